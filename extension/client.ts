@@ -1,0 +1,59 @@
+/** The extension's entry: starts the language server and hangs the views and commands on it. */
+import { commands, type ExtensionContext, l10n, Uri, window, workspace } from 'vscode';
+import { LanguageClient, type LanguageClientOptions, type ServerOptions, TransportKind } from 'vscode-languageclient/node';
+import { registerPreview } from './preview.ts';
+import { registerPrint } from './print.ts';
+import { registerRulePages, rulePageUri } from './rule-pages.ts';
+import { registerStatus } from './status.ts';
+
+let client: LanguageClient | undefined;
+
+/** What other extensions, and the tests, may use: the running client. */
+export interface Handtight {
+  readonly client: LanguageClient;
+}
+
+export async function activate(context: ExtensionContext): Promise<Handtight> {
+  const module = context.asAbsolutePath('out/server.cjs');
+  const server: ServerOptions = {
+    run: { module, transport: TransportKind.ipc },
+    debug: { module, transport: TransportKind.ipc, options: { execArgv: ['--nolazy', '--inspect=6009'] } },
+  };
+  const options: LanguageClientOptions = {
+    documentSelector: [{ scheme: 'file', language: 'rebuild' }, { scheme: 'untitled', language: 'rebuild' }],
+    outputChannel: window.createOutputChannel('Handtight', { log: true }),
+    initializationOptions: { rulePages: Uri.joinPath(context.extensionUri, 'language/rules').toString() },
+    synchronize: { configurationSection: 'handtight' },
+    middleware: {
+      handleDiagnostics(uri, diagnostics, next) {
+        // A file of the extension would open as plain text; the pages have a scheme that opens as a rendered page.
+        for (const diagnostic of diagnostics) {
+          const { code } = diagnostic;
+          if (typeof code === 'object') diagnostic.code = { value: code.value, target: rulePageUri(String(code.value)) };
+        }
+        next(uri, diagnostics);
+      },
+    },
+  };
+  client = new LanguageClient('handtight', 'Handtight', server, options);
+  const running = client;
+  context.subscriptions.push(
+    registerStatus(running),
+    registerRulePages(context.extensionUri),
+    registerPreview(context, running),
+    registerPrint(running),
+    commands.registerCommand('handtight.showOutput', () => running.outputChannel.show()),
+    commands.registerCommand('handtight.restartServer', async () => {
+      await running.restart();
+      window.setStatusBarMessage(l10n.t('Handtight: the language server was started anew.'), 4000);
+    }),
+    // The server cannot see a change of the workspace's folders in its own index otherwise.
+    workspace.onDidChangeWorkspaceFolders(() => running.restart()),
+  );
+  await running.start();
+  return { client: running };
+}
+
+export async function deactivate(): Promise<void> {
+  await client?.dispose();
+}

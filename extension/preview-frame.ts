@@ -1,0 +1,146 @@
+/**
+ * The page of the preview: a bar in the editor's colours, and the sheet in a frame of its own. The inner frame keeps the
+ * sheet's styles from the editor's and runs no script: its sandbox lets this page reach in, and nothing in it reach out.
+ */
+import { l10n } from 'vscode';
+
+/** The page. `nonce` is new for each: only the script below carries it. */
+export function frameHtml(nonce: string): string {
+  const policy = [
+    "default-src 'none'",
+    // The sheet carries its fonts and pictures in itself, and its styles in a style element.
+    'img-src data:',
+    'font-src data:',
+    "style-src 'unsafe-inline'",
+    `script-src 'nonce-${nonce}'`,
+  ].join('; ');
+  const words = {
+    clean: l10n.t('No errors'),
+    error: l10n.t('1 error: prints as a draft only'),
+    errors: l10n.t('{0} errors: prints as a draft only'),
+  };
+  return `<!DOCTYPE html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${policy}">
+<title>${escape(l10n.t('Sheet'))}</title>
+<style>${style}</style>
+</head>
+<body>
+<header>
+  <button id="problems" type="button"></button>
+  <span class="space"></span>
+  <button id="print" type="button">${escape(l10n.t('Print to PDF'))}</button>
+</header>
+<p id="none" role="status"></p>
+<iframe id="sheet" sandbox="allow-same-origin" title="${escape(l10n.t('Sheet as it prints'))}"></iframe>
+<script nonce="${nonce}">const words = ${JSON.stringify(words)};
+${script}</script>
+</body>
+</html>`;
+}
+
+function escape(text: string): string {
+  return text.replace(/[&<>"]/g, (character) => `&#${character.charCodeAt(0)};`);
+}
+
+const style = `
+html, body { height: 100%; margin: 0; padding: 0; overflow: hidden; }
+body { display: flex; flex-direction: column; background: var(--vscode-editor-background); color: var(--vscode-foreground); font: var(--vscode-font-size) var(--vscode-font-family); }
+header { display: flex; align-items: center; gap: 8px; padding: 4px 10px; border-bottom: 1px solid var(--vscode-panel-border, var(--vscode-contrastBorder, transparent)); background: var(--vscode-editorWidget-background); }
+.space { flex: 1; }
+button { font: inherit; padding: 3px 10px; border: 1px solid var(--vscode-button-border, transparent); border-radius: 2px; cursor: pointer; color: var(--vscode-button-foreground); background: var(--vscode-button-background); }
+button:hover { background: var(--vscode-button-hoverBackground); }
+button:focus-visible { outline: 1px solid var(--vscode-focusBorder); outline-offset: 2px; }
+button:disabled { opacity: .5; cursor: default; }
+#problems { background: transparent; color: var(--vscode-foreground); border-color: transparent; padding-left: 0; text-align: left; }
+#problems.bad { color: var(--vscode-editorError-foreground, var(--vscode-errorForeground)); }
+#problems:hover { text-decoration: underline; }
+#none { margin: auto; padding: 2em; max-width: 32em; text-align: center; color: var(--vscode-descriptionForeground); }
+iframe { flex: 1; border: 0; width: 100%; background: #fff; }
+[hidden] { display: none !important; }
+body.vscode-high-contrast header, body.vscode-high-contrast-light header { border-bottom: 1px solid var(--vscode-contrastBorder); background: var(--vscode-editor-background); }
+body.vscode-high-contrast button, body.vscode-high-contrast-light button { border: 1px solid var(--vscode-contrastBorder); }
+body.vscode-high-contrast button:hover, body.vscode-high-contrast-light button:hover { outline: 1px dashed var(--vscode-contrastActiveBorder); }
+`;
+
+/*
+ * Runs in the page. A new sheet takes the old one's place in the same document, so that the scroll place and the fonts
+ * stay; the first one is a document of its own, for its head.
+ */
+const script = `
+const host = acquireVsCodeApi();
+const frame = document.getElementById('sheet');
+const none = document.getElementById('none');
+const problems = document.getElementById('problems');
+const print = document.getElementById('print');
+let wanted = null;
+let shown = null;
+print.addEventListener('click', () => host.postMessage({ type: 'print' }));
+problems.addEventListener('click', () => host.postMessage({ type: 'problems' }));
+
+addEventListener('message', ({ data }) => {
+  if (data.type === 'sheet') showSheet(data.answer, data.uri);
+  if (data.type === 'reveal') { wanted = data.line; reveal(); }
+});
+
+function showSheet(answer, uri) {
+  const sheet = answer.kind === 'sheet';
+  host.setState({ uri });
+  frame.hidden = !sheet;
+  none.hidden = sheet;
+  problems.hidden = !sheet;
+  print.disabled = !sheet;
+  if (!sheet) { none.textContent = answer.reason; shown = null; return; }
+  problems.textContent = answer.errors === 0 ? words.clean : answer.errors === 1 ? words.error : words.errors.replace('{0}', answer.errors);
+  problems.classList.toggle('bad', answer.errors > 0);
+  const key = uri + '\\n' + answer.title;
+  const page = new DOMParser().parseFromString(answer.html, 'text/html');
+  // No link of the sheet leads anywhere from here.
+  for (const element of page.querySelectorAll('script, meta[http-equiv], base, link')) element.remove();
+  const inner = frame.contentDocument;
+  const head = inner.importNode(page.head, true);
+  const body = inner.importNode(page.body, true);
+  if (inner.head.innerHTML !== head.innerHTML) inner.head.replaceWith(head);
+  const place = inner.scrollingElement ? inner.scrollingElement.scrollTop : 0;
+  inner.documentElement.lang = page.documentElement.lang;
+  inner.documentElement.className = page.documentElement.className;
+  inner.body.replaceWith(body);
+  addMark(inner);
+  body.addEventListener('dblclick', ({ target }) => {
+    const step = target.closest('[data-source-line]');
+    if (step) host.postMessage({ type: 'open', line: Number(step.dataset.sourceLine) });
+  });
+  if (inner.scrollingElement) inner.scrollingElement.scrollTop = shown === key ? place : 0;
+  if (shown !== key) wanted = null;
+  shown = key;
+}
+
+function addMark(inner) {
+  if (inner.getElementById('handtight-mark')) return;
+  const mark = inner.createElement('style');
+  mark.id = 'handtight-mark';
+  mark.textContent = '.handtight-here { outline: 2px solid #0a63c9; outline-offset: 2px; border-radius: 2px; }';
+  inner.head.append(mark);
+}
+
+/* The step of the cursor's line, or the last one that begins above it. */
+function reveal() {
+  const inner = frame.contentDocument;
+  if (frame.hidden || wanted === null) return;
+  let best = null;
+  for (const element of inner.querySelectorAll('[data-source-line]')) {
+    const line = Number(element.dataset.sourceLine);
+    if (line <= wanted && (best === null || line > Number(best.dataset.sourceLine))) best = element;
+  }
+  for (const old of inner.querySelectorAll('.handtight-here')) if (old !== best) old.classList.remove('handtight-here');
+  if (best === null) return;
+  best.classList.add('handtight-here');
+  const box = best.getBoundingClientRect();
+  const height = inner.documentElement.clientHeight;
+  if (box.top < 0 || box.bottom > height) best.scrollIntoView({ block: 'center' });
+}
+
+host.postMessage({ type: 'ready' });
+`;

@@ -1,0 +1,91 @@
+/** The command `handtight.print`: the procedure or job at the cursor, to a PDF in the workspace. */
+import { commands, type Disposable, env, l10n, ProgressLocation, Uri, window, workspace } from 'vscode';
+import type { LanguageClient } from 'vscode-languageclient/node';
+import { type PrintAnswer, type PrintQuestion, printMethod } from './requests.ts';
+
+/** A place to print from; without one the active editor's cursor is taken. */
+export interface PrintPlace {
+  readonly uri: string;
+  readonly position?: { readonly line: number; readonly character: number };
+}
+
+/** Registers the command; it returns the URI of the file that it wrote, for other commands and tests. */
+export function registerPrint(client: LanguageClient): Disposable {
+  return commands.registerCommand('handtight.print', async (place?: PrintPlace): Promise<string | undefined> => {
+    const from = place ?? activePlace();
+    if (from === undefined) {
+      void window.showInformationMessage(l10n.t('Open a .rebuild file to print from.'));
+      return undefined;
+    }
+    const folder = printFolder(Uri.parse(from.uri));
+    if (folder === undefined) return undefined;
+    const ask = (draft: boolean) => print(client, { ...from, folder: folder.toString(), paper: paper(), draft });
+    let answer = await ask(false);
+    if (answer.kind === 'errors') {
+      const draft = l10n.t('Print a Draft');
+      const problems = l10n.t('Show Problems');
+      const count = answer.errors === 1 ? l10n.t('one error') : l10n.t('{0} errors', answer.errors);
+      const chosen = await window.showWarningMessage(
+        l10n.t('"{0}" has {1} and is not released for the bench. A draft is marked as one on every page.', answer.title, count),
+        draft,
+        problems,
+      );
+      if (chosen === problems) await commands.executeCommand('workbench.actions.view.problems');
+      if (chosen !== draft) return undefined;
+      answer = await ask(true);
+    }
+    if (answer.kind !== 'printed') {
+      void window.showErrorMessage(answer.kind === 'none' ? answer.reason : l10n.t('It could not be printed.'));
+      return undefined;
+    }
+    void offerToOpen(Uri.parse(answer.file));
+    return answer.file;
+  });
+}
+
+function print(client: LanguageClient, question: PrintQuestion): Promise<PrintAnswer> {
+  const title = l10n.t('Handtight: printing');
+  return Promise.resolve(
+    window.withProgress({ location: ProgressLocation.Window, title }, () => client.sendRequest<PrintAnswer>(printMethod, question)),
+  );
+}
+
+/** Not awaited by the command: a message that nobody answers must not hold it. */
+async function offerToOpen(file: Uri): Promise<void> {
+  const open = l10n.t('Open');
+  const folder = l10n.t('Show in Folder');
+  const choices = env.remoteName === undefined ? [open, folder] : [open];
+  const chosen = await window.showInformationMessage(l10n.t('Printed to {0}', workspace.asRelativePath(file)), ...choices);
+  if (chosen === folder) await commands.executeCommand('revealFileInOS', file);
+  // The system's PDF viewer prints well; where files are on another machine the editor has to show them.
+  if (chosen === open) {
+    if (env.remoteName === undefined) await env.openExternal(file);
+    else await commands.executeCommand('vscode.open', file);
+  }
+}
+
+function activePlace(): PrintPlace | undefined {
+  const editor = window.activeTextEditor;
+  if (editor?.document.languageId !== 'rebuild') return undefined;
+  const { line, character } = editor.selection.active;
+  return { uri: editor.document.uri.toString(), position: { line, character } };
+}
+
+function paper(): 'a4' | 'letter' {
+  return workspace.getConfiguration('handtight').get<string>('print.paper') === 'letter' ? 'letter' : 'a4';
+}
+
+/** The folder of the setting, inside the workspace folder of the document: a setting must not lead out of it. */
+function printFolder(document: Uri): Uri | undefined {
+  const base = workspace.getWorkspaceFolder(document)?.uri ?? (document.scheme === 'file' ? Uri.joinPath(document, '..') : undefined);
+  if (base === undefined) {
+    void window.showErrorMessage(l10n.t('Save the file first: the sheet is printed into a folder beside it.'));
+    return undefined;
+  }
+  const setting = workspace.getConfiguration('handtight', document).get<string>('print.folder', 'traveler');
+  const folder = Uri.joinPath(base, setting);
+  const inside = folder.path === base.path || folder.path.startsWith(base.path.replace(/\/?$/, '/'));
+  if (inside) return folder;
+  void window.showErrorMessage(l10n.t('The setting handtight.print.folder leads out of the workspace: {0}', setting));
+  return undefined;
+}

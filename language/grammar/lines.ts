@@ -1,0 +1,220 @@
+import type { ILexingError, IToken, TokenType } from 'chevrotain';
+import { nearest } from './nearest.ts';
+import { blockHeads, continuing, declarationHeads, itemHeads, kindWords, stepBlocks, stepWords } from './words.ts';
+import { type Damage, markUnread } from './unread.ts';
+
+type Types = Readonly<Record<string, TokenType>>;
+
+/**
+ * The token pass: makes statements out of raw tokens.
+ *
+ * - a statement ends in exactly one EOL; blank and comment lines vanish;
+ * - a line goes on if the next begins with a word that can only continue it, or after a comma if the next is
+ *   indented deeper than the statement's first line;
+ * - `{` and `}` get an EOL on the inside, so that a block may stand in one line;
+ * - a missing or superfluous brace is mended where a head shows it, and reported there;
+ * - a statement that begins with an unknown word, or that `damage` names, becomes one UNREAD token.
+ *
+ * Pure: raw tokens in, tokens and reports out; offsets of the text are kept.
+ */
+export function lines(raw: readonly IToken[], types: Types, damage: Damage = new Map()) {
+  const reports: ILexingError[] = [];
+  const report = (token: IToken, message: string) => reports.push(lexingError(token, message));
+  const braced = mendBraces(joinRows(splitRows(raw)), types, report);
+  return { tokens: markUnread(braced, types, damage), reports };
+}
+
+/** Raw tokens by line of text; lines with nothing in them are left out. */
+function splitRows(raw: readonly IToken[]): IToken[][] {
+  const rows: IToken[][] = [[]];
+  for (const token of raw) {
+    if (token.tokenType.name === 'EOL') rows.push([]);
+    else rows.at(-1)!.push(token);
+  }
+  return rows.filter((row) => row.length > 0);
+}
+
+/** Rows that go on are put behind the row that they continue. */
+function joinRows(rows: readonly IToken[][]): IToken[][] {
+  const joined: IToken[][] = [];
+  for (const row of rows) {
+    const statement = joined.at(-1);
+    if (statement !== undefined && goesOn(statement, row)) statement.push(...row);
+    else joined.push([...row]);
+  }
+  return joined;
+}
+
+function goesOn(statement: readonly IToken[], row: readonly IToken[]): boolean {
+  const [first, second] = row;
+  const word = keyword(first);
+  const last = keyword(statement.at(-1));
+  if (word === '{') return last !== '{' && last !== '}';
+  if (last === '{' || last === '}') return false;
+  const deeper = column(first!) > column(statement[0]!);
+  if (last === ',') return deeper;
+  if (word === 'lap') return keyword(second) === 'if';
+  if (word === 'read') return deeper && keyword(statement[0]) === 'test' && kindWords.includes(second?.image ?? '');
+  if (word === 'allow') return deeper;
+  return word !== null && continuing.includes(word);
+}
+
+/** Puts EOL where statements end and mends braces where a head shows that one is missing or too many. */
+function mendBraces(
+  rows: readonly IToken[][],
+  types: Types,
+  report: (token: IToken, message: string) => void,
+): IToken[] {
+  const out: IToken[] = [];
+  /** The words that opened the blocks which are open here, outermost first. */
+  const open: string[] = [];
+  const atStart = () => out.length === 0 || out.at(-1)!.tokenType.name === 'EOL';
+  const end = (near: IToken) => {
+    if (!atStart()) out.push(madeToken(types, 'EOL', near));
+  };
+  const close = (near: IToken, before: boolean) => {
+    end(near);
+    out.push(madeToken(types, '}', near, before));
+    end(out.at(-1)!);
+    open.pop();
+  };
+
+  rows.forEach((row, place) => {
+    const following = rows[place + 1];
+    const depth = depthOf(row, open);
+    while (open.length > depth) {
+      report(row[0]!, `the ${open.at(-1)} above is not closed: put } before this line`);
+      close(row[0]!, true);
+    }
+    let head = '';
+    row.forEach((token, index) => {
+      if (token.image === '{') {
+        if (atStart()) return report(token, 'this { opens nothing: write the head before it, or take it out');
+        open.push(head);
+        out.push(token);
+        return end(token);
+      }
+      if (token.image === '}') {
+        if (open.length === 0) return report(token, 'this } closes nothing: take it out');
+        if (index === row.length - 1 && wouldStrand(open, following)) {
+          return report(token, `this } ends the ${open.at(-1)}, but steps follow it: take it out`);
+        }
+        end(token);
+        out.push(token);
+        open.pop();
+        head = '';
+        return end(token);
+      }
+      if (atStart()) {
+        const read = nearestHead(token, row.slice(index + 1), open.length, types, report);
+        head = read.image;
+        out.push(read);
+      } else out.push(token);
+    });
+    if (!atStart() && needsBlock(row, head, open)) {
+      const last = row.at(-1)!;
+      report(last, `the head of this ${head} ends without {: put { at the end of the line`);
+      out.push(madeToken(types, '{', last));
+      end(out.at(-1)!);
+      open.push(head);
+      if (following === undefined || column(following[0]!) <= column(row[0]!)) close(out.at(-1)!, false);
+    }
+    end(row.at(-1)!);
+  });
+  while (open.length > 0) {
+    report(out.at(-1)!, `the ${open.at(-1)} is not closed: put } at the end`);
+    close(out.at(-1)!, false);
+  }
+  return out;
+}
+
+/** How many blocks may be open at a line: a head that stands there shows where it belongs. */
+function depthOf(row: readonly IToken[], open: readonly string[]): number {
+  const word = keyword(row[0]);
+  const next = row[1];
+  const named = next !== undefined && !['{', ',', '}'].includes(next.image);
+  if (word === null || !named) return open.length;
+  if (declarationHeads.includes(word) && word !== 'sequence' && column(row[0]!) === 1) return 0;
+  if (itemHeads.includes(word) && open.length > 1) return 1;
+  return open.length;
+}
+
+/** A `}` after which a step would stand directly inside a procedure. */
+function wouldStrand(open: readonly string[], following: readonly IToken[] | undefined): boolean {
+  const word = keyword(following?.[0]);
+  return (
+    open.length === 2 &&
+    open[0] === 'procedure' &&
+    stepBlocks.includes(open[1]!) &&
+    word !== null &&
+    stepWords.includes(word)
+  );
+}
+
+/** A head whose statement has no `{` although it must have a block. */
+function needsBlock(row: readonly IToken[], head: string, open: readonly string[]): boolean {
+  if (keyword(row[0]) !== head || row.length < 2) return false;
+  if (head === 'sequence') return open.length <= 1;
+  if (declarationHeads.includes(head)) return open.length === 0;
+  return blockHeads.includes(head) && open.length === 1;
+}
+
+/** `stge prove at tester {`: a misspelt head is read as the nearest one, or its whole block would be lost. */
+function nearestHead(
+  token: IToken,
+  rest: readonly IToken[],
+  depth: number,
+  types: Types,
+  report: (token: IToken, message: string) => void,
+): IToken {
+  const brace = rest.findIndex((other) => other.image === '{');
+  if (token.tokenType.name !== 'ID' || brace < 1) return token;
+  const heads =
+    depth === 0
+      ? declarationHeads
+      : depth === 1
+        ? blockHeads.filter((word) => !declarationHeads.includes(word))
+        : ['only'];
+  const [head] = nearest(token.image, heads);
+  if (head === undefined) return token;
+  report(token, `no such word: ${token.image}. It is read as ${head}; write ${head}`);
+  return { ...token, image: head, tokenType: types[head]!, tokenTypeIdx: types[head]!.tokenTypeIdx! };
+}
+
+/** The token's word where it is a keyword; null for names, numbers and texts. */
+export function keyword(token: IToken | undefined): string | null {
+  return token !== undefined && token.tokenType.name === token.image ? token.image : null;
+}
+
+function column(token: IToken): number {
+  return token.startColumn ?? 1;
+}
+
+/** A token that stands in no text: it has the place where `near` ends (or begins), and no length. */
+export function madeToken(types: Types, name: string, near: IToken, before = false): IToken {
+  const type = types[name]!;
+  const offset = before ? near.startOffset : (near.endOffset ?? near.startOffset) + 1;
+  const line = (before ? near.startLine : near.endLine) ?? 1;
+  const column = before ? (near.startColumn ?? 1) : (near.endColumn ?? 1) + 1;
+  return {
+    image: name === 'EOL' || name === '{' || name === '}' ? '' : name,
+    tokenType: type,
+    tokenTypeIdx: type.tokenTypeIdx!,
+    startOffset: offset,
+    endOffset: offset - 1,
+    startLine: line,
+    endLine: line,
+    startColumn: column,
+    endColumn: column - 1,
+  } as IToken;
+}
+
+function lexingError(token: IToken, message: string): ILexingError {
+  return {
+    message,
+    offset: token.startOffset,
+    line: token.startLine,
+    column: token.startColumn,
+    length: Math.max(token.image.length, 1),
+  } as ILexingError;
+}

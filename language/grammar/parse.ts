@@ -1,0 +1,194 @@
+import type { ILexingError, IToken } from 'chevrotain';
+import {
+  createDefaultCoreModule,
+  createDefaultSharedCoreModule,
+  DefaultLexer,
+  EmptyFileSystem,
+  inject,
+  type LangiumCoreServices,
+  type LexerResult,
+} from 'langium';
+import type { Range } from '../model/source.ts';
+import type { File } from './generated/ast.ts';
+import { RebuildGeneratedModule, RebuildGeneratedSharedModule } from './generated/module.ts';
+import { lines } from './lines.ts';
+import { type SyntaxError, syntaxMessage } from './syntax-messages.ts';
+import { RebuildTokenBuilder } from './tokens.ts';
+import { RebuildValueConverter } from './values.ts';
+import { statements } from './unread.ts';
+
+/** A problem of spelling or syntax, at its place. */
+export interface SyntaxProblem {
+  readonly message: string;
+  readonly range: Range;
+}
+
+export interface Parsed {
+  readonly ast: File;
+  readonly problems: readonly SyntaxProblem[];
+}
+
+/** Longest text that is read, in characters: some hundred thousand lines. */
+export const longestText = 4_000_000;
+
+/** Langium's lexer with the token pass behind it. */
+class LineLexer extends DefaultLexer {
+  damage = new Map<number, { keep: number }>();
+  tokens: readonly IToken[] = [];
+  private raw: LexerResult | null = null;
+
+  /** Forgets the text of the last parse. */
+  begin() {
+    this.damage = new Map();
+    this.raw = null;
+  }
+
+  override tokenize(text: string): LexerResult {
+    this.raw ??= super.tokenize(text);
+    const { tokens, reports } = lines(this.raw.tokens, this.definition, this.damage);
+    this.tokens = tokens;
+    return { ...this.raw, tokens, errors: [...this.raw.errors, ...reports] };
+  }
+}
+
+let services: LangiumCoreServices | null = null;
+
+/** Made at first use: building the parser takes a tenth of a second. */
+function rebuildServices(): LangiumCoreServices {
+  if (services === null) {
+    const shared = inject(createDefaultSharedCoreModule(EmptyFileSystem), RebuildGeneratedSharedModule);
+    services = inject(createDefaultCoreModule({ shared }), RebuildGeneratedModule, {
+      parser: {
+        TokenBuilder: () => new RebuildTokenBuilder(),
+        Lexer: (all: LangiumCoreServices) => new LineLexer(all),
+        ValueConverter: () => new RebuildValueConverter(),
+      },
+    });
+    shared.ServiceRegistry.register(services);
+  }
+  return services;
+}
+
+/**
+ * Parses one file. Never throws: what cannot be read is in `problems`, and costs the statement that it stands
+ * in, no other. After an error the statement is set aside and the text parsed again, so that recovery never
+ * guesses across lines.
+ */
+export function parse(text: string): Parsed {
+  if (text.length > longestText) {
+    const message = `This file has ${text.length} characters; the longest that is read has ${longestText}. Put the declarations into several files.`;
+    return { ast: emptyFile(), problems: [{ message, range: pointRange(0, 0) }] };
+  }
+  const { parser } = rebuildServices();
+  const lexer = parser.Lexer as LineLexer;
+  lexer.begin();
+  const problems: SyntaxProblem[] = [];
+  let rounds = Math.max(4, Math.min(60, Math.floor(3_000_000 / (text.length + 1))));
+  for (;;) {
+    const result = parser.LangiumParser.parse<File>(text);
+    const errors = result.parserErrors as readonly SyntaxError[];
+    const error = errors[0];
+    if (error === undefined || rounds-- === 0 || !setAside(error, lexer)) {
+      problems.push(
+        ...result.lexerErrors.map(lexingProblem),
+        ...errors.map(syntaxProblem),
+        ...openQuotes(lexer.tokens),
+      );
+      return { ast: result.value, problems: inOrder(problems) };
+    }
+    problems.push(syntaxProblem(error));
+  }
+}
+
+/** Marks the statement of an error as damaged. False where it is already, or cannot be found. */
+function setAside(error: SyntaxError, lexer: LineLexer): boolean {
+  const culprit = error.token;
+  const statement =
+    statements(lexer.tokens).find((tokens) => tokens.includes(culprit)) ??
+    statements(lexer.tokens).find((tokens) => tokens.includes(error.previousToken!));
+  if (statement === undefined) return false;
+  const offset = statement[0]!.startOffset;
+  const keep = Math.max(0, statement.indexOf(culprit));
+  const before = lexer.damage.get(offset);
+  if (before !== undefined && before.keep === 0) return false;
+  lexer.damage.set(offset, {
+    keep: before === undefined ? keep : before.keep === 1 ? 0 : Math.min(keep, before.keep - 1, 1),
+  });
+  return true;
+}
+
+function syntaxProblem(error: SyntaxError): SyntaxProblem {
+  return { message: syntaxMessage(error), range: tokenRange(errorPlace(error)) };
+}
+
+/** At a line's end the last word is marked: a mark behind the line is hard to see. */
+function errorPlace(error: SyntaxError): IToken {
+  const before = error.previousToken;
+  const atEnd =
+    error.token.tokenType.name === 'EOL' || error.token.tokenType.name === 'EOF' || error.token.image === '';
+  return atEnd && before !== undefined ? before : error.token;
+}
+
+function lexingProblem(error: ILexingError): SyntaxProblem {
+  const line = (error.line ?? 1) - 1;
+  const character = (error.column ?? 1) - 1;
+  const unexpected = /^unexpected character: ->(.*)<- /su.exec(error.message);
+  const message = unexpected === null ? `${error.message}.` : unexpectedCharacter(unexpected[1]!);
+  return {
+    message: capital(message),
+    range: { start: { line, character }, end: { line, character: character + error.length } },
+  };
+}
+
+/** A text ends at its line, quoted or not, so that a missing quote does not swallow the file. */
+function openQuotes(tokens: readonly IToken[]): SyntaxProblem[] {
+  return tokens
+    .filter((token) => token.tokenType.name === 'STRING' && !/^"[^"]*"$/u.test(token.image))
+    .map((token) => ({
+      message: 'The closing quote is missing: put " at the end of the words.',
+      range: tokenRange(token),
+    }));
+}
+
+function unexpectedCharacter(text: string): string {
+  if (/[“”„«»]/u.test(text)) return 'curly quotes are not read: write "…" with straight ones.';
+  if (/[–—]/u.test(text)) return 'a long dash is not read: write .. between the ends of a range, or - inside a name.';
+  if (text.charCodeAt(0) === 0)
+    return 'this is not text: the file holds binary data, or is in UTF-16. Save it as UTF-8.';
+  return `${text} has no meaning here: take it out, or put it inside "…".`;
+}
+
+function capital(text: string) {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** Range of a token that stands in one line; at least one character. */
+function tokenRange(token: IToken): Range {
+  const start = { line: (token.startLine || 1) - 1, character: (token.startColumn || 1) - 1 };
+  const end = { line: (token.endLine || token.startLine || 1) - 1, character: token.endColumn || start.character + 1 };
+  return {
+    start,
+    end:
+      end.line === start.line && end.character <= start.character
+        ? { line: start.line, character: start.character + 1 }
+        : end,
+  };
+}
+
+function pointRange(line: number, character: number): Range {
+  return { start: { line, character }, end: { line, character } };
+}
+
+function inOrder(problems: SyntaxProblem[]): SyntaxProblem[] {
+  const seen = new Set<string>();
+  return problems
+    .filter(({ message, range }) => {
+      const key = `${range.start.line}:${range.start.character}:${message}`;
+      return !seen.has(key) && seen.add(key);
+    })
+    .sort((a, b) => a.range.start.line - b.range.start.line || a.range.start.character - b.range.start.character);
+}
+
+function emptyFile(): File {
+  return { $type: 'File', declarations: [] } as unknown as File;
+}

@@ -1,0 +1,79 @@
+import type { Quantity } from '../quantities/types.ts';
+import type { Allow, Named, NameUse } from './source.ts';
+
+/** A family of units: parts, how they rest on and hold each other, faces, ports, joints, what proves them. */
+export interface Family extends Named {
+  readonly parts: readonly Part[];
+  readonly faces: readonly Face[];
+  readonly ports: readonly Port[];
+  readonly joints: readonly Joint[];
+  readonly adjusters: readonly Adjuster[];
+  /** Tests that every unit must pass, in the family's order. */
+  readonly provenBy: readonly NameUse[];
+  readonly provenAcrossSet: readonly NameUse[];
+}
+
+/** Names of other parts are ids in `Family.parts`; all refer to parts of the same family once resolved. */
+export interface Part extends Named {
+  readonly on: readonly string[];
+  readonly in: readonly string[];
+  readonly through: readonly string[];
+  readonly bearsOn: readonly string[];
+  readonly holds: readonly string[];
+  readonly matchedTo: readonly string[];
+  readonly balancedWith: readonly string[];
+  /** The words of `located by "two dowels"`; null where nothing locates it. */
+  readonly locatedBy: string | null;
+  /** The words of `marks "…"`: what is to be lined up. */
+  readonly marks: string | null;
+  /** Stock in the shop, of `chosen from`. */
+  readonly chosenFrom: string | null;
+  /** Always renewed. */
+  readonly renewed: boolean;
+  /** The words of `held in "holding fixture"`. */
+  readonly heldIn: string | null;
+  readonly suppliedLoose: boolean;
+  /** A new one needs no wash before it is fitted. */
+  readonly readyToFit: boolean;
+  /** Of `for each cylinder 1..6`: this copy's position, and the name that all copies share. */
+  readonly position: number | null;
+  readonly base: string;
+  readonly allow: readonly Allow[];
+}
+
+/** A lapped or ground face; `id` is `part.name`. Every lapped face meets one other. */
+export interface Face extends Named {
+  readonly id: string;
+  readonly part: string;
+  readonly finish: 'lapped' | 'ground' | null;
+  /** Id of the face it closes against. */
+  readonly meets: string | null;
+  /** Part that can be put on as its cover. */
+  readonly guardedBy: string | null;
+}
+
+export interface Port extends Named {
+  readonly part: string;
+  /** The part that covers it when in place. */
+  readonly under: string | null;
+  readonly openInTransit: boolean;
+}
+
+/** A threaded joint, known by the part that is turned. */
+export interface Joint extends Named {
+  readonly part: string;
+  readonly to: string;
+  readonly thread: string | null;
+  readonly oiled: boolean;
+  readonly leftHand: boolean;
+  readonly handTightIsFinal: boolean;
+}
+
+/** A part with a setting. `locked-by` names the part that locks it. */
+export interface Adjuster extends Named {
+  readonly part: string;
+  /** Name of the spec and test that it sets. */
+  readonly sets: string;
+  readonly rate: Quantity | null;
+  readonly lockedBy: string | null;
+}

@@ -1,0 +1,7 @@
+export type * from './family.ts';
+export type * from './finding.ts';
+export type * from './job.ts';
+export type * from './procedure.ts';
+export type * from './shop.ts';
+export type * from './source.ts';
+export * from './verbs.ts';

@@ -1,0 +1,219 @@
+import type { Kind, Limit, Quantity, RangeLimit } from '../quantities/types.ts';
+import type { Family } from './family.ts';
+import type { AssetKind, Shop } from './shop.ts';
+import type { Allow, Named, NameUse, Source } from './source.ts';
+import type { Verb } from './verbs.ts';
+
+/** A procedure after names are resolved, patches of `like` applied and sequences written out. */
+export interface Procedure extends Named {
+  readonly family: Family;
+  readonly shop: Shop;
+  readonly revision: string | null;
+  readonly writtenBy: string | null;
+  readonly approvedBy: string | null;
+  /** ISO date. */
+  readonly approvedOn: string | null;
+  readonly specs: readonly Spec[];
+  readonly numbers: readonly PartNumber[];
+  readonly stages: readonly Stage[];
+  /** From the least to the most thorough, as written. Those written inside an `on fail` come last. */
+  readonly repairs: readonly Repair[];
+  readonly hazards: readonly Hazard[];
+  readonly allow: readonly Allow[];
+  /** The procedure that this one is written `like`. */
+  readonly like: string | null;
+}
+
+/** What a spec says; a limit that is null was not given here. */
+export interface SpecValue {
+  /** As rebuilt. */
+  readonly rebuilt: Limit | null;
+  readonly inService: Limit | null;
+  /** With new parts (`new spring 258 bar +8 -0`). */
+  readonly whenNew: Limit | null;
+  readonly notRequired: boolean;
+  readonly sourceText: string | null;
+}
+
+export interface Spec extends Named, SpecValue {
+  readonly kind: Kind | null;
+  /** `rate 3 bar per 0.001 in`: the second quantity; null for other specs. */
+  readonly per: Quantity | null;
+  readonly allow: readonly Allow[];
+}
+
+/** A part number of the family with the specs that differ from the procedure's. */
+export interface PartNumber extends Named {
+  readonly values: readonly (SpecValue & { readonly spec: string; readonly source: Source })[];
+  readonly allow: readonly Allow[];
+}
+
+export interface Stage extends Named {
+  readonly station: string | null;
+  /** The set together; else one unit at a time. */
+  readonly together: boolean;
+  readonly steps: readonly Step[];
+}
+
+export interface Repair extends Named {
+  /** `repair NAME at STATION`; null: where the unit was sent from. */
+  readonly station: string | null;
+  readonly steps: readonly Step[];
+  /** Tries over the whole procedure, per unit; null where none of its mentions gives a count and it is unbounded. */
+  readonly tries: number | null;
+  /** Written inside an `on fail`, not as a `repair` of its own. */
+  readonly inline: boolean;
+  readonly allow: readonly Allow[];
+}
+
+/** ANSI Z535.4 signal words. */
+export type SignalWord = 'DANGER' | 'WARNING' | 'CAUTION' | 'NOTICE';
+
+export interface Hazard {
+  readonly word: SignalWord;
+  readonly text: string;
+  /** Number of the step that it belongs to; null: the whole procedure. */
+  readonly source: Source;
+}
+
+export type ObjectKind = 'part' | 'face' | 'port' | 'adjuster';
+
+/** One thing that a step acts on. `name` is an id of its kind in the family. */
+export interface StepObject {
+  readonly kind: ObjectKind;
+  readonly name: string;
+  /** How the author said that it is located: the family's words, or his own; null: not said. */
+  readonly located: string | null;
+  /** `with marks aligned`. */
+  readonly marksAligned: boolean;
+  readonly source: Source;
+}
+
+/** A tool by its number, or a kind of tool that the job names (`with wrench 16..80 N·m`). */
+export type ToolUse =
+  | { readonly form: 'asset'; readonly name: string; readonly source: Source }
+  | { readonly form: 'kind'; readonly kind: AssetKind; readonly range: RangeLimit | null; readonly source: Source }
+  | { readonly form: 'words'; readonly text: string; readonly source: Source };
+
+/** A limit that a step sets or reads: through a spec, or written in the step. */
+export type LimitUse =
+  | { readonly form: 'spec'; readonly spec: string; readonly source: Source }
+  | { readonly form: 'limit'; readonly limit: Limit; readonly source: Source };
+
+export interface FailEntry {
+  readonly repair: string;
+  /** Tries as written, Infinity for `without limit`; null: none written. */
+  readonly tries: number | null;
+  /** `of the furthest out`: across the set, the unit furthest from the middle. */
+  readonly furthestOut: boolean;
+  readonly source: Source;
+}
+
+/** What a unit must pass: a `test`, a `check`, an `across`, a `set`. */
+export interface Gate {
+  /** Its name: `opening`; for a check the key of its step. */
+  readonly name: string;
+  readonly onFail: readonly FailEntry[];
+  /** `on fail` is written, even if empty. */
+  readonly failWritten: boolean;
+  readonly stopIfFails: boolean;
+  /** Joints, adjusters, faces it proves through; null: every one that holds pressure or carries the spring. */
+  readonly provesThrough: readonly string[] | null;
+}
+
+/** Extra figures of a test, each as written. */
+export interface TestFigures {
+  /** What is read: pressure, time, length, … null for a test that only accepts. */
+  readonly reads: Kind | null;
+  /** `within opening` or a limit. */
+  readonly within: LimitUse | null;
+  /** `hold 20 bar below reading`, `hold 230 bar`. */
+  readonly hold: {
+    readonly amount: Limit;
+    readonly relation: 'below' | 'above' | 'at';
+    readonly of: string | null;
+  } | null;
+  /** `from 150 bar to 100 bar`. */
+  readonly from: Limit | null;
+  readonly to: Limit | null;
+  /** `in 6..20 s`: time limit. */
+  readonly inTime: Limit | null;
+  /** `for 10 s`. */
+  readonly forTime: Limit | null;
+  /** `at 20..60 strokes/min`, `at 600 rpm`. */
+  readonly at: Limit | null;
+  readonly gauge: 'shut' | 'open' | null;
+  /** `spread at most 5 bar`. */
+  readonly spread: Limit | null;
+  readonly neverAbove: Quantity | null;
+  readonly conditions: readonly string[];
+}
+
+/**
+ * One printed step. A flat record: `verb` says which of the fields have a meaning (see verbs.ts);
+ * the others are null or empty.
+ */
+export interface Step {
+  readonly verb: Verb;
+  /** As printed: `3.4`, `R1.3`, `2.3a`. */
+  readonly number: string;
+  /** Stage or repair, verb, first object, and an ordinal where alike: `build/torque nut`. */
+  readonly key: string;
+  readonly source: Source;
+  readonly objects: readonly StepObject[];
+  /** `all` as object. */
+  readonly all: boolean;
+  /** Parts of `fit … with`, `guard … with`. */
+  readonly withObjects: readonly StepObject[];
+  readonly tools: readonly ToolUse[];
+  /** Fluid in the shop (`wash … in solvent`). */
+  readonly fluid: string | null;
+  /** `clamp body in "holding fixture"`, `held by "spanner"`. */
+  readonly holder: string | null;
+  /** Station of `keep … at`, `send … to`. */
+  readonly station: string | null;
+  readonly limit: LimitUse | null;
+  /** `torque … by stretch 0.009..0.010 in`. */
+  readonly stretch: Limit | null;
+  /** Air of `blow-dry … with air at most 2 bar`. */
+  readonly air: Limit | null;
+  /** `with air` with no limit. */
+  readonly airNamed: boolean;
+  /** `prime … with gauge shut`. */
+  readonly gauge: 'shut' | 'open' | null;
+  /** The author's own words: place, look, free text, signer; for read and set the name of the reading. */
+  readonly text: string | null;
+  /** `source "…"` of a limit written in the step. */
+  readonly sourceText: string | null;
+  /** `mark body with number, serial`. */
+  readonly marking: readonly ('number' | 'serial')[];
+  /** `choose shim to bring opening to 254 bar by shim-rate`. */
+  readonly choose: {
+    readonly test: string;
+    readonly target: Limit | null;
+    readonly targetSpec: string | null;
+    readonly rate: string | null;
+  } | null;
+  /** `prime 6 strokes`. */
+  readonly count: Quantity | null;
+  readonly passes: readonly Quantity[];
+  readonly pattern: boolean;
+  readonly oiled: boolean;
+  readonly forTrial: boolean;
+  readonly readyToFit: boolean;
+  readonly asFound: boolean;
+  readonly accept: string | null;
+  readonly reject: string | null;
+  /** `reuse if "…"  lap if "…"  reject if "…"`. */
+  readonly verdicts: readonly { readonly verdict: 'reuse' | 'lap' | 'reject'; readonly text: string }[];
+  readonly gate: Gate | null;
+  readonly test: TestFigures | null;
+  readonly takes: Quantity | null;
+  readonly note: string | null;
+  readonly hazards: readonly Hazard[];
+  readonly allow: readonly Allow[];
+  /** Part numbers that it is for; null: all. */
+  readonly only: readonly string[] | null;
+  /** The call that wrote this step out of a sequence; null: written in place. */
+  readonly call: NameUse | null;
+}

@@ -1,0 +1,67 @@
+import type { Kind, Quantity, RangeLimit, ToleranceOnly } from '../quantities/types.ts';
+import type { Named } from './source.ts';
+
+/** The shop that a procedure is written at: stations, assets, fluids, stock and standing tolerances. */
+export interface Shop extends Named {
+  readonly stations: readonly Station[];
+  readonly assets: readonly Asset[];
+  readonly fluids: readonly Fluid[];
+  readonly stocks: readonly Stock[];
+  readonly unlessStated: readonly StandingTolerance[];
+  /** `air below 30 psi`: hand-held blowing stays under it; null: 29 CFR 1910.242(b) is taken. */
+  readonly airBelow: Quantity | null;
+}
+
+/** A place of work. Traits may combine (`clean, pressure`). */
+export interface Station extends Named {
+  readonly clean: boolean;
+  readonly dirty: boolean;
+  readonly abrasive: boolean;
+  readonly wet: boolean;
+  readonly pressure: boolean;
+  /** Protective equipment in the author's words: `wear "face shield, gloves"`. */
+  readonly wear: string | null;
+}
+
+export type AssetKind = 'wrench' | 'gauge' | 'tool';
+
+/** A numbered wrench, gauge or measuring tool. */
+export interface Asset extends Named {
+  readonly kind: AssetKind;
+  readonly range: RangeLimit | null;
+  /** `within 4 %` or `within 0.003 mm`: the permissible error, of reading where in per cent. */
+  readonly within: Quantity | null;
+  /** EN 837-1 class, per cent of span, as written. */
+  readonly accuracyClass: string | null;
+  readonly graduated: Quantity | null;
+  /** The station that it is fixed at. */
+  readonly at: string | null;
+  /** ISO date of the next calibration. */
+  readonly due: string | null;
+  readonly damped: boolean;
+  readonly digital: boolean;
+}
+
+/** `test-oil` calibration fluid; `oil` assembly oil; a fluid with no trait is a solvent. */
+export type FluidKind = 'solvent' | 'detergent' | 'caustic' | 'water' | 'test-oil' | 'oil' | 'preservative';
+
+export interface Fluid extends Named {
+  readonly kind: FluidKind;
+  /** Flash point; null: not stated. */
+  readonly flammable: Quantity | null;
+}
+
+/** Setting shims and the like, by thickness. */
+export interface Stock extends Named {
+  /** All thicknesses, thinnest first. */
+  readonly sizes: readonly Quantity[];
+  /** As it is printed: `1.00 to 1.95 mm by 0.05 mm`. */
+  readonly text: string;
+}
+
+/** `unless stated torque ±10 % source "…"`. */
+export interface StandingTolerance {
+  readonly kind: Kind;
+  readonly limit: ToleranceOnly;
+  readonly sourceText: string | null;
+}

@@ -1,0 +1,86 @@
+import type Fraction from 'fraction.js';
+import { decimalsOf, exactText, valueOf } from './decimal.ts';
+import type { Quantity, UnitName } from './types.ts';
+import { unitOf } from './unit-table.ts';
+
+/** The exact amount in the base unit of its kind (see `units`): pascals, metres, kelvins… */
+export function amount(quantity: Quantity): Fraction {
+  const unit = unitOf(quantity.unit);
+  return valueOf(quantity.number).add(unit.offset).mul(unit.factor);
+}
+
+/** The exact number in another unit. Null: the unit measures another kind. */
+export function convert(quantity: Quantity, to: UnitName): Fraction | null {
+  const target = unitOf(to);
+  if (unitOf(quantity.unit).kind !== target.kind) return null;
+  return amount(quantity).div(target.factor).sub(target.offset);
+}
+
+/** A difference in another unit: 9 °F are 5 °C here, since a tolerance has no zero of its own. Null: another kind. */
+export function convertDifference(quantity: Quantity, to: UnitName): Fraction | null {
+  const [unit, target] = [unitOf(quantity.unit), unitOf(to)];
+  return unit.kind === target.kind ? valueOf(quantity.number).mul(unit.factor).div(target.factor) : null;
+}
+
+/** -1, 0 or 1 as the first is less, equal or greater; null: they measure different kinds. */
+export function compare(a: Quantity, b: Quantity): -1 | 0 | 1 | null {
+  if (unitOf(a.unit).kind !== unitOf(b.unit).kind) return null;
+  return Math.sign(amount(a).compare(amount(b))) as -1 | 0 | 1;
+}
+
+/**
+ * The sum in the first one's unit; the second is taken as a difference (20 °C and 5 K are 25 °C). Exact, unless the
+ * second's unit gives an endless decimal: then to 15 digits after the point. Null: different kinds.
+ */
+export function add(a: Quantity, b: Quantity): Quantity | null {
+  const change = convertDifference(b, a.unit);
+  return change === null ? null : sum(a, change, decimalsIfSame(a, b));
+}
+
+/** The first less the second, as `add`. */
+export function sub(a: Quantity, b: Quantity): Quantity | null {
+  const change = convertDifference(b, a.unit);
+  return change === null ? null : sum(a, change.neg(), decimalsIfSame(a, b));
+}
+
+function sum(a: Quantity, change: Fraction, decimals: number): Quantity {
+  return { number: exactText(valueOf(a.number).add(change), decimals), unit: a.unit };
+}
+
+/** The finer of both is kept, so that 1.00 and 0.05 make 1.05, and 1.00 and 1.00 make 2.00. */
+function decimalsIfSame(a: Quantity, b: Quantity): number {
+  return a.unit === b.unit ? Math.max(decimalsOf(a.number), decimalsOf(b.number)) : decimalsOf(a.number);
+}
+
+/**
+ * A tolerance as an exact difference in its nominal's unit. Per cent are of the nominal's number without its sign,
+ * except where the nominal is itself in per cent: `50 % ±5` is 45 to 55 %. Null: it measures another kind.
+ */
+export function toleranceOf(nominal: Quantity, tolerance: Quantity): Fraction | null {
+  if (tolerance.unit === '%' && nominal.unit !== '%') {
+    return valueOf(nominal.number).abs().mul(valueOf(tolerance.number)).div(100);
+  }
+  return convertDifference(tolerance, nominal.unit);
+}
+
+/** Most sizes that a stock may have: more is a slip in the step. */
+const mostSizes = 10_000;
+
+/**
+ * All sizes from low to high by a step, in the low one's unit, lowest first (the last may fall short of the high end).
+ * Null: kinds differ, the low end is over the high one, the step is not over nothing, or over 10 000 sizes.
+ */
+export function sizesOf(low: Quantity, high: Quantity, step: Quantity): Quantity[] | null {
+  const top = convert(high, low.unit);
+  const by = convertDifference(step, low.unit);
+  if (top === null || by === null || by.compare(0) <= 0) return null;
+  const start = valueOf(low.number);
+  if (start.compare(top) > 0) return null;
+  const count = top.sub(start).div(by).floor().add(1);
+  if (count.compare(mostSizes) > 0) return null;
+  const decimals = decimalsIfSame(low, step);
+  return Array.from({ length: Number(count.n) }, (_, index) => ({
+    number: exactText(start.add(by.mul(index)), decimals),
+    unit: low.unit,
+  }));
+}

@@ -1,0 +1,75 @@
+import { compare } from './convert.ts';
+import { valueOf } from './decimal.ts';
+import type { Limit, Quantity } from './types.ts';
+
+/** Keeps a number and its unit on one line. */
+const noBreak = '\u00A0';
+const narrowNoBreak = '\u202F';
+
+export interface FormatOptions {
+  /** Groups the digits of integers from five digits on (25 855); on unless said otherwise. */
+  readonly thousands?: boolean;
+}
+
+/** A number as it is printed: a true minus, and integers of five digits and more in groups of three (SI brochure, 5.4.4). */
+export function formatNumber(number: string, options: FormatOptions = {}): string {
+  const signed = number.replace('-', '−');
+  if (options.thousands === false) return signed;
+  return signed.replace(/^(−?)(\d{5,})/u, (_, sign: string, digits: string) => sign + digits.replace(/\B(?=(\d{3})+$)/gu, narrowNoBreak));
+}
+
+/**
+ * `250 bar`, with a no-break blank; `90°` without one and `5 %`, `62 °C` with (SI brochure, 5.4.3).
+ * One drop, stroke or turn is in the singular.
+ */
+export function formatQuantity(quantity: Quantity, options: FormatOptions = {}): string {
+  return `${formatNumber(quantity.number, options)}${formatUnit(quantity)}`;
+}
+
+/** The unit with the blank before it. */
+function formatUnit({ number, unit }: Quantity): string {
+  if (unit === '°') return unit;
+  const single = (unit === 'drops' || unit === 'strokes' || unit === 'turns') && valueOf(number).equals(1);
+  return noBreak + (single ? unit.slice(0, -1) : unit).replaceAll(' ', noBreak);
+}
+
+/**
+ * A limit as the trade writes it: `250 bar +8 −0`, `60 N·m ±5`, `55 to 65 N·m`, `at least 20 s`, `±4 %`,
+ * `40 N·m then 90° ±5°`; the second unit in brackets. A tolerance repeats its unit only where it differs from the
+ * nominal's, and for an angle, of which the sign is part of the number to the eye.
+ */
+export function formatLimit(limit: Limit, options: FormatOptions = {}): string {
+  const quantity = (value: Quantity) => formatQuantity(value, options);
+  switch (limit.form) {
+    case 'nominal':
+      return `${quantity(limit.nominal)}${tolerances(limit.plus, limit.minus, limit.nominal, options)}${inBrackets(limit.pair, options)}`;
+    case 'range': {
+      const low = limit.low.unit === limit.high.unit && limit.low.unit !== '°' ? formatNumber(limit.low.number, options) : quantity(limit.low);
+      return `${low} to ${quantity(limit.high)}${inBrackets(limit.pair, options)}`;
+    }
+    case 'at least':
+      return `at least ${quantity(limit.least)}${inBrackets(limit.pair, options)}`;
+    case 'at most':
+      return `at most ${quantity(limit.most)}${inBrackets(limit.pair, options)}`;
+    case 'tolerance':
+      return tolerances(limit.plus, limit.minus, null, options).trim();
+    case 'then':
+      return `${formatLimit(limit.first, options)} then ${formatLimit(limit.angle, options)}`;
+  }
+}
+
+function inBrackets(pair: Limit | undefined, options: FormatOptions): string {
+  return pair === undefined ? '' : ` (${formatLimit(pair, options)})`;
+}
+
+function tolerances(plus: Quantity | null, minus: Quantity | null, nominal: Quantity | null, options: FormatOptions): string {
+  const figure = (side: Quantity): string => {
+    const plain = valueOf(side.number).equals(0) ? { ...side, number: '0' } : side;
+    const repeated = nominal === null || side.unit !== nominal.unit || side.unit === '°';
+    return repeated ? formatQuantity(plain, options) : formatNumber(plain.number, options);
+  };
+  if (plus !== null && minus !== null && plus.unit === minus.unit && compare(plus, minus) === 0) return ` ±${figure(plus)}`;
+  const above = plus === null ? '' : ` +${figure(plus)}`;
+  const below = minus === null ? '' : `${plus === null ? ' ' : noBreak}−${figure(minus)}`;
+  return above + below;
+}

@@ -1,0 +1,199 @@
+import type Fraction from 'fraction.js';
+import { convert, convertDifference, toleranceOf } from './convert.ts';
+import { decimalsOf, powerBelow, type Rounding, rounded, tenTo, toStep, valueOf, written } from './decimal.ts';
+import type { Limit, NominalLimit, Quantity, UnitName } from './types.ts';
+import { type Window, window } from './window.ts';
+
+/**
+ * A quantity in a unit with so many digits after the point (fewer than none: tens, hundreds). 'nearest' takes the even
+ * digit at a half. Null: the unit measures another kind.
+ */
+export function roundTo(quantity: Quantity, unit: UnitName, decimals: number, rounding: Rounding): Quantity | null {
+  const value = convert(quantity, unit);
+  return value === null ? null : { number: rounded(value, decimals, rounding), unit };
+}
+
+/**
+ * A limit's window on a tool that shows whole steps (1 bar, 0.01 mm), in the step's unit. The low end rounds up and
+ * the high end down, so that it never loosens (NIST SP 811, B.7); the nominal rounds to the nearest, the even step at
+ * a half. The low end may come out over the high one: then no mark of the tool lies inside. Null: kinds differ, or
+ * the step is not over nothing.
+ */
+export function windowInSteps(limit: Limit, step: Quantity): Window | null {
+  const size = valueOf(step.number);
+  if (size.compare(0) <= 0) return null;
+  const exact = window(limit);
+  const onStep = (quantity: Quantity | null, rounding: Rounding): Quantity | null | undefined => {
+    if (quantity === null) return null;
+    const value = convert(quantity, step.unit);
+    if (value === null) return undefined;
+    return { number: written(toStep(value, size, rounding), decimalsOf(step.number)), unit: step.unit };
+  };
+  const low = onStep(exact.low, 'up');
+  const high = onStep(exact.high, 'down');
+  const nominal = onStep(exact.nominal, 'nearest');
+  return low === undefined || high === undefined || nominal === undefined ? null : { low, high, nominal };
+}
+
+/**
+ * The place of the last digit that a number means, as a power of ten: -2 for 0.20, 0 for 250. Trailing zeros of an
+ * integer beyond its first three figures say nothing: 2 for 20 000.
+ */
+export function lastPlace(number: string): number {
+  const decimals = decimalsOf(number);
+  if (decimals > 0) return -decimals;
+  const digits = number.replace(/^-?0*/u, '');
+  const zeros = /0*$/u.exec(digits)![0].length;
+  return Math.max(0, Math.min(zeros, digits.length - 3));
+}
+
+/** Places tried beyond the first, until the rounded window keeps most of what the exact one lets through. */
+const finerPlaces = 6;
+
+/**
+ * A limit in another unit, rounded so that it never loosens (NIST SP 811, B.7). Its last digit is the largest power of
+ * ten not over the finest digit that the author wrote, and one finer while more than a quarter of the window would be
+ * lost. A tolerance in per cent stays so where it is alone, and becomes one in the unit beside a nominal. The pair in
+ * brackets is left out; a limit already in the unit comes back as it is. Null: kinds differ, or the limit leaves
+ * nothing to round into (`5 bar +0 -0` in psi).
+ */
+export function inUnit(limit: Limit, unit: UnitName): Limit | null {
+  if (ownUnits(limit).every((own) => own === unit)) return limit;
+  switch (limit.form) {
+    case 'then': {
+      const first = inUnit(limit.first, unit);
+      return first?.form === 'nominal' ? { ...limit, first } : null;
+    }
+    case 'tolerance':
+      return toleranceIn(limit.plus, limit.minus, unit);
+    default:
+      return limitIn(limit, unit);
+  }
+}
+
+function ownUnits(limit: Limit): UnitName[] {
+  switch (limit.form) {
+    case 'nominal':
+      return [limit.nominal.unit, ...[limit.plus, limit.minus].flatMap((side) => (side === null || side.unit === '%' ? [] : [side.unit]))];
+    case 'range':
+      return [limit.low.unit, limit.high.unit];
+    case 'at least':
+      return [limit.least.unit];
+    case 'at most':
+      return [limit.most.unit];
+    case 'tolerance':
+      return [limit.plus.unit, limit.minus.unit];
+    case 'then':
+      return ownUnits(limit.first);
+  }
+}
+
+function toleranceIn(plus: Quantity, minus: Quantity, unit: UnitName): Limit | null {
+  const inward = (side: Quantity): Quantity | null => {
+    if (side.unit === '%') return side;
+    const value = convertDifference(side, unit);
+    if (value === null) return null;
+    const place = placeFor([side], unit);
+    return { number: rounded(value, -place, 'down'), unit };
+  };
+  const [above, below] = [inward(plus), inward(minus)];
+  return above === null || below === null ? null : { form: 'tolerance', plus: above, minus: below };
+}
+
+/** Power of ten of the last digit to print in a unit, from the finest digit among the numbers written. */
+function placeFor(numbers: readonly Quantity[], unit: UnitName): number {
+  const sizes = numbers.flatMap((quantity) => {
+    const size = convertDifference({ number: written(tenTo(lastPlace(quantity.number)), -lastPlace(quantity.number)), unit: quantity.unit }, unit);
+    return size === null ? [] : [powerBelow(size)];
+  });
+  return Math.min(...sizes);
+}
+
+function numbersOf(limit: Limit): Quantity[] {
+  switch (limit.form) {
+    case 'nominal': {
+      const sides = [limit.plus, limit.minus].flatMap((side) => (side === null ? [] : side));
+      return [limit.nominal, ...sides.filter((side) => side.unit !== '%' && valueOf(side.number).compare(0) !== 0)];
+    }
+    case 'range':
+      return [limit.low, limit.high];
+    case 'at least':
+      return [limit.least];
+    case 'at most':
+      return [limit.most];
+    case 'tolerance':
+    case 'then':
+      return [];
+  }
+}
+
+function limitIn(limit: Exclude<Limit, { form: 'tolerance' | 'then' }>, unit: UnitName): Limit | null {
+  const exact = exactWindow(limit, unit);
+  if (exact === null) return null;
+  const { low, high, nominal } = exact;
+  const coarsest = placeFor(numbersOf(limit), unit);
+  for (let place = coarsest; place >= coarsest - finerPlaces; place--) {
+    const step = tenTo(place);
+    const from = low === null ? null : toStep(low, step, 'up');
+    const to = high === null ? null : toStep(high, step, 'down');
+    if (from !== null && to !== null && low !== null && high !== null) {
+      const kept = to.sub(from);
+      if (kept.compare(0) < 0 || kept.mul(4).compare(high.sub(low).mul(3)) < 0) continue;
+    }
+    const text = (value: Fraction): Quantity => ({ number: written(value, -place), unit });
+    switch (limit.form) {
+      case 'range':
+        return { form: 'range', low: text(from!), high: text(to!) };
+      case 'at least':
+        return { form: 'at least', least: text(from!) };
+      case 'at most':
+        return { form: 'at most', most: text(to!) };
+      case 'nominal':
+        return nominalIn(toStep(nominal!, step, 'nearest'), from, to, text);
+    }
+  }
+  return null;
+}
+
+/** The nominal is kept inside its own window, or one tolerance would turn negative. */
+function nominalIn(nearest: Fraction, from: Fraction | null, to: Fraction | null, text: (value: Fraction) => Quantity): NominalLimit {
+  let nominal = nearest;
+  if (from !== null && nominal.compare(from) < 0) nominal = from;
+  if (to !== null && nominal.compare(to) > 0) nominal = to;
+  return {
+    form: 'nominal',
+    nominal: text(nominal),
+    plus: to === null ? null : text(to.sub(nominal)),
+    minus: from === null ? null : text(nominal.sub(from)),
+  };
+}
+
+interface ExactWindow {
+  readonly low: Fraction | null;
+  readonly high: Fraction | null;
+  readonly nominal: Fraction | null;
+}
+
+/** The window as fractions in another unit, before any digit is cut. Null: a kind differs. */
+function exactWindow(limit: Exclude<Limit, { form: 'tolerance' | 'then' }>, unit: UnitName): ExactWindow | null {
+  if (limit.form === 'nominal') {
+    const nominal = convert(limit.nominal, unit);
+    const side = (tolerance: Quantity | null): Fraction | null | undefined => {
+      if (tolerance === null) return null;
+      const change = toleranceOf(limit.nominal, tolerance);
+      return change === null ? undefined : scaled(change, limit.nominal.unit, unit);
+    };
+    const [plus, minus] = [side(limit.plus), side(limit.minus)];
+    if (nominal === null || plus === undefined || minus === undefined) return null;
+    return { nominal, low: minus === null ? null : nominal.sub(minus), high: plus === null ? null : nominal.add(plus) };
+  }
+  const { low, high } = window(limit);
+  const [from, to] = [low === null ? null : convert(low, unit), high === null ? null : convert(high, unit)];
+  if ((low !== null && from === null) || (high !== null && to === null)) return null;
+  return { low: from, high: to, nominal: null };
+}
+
+/** A difference taken from one unit to another of the same kind (checked before). */
+function scaled(change: Fraction, from: UnitName, to: UnitName): Fraction {
+  return change.mul(convertDifference({ number: '1', unit: from }, to)!);
+}

@@ -1,0 +1,130 @@
+import type { Procedure, Step } from '../model/procedure.ts';
+
+/*
+ * A cell holds the set of values that are possible, as bits. Merging two ways is union. The words are what
+ * `handtight replay` prints.
+ */
+
+export const place = { in: 1, off: 2, gone: 4, guard: 8, trial: 16, sub: 32 } as const;
+export const age = { found: 1, new: 2, lapped: 4 } as const;
+export const dirt = { dirty: 1, washed: 2, rinsed: 4, preserved: 8 } as const;
+export const wet = { dry: 1, solvent: 2, water: 4, oil: 8 } as const;
+export const kept = { loose: 1, kept: 2 } as const;
+export const guard = { off: 1, on: 2 } as const;
+export const looked = { no: 1, yes: 2 } as const;
+export const joint = { found: 1, apart: 2, run: 4, torqued: 8, slack: 16, locked: 32 } as const;
+export const adjuster = { found: 1, backed: 2, set: 4, locked: 8, disturbed: 16 } as const;
+export const port = { open: 1, capped: 2, connected: 4 } as const;
+export const gate = { notYet: 1, passed: 2, stale: 4, failed: 8 } as const;
+export const flag = { no: 1, yes: 2 } as const;
+
+/** The words of each kind of cell, by bit. */
+export const words = {
+  place: ['in place', 'off', 'discarded', 'on as a guard', 'in place for trial', 'out with its sub-assembly'],
+  age: ['as found', 'new', 'lapped'],
+  dirt: ['dirty', 'washed', 'rinsed', 'in preservative'],
+  wet: ['dry', 'wet with solvent', 'wet with water', 'wet with oil'],
+  kept: ['loose', 'kept'],
+  guard: ['no guard', 'guarded'],
+  looked: ['not looked at', 'looked at'],
+  joint: ['tight as found', 'apart', 'hand-tight', 'torqued', 'slackened', 'locked'],
+  adjuster: ['as found', 'backed off', 'set', 'locked', 'disturbed'],
+  port: ['open', 'capped', 'connected'],
+  gate: ['not yet', 'passed', 'stale', 'failed'],
+  flag: ['no', 'yes'],
+} as const;
+
+export type CellKind = keyof typeof words | 'where';
+
+export interface Cell {
+  readonly kind: CellKind;
+  /** What it is of: `part shim`, `unit`. */
+  readonly of: string;
+  /** The property: `place`, `clamped`. */
+  readonly property: string;
+}
+
+export interface PartCells {
+  readonly place: number;
+  readonly age: number;
+  readonly where: number;
+  readonly kept: number;
+  readonly dirt: number;
+  readonly wet: number;
+}
+
+/** Which index each cell of a procedure's state has. */
+export class Layout {
+  readonly cells: Cell[] = [];
+  readonly parts = new Map<string, PartCells>();
+  readonly faces = new Map<string, { guard: number; looked: number }>();
+  readonly joints = new Map<string, number>();
+  readonly adjusters = new Map<string, number>();
+  readonly ports = new Map<string, number>();
+  /** By the gate's name. */
+  readonly gates = new Map<string, number>();
+  readonly unit;
+  /** Names of stations by bit; bit 0 of a part's place of stay means: with the unit. */
+  readonly stations: readonly string[];
+
+  constructor(procedure: Procedure) {
+    const { family } = procedure;
+    this.stations = ['the unit', ...procedure.shop.stations.map((station) => station.name)].slice(0, 31);
+    for (const part of family.parts) {
+      const of = `part ${part.name}`;
+      this.parts.set(part.name, {
+        place: this.cell('place', of, 'place'),
+        age: this.cell('age', of, 'age'),
+        where: this.cell('where', of, 'stays with'),
+        kept: this.cell('kept', of, 'kept'),
+        dirt: this.cell('dirt', of, 'surface'),
+        wet: this.cell('wet', of, 'wet'),
+      });
+    }
+    for (const face of family.faces) {
+      this.faces.set(face.id, {
+        guard: this.cell('guard', `face ${face.id}`, 'guard'),
+        looked: this.cell('looked', `face ${face.id}`, 'looked at'),
+      });
+    }
+    for (const one of family.joints) this.joints.set(one.part, this.cell('joint', `joint ${one.part}`, 'joint'));
+    for (const one of family.adjusters)
+      this.adjusters.set(one.part, this.cell('adjuster', `adjuster ${one.part}`, 'setting'));
+    for (const one of family.ports) this.ports.set(one.name, this.cell('port', `port ${one.name}`, 'port'));
+    for (const step of allSteps(procedure)) {
+      if (step.gate !== null && !this.gates.has(step.gate.name))
+        this.gates.set(step.gate.name, this.cell('gate', `gate ${step.gate.name}`, 'gate'));
+    }
+    this.unit = {
+      station: this.cell('where', 'unit', 'station'),
+      clamped: this.cell('flag', 'unit', 'clamped'),
+      pressure: this.cell('flag', 'unit', 'under pressure'),
+      primed: this.cell('flag', 'unit', 'primed'),
+      tagged: this.cell('flag', 'unit', 'tagged'),
+      marked: this.cell('flag', 'unit', 'marked'),
+      signed: this.cell('flag', 'unit', 'signed off'),
+      outside: this.cell('flag', 'unit', 'clean outside'),
+    };
+  }
+
+  private cell(kind: CellKind, of: string, property: string): number {
+    return this.cells.push({ kind, of, property }) - 1;
+  }
+
+  stationBit(name: string | null): number {
+    const index = name === null ? -1 : this.stations.indexOf(name);
+    return index < 1 ? 1 : 1 << index;
+  }
+
+  /** A cell's possible values in words. */
+  wordsOf(index: number, value: number): string[] {
+    const cell = this.cells[index]!;
+    const all = cell.kind === 'where' ? this.stations : words[cell.kind];
+    return all.filter((_, bit) => (value & (1 << bit)) !== 0);
+  }
+}
+
+/** Steps of stages, then of repairs. */
+export function allSteps(procedure: Procedure): Step[] {
+  return [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps);
+}

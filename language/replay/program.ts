@@ -1,0 +1,111 @@
+import type { FailEntry, Procedure, Repair, Stage, Step } from '../model/procedure.ts';
+
+/** One point of a procedure as it is walked. */
+export type Point =
+  | { readonly kind: 'enter'; readonly block: Stage | Repair }
+  | { readonly kind: 'step'; readonly step: Step; readonly block: Stage | Repair; readonly group: Group | null }
+  /** After the last test of a stage: on with it if all passed, else one repair. */
+  | { readonly kind: 'decide'; readonly group: Group; readonly block: Stage | Repair }
+  /** A repair is done: back to the earliest gate not passed. */
+  | { readonly kind: 'resume'; readonly block: Repair }
+  | { readonly kind: 'end'; readonly block: Stage | Repair };
+
+/** Tests of one stage, which are all run before one repair is done. */
+export interface Group {
+  readonly tests: Step[];
+}
+
+/** A procedure as a list of points: stages in order, the end, then each repair. */
+export interface Program {
+  readonly procedure: Procedure;
+  /** Part numbers that it is for; null: the procedure makes no difference between them. */
+  readonly numbers: readonly string[] | null;
+  readonly points: readonly Point[];
+  /** Points of the gates, in order: where a unit may go back to. */
+  readonly gates: readonly { readonly point: number; readonly name: string }[];
+  /** First point of each repair. */
+  readonly repairs: ReadonlyMap<string, number>;
+  /** Point of the decision that ends each gate's stage, or of the gate itself where it is judged at once. */
+  readonly decisions: ReadonlyMap<number, number>;
+}
+
+/** Lays a procedure out, for the part numbers given. */
+export function programOf(procedure: Procedure, numbers: readonly string[] | null): Program {
+  const points: Point[] = [];
+  const gates: { point: number; name: string }[] = [];
+  const decisions = new Map<number, number>();
+  const mine = (step: Step) =>
+    step.only === null || numbers === null || step.only.some((number) => numbers.includes(number));
+
+  const layStage = (stage: Stage) => {
+    points.push({ kind: 'enter', block: stage });
+    const steps = stage.steps.filter(mine);
+    const tests = steps.filter(waitsForOthers);
+    const group: Group = { tests };
+    const first = points.length;
+    steps.forEach((step) => {
+      points.push({ kind: 'step', step, block: stage, group: tests.includes(step) ? group : null });
+      if (step === tests.at(-1)) points.push({ kind: 'decide', group, block: stage });
+    });
+    const decide = points.findIndex((point, index) => index >= first && point.kind === 'decide');
+    for (let index = first; index < points.length; index++) {
+      const point = points[index]!;
+      if (point.kind !== 'step' || point.step.gate === null) continue;
+      gates.push({ point: index, name: point.step.gate.name });
+      decisions.set(index, point.group === null ? index : decide);
+    }
+  };
+
+  procedure.stages.forEach(layStage);
+  const last = procedure.stages.at(-1);
+  if (last !== undefined) points.push({ kind: 'end', block: last });
+  const repairs = new Map<string, number>();
+  for (const repair of procedure.repairs) {
+    repairs.set(repair.name, points.length);
+    points.push({ kind: 'enter', block: repair });
+    for (const step of repair.steps.filter(mine)) points.push({ kind: 'step', step, block: repair, group: null });
+    points.push({ kind: 'resume', block: repair });
+  }
+  return { procedure, numbers, points, gates, repairs, decisions };
+}
+
+/** A test is judged with the other tests of its stage; a check, or a test that stops, at once. */
+function waitsForOthers(step: Step): boolean {
+  return step.gate !== null && (step.verb === 'test' || step.verb === 'across') && !step.gate.stopIfFails;
+}
+
+/**
+ * Part numbers put together by the steps that are for them. One list of null where no step is for some only:
+ * specs do not change the replay.
+ */
+export function variants(procedure: Procedure): (readonly string[] | null)[] {
+  const lists = [...procedure.stages, ...procedure.repairs].flatMap((block) =>
+    block.steps.flatMap((step) => (step.only === null ? [] : [step.only])),
+  );
+  if (lists.length === 0) return [null];
+  const bySteps = new Map<string, string[]>();
+  for (const number of procedure.numbers) {
+    const key = lists.map((list) => (list.includes(number.name) ? '1' : '0')).join('');
+    bySteps.set(key, [...(bySteps.get(key) ?? []), number.name]);
+  }
+  return bySteps.size === 0 ? [null] : [...bySteps.values()];
+}
+
+/** Entries of a fail list that may be next, given the one-try repairs that are spent. */
+export function nextEntries(
+  entries: readonly FailEntry[],
+  tries: (repair: string) => number | null,
+  spent: (repair: string) => boolean,
+): FailEntry[] {
+  const next: FailEntry[] = [];
+  for (const entry of entries) {
+    if (tries(entry.repair) === 1) {
+      if (spent(entry.repair)) continue;
+      next.push(entry);
+      return next;
+    }
+    next.push(entry);
+    if (tries(entry.repair) === null) return next;
+  }
+  return next;
+}

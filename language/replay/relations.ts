@@ -1,0 +1,148 @@
+import type { Face, Family, Joint, Part, Port } from '../model/family.ts';
+
+/** What a family's relations say together, worked out once. Names are ids of parts. */
+export class Relations {
+  private readonly parts: ReadonlyMap<string, Part>;
+  private readonly restsOnIt = new Map<string, Part[]>();
+  private readonly heldBy = new Map<string, Part[]>();
+  private readonly closures = new Map<string, ReadonlySet<string>>();
+
+  readonly family: Family;
+
+  constructor(family: Family) {
+    this.family = family;
+    this.parts = new Map(family.parts.map((part) => [part.name, part]));
+    for (const part of family.parts) {
+      for (const under of restsOn(part)) push(this.restsOnIt, under, part);
+      for (const held of part.holds) push(this.heldBy, held, part);
+    }
+    for (const joint of family.joints) this.closures.set(joint.part, this.closureOf(joint));
+  }
+
+  part(name: string): Part {
+    return this.parts.get(name)!;
+  }
+
+  joint(part: string): Joint | undefined {
+    return this.family.joints.find((joint) => joint.part === part);
+  }
+
+  face(id: string): Face {
+    return this.family.faces.find((face) => face.id === id)!;
+  }
+
+  port(name: string): Port {
+    return this.family.ports.find((port) => port.name === name)!;
+  }
+
+  /** Parts that lie directly on, in or through a part. */
+  onIt(part: string): readonly Part[] {
+    return this.restsOnIt.get(part) ?? [];
+  }
+
+  /** Parts that hold a part. */
+  holders(part: string): readonly Part[] {
+    return this.heldBy.get(part) ?? [];
+  }
+
+  /** Parts that come out with a part because they are in it and on nothing else. */
+  inside(part: string): Part[] {
+    return this.onIt(part).filter(
+      (other) =>
+        other.in.includes(part) &&
+        other.on.length === 0 &&
+        other.through.length === 0 &&
+        this.joint(other.name) === undefined &&
+        !this.isCarrier(part),
+    );
+  }
+
+  /** The part that everything stands on or in is the unit itself: what lies in it does not come out with it. */
+  private isCarrier(part: string): boolean {
+    return restsOn(this.part(part)).length === 0;
+  }
+
+  /**
+   * What a joint closes over: the parts that its part holds, what those rest on down to the part that it is joined
+   * to, what lies inside them, and the chain (a spring's) that bears on any of them.
+   */
+  closure(joint: string): ReadonlySet<string> {
+    return this.closures.get(joint) ?? new Set();
+  }
+
+  /** Joints whose closure has the part. */
+  closedBy(part: string): Joint[] {
+    return this.family.joints.filter((joint) => this.closure(joint.part).has(part));
+  }
+
+  /** A joint that holds pressure or carries a spring's load: it closes over something. */
+  loaded(joint: string): boolean {
+    return this.closure(joint).size > 0;
+  }
+
+  private closureOf(joint: Joint): ReadonlySet<string> {
+    const closed = new Set<string>();
+    const add = (name: string) => {
+      if (name === joint.to || name === joint.part || closed.has(name) || !this.parts.has(name)) return;
+      closed.add(name);
+      for (const under of restsOn(this.part(name))) add(under);
+      for (const other of this.family.parts) {
+        if (other.in.includes(name) || other.bearsOn.includes(name)) add(other.name);
+      }
+    };
+    for (const held of this.part(joint.part).holds) add(held);
+    return closed;
+  }
+
+  /** Parts that cannot be in place before a part is: those that its own stack comes to bear on. */
+  bornBy(part: string): ReadonlySet<string> {
+    const stack = new Set<string>();
+    const climb = (name: string) => {
+      if (stack.has(name)) return;
+      stack.add(name);
+      for (const other of this.onIt(name)) climb(other.name);
+    };
+    if (restsOn(this.part(part)).length > 0) climb(part);
+    return new Set([...stack].flatMap((name) => this.part(name).bearsOn));
+  }
+
+  /** Faces of a part. */
+  faces(part: string): Face[] {
+    return this.family.faces.filter((face) => face.part === part);
+  }
+
+  /** Ports of a part. */
+  ports(part: string): Port[] {
+    return this.family.ports.filter((port) => port.part === part);
+  }
+
+  /** A part with a lapped or ground face, or matched to another: small and easily spoilt. */
+  isFine(part: string): boolean {
+    return (
+      this.part(part).matchedTo.length > 0 ||
+      this.faces(part).some((face) => face.finish !== null) ||
+      this.family.parts.some((other) => other.matchedTo.includes(part))
+    );
+  }
+
+  /** The parts that a part is matched to, said at either. */
+  matches(part: string): string[] {
+    return [
+      ...new Set([
+        ...this.part(part).matchedTo,
+        ...this.family.parts.filter((other) => other.matchedTo.includes(part)).map((other) => other.name),
+      ]),
+    ];
+  }
+}
+
+/** What a part lies on, in or through. */
+export function restsOn(part: Part): readonly string[] {
+  return [...part.on, ...part.in, ...part.through];
+}
+
+function push<K, V>(map: Map<K, V[]>, key: K, value: V) {
+  const list = map.get(key);
+  if (list === undefined) map.set(key, [value]);
+  else list.push(value);
+}

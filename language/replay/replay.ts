@@ -1,0 +1,346 @@
+import type { Procedure, Repair, Stage, Step } from '../model/procedure.ts';
+import { gate as gateBits, Layout } from './cells.ts';
+import { type Group, nextEntries, type Point, type Program, programOf, variants } from './program.ts';
+import { Relations } from './relations.ts';
+import { State } from './state.ts';
+import { Transfer } from './transfer.ts';
+
+/** How a point was come to: the last repair, and the one-try repairs that are spent. */
+export interface Way {
+  readonly id: number;
+  readonly repair: Repair | null;
+  readonly spent: number;
+  /** The way before the last repair, and the gate that sent the unit to it; null for the first way. */
+  readonly from: { readonly way: Way; readonly gate: Step } | null;
+}
+
+/** One passing of a step: the states around it, valid only while it is visited. */
+export interface Visit {
+  readonly step: Step;
+  readonly block: Stage | Repair;
+  readonly before: State;
+  readonly way: Way;
+  /** Index of the point, for `since`. */
+  readonly at: number;
+}
+
+export interface Visitor {
+  /** Before the step is applied. */
+  step?(visit: Visit): void;
+  /** After it; `before` is gone. */
+  after?(visit: Visit, state: State): void;
+  /** The unit goes from one station to another; `last` is the step it leaves from, where there is one. */
+  leave?(leaving: {
+    last: Step | null;
+    block: Stage | Repair;
+    to: Stage | Repair;
+    state: State;
+    way: Way;
+    at: number;
+  }): void;
+  end?(ending: { state: State; way: Way; at: number; block: Stage | Repair; last: Step | null }): void;
+}
+
+/** Most one-try repairs that are told apart; what is over it is taken as if it could be tried again. */
+const mostSpent = 8;
+
+/** A replay of one set of part numbers: every way through the procedure, to the fixed point. */
+export class Replay {
+  readonly layout: Layout;
+  readonly relations: Relations;
+  private readonly transfer: Transfer;
+  private readonly oneTry: readonly string[];
+  private readonly ways = new Map<string, Way>();
+  /** States at heads: points that more than one way may come to. By way, then point. */
+  private readonly heads = new Map<number, Map<number, State>>();
+  private readonly headPoints = new Set<number>();
+  private readonly work: { way: Way; point: number }[] = [];
+  private readonly waiting = new Set<string>();
+
+  readonly program: Program;
+
+  constructor(program: Program) {
+    this.program = program;
+    const { procedure } = program;
+    this.layout = new Layout(procedure);
+    this.relations = new Relations(procedure.family);
+    this.transfer = new Transfer(procedure, this.relations);
+    this.oneTry = procedure.repairs
+      .filter((repair) => repair.tries === 1)
+      .map((repair) => repair.name)
+      .slice(0, mostSpent);
+    this.headPoints.add(0);
+    for (const { point } of program.gates) this.headPoints.add(point);
+    program.points.forEach((point, index) => {
+      if (point.kind === 'decide') this.headPoints.add(index);
+    });
+    for (const point of program.repairs.values()) this.headPoints.add(point);
+    this.run();
+  }
+
+  private run() {
+    const { procedure, points } = this.program;
+    if (points.length === 0) return;
+    const loose = procedure.family.parts.filter((part) => part.suppliedLoose).map((part) => part.name);
+    const first = this.way(null, 0, null);
+    this.flow(first, 0, State.received(this.layout, loose, procedure.stages[0]?.station ?? null));
+    while (this.work.length > 0) {
+      const { way, point } = this.work.pop()!;
+      this.waiting.delete(`${way.id}:${point}`);
+      this.walkFrom(way, point, this.head(way, point)!.copy(), null, (nextWay, nextPoint, state) =>
+        this.flow(nextWay, nextPoint, state),
+      );
+    }
+  }
+
+  /** Passes every step on every way once, at the fixed point; the first way first. */
+  visit(visitor: Visitor) {
+    for (const [id, points] of [...this.heads.entries()].sort(([a], [b]) => a - b)) {
+      const way = [...this.ways.values()].find((other) => other.id === id)!;
+      for (const [point, state] of [...points.entries()].sort(([a], [b]) => a - b)) {
+        this.walkFrom(way, point, state.copy(), visitor, () => {});
+      }
+    }
+  }
+
+  private way(repair: Repair | null, spent: number, from: Way['from']): Way {
+    const key = `${repair?.name ?? ''}|${spent}`;
+    let way = this.ways.get(key);
+    if (way === undefined) {
+      way = { id: this.ways.size, repair, spent, from };
+      this.ways.set(key, way);
+    }
+    return way;
+  }
+
+  private head(way: Way, point: number): State | undefined {
+    return this.heads.get(way.id)?.get(point);
+  }
+
+  private flow(way: Way, point: number, state: State) {
+    let points = this.heads.get(way.id);
+    if (points === undefined) {
+      points = new Map();
+      this.heads.set(way.id, points);
+    }
+    const known = points.get(point);
+    if (known === undefined) points.set(point, state);
+    else if (!known.join(state)) return;
+    const key = `${way.id}:${point}`;
+    if (!this.waiting.has(key)) {
+      this.waiting.add(key);
+      this.work.push({ way, point });
+    }
+  }
+
+  /** Walks from a head to the next ones, applying steps in place. */
+  private walkFrom(
+    way: Way,
+    start: number,
+    state: State,
+    visitor: Visitor | null,
+    flow: (way: Way, point: number, state: State) => void,
+  ) {
+    const { points } = this.program;
+    for (let index = start; index < points.length; index++) {
+      if (index !== start && this.headPoints.has(index)) return flow(way, index, state);
+      const point = points[index]!;
+      switch (point.kind) {
+        case 'enter':
+          this.enter(point.block, index, state, way, visitor);
+          break;
+        case 'step':
+          if (this.passStep(point, index, state, way, visitor, flow) === 'stop') return;
+          break;
+        case 'decide':
+          this.sendFailed(point.group, point.block, index, state, way, flow);
+          for (const test of point.group.tests)
+            this.refine(state, test.gate!.name, gateBits.failed | gateBits.stale | gateBits.notYet, index);
+          break;
+        case 'resume':
+          return this.resume(point.block, index, state, way, visitor, flow);
+        case 'end':
+          visitor?.end?.({ state, way, at: index, block: point.block, last: this.lastStepBefore(index) });
+          return;
+      }
+    }
+  }
+
+  private passStep(
+    point: Extract<Point, { kind: 'step' }>,
+    index: number,
+    state: State,
+    way: Way,
+    visitor: Visitor | null,
+    flow: (way: Way, point: number, state: State) => void,
+  ): 'on' | 'stop' {
+    const { step, block } = point;
+    const visit: Visit = { step, block, before: state, way, at: index };
+    visitor?.step?.(visit);
+    this.transfer.apply(step, state, index);
+    visitor?.after?.(visit, state);
+    if (step.gate === null) return 'on';
+    const cell = this.layout.gates.get(step.gate.name)!;
+    if (point.group !== null) {
+      // With a list of repairs a fail goes on to the stage's last test; without one the unit waits for the lead.
+      state.set(cell, step.gate.onFail.length > 0 ? gateBits.passed | gateBits.failed : gateBits.passed, index);
+      return 'on';
+    }
+    if (step.gate.onFail.length > 0) {
+      const failed = state.copy();
+      failed.set(cell, gateBits.failed, index);
+      for (const entry of this.next(step, way)) this.sendTo(entry.repair, step, failed.copy(), way, flow);
+    }
+    state.set(cell, gateBits.passed, index);
+    return 'on';
+  }
+
+  /** Any of the tests may have failed; the unit goes to one of the repairs that those ask for. */
+  private sendFailed(
+    group: Group,
+    _block: Stage | Repair,
+    index: number,
+    state: State,
+    way: Way,
+    flow: (way: Way, point: number, state: State) => void,
+  ) {
+    for (const test of group.tests) {
+      const cell = this.layout.gates.get(test.gate!.name)!;
+      if (!state.may(cell, gateBits.failed)) continue;
+      for (const entry of this.next(test, way)) {
+        const sent = state.copy();
+        sent.set(cell, gateBits.failed, index);
+        this.sendTo(entry.repair, test, sent, way, flow);
+      }
+    }
+  }
+
+  private next(test: Step, way: Way) {
+    const tries = (name: string) =>
+      this.program.procedure.repairs.find((repair) => repair.name === name)?.tries ?? null;
+    return nextEntries(
+      test.gate!.onFail,
+      (name) => (this.oneTry.includes(name) ? 1 : tries(name) === 1 ? 2 : tries(name)),
+      (name) => (way.spent & this.bit(name)) !== 0,
+    );
+  }
+
+  private bit(repair: string): number {
+    const index = this.oneTry.indexOf(repair);
+    return index < 0 ? 0 : 1 << index;
+  }
+
+  private sendTo(
+    name: string,
+    gate: Step,
+    state: State,
+    way: Way,
+    flow: (way: Way, point: number, state: State) => void,
+  ) {
+    const point = this.program.repairs.get(name);
+    const repair = this.program.procedure.repairs.find((other) => other.name === name);
+    if (point === undefined || repair === undefined) return;
+    const next = this.way(repair, way.spent | this.bit(name), { way, gate });
+    flow(next, point, state);
+  }
+
+  private enter(block: Stage | Repair, index: number, state: State, way: Way, visitor: Visitor | null) {
+    const bit = this.layout.stationBit(block.station);
+    if (block.station === null) return;
+    const cell = this.layout.unit.station;
+    if (index > 0 && !state.must(cell, bit)) {
+      visitor?.leave?.({
+        last: this.lastStepBefore(index),
+        block: this.blockBefore(index, block),
+        to: block,
+        state,
+        way,
+        at: index,
+      });
+      this.left(state, index);
+    }
+    state.set(cell, bit, index);
+  }
+
+  /** Conditions of leaving are taken as met once they are reported. */
+  private left(state: State, index: number) {
+    for (const cells of this.layout.parts.values()) state.set(cells.kept, 2, index);
+    state.set(this.layout.unit.clamped, 1, index);
+  }
+
+  private lastStepBefore(index: number): Step | null {
+    for (let at = index - 1; at >= 0; at--) {
+      const point = this.program.points[at]!;
+      if (point.kind === 'step') return point.step;
+    }
+    return null;
+  }
+
+  private blockBefore(index: number, otherwise: Stage | Repair): Stage | Repair {
+    return this.program.points[index - 1]?.block ?? otherwise;
+  }
+
+  /** After a repair: to each gate that may be the earliest not passed on this build. */
+  private resume(
+    repair: Repair,
+    index: number,
+    state: State,
+    way: Way,
+    visitor: Visitor | null,
+    flow: (way: Way, point: number, state: State) => void,
+  ) {
+    const sender = way.from?.gate ?? null;
+    const senderPoint = this.program.gates.find(
+      ({ point }) => (this.program.points[point] as { step?: Step }).step === sender,
+    )?.point;
+    const upTo =
+      senderPoint === undefined
+        ? Number.POSITIVE_INFINITY
+        : Math.max(senderPoint, this.program.decisions.get(senderPoint) ?? senderPoint);
+    const going = state;
+    for (const { point, name } of this.program.gates) {
+      if (point > upTo) break;
+      const cell = this.layout.gates.get(name)!;
+      if (going.may(cell, gateBits.notYet | gateBits.stale | gateBits.failed)) {
+        const back = going.copy();
+        this.refine(back, name, gateBits.passed, index);
+        this.goTo(point, repair, back, index, way, visitor, flow);
+        if (!going.may(cell, gateBits.passed)) return;
+      }
+      this.refine(going, name, gateBits.notYet | gateBits.stale | gateBits.failed, index);
+    }
+    if (senderPoint !== undefined)
+      this.goTo(this.program.decisions.get(senderPoint) ?? senderPoint, repair, going, index, way, visitor, flow);
+  }
+
+  private goTo(
+    point: number,
+    repair: Repair,
+    state: State,
+    index: number,
+    way: Way,
+    visitor: Visitor | null,
+    flow: (way: Way, point: number, state: State) => void,
+  ) {
+    const { block } = this.program.points[point]!;
+    const bit = this.layout.stationBit(block.station);
+    if (block.station !== null && !state.must(this.layout.unit.station, bit)) {
+      visitor?.leave?.({ last: repair.steps.at(-1) ?? null, block: repair, to: block, state, way, at: index });
+      this.left(state, index);
+      state.set(this.layout.unit.station, bit, index);
+    }
+    flow(way, point, state);
+  }
+
+  /** Takes values out of a gate's cell, where others remain. */
+  private refine(state: State, name: string, out: number, at: number) {
+    const cell = this.layout.gates.get(name)!;
+    const left = state.get(cell) & ~out;
+    state.set(cell, left === 0 ? gateBits.passed : left, at);
+  }
+}
+
+/** The replays of a procedure: one for each set of part numbers whose steps differ. Pure. */
+export function replay(procedure: Procedure): Replay[] {
+  return variants(procedure).map((numbers) => new Replay(programOf(procedure, numbers)));
+}

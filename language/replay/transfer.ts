@@ -1,0 +1,358 @@
+import type { Gate, Procedure, Step } from '../model/procedure.ts';
+import type { FluidKind } from '../model/shop.ts';
+import * as bits from './cells.ts';
+import type { Relations } from './relations.ts';
+import { isHydraulic } from './hydraulic.ts';
+import type { State } from './state.ts';
+
+/**
+ * What a step does to the state. It goes on as if the step's conditions had held (a dirty part is taken as
+ * washed): the rules report a broken condition once, and what comes after it is not reported again.
+ */
+export class Transfer {
+  private readonly procedure: Procedure;
+  private readonly relations: Relations;
+
+  constructor(procedure: Procedure, relations: Relations) {
+    this.procedure = procedure;
+    this.relations = relations;
+  }
+
+  /** Applies a step in place. `at` is the step's index, for `since`. */
+  apply(step: Step, state: State, at: number) {
+    const { layout } = state;
+    const { unit } = layout;
+    const set = (cell: number, value: number) => state.set(cell, value, at);
+    const parts = partNames(step);
+    for (const name of [...parts, ...step.withObjects.map((object) => object.name)]) {
+      // A step that names a part has it in hand, where the unit is.
+      if (state.layout.parts.has(name)) set(state.part(name).where, 1);
+    }
+    switch (step.verb) {
+      case 'receive':
+      case 'photo':
+      case 'measure':
+      case 'seal':
+      case 'pack':
+      case 'hold-for':
+      case 'wait':
+      case 'send-out':
+      case 'book-in':
+      case 'do':
+      case 'read':
+      case 'choose':
+      case 'press':
+      case 'compress':
+      case 'release':
+      case 'line-up':
+        if (step.verb === 'read' && isHydraulic(step, this.procedure)) set(unit.pressure, bits.flag.yes);
+        return;
+      case 'tag':
+        return set(unit.tagged, bits.flag.yes);
+      case 'clamp':
+        return set(unit.clamped, bits.flag.yes);
+      case 'unclamp':
+        return set(unit.clamped, bits.flag.no);
+      case 'slacken':
+        for (const name of parts) this.slacken(name, state, at);
+        return;
+      case 'back-off':
+        for (const object of step.objects) {
+          set(layout.adjusters.get(object.name)!, bits.adjuster.backed);
+          this.touch(object.name, state, at);
+        }
+        return;
+      case 'remove':
+        for (const name of parts) this.takeOff(name, state, at, bits.place.off);
+        for (const object of step.withObjects) this.takeOff(object.name, state, at, bits.place.sub);
+        return;
+      case 'discard':
+        for (const name of parts) this.takeOff(name, state, at, bits.place.gone);
+        return;
+      case 'keep':
+        for (const name of [...parts, ...step.withObjects.map((object) => object.name)]) {
+          const cells = state.part(name);
+          set(cells.kept, bits.kept.kept);
+          set(cells.where, step.station === null ? 1 : layout.stationBit(step.station));
+        }
+        return;
+      case 'send':
+        for (const name of parts) {
+          set(state.part(name).where, layout.stationBit(step.station));
+          set(state.part(name).kept, bits.kept.kept);
+        }
+        return;
+      case 'guard':
+        for (const object of step.objects) set(layout.faces.get(object.name)!.guard, bits.guard.on);
+        for (const object of step.withObjects) {
+          set(state.part(object.name).place, bits.place.guard);
+          set(state.part(object.name).kept, bits.kept.kept);
+        }
+        return;
+      case 'cap':
+        for (const object of step.objects) set(layout.ports.get(object.name)!, bits.port.capped);
+        return;
+      case 'uncap':
+        for (const object of step.objects) set(layout.ports.get(object.name)!, bits.port.open);
+        return;
+      case 'connect':
+        for (const object of step.objects) set(layout.ports.get(object.name)!, bits.port.connected);
+        return;
+      case 'disconnect':
+        for (const object of step.objects) set(layout.ports.get(object.name)!, bits.port.open);
+        set(unit.primed, bits.flag.no);
+        return;
+      case 'wash':
+      case 'soak':
+        for (const name of this.notGone(parts, state))
+          this.cleaned(name, bits.dirt.washed, this.wetWith(step), state, at);
+        return;
+      case 'rinse':
+        for (const name of this.notGone(parts, state))
+          this.cleaned(name, bits.dirt.rinsed, this.wetWith(step), state, at);
+        return;
+      case 'clean-holes':
+        for (const name of parts) set(state.part(name).dirt, bits.dirt.dirty);
+        return;
+      case 'wipe':
+        for (const name of parts)
+          this.cleaned(name, bits.dirt.washed, step.fluid === null ? bits.wet.dry : this.wetWith(step), state, at);
+        return;
+      case 'blow-dry':
+        for (const name of this.notGone(parts, state)) set(state.part(name).wet, bits.wet.dry);
+        return;
+      case 'oil':
+        for (const name of parts) set(state.part(name).wet, bits.wet.oil);
+        return;
+      case 'blast':
+      case 'buff':
+        for (const name of parts) this.dirtied(name, state, at);
+        return;
+      case 'lap':
+        this.lapped(step, state, at);
+        return;
+      case 'clean-outside':
+        return set(unit.outside, bits.flag.yes);
+      case 'check':
+        this.look(step, state, at);
+        return;
+      case 'renew':
+        for (const name of parts) this.renew(name, step, state, at);
+        return;
+      case 'fit':
+        for (const name of [...parts, ...step.withObjects.map((object) => object.name)])
+          this.putIn(name, step.forTrial, state, at);
+        return;
+      case 'run-down':
+        for (const name of parts) {
+          this.putIn(name, false, state, at);
+          this.setJoint(name, bits.joint.run, state, at);
+        }
+        return;
+      case 'torque':
+        for (const name of parts) this.setJoint(name, bits.joint.torqued, state, at);
+        return;
+      case 'lock':
+        for (const name of parts) this.lock(name, state, at);
+        return;
+      case 'prime':
+        set(unit.primed, bits.flag.yes);
+        return set(unit.pressure, bits.flag.yes);
+      case 'relieve':
+        return set(unit.pressure, bits.flag.no);
+      case 'test':
+        if (isHydraulic(step, this.procedure)) set(unit.pressure, bits.flag.yes);
+        return;
+      case 'set':
+        for (const object of step.objects) {
+          this.touch(object.name, state, at, step.gate?.name);
+          set(layout.adjusters.get(object.name)!, bits.adjuster.set);
+        }
+        if (isHydraulic(step, this.procedure)) set(unit.pressure, bits.flag.yes);
+        return;
+      case 'across':
+        return;
+      case 'mark':
+        return set(unit.marked, bits.flag.yes);
+      case 'sign-off':
+        return set(unit.signed, bits.flag.yes);
+    }
+  }
+
+  private notGone(parts: readonly string[], state: State): string[] {
+    return parts.filter((name) => !state.must(state.part(name).place, bits.place.gone));
+  }
+
+  private wetWith(step: Step): number {
+    const kind = this.procedure.shop.fluids.find((fluid) => fluid.name === step.fluid)?.kind;
+    return kind === undefined ? bits.wet.solvent : wetBit[kind];
+  }
+
+  private cleaned(name: string, how: number, wetness: number, state: State, at: number) {
+    const cells = state.part(name);
+    state.set(cells.dirt, how, at);
+    state.set(cells.wet, wetness, at);
+  }
+
+  private dirtied(name: string, state: State, at: number) {
+    state.set(state.part(name).dirt, bits.dirt.dirty, at);
+  }
+
+  private slacken(name: string, state: State, at: number) {
+    this.setJoint(name, bits.joint.slack, state, at);
+    if (this.relations.loaded(name)) this.open(name, state, at);
+  }
+
+  /** A loaded joint gives: the prime is lost and what was proven through it is stale. */
+  private open(joint: string, state: State, at: number) {
+    state.set(state.layout.unit.primed, bits.flag.no, at);
+    this.touch(joint, state, at);
+  }
+
+  private setJoint(name: string, value: number, state: State, at: number) {
+    const cell = state.layout.joints.get(name);
+    if (cell === undefined) return;
+    if (state.get(cell) !== value && this.relations.loaded(name) && value !== bits.joint.slack)
+      this.touch(name, state, at);
+    state.set(cell, value, at);
+  }
+
+  private takeOff(name: string, state: State, at: number, to: number) {
+    const { layout } = state;
+    const cells = state.part(name);
+    const wasGuard = state.must(cells.place, bits.place.guard);
+    const opens = this.relations.closedBy(name).map((joint) => joint.part);
+    if (state.may(cells.place, bits.place.in)) {
+      if (this.relations.loaded(name)) this.open(name, state, at);
+      for (const joint of opens) this.open(joint, state, at);
+    }
+    if (layout.joints.has(name)) state.set(layout.joints.get(name)!, bits.joint.apart, at);
+    if (layout.adjusters.has(name)) state.set(layout.adjusters.get(name)!, bits.adjuster.disturbed, at);
+    if (wasGuard || state.may(cells.place, bits.place.guard)) this.unguard(name, state, at);
+    state.set(cells.place, to, at);
+    state.set(cells.kept, to === bits.place.gone || wasGuard ? bits.kept.kept : bits.kept.loose, at);
+    if (to === bits.place.off) {
+      for (const inner of this.relations.inside(name)) {
+        if (state.may(state.part(inner.name).place, bits.place.in)) this.takeOff(inner.name, state, at, bits.place.sub);
+      }
+    }
+  }
+
+  private unguard(part: string, state: State, at: number) {
+    for (const face of this.relations.family.faces) {
+      if (face.guardedBy === part || face.guardedBy === null)
+        state.set(state.layout.faces.get(face.id)!.guard, bits.guard.off, at);
+    }
+  }
+
+  private putIn(name: string, trial: boolean, state: State, at: number) {
+    const cells = state.part(name);
+    const isNew = state.must(cells.place, bits.place.gone);
+    if (state.may(cells.place, bits.place.guard)) this.unguard(name, state, at);
+    state.set(cells.place, trial ? bits.place.trial : bits.place.in, at);
+    state.set(cells.kept, bits.kept.kept, at);
+    if (isNew || this.relations.part(name).renewed) state.set(cells.age, bits.age.new, at);
+    state.set(cells.dirt, bits.dirt.rinsed, at);
+    for (const inner of this.relations.inside(name)) {
+      if (state.must(state.part(inner.name).place, bits.place.sub)) this.putIn(inner.name, trial, state, at);
+    }
+    for (const face of this.relations.faces(name))
+      state.set(state.layout.faces.get(face.id)!.guard, bits.guard.off, at);
+  }
+
+  private renew(name: string, step: Step, state: State, at: number) {
+    const cells = state.part(name);
+    if (state.may(cells.place, bits.place.in)) this.takeOff(name, state, at, bits.place.off);
+    state.set(cells.place, bits.place.off, at);
+    state.set(cells.age, bits.age.new, at);
+    state.set(cells.kept, bits.kept.kept, at);
+    const ready = step.readyToFit || this.relations.part(name).readyToFit;
+    state.set(cells.dirt, ready ? bits.dirt.rinsed : bits.dirt.preserved, at);
+    state.set(cells.wet, bits.wet.oil, at);
+    for (const face of this.relations.faces(name))
+      state.set(state.layout.faces.get(face.id)!.looked, bits.looked.yes, at);
+  }
+
+  private lapped(step: Step, state: State, at: number) {
+    for (const object of step.objects) {
+      const part = object.kind === 'face' ? this.relations.face(object.name).part : object.name;
+      state.set(state.part(part).age, bits.age.lapped, at);
+      this.dirtied(part, state, at);
+      this.touchPart(part, state, at);
+    }
+  }
+
+  private look(step: Step, state: State, at: number) {
+    const faces = step.objects.flatMap((object) =>
+      object.kind === 'face'
+        ? [object.name]
+        : object.kind === 'part'
+          ? this.relations.faces(object.name).map((face) => face.id)
+          : [],
+    );
+    for (const face of faces) state.set(state.layout.faces.get(face)!.looked, bits.looked.yes, at);
+  }
+
+  /** Locks an adjuster's lock part, or the adjuster itself. */
+  private lock(name: string, state: State, at: number) {
+    const { layout } = state;
+    if (layout.joints.has(name)) state.set(layout.joints.get(name)!, bits.joint.locked, at);
+    for (const adjuster of this.relations.family.adjusters) {
+      if (adjuster.part === name || adjuster.lockedBy === name)
+        state.set(layout.adjusters.get(adjuster.part)!, bits.adjuster.locked, at);
+    }
+  }
+
+  private touchPart(part: string, state: State, at: number) {
+    for (const joint of this.relations.closedBy(part)) if (state.mustBeIn(part)) this.touch(joint.part, state, at);
+  }
+
+  /** Results of gates that prove through a joint, adjuster or face no longer hold. */
+  private touch(what: string, state: State, at: number, except?: string) {
+    for (const [name, gate] of this.gates()) {
+      if (name === except || !provesThrough(gate, name, what)) continue;
+      const cell = state.layout.gates.get(name)!;
+      const value = state.get(cell);
+      // Not yet run stays so; a result, good or bad, is stale.
+      if (state.may(cell, bits.gate.passed | bits.gate.failed)) {
+        state.set(cell, (value & (bits.gate.notYet | bits.gate.stale)) | bits.gate.stale, at);
+      }
+    }
+  }
+
+  private gateList: [string, Gate][] | null = null;
+  private gates(): [string, Gate][] {
+    this.gateList ??= [
+      ...new Map(
+        bits
+          .allSteps(this.procedure)
+          .flatMap((step) => (step.gate === null ? [] : [[step.gate.name, step.gate] as [string, Gate]])),
+      ).entries(),
+    ];
+    return this.gateList;
+  }
+}
+
+/**
+ * A test proves through every joint that holds pressure or carries the spring, and every adjuster, unless it says
+ * through what. A check or a measurement is of parts in the hand: it holds unless it says through what it proves.
+ */
+export function provesThrough(gate: Gate, name: string, what: string): boolean {
+  if (gate.provesThrough !== null) return gate.provesThrough.includes(what);
+  return !name.startsWith('check ') && !name.startsWith('measure ');
+}
+
+/** Names of the parts that a step acts on: a face's or a port's part is not taken in hand. */
+export function partNames(step: Step): string[] {
+  return step.objects.filter((object) => object.kind === 'part').map((object) => object.name);
+}
+
+const wetBit: Readonly<Record<FluidKind, number>> = {
+  solvent: bits.wet.solvent,
+  detergent: bits.wet.water,
+  caustic: bits.wet.water,
+  water: bits.wet.water,
+  'test-oil': bits.wet.oil,
+  oil: bits.wet.oil,
+  preservative: bits.wet.oil,
+};

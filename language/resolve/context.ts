@@ -1,0 +1,119 @@
+import { type AstNode, GrammarUtils } from 'langium';
+import type { File } from '../grammar/generated/ast.ts';
+import { nearest } from '../grammar/nearest.ts';
+import type { Range, Source } from '../model/source.ts';
+
+/** What went wrong while names were resolved; rules put it into words. */
+export type ResolveProblem =
+  | { readonly kind: 'syntax'; readonly message: string; readonly source: Source; readonly replacement?: string }
+  | {
+      readonly kind: 'unknown-name';
+      readonly name: string;
+      readonly what: string;
+      readonly near: readonly string[];
+      readonly source: Source;
+    }
+  | {
+      readonly kind: 'duplicate-name';
+      readonly name: string;
+      readonly what: string;
+      readonly first: Source;
+      readonly source: Source;
+    }
+  | { readonly kind: 'circular-fit'; readonly names: readonly string[]; readonly source: Source };
+
+/** One use of a name, tied to its declaration. */
+export interface Link {
+  readonly use: Source;
+  readonly target: Source;
+  readonly name: string;
+  /** What it names: part, spec, station, … */
+  readonly what: string;
+}
+
+/** Collects problems and links while syntax trees are made into plain data. */
+export class Context {
+  readonly problems: ResolveProblem[] = [];
+  readonly links: Link[] = [];
+  private readonly files = new Map<File, string>();
+
+  register(ast: File, uri: string) {
+    this.files.set(ast, uri);
+  }
+
+  /** Where a node stands; the whole node, or the token of one of its properties. */
+  source(node: AstNode, property?: string): Source {
+    const cst =
+      property === undefined
+        ? node.$cstNode
+        : (GrammarUtils.findNodeForProperty(node.$cstNode, property) ?? node.$cstNode);
+    return { file: this.fileOf(node), range: cst === undefined ? nowhere : plainRange(cst.range) };
+  }
+
+  private fileOf(node: AstNode): string {
+    let root: AstNode = node;
+    while (root.$container !== undefined) root = root.$container;
+    return this.files.get(root as File) ?? '';
+  }
+
+  /** A slip that no rule of its own names. */
+  syntax(message: string, source: Source, replacement?: string) {
+    this.problems.push({ kind: 'syntax', message, source, replacement });
+  }
+
+  link(use: Source, target: Source, name: string, what: string) {
+    this.links.push({ use, target, name, what });
+  }
+
+  unknown(name: string, what: string, candidates: Iterable<string>, source: Source) {
+    this.problems.push({ kind: 'unknown-name', name, what, near: nearest(name, candidates), source });
+  }
+
+  /** Looks a name up among declared things, links it, or reports it. */
+  find<T extends { readonly name: string; readonly source: Source }>(
+    name: string,
+    what: string,
+    among: readonly T[],
+    use: Source,
+  ): T | null {
+    const found = among.find((item) => item.name === name);
+    if (found === undefined) {
+      this.unknown(
+        name,
+        what,
+        among.map((item) => item.name),
+        use,
+      );
+      return null;
+    }
+    this.link(use, found.source, name, what);
+    return found;
+  }
+
+  /** Reports the second and later of the same name; gives back the first of each. */
+  unique<T extends { readonly name: string; readonly source: Source }>(items: readonly T[], what: string): T[] {
+    const first = new Map<string, T>();
+    for (const item of items) {
+      const earlier = first.get(item.name);
+      if (earlier === undefined) first.set(item.name, item);
+      else
+        this.problems.push({
+          kind: 'duplicate-name',
+          name: item.name,
+          what,
+          first: earlier.source,
+          source: item.source,
+        });
+    }
+    return [...first.values()];
+  }
+}
+
+const nowhere: Range = { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
+
+function plainRange(range: { start: Range['start']; end: Range['end'] }): Range {
+  return {
+    start: { line: range.start.line, character: range.start.character },
+    end: { line: range.end.line, character: range.end.character },
+  };
+}

@@ -1,0 +1,80 @@
+import type * as ast from '../grammar/generated/ast.ts';
+import type { Family } from '../model/family.ts';
+import type { Job } from '../model/job.ts';
+import type { Procedure } from '../model/procedure.ts';
+import type { Shop } from '../model/shop.ts';
+import { Context, type Link, type ResolveProblem } from './context.ts';
+import { familyOf } from './family.ts';
+import { jobOf } from './job.ts';
+import { procedureOf } from './procedure.ts';
+import { shopOf } from './shop.ts';
+import { unreadLine } from './unread.ts';
+
+/** A parsed file and the name that it is known by. */
+export interface ParsedFile {
+  readonly uri: string;
+  readonly ast: ast.File;
+}
+
+/** All that the files declare, as plain data in trade terms. */
+export interface Resolved {
+  readonly shops: readonly Shop[];
+  readonly families: readonly Family[];
+  readonly procedures: readonly Procedure[];
+  readonly jobs: readonly Job[];
+  readonly problems: readonly ResolveProblem[];
+  readonly links: readonly Link[];
+}
+
+/** Resolves names across files and lowers syntax trees to the model. Never throws. */
+export function resolve(files: readonly ParsedFile[]): Resolved {
+  const context = new Context();
+  for (const file of files) context.register(file.ast, file.uri);
+  const declarations = files.flatMap((file) => file.ast.declarations);
+  const of = <T extends ast.Declaration>(type: T['$type']) => declarations.filter((node) => node.$type === type) as T[];
+
+  for (const node of of<ast.Unread>('Unread'))
+    unreadLine(context, node, ['shop', 'family', 'procedure', 'job', 'sequence']);
+  const shops = context.unique(
+    of<ast.Shop>('Shop').map((node) => shopOf(context, node)),
+    'shop',
+  );
+  const families = context.unique(
+    of<ast.Family>('Family').map((node) => familyOf(context, node)),
+    'family',
+  );
+  const declared = of<ast.Procedure>('Procedure').map((node) => ({
+    node,
+    name: node.name,
+    source: context.source(node, 'name'),
+  }));
+  const procedureNodes = context.unique(declared, 'procedure');
+  const sequenceNodes = context.unique(
+    of<ast.Sequence>('Sequence').map((node) => ({ node, name: node.name, source: context.source(node, 'name') })),
+    'sequence',
+  );
+  const world = {
+    shops,
+    families,
+    sequences: new Map(sequenceNodes.map(({ node }) => [node.name, node] as const)),
+    findProcedure: (name: string) => procedureNodes.find((other) => other.name === name)?.node ?? null,
+  };
+  const procedures = procedureNodes.flatMap(({ node }) => procedureOf(context, node, world) ?? []);
+  const jobs = of<ast.Job>('Job').flatMap(
+    (node) =>
+      jobOf(
+        context,
+        node,
+        procedures,
+        procedureNodes.map(({ name }) => name),
+      ) ?? [],
+  );
+  context.unique(
+    of<ast.Job>('Job').map((node) => ({
+      name: String(node.name).replace(/"/gu, ''),
+      source: context.source(node, 'name'),
+    })),
+    'job',
+  );
+  return { shops, families, procedures, jobs, problems: context.problems, links: context.links };
+}

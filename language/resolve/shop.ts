@@ -1,0 +1,182 @@
+import * as ast from '../grammar/generated/ast.ts';
+import type { Asset, Fluid, FluidKind, Shop, StandingTolerance, Station, Stock } from '../model/shop.ts';
+import type { Source } from '../model/source.ts';
+import { kindOf, sizesOf } from '../quantities/index.ts';
+import type { Quantity } from '../quantities/types.ts';
+import type { Context } from './context.ts';
+import { quantityOf, rangeOf, toleranceOnlyOf } from './limits.ts';
+import { unreadLine } from './unread.ts';
+
+/** Name, title and place of anything that is declared. */
+export function named(
+  context: Context,
+  node:
+    | ast.Shop
+    | ast.Station
+    | ast.Asset
+    | ast.Fluid
+    | ast.Stock
+    | ast.Part
+    | ast.Family
+    | ast.Procedure
+    | ast.Stage
+    | ast.Repair
+    | ast.Spec
+    | ast.Sequence,
+) {
+  const source: Source = context.source(node, 'name');
+  return { name: node.name, title: node.title ?? node.name, source };
+}
+
+export function shopOf(context: Context, node: ast.Shop): Shop {
+  const stations: Station[] = [];
+  const assets: ast.Asset[] = [];
+  const fluids: Fluid[] = [];
+  const stocks: Stock[] = [];
+  const unlessStated: StandingTolerance[] = [];
+  let airBelow: Quantity | null = null;
+  for (const item of node.items) {
+    switch (item.$type) {
+      case 'Station':
+        stations.push(stationOf(context, item));
+        break;
+      case 'Asset':
+        assets.push(item);
+        break;
+      case 'Fluid':
+        fluids.push(fluidOf(context, item));
+        break;
+      case 'Stock':
+        stocks.push(stockOf(context, item));
+        break;
+      case 'UnlessStated':
+        unlessStated.push(...standingOf(context, item));
+        break;
+      case 'AirBelow':
+        airBelow = quantityOf(context, item, 'limit', item.limit);
+        break;
+      case 'Unread':
+        unreadLine(context, item, ['station', 'wrench', 'gauge', 'tool', 'fluid', 'stock', 'unless', 'air']);
+        break;
+    }
+  }
+  const known = context.unique(stations, 'station');
+  return {
+    ...named(context, node),
+    stations: known,
+    assets: context.unique(
+      assets.map((asset) => assetOf(context, asset, known)),
+      'tool',
+    ),
+    fluids: context.unique(fluids, 'fluid'),
+    stocks: context.unique(stocks, 'stock'),
+    unlessStated,
+    airBelow,
+  };
+}
+
+function stationOf(context: Context, node: ast.Station): Station {
+  const has = (trait: ast.StationTrait) => node.traits.includes(trait);
+  if (has('clean') && (has('dirty') || has('abrasive'))) {
+    context.syntax(
+      `Station ${node.name} cannot be clean and ${has('dirty') ? 'dirty' : 'abrasive'} at once: make two stations of it.`,
+      context.source(node, 'name'),
+    );
+  }
+  return {
+    ...named(context, node),
+    clean: has('clean'),
+    dirty: has('dirty') || has('abrasive'),
+    abrasive: has('abrasive'),
+    wet: has('wet'),
+    pressure: has('pressure'),
+    wear: node.wear ?? null,
+  };
+}
+
+function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]): Asset {
+  const asset = {
+    ...named(context, node),
+    kind: node.kind,
+    range: null as Asset['range'],
+    within: null as Quantity | null,
+    accuracyClass: null as string | null,
+    graduated: null as Quantity | null,
+    at: null as string | null,
+    due: null as string | null,
+    damped: false,
+    digital: false,
+  };
+  for (const fact of node.facts) {
+    switch (fact.$type) {
+      case 'AssetRange':
+        asset.range = rangeOf(context, fact.range);
+        break;
+      case 'AssetWithin':
+        asset.within = quantityOf(context, fact, 'error', fact.error);
+        break;
+      case 'AssetClass':
+        asset.accuracyClass = fact.number;
+        break;
+      case 'AssetGraduated':
+        asset.graduated = quantityOf(context, fact, 'step', fact.step);
+        break;
+      case 'AssetAt':
+        asset.at = context.find(fact.station, 'station', stations, context.source(fact, 'station'))?.name ?? null;
+        break;
+      case 'AssetDue':
+        asset.due = dateOf(context, fact, 'date', fact.date);
+        break;
+      case 'AssetTrait':
+        asset[fact.trait] = true;
+        break;
+    }
+  }
+  return asset;
+}
+
+/** An ISO date that is in the calendar; else reported and null. */
+export function dateOf(
+  context: Context,
+  node: ast.AssetDue | ast.ApprovedBy | ast.Received,
+  property: string,
+  text: string,
+): string | null {
+  const date = new Date(`${text}T00:00:00Z`);
+  if (!Number.isNaN(date.getTime()) && date.toISOString().startsWith(text)) return text;
+  context.syntax(`${text} is not in the calendar: write the date as year-month-day.`, context.source(node, property));
+  return null;
+}
+
+function fluidOf(context: Context, node: ast.Fluid): Fluid {
+  let kind: FluidKind = 'solvent';
+  let flammable: Quantity | null = null;
+  for (const fact of node.facts) {
+    if (fact.kind !== undefined) kind = fact.kind;
+    if (fact.flash !== undefined) flammable = quantityOf(context, fact, 'flash', fact.flash);
+  }
+  return { ...named(context, node), kind, flammable };
+}
+
+function stockOf(context: Context, node: ast.Stock): Stock {
+  if (node.low === undefined) {
+    const sizes = node.sizes.flatMap((text) => quantityOf(context, node, 'sizes', text) ?? []);
+    return { ...named(context, node), sizes, text: node.sizes.join(', ') };
+  }
+  const [low, high, step] = (['low', 'high', 'step'] as const).map((end) => quantityOf(context, node, end, node[end]!));
+  const sizes = low == null || high == null || step == null ? null : sizesOf(low, high, step);
+  if (sizes === null) {
+    context.syntax(
+      `Stock ${node.name} has no sizes: the first must not be over the last, the step must be over nothing, and there may be at most 10000.`,
+      context.source(node, 'name'),
+    );
+  }
+  return { ...named(context, node), sizes: sizes ?? [], text: `${node.low} to ${node.high} by ${node.step}` };
+}
+
+function standingOf(context: Context, node: ast.UnlessStated): StandingTolerance[] {
+  return node.tolerances.flatMap((standing) => {
+    const limit = toleranceOnlyOf(context, standing.limit);
+    return limit === null ? [] : [{ kind: kindOf(standing.kind), limit, sourceText: node.sourceText ?? null }];
+  });
+}

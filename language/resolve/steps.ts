@@ -1,0 +1,854 @@
+import type { AstNode } from 'langium';
+import * as ast from '../grammar/generated/ast.ts';
+import { stepWords } from '../grammar/words.ts';
+import type { Family, Part } from '../model/family.ts';
+import type {
+  FailEntry,
+  Gate,
+  Hazard,
+  LimitUse,
+  ObjectKind,
+  Repair,
+  Step,
+  StepObject,
+  TestFigures,
+  ToolUse,
+} from '../model/procedure.ts';
+import type { Shop } from '../model/shop.ts';
+import type { Allow, NameUse, Source } from '../model/source.ts';
+import type { Verb } from '../model/verbs.ts';
+import { kindOf } from '../quantities/index.ts';
+
+import { everywhere, verbForms } from './clause-table.ts';
+import type { Context } from './context.ts';
+import { partsNamed } from './family.ts';
+import { limitOf, quantityOf, rangeOf } from './limits.ts';
+import { unreadLine } from './unread.ts';
+
+/** Names that steps may use, declared outside them. */
+export interface Names {
+  readonly family: Family;
+  readonly shop: Shop;
+  readonly specs: readonly NameUse[];
+  readonly numbers: readonly NameUse[];
+  readonly repairs: readonly NameUse[];
+  /** Tests of the procedure and of the family: what `read`, `set`, `choose`, `below` speak of. */
+  readonly tests: readonly NameUse[];
+  readonly sequences: ReadonlyMap<string, ast.Sequence>;
+}
+
+type Draft<T> = { -readonly [key in keyof T]: T[key] };
+
+/** A step before it has its printed number. */
+export type Unnumbered = Omit<Step, 'number' | 'key'>;
+
+/** A step with the letters that a call adds: one printed number for each `group`. */
+export interface MadeStep {
+  readonly step: Unnumbered;
+  readonly group: number;
+}
+
+/** Where a line stands: inside which calls and which `only`. */
+interface Place {
+  readonly only: readonly string[] | null;
+  readonly call: { readonly name: string; readonly at: Source } | null;
+  readonly bindings: ReadonlyMap<string, readonly ast.Subject[]>;
+  /** Names of the sequences that are being written out. */
+  readonly inside: readonly string[];
+}
+
+const top: Place = { only: null, call: null, bindings: new Map(), inside: [] };
+
+/** Makes steps out of the lines of a stage or repair. Collects the repairs that are written inside `on fail`. */
+export class StepMaker {
+  readonly inlineRepairs: Repair[] = [];
+  private group = 0;
+  private hazards: Hazard[] = [];
+  /** Hazards that name the step which they stand before. */
+  readonly addressed: {
+    readonly hazard: Hazard;
+    readonly verb: string;
+    readonly object: string | null;
+    readonly source: Source;
+  }[] = [];
+
+  private readonly context: Context;
+  private readonly names: Names;
+
+  constructor(context: Context, names: Names) {
+    this.context = context;
+    this.names = names;
+  }
+
+  /** The steps of a block, in order; sequences written out, `only` spread over its steps. */
+  steps(lines: readonly ast.StepLine[]): MadeStep[] {
+    this.group = 0;
+    this.hazards = [];
+    return this.lines(lines, top);
+  }
+
+  private lines(lines: readonly ast.StepLine[], place: Place): MadeStep[] {
+    return lines.flatMap((line) => this.line(line, place));
+  }
+
+  private line(line: ast.StepLine, place: Place): MadeStep[] {
+    const made: MadeStep[] = [];
+    for (const step of line.steps) {
+      const steps = this.step(step, place);
+      // After an unknown word the rest of its line is not guessed at.
+      if (steps === null) break;
+      made.push(...steps);
+    }
+    return made;
+  }
+
+  private step(node: ast.Step, place: Place): MadeStep[] | null {
+    switch (node.$type) {
+      case 'Unread':
+        unreadLine(this.context, node, [...stepWords, ...this.names.sequences.keys()], place.call?.at);
+        return null;
+      case 'Call':
+        return this.call(node, place);
+      case 'OnlySteps':
+        return this.lines(node.lines, { ...place, only: this.onlyNumbers(node, place) });
+      case 'Hazard':
+        this.hazard(node);
+        return [];
+      case 'ObjectStep':
+        return [this.made(node, node.verb as Verb, node.clauses, node.objects, place, node.all)];
+      case 'BareStep':
+        return [this.made(node, node.verb as Verb, node.clauses, [], place)];
+      case 'CleanOutside':
+        return [this.made(node, 'clean-outside', node.clauses, [], place)];
+      case 'CleanHoles':
+        return [this.made(node, 'clean-holes', node.clauses, node.objects, place)];
+      case 'TestStep':
+        return [this.made(node, 'test', node.clauses, [], place)];
+      case 'AcrossStep':
+        return [this.made(node, 'across', node.clauses, [], place)];
+    }
+  }
+
+  private onlyNumbers(node: ast.OnlySteps, place: Place): string[] {
+    const wanted = node.numbers.map(unquoted);
+    const known = wanted.filter((name) => {
+      const number = this.names.numbers.find((other) => other.name === name);
+      if (number === undefined)
+        this.context.unknown(
+          name,
+          'part number',
+          this.names.numbers.map((other) => other.name),
+          place.call?.at ?? this.context.source(node, 'numbers'),
+        );
+      return number !== undefined;
+    });
+    return place.only === null ? known : known.filter((name) => place.only!.includes(name));
+  }
+
+  private call(node: ast.Call, place: Place): MadeStep[] | null {
+    const name = node.name.name;
+    const at = place.call?.at ?? this.context.source(node.name);
+    const sequence = this.names.sequences.get(name);
+    if (sequence === undefined) {
+      this.context.unknown(name, 'step or sequence', [...stepWords, ...this.names.sequences.keys()], at);
+      return null;
+    }
+    this.context.link(this.context.source(node.name), this.context.source(sequence, 'name'), name, 'sequence');
+    if (place.inside.includes(name)) {
+      this.context.syntax(`Sequence ${name} calls itself: it would never end. Take the call out.`, at);
+      return [];
+    }
+    if (node.arguments.length !== sequence.parameters.length) {
+      const wanted = sequence.parameters.length === 0 ? 'nothing' : sequence.parameters.join('; ');
+      this.context.syntax(
+        `Sequence ${name} is called with ${wanted}: give it ${sequence.parameters.length} lists, with ; between them.`,
+        at,
+      );
+      return [];
+    }
+    const bindings = new Map(
+      sequence.parameters.map((parameter, index) => [parameter, this.bound(node.arguments[index]!.objects, place)]),
+    );
+    const whole = place.call?.at ?? this.context.source(node);
+    const outer = place.call === null ? ++this.group : this.group;
+    const inner = { only: place.only, call: { name, at: whole }, bindings, inside: [...place.inside, name] };
+    const allow = node.clauses.flatMap((clause) => (clause.$type === 'AllowClause' ? [this.allow(clause.allow)] : []));
+    const steps = this.lines(sequence.lines, inner).map((made) => ({ ...made, group: outer }));
+    this.group = outer;
+    return steps.map(({ step, group }, index) => {
+      const note = index === 0 ? node.clauses.find((clause) => clause.$type === 'NoteClause')?.text : undefined;
+      return { step: { ...step, allow: [...step.allow, ...allow], note: step.note ?? note ?? null }, group };
+    });
+  }
+
+  /** What a parameter stands for, through the calls around it. */
+  private bound(subjects: readonly ast.Subject[], place: Place): ast.Subject[] {
+    return subjects.flatMap((subject) =>
+      subject.path.tail === undefined ? (place.bindings.get(subject.path.head) ?? [subject]) : [subject],
+    );
+  }
+
+  private hazard(node: ast.Hazard) {
+    const hazard: Hazard = { word: node.word ?? 'WARNING', text: node.text, source: this.context.source(node) };
+    if (node.step === undefined) this.hazards.push(hazard);
+    else {
+      const object = node.step.object === undefined ? null : pathText(node.step.object);
+      this.addressed.push({ hazard, verb: verbOf(node.step.verb), object, source: hazard.source });
+    }
+  }
+
+  private allow(node: ast.Allow): Allow {
+    return { rule: node.rule.name, because: node.because, source: this.context.source(node) };
+  }
+
+  private made(
+    node: ast.ObjectStep | ast.BareStep | ast.CleanOutside | ast.CleanHoles | ast.TestStep | ast.AcrossStep,
+    verb: Verb,
+    clauses: readonly (ast.Clause | ast.TestClause)[],
+    subjects: readonly ast.Subject[],
+    place: Place,
+    all = false,
+  ): MadeStep {
+    if (place.call === null) this.group++;
+    const maker = new OneStep(this.context, this.names, place, verb, node);
+    const step = maker.make(clauses, subjects, all, this.hazards);
+    for (const repair of maker.inlineRepairs) this.inlineRepairs.push(repair);
+    this.hazards = [];
+    return { step, group: this.group };
+  }
+}
+
+/** Makes one step: objects and clauses into a flat record. */
+class OneStep {
+  readonly inlineRepairs: Repair[] = [];
+  private readonly seen = new Set<string>();
+
+  private readonly context: Context;
+  private readonly names: Names;
+  private readonly place: Place;
+  private readonly verb: Verb;
+  private readonly node: AstNode;
+
+  constructor(context: Context, names: Names, place: Place, verb: Verb, node: AstNode) {
+    this.context = context;
+    this.names = names;
+    this.place = place;
+    this.verb = verb;
+    this.node = node;
+  }
+
+  /** In a sequence everything is reported at the call. */
+  private source(node: AstNode, property?: string): Source {
+    return this.place.call?.at ?? this.context.source(node, property);
+  }
+
+  make(
+    clauses: readonly (ast.Clause | ast.TestClause)[],
+    subjects: readonly ast.Subject[],
+    all: boolean,
+    hazards: readonly Hazard[],
+  ): Unnumbered {
+    const { verb, place } = this;
+    const step: Draft<Unnumbered> = {
+      ...emptyStep,
+      verb,
+      all,
+      source: this.source(this.node),
+      objects: verbForms[verb].objects.includes('reading')
+        ? []
+        : this.objects(subjects, verbForms[verb].objects as ObjectKind[]),
+      hazards,
+      only: place.only,
+      call: place.call === null ? null : { name: place.call.name, source: this.context.source(this.node) },
+    };
+    if (all) step.objects = this.allParts(clauses);
+    if (verbForms[verb].objects.includes('reading')) step.text = this.reading(subjects);
+    const test: Draft<TestFigures> = { ...emptyTest };
+    const fail: { entries: FailEntry[]; written: boolean; stop: boolean; through: string[] | null } = {
+      entries: [],
+      written: false,
+      stop: false,
+      through: null,
+    };
+    for (const clause of clauses) this.clause(clause, step, test, fail);
+    const gateName = this.gateName(step);
+    if (gateName !== null) {
+      const lap = step.verdicts.find((verdict) => verdict.verdict === 'lap');
+      if (lap !== undefined) fail.entries.unshift(this.inlineRepair('lap', step.objects, null, null));
+      step.gate = {
+        name: gateName,
+        onFail: fail.entries,
+        failWritten: fail.written || step.verdicts.length > 0,
+        stopIfFails: fail.stop,
+        provesThrough: fail.through,
+      } satisfies Gate;
+    }
+    if (
+      verb === 'test' ||
+      verb === 'across' ||
+      verb === 'set' ||
+      verb === 'read' ||
+      verb === 'check' ||
+      verb === 'measure'
+    )
+      step.test = test;
+    return step;
+  }
+
+  private gateName(step: Unnumbered): string | null {
+    switch (this.verb) {
+      case 'test':
+        return (this.node as ast.TestStep).name.name;
+      case 'across':
+        return `across ${(this.node as ast.AcrossStep).name.name}`;
+      case 'set':
+        return `set ${step.text}`;
+      case 'check':
+        return `check ${step.objects.map((object) => object.name).join(', ')}`;
+      case 'measure':
+        return step.limit === null ? null : `measure ${step.objects.map((object) => object.name).join(', ')}`;
+      default:
+        return null;
+    }
+  }
+
+  private reading(subjects: readonly ast.Subject[]): string | null {
+    const [subject, second] = subjects;
+    if (subject === undefined) return null;
+    if (second !== undefined)
+      this.context.syntax(
+        `${this.verb} takes one reading at a time: give ${pathText(second.path)} a step of its own.`,
+        this.source(second),
+      );
+    const name = pathText(subject.path);
+    return (
+      this.context.find(name, 'test or spec', [...this.names.tests, ...this.names.specs], this.source(subject))?.name ??
+      name
+    );
+  }
+
+  private allParts(clauses: readonly (ast.Clause | ast.TestClause)[]): StepObject[] {
+    const excepted = clauses.flatMap((clause) =>
+      clause.$type === 'ExceptClause' ? this.objects(clause.objects, ['part']) : [],
+    );
+    const source = this.source(this.node);
+    return this.names.family.parts
+      .filter((part) => !excepted.some((object) => object.name === part.name))
+      .map((part) => ({ kind: 'part' as const, name: part.name, located: null, marksAligned: false, source }));
+  }
+
+  /** Things that a step acts on: parameters of a sequence put in, copies of a part spread out. */
+  private objects(subjects: readonly ast.Subject[], kinds: readonly ObjectKind[]): StepObject[] {
+    return subjects.flatMap((subject) => {
+      const bound = subject.path.tail === undefined ? this.place.bindings.get(subject.path.head) : undefined;
+      if (bound !== undefined) return bound.flatMap((inner) => this.object(located(inner, subject), kinds));
+      return this.object(subject, kinds);
+    });
+  }
+
+  private object(subject: ast.Subject, kinds: readonly ObjectKind[]): StepObject[] {
+    const { family } = this.names;
+    const { path } = subject;
+    const source = this.source(subject);
+    const text = pathText(path);
+    const made = (kind: ObjectKind, name: string, part: Part | undefined): StepObject => ({
+      kind,
+      name,
+      located: subject.located ? (subject.how ?? part?.locatedBy ?? '') : null,
+      marksAligned: false,
+      source,
+    });
+    const tied = (
+      kind: ObjectKind,
+      items: readonly { readonly name: string; readonly source: Source }[],
+      idOf: (item: { name: string }) => string,
+    ) =>
+      items.map((item) => {
+        this.context.link(this.context.source(path), item.source, text, kind);
+        return made(
+          kind,
+          idOf(item),
+          family.parts.find((part) => part.name === item.name),
+        );
+      });
+    for (const kind of kinds) {
+      if (kind === 'part' && path.tail === undefined) {
+        const parts = partsNamed(family.parts, path.head).filter(
+          (part) => subject.position === undefined || part.position === Number(subject.position),
+        );
+        if (parts.length > 0) return tied('part', parts, (part) => part.name);
+      }
+      if (kind === 'face' && path.tail !== undefined) {
+        const on = partsNamed(family.parts, path.head).map((part) => part.name);
+        const faces = family.faces.filter((face) => face.name === path.tail && on.includes(face.part));
+        if (faces.length > 0) return tied('face', faces, (face) => (face as unknown as { id: string }).id);
+      }
+      if (kind === 'port') {
+        const ports = family.ports.filter((port) =>
+          path.tail === undefined
+            ? port.name === path.head || port.name.replace(/-\d+$/u, '') === path.head
+            : port.name === path.tail && port.part === path.head,
+        );
+        if (ports.length > 0) return tied('port', ports, (port) => port.name);
+      }
+      if (kind === 'adjuster' && path.tail === undefined) {
+        const adjusters = family.adjusters.filter((adjuster) => adjuster.part === path.head);
+        if (adjusters.length > 0) return tied('adjuster', adjusters, (adjuster) => adjuster.name);
+      }
+    }
+    this.context.unknown(text, kinds.join(' or '), this.candidates(kinds), source);
+    return [];
+  }
+
+  private candidates(kinds: readonly ObjectKind[]): string[] {
+    const { family } = this.names;
+    return kinds.flatMap((kind) => {
+      switch (kind) {
+        case 'part':
+          return family.parts.map((part) => part.base);
+        case 'face':
+          return family.faces.map((face) => face.id);
+        case 'port':
+          return family.ports.map((port) => port.name);
+        case 'adjuster':
+          return family.adjusters.map((adjuster) => adjuster.name);
+      }
+    });
+  }
+
+  private clause(
+    clause: ast.Clause | ast.TestClause,
+    step: Draft<Unnumbered>,
+    test: Draft<TestFigures>,
+    fail: { entries: FailEntry[]; written: boolean; stop: boolean; through: string[] | null },
+  ) {
+    const { context } = this;
+    if (![...verbForms[this.verb].clauses, ...everywhere].includes(clause.$type)) {
+      context.syntax(`${clauseWords(clause)} has no meaning after ${this.verb}. Take it out.`, this.source(clause));
+      return;
+    }
+    const repeats = ![
+      'WithClause',
+      'VerdictClause',
+      'AllowClause',
+      'NoteClause',
+      'WordsClause',
+      'InClause',
+      'TextClause',
+      'ByClause',
+      'AtClause',
+    ].includes(clause.$type);
+    if (repeats && this.seen.has(clause.$type))
+      context.syntax(`${clauseWords(clause)} stands twice in this step. Take one out.`, this.source(clause));
+    this.seen.add(clause.$type);
+    switch (clause.$type) {
+      case 'TextClause':
+        step.text =
+          step.text === null || this.verb === 'read' || this.verb === 'set'
+            ? (step.text ?? clause.text)
+            : `${step.text}; ${clause.text}`;
+        return;
+      case 'AmountClause': {
+        const limit = limitOf(context, clause.limit);
+        if (limit === null) return;
+        if (this.verb === 'torque' || this.verb === 'check' || this.verb === 'measure')
+          step.limit = { form: 'limit', limit, source: this.source(clause) };
+        else if (this.verb === 'prime' || this.verb === 'wait')
+          step.count = limit.form === 'nominal' ? limit.nominal : null;
+        else {
+          test.within = { form: 'limit', limit, source: this.source(clause) };
+          step.limit = test.within;
+        }
+        return;
+      }
+      case 'WithClause':
+        return this.with(clause, step, test);
+      case 'InClause':
+        if (clause.pattern) step.pattern = true;
+        else if (clause.limit !== undefined) test.inTime = limitOf(context, clause.limit);
+        else if (clause.text !== undefined) {
+          if (this.verb === 'clamp') step.holder = clause.text;
+          else step.text = step.text === null ? clause.text : `${step.text}; ${clause.text}`;
+        } else if (clause.name !== undefined) step.fluid = this.found(clause.name, 'fluid', this.names.shop.fluids);
+        return;
+      case 'AtClause':
+        if (clause.limit !== undefined) test.at = limitOf(context, clause.limit);
+        else if (clause.name !== undefined) {
+          step.station = this.found(clause.name, 'station', this.names.shop.stations);
+          if (clause.text !== undefined) step.text = clause.text;
+        }
+        return;
+      case 'ToClause':
+        if (this.verb === 'test') test.to = clause.limit === undefined ? null : limitOf(context, clause.limit);
+        else if (this.verb === 'send')
+          step.station =
+            clause.name === undefined ? null : this.found(clause.name, 'station', this.names.shop.stations);
+        else step.limit = this.limitUse(clause.limit, clause.name, clause);
+        if (this.verb === 'set') test.within = step.limit;
+        return;
+      case 'BringClause':
+        step.choose = {
+          test:
+            context.find(clause.test.name, 'test', [...this.names.tests, ...this.names.specs], this.source(clause.test))
+              ?.name ?? clause.test.name,
+          target: limitOf(context, clause.limit),
+          targetSpec: clause.spec === undefined ? null : this.found(clause.spec, 'spec', this.names.specs),
+          rate: step.choose?.rate ?? null,
+        };
+        return;
+      case 'ByClause':
+        return this.by(clause, step);
+      case 'FromClause':
+        test.from = limitOf(context, clause.limit);
+        return;
+      case 'ForClause':
+        if (clause.trial) step.forTrial = true;
+        else if (clause.limit !== undefined) {
+          const limit = limitOf(context, clause.limit);
+          test.forTime = limit;
+          if (this.verb !== 'test' && limit?.form === 'nominal') step.count = limit.nominal;
+        } else step.text = clause.text ?? null;
+        return;
+      case 'WithinClause':
+        test.within = this.limitUse(clause.limit, clause.name, clause);
+        step.limit = test.within;
+        return;
+      case 'AcceptClause':
+        step.accept = clause.text ?? null;
+        if (clause.limit !== undefined) test.within = this.limitUse(clause.limit, undefined, clause);
+        return;
+      case 'RejectClause':
+        if (this.verb === 'check') step.verdicts = [...step.verdicts, { verdict: 'reject', text: clause.text }];
+        else step.reject = clause.text;
+        return;
+      case 'VerdictClause':
+        step.verdicts = [...step.verdicts, { verdict: clause.verdict, text: clause.text }];
+        return;
+      case 'FailClause':
+        fail.written = true;
+        fail.entries.push(...clause.entries.flatMap((entry) => this.failEntry(entry) ?? []));
+        return;
+      case 'NoteClause':
+        step.note = step.note === null ? clause.text : `${step.note} ${clause.text}`;
+        return;
+      case 'AllowClause':
+        step.allow = [
+          ...step.allow,
+          { rule: clause.allow.rule.name, because: clause.allow.because, source: context.source(clause.allow) },
+        ];
+        return;
+      case 'TakesClause':
+        step.takes = quantityOf(context, clause, 'time', clause.time);
+        return;
+      case 'SourceClause':
+        step.sourceText = clause.text;
+        return;
+      case 'HeldClause':
+        step.holder = clause.text;
+        return;
+      case 'WordsClause':
+        if (clause.words.startsWith('threads')) step.oiled = true;
+        else if (clause.words.startsWith('stop')) fail.stop = true;
+        else if (clause.words.startsWith('ready')) step.readyToFit = true;
+        else if (clause.words.includes('found')) step.asFound = true;
+        return;
+      case 'PassesClause':
+        step.passes = clause.shares.flatMap((share) => quantityOf(context, clause, 'shares', share) ?? []);
+        return;
+      case 'SlidesClause':
+        step.text = clause.text;
+        return;
+      case 'SpreadClause':
+        test.spread = limitOf(context, clause.limit);
+        return;
+      case 'ProvesClause':
+        fail.through = clause.names.map(pathText);
+        return;
+      case 'NeverClause':
+        test.neverAbove = quantityOf(context, clause, 'limit', clause.limit);
+        return;
+      case 'ExceptClause':
+        if (!step.all) context.syntax('except goes with all: write wash all … except ….', this.source(clause));
+        return;
+      case 'ReadClause':
+        test.reads = kindOf(clause.kind);
+        return;
+      case 'HoldClause': {
+        const amount = limitOf(context, clause.amount);
+        if (amount !== null) test.hold = { amount, relation: clause.relation ?? 'at', of: clause.of?.name ?? null };
+        return;
+      }
+    }
+  }
+
+  private with(clause: ast.WithClause, step: Draft<Unnumbered>, test: Draft<TestFigures>) {
+    const { context } = this;
+    for (const item of clause.items) {
+      switch (item.$type) {
+        case 'WithGauge':
+          test.gauge = item.state;
+          if (this.verb === 'prime') step.gauge = item.state;
+          break;
+        case 'WithAir':
+          step.air = limitOf(context, item.limit);
+          break;
+        case 'WithMarks':
+          step.objects = step.objects.map((object) => ({ ...object, marksAligned: true }));
+          break;
+        case 'WithKind':
+          step.tools = [
+            ...step.tools,
+            { form: 'kind', kind: item.kind, range: rangeOf(context, item.range), source: this.source(item) },
+          ];
+          break;
+        case 'WithWords':
+          if (this.verb === 'test') test.conditions = [...test.conditions, item.text];
+          else step.tools = [...step.tools, { form: 'words', text: item.text, source: this.source(item) }];
+          break;
+        case 'WithObject':
+          this.withObject(item.object, step);
+          break;
+      }
+    }
+  }
+
+  private withObject(subject: ast.Subject, step: Draft<Unnumbered>) {
+    const name = pathText(subject.path);
+    const source = this.source(subject);
+    if (this.verb === 'mark' && (name === 'number' || name === 'serial')) {
+      step.marking = [...step.marking, name];
+      return;
+    }
+    if (
+      this.verb === 'fit' ||
+      this.verb === 'guard' ||
+      this.verb === 'renew' ||
+      this.verb === 'remove' ||
+      this.verb === 'keep'
+    ) {
+      const objects = this.objects([subject], ['part']);
+      step.withObjects = [...step.withObjects, ...objects];
+      return;
+    }
+    if (name === 'air') {
+      step.airNamed = true;
+      return;
+    }
+    const fluid = this.names.shop.fluids.find((known) => known.name === name);
+    if (fluid !== undefined && ['oil', 'wash', 'rinse', 'soak', 'wipe', 'clean-outside'].includes(this.verb)) {
+      this.context.link(source, fluid.source, name, 'fluid');
+      step.fluid = name;
+      return;
+    }
+    const asset = this.context.find(name, 'tool', this.names.shop.assets, source);
+    if (asset !== null) step.tools = [...step.tools, { form: 'asset', name, source } satisfies ToolUse];
+  }
+
+  private by(clause: ast.ByClause, step: Draft<Unnumbered>) {
+    if (clause.text !== undefined) {
+      step.text = this.verb === 'sign-off' || step.text === null ? clause.text : `${step.text}; ${clause.text}`;
+      return;
+    }
+    if (clause.stretch) {
+      const limit = limitOf(this.context, clause.limit);
+      if (limit !== null) step.stretch = limit;
+      return;
+    }
+    if (clause.name !== undefined) {
+      if (this.verb === 'choose') {
+        const rate = this.found(clause.name, 'spec', this.names.specs);
+        step.choose =
+          step.choose === null ? { test: '', target: null, targetSpec: null, rate } : { ...step.choose, rate };
+      } else if (this.verb === 'set') {
+        const adjuster = this.context.find(
+          clause.name.name,
+          'adjuster',
+          this.names.family.adjusters,
+          this.source(clause.name),
+        );
+        if (adjuster !== null)
+          step.objects = [
+            {
+              kind: 'adjuster',
+              name: adjuster.name,
+              located: null,
+              marksAligned: false,
+              source: this.source(clause.name),
+            },
+          ];
+      } else
+        this.context.syntax(
+          `by ${clause.name.name} has no meaning after ${this.verb}. Take it out.`,
+          this.source(clause),
+        );
+    }
+  }
+
+  private limitUse(limit: ast.Limit | undefined, name: ast.NameRef | undefined, at: AstNode): LimitUse | null {
+    if (limit !== undefined) {
+      const read = limitOf(this.context, limit);
+      return read === null ? null : { form: 'limit', limit: read, source: this.source(at) };
+    }
+    if (name === undefined) return null;
+    const spec = this.found(name, 'spec', this.names.specs);
+    return spec === null ? null : { form: 'spec', spec, source: this.source(name) };
+  }
+
+  /** Looks up the name of a clause, or what it stands for in a sequence. */
+  private found(
+    ref: ast.NameRef,
+    what: string,
+    among: readonly { readonly name: string; readonly source: Source }[],
+  ): string | null {
+    const [bound] = this.place.bindings.get(ref.name) ?? [];
+    const name = bound === undefined ? ref.name : pathText(bound.path);
+    return this.context.find(name, what, among, this.source(ref))?.name ?? null;
+  }
+
+  private failEntry(entry: ast.FailEntry): FailEntry | null {
+    const tries =
+      entry.times !== undefined
+        ? wholeNumber(entry.times)
+        : entry.once
+          ? 1
+          : entry.twice
+            ? 2
+            : entry.unlimited
+              ? Number.POSITIVE_INFINITY
+              : null;
+    if (tries === 0 || Number.isNaN(tries)) {
+      this.context.syntax(
+        `${entry.times} is not a count: write a whole number of times, such as (3 times).`,
+        this.source(entry),
+      );
+    }
+    if (entry.verb !== undefined) {
+      const inline = this.inlineRepair(
+        entry.verb as Verb,
+        this.objects(entry.objects, entry.verb === 'lap' ? ['face', 'part'] : ['part']),
+        entry.fluid ?? null,
+        entry,
+      );
+      return { ...inline, tries: tries ?? inline.tries, furthestOut: entry.furthest };
+    }
+    if (entry.repair === undefined) return null;
+    const repair = this.context.find(entry.repair.name, 'repair', this.names.repairs, this.source(entry.repair));
+    return repair === null
+      ? null
+      : { repair: repair.name, tries, furthestOut: entry.furthest, source: this.source(entry) };
+  }
+
+  /** `on fail renew needle`, `lap if "…"`: a repair of one step, named by its words. */
+  private inlineRepair(
+    verb: Verb,
+    objects: readonly StepObject[],
+    fluid: ast.NameRef | null,
+    entry: ast.FailEntry | null,
+  ): FailEntry {
+    const source = entry === null ? this.source(this.node) : this.source(entry);
+    const name = `${verb} ${objects.map((object) => object.name).join(', ')}`;
+    const step: Unnumbered = {
+      ...emptyStep,
+      verb,
+      objects,
+      source,
+      only: this.place.only,
+      fluid: fluid === null ? null : this.found(fluid, 'fluid', this.names.shop.fluids),
+    };
+    this.inlineRepairs.push({
+      name,
+      title: name,
+      source,
+      station: null,
+      steps: [{ ...step, number: '', key: '' }],
+      tries: null,
+      inline: true,
+      allow: [],
+    });
+    return { repair: name, tries: entry === null ? Number.POSITIVE_INFINITY : null, furthestOut: false, source };
+  }
+}
+
+/** A located parameter makes what it stands for located. */
+function located(inner: ast.Subject, outer: ast.Subject): ast.Subject {
+  return outer.located
+    ? { ...inner, located: true, how: outer.how ?? inner.how, $cstNode: inner.$cstNode, $container: inner.$container }
+    : inner;
+}
+
+export function pathText(path: ast.Path): string {
+  return path.tail === undefined ? path.head : `${path.head}.${path.tail}`;
+}
+
+/** A label as written, without the quotes that it may stand in. */
+export function unquoted(label: string): string {
+  return label.replace(/^"|"$/gu, '');
+}
+
+/** The verb that an address names; its words may be written together by the parser. */
+export function verbOf(words: string): string {
+  return words.startsWith('clean') ? (words.includes('outside') ? 'clean-outside' : 'clean-holes') : words;
+}
+
+function wholeNumber(text: string): number {
+  return /^\d{1,3}$/u.test(text) ? Number(text) : Number.NaN;
+}
+
+function clauseWords(clause: ast.Clause | ast.TestClause): string {
+  const text = clause.$cstNode?.text.replace(/\s+/gu, ' ') ?? '';
+  return `“${text.length > 40 ? `${text.slice(0, 39)}…` : text}”`;
+}
+
+const emptyTest: TestFigures = {
+  reads: null,
+  within: null,
+  hold: null,
+  from: null,
+  to: null,
+  inTime: null,
+  forTime: null,
+  at: null,
+  gauge: null,
+  spread: null,
+  neverAbove: null,
+  conditions: [],
+};
+
+const emptyStep: Unnumbered = {
+  verb: 'do',
+  source: { file: '', range: { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } } },
+  objects: [],
+  all: false,
+  withObjects: [],
+  tools: [],
+  fluid: null,
+  holder: null,
+  station: null,
+  limit: null,
+  stretch: null,
+  air: null,
+  airNamed: false,
+  gauge: null,
+  text: null,
+  sourceText: null,
+  marking: [],
+  choose: null,
+  count: null,
+  passes: [],
+  pattern: false,
+  oiled: false,
+  forTrial: false,
+  readyToFit: false,
+  asFound: false,
+  accept: null,
+  reject: null,
+  verdicts: [],
+  gate: null,
+  test: null,
+  takes: null,
+  note: null,
+  hazards: [],
+  allow: [],
+  only: null,
+  call: null,
+};

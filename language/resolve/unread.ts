@@ -1,0 +1,31 @@
+import type * as ast from '../grammar/generated/ast.ts';
+import { nearest } from '../grammar/nearest.ts';
+import type { Source } from '../model/source.ts';
+import type { Context } from './context.ts';
+
+/**
+ * Reports a line that begins with no word of the language, with the nearest ones. A line that the parser broke
+ * off in begins with one: its error is reported already.
+ */
+export function unreadLine(context: Context, node: ast.Unread, words: readonly string[], at?: Source) {
+  const whole = context.source(node);
+  const word = /^[^\s,{}]+/u.exec(node.text)?.[0] ?? node.text;
+  if (words.includes(word)) return;
+  const source = at ?? {
+    file: whole.file,
+    range: {
+      start: whole.range.start,
+      end: { line: whole.range.start.line, character: whole.range.start.character + word.length },
+    },
+  };
+  const near = nearest(word, words);
+  const what =
+    near.length === 0
+      ? 'Take the line out, or begin it with a word of the language.'
+      : `Did you mean ${near.join(' or ')}?`;
+  context.syntax(
+    `No such step or word: ${word.length > 30 ? `${word.slice(0, 29)}…` : word}. ${what}`,
+    source,
+    near.length === 1 ? near[0] : undefined,
+  );
+}

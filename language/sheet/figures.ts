@@ -1,0 +1,113 @@
+import type { StandingTolerance } from '../model/shop.ts';
+import { compare, formatLimit, formatQuantity, inUnit, kindOfLimit, kindOfUnit, window } from '../quantities/index.ts';
+import type { Kind, Limit, NominalLimit, UnitName } from '../quantities/index.ts';
+
+/** How a limit is printed. */
+export interface Shown {
+  /** Large: what the hand sets or reads, in the unit of its tool. */
+  readonly value: string;
+  /** Small, beside it: the window of a nominal, and what the author wrote where that differs. */
+  readonly also: string;
+  /** Tolerance and source of the shop's standing rule where the author wrote none. */
+  readonly standing: StandingTolerance | null;
+}
+
+export interface Showing {
+  /** Unit of the tool; null: the author's. */
+  readonly unit: UnitName | null;
+  /** The shop's tolerance for a kind where none is written. */
+  readonly standing: (kind: Kind) => StandingTolerance | null;
+  /** A nominal is what is set (a wrench), not only the middle of a window (a reading). */
+  readonly setToNominal: boolean;
+}
+
+/** The unit that a limit is written in; null for a tolerance alone. */
+export function unitOfLimit(limit: Limit): UnitName | null {
+  switch (limit.form) {
+    case 'nominal':
+      return limit.nominal.unit;
+    case 'range':
+      return limit.high.unit;
+    case 'at least':
+      return limit.least.unit;
+    case 'at most':
+      return limit.most.unit;
+    case 'tolerance':
+      return null;
+    case 'then':
+      return limit.first.nominal.unit;
+  }
+}
+
+/** As it is written, with no second unit. */
+const plain: Showing = { unit: null, standing: () => null, setToNominal: true };
+
+/** A limit in one line of text, in the author's unit. */
+export function limitText(limit: Limit, showing: Partial<Showing> = {}): string {
+  const { value, also } = shownLimit(limit, { ...plain, ...showing });
+  return also === '' ? value : `${value} (${also})`;
+}
+
+/**
+ * A limit as a bench hand needs it: no arithmetic left to do. A pair in two units prints as it was written; one in
+ * another unit than the tool's is converted, never loosened, and stands beside as written.
+ */
+export function shownLimit(limit: Limit, showing: Showing): Shown {
+  const { limit: whole, standing } = withStanding(limit, showing);
+  const written = formatLimit(limit);
+  const own = unitOfLimit(limit);
+  const foreign = showing.unit !== null && own !== showing.unit && (limit.form === 'then' || limit.form === 'tolerance' || limit.pair === undefined || unitOfLimit(limit.pair) !== showing.unit);
+  const converted = foreign ? inUnit(whole, showing.unit!) : null;
+  if (converted !== null) {
+    const { value, beside } = split(converted, showing.setToNominal);
+    return { value, also: joined(beside, written), standing };
+  }
+  if (limit.form !== 'tolerance' && limit.form !== 'then' && limit.pair !== undefined) {
+    const { beside } = split(whole, true);
+    return { value: written, also: beside, standing };
+  }
+  const { value, beside } = split(whole, showing.setToNominal);
+  // The words of the author stand beside a window that was worked out from them.
+  return { value, also: joined(beside, value === written || (showing.setToNominal && limit.form === 'nominal') ? '' : written), standing };
+}
+
+function joined(...texts: readonly string[]): string {
+  return texts.filter((text, index) => text !== '' && texts.indexOf(text) === index).join('; ');
+}
+
+/** The large text, and the window beside a nominal that is set. */
+function split(limit: Limit, setToNominal: boolean): { value: string; beside: string } {
+  if (limit.form !== 'nominal') return { value: formatLimit(limit), beside: '' };
+  const range = windowText(limit);
+  const nominal = formatQuantity(limit.nominal);
+  if (range === null) return { value: formatLimit(bare(limit)), beside: '' };
+  return setToNominal ? { value: nominal, beside: range } : { value: range, beside: '' };
+}
+
+/** `250 to 258 bar`; null where no two ends are known, or they are one. */
+function windowText(limit: NominalLimit): string | null {
+  const { low, high } = window(limit);
+  if (low === null || high === null || compare(low, high) === 0) return null;
+  return formatLimit({ form: 'range', low, high });
+}
+
+function bare({ pair: _, ...limit }: NominalLimit): NominalLimit {
+  return limit;
+}
+
+/** The shop's tolerance put to a nominal that has none. */
+function withStanding(limit: Limit, { standing }: Showing): { limit: Limit; standing: StandingTolerance | null } {
+  if (limit.form === 'then') {
+    const first = withStanding(limit.first, plainStanding(standing));
+    const angle = withStanding(limit.angle, plainStanding(standing));
+    return { limit: { ...limit, first: first.limit as NominalLimit, angle: angle.limit as NominalLimit }, standing: first.standing ?? angle.standing };
+  }
+  if (limit.form !== 'nominal' || limit.plus !== null || limit.minus !== null) return { limit, standing: null };
+  const rule = standing(kindOfUnit(limit.nominal.unit));
+  if (rule === null || kindOfLimit(limit) === null) return { limit, standing: null };
+  return { limit: { ...limit, plus: rule.limit.plus, minus: rule.limit.minus }, standing: rule };
+}
+
+function plainStanding(standing: Showing['standing']): Showing {
+  return { ...plain, standing };
+}

@@ -1,0 +1,60 @@
+import type { Fact, SheetHeader } from './model.ts';
+import { qrOf } from './qr.ts';
+import type { Setting } from './setting.ts';
+import { words } from './words.ts';
+
+/** Digits of the hash that a person compares. */
+const shownHash = 12;
+
+export function shortHash(hash: string): string {
+  return hash.slice(0, shownHash);
+}
+
+/** Who made and released the procedure, for what and for whom: stands on every page. */
+export function headerOf(setting: Setting): SheetHeader {
+  const { procedure, options, numbers } = setting;
+  const { job } = options;
+  const label = words.header;
+  const approved = procedure.approvedBy !== null;
+  const facts: (Fact | null)[] = [
+    { label: label.family, text: procedure.family.title },
+    { label: label.procedure, text: procedure.name },
+    { label: label.revision, text: procedure.revision ?? label.noRevision },
+    procedure.like === null ? null : { label: label.like, text: procedure.like },
+    procedure.writtenBy === null ? null : { label: label.written, text: procedure.writtenBy },
+    approved ? { label: label.approved, text: [procedure.approvedBy, procedure.approvedOn].filter((word) => word !== null).join(', ') } : null,
+    numbers.length === 0 ? null : { label: label.numbers, text: numbers.map(({ name, title }) => (title === name ? name : `${name} ${title}`)).join(', ') },
+    { label: label.shop, text: procedure.shop.title },
+    // Without a job the order is written in by hand.
+    { label: label.order, text: job === null ? label.blank : orderWords(job.name, job.title) },
+    job === null || job.customer !== null ? { label: label.customer, text: job?.customer ?? label.blank } : null,
+    job === null || job.received !== null ? { label: label.received, text: job?.received ?? label.blank } : null,
+  ];
+  const shown = facts.filter((fact) => fact !== null);
+  const code = [
+    'handtight',
+    `procedure=${procedure.name}`,
+    `revision=${procedure.revision ?? ''}`,
+    `hash=${options.hash}`,
+    `job=${job?.name ?? ''}`,
+  ].join(' ');
+  return {
+    title: procedure.title,
+    subtitle: words.sheet,
+    alarm: approved ? null : words.notApproved,
+    facts: shown,
+    qr: qrOf(code, `QR code: ${code}`),
+  };
+}
+
+function orderWords(name: string, title: string): string {
+  return title === name ? name : `${name}, ${title}`;
+}
+
+/** Title of the document for reader programs and file lists. */
+export function documentTitle(setting: Setting): string {
+  const { procedure, options } = setting;
+  const job = options.job === null ? '' : `, ${words.header.order.toLowerCase()} ${options.job.name}`;
+  const revision = procedure.revision === null ? '' : `, ${words.header.revision.toLowerCase()} ${procedure.revision}`;
+  return `${words.sheet}: ${procedure.title}${revision}${job}`;
+}

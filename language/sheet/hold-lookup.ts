@@ -1,0 +1,89 @@
+import type { Step } from '../model/procedure.ts';
+import { add, convert, formatNumber, lastPlace, roundTo, sizesOf, sub, window, windowInSteps } from '../quantities/index.ts';
+import type { Limit, Quantity, UnitName } from '../quantities/index.ts';
+import { unitOfLimit } from './figures.ts';
+import { specLimits } from './limits.ts';
+import type { Lookup } from './model.ts';
+import { inSentence, specTitle } from './names.ts';
+import { type Setting, stageSteps } from './setting.ts';
+import { assetsAt, toolUnit, type Where } from './units.ts';
+import { words } from './words.ts';
+
+/** Most columns of the table: more cannot be read at arm's length. */
+const mostPairs = 9;
+
+/**
+ * `hold 20 bar below opening` worked out for every reading that may come, one table for each part number that differs:
+ * nobody subtracts at the bench. None where the window has no two ends.
+ */
+export function holdLookup(setting: Setting, step: Step, where: Where): Lookup[] {
+  const hold = step.test?.hold ?? null;
+  if (hold === null || hold.relation === 'at') return [];
+  const amount = window(hold.amount).nominal;
+  const spec = specOfReading(setting, step, hold.of);
+  if (amount === null || spec === null) return [];
+  const { procedure, numbers } = setting;
+  const limits = numbers.length === 0 ? [{ number: '', limit: specLimits(procedure, spec, null)?.rebuilt ?? null }] : numbers.map(({ name }) => ({ number: name, limit: specLimits(procedure, spec, name)?.rebuilt ?? null }));
+  const tables = new Map<string, { numbers: string[]; pairs: Lookup['pairs']; unit: string }>();
+  for (const { number, limit } of limits) {
+    if (limit === null) continue;
+    const made = pairsOf(setting, step, where, limit, amount, hold.relation === 'below' ? sub : add);
+    if (made === null) continue;
+    const key = JSON.stringify(made);
+    const known = tables.get(key);
+    if (known === undefined) tables.set(key, { numbers: [number], ...made });
+    else known.numbers.push(number);
+  }
+  const all = [...tables.values()];
+  const alone = all.length === 1 && all[0]!.numbers.length === limits.length;
+  return all.map((table) => ({
+    title: [alone ? '' : table.numbers.join(', '), words.lookup.title(inSentence(specTitle(procedure, spec)))].filter((word) => word !== '').join(': '),
+    from: `${words.lookup.from}, ${table.unit}`,
+    to: `${words.lookup.to}, ${table.unit}`,
+    pairs: table.pairs,
+  }));
+}
+
+/** The spec of the reading that is spoken of; `reading` is the last pressure read before this step. */
+function specOfReading(setting: Setting, step: Step, of: string | null): string | null {
+  if (of !== null && setting.procedure.specs.some(({ name }) => name === of)) return of;
+  const steps = stageSteps(setting).map((each) => each.step);
+  const before = steps.slice(0, steps.indexOf(step)).reverse();
+  const read = before.find((other) => other.verb === 'test' && (of === null || of === 'reading' || other.gate?.name === of) && other.test?.within?.form === 'spec');
+  return read?.test?.within?.form === 'spec' ? read.test.within.spec : null;
+}
+
+function pairsOf(setting: Setting, step: Step, where: Where, limit: Limit, amount: Quantity, change: typeof sub): { pairs: Lookup['pairs']; unit: string } | null {
+  const own = unitOfLimit(limit);
+  if (own === null) return null;
+  const unit = toolUnit(setting, step, where, 'pressure') ?? own;
+  for (const grade of gradesOf(setting, where, limit, unit)) {
+    const { low, high } = windowInSteps(limit, grade) ?? { low: null, high: null };
+    if (low === null || high === null) return null;
+    const readings = sizesOf(low, high, grade);
+    if (readings === null || readings.length > mostPairs) continue;
+    const decimals = grade.number.split('.')[1]?.length ?? 0;
+    const pairs = readings.flatMap((reading) => {
+      const held = change(reading, amount);
+      const shown = held === null ? null : roundTo(held, unit, decimals, 'nearest');
+      return shown === null ? [] : [{ from: formatNumber(reading.number), to: formatNumber(shown.number) }];
+    });
+    return pairs.length > 1 ? { pairs, unit } : null;
+  }
+  return null;
+}
+
+/** The gauge's marks, then coarser ones, until the table fits. */
+function gradesOf(setting: Setting, where: Where, limit: Limit, unit: UnitName): Quantity[] {
+  const marks = assetsAt(setting.procedure, where.station).map(({ graduated }) => graduated).find((mark) => mark !== null && mark !== undefined && mark.unit === unit);
+  const { low } = window(limit);
+  const digits = low === null ? 0 : lastPlace(convert(low, unit) === null || low.unit !== unit ? '1' : low.number);
+  const first = marks ?? { number: digits >= 0 ? `1${'0'.repeat(digits)}` : `0.${'0'.repeat(-digits - 1)}1`, unit };
+  const grades: Quantity[] = [];
+  let grade = first;
+  for (let times = 0; times < 12; times++) {
+    grades.push(grade);
+    grade = add(grade, grade) ?? grade;
+  }
+  return grades;
+}

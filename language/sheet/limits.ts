@@ -1,0 +1,123 @@
+import type { LimitUse, PartNumber, Procedure, Spec, SpecValue, Step } from '../model/procedure.ts';
+import type { Kind, Limit } from '../quantities/index.ts';
+import { formatLimit, formatQuantity, kindOfUnit } from '../quantities/index.ts';
+import { limitText, type Shown, shownLimit, unitOfLimit } from './figures.ts';
+import type { LimitLine } from './model.ts';
+import type { Setting } from './setting.ts';
+import { toolUnit, type Where } from './units.ts';
+import { words } from './words.ts';
+
+/** What a spec says for one part number: the number's own values over the procedure's. Null: no such spec. */
+export function specLimits(procedure: Procedure, name: string, number: string | null): (SpecValue & { readonly spec: Spec }) | null {
+  const spec = procedure.specs.find((other) => other.name === name);
+  if (spec === undefined) return null;
+  const own = procedure.numbers.find((other) => other.name === number)?.values.find((value) => value.spec === name);
+  if (own === undefined) return { ...spec, spec };
+  return {
+    spec,
+    rebuilt: own.notRequired ? null : (own.rebuilt ?? spec.rebuilt),
+    inService: own.notRequired ? null : (own.inService ?? spec.inService),
+    whenNew: own.notRequired ? null : (own.whenNew ?? spec.whenNew),
+    notRequired: own.notRequired,
+    sourceText: own.sourceText ?? spec.sourceText,
+  };
+}
+
+type Which = 'rebuilt' | 'inService' | 'whenNew';
+
+/** The limits of a step, large, in the unit of the tool; one line for each part number that differs. */
+export function stepLimits(setting: Setting, step: Step, where: Where): LimitLine[] {
+  const lines: LimitLine[] = [];
+  const test = step.test;
+  const use = step.limit ?? test?.within ?? readingSpec(setting, step);
+  if (use !== null) {
+    const spec = use.form === 'spec' ? use.spec : null;
+    lines.push(...(spec === null ? [writtenLine(setting, step, where, (use as Extract<LimitUse, { form: 'limit' }>).limit)] : specLines(setting, step, where, spec)));
+  }
+  if (step.stretch !== null) lines.push(writtenLine(setting, step, where, step.stretch, words.facts.stretch));
+  if (test?.inTime != null) lines.push(writtenLine(setting, step, where, test.inTime));
+  if (test?.spread != null) lines.push(writtenLine(setting, step, where, test.spread, words.boxes.spread));
+  return lines;
+}
+
+/** A `read` or `set` names its spec, if there is one. */
+function readingSpec(setting: Setting, step: Step): LimitUse | null {
+  if (step.verb !== 'read' && step.verb !== 'set') return null;
+  const spec = setting.procedure.specs.find(({ name }) => name === step.text);
+  return spec === undefined ? null : { form: 'spec', spec: spec.name, source: step.source };
+}
+
+/** As found is judged by the in-service limit, what was rebuilt by the other. */
+function whichOf(step: Step): readonly Which[] {
+  if (step.asFound) return ['inService', 'rebuilt'];
+  return step.verb === 'test' || step.verb === 'set' || step.verb === 'read' ? ['rebuilt', 'whenNew'] : ['rebuilt'];
+}
+
+function specLines(setting: Setting, step: Step, where: Where, spec: string): LimitLine[] {
+  const { procedure, numbers } = setting;
+  const several: readonly (PartNumber | null)[] = numbers.length === 0 ? [null] : numbers;
+  return whichOf(step).flatMap((which) => {
+    const lines = several.map((number) => ({ number: number?.name ?? '', line: specLine(setting, step, where, which, specLimits(procedure, spec, number?.name ?? null)) }));
+    const merged = new Map<string, { line: LimitLine; numbers: string[] }>();
+    for (const { number, line } of lines) {
+      if (line === null) continue;
+      const key = JSON.stringify(line);
+      const known = merged.get(key);
+      if (known === undefined) merged.set(key, { line, numbers: [number] });
+      else known.numbers.push(number);
+    }
+    const alone = merged.size === 1 && [...merged.values()][0]!.numbers.length === several.length;
+    return [...merged.values()].map(({ line, numbers: of }) => ({ ...line, label: [line.label, alone ? '' : of.join(', ')].filter((word) => word !== '').join(', ') }));
+  });
+}
+
+function specLine(setting: Setting, step: Step, where: Where, which: Which, value: ReturnType<typeof specLimits>): LimitLine | null {
+  if (value === null) return null;
+  const label = which === 'whenNew' || step.asFound ? words.limits[which] : '';
+  if (value.notRequired) return which === 'rebuilt' ? { label, value: words.limits.notRequired, also: '', source: sourceWords(value.sourceText) } : null;
+  const limit = value[which];
+  if (limit === null) return which === 'rebuilt' && !step.asFound ? { label, value: words.limits.missing, also: '', source: sourceWords(value.sourceText) } : null;
+  return lineOf(label, shownIn(setting, step, where, limit), value.sourceText);
+}
+
+function writtenLine(setting: Setting, step: Step, where: Where, limit: Limit, label = ''): LimitLine {
+  return lineOf(label, shownIn(setting, step, where, limit), step.sourceText);
+}
+
+function lineOf(label: string, { value, also, standing }: Shown, source: string | null): LimitLine {
+  const rule = standing === null ? '' : `${words.limits.standing} ${formatLimit(standing.limit)}${standing.sourceText === null ? '' : `: ${standing.sourceText}`}`;
+  return { label, value, also, source: [sourceWords(source), rule].filter((word) => word !== '').join('; ') };
+}
+
+function sourceWords(source: string | null): string {
+  return source === null ? '' : `${words.limits.source}: ${source}`;
+}
+
+/** How limits of this step are shown: in the unit of its tool, with the shop's tolerances. */
+function shownIn(setting: Setting, step: Step, where: Where, limit: Limit): Shown {
+  const unit = unitOfLimit(limit);
+  return shownLimit(limit, {
+    unit: unit === null ? null : toolUnit(setting, step, where, kindOfUnit(unit)),
+    standing: standingOf(setting),
+    setToNominal: step.verb === 'torque' || step.verb === 'lock',
+  });
+}
+
+function standingOf({ procedure }: Setting) {
+  return (kind: Kind) => procedure.shop.unlessStated.find((one) => one.kind === kind) ?? null;
+}
+
+/** A figure of a test in one line, in the unit of the tool. */
+export function figureText(setting: Setting, step: Step, where: Where, limit: Limit): string {
+  const unit = unitOfLimit(limit);
+  return limitText(limit, { unit: unit === null ? null : toolUnit(setting, step, where, kindOfUnit(unit)) });
+}
+
+/** `3 bar per 0.001 in`, from a spec of a rate. */
+export function rateText(setting: Setting, name: string): string {
+  const spec = setting.procedure.specs.find((other) => other.name === name);
+  if (spec?.rebuilt == null) return name;
+  const per = spec.per === null ? '' : ` per ${formatQuantity(spec.per)}`;
+  const source = spec.sourceText === null ? '' : ` (${sourceWords(spec.sourceText)})`;
+  return `${limitText(spec.rebuilt)}${per}${source}`;
+}

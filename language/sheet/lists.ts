@@ -1,0 +1,141 @@
+import type { Asset, AssetKind } from '../model/shop.ts';
+import type { RangeLimit } from '../quantities/types.ts';
+import { formatQuantity } from '../quantities/index.ts';
+import { limitText } from './figures.ts';
+import type { TableBlock } from './model.ts';
+import { baseTitle } from './names.ts';
+import { allSteps, setSize, type Setting, shownSteps, stageSteps } from './setting.ts';
+import { assetsAt } from './units.ts';
+import { words } from './words.ts';
+
+/** The units of the set; on a blank sheet, lines to write them on. */
+export function unitsTable(setting: Setting): TableBlock {
+  const { place, number, serial, state, none } = words.units;
+  const columns = [
+    { head: place, share: 1 },
+    { head: number, share: 3 },
+    { head: serial, share: 3 },
+    { head: state, share: 5 },
+  ];
+  const rows =
+    setting.options.job === null
+      ? setting.columns.map((column) => [{ text: column.place, strong: true }, { text: none, fill: true }, { text: none, fill: true }, { text: none, fill: true }])
+      : setting.units.map((unit) => [
+          { text: unit.place, strong: true },
+          { text: unit.numberText, strong: true },
+          { text: unit.serial ?? none, fill: unit.serial === null },
+          { text: unit.onHold ?? none, fill: unit.onHold === null },
+        ]);
+  return { kind: 'table', title: words.units.title, columns, rows };
+}
+
+/** Parts that are always renewed, and those that a step of a stage takes new. */
+export function renewTable(setting: Setting): TableBlock | null {
+  const { family } = setting.procedure;
+  const named = new Set(stageSteps(setting).filter(({ step }) => step.verb === 'renew').flatMap(({ step }) => [...step.objects, ...step.withObjects].map(({ name }) => name)));
+  const counts = new Map<string, number>();
+  for (const part of family.parts) {
+    if (part.renewed || named.has(part.name)) counts.set(baseTitle(part), (counts.get(baseTitle(part)) ?? 0) + 1);
+  }
+  if (counts.size === 0) return null;
+  const { title, part, each, set, ready } = words.renew;
+  return {
+    kind: 'table',
+    title,
+    columns: [
+      { head: part, share: 6 },
+      { head: each, share: 2 },
+      { head: set, share: 2 },
+      { head: ready, share: 2 },
+    ],
+    rows: [...counts].map(([name, count]) => [{ text: name }, { text: String(count) }, { text: String(count * setSize(setting)), strong: true }, { text: '', fill: true }]),
+  };
+}
+
+/** Tools by number with range and calibration, then kinds of tool, of which the number is written in. */
+export function toolsTable(setting: Setting): TableBlock | null {
+  const { procedure } = setting;
+  const { title, tool, range, accuracy, due, number, kinds } = words.tools;
+  const assets = new Set<Asset>();
+  const others = new Map<string, { name: string; range: string }>();
+  for (const step of allSteps(setting)) {
+    for (const use of step.tools) {
+      if (use.form === 'asset') {
+        const asset = procedure.shop.assets.find(({ name }) => name === use.name);
+        if (asset !== undefined) assets.add(asset);
+        else others.set(use.name, { name: use.name, range: '' });
+      } else if (use.form === 'kind') {
+        const text = kindRange(use.range);
+        others.set(`${use.kind} ${text}`, { name: kinds[use.kind], range: text });
+      } else others.set(use.text, { name: use.text, range: '' });
+    }
+    if (step.holder !== null) others.set(step.holder, { name: step.holder, range: '' });
+  }
+  for (const place of [...procedure.stages, ...procedure.repairs]) {
+    if (shownSteps(setting, place).some(({ verb }) => verb === 'test' || verb === 'read' || verb === 'set' || verb === 'across')) {
+      for (const asset of assetsAt(procedure, place.station)) if (asset.kind === 'gauge') assets.add(asset);
+    }
+  }
+  if (assets.size + others.size === 0) return null;
+  return {
+    kind: 'table',
+    title,
+    columns: [
+      { head: tool, share: 4 },
+      { head: range, share: 3 },
+      { head: accuracy, share: 3 },
+      { head: due, share: 2 },
+      { head: number, share: 2 },
+    ],
+    rows: [
+      ...[...assets].map((asset) => [
+        { text: assetWords(asset, kinds), strong: true },
+        { text: kindRange(asset.range) },
+        { text: accuracyWords(asset) },
+        { text: asset.due ?? '', fill: asset.due === null },
+        { text: asset.name, strong: true },
+      ]),
+      ...[...others.values()].map((other) => [{ text: other.name, strong: true }, { text: other.range }, { text: '' }, { text: '', fill: true }, { text: '', fill: true }]),
+    ],
+  };
+}
+
+function kindRange(range: RangeLimit | null): string {
+  return range === null ? '' : limitText(range);
+}
+
+function assetWords(asset: Asset, kinds: Readonly<Record<AssetKind, string>>): string {
+  return asset.title === asset.name ? kinds[asset.kind] : asset.title;
+}
+
+/** `within 4 %, class 0.25, marks 1 bar`, as far as the shop says. */
+function accuracyWords(asset: Asset): string {
+  return [
+    asset.within === null ? null : `within ${formatQuantity(asset.within)}`,
+    asset.accuracyClass === null ? null : `class ${asset.accuracyClass}`,
+    asset.graduated === null ? null : `marks ${formatQuantity(asset.graduated)}`,
+    asset.digital ? 'digital' : null,
+    asset.damped ? 'damped' : null,
+  ]
+    .filter((word) => word !== null)
+    .join(', ');
+}
+
+/** Fluids that the steps use, with what burns. */
+export function fluidsTable(setting: Setting): TableBlock | null {
+  const { procedure } = setting;
+  const used = new Set(allSteps(setting).map(({ fluid }) => fluid));
+  const fluids = procedure.shop.fluids.filter(({ name }) => used.has(name));
+  if (fluids.length === 0) return null;
+  const { title, fluid, kind, flash, notStated, kinds } = words.fluids;
+  return {
+    kind: 'table',
+    title,
+    columns: [
+      { head: fluid, share: 6 },
+      { head: kind, share: 3 },
+      { head: flash, share: 3 },
+    ],
+    rows: fluids.map((item) => [{ text: item.title, strong: true }, { text: kinds[item.kind] }, { text: item.flammable === null ? notStated : formatQuantity(item.flammable) }]),
+  };
+}

@@ -1,0 +1,172 @@
+import type { SignalWord } from '../model/procedure.ts';
+import type { Verb } from '../model/verbs.ts';
+
+/** A traveler, ready to be set: every word that is printed, in order. HTML and PDF are made from it and add none. */
+export interface Sheet {
+  /** BCP 47 tag of the fixed words. */
+  readonly language: 'en';
+  readonly paper: Paper;
+  /** Title of the document, as a reader program shows it. */
+  readonly title: string;
+  /** Printed across each page; null: a released sheet. */
+  readonly watermark: string | null;
+  readonly header: SheetHeader;
+  /** Stands at the foot of each page with work under test pressure. */
+  readonly firstAid: string | null;
+  /** Stands at the foot of each page. */
+  readonly foot: string;
+  readonly pageWords: { readonly page: string; readonly of: string };
+  readonly blocks: readonly Block[];
+}
+
+export type Paper = 'a4' | 'letter';
+
+/** Stands at the head of each page. */
+export interface SheetHeader {
+  readonly title: string;
+  readonly subtitle: string;
+  /** Shown large: `NOT APPROVED`; null: approved. */
+  readonly alarm: string | null;
+  readonly facts: readonly Fact[];
+  readonly qr: QrCode;
+}
+
+/** A QR code as vector: `path` draws the dark squares in a `size` × `size` field, quiet zone included. */
+export interface QrCode {
+  /** What a scanner reads. */
+  readonly text: string;
+  /** Description for those who cannot see it. */
+  readonly alt: string;
+  readonly size: number;
+  readonly path: string;
+}
+
+/** A label and what it says. */
+export interface Fact {
+  readonly label: string;
+  readonly text: string;
+}
+
+/** A run of text; `strong` is a value that a hand needs. */
+export interface Span {
+  readonly text: string;
+  readonly strong?: boolean;
+}
+
+export type Block = HeadingBlock | TextBlock | TableBlock | PlaceBlock | CautionBlock | StepBlock | GridBlock;
+
+export interface HeadingBlock {
+  readonly kind: 'heading';
+  readonly text: string;
+}
+
+export interface TextBlock {
+  readonly kind: 'text';
+  readonly text: string;
+  readonly strong: boolean;
+}
+
+export interface TableBlock {
+  readonly kind: 'table';
+  readonly title: string;
+  readonly columns: readonly Column[];
+  readonly rows: readonly (readonly Cell[])[];
+}
+
+export interface Column {
+  readonly head: string;
+  /** Share of the width. */
+  readonly share: number;
+}
+
+export interface Cell {
+  readonly text: string;
+  /** To be filled in with a pen. */
+  readonly fill?: boolean;
+  readonly strong?: boolean;
+}
+
+/** Head of a stage or of a repair. */
+export interface PlaceBlock {
+  readonly kind: 'place';
+  readonly form: 'stage' | 'repair';
+  readonly id: string;
+  /** `3`, `R1`. */
+  readonly number: string;
+  readonly title: string;
+  readonly facts: readonly Fact[];
+  readonly line: SourceLine;
+}
+
+/** A caution stands before what it belongs to and has no number. */
+export interface CautionBlock {
+  readonly kind: 'caution';
+  readonly word: SignalWord;
+  readonly text: string;
+  /** A line at a later step; else the whole text. */
+  readonly short: boolean;
+}
+
+/** Zero-based line of the text that a thing was written on. */
+export interface SourceLine {
+  readonly file: string;
+  readonly line: number;
+}
+
+export interface StepBlock {
+  readonly kind: 'step';
+  readonly id: string;
+  readonly number: string;
+  readonly verb: Verb;
+  readonly key: string;
+  readonly line: SourceLine;
+  /** A test, check or hold: set apart. */
+  readonly gate: boolean;
+  /** Under test pressure. */
+  readonly pressure: boolean;
+  readonly cautions: readonly CautionBlock[];
+  /** `Only A-220`. */
+  readonly only: string | null;
+  readonly sentence: readonly Span[];
+  readonly limits: readonly LimitLine[];
+  /** A small table worked out beforehand: reading → hold pressure. */
+  readonly lookups: readonly Lookup[];
+  readonly facts: readonly Fact[];
+  readonly grids: readonly Grid[];
+  /** Lines to write on: name, date. */
+  readonly lines: readonly string[];
+  readonly fail: readonly Span[];
+  readonly notes: readonly Fact[];
+}
+
+/** A limit, large, in the unit of the tool. */
+export interface LimitLine {
+  /** `A-250`, `In service`; empty where there is only one. */
+  readonly label: string;
+  readonly value: string;
+  /** Beside it, small: as written, or in the other unit. */
+  readonly also: string;
+  readonly source: string;
+}
+
+/** Two rows, read from the first to the second. */
+export interface Lookup {
+  readonly title: string;
+  readonly from: string;
+  readonly to: string;
+  readonly pairs: readonly { readonly from: string; readonly to: string }[];
+}
+
+/** Boxes to write in: a column per unit, a row per thing recorded. */
+export interface Grid {
+  readonly title: string;
+  /** `1`, and under it the part number where the set is mixed. */
+  readonly columns: readonly { readonly place: string; readonly detail: string }[];
+  readonly rows: readonly { readonly label: string; readonly unit: string }[];
+}
+
+export interface GridBlock {
+  readonly kind: 'grid';
+  readonly title: string;
+  readonly grids: readonly Grid[];
+}

@@ -1,0 +1,124 @@
+import { usualCautions } from '../cautions/index.ts';
+import type { Caution } from '../cautions/index.ts';
+import type { Hazard, Procedure } from '../model/index.ts';
+import { attemptGrids, unitGrids } from './boxes.ts';
+import { concessionsTable } from './concessions.ts';
+import { repairWords } from './fail-path.ts';
+import { documentTitle, headerOf, shortHash } from './header.ts';
+import { fluidsTable, renewTable, toolsTable, unitsTable } from './lists.ts';
+import type { Block, CautionBlock, Fact, Sheet, TableBlock } from './model.ts';
+import { capital, stationTitle } from './names.ts';
+import { type Setting, type SheetOptions, settingOf, shownSteps } from './setting.ts';
+import { stepBlock } from './steps.ts';
+import { words } from './words.ts';
+
+/**
+ * The traveler of a procedure, for a job or blank: plain data, every word in the order in which it is read. Pure: the
+ * same procedure and options give the same sheet.
+ */
+export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
+  const setting = settingOf(procedure, options);
+  const cautions = usualCautions(procedure);
+  const draft = options.draft || options.findings.some(({ severity }) => severity === 'error');
+  const stages = procedure.stages.flatMap((stage, index): Block[] => {
+    const steps = shownSteps(setting, stage);
+    if (steps.length === 0 && stage.steps.length > 0) return [];
+    return [
+      {
+        kind: 'place',
+        form: 'stage',
+        id: `stage-${index + 1}`,
+        number: String(index + 1),
+        title: capital(stage.title),
+        facts: placeFacts(procedure, stage.station, [{ label: words.place.work, text: stage.together ? words.place.together : words.place.one }]),
+        line: { file: stage.source.file, line: stage.source.range.start.line },
+      },
+      ...(cautions.stages.get(stage.name) ?? []).map(fullCaution),
+      ...steps.map((step) => stepBlock(setting, stage, step, cautions.steps.get(step), false)),
+      { kind: 'grid', title: `${words.boxes.stageDone}: ${stage.title}`, grids: unitGrids(setting, '', [{ label: words.boxes.done, unit: '' }]) },
+    ];
+  });
+  const repairs = procedure.repairs.flatMap((repair, index): Block[] => {
+    const steps = shownSteps(setting, repair);
+    if (steps.length === 0 && repair.steps.length > 0) return [];
+    const tries = repair.tries === null || !Number.isFinite(repair.tries) ? words.place.unlimited : String(repair.tries);
+    return [
+      {
+        kind: 'place',
+        form: 'repair',
+        id: `repair-${index + 1}`,
+        number: `R${index + 1}`,
+        title: capital(repairWords(setting, repair.name)),
+        facts: placeFacts(procedure, repair.station, [
+          { label: words.place.tries, text: tries },
+          { label: words.place.back, text: words.place.backText },
+        ]),
+        line: { file: repair.source.file, line: repair.source.range.start.line },
+      },
+      ...repair.allow.map(({ rule, because }): Block => ({ kind: 'text', text: `${words.facts.allowed}: ${rule} ${words.facts.because} ${because}`, strong: false })),
+      ...(cautions.repairs.get(repair.name) ?? []).map(fullCaution),
+      ...steps.map((step) => stepBlock(setting, repair, step, cautions.steps.get(step), true)),
+      { kind: 'grid', title: `${words.boxes.attempts}, R${index + 1}`, grids: attemptGrids(setting, repair) },
+    ];
+  });
+  const blocks: (Block | null)[] = [
+    draft ? { kind: 'text', text: words.draftLine, strong: true } : null,
+    { kind: 'text', text: words.first, strong: true },
+    findingsTable(setting),
+    unitsTable(setting),
+    renewTable(setting),
+    toolsTable(setting),
+    fluidsTable(setting),
+    ...procedure.hazards.map(ownCaution),
+    ...stages,
+    repairs.length === 0 ? null : { kind: 'heading', text: words.sections.repairs },
+    ...repairs,
+    concessionsTable(setting),
+  ];
+  return {
+    language: 'en',
+    paper: options.paper,
+    title: documentTitle(setting),
+    watermark: draft ? words.draft : null,
+    header: headerOf(setting),
+    firstAid: cautions.firstAid,
+    foot: words.foot(shortHash(options.hash)),
+    pageWords: { page: words.page, of: words.of },
+    blocks: blocks.filter((block) => block !== null),
+  };
+}
+
+/** Station, protective equipment, and what else stands at the head of a stage or repair. */
+function placeFacts(procedure: Procedure, station: string | null, more: readonly Fact[]): Fact[] {
+  const found = procedure.shop.stations.find(({ name }) => name === station);
+  return [
+    ...(station === null ? [] : [{ label: words.place.station, text: stationTitle(procedure, station) }]),
+    ...more,
+    ...(found?.wear == null ? [] : [{ label: words.place.wear, text: found.wear }]),
+  ];
+}
+
+function fullCaution({ word, text }: Caution): CautionBlock {
+  return { kind: 'caution', word, text, short: false };
+}
+
+function ownCaution({ word, text }: Hazard): CautionBlock {
+  return { kind: 'caution', word, text, short: false };
+}
+
+/** Warnings that the procedure is printed with; on a draft, errors too. */
+function findingsTable({ options }: Setting): TableBlock | null {
+  const { title, kind, step, message, error, warning } = words.findings;
+  const open = options.findings.filter(({ severity }) => severity !== 'hint');
+  if (open.length === 0) return null;
+  return {
+    kind: 'table',
+    title,
+    columns: [
+      { head: kind, share: 2 },
+      { head: step, share: 1 },
+      { head: message, share: 9 },
+    ],
+    rows: open.map((finding) => [{ text: finding.severity === 'error' ? error : warning, strong: true }, { text: finding.step ?? '' }, { text: finding.message }]),
+  };
+}

@@ -1,0 +1,141 @@
+import type { StepCautions } from '../cautions/index.ts';
+import type { Repair, Stage, Step } from '../model/procedure.ts';
+import { formatQuantity } from '../quantities/index.ts';
+import { stepGrids } from './boxes.ts';
+import { failPath } from './fail-path.ts';
+import { isGateStep } from './gates.ts';
+import { holdLookup } from './hold-lookup.ts';
+import { limitText } from './figures.ts';
+import { figureText, rateText, stepLimits } from './limits.ts';
+import type { CautionBlock, Fact, StepBlock } from './model.ts';
+import { fluidTitle, inSentence, specTitle } from './names.ts';
+import { sentenceOf } from './sentences.ts';
+import { isShown, type Setting } from './setting.ts';
+import { toolWords } from './units.ts';
+import { words } from './words.ts';
+
+/** One step with everything that stands around it, in reading order. */
+export function stepBlock(setting: Setting, place: Stage | Repair, step: Step, cautions: StepCautions | undefined, inRepair: boolean): StepBlock {
+  return {
+    kind: 'step',
+    id: stepId(step.number),
+    number: step.number,
+    verb: step.verb,
+    key: step.key,
+    line: { file: step.source.file, line: step.source.range.start.line },
+    gate: isGateStep(step),
+    pressure: cautions?.pressure ?? false,
+    cautions: cautionBlocks(step, cautions),
+    only: step.only === null ? null : words.only(step.only.filter((name) => isShown(setting, { ...step, only: [name] })).join(', ')),
+    sentence: sentenceOf(setting.procedure, step),
+    limits: stepLimits(setting, step, place),
+    lookups: holdLookup(setting, step, place),
+    facts: facts(setting, step, place),
+    // A repair is done up to so many times: its boxes stand in the rows for the tries.
+    grids: inRepair ? [] : stepGrids(setting, step, place),
+    lines: step.verb === 'sign-off' || step.verb === 'hold-for' ? [words.lines.name, words.lines.date] : [],
+    fail: failPath(setting, step),
+    notes: notes(step),
+  };
+}
+
+/** Id of a step's element, the same in the preview and the printed page. */
+export function stepId(number: string): string {
+  return `step-${number}`;
+}
+
+/** Full texts, the author's own, then short lines. */
+function cautionBlocks(step: Step, cautions: StepCautions | undefined): CautionBlock[] {
+  return [
+    ...(cautions?.full ?? []).map(({ word, text }): CautionBlock => ({ kind: 'caution', word, text, short: false })),
+    ...step.hazards.map(({ word, text }): CautionBlock => ({ kind: 'caution', word, text, short: false })),
+    ...(cautions?.short ?? []).map(({ word, short }): CautionBlock => ({ kind: 'caution', word, text: short ?? '', short: true })),
+  ];
+}
+
+/** What the hand needs to know besides the limit: tool, thread, hold, speed, gauge, what to accept. */
+function facts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
+  const label = words.facts;
+  return [
+    ...step.tools.map((tool) => ({ label: label.with, text: toolWords(setting.procedure, tool) })),
+    ...(step.holder !== null && step.verb !== 'clamp' ? [{ label: label.held, text: step.holder }] : []),
+    ...jointFacts(setting, step),
+    ...(step.passes.length > 0 ? [{ label: label.passes, text: step.passes.map(formatQuantity).join(', ') }] : []),
+    ...(step.air === null ? [] : [{ label: label.air, text: limitText(step.air) }]),
+    ...(step.gauge === null ? [] : [{ label: label.gauge, text: label[step.gauge] }]),
+    ...testFacts(setting, step),
+    ...chooseFacts(setting, step, place),
+    ...(step.fluid !== null && !saysFluid.has(step.verb) ? [{ label: label.fluid, text: fluidTitle(setting.procedure, step.fluid) }] : []),
+    ...(step.accept === null ? [] : [{ label: label.accept, text: step.accept }]),
+    ...(step.reject === null ? [] : [{ label: label.reject, text: step.reject }]),
+    ...(step.takes === null ? [] : [{ label: label.takes, text: formatQuantity(step.takes) }]),
+  ];
+}
+
+/** Verbs whose sentence names the fluid. */
+const saysFluid: ReadonlySet<string> = new Set(['wash', 'rinse', 'soak', 'wipe', 'clean-outside', 'oil']);
+
+function jointFacts(setting: Setting, step: Step): Fact[] {
+  if (!turns.has(step.verb)) return [];
+  const label = words.facts;
+  const joints = setting.procedure.family.joints.filter(({ part }) => step.objects.some(({ name }) => name === part));
+  const tightens = step.verb === 'run-down' || step.verb === 'torque' || step.verb === 'lock';
+  const facts: Fact[] = [];
+  const add = (fact: Fact) => {
+    if (!facts.some((other) => other.label === fact.label && other.text === fact.text)) facts.push(fact);
+  };
+  for (const joint of joints) {
+    if (joint.leftHand) add({ label: label.leftHand, text: tightens ? label.leftHandTighten : label.leftHandSlacken });
+    if (joint.thread !== null && tightens) add({ label: label.thread, text: joint.thread });
+    if (joint.oiled && tightens) add({ label: label.oilThread, text: label.oilThreadText });
+    if (joint.handTightIsFinal && step.verb === 'run-down') add({ label: label.handTight, text: '' });
+  }
+  if (step.oiled) add({ label: label.oilThread, text: label.oilThreadText });
+  return facts;
+}
+
+/** Verbs that turn a threaded part. */
+const turns: ReadonlySet<string> = new Set(['slacken', 'run-down', 'torque', 'lock', 'remove', 'back-off']);
+
+function testFacts(setting: Setting, step: Step): Fact[] {
+  const { test } = step;
+  if (test === null) return [];
+  const label = words.facts;
+  const facts: Fact[] = [];
+  if (test.gauge !== null) facts.push({ label: label.gauge, text: label[test.gauge] });
+  if (test.hold !== null) facts.push({ label: label.hold, text: holdWords(setting, step) });
+  if (test.from !== null) facts.push({ label: label.from, text: limitText(test.from) });
+  if (test.to !== null) facts.push({ label: label.to, text: limitText(test.to) });
+  if (test.forTime !== null) facts.push({ label: label.forTime, text: limitText(test.forTime) });
+  if (test.at !== null) facts.push({ label: label.at, text: limitText(test.at) });
+  if (test.neverAbove !== null) facts.push({ label: label.never, text: formatQuantity(test.neverAbove) });
+  for (const condition of test.conditions) facts.push({ label: label.conditions, text: condition });
+  return facts;
+}
+
+function holdWords(setting: Setting, step: Step): string {
+  const { amount, relation, of } = step.test!.hold!;
+  const text = limitText(amount);
+  if (relation === 'at') return text;
+  const name = of === null || of === 'reading' ? 'pressure' : specTitle(setting.procedure, of);
+  return words.facts[relation](text, inSentence(name));
+}
+
+function chooseFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
+  if (step.choose === null) return [];
+  const { test, target, targetSpec, rate } = step.choose;
+  const name = inSentence(specTitle(setting.procedure, test));
+  const to = target === null ? (targetSpec === null ? '' : stepLimits(setting, { ...step, limit: { form: 'spec', spec: targetSpec, source: step.source } }, place).map(({ label, value }) => `${label} ${value}`.trim()).join(', ')) : limitText(target);
+  return [
+    { label: words.facts.target, text: to === '' ? name : `${name} to ${to}` },
+    ...(rate === null ? [] : [{ label: words.facts.rate, text: rateText(setting, rate) }]),
+  ];
+}
+
+function notes(step: Step): Fact[] {
+  const label = words.facts;
+  return [
+    ...(step.note === null ? [] : [{ label: label.note, text: step.note }]),
+    ...step.allow.map(({ rule, because }) => ({ label: label.allowed, text: `${rule} ${label.because} ${because}` })),
+  ];
+}

@@ -1,0 +1,204 @@
+/**
+ * The page in Typst. It sets what `sheet` holds and adds no word of its own. Sizes: step text 11 pt, values 15 pt
+ * bold, boxes 9 mm high; lines no finer than 0.5 pt, so that they live through a bad copy.
+ */
+export const template = String.raw`
+#let fonts = ("Atkinson Hyperlegible Next", "DejaVu Sans")
+#let black = luma(0)
+#let hair = 0.5pt + black
+#let rule = 1pt + black
+#let heavy = 2.5pt + black
+
+#set document(title: sheet.title, date: none)
+#set text(font: fonts, fallback: false, size: 11pt, lang: sheet.language, hyphenate: false, fill: black, number-width: "tabular")
+#set par(leading: 0.5em, spacing: 0.6em, justify: false)
+#show heading: set text(size: 13pt, weight: "bold")
+#show heading: set block(above: 0pt, below: 0pt)
+
+#let fact(f, size: 10pt) = if f.label == "" or f.text == "" {
+  text(size: size, weight: "bold", f.label + f.text)
+} else {
+  text(size: size)[#f.label #text(weight: "bold", f.text)]
+}
+
+// Facts side by side, a bullet of space between; a fact is not broken where it fits on a line.
+#let facts(list, size: 10pt) = par(leading: 0.55em, list.map(f => fact(f, size: size)).join([#h(1.1em, weak: true)#sym.zws]))
+
+#let spans(list) = list.map(s => if s.at("strong", default: false) { strong(s.text) } else { s.text }).join()
+
+// ---- head and foot of each page --------------------------------------------------------------------------
+
+#let qr = image(bytes(code), format: "svg", width: 22mm, alt: sheet.header.qr.alt)
+
+#let head-fact(f) = grid(
+  columns: (auto, 1fr), column-gutter: 1.5mm,
+  text(size: 8.5pt, f.label),
+  if f.text == "" { box(width: 100%, height: 8.5pt, stroke: (bottom: hair)) } else { text(size: 9.5pt, weight: "bold", f.text) },
+)
+
+#let page-head = grid(
+  columns: (1fr, 22mm), column-gutter: 4mm,
+  {
+    grid(
+      columns: (1fr, auto), column-gutter: 3mm, align: (left + bottom, right + bottom),
+      [#text(size: 10pt, upper(sheet.header.subtitle), tracking: 0.08em)#h(3mm)#text(size: 16pt, weight: "bold", sheet.header.title)],
+      if sheet.header.alarm != none { box(stroke: heavy, inset: (x: 2mm, y: 1.4mm), text(size: 13pt, weight: "bold", sheet.header.alarm)) },
+    )
+    v(2.2mm, weak: true)
+    grid(columns: (1fr, 1fr, 1fr), column-gutter: 4mm, row-gutter: 1.6mm, ..sheet.header.facts.map(head-fact))
+  },
+  {
+    qr
+    v(1mm, weak: true)
+    align(center, text(size: 10pt, weight: "bold", context [#sheet.pageWords.page #counter(page).display() #sheet.pageWords.of #counter(page).final().first()]))
+  },
+)
+
+#let page-foot = context {
+  let here-page = here().page()
+  let pressed = query(<pressure>).any(m => m.location().page() == here-page)
+  set text(size: 9pt)
+  if sheet.firstAid != none and pressed {
+    block(width: 100%, stroke: 1.5pt + black, inset: (x: 2mm, y: 1.5mm), below: 1.5mm, text(weight: "bold", size: 10pt, sheet.firstAid))
+  }
+  sheet.foot
+}
+
+// ---- cautions --------------------------------------------------------------------------------------------
+
+#let word-strokes = (DANGER: 2.5pt + black, WARNING: 1.5pt + black, CAUTION: 0.8pt + black, NOTICE: 0.5pt + black)
+
+#let caution(c) = if c.short {
+  block(width: 100%, above: 1.2mm, below: 1.2mm, sticky: true, breakable: false)[#text(weight: "bold", size: 10pt, c.word)#h(0.6em)#text(size: 10pt, c.text)]
+} else {
+  block(width: 100%, above: 1.4mm, below: 1.4mm, sticky: true, breakable: false, stroke: word-strokes.at(c.word), inset: (x: 2mm, y: 1.5mm),
+    grid(columns: (23mm, 1fr), column-gutter: 2mm, text(weight: "bold", size: 12pt, c.word), text(size: 10pt, c.text)))
+}
+
+// ---- boxes -----------------------------------------------------------------------------------------------
+
+#let box-height = 9mm
+#let boxes(g) = {
+  let n = g.columns.len()
+  block(width: 100%, above: 1.6mm, below: 1.6mm, breakable: true, {
+    table(
+      columns: (if n > 8 { 32mm } else { 40mm },) + (if n > 6 { (1fr,) * n } else { (23mm,) * n }),
+      stroke: none,
+      inset: (x: 1mm, y: 0.8mm),
+      align: (x, y) => if x == 0 { left + horizon } else { center + horizon },
+      table.header(
+        table.cell(text(size: 10pt, weight: "bold", g.title)),
+        ..g.columns.map(c => [
+          #text(size: 10pt, weight: "bold", c.place)
+          #if c.detail != "" [ #h(0.3em)#text(size: 8.5pt, c.detail) ]
+        ]),
+      ),
+      ..g.rows.map(r => (
+        table.cell(text(size: 10pt)[#r.label#if r.unit != "" [, #strong(r.unit)]]),
+        ..g.columns.map(c => table.cell(stroke: 1pt + black, box(height: box-height - 1.6mm, width: 100%))),
+      )).flatten(),
+    )
+  })
+}
+
+// ---- tables ----------------------------------------------------------------------------------------------
+
+#let cell-text(c) = if c.text == "" { box(height: 5.5mm) } else if c.at("strong", default: false) { strong(c.text) } else { c.text }
+
+#let listing(b) = {
+  block(above: 5mm, below: 1.5mm, sticky: true, heading(level: 1, b.title))
+  set text(size: 10pt)
+  table(
+    columns: b.columns.map(c => c.share * 1fr),
+    stroke: (x, y) => (top: if y == 0 { rule } else { hair }, bottom: hair),
+    inset: (x: 1.5mm, y: 1.4mm),
+    align: left + horizon,
+    table.header(..b.columns.map(c => text(size: 9pt, c.head))),
+    ..b.rows.flatten().map(c => if c.at("fill", default: false) { table.cell(stroke: (left: hair, right: hair, top: hair, bottom: hair), cell-text(c)) } else { table.cell(cell-text(c)) }),
+  )
+}
+
+// ---- steps -----------------------------------------------------------------------------------------------
+
+#let limit-line(l) = grid(
+  columns: (auto, auto, auto, 1fr), column-gutter: 2.5mm, align: left + bottom,
+  if l.label != "" { text(size: 10.5pt, l.label) },
+  text(size: 15pt, weight: "bold", l.value),
+  if l.also != "" { text(size: 10pt, l.also) },
+  if l.source != "" { align(right + bottom, text(size: 8.5pt, l.source)) },
+)
+
+#let lookup(l) = {
+  block(above: 1.6mm, below: 1mm, text(size: 10pt, l.title))
+  table(
+    columns: (auto,) + (auto,) * l.pairs.len(),
+    stroke: hair, inset: (x: 1.6mm, y: 1.2mm), align: center + horizon,
+    table.header(text(size: 10pt, l.from), ..l.pairs.map(p => text(size: 12pt, p.from))),
+    text(size: 10pt, l.to), ..l.pairs.map(p => text(size: 12pt, weight: "bold", p.to)),
+  )
+}
+
+#let write-lines(names) = block(above: 3mm, below: 1mm, grid(
+  columns: (1fr,) * names.len(), column-gutter: 6mm,
+  ..names.map(n => grid(columns: (auto, 1fr), column-gutter: 2mm, align: bottom, text(size: 10pt, n), box(width: 100%, height: 9mm, stroke: (bottom: rule)))),
+))
+
+#let step(s) = block(width: 100%, breakable: false, above: 0mm, below: 0mm,
+  stroke: if s.gate { (top: 2pt + black, bottom: 2pt + black, left: 4pt + black) } else { (bottom: hair) },
+  inset: if s.gate { (left: 2mm, right: 0mm, y: 2mm) } else { (x: 0mm, y: 1.8mm) },
+  {
+    s.cautions.map(caution).join()
+    grid(
+      columns: (if s.gate { 13mm } else { 15mm + 4pt - 4pt }, 1fr),
+      text(size: 12pt, weight: "bold", s.number),
+      {
+        if s.pressure [#metadata(s.number)<pressure>]
+        if s.only != none { box(stroke: rule, inset: (x: 1.5mm, y: 0.8mm), baseline: 0.8mm, text(weight: "bold", size: 10.5pt, s.only)); h(2mm) }
+        spans(s.sentence)
+        if s.limits.len() > 0 { block(above: 2mm, below: 1.4mm, stack(spacing: 1.8mm, ..s.limits.map(limit-line))) }
+        s.lookups.map(lookup).join()
+        if s.facts.len() > 0 { block(above: 1.8mm, below: 1mm, facts(s.facts)) }
+      },
+    )
+    s.grids.map(boxes).join()
+    if s.lines.len() > 0 { pad(left: 13mm, write-lines(s.lines)) }
+    if s.fail.len() > 0 { pad(left: 13mm, block(above: 1.8mm, below: 0.8mm, text(size: 10.5pt, spans(s.fail)))) }
+    if s.notes.len() > 0 { pad(left: 13mm, block(above: 1.8mm, below: 0.8mm, stack(spacing: 1.4mm, ..s.notes.map(fact)))) }
+  },
+)
+
+#let place-head(b) = block(width: 100%, above: 8mm, below: 2mm, sticky: true, breakable: false, stroke: (top: heavy), inset: (top: 2.2mm, bottom: 0.6mm), {
+  heading(level: if b.form == "stage" { 1 } else { 2 }, text(size: 17pt)[#b.number#h(0.7em)#b.title])
+  v(2mm, weak: true)
+  facts(b.facts, size: 10.5pt)
+})
+
+#let show-block(b) = if b.kind == "heading" {
+  block(above: 9mm, below: 0mm, sticky: true, heading(level: 1, text(size: 19pt, b.text)))
+} else if b.kind == "text" {
+  block(above: 2mm, below: 2mm, if b.strong { strong(b.text) } else { b.text })
+} else if b.kind == "table" { listing(b) } else if b.kind == "place" { place-head(b) } else if b.kind == "caution" { caution(b) } else if b.kind == "step" { step(b) } else if b.kind == "grid" {
+  block(width: 100%, above: 2mm, below: 2mm, {
+    if b.title != "" { block(above: 2mm, below: 0.5mm, sticky: true, text(size: 10pt, weight: "bold", b.title)) }
+    b.grids.map(boxes).join()
+  })
+}
+
+// ---- page ------------------------------------------------------------------------------------------------
+
+#let margins = (left: 14mm, right: 10mm, bottom: 24mm)
+#context {
+  let page-width = if sheet.paper == "a4" { 210mm } else { 215.9mm }
+  let head-height = measure(block(width: page-width - margins.left - margins.right, page-head)).height
+  set page(
+    paper: if sheet.paper == "a4" { "a4" } else { "us-letter" },
+    margin: (..margins, top: head-height + 14mm),
+    header: block(width: 100%, stroke: (bottom: rule), inset: (bottom: 2mm), page-head),
+    header-ascent: 4mm,
+    footer: page-foot,
+    footer-descent: 3mm,
+    background: if sheet.watermark != none { rotate(-50deg, text(size: 150pt, weight: "bold", fill: luma(222), sheet.watermark)) },
+  )
+  sheet.blocks.map(show-block).join()
+}
+`;

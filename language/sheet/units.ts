@@ -1,0 +1,83 @@
+import type { Procedure, Step, ToolUse } from '../model/procedure.ts';
+import type { Asset } from '../model/shop.ts';
+import { kindOfUnit } from '../quantities/index.ts';
+import type { Kind, Limit, UnitName } from '../quantities/index.ts';
+import { limitText, unitOfLimit } from './figures.ts';
+import { specLimits } from './limits.ts';
+import type { Setting } from './setting.ts';
+import { words } from './words.ts';
+
+/** Where a step is done. */
+export interface Where {
+  readonly station: string | null;
+}
+
+/** Assets fixed at a station, in the shop's order. */
+export function assetsAt(procedure: Procedure, station: string | null): Asset[] {
+  return station === null ? [] : procedure.shop.assets.filter((asset) => asset.at === station);
+}
+
+/**
+ * The unit on the tool in the hand: of the range of the step's own tool, else of a gauge at the station. Null where
+ * no tool measures this kind of thing.
+ */
+export function toolUnit(setting: Setting, step: Step, where: Where, kind: Kind | null): UnitName | null {
+  if (kind === null) return null;
+  const ranges = [
+    ...step.tools.map((tool) => (tool.form === 'kind' ? tool.range : tool.form === 'asset' ? (asset(setting.procedure, tool.name)?.range ?? null) : null)),
+    ...assetsAt(setting.procedure, where.station).map(({ range }) => range),
+  ];
+  const units = ranges.flatMap((range) => (range === null ? [] : range.high.unit));
+  return units.find((unit) => kindOfUnit(unit) === kind) ?? null;
+}
+
+/** The unit that a reading of this step is written down in; empty where none is known. */
+export function readingUnit(setting: Setting, step: Step, where: Where): string {
+  const limit = readingLimit(setting, step);
+  const written = limit === null ? null : unitOfLimit(limit);
+  const kind = step.verb === 'choose' ? 'length' : written === null ? (step.test?.reads ?? (step.verb === 'measure' ? 'length' : null)) : kindOfUnit(written);
+  if (step.verb === 'choose') return stockUnit(setting, step) ?? toolUnit(setting, step, where, 'length') ?? '';
+  return toolUnit(setting, step, where, kind) ?? written ?? '';
+}
+
+/** The limit that the reading of a step is held against, if any. */
+function readingLimit(setting: Setting, step: Step): Limit | null {
+  if (step.stretch !== null) return step.stretch;
+  const spread = step.test?.spread ?? null;
+  if (spread !== null) return spread;
+  const use = step.limit ?? step.test?.within ?? null;
+  if (use !== null) return use.form === 'limit' ? use.limit : anyLimit(setting, use.spec);
+  if (step.test?.inTime != null) return step.test.inTime;
+  return (step.verb === 'read' || step.verb === 'set') && step.text !== null ? anyLimit(setting, step.text) : null;
+}
+
+function anyLimit(setting: Setting, spec: string): Limit | null {
+  const values = setting.numbers.length === 0 ? [specLimits(setting.procedure, spec, null)] : setting.numbers.map(({ name }) => specLimits(setting.procedure, spec, name));
+  return values.flatMap((value) => value?.rebuilt ?? value?.inService ?? [])[0] ?? null;
+}
+
+function stockUnit(setting: Setting, step: Step): string | null {
+  const part = setting.procedure.family.parts.find(({ name }) => step.objects.some((object) => object.name === name));
+  const stock = setting.procedure.shop.stocks.find(({ name }) => name === part?.chosenFrom);
+  return stock?.sizes[0]?.unit ?? null;
+}
+
+function asset(procedure: Procedure, name: string): Asset | undefined {
+  return procedure.shop.assets.find((other) => other.name === name);
+}
+
+/** `TW-80, 16 to 80 N·m`; a kind of tool with its range; or the author's words. */
+export function toolWords(procedure: Procedure, tool: ToolUse): string {
+  switch (tool.form) {
+    case 'asset': {
+      const range = asset(procedure, tool.name)?.range ?? null;
+      return range === null ? tool.name : `${tool.name}, ${limitText(range)}`;
+    }
+    case 'kind': {
+      const name = words.tools.kinds[tool.kind].toLowerCase();
+      return tool.range === null ? name : `${name}, ${limitText(tool.range)}`;
+    }
+    case 'words':
+      return tool.text;
+  }
+}

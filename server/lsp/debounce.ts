@@ -1,0 +1,20 @@
+/** One call for many that come close after each other. */
+export interface Debounced {
+  /** Asks for a call; it comes when nobody has asked for a while. */
+  ask(): void;
+  cancel(): void;
+}
+
+/** @param delay quiet time before the call, ms */
+export function debounce(call: () => void, delay: number): Debounced {
+  let timer: NodeJS.Timeout | undefined;
+  return {
+    ask() {
+      clearTimeout(timer);
+      timer = setTimeout(call, delay);
+    },
+    cancel() {
+      clearTimeout(timer);
+    },
+  };
+}

@@ -1,0 +1,57 @@
+/** Pushes diagnostics: each file's when they change, and an empty list when it has none left. */
+import type { Connection, Diagnostic } from 'vscode-languageserver';
+import type { Severity } from '../../language/model/finding.ts';
+import { diagnosticOf, unreadableDiagnostic } from './diagnostics.ts';
+import type { Library } from './library.ts';
+import type { CheckedNotification } from './requests.ts';
+
+/** Most diagnostics that are sent for one file: a file of another kind would flood the list of problems. */
+const mostOfFile = 500;
+
+export class Publisher {
+  readonly #connection: Connection;
+  readonly #library: Library;
+  readonly #rulePage: (rule: string) => string | null;
+  /** What was sent last, by client URI: nothing is sent twice. */
+  readonly #sent = new Map<string, string>();
+
+  constructor(connection: Connection, library: Library, rulePage: (rule: string) => string | null) {
+    this.#connection = connection;
+    this.#library = library;
+    this.#rulePage = rulePage;
+  }
+
+  /** Checks, and sends what differs from what the client has. */
+  publish(scope: 'workspace' | 'open'): CheckedNotification {
+    const { findings } = this.#library.check();
+    const byFile = new Map<string, Diagnostic[]>();
+    const add = (uri: string, diagnostic: Diagnostic) => {
+      if (scope === 'open' && !this.#library.isOpen(uri)) return;
+      const key = this.#library.clientUri(uri);
+      const list = byFile.get(key) ?? [];
+      byFile.set(key, list);
+      if (list.length < mostOfFile) list.push(diagnostic);
+    };
+    for (const finding of findings) {
+      add(finding.source.file, diagnosticOf(finding, this.#rulePage, (uri) => this.#library.clientUri(uri)));
+    }
+    const unreadable = this.#library.unreadable();
+    for (const { uri, message } of unreadable) add(uri, unreadableDiagnostic(message));
+
+    for (const uri of this.#sent.keys()) if (!byFile.has(uri)) byFile.set(uri, []);
+    for (const [uri, diagnostics] of byFile) {
+      const text = JSON.stringify(diagnostics);
+      if (this.#sent.get(uri) === text) continue;
+      if (diagnostics.length === 0) this.#sent.delete(uri);
+      else this.#sent.set(uri, text);
+      const version = this.#library.document(uri)?.version;
+      void this.#connection.sendDiagnostics({ uri, diagnostics, ...(version === undefined ? {} : { version }) });
+    }
+    const count = (severity: Severity) => findings.filter((finding) => finding.severity === severity).length;
+    return {
+      files: this.#library.files().length + unreadable.length,
+      errors: count('error') + unreadable.length,
+      warnings: count('warning'),
+    };
+  }
+}

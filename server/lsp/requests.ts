@@ -1,0 +1,59 @@
+/**
+ * The requests and notifications that the protocol does not have. What comes in passes a schema at the door;
+ * what goes out is typed here, for the client to share.
+ */
+import { z } from 'zod';
+
+const position = z.strictObject({ line: z.int().min(0), character: z.int().min(0) });
+const documentUri = z.string().min(1).max(4096);
+
+/** What is asked for a sheet: the procedure or job of `uri` that holds `position`; without one, the first. */
+export const sheetQuestion = z.strictObject({ uri: documentUri, position: position.optional() });
+export type SheetQuestion = z.infer<typeof sheetQuestion>;
+
+/** Paper that sheets are laid out for. */
+export const paperSizes = ['a4', 'letter'] as const;
+
+/** What is asked to print; `folder` is a file URI. A `draft` prints in spite of errors, with a watermark. */
+export const printQuestion = z.strictObject({
+  uri: documentUri,
+  position: position.optional(),
+  folder: documentUri,
+  paper: z.enum(paperSizes).default('a4'),
+  draft: z.boolean().default(false),
+});
+export type PrintQuestion = z.input<typeof printQuestion>;
+
+/** Options of `initialize`. `rulePages` is the URI of the folder that holds the pages of the rules. */
+export const initializationOptions = z
+  .object({ rulePages: documentUri.optional(), problems: z.enum(['workspace', 'open']).optional() })
+  .default({});
+
+/** Settings under `handtight` that the server asks for. Others are the client's own. */
+export const settings = z.object({ problems: z.object({ scope: z.enum(['workspace', 'open']).default('workspace') }).default({ scope: 'workspace' }) });
+
+/** A sheet as a whole HTML document, or why there is none. Lines are zero-based. */
+export type SheetAnswer =
+  | {
+      readonly kind: 'sheet';
+      readonly html: string;
+      readonly title: string;
+      /** Lines of the declaration that the sheet is of; another place in it needs no other sheet. */
+      readonly lines: { readonly first: number; readonly last: number };
+      readonly errors: number;
+      readonly warnings: number;
+    }
+  | { readonly kind: 'none'; readonly reason: string };
+
+/** The file that was printed, or why it was not. */
+export type PrintAnswer =
+  | { readonly kind: 'printed'; readonly file: string; readonly draft: boolean }
+  | { readonly kind: 'errors'; readonly title: string; readonly errors: number }
+  | { readonly kind: 'none'; readonly reason: string };
+
+/** Findings over all files of the workspace, after a check. */
+export interface CheckedNotification {
+  readonly files: number;
+  readonly errors: number;
+  readonly warnings: number;
+}

@@ -1,0 +1,59 @@
+/**
+ * Runs the editor tests in the real VS Code workbench: `node tests/workbench/run.ts`.
+ * Ends with the suite's own code; everything that it started is ended too.
+ */
+import { cpSync, existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { exposeHooks, startBrowser, workbenchAddress } from './browser.ts';
+import { bundleSuite } from './bundle.ts';
+import { root, startHost } from './host.ts';
+
+/** The longest that a run may take; a suite that hangs is a failed one. */
+const timeLimit = 240_000;
+
+async function main(): Promise<number> {
+  for (const needed of ['out/extension.cjs', 'out/server.cjs']) {
+    if (!existsSync(join(root, needed))) throw new Error(`${needed} is not there: build the extension first (npm run build).`);
+  }
+  const tests = await bundleSuite();
+  const workspace = mkdtempSync(join(tmpdir(), 'handtight-workspace-'));
+  cpSync(join(root, 'tests/workbench/workspace'), workspace, { recursive: true });
+  const host = await startHost();
+  const browser = await startBrowser();
+  try {
+    const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
+    if (process.env.VERBOSE) page.on('console', (message) => console.log(`[page] ${message.text()}`));
+    const ended = new Promise<number>((resolve) => {
+      const timer = setTimeout(() => {
+        console.error(`The suite did not end in ${timeLimit / 1000} s.`);
+        resolve(1);
+      }, timeLimit);
+      timer.unref();
+      exposeHooks(page, {
+        log: (type, values) => (type === 'error' ? console.error(...values) : console.log(...values)),
+        exit: resolve,
+      })
+        .then(() => page.goto(workbenchAddress(host, { workspace, extension: root, tests })))
+        .catch((error) => {
+          console.error(error);
+          resolve(1);
+        });
+    });
+    const code = await ended;
+    if (code !== 0 && process.env.PICTURE) await page.screenshot({ path: process.env.PICTURE });
+    return code;
+  } finally {
+    await browser.close();
+    await host.stop();
+    rmSync(workspace, { recursive: true, force: true });
+  }
+}
+
+main().then(
+  (code) => process.exit(code),
+  (error) => {
+    console.error(error);
+    process.exit(1);
+  },
+);
