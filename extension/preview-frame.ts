@@ -77,6 +77,7 @@ const problems = document.getElementById('problems');
 const print = document.getElementById('print');
 let wanted = null;
 let shown = null;
+let file = null;
 print.addEventListener('click', () => host.postMessage({ type: 'print' }));
 problems.addEventListener('click', () => host.postMessage({ type: 'problems' }));
 
@@ -95,6 +96,7 @@ function showSheet(answer, uri) {
   if (!sheet) { none.textContent = answer.reason; shown = null; return; }
   problems.textContent = answer.errors === 0 ? words.clean : answer.errors === 1 ? words.error : words.errors.replace('{0}', answer.errors);
   problems.classList.toggle('bad', answer.errors > 0);
+  file = answer.file;
   const key = uri + '\\n' + answer.title;
   const page = new DOMParser().parseFromString(answer.html, 'text/html');
   // No link of the sheet leads anywhere from here.
@@ -110,7 +112,7 @@ function showSheet(answer, uri) {
   addMark(inner);
   body.addEventListener('dblclick', ({ target }) => {
     const step = target.closest('[data-source-line]');
-    if (step) host.postMessage({ type: 'open', line: Number(step.dataset.sourceLine) });
+    if (step) host.postMessage({ type: 'open', line: Number(step.dataset.sourceLine), file: step.dataset.sourceFile });
   });
   if (inner.scrollingElement) inner.scrollingElement.scrollTop = shown === key ? place : 0;
   if (shown !== key) wanted = null;
@@ -131,6 +133,7 @@ function reveal() {
   if (frame.hidden || wanted === null) return;
   let best = null;
   for (const element of inner.querySelectorAll('[data-source-line]')) {
+    if (element.dataset.sourceFile !== file) continue;
     const line = Number(element.dataset.sourceLine);
     if (line <= wanted && (best === null || line > Number(best.dataset.sourceLine))) best = element;
   }

@@ -150,17 +150,19 @@ class SheetPreview implements Disposable {
     }
     if (message.type === 'problems') void commands.executeCommand('workbench.actions.view.problems');
     if (message.type === 'open' && 'line' in message && Number.isSafeInteger(message.line) && Number(message.line) >= 0) {
-      void this.#openLine(Number(message.line));
+      const file = 'file' in message && typeof message.file === 'string' ? Uri.parse(message.file) : this.#document;
+      if (file !== undefined) void openLine(file, Number(message.line));
     }
   }
 
-  async #openLine(line: number): Promise<void> {
-    if (this.#document === undefined) return;
-    const open = window.visibleTextEditors.find((editor) => editor.document.uri.toString() === this.#document?.toString());
-    const document = await workspace.openTextDocument(this.#document);
-    const editor = await window.showTextDocument(document, { viewColumn: open?.viewColumn ?? ViewColumn.One });
-    const place = document.lineAt(Math.min(line, document.lineCount - 1)).range.start;
-    editor.selection = new Selection(place, place);
-    editor.revealRange(new Range(place, place), TextEditorRevealType.InCenterIfOutsideViewport);
-  }
+}
+
+/** Shows a line in the editor that has the file, or in the first column. */
+async function openLine(file: Uri, line: number): Promise<void> {
+  const document = await workspace.openTextDocument(file);
+  const open = window.visibleTextEditors.find((editor) => editor.document === document);
+  const editor = await window.showTextDocument(document, { viewColumn: open?.viewColumn ?? ViewColumn.One });
+  const place = document.lineAt(Math.min(line, document.lineCount - 1)).range.start;
+  editor.selection = new Selection(place, place);
+  editor.revealRange(new Range(place, place), TextEditorRevealType.InCenterIfOutsideViewport);
 }

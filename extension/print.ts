@@ -38,6 +38,7 @@ export function registerPrint(client: LanguageClient): Disposable {
       void window.showErrorMessage(answer.kind === 'none' ? answer.reason : l10n.t('It could not be printed.'));
       return undefined;
     }
+    for (const note of answer.notes) void window.showWarningMessage(note);
     void offerToOpen(Uri.parse(answer.file));
     return answer.file;
   });

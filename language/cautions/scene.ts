@@ -1,7 +1,7 @@
-import { partsOfObject } from '../sheet/names.ts';
 import type { Fluid } from '../model/shop.ts';
 import type { Verb } from '../model/verbs.ts';
 import type { Scene } from './caution.ts';
+import { partsOfObject } from './parts.ts';
 
 /** True where the step's verb is one of these. */
 export const verbIs =

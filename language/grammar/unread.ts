@@ -1,6 +1,6 @@
 import type { IToken, TokenType } from 'chevrotain';
 import { keyword, madeToken } from './lines.ts';
-import { itemHeads, reserved, stepBlocks, stepWords } from './words.ts';
+import { callable, itemHeads, reserved, stepBlocks, stepWords } from './words.ts';
 
 /**
  * Statements that the parser could not read, by the offset of their first token: `keep` is the number of their
@@ -89,15 +89,20 @@ function unknownWord(statement: readonly IToken[], brace: number, open: readonly
 
 /** The first word of a statement, or one after calls, that can be neither a step nor a call. */
 function startsUnread(statement: readonly IToken[], token: IToken, index: number): boolean {
-  const callsOnly = statement.slice(0, index).every((before) => before.tokenType.name === 'ID');
+  const callsOnly = statement.slice(0, index).every(mayBeCall);
   if (!callsOnly) return false;
   const word = keyword(token);
-  if (word !== null) return index === 0 && !stepWords.includes(word) && !itemHeads.includes(word);
-  if (token.tokenType.name !== 'ID') return index === 0;
+  if (word !== null && !callable.includes(word)) return index === 0 && !stepWords.includes(word) && !itemHeads.includes(word);
+  if (!mayBeCall(token)) return index === 0;
   const next = statement[index + 1]!;
   const after = statement[index + 2];
-  if (['EOL', 'with', 'allow', 'note', 'ID'].includes(next.tokenType.name)) return false;
+  if (['EOL', 'with', 'allow', 'note'].includes(next.tokenType.name) || mayBeCall(next)) return false;
   return !(stepWords.includes(next.image) && after !== undefined && after.tokenType.name !== ',');
+}
+
+/** A word that can stand for a sequence. */
+function mayBeCall(token: IToken): boolean {
+  return token.tokenType.name === 'ID' || callable.includes(token.tokenType.name);
 }
 
 /** One token for all of them, at their place. */

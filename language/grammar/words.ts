@@ -209,3 +209,6 @@ export const reserved = [
   'per',
   'the',
 ];
+
+/** Keywords that may name a sequence: they begin neither a step nor a clause. */
+export const callable = ['open', 'shut'];

@@ -22,6 +22,10 @@ export interface Procedure extends Named {
   readonly allow: readonly Allow[];
   /** The procedure that this one is written `like`. */
   readonly like: string | null;
+  /** Where it says so. */
+  readonly likeSource: Source | null;
+  /** From its first word to its last brace. */
+  readonly extent: Source;
 }
 
 /** What a spec says; a limit that is null was not given here. */
@@ -72,7 +76,6 @@ export type SignalWord = 'DANGER' | 'WARNING' | 'CAUTION' | 'NOTICE';
 export interface Hazard {
   readonly word: SignalWord;
   readonly text: string;
-  /** Number of the step that it belongs to; null: the whole procedure. */
   readonly source: Source;
 }
 

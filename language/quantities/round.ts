@@ -1,7 +1,7 @@
 import type Fraction from 'fraction.js';
 import { convert, convertDifference, toleranceOf } from './convert.ts';
 import { decimalsOf, powerBelow, type Rounding, rounded, tenTo, toStep, valueOf, written } from './decimal.ts';
-import type { Limit, NominalLimit, Quantity, UnitName } from './types.ts';
+import type { Limit, Quantity, UnitName } from './types.ts';
 import { type Window, window } from './window.ts';
 
 /**
@@ -52,8 +52,8 @@ const finerPlaces = 6;
 
 /**
  * A limit in another unit, rounded so that it never loosens (NIST SP 811, B.7). Its last digit is the largest power of
- * ten not over the finest digit that the author wrote, and one finer while more than a quarter of the window would be
- * lost. A tolerance in per cent stays so where it is alone, and becomes one in the unit beside a nominal. The pair in
+ * ten not over the finest digit that the author wrote, the second figure at least, and finer while more than a quarter of the window or of a tolerance
+ * would be lost. A tolerance in per cent stays so where it is alone, and becomes one in the unit beside a nominal. The pair in
  * brackets is left out; a limit already in the unit comes back as it is. Null: kinds differ, or the limit leaves
  * nothing to round into (`5 bar +0 -0` in psi).
  */
@@ -102,18 +102,22 @@ function toleranceIn(plus: Quantity, minus: Quantity, unit: UnitName): Limit | n
 
 /** Power of ten of the last digit to print in a unit, from the finest digit among the numbers written. */
 function placeFor(numbers: readonly Quantity[], unit: UnitName): number {
-  const sizes = numbers.flatMap((quantity) => {
-    const size = convertDifference({ number: written(tenTo(lastPlace(quantity.number)), -lastPlace(quantity.number)), unit: quantity.unit }, unit);
-    return size === null ? [] : [powerBelow(size)];
-  });
+  const sizes = numbers.map((quantity) => powerBelow(convertDifference(lastDigit(quantity), unit)!));
   return Math.min(...sizes);
 }
 
-function numbersOf(limit: Limit): Quantity[] {
+/** One of the last digit that a number means: 0.01 mm for 0.20 mm. */
+function lastDigit({ number, unit }: Quantity): Quantity {
+  const place = lastPlace(number);
+  return { number: written(tenTo(place), -place), unit };
+}
+
+/** The numbers of a limit that say how exactly it is meant; all measure its kind, with per cent in its unit. */
+function numbersOf(limit: Exclude<Limit, { form: 'tolerance' | 'then' }>): Quantity[] {
   switch (limit.form) {
     case 'nominal': {
-      const sides = [limit.plus, limit.minus].flatMap((side) => (side === null ? [] : side));
-      return [limit.nominal, ...sides.filter((side) => side.unit !== '%' && valueOf(side.number).compare(0) !== 0)];
+      const sides = [limit.plus, limit.minus].filter((side) => side !== null && !valueOf(side.number).equals(0)) as Quantity[];
+      return [limit.nominal, ...sides.map((side) => (side.unit === '%' ? inPlaceOfPercent(side, limit.nominal) : side))];
     }
     case 'range':
       return [limit.low, limit.high];
@@ -121,25 +125,26 @@ function numbersOf(limit: Limit): Quantity[] {
       return [limit.least];
     case 'at most':
       return [limit.most];
-    case 'tolerance':
-    case 'then':
-      return [];
   }
+}
+
+/** A number in the nominal's unit as fine as the last digit of the per cent. */
+function inPlaceOfPercent(percent: Quantity, nominal: Quantity): Quantity {
+  if (nominal.unit === '%' || valueOf(nominal.number).equals(0)) return percent.unit === nominal.unit ? percent : nominal;
+  const place = powerBelow(toleranceOf(nominal, lastDigit(percent))!);
+  return { number: written(tenTo(place), -place), unit: nominal.unit };
 }
 
 function limitIn(limit: Exclude<Limit, { form: 'tolerance' | 'then' }>, unit: UnitName): Limit | null {
   const exact = exactWindow(limit, unit);
   if (exact === null) return null;
   const { low, high, nominal } = exact;
-  const coarsest = placeFor(numbersOf(limit), unit);
+  const coarsest = Math.min(placeFor(numbersOf(limit), unit), ...[low, high, nominal].flatMap(placeOfSecondFigure));
   for (let place = coarsest; place >= coarsest - finerPlaces; place--) {
     const step = tenTo(place);
     const from = low === null ? null : toStep(low, step, 'up');
     const to = high === null ? null : toStep(high, step, 'down');
-    if (from !== null && to !== null && low !== null && high !== null) {
-      const kept = to.sub(from);
-      if (kept.compare(0) < 0 || kept.mul(4).compare(high.sub(low).mul(3)) < 0) continue;
-    }
+    if (from !== null && to !== null && !keepsMost(to.sub(from), high!.sub(low!))) continue;
     const text = (value: Fraction): Quantity => ({ number: written(value, -place), unit });
     switch (limit.form) {
       case 'range':
@@ -148,24 +153,37 @@ function limitIn(limit: Exclude<Limit, { form: 'tolerance' | 'then' }>, unit: Un
         return { form: 'at least', least: text(from!) };
       case 'at most':
         return { form: 'at most', most: text(to!) };
-      case 'nominal':
-        return nominalIn(toStep(nominal!, step, 'nearest'), from, to, text);
+      case 'nominal': {
+        const middle = inside(toStep(nominal!, step, 'nearest'), from, to);
+        if (from !== null && !keepsMost(middle.sub(from), nominal!.sub(low!))) continue;
+        if (to !== null && !keepsMost(to.sub(middle), high!.sub(nominal!))) continue;
+        return {
+          form: 'nominal',
+          nominal: text(middle),
+          plus: to === null ? null : text(to.sub(middle)),
+          minus: from === null ? null : text(middle.sub(from)),
+        };
+      }
     }
   }
   return null;
 }
 
+/** Two figures are always kept: 3 lbf·ft would become 50 kgf·cm as a minimum, where 42 will do. */
+function placeOfSecondFigure(value: Fraction | null): number[] {
+  return value === null || value.equals(0) ? [] : [powerBelow(value.abs()) - 1];
+}
+
+/** Three quarters at least are left of a width. */
+function keepsMost(kept: Fraction, exact: Fraction): boolean {
+  return kept.compare(0) >= 0 && kept.mul(4).compare(exact.mul(3)) >= 0;
+}
+
 /** The nominal is kept inside its own window, or one tolerance would turn negative. */
-function nominalIn(nearest: Fraction, from: Fraction | null, to: Fraction | null, text: (value: Fraction) => Quantity): NominalLimit {
-  let nominal = nearest;
-  if (from !== null && nominal.compare(from) < 0) nominal = from;
-  if (to !== null && nominal.compare(to) > 0) nominal = to;
-  return {
-    form: 'nominal',
-    nominal: text(nominal),
-    plus: to === null ? null : text(to.sub(nominal)),
-    minus: from === null ? null : text(nominal.sub(from)),
-  };
+function inside(nominal: Fraction, from: Fraction | null, to: Fraction | null): Fraction {
+  if (from !== null && nominal.compare(from) < 0) return from;
+  if (to !== null && nominal.compare(to) > 0) return to;
+  return nominal;
 }
 
 interface ExactWindow {

@@ -85,7 +85,7 @@ export class Replay {
     const first = this.way(null, 0, null);
     this.flow(first, 0, State.received(this.layout, loose, procedure.stages[0]?.station ?? null));
     while (this.work.length > 0) {
-      const { way, point } = this.work.pop()!;
+      const { way, point } = this.work.shift()!;
       this.waiting.delete(`${way.id}:${point}`);
       this.walkFrom(way, point, this.head(way, point)!.copy(), null, (nextWay, nextPoint, state) =>
         this.flow(nextWay, nextPoint, state),

@@ -20,7 +20,7 @@ export type ResolveProblem =
       readonly first: Source;
       readonly source: Source;
     }
-  | { readonly kind: 'circular-fit'; readonly names: readonly string[]; readonly source: Source };
+  | { readonly kind: 'hazard-after-step'; readonly step: string | null; readonly source: Source };
 
 /** One use of a name, tied to its declaration. */
 export interface Link {

@@ -8,7 +8,7 @@ import { bodyOf, type BodyBlock, type FindProcedure } from './body.ts';
 import type { Context } from './context.ts';
 import { limitOf, quantityOf } from './limits.ts';
 import { dateOf, named } from './shop.ts';
-import { type MadeStep, type Names, StepMaker, unquoted } from './steps.ts';
+import { isAddressed, type MadeStep, type Names, StepMaker, unquoted } from './steps.ts';
 import { unreadLine } from './unread.ts';
 
 /** What a procedure finds in the workspace. */
@@ -108,6 +108,7 @@ export function procedureOf(context: Context, node: ast.Procedure, world: World)
   return {
     ...named(context, node),
     ...heads,
+    extent: context.source(node),
     family,
     shop,
     specs,
@@ -135,6 +136,7 @@ interface Heads {
   approvedBy: string | null;
   approvedOn: string | null;
   like: string | null;
+  likeSource: NameUse['source'] | null;
   allow: Allow[];
 }
 
@@ -147,6 +149,7 @@ function headsOf(context: Context, node: ast.Procedure, world: World): Heads {
     approvedBy: null,
     approvedOn: null,
     like: null,
+    likeSource: null,
     allow: [],
   };
   const saidFor = node.heads.some((head) => head.$type === 'ForFamily');
@@ -161,6 +164,7 @@ function headsOf(context: Context, node: ast.Procedure, world: World): Heads {
         break;
       case 'LikeProcedure': {
         heads.like = head.procedure.name;
+        heads.likeSource = context.source(head.procedure);
         const base = world.findProcedure(head.procedure.name);
         if (base === null) {
           context.unknown(head.procedure.name, 'procedure', [], context.source(head.procedure));
@@ -359,12 +363,7 @@ function placeHazards(
   repairs: readonly Repair[],
   addressed: readonly { hazard: Hazard; verb: string; object: string | null; source: Hazard['source'] }[],
 ) {
-  const fits = (step: Step, verb: string, object: string | null) =>
-    step.verb === verb &&
-    (object === null ||
-      step.objects[0]?.name === object ||
-      step.gate?.name === object ||
-      step.gate?.name === `across ${object}`);
+  const fits = isAddressed;
   for (const { verb, object, source } of addressed) {
     if (![...stages, ...repairs].some((block) => block.steps.some((step) => fits(step, verb, object)))) {
       context.syntax(

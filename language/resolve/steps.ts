@@ -72,6 +72,9 @@ export class StepMaker {
     readonly source: Source;
   }[] = [];
 
+  /** Steps of the block that stand before what is read now. */
+  private passed: Unnumbered[] = [];
+
   private readonly context: Context;
   private readonly names: Names;
 
@@ -84,7 +87,11 @@ export class StepMaker {
   steps(lines: readonly ast.StepLine[]): MadeStep[] {
     this.group = 0;
     this.hazards = [];
-    return this.lines(lines, top);
+    this.passed = [];
+    const made = this.lines(lines, top);
+    for (const { source } of this.hazards) this.context.problems.push({ kind: 'hazard-after-step', step: null, source });
+    this.hazards = [];
+    return made;
   }
 
   private lines(lines: readonly ast.StepLine[], place: Place): MadeStep[] {
@@ -193,7 +200,11 @@ export class StepMaker {
     if (node.step === undefined) this.hazards.push(hazard);
     else {
       const object = node.step.object === undefined ? null : pathText(node.step.object);
-      this.addressed.push({ hazard, verb: verbOf(node.step.verb), object, source: hazard.source });
+      const verb = verbOf(node.step.verb);
+      if (this.passed.some((step) => isAddressed(step, verb, object))) {
+        this.context.problems.push({ kind: 'hazard-after-step', step: [verb, object].filter(Boolean).join(' '), source: hazard.source });
+      }
+      this.addressed.push({ hazard, verb, object, source: hazard.source });
     }
   }
 
@@ -213,6 +224,7 @@ export class StepMaker {
     const maker = new OneStep(this.context, this.names, place, verb, node);
     const step = maker.make(clauses, subjects, all, this.hazards);
     for (const repair of maker.inlineRepairs) this.inlineRepairs.push(repair);
+    this.passed.push(step);
     this.hazards = [];
     return { step, group: this.group };
   }
@@ -767,6 +779,12 @@ class OneStep {
     });
     return { repair: name, tries: entry === null ? Number.POSITIVE_INFINITY : null, furthestOut: false, source };
   }
+}
+
+/** Whether a step is the one that a hazard names by verb and first object. */
+export function isAddressed(step: Pick<Step, 'verb' | 'objects' | 'gate'>, verb: string, object: string | null): boolean {
+  if (step.verb !== verb) return false;
+  return object === null || step.objects[0]?.name === object || step.gate?.name === object || step.gate?.name === `across ${object}`;
 }
 
 /** A located parameter makes what it stands for located. */

@@ -30,7 +30,7 @@ export function headerOf(setting: Setting): SheetHeader {
     job === null || job.customer !== null ? { label: label.customer, text: job?.customer ?? label.blank } : null,
     job === null || job.received !== null ? { label: label.received, text: job?.received ?? label.blank } : null,
   ];
-  const shown = facts.filter((fact) => fact !== null);
+  const shown = facts.filter((fact) => fact !== null).map(({ label: name, text }) => ({ label: name, text: brief(text) }));
   const code = [
     'handtight',
     `procedure=${procedure.name}`,
@@ -39,12 +39,20 @@ export function headerOf(setting: Setting): SheetHeader {
     `job=${job?.name ?? ''}`,
   ].join(' ');
   return {
-    title: procedure.title,
+    title: brief(procedure.title),
     subtitle: words.sheet,
     alarm: approved ? null : words.notApproved,
     facts: shown,
     qr: qrOf(code, `QR code: ${code}`),
   };
+}
+
+/** Most characters of one entry: the head stands on every page, and must leave room for the work. */
+const longestEntry = 140;
+
+function brief(text: string): string {
+  const letters = [...text];
+  return letters.length <= longestEntry ? text : `${letters.slice(0, longestEntry - 1).join('')}…`;
 }
 
 function orderWords(name: string, title: string): string {

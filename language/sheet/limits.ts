@@ -48,15 +48,17 @@ function readingSpec(setting: Setting, step: Step): LimitUse | null {
 }
 
 /** As found is judged by the in-service limit, what was rebuilt by the other. */
-function whichOf(step: Step): readonly Which[] {
-  if (step.asFound) return ['inService', 'rebuilt'];
+function whichOf(step: Step, served: boolean): readonly Which[] {
+  if (step.asFound) return [served ? 'inService' : 'rebuilt'];
   return step.verb === 'test' || step.verb === 'set' || step.verb === 'read' ? ['rebuilt', 'whenNew'] : ['rebuilt'];
 }
 
 function specLines(setting: Setting, step: Step, where: Where, spec: string): LimitLine[] {
   const { procedure, numbers } = setting;
   const several: readonly (PartNumber | null)[] = numbers.length === 0 ? [null] : numbers;
-  return whichOf(step).flatMap((which) => {
+  // Where some number has a limit for the service, what was found is not held to the rebuilt one.
+  const served = several.some((number) => specLimits(procedure, spec, number?.name ?? null)?.inService != null);
+  return whichOf(step, served).flatMap((which) => {
     const lines = several.map((number) => ({ number: number?.name ?? '', line: specLine(setting, step, where, which, specLimits(procedure, spec, number?.name ?? null)) }));
     const merged = new Map<string, { line: LimitLine; numbers: string[] }>();
     for (const { number, line } of lines) {

@@ -10,21 +10,23 @@ import { words } from './words.ts';
 
 /** The units of the set; on a blank sheet, lines to write them on. */
 export function unitsTable(setting: Setting): TableBlock {
-  const { place, number, serial, state, none } = words.units;
+  const { place, number, serial, state, note, none } = words.units;
   const columns = [
     { head: place, share: 1 },
     { head: number, share: 3 },
     { head: serial, share: 3 },
-    { head: state, share: 5 },
+    { head: state, share: 4 },
+    { head: note, share: 4 },
   ];
   const rows =
     setting.options.job === null
-      ? setting.columns.map((column) => [{ text: column.place, strong: true }, { text: none, fill: true }, { text: none, fill: true }, { text: none, fill: true }])
+      ? setting.columns.map((column) => [{ text: column.place, strong: true }, { text: none, fill: true }, { text: none, fill: true }, { text: none, fill: true }, { text: none, fill: true }])
       : setting.units.map((unit) => [
           { text: unit.place, strong: true },
           { text: unit.numberText, strong: true },
           { text: unit.serial ?? none, fill: unit.serial === null },
-          { text: unit.onHold ?? none, fill: unit.onHold === null },
+          { text: unit.onHold ?? none, fill: unit.onHold === null, strong: true },
+          { text: unit.note ?? none, fill: unit.note === null },
         ]);
   return { kind: 'table', title: words.units.title, columns, rows };
 }
@@ -57,19 +59,19 @@ export function toolsTable(setting: Setting): TableBlock | null {
   const { procedure } = setting;
   const { title, tool, range, accuracy, due, number, kinds } = words.tools;
   const assets = new Set<Asset>();
-  const others = new Map<string, { name: string; range: string }>();
+  const others = new Map<string, { name: string; range: string; calibrated: boolean }>();
   for (const step of allSteps(setting)) {
     for (const use of step.tools) {
       if (use.form === 'asset') {
         const asset = procedure.shop.assets.find(({ name }) => name === use.name);
         if (asset !== undefined) assets.add(asset);
-        else others.set(use.name, { name: use.name, range: '' });
+        else others.set(use.name, { name: use.name, range: '', calibrated: true });
       } else if (use.form === 'kind') {
         const text = kindRange(use.range);
-        others.set(`${use.kind} ${text}`, { name: kinds[use.kind], range: text });
-      } else others.set(use.text, { name: use.text, range: '' });
+        others.set(`${use.kind} ${text}`, { name: kinds[use.kind], range: text, calibrated: true });
+      } else others.set(use.text, { name: use.text, range: '', calibrated: false });
     }
-    if (step.holder !== null) others.set(step.holder, { name: step.holder, range: '' });
+    if (step.holder !== null) others.set(step.holder, { name: step.holder, range: '', calibrated: false });
   }
   for (const place of [...procedure.stages, ...procedure.repairs]) {
     if (shownSteps(setting, place).some(({ verb }) => verb === 'test' || verb === 'read' || verb === 'set' || verb === 'across')) {
@@ -95,7 +97,7 @@ export function toolsTable(setting: Setting): TableBlock | null {
         { text: asset.due ?? '', fill: asset.due === null },
         { text: asset.name, strong: true },
       ]),
-      ...[...others.values()].map((other) => [{ text: other.name, strong: true }, { text: other.range }, { text: '' }, { text: '', fill: true }, { text: '', fill: true }]),
+      ...[...others.values()].map((other) => [{ text: other.name, strong: true }, { text: other.range }, { text: '' }, { text: '', fill: other.calibrated }, { text: '', fill: other.calibrated }]),
     ],
   };
 }

@@ -11,15 +11,15 @@ export function printable(text: string): string {
     .replace(/[\ud800-\udfff]/gu, '\ufffd');
 }
 
-/** Longest run of characters that is set without a place to break. */
-const longest = 20;
+/** Characters between the places where a very long word may break: what the narrowest column of a table holds. */
+const piece = 8;
 
-/** Gives very long words places to break, so that none runs out of its box. */
+/** Gives words of more than twenty characters places to break, so that none runs out of its box. */
 export function breakable(text: string): string {
   return text.replace(/[^\s\u200b-]{21,}/gu, (word) => {
     const letters = [...word];
     const pieces: string[] = [];
-    for (let at = 0; at < letters.length; at += longest) pieces.push(letters.slice(at, at + longest).join(''));
+    for (let at = 0; at < letters.length; at += piece) pieces.push(letters.slice(at, at + piece).join(''));
     return pieces.join('\u200b');
   });
 }

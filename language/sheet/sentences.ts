@@ -108,13 +108,13 @@ function wordsOf(procedure: Procedure, step: Step): (string | Span)[] {
     case 'disconnect':
       return [`disconnect ${objects}${more}`];
     case 'test':
-      return ['test ', strong(specTitle(procedure, step.gate?.name ?? '')), more];
+      return ['test ', strong(inSentence(specTitle(procedure, step.gate?.name ?? ''))), more];
     case 'set':
       return ['set ', strong(reading(procedure, step)), objects === '' ? '.' : ` by turning ${objects}.`];
     case 'choose':
       return [`choose ${objects}${chosen(procedure, step)}${more}`];
     case 'across':
-      return ['across the set, compare ', strong(specTitle(procedure, (step.gate?.name ?? '').replace(/^across /u, ''))), more];
+      return ['across the set, compare ', strong(inSentence(specTitle(procedure, (step.gate?.name ?? '').replace(/^across /u, '')))), more];
     case 'mark':
       return [`mark ${objects}${step.marking.length === 0 ? '' : ` with ${list(step.marking.map((mark) => (mark === 'number' ? 'part number' : 'serial number')))}`}${more}`];
     case 'seal':

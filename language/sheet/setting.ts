@@ -1,5 +1,6 @@
 import type { Finding, Job, PartNumber, Procedure, Stage, Step, Unit } from '../model/index.ts';
 import type { Paper } from './model.ts';
+import { words } from './words.ts';
 
 export interface SheetOptions {
   /** The work order to print for; null: a blank sheet. */
@@ -52,7 +53,7 @@ function columnsOf(procedure: Procedure, options: SheetOptions, units: readonly 
     return Array.from({ length: set ? usualSet : 1 }, (_, index) => ({ place: String(index + 1), detail: '' }));
   }
   const mixed = new Set(units.map((unit) => unit.numberText)).size > 1;
-  return units.map((unit) => ({ place: unit.place, detail: mixed ? unit.numberText : '' }));
+  return units.map((unit) => ({ place: unit.place, detail: unit.onHold !== null ? words.boxes.onHoldColumn : mixed ? unit.numberText : '' }));
 }
 
 /** How many units the sheet is for. */

@@ -1,6 +1,7 @@
 import type { StepCautions } from '../cautions/index.ts';
 import type { Repair, Stage, Step } from '../model/procedure.ts';
 import { formatQuantity } from '../quantities/index.ts';
+import type { Limit } from '../quantities/index.ts';
 import { stepGrids } from './boxes.ts';
 import { failPath } from './fail-path.ts';
 import { isGateStep } from './gates.ts';
@@ -60,10 +61,10 @@ function facts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
     ...step.tools.map((tool) => ({ label: label.with, text: toolWords(setting.procedure, tool) })),
     ...(step.holder !== null && step.verb !== 'clamp' ? [{ label: label.held, text: step.holder }] : []),
     ...jointFacts(setting, step),
-    ...(step.passes.length > 0 ? [{ label: label.passes, text: step.passes.map(formatQuantity).join(', ') }] : []),
+    ...(step.passes.length > 0 ? [{ label: label.passes, text: step.passes.map((pass) => formatQuantity(pass)).join(', ') }] : []),
     ...(step.air === null ? [] : [{ label: label.air, text: limitText(step.air) }]),
     ...(step.gauge === null ? [] : [{ label: label.gauge, text: label[step.gauge] }]),
-    ...testFacts(setting, step),
+    ...testFacts(setting, step, place),
     ...chooseFacts(setting, step, place),
     ...(step.fluid !== null && !saysFluid.has(step.verb) ? [{ label: label.fluid, text: fluidTitle(setting.procedure, step.fluid) }] : []),
     ...(step.accept === null ? [] : [{ label: label.accept, text: step.accept }]),
@@ -97,25 +98,25 @@ function jointFacts(setting: Setting, step: Step): Fact[] {
 /** Verbs that turn a threaded part. */
 const turns: ReadonlySet<string> = new Set(['slacken', 'run-down', 'torque', 'lock', 'remove', 'back-off']);
 
-function testFacts(setting: Setting, step: Step): Fact[] {
+function testFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
   const { test } = step;
   if (test === null) return [];
   const label = words.facts;
   const facts: Fact[] = [];
+  const figure = (limit: Limit) => figureText(setting, step, place, limit);
   if (test.gauge !== null) facts.push({ label: label.gauge, text: label[test.gauge] });
-  if (test.hold !== null) facts.push({ label: label.hold, text: holdWords(setting, step) });
-  if (test.from !== null) facts.push({ label: label.from, text: limitText(test.from) });
-  if (test.to !== null) facts.push({ label: label.to, text: limitText(test.to) });
-  if (test.forTime !== null) facts.push({ label: label.forTime, text: limitText(test.forTime) });
-  if (test.at !== null) facts.push({ label: label.at, text: limitText(test.at) });
-  if (test.neverAbove !== null) facts.push({ label: label.never, text: formatQuantity(test.neverAbove) });
+  if (test.hold !== null) facts.push({ label: label.hold, text: holdWords(setting, step, figure(test.hold.amount)) });
+  if (test.from !== null) facts.push({ label: label.from, text: figure(test.from) });
+  if (test.to !== null) facts.push({ label: label.to, text: figure(test.to) });
+  if (test.forTime !== null) facts.push({ label: label.forTime, text: figure(test.forTime) });
+  if (test.at !== null) facts.push({ label: label.at, text: figure(test.at) });
+  if (test.neverAbove !== null) facts.push({ label: label.never, text: figure({ form: 'nominal', nominal: test.neverAbove, plus: null, minus: null }) });
   for (const condition of test.conditions) facts.push({ label: label.conditions, text: condition });
   return facts;
 }
 
-function holdWords(setting: Setting, step: Step): string {
-  const { amount, relation, of } = step.test!.hold!;
-  const text = limitText(amount);
+function holdWords(setting: Setting, step: Step, text: string): string {
+  const { relation, of } = step.test!.hold!;
   if (relation === 'at') return text;
   const name = of === null || of === 'reading' ? 'pressure' : specTitle(setting.procedure, of);
   return words.facts[relation](text, inSentence(name));

@@ -10,7 +10,7 @@ export const template = String.raw`
 #let heavy = 2.5pt + black
 
 #set document(title: sheet.title, date: none)
-#set text(font: fonts, fallback: false, size: 11pt, lang: sheet.language, hyphenate: false, fill: black, number-width: "tabular")
+#set text(font: fonts, fallback: false, size: 11pt, lang: sheet.language, hyphenate: false, fill: black)
 #set par(leading: 0.5em, spacing: 0.6em, justify: false)
 #show heading: set text(size: 13pt, weight: "bold")
 #show heading: set block(above: 0pt, below: 0pt)
@@ -20,6 +20,8 @@ export const template = String.raw`
 } else {
   text(size: size)[#f.label #text(weight: "bold", f.text)]
 }
+
+#let note(f) = text(size: 10pt)[#strong(f.label) #f.text]
 
 // Facts side by side, a bullet of space between; a fact is not broken where it fits on a line.
 #let facts(list, size: 10pt) = par(leading: 0.55em, list.map(f => fact(f, size: size)).join([#h(1.1em, weak: true)#sym.zws]))
@@ -31,26 +33,26 @@ export const template = String.raw`
 #let qr = image(bytes(code), format: "svg", width: 22mm, alt: sheet.header.qr.alt)
 
 #let head-fact(f) = grid(
-  columns: (auto, 1fr), column-gutter: 1.5mm,
-  text(size: 8.5pt, f.label),
+  columns: (auto, 1fr), column-gutter: 1.5mm, align: (left + top, left + top),
+  text(size: 9.5pt, f.label),
   if f.text == "" { box(width: 100%, height: 8.5pt, stroke: (bottom: hair)) } else { text(size: 9.5pt, weight: "bold", f.text) },
 )
 
 #let page-head = grid(
-  columns: (1fr, 22mm), column-gutter: 4mm,
+  columns: (1fr, 26mm), column-gutter: 4mm, align: (left + top, center + top),
   {
     grid(
       columns: (1fr, auto), column-gutter: 3mm, align: (left + bottom, right + bottom),
-      [#text(size: 10pt, upper(sheet.header.subtitle), tracking: 0.08em)#h(3mm)#text(size: 16pt, weight: "bold", sheet.header.title)],
+      [#text(size: 10pt, sheet.header.subtitle, tracking: 0.06em)#h(3mm)#text(size: 16pt, weight: "bold", sheet.header.title)],
       if sheet.header.alarm != none { box(stroke: heavy, inset: (x: 2mm, y: 1.4mm), text(size: 13pt, weight: "bold", sheet.header.alarm)) },
     )
     v(2.2mm, weak: true)
-    grid(columns: (1fr, 1fr, 1fr), column-gutter: 4mm, row-gutter: 1.6mm, ..sheet.header.facts.map(head-fact))
+    grid(columns: (1fr, 1fr, 1fr), column-gutter: 4mm, row-gutter: 1.8mm, align: left + top, ..sheet.header.facts.map(head-fact))
   },
   {
     qr
     v(1mm, weak: true)
-    align(center, text(size: 10pt, weight: "bold", context [#sheet.pageWords.page #counter(page).display() #sheet.pageWords.of #counter(page).final().first()]))
+    align(center, text(size: 10.5pt, weight: "bold", context [#sheet.pageWords.page #counter(page).display() #sheet.pageWords.of #counter(page).final().first()]))
   },
 )
 
@@ -69,9 +71,9 @@ export const template = String.raw`
 #let word-strokes = (DANGER: 2.5pt + black, WARNING: 1.5pt + black, CAUTION: 0.8pt + black, NOTICE: 0.5pt + black)
 
 #let caution(c) = if c.short {
-  block(width: 100%, above: 1.2mm, below: 1.2mm, sticky: true, breakable: false)[#text(weight: "bold", size: 10pt, c.word)#h(0.6em)#text(size: 10pt, c.text)]
+  block(width: 100%, above: 0mm, below: 0mm, sticky: true, breakable: false)[#text(weight: "bold", size: 10pt, c.word)#h(0.6em)#text(size: 10pt, c.text)]
 } else {
-  block(width: 100%, above: 1.4mm, below: 1.4mm, sticky: true, breakable: false, stroke: word-strokes.at(c.word), inset: (x: 2mm, y: 1.5mm),
+  block(width: 100%, above: 1.4mm, below: 1.4mm, sticky: true, breakable: c.text.len() > 1500, stroke: word-strokes.at(c.word), inset: (x: 2mm, y: 1.5mm),
     grid(columns: (23mm, 1fr), column-gutter: 2mm, text(weight: "bold", size: 12pt, c.word), text(size: 10pt, c.text)))
 }
 
@@ -80,11 +82,11 @@ export const template = String.raw`
 #let box-height = 9mm
 #let boxes(g) = {
   let n = g.columns.len()
-  block(width: 100%, above: 1.6mm, below: 1.6mm, breakable: true, {
+  block(width: 100%, above: 1.6mm, below: 1.6mm, breakable: g.rows.len() > 15, {
     table(
       columns: (if n > 8 { 32mm } else { 40mm },) + (if n > 6 { (1fr,) * n } else { (23mm,) * n }),
       stroke: none,
-      inset: (x: 1mm, y: 0.8mm),
+      inset: (x, y) => (left: if x == 0 { 0mm } else { 1mm }, right: 1mm, y: 0.8mm),
       align: (x, y) => if x == 0 { left + horizon } else { center + horizon },
       table.header(
         table.cell(text(size: 10pt, weight: "bold", g.title)),
@@ -103,7 +105,7 @@ export const template = String.raw`
 
 // ---- tables ----------------------------------------------------------------------------------------------
 
-#let cell-text(c) = if c.text == "" { box(height: 5.5mm) } else if c.at("strong", default: false) { strong(c.text) } else { c.text }
+#let cell-text(c) = if c.text == "" { if c.at("fill", default: false) { box(height: 5.5mm) } } else if c.at("strong", default: false) { strong(c.text) } else { c.text }
 
 #let listing(b) = {
   block(above: 5mm, below: 1.5mm, sticky: true, heading(level: 1, b.title))
@@ -121,11 +123,13 @@ export const template = String.raw`
 // ---- steps -----------------------------------------------------------------------------------------------
 
 #let limit-line(l) = grid(
-  columns: (auto, auto, auto, 1fr), column-gutter: 2.5mm, align: left + bottom,
-  if l.label != "" { text(size: 10.5pt, l.label) },
-  text(size: 15pt, weight: "bold", l.value),
-  if l.also != "" { text(size: 10pt, l.also) },
-  if l.source != "" { align(right + bottom, text(size: 8.5pt, l.source)) },
+  columns: (auto, 1fr), column-gutter: 4mm, align: (left + bottom, right + bottom),
+  {
+    if l.label != "" { text(size: 10.5pt, l.label); h(2.5mm) }
+    text(size: 15pt, weight: "bold", l.value)
+    if l.also != "" { h(2.5mm); text(size: 10pt, l.also) }
+  },
+  text(size: 8.5pt, l.source),
 )
 
 #let lookup(l) = {
@@ -143,13 +147,13 @@ export const template = String.raw`
   ..names.map(n => grid(columns: (auto, 1fr), column-gutter: 2mm, align: bottom, text(size: 10pt, n), box(width: 100%, height: 9mm, stroke: (bottom: rule)))),
 ))
 
-#let step(s) = block(width: 100%, breakable: false, above: 0mm, below: 0mm,
+#let step(s, last, breaks) = block(width: 100%, breakable: breaks, sticky: last and not breaks, above: 0mm, below: 0mm,
   stroke: if s.gate { (top: 2pt + black, bottom: 2pt + black, left: 4pt + black) } else { (bottom: hair) },
-  inset: if s.gate { (left: 2mm, right: 0mm, y: 2mm) } else { (x: 0mm, y: 1.8mm) },
+  inset: (left: 2.5mm, right: 0mm, y: if s.gate { 2.4mm } else { 2mm }),
   {
-    s.cautions.map(caution).join()
+    if s.cautions.len() > 0 { stack(spacing: 1.6mm, ..s.cautions.map(caution)); v(1.4mm) }
     grid(
-      columns: (if s.gate { 13mm } else { 15mm + 4pt - 4pt }, 1fr),
+      columns: (if s.number.len() > 4 { 17mm } else { 13mm }, 1fr),
       text(size: 12pt, weight: "bold", s.number),
       {
         if s.pressure [#metadata(s.number)<pressure>]
@@ -163,7 +167,7 @@ export const template = String.raw`
     s.grids.map(boxes).join()
     if s.lines.len() > 0 { pad(left: 13mm, write-lines(s.lines)) }
     if s.fail.len() > 0 { pad(left: 13mm, block(above: 1.8mm, below: 0.8mm, text(size: 10.5pt, spans(s.fail)))) }
-    if s.notes.len() > 0 { pad(left: 13mm, block(above: 1.8mm, below: 0.8mm, stack(spacing: 1.4mm, ..s.notes.map(fact)))) }
+    if s.notes.len() > 0 { pad(left: 13mm, block(above: 1.8mm, below: 0.8mm, stack(spacing: 1.4mm, ..s.notes.map(note)))) }
   },
 )
 
@@ -177,11 +181,13 @@ export const template = String.raw`
   block(above: 9mm, below: 0mm, sticky: true, heading(level: 1, text(size: 19pt, b.text)))
 } else if b.kind == "text" {
   block(above: 2mm, below: 2mm, if b.strong { strong(b.text) } else { b.text })
-} else if b.kind == "table" { listing(b) } else if b.kind == "place" { place-head(b) } else if b.kind == "caution" { caution(b) } else if b.kind == "step" { step(b) } else if b.kind == "grid" {
-  block(width: 100%, above: 2mm, below: 2mm, {
-    if b.title != "" { block(above: 2mm, below: 0.5mm, sticky: true, text(size: 10pt, weight: "bold", b.title)) }
-    b.grids.map(boxes).join()
-  })
+} else if b.kind == "table" { listing(b) } else if b.kind == "place" { place-head(b) } else if b.kind == "caution" { caution(b) } else if b.kind == "step" {
+  // A step stays whole; only one that is longer than a page has to break.
+  let breaks = measure(width: b.area.width, step(b, false, false)).height > b.area.height
+  step(b, b.last, breaks)
+} else if b.kind == "grid" {
+  if b.title != "" { block(above: 3.5mm, below: 0.5mm, sticky: true, inset: (left: 2.5mm), text(size: 12pt, weight: "bold", b.title)) }
+  b.grids.map(g => pad(left: 2.5mm, boxes(g))).join()
 }
 
 // ---- page ------------------------------------------------------------------------------------------------
@@ -189,6 +195,7 @@ export const template = String.raw`
 #let margins = (left: 14mm, right: 10mm, bottom: 24mm)
 #context {
   let page-width = if sheet.paper == "a4" { 210mm } else { 215.9mm }
+  let page-height = if sheet.paper == "a4" { 297mm } else { 279.4mm }
   let head-height = measure(block(width: page-width - margins.left - margins.right, page-head)).height
   set page(
     paper: if sheet.paper == "a4" { "a4" } else { "us-letter" },
@@ -199,6 +206,11 @@ export const template = String.raw`
     footer-descent: 3mm,
     background: if sheet.watermark != none { rotate(-50deg, text(size: 150pt, weight: "bold", fill: luma(222), sheet.watermark)) },
   )
-  sheet.blocks.map(show-block).join()
+  let area = (width: page-width - margins.left - margins.right, height: page-height - margins.bottom - head-height - 14mm)
+  // The last step of a stage stays with the boxes that close it.
+  for (at, b) in sheet.blocks.enumerate() {
+    let after = sheet.blocks.at(at + 1, default: none)
+    show-block((..b, area: area, last: after != none and after.kind == "grid"))
+  }
 }
 `;

@@ -24,7 +24,7 @@ export const words = {
     blank: '',
   },
   findings: { title: 'Open points', step: 'Step', message: 'What was found', error: 'Error', warning: 'Warning', kind: 'Kind' },
-  units: { title: 'Units', place: 'Unit', number: 'Part number', serial: 'Serial', state: 'On hold', none: '' },
+  units: { title: 'Units', place: 'Unit', number: 'Part number', serial: 'Serial', state: 'On hold', note: 'Note', none: '' },
   renew: { title: 'Parts to renew', part: 'Part', each: 'Per unit', set: 'For this job', ready: 'Got' },
   tools: { title: 'Tools to have ready', tool: 'Tool', range: 'Range', accuracy: 'Accuracy', due: 'Calibration due', number: 'Number used', kinds: { wrench: 'Torque wrench', gauge: 'Gauge', tool: 'Measuring tool' } },
   fluids: {
@@ -85,7 +85,7 @@ export const words = {
     source: 'Source',
     proves: 'Proves through',
   },
-  lookup: { title: (name: string) => `what to hold, by the ${name} read`, from: 'Read', to: 'Hold' },
+  lookup: { title: (name: string) => `What to hold, by the ${name} read`, from: 'Read', to: 'Hold' },
   fail: {
     if: 'If it fails:',
     tries: (count: number) => (count === 1 ? '1 try' : `${count} tries`),
@@ -109,6 +109,7 @@ export const words = {
     furthest: 'Furthest out',
     theSet: 'Set',
     unit: 'Unit',
+    onHoldColumn: 'on hold',
     try: (count: number) => `Try ${count}`,
     others: 'other tests passed',
     verdicts: { reuse: 'Reuse', lap: 'Lap', reject: 'Reject' },

@@ -5,7 +5,7 @@
 import { opendir } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
-import { type CheckResult, checkFiles } from '../../language/check.ts';
+import { Checker, type CheckResult } from '../../language/check.ts';
 import { type ReadText, readText } from './read-text.ts';
 import { canonicalUri, pathOfUri, uriOfPath } from './uris.ts';
 
@@ -20,6 +20,8 @@ const mostFiles = 10_000;
 export class Library {
   readonly #disk = new Map<string, ReadText>();
   readonly #open = new Map<string, TextDocument>();
+  /** Keeps the syntax trees of files that did not change: a keystroke parses one file. */
+  readonly #checker = new Checker();
   #checked: CheckResult | null = null;
 
   /** Reads every file below the folders; what was known of the disk before is forgotten. */
@@ -115,7 +117,7 @@ export class Library {
 
   /** The check of all files as they are now; worked out at most once for each state. */
   check(): CheckResult {
-    this.#checked ??= checkFiles(this.files());
+    this.#checked ??= this.#checker.check(this.files());
     return this.#checked;
   }
 }

@@ -26,7 +26,7 @@ export type PrintQuestion = z.input<typeof printQuestion>;
 
 /** Options of `initialize`. `rulePages` is the URI of the folder that holds the pages of the rules. */
 export const initializationOptions = z
-  .object({ rulePages: documentUri.optional(), problems: z.enum(['workspace', 'open']).optional() })
+  .object({ rulePages: documentUri.optional() })
   .default({});
 
 /** Settings under `handtight` that the server asks for. Others are the client's own. */
@@ -38,6 +38,8 @@ export type SheetAnswer =
       readonly kind: 'sheet';
       readonly html: string;
       readonly title: string;
+      /** The document, as `data-source-file` in the page spells it. */
+      readonly file: string;
       /** Lines of the declaration that the sheet is of; another place in it needs no other sheet. */
       readonly lines: { readonly first: number; readonly last: number };
       readonly errors: number;
@@ -47,7 +49,7 @@ export type SheetAnswer =
 
 /** The file that was printed, or why it was not. */
 export type PrintAnswer =
-  | { readonly kind: 'printed'; readonly file: string; readonly draft: boolean }
+  | { readonly kind: 'printed'; readonly file: string; readonly draft: boolean; readonly notes: readonly string[] }
   | { readonly kind: 'errors'; readonly title: string; readonly errors: number }
   | { readonly kind: 'none'; readonly reason: string };
 

@@ -1,6 +1,6 @@
 /** The outline: what a file declares. */
 import { type DocumentSymbol, SymbolKind } from 'vscode-languageserver-types';
-import type { DeclaredSymbol } from '../../language/check.ts';
+import type { DeclaredSymbol } from '../../language/resolve/symbols.ts';
 
 /** Most entries that are sent for one file: more make no outline, and the editor slow. */
 const mostSymbols = 5000;
@@ -14,7 +14,7 @@ export function documentSymbols(symbols: readonly DeclaredSymbol[]): DocumentSym
       if (left-- <= 0) break;
       made.push({
         name: symbol.name === '' ? symbol.kind : symbol.name,
-        ...(symbol.title === symbol.name ? {} : { detail: symbol.title }),
+        ...(symbol.title === '' || symbol.title === symbol.name ? {} : { detail: symbol.title }),
         kind: symbolKind(symbol.kind),
         range: symbol.range,
         selectionRange: symbol.nameRange,

@@ -248,6 +248,8 @@ export const procedure: Procedure = {
   hazards: [],
   allow: [],
   like: null,
+  likeSource: null,
+  extent: here(),
 };
 
 /** A job of so many units, of which the fourth is another part number and the last is on hold. */
@@ -260,7 +262,7 @@ export function jobOf(count: number): Job {
     received: '2026-11-03',
     units: Array.from({ length: count }, (_, index) => {
       const odd = index === 3;
-      return { place: String(index + 1), number: odd ? 'A-220' : 'A-250', numberText: odd ? 'A-220' : 'A-250', serial: String(411 + index).padStart(4, '0'), onHold: index > 0 && index === count - 1 ? 'cracked at the flat' : null, source: next() };
+      return { place: String(index + 1), number: odd ? 'A-220' : 'A-250', numberText: odd ? 'A-220' : 'A-250', serial: String(411 + index).padStart(4, '0'), onHold: index > 0 && index === count - 1 ? 'cracked at the flat' : null, note: index === 1 ? 'came without caps' : null, source: next() };
     }),
   };
 }

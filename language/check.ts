@@ -1,0 +1,102 @@
+import { parse, type SyntaxProblem } from './grammar/parse.ts';
+import type { File } from './grammar/generated/ast.ts';
+import { textProblem } from './grammar/text-problem.ts';
+import type { Finding } from './model/finding.ts';
+import type { Job } from './model/job.ts';
+import type { Procedure } from './model/procedure.ts';
+import { replay, type Replay } from './replay/replay.ts';
+import type { Link } from './resolve/context.ts';
+import { resolve, type Resolved } from './resolve/resolve.ts';
+import { type DeclaredSymbol, symbolsOf } from './resolve/symbols.ts';
+import { findingsOf } from './rules/engine.ts';
+
+/** A file as it was read or is being typed. */
+export interface SourceFile {
+  /** Its URI or path; findings carry it back. */
+  readonly uri: string;
+  readonly text: string;
+}
+
+export interface CheckedProcedure {
+  readonly procedure: Procedure;
+  readonly replays: readonly Replay[];
+  /** Those that stand in the procedure. */
+  readonly findings: readonly Finding[];
+}
+
+export interface CheckResult {
+  /** By file in the order given, then by place. */
+  readonly findings: readonly Finding[];
+  readonly procedures: readonly CheckedProcedure[];
+  readonly jobs: readonly Job[];
+  readonly resolved: Resolved;
+  readonly links: readonly Link[];
+  /** The outline of each file. */
+  readonly symbols: ReadonlyMap<string, readonly DeclaredSymbol[]>;
+}
+
+interface ParsedSource {
+  readonly text: string;
+  readonly ast: File;
+  readonly problems: readonly SyntaxProblem[];
+}
+
+/** Parses and checks a workspace of files. Pure; never throws. */
+export function checkFiles(files: readonly SourceFile[]): CheckResult {
+  return new Checker().check(files);
+}
+
+/** Keeps the syntax trees of files that did not change between checks: one for each editor or watch. */
+export class Checker {
+  private parsed = new Map<string, ParsedSource>();
+
+  /** The server and the command line call this one function; only presentation differs. */
+  check(files: readonly SourceFile[]): CheckResult {
+    const now = new Map<string, ParsedSource>();
+    for (const file of files) {
+      const known = this.parsed.get(file.uri);
+      now.set(file.uri, known?.text === file.text ? known : parsedSource(file.text));
+    }
+    this.parsed = now;
+    const trees = files.map((file) => ({ uri: file.uri, ast: now.get(file.uri)!.ast }));
+    const resolved = resolve(trees);
+    const replays = new Map(resolved.procedures.map((procedure) => [procedure, replay(procedure)]));
+    const syntax = files.flatMap((file) => now.get(file.uri)!.problems.map((problem) => syntaxFinding(file.uri, problem)));
+    const { all, byProcedure } = findingsOf(resolved, replays);
+    const order = new Map(files.map((file, index) => [file.uri, index]));
+    const findings = [...syntax, ...all].sort(
+      (a, b) =>
+        (order.get(a.source.file) ?? 0) - (order.get(b.source.file) ?? 0) ||
+        a.source.range.start.line - b.source.range.start.line ||
+        a.source.range.start.character - b.source.range.start.character,
+    );
+    return {
+      findings,
+      procedures: resolved.procedures.map((procedure) => ({
+        procedure,
+        replays: replays.get(procedure)!,
+        findings: [...syntax.filter((finding) => standsIn(finding, procedure)), ...byProcedure.get(procedure)!],
+      })),
+      jobs: resolved.jobs,
+      resolved,
+      links: resolved.links,
+      symbols: new Map(trees.map(({ uri, ast }) => [uri, symbolsOf(uri, ast)])),
+    };
+  }
+}
+
+function parsedSource(text: string): ParsedSource {
+  const problem = textProblem(text);
+  if (problem !== null) return { text, ast: { $type: 'File', declarations: [] } as unknown as File, problems: [problem] };
+  return { text, ...parse(text) };
+}
+
+function syntaxFinding(file: string, problem: SyntaxProblem): Finding {
+  return { rule: 'syntax', severity: 'error', message: problem.message, source: { file, range: problem.range } };
+}
+
+/** A slip anywhere in the file of a procedure may have cost it a step: its sheet waits until it is mended. */
+function standsIn(finding: Finding, procedure: Procedure): boolean {
+  const { file } = finding.source;
+  return [procedure.source.file, procedure.family.source.file, procedure.shop.source.file].includes(file);
+}

@@ -1,0 +1,24 @@
+import type { Rule } from '../rule.ts';
+
+/** A test or check does not say what happens on a fail. A reading needs none; a setting is turned until it is right. */
+export const gateWithoutFailPath: Rule = {
+  code: 'gate-without-fail-path',
+  severity: 'error',
+  title: 'A test or check does not say what is done when it fails.',
+  procedure(procedure, report) {
+    for (const block of [...procedure.stages, ...procedure.repairs]) {
+      for (const step of block.steps) {
+        const { gate } = step;
+        if (gate === null || step.verb === 'set' || gate.onFail.length > 0) continue;
+        if (step.verdicts.length > 0) continue;
+        const name = step.verb === 'test' ? `Test ${gate.name}` : step.verb === 'across' ? 'This test across the set' : 'This check';
+        report({
+          at: step,
+          message: gate.failWritten
+            ? `${name} says on fail and then nothing: the bench hand stands there with a bad unit. Name the repairs that are tried, in order.`
+            : `${name} does not say what is done when it fails: the bench hand stands there with a bad unit. Write on fail and the repairs that are tried, in order.`,
+        });
+      }
+    }
+  },
+};

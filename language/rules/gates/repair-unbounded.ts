@@ -1,0 +1,36 @@
+import { byDegrees } from '../../resolve/procedure.ts';
+import type { Rule } from '../rule.ts';
+
+/** A repair that brings a reading nearer each time has no count of tries. Turning an adjuster has its own end. */
+export const repairUnbounded: Rule = {
+  code: 'repair-unbounded',
+  severity: 'error',
+  title: 'A repair may be tried without end.',
+  procedure(procedure, report) {
+    for (const repair of procedure.repairs) {
+      if (repair.tries !== null || repair.steps.some((step) => step.verb === 'set')) continue;
+      // Lapping until a face is good ends when the face is worn out: the check rejects it then.
+      if (repair.inline && repair.steps.every((step) => step.verb === 'lap')) continue;
+      for (const block of [...procedure.stages, ...procedure.repairs]) {
+        for (const step of block.steps) {
+          for (const entry of step.gate?.onFail ?? []) {
+            if (entry.repair !== repair.name) continue;
+            report({
+              at: step,
+              source: entry.source,
+              cause: `unbounded:${repair.name}`,
+              allow: repair.allow,
+              message: `Nothing says how often ${repair.name} may be tried${byDegrees(repair) ? ': a unit that cannot be brought in would go round for ever' : ''}. Write ${repair.name} (3 times), or as often as the shop allows.`,
+              data: step.call === null ? { source: entry.source } : undefined,
+            });
+          }
+        }
+      }
+    }
+  },
+  fix(data) {
+    const { source } = data as { source: import('../../model/source.ts').Source };
+    const at = { file: source.file, range: { start: source.range.end, end: source.range.end } };
+    return { title: 'Allow three tries', edits: [{ source: at, text: ' (3 times)' }] };
+  },
+};

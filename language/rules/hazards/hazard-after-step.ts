@@ -1,0 +1,17 @@
+import type { Rule } from '../rule.ts';
+
+/** A caution that stands behind the step it belongs to. */
+export const hazardAfterStep: Rule = {
+  code: 'hazard-after-step',
+  severity: 'error',
+  title: 'A hazard stands after the step that it warns of.',
+  workspace({ problems }, report) {
+    for (const problem of problems) {
+      if (problem.kind !== 'hazard-after-step') continue;
+      report({
+        at: problem.source,
+        message: `This hazard stands after ${problem.step === null ? 'the last step of its block' : `the step it warns of (${problem.step})`}: it would be read when the harm is done. Put it before the step.`,
+      });
+    }
+  },
+};

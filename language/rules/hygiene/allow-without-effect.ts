@@ -1,0 +1,8 @@
+import type { Rule } from '../rule.ts';
+
+/** A concession that silences nothing. The engine finds it, when all rules have spoken. */
+export const allowWithoutEffect: Rule = {
+  code: 'allow-without-effect',
+  severity: 'warning',
+  title: 'A concession silences nothing.',
+};

@@ -1,0 +1,19 @@
+import type { Source } from '../../model/source.ts';
+import type { Rule } from '../rule.ts';
+
+/** What cannot be read, or has no meaning where it stands. The parser's own errors come under this name too. */
+export const syntax: Rule = {
+  code: 'syntax',
+  severity: 'error',
+  title: 'A line that cannot be read, or a clause that has no meaning where it stands.',
+  workspace({ problems }, report) {
+    for (const problem of problems) {
+      if (problem.kind !== 'syntax') continue;
+      report({ at: problem.source, message: problem.message, data: problem.replacement === undefined ? undefined : { source: problem.source, text: problem.replacement } });
+    }
+  },
+  fix(data) {
+    const { source, text } = data as { source: Source; text: string };
+    return { title: `Write ${text}`, edits: [{ source, text }] };
+  },
+};

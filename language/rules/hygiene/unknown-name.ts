@@ -1,0 +1,23 @@
+import type { Fix } from '../../model/finding.ts';
+import type { Source } from '../../model/source.ts';
+import type { Rule } from '../rule.ts';
+import { either } from '../words.ts';
+
+/** A name that nothing declares, with the nearest ones. */
+export const unknownName: Rule = {
+  code: 'unknown-name',
+  severity: 'error',
+  title: 'A name that nothing declares.',
+  workspace({ problems }, report) {
+    for (const problem of problems) {
+      if (problem.kind !== 'unknown-name') continue;
+      const { name, what, near, source } = problem;
+      const mend = near.length > 0 ? `Did you mean ${either(near)}?` : `Declare it, or mend the name.`;
+      report({ at: source, message: `No ${what} is called ${name}. ${mend}`, data: near.length > 0 ? { source, name, near: near[0] } : undefined });
+    }
+  },
+  fix(data): Fix {
+    const { source, near } = data as { source: Source; near: string };
+    return { title: `Write ${near}`, edits: [{ source, text: near }] };
+  },
+};

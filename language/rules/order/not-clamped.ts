@@ -1,0 +1,24 @@
+import { flag } from '../../replay/cells.ts';
+import type { Rule } from '../rule.ts';
+import { partsWords } from '../words.ts';
+
+/** Broken loose or torqued with nothing that holds the unit: clamp, fixture, spanner. */
+export const notClamped: Rule = {
+  code: 'not-clamped',
+  severity: 'error',
+  title: 'A joint is broken loose or torqued with nothing holding the unit.',
+  replay: ({ program, layout }, report) => ({
+    step({ step, before, way }) {
+      if (!['slacken', 'torque', 'lock'].includes(step.verb) || step.holder !== null) return;
+      if (!before.may(layout.unit.clamped, flag.no)) return;
+      const since = before.since[layout.unit.clamped];
+      report({
+        at: step,
+        way,
+        since,
+        cause: `not-clamped:${since}`,
+        message: `Nothing holds the unit while the ${partsWords(program.procedure, step.objects.map((object) => object.name))} is ${step.verb === 'slacken' ? 'broken loose' : 'tightened'}: it turns in the hand, and the torque is not what the wrench shows. Clamp it before, or write held by "…" in this step.`,
+      });
+    },
+  }),
+};

@@ -1,0 +1,38 @@
+import { place } from '../../replay/cells.ts';
+import { restsOn } from '../../replay/relations.ts';
+import type { Rule } from '../rule.ts';
+import { partWords, partsWords } from '../words.ts';
+
+/** Fitted before what it rests on. Within one step parts go together in an order that allows it. */
+export const nothingToFitOn: Rule = {
+  code: 'nothing-to-fit-on',
+  severity: 'error',
+  title: 'A part is fitted before the part that it rests on.',
+  replay: ({ program, relations }, report) => ({
+    step({ step, before, way }) {
+      if (step.verb !== 'fit' && step.verb !== 'run-down') return;
+      const objects = [...step.objects, ...step.withObjects];
+      const together = objects.map((object) => object.name);
+      for (const object of objects) {
+        const part = relations.part(object.name);
+        if (before.mustBeIn(object.name)) continue;
+        // A sub-assembly in the hand: what it goes on may be off too, if it goes in together with it later.
+        const missing = [...restsOn(part), ...part.holds].filter((under) => !together.includes(under) && before.may(before.part(under).place, ~(place.in | place.trial)) && !assembledInHand(object.name, under));
+        if (missing.length === 0) continue;
+        report({
+          at: step,
+          source: object.source,
+          way,
+          cause: `missing:${missing[0]}:${before.since[before.part(missing[0]!).place]}`,
+          since: before.since[before.part(missing[0]!).place],
+          message: `The ${partWords(program.procedure, object.name)} goes on the ${partsWords(program.procedure, missing)}, which ${missing.length > 1 ? 'are' : 'is'} not in place yet. Fit ${missing.length > 1 ? 'those' : 'that'} before, or in the same step.`,
+        });
+      }
+
+      /** Put into a part that is itself off, as a needle into its nozzle: a sub-assembly built from that end. */
+      function assembledInHand(name: string, under: string): boolean {
+        return relations.part(name).in.includes(under) && relations.joint(name) === undefined && restsOn(relations.part(under)).length > 0;
+      }
+    },
+  }),
+};

@@ -1,0 +1,33 @@
+import type { Rule } from '../rule.ts';
+import { lower } from '../words.ts';
+
+/** Fitted without saying how it is located. */
+export const partNotLocated: Rule = {
+  code: 'part-not-located',
+  severity: 'warning',
+  title: 'A part that something locates is fitted without a word about it.',
+  procedure(procedure, report) {
+    for (const block of [...procedure.stages, ...procedure.repairs]) {
+      for (const step of block.steps) {
+        if (step.verb !== 'fit' && step.verb !== 'run-down') continue;
+        for (const object of [...step.objects, ...step.withObjects]) {
+          const part = procedure.family.parts.find((other) => other.name === object.name)!;
+          if (part.locatedBy === null || object.located !== null) continue;
+          report({
+            at: step,
+            source: object.source,
+            // In a sequence it is one slip, however often the sequence is called.
+            cause: `located:${step.call === null ? step.number : `${step.call.source.file}:${step.call.source.range.start.line}:${step.call.source.range.start.character}`}:${object.name}`,
+            message: `The ${lower(part.title)} is located by ${part.locatedBy}, and this step does not say so: forced on out of place it shears a dowel or is torqued askew. Write ${part.base} located.`,
+            data: step.call === null ? { source: object.source } : undefined,
+          });
+        }
+      }
+    }
+  },
+  fix(data) {
+    const { source } = data as { source: import('../../model/source.ts').Source };
+    const at = { file: source.file, range: { start: source.range.end, end: source.range.end } };
+    return { title: 'Say that it is located', edits: [{ source: at, text: ' located' }] };
+  },
+};

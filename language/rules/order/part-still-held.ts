@@ -1,0 +1,36 @@
+import { place } from '../../replay/cells.ts';
+import { partNames } from '../../replay/transfer.ts';
+import type { Rule } from '../rule.ts';
+import { partWords, partsWords } from '../words.ts';
+
+/** Taken off while something that lies on it or holds it is in place. A list comes apart in its own order. */
+export const partStillHeld: Rule = {
+  code: 'part-still-held',
+  severity: 'error',
+  title: 'A part is taken off while another still lies on it or holds it.',
+  replay: ({ program, relations }, report) => ({
+    step({ step, before, way }) {
+      if (!['remove', 'discard', 'renew'].includes(step.verb)) return;
+      const together = [...partNames(step), ...step.withObjects.map((object) => object.name)];
+      for (const object of step.objects) {
+        const name = object.name;
+        if (!before.may(before.part(name).place, place.in | place.trial)) continue;
+        const inside = relations.inside(name).map((part) => part.name);
+        const closing = relations.closedBy(name).map((joint) => joint.part);
+        const blockers = [...new Set([...relations.holders(name), ...relations.onIt(name)].map((part) => part.name).concat(closing))]
+          .filter((other) => other !== name && !together.includes(other) && !inside.includes(other))
+          .filter((other) => before.mayBeIn(other));
+        if (blockers.length === 0) continue;
+        const { procedure } = program;
+        report({
+          at: step,
+          source: object.source,
+          way,
+          cause: `held:${step.number}:${blockers.join()}`,
+          since: before.since[before.part(blockers[0]!).place],
+          message: `The ${partWords(procedure, name)} cannot come off yet: the ${partsWords(procedure, blockers)} ${blockers.length > 1 ? 'are' : 'is'} still in place over it. Take ${blockers.length > 1 ? 'those' : 'that'} off first, or in the same step.`,
+        });
+      }
+    },
+  }),
+};

@@ -1,0 +1,30 @@
+import { flag } from '../../replay/cells.ts';
+import type { Rule } from '../rule.ts';
+
+/** The unit leaves a station, or is clamped again, or the procedure ends, while it is clamped. */
+export const stillClamped: Rule = {
+  code: 'still-clamped',
+  severity: 'error',
+  title: 'The unit leaves a station, or is clamped again, while it is still clamped.',
+  replay: ({ layout }, report) => ({
+    step({ step, before, way }) {
+      const since = before.since[layout.unit.clamped];
+      if (step.verb === 'clamp' && before.may(layout.unit.clamped, flag.yes)) {
+        report({ at: step, way, since, cause: `clamped:${since}`, message: 'The unit is clamped already. Unclamp it before, or take this out.' });
+      }
+      if (step.verb === 'unclamp' && before.must(layout.unit.clamped, flag.no)) {
+        report({ at: step, way, since, cause: `unclamped:${step.number}`, message: 'The unit is not clamped here, so there is nothing to undo. Take this out, or put in the clamp that is missing before.' });
+      }
+    },
+    leave({ last, block, state, way }) {
+      const since = state.since[layout.unit.clamped];
+      if (!state.may(layout.unit.clamped, flag.yes)) return;
+      report({ at: last ?? block.source, way, since, cause: `clamped:${since}`, message: `The unit leaves ${block.station ?? block.name} while it is still clamped. Unclamp it at the end of this stage.` });
+    },
+    end({ state, way, last, block }) {
+      const since = state.since[layout.unit.clamped];
+      if (!state.may(layout.unit.clamped, flag.yes)) return;
+      report({ at: last ?? block.source, way, since, cause: `clamped:${since}`, message: 'The procedure ends with the unit still clamped. Unclamp it.' });
+    },
+  }),
+};

@@ -1,0 +1,47 @@
+import { guard, place } from '../../replay/cells.ts';
+import type { Rule } from '../rule.ts';
+import { faceWords, partWords, partsWords } from '../words.ts';
+
+/** Fitted under what is on already: a closed joint, the part that its stack bears on, a guard. */
+export const wayNotClear: Rule = {
+  code: 'way-not-clear',
+  severity: 'error',
+  title: 'A part is fitted where something that is on already bars the way.',
+  replay: ({ program, layout, relations }, report) => ({
+    step({ step, before, way }) {
+      if (step.verb !== 'fit' && step.verb !== 'run-down') return;
+      const { procedure } = program;
+      const objects = [...step.objects, ...step.withObjects];
+      const together = objects.map((object) => object.name);
+      for (const object of objects) {
+        if (before.mustBeIn(object.name)) continue;
+        const over = [...new Set([...relations.bornBy(object.name), ...relations.closedBy(object.name).map((joint) => joint.part)])];
+        const barring = over.filter((other) => !together.includes(other) && before.may(before.part(other).place, place.in));
+        if (barring.length > 0) {
+          const since = before.since[before.part(barring[0]!).place];
+          report({
+            at: step,
+            source: object.source,
+            way,
+            since,
+            cause: `barred:${barring[0]}:${since}`,
+            message: `The ${partWords(procedure, object.name)} goes under the ${partsWords(procedure, barring)}, which ${barring.length > 1 ? 'are' : 'is'} on already. Fit it before, or take ${barring.length > 1 ? 'those' : 'that'} off.`,
+          });
+        }
+        for (const face of relations.faces(object.name)) {
+          const met = face.meets;
+          if (met === null || !before.may(layout.faces.get(met)!.guard, guard.on)) continue;
+          const since = before.since[layout.faces.get(met)!.guard];
+          report({
+            at: step,
+            source: object.source,
+            way,
+            since,
+            cause: `guard-on:${met}:${since}`,
+            message: `${faceWords(procedure, met).replace(/^t/u, 'T')} still has its guard on when the ${partWords(procedure, object.name)} goes against it. Remove the ${partWords(procedure, relations.face(met).guardedBy ?? '')} before.`,
+          });
+        }
+      }
+    },
+  }),
+};

@@ -1,0 +1,15 @@
+import { flag } from '../../replay/cells.ts';
+import type { Rule } from '../rule.ts';
+
+/** Nobody signs the unit off. */
+export const noSignOff: Rule = {
+  code: 'no-sign-off',
+  severity: 'error',
+  title: 'Nobody signs the unit off at the end.',
+  replay: ({ program, layout }, report) => ({
+    end({ state, way }) {
+      if (!state.may(layout.unit.signed, flag.no)) return;
+      report({ at: program.procedure.source, way, cause: 'no-sign-off', message: 'Nobody signs the unit off: the sheet would be no record. Write sign-off by "…" as the last step.' });
+    },
+  }),
+};

@@ -1,0 +1,54 @@
+import type { Family } from '../model/family.ts';
+import type { Fix, Severity } from '../model/finding.ts';
+import type { Procedure, Repair, Stage, Step } from '../model/procedure.ts';
+import type { Shop } from '../model/shop.ts';
+import type { Allow, Source } from '../model/source.ts';
+import type { Visitor, Way, Replay } from '../replay/replay.ts';
+import type { Resolved } from '../resolve/resolve.ts';
+
+export type Area = 'order' | 'protection' | 'specifications' | 'gates' | 'hazards' | 'record' | 'hygiene';
+
+/** What a rule says of one place. */
+export interface Report {
+  /** The step that it stands at, or a place that is no step. */
+  readonly at: Step | Source;
+  /** Where in the step, where that is narrower. */
+  readonly source?: Source;
+  /** What is wrong, why it matters at the bench, what to do. Sentences. */
+  readonly message: string;
+  /**
+   * One finding per cause: of those with the same cause only the first is kept, whatever rule it is of. Without a
+   * cause a finding is known by its rule and place.
+   */
+  readonly cause?: string;
+  /** The point since which it is so (of a replay), for the related place. */
+  readonly since?: number;
+  readonly way?: Way;
+  readonly related?: readonly { readonly message: string; readonly source: Source }[];
+  /** Concessions that cover it, besides those of its step and of the procedure. */
+  readonly allow?: readonly Allow[];
+  /** What the rule's fix needs. */
+  readonly data?: unknown;
+}
+
+/**
+ * One rule: one file, one page beside it, its examples tests. A check never edits and a fix never diagnoses:
+ * `fix` gets only what the report carries as `data`.
+ */
+export interface Rule {
+  /** Stable name; it says the defect. */
+  readonly code: string;
+  readonly severity: Severity;
+  /** One line: what it finds. */
+  readonly title: string;
+  /** Over all that the files declare. */
+  readonly workspace?: (resolved: Resolved, report: (report: Report) => void) => void;
+  readonly shop?: (shop: Shop, report: (report: Report) => void) => void;
+  readonly family?: (family: Family, report: (report: Report) => void) => void;
+  readonly procedure?: (procedure: Procedure, report: (report: Report) => void) => void;
+  /** Over every way through a procedure: what it watches while the replay is walked. */
+  readonly replay?: (replay: Replay, report: (report: Report) => void) => Visitor;
+  readonly fix?: (data: unknown) => Fix | null;
+}
+
+export type Block = Stage | Repair;

@@ -1,0 +1,22 @@
+import { pairAgrees } from '../../quantities/index.ts';
+import { specLimits, stepLimits } from '../limits.ts';
+import type { Rule } from '../rule.ts';
+
+/** Two units side by side that do not say the same. */
+export const unitPairDisagrees: Rule = {
+  code: 'unit-pair-disagrees',
+  severity: 'error',
+  title: 'Two units side by side do not agree.',
+  procedure(procedure, report) {
+    for (const { limit, words, source, step, spec } of [...specLimits(procedure), ...stepLimits(procedure)]) {
+      const disagreement = pairAgrees(limit.form === 'then' ? limit.first : limit);
+      if (disagreement === null) continue;
+      report({
+        at: step ?? source,
+        source,
+        allow: spec?.allow,
+        message: `${words.charAt(0).toUpperCase()}${words.slice(1)}: ${disagreement.message} One hand sets one number and one the other. Mend the one that is not in the source.`,
+      });
+    }
+  },
+};

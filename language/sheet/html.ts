@@ -1,0 +1,147 @@
+import { styleOf } from './html-style.ts';
+import type { Block, CautionBlock, Cell, Fact, Grid, LimitLine, Lookup, PlaceBlock, Sheet, SourceLine, Span, StepBlock, TableBlock } from './model.ts';
+import { printable } from './printable.ts';
+import { qrSvg } from './typst.ts';
+
+/** A font as a data URL. */
+export interface FontFace {
+  readonly weight: 400 | 700;
+  readonly dataUrl: string;
+}
+
+export interface HtmlOptions {
+  /** Embedded fonts; without them the reader's own sans-serif is taken. */
+  readonly fonts?: readonly FontFace[];
+  /** Content security policy of the document; by default nothing is loaded and nothing runs. Null: the host sets its own. */
+  readonly policy?: string | null;
+}
+
+const closedPolicy = "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:";
+
+/**
+ * The sheet as one self-contained page, with no script and nothing loaded from elsewhere. Steps and stages carry
+ * `data-source-line` (zero-based) and `data-source-file`.
+ */
+export function htmlOf(sheet: Sheet, options: HtmlOptions = {}): string {
+  const policy = options.policy === undefined ? closedPolicy : options.policy;
+  return `<!doctype html>
+<html lang="${sheet.language}">
+<head>
+<meta charset="utf-8">
+${policy === null ? '' : `<meta http-equiv="Content-Security-Policy" content="${escape(policy)}">\n`}<meta name="viewport" content="width=device-width">
+<title>${escape(sheet.title)}</title>
+<style>${styleOf(sheet, options.fonts ?? [])}</style>
+</head>
+<body>
+${sheet.watermark === null ? '' : `<div class="watermark" aria-hidden="true">${escape(sheet.watermark)}</div>\n`}<table class="pages" role="presentation">
+<thead><tr><td>${head(sheet)}</td></tr></thead>
+<tfoot><tr><td>${foot(sheet)}</td></tr></tfoot>
+<tbody><tr><td><main>
+${sheet.blocks.map(block).join('\n')}
+</main></td></tr></tbody>
+</table>
+</body>
+</html>
+`;
+}
+
+/** Author's text in markup or in an attribute. */
+function escape(text: string): string {
+  return printable(text).replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;').replaceAll("'", '&#39;');
+}
+
+function head(sheet: Sheet): string {
+  const { subtitle, title, alarm, facts, qr } = sheet.header;
+  return `<header><div class="what"><p class="title"><span class="kind">${escape(subtitle)}</span> <b>${escape(title)}</b>${alarm === null ? '' : ` <b class="alarm">${escape(alarm)}</b>`}</p>
+<dl>${facts.map(({ label, text }) => `<div><dt>${escape(label)}</dt> <dd${text === '' ? ' class="fill"' : ''}>${escape(text)}</dd></div>`).join('\n')}</dl></div>
+<div class="qr" role="img" aria-label="${escape(qr.alt)}">${qrSvg(sheet)}</div></header>`;
+}
+
+function foot(sheet: Sheet): string {
+  const aid = sheet.firstAid === null ? '' : `<p class="aid">${escape(sheet.firstAid)}</p>`;
+  return `<footer>${aid}<p>${escape(sheet.foot)}</p></footer>`;
+}
+
+function block(one: Block): string {
+  switch (one.kind) {
+    case 'heading':
+      return `<h2 class="section">${escape(one.text)}</h2>`;
+    case 'text':
+      return `<p>${one.strong ? `<b>${escape(one.text)}</b>` : escape(one.text)}</p>`;
+    case 'table':
+      return table(one);
+    case 'place':
+      return place(one);
+    case 'caution':
+      return caution(one);
+    case 'step':
+      return step(one);
+    case 'grid':
+      return `<section class="close">${one.title === '' ? '' : `<h3>${escape(one.title)}</h3>`}${one.grids.map(grid).join('')}</section>`;
+  }
+}
+
+function table({ title, columns, rows }: TableBlock): string {
+  const shares = columns.reduce((sum, { share }) => sum + share, 0);
+  const cell = ({ text, fill, strong }: Cell) => `<td${fill === true ? ' class="fill"' : ''}>${strong === true ? `<b>${escape(text)}</b>` : escape(text)}</td>`;
+  return `<table class="listing"><caption>${escape(title)}</caption>
+<colgroup>${columns.map(({ share }) => `<col style="width:${((100 * share) / shares).toFixed(2)}%">`).join('')}</colgroup>
+<thead><tr>${columns.map((column) => `<th scope="col">${escape(column.head)}</th>`).join(' ')}</tr></thead>
+<tbody>${rows.map((row) => `<tr>${row.map(cell).join(' ')}</tr>`).join('\n')}</tbody></table>`;
+}
+
+function place({ form, id, number, title, facts, line }: PlaceBlock): string {
+  const level = form === 'stage' ? 'h2' : 'h3';
+  return `<section class="place" id="${escape(id)}"${where(line)}><${level}><span class="number">${escape(number)}</span> ${escape(title)}</${level}>${factList(facts)}</section>`;
+}
+
+function caution({ word, text, short }: CautionBlock): string {
+  return `<p class="caution ${word.toLowerCase()}${short ? ' short' : ''}" role="note"><b>${word}</b> <span>${escape(text)}</span></p>`;
+}
+
+function step(one: StepBlock): string {
+  const label = `${one.id}-text`;
+  return `<section class="step${one.gate ? ' gate' : ''}" id="${escape(one.id)}"${where(one.line)} aria-labelledby="${escape(label)}">
+${one.cautions.map(caution).join('\n')}
+<div class="row"><p class="number">${escape(one.number)}</p> <div class="words"><p id="${escape(label)}">${one.only === null ? '' : `<b class="only">${escape(one.only)}</b> `}${spans(one.sentence)}</p>
+${one.limits.map(limit).join('\n')}
+${one.lookups.map(lookup).join('\n')}
+${factList(one.facts)}</div></div>
+${one.grids.map(grid).join('\n')}
+${one.lines.length === 0 ? '' : `<div class="lines">${one.lines.map((line) => `<p><span>${escape(line)}</span> <span class="line"></span></p>`).join(' ')}</div>`}
+${one.fail.length === 0 ? '' : `<p class="fail">${spans(one.fail)}</p>`}
+${one.notes.map((note) => `<p class="note"><b>${escape(note.label)}</b> ${escape(note.text)}</p>`).join('\n')}
+</section>`;
+}
+
+function where({ file, line }: SourceLine): string {
+  return ` data-source-line="${line}" data-source-file="${escape(file)}"`;
+}
+
+function spans(list: readonly Span[]): string {
+  return list.map(({ text, strong }) => (strong === true ? `<b>${escape(text)}</b>` : escape(text))).join('');
+}
+
+function limit({ label, value, also, source }: LimitLine): string {
+  const part = (name: string, text: string) => (text === '' ? '' : `<span class="${name}">${escape(text)}</span>`);
+  return `<p class="limit">${[part('label', label), `<b class="value">${escape(value)}</b>`, part('also', also), part('source', source)].filter((text) => text !== '').join(' ')}</p>`;
+}
+
+function lookup({ title, from, to, pairs }: Lookup): string {
+  return `<table class="lookup"><caption>${escape(title)}</caption>
+<tr><th scope="row">${escape(from)}</th> ${pairs.map((pair) => `<td>${escape(pair.from)}</td>`).join(' ')}</tr>
+<tr><th scope="row">${escape(to)}</th> ${pairs.map((pair) => `<td><b>${escape(pair.to)}</b></td>`).join(' ')}</tr></table>`;
+}
+
+function factList(facts: readonly Fact[]): string {
+  if (facts.length === 0) return '';
+  const fact = ({ label, text }: Fact) => (text === '' || label === '' ? `<b>${escape(label + text)}</b>` : `${escape(label)} <b>${escape(text)}</b>`);
+  return `<ul class="facts">${facts.map((one) => `<li>${fact(one)}</li>`).join(' ')}</ul>`;
+}
+
+function grid({ title, columns, rows }: Grid): string {
+  const width = columns.length > 6 ? ' class="boxes full"' : ' class="boxes"';
+  const cells = columns.map(() => '<td></td>').join('');
+  return `<table${width}><thead><tr><th scope="col" class="name">${escape(title)}</th> ${columns.map(({ place: name, detail }) => `<th scope="col">${escape(name)}${detail === '' ? '' : ` <small>${escape(detail)}</small>`}</th>`).join(' ')}</tr></thead>
+<tbody>${rows.map(({ label, unit }) => `<tr><th scope="row">${escape(label)}${unit === '' ? '' : `, <b>${escape(unit)}</b>`}</th>${cells}</tr>`).join('\n')}</tbody></table>`;
+}

@@ -1,0 +1,116 @@
+/** Completion: names with their words, verbs where a step begins, words of the language where they fit. */
+import { type CompletionItem, CompletionItemKind } from 'vscode-languageserver-types';
+import type { CheckResult } from '../../language/check.ts';
+import { verbs } from '../../language/model/verbs.ts';
+import { wantedAt } from './completion-context.ts';
+import { placeAt } from './place.ts';
+import { allDeclared, type Declared, inScope, scopeAt } from './scope.ts';
+
+/** A rule's name and what it says, for `allow`. */
+export interface RuleName {
+  readonly code: string;
+  readonly title: string;
+}
+
+/** Verbs as they are written, where that is not their name in the model. */
+const spelling: Readonly<Partial<Record<(typeof verbs)[number], string>>> = {
+  'clean-outside': 'clean outside',
+  'clean-holes': 'clean holes of',
+  across: 'across the set',
+};
+
+/**
+ * What may stand at an offset of a text.
+ * @param result the last check: names stay what they were while a line is half typed
+ * @param textOf text of any file of the workspace
+ */
+export function completions(
+  text: string,
+  offset: number,
+  result: CheckResult,
+  rules: readonly RuleName[],
+  textOf: (uri: string) => string | null,
+): CompletionItem[] {
+  const place = placeAt(text, offset);
+  const wanted = wantedAt(place);
+  const items: CompletionItem[] = [];
+  if (wanted.names.length > 0) {
+    const all = allDeclared(result);
+    const scope = scopeAt(place, all, (declared) => headWords(declared, textOf));
+    const seen = new Set<string>();
+    for (const declared of inScope(all, scope, wanted.names)) {
+      const { symbol } = declared;
+      if (symbol.name === '' || seen.has(symbol.name)) continue;
+      seen.add(symbol.name);
+      items.push({
+        label: symbol.name,
+        kind: completionKind(symbol.kind),
+        detail: symbol.title === '' ? symbol.kind : symbol.title,
+        labelDetails: { description: symbol.kind },
+        // Names before words, and the likeliest kind before the others.
+        sortText: `1${wanted.names.indexOf(symbol.kind)}${symbol.name}`,
+      });
+    }
+  }
+  if (wanted.verbs) {
+    for (const verb of verbs) {
+      const label = spelling[verb] ?? verb;
+      items.push({ label, kind: CompletionItemKind.Keyword, detail: 'step', sortText: `2${label}` });
+    }
+    for (const label of ['hazard', 'only']) items.push({ label, kind: CompletionItemKind.Keyword, sortText: `3${label}` });
+  }
+  for (const label of new Set(wanted.words)) items.push({ label, kind: CompletionItemKind.Keyword, sortText: `4${label}` });
+  if (wanted.rules) {
+    for (const { code, title } of rules) {
+      items.push({ label: code, kind: CompletionItemKind.EnumMember, detail: title, insertText: `${code} because ""`, sortText: `1${code}` });
+    }
+  }
+  return items;
+}
+
+/** Words of a declaration's head: up to its brace. */
+function headWords({ uri, symbol }: Declared, textOf: (uri: string) => string | null): readonly string[] {
+  const text = textOf(uri);
+  if (text === null) return [];
+  const start = offsetOfLine(text, symbol.range.start.line) + symbol.range.start.character;
+  const brace = text.indexOf('{', start);
+  return brace < 0 ? [] : (placeAt(text.slice(start, brace + 1), brace + 1 - start).blocks.at(-1)?.head ?? []);
+}
+
+function offsetOfLine(text: string, line: number): number {
+  let offset = 0;
+  for (let at = 0; at < line; at++) {
+    const next = text.indexOf('\n', offset);
+    if (next < 0) return text.length;
+    offset = next + 1;
+  }
+  return offset;
+}
+
+function completionKind(kind: string): CompletionItemKind {
+  switch (kind) {
+    case 'part':
+    case 'face':
+    case 'port':
+    case 'adjuster':
+      return CompletionItemKind.Field;
+    case 'spec':
+      return CompletionItemKind.Constant;
+    case 'test':
+      return CompletionItemKind.Event;
+    case 'repair':
+    case 'sequence':
+      return CompletionItemKind.Function;
+    case 'number':
+      return CompletionItemKind.EnumMember;
+    case 'shop':
+    case 'family':
+    case 'procedure':
+    case 'job':
+      return CompletionItemKind.Class;
+    case 'station':
+      return CompletionItemKind.Module;
+    default:
+      return CompletionItemKind.Value;
+  }
+}

@@ -1,0 +1,70 @@
+/** Hover and definition: a name's words, and what is declared of it. */
+import type { Hover, Location } from 'vscode-languageserver-types';
+import type { CheckResult } from '../../language/check.ts';
+import type { Position, Range } from '../../language/model/source.ts';
+import { contains } from './ranges.ts';
+import { allDeclared, type Declared } from './scope.ts';
+
+/** A name at a place, used or declared there, and its declaration. */
+interface Named {
+  readonly range: Range;
+  readonly declared: Declared;
+}
+
+/** The name at a place: its words, and its declaration as it is written, with limits and sources. */
+export function hoverAt(uri: string, position: Position, result: CheckResult, textOf: (uri: string) => string | null): Hover | null {
+  const named = namedAt(uri, position, result);
+  if (named === null) return null;
+  return { range: named.range, contents: { kind: 'markdown', value: describe(named.declared, textOf) } };
+}
+
+/** Where the name at a place is declared. */
+export function definitionAt(uri: string, position: Position, result: CheckResult, clientUri: (uri: string) => string): Location[] {
+  const named = namedAt(uri, position, result);
+  return named === null ? [] : [{ uri: clientUri(named.declared.uri), range: named.declared.symbol.nameRange }];
+}
+
+function namedAt(uri: string, position: Position, result: CheckResult): Named | null {
+  const link = result.links.find(({ use }) => use.file === uri && contains(use.range, position));
+  const at = link === undefined ? { uri, place: position } : { uri: link.target.file, place: link.target.range.start };
+  const declared = allDeclared(result)
+    .filter(({ uri: file, symbol }) => file === at.uri && named(symbol.kind) && contains(symbol.nameRange, at.place))
+    .find(({ symbol }) => link === undefined || symbol.kind === link.what || symbol.name === link.name || contains(symbol.nameRange, at.place));
+  if (declared === undefined) return null;
+  return { range: link?.use.range ?? declared.symbol.nameRange, declared };
+}
+
+/** Steps are declared and have no name that is used elsewhere. */
+function named(kind: string): boolean {
+  return kind !== 'step' && kind !== 'test' && kind !== 'only';
+}
+
+function describe({ uri, symbol, within }: Declared, textOf: (uri: string) => string | null): string {
+  const title = symbol.title === '' ? '' : ` ${markdownText(symbol.title)}`;
+  const of = within.name === symbol.name && within.kind === symbol.kind ? '' : ` of ${within.kind} ${markdownText(within.name)}`;
+  const source = of === '' ? null : written(textOf(uri), symbol.range);
+  return [`**${markdownText(symbol.name)}**${title}`, source === null ? null : `\`\`\`rebuild\n${source}\n\`\`\``, `${symbol.kind}${of}`]
+    .filter((line) => line !== null)
+    .join('\n\n');
+}
+
+/** Most lines of a declaration that are shown. */
+const mostLines = 6;
+
+/** The declaration as it is written; of a block only its head. */
+function written(text: string | null, range: Range): string | null {
+  if (text === null) return null;
+  const lines = text.split(/\r?\n/).slice(range.start.line, range.end.line + 1);
+  if (lines.length === 0) return null;
+  const brace = lines.findIndex((line) => /\{\s*(?:\/\/.*)?$/.test(line));
+  const shown = (brace < 0 ? lines : lines.slice(0, brace + 1)).slice(0, mostLines);
+  return shown
+    .map((line) => line.trim().replaceAll('```', ''))
+    .join('\n')
+    .replace(/\s*\{$/, '');
+}
+
+/** Text that Markdown reads as it stands. */
+function markdownText(text: string): string {
+  return text.replace(/[\\`*_{}[\]()#+!<>|~]/g, '\\$&');
+}

@@ -1,0 +1,28 @@
+/** The request `handtight/sheet`: the sheet of what stands at a place, for a view beside the editor. */
+import { htmlOf, sheetOf } from '../../language/sheet/index.ts';
+import { htmlFonts } from '../print/index.ts';
+import { contentHash } from './content-hash.ts';
+import type { Library } from './library.ts';
+import type { SheetAnswer, SheetQuestion } from './requests.ts';
+import { subjectAt } from './subject.ts';
+import { canonicalUri } from './uris.ts';
+
+/** Answers with the page as it would be printed now, errors or not: with errors it bears the draft's mark. */
+export function sheetAt(library: Library, { uri, position }: SheetQuestion): SheetAnswer {
+  const found = subjectAt(library, uri, position);
+  if (found.kind === 'none') return found;
+  const { subject } = found;
+  const { procedure, job, findings, symbol } = subject;
+  const sheet = sheetOf(procedure, { job, number: null, paper: 'a4', draft: false, findings, hash: contentHash(subject, library.files()) });
+  const count = (severity: 'error' | 'warning') => findings.filter((finding) => finding.severity === severity).length;
+  return {
+    kind: 'sheet',
+    // The view has a policy of its own, and this page is shown inside it.
+    html: htmlOf(sheet, { fonts: htmlFonts(), policy: null }),
+    title: symbol.title === '' ? symbol.name : symbol.title,
+    file: canonicalUri(uri),
+    lines: { first: symbol.range.start.line, last: symbol.range.end.line },
+    errors: count('error'),
+    warnings: count('warning'),
+  };
+}

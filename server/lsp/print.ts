@@ -1,0 +1,35 @@
+/** The request `handtight/print`: the sheet of what stands at a place, as a PDF in a folder. */
+import { sheetOf } from '../../language/sheet/index.ts';
+import { printSheet } from '../print/index.ts';
+import { contentHash } from './content-hash.ts';
+import type { Library } from './library.ts';
+import type { PrintAnswer, printQuestion } from './requests.ts';
+import { type Subject, subjectAt } from './subject.ts';
+import type { z } from 'zod';
+import { pathOfUri, uriOfPath } from './uris.ts';
+
+/** Prints, unless there are errors and no draft was asked for. A file that cannot be written is an answer, not a defect. */
+export async function printAt(library: Library, { uri, position, folder, paper, draft }: z.output<typeof printQuestion>): Promise<PrintAnswer> {
+  const found = subjectAt(library, uri, position);
+  if (found.kind === 'none') return found;
+  const to = pathOfUri(folder);
+  if (to === null) return { kind: 'none', reason: `There is no folder on this machine's disk behind ${folder}.` };
+  const { subject } = found;
+  const { procedure, job, findings, symbol } = subject;
+  const errors = findings.filter(({ severity }) => severity === 'error').length;
+  if (errors > 0 && !draft) return { kind: 'errors', title: symbol.title === '' ? symbol.name : symbol.title, errors };
+  const sheet = sheetOf(procedure, { job, number: null, paper, draft, findings, hash: contentHash(subject, library.files()) });
+  try {
+    const { files, notes } = await printSheet(sheet, { formats: ['pdf'], to, name: printName(subject, draft) });
+    return { kind: 'printed', file: uriOfPath(files[0]!), draft, notes };
+  } catch (error) {
+    return { kind: 'none', reason: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+/** A draft has another name, so that it never takes the place of a released sheet. */
+function printName({ procedure, job }: Subject, draft: boolean): string {
+  const revision = procedure.revision === null ? '' : `-revision-${procedure.revision}`;
+  const name = job === null ? `${procedure.name}${revision}` : `job-${job.name}`;
+  return draft ? `${name}-draft` : name;
+}

@@ -1,0 +1,48 @@
+import { join } from 'node:path';
+import { htmlOf } from '../../language/sheet/html.ts';
+import type { Sheet } from '../../language/sheet/model.ts';
+import { htmlFonts } from './fonts.ts';
+import { pdfOf } from './pdf.ts';
+import { writeWhole } from './write.ts';
+
+export type SheetFormat = 'pdf' | 'html';
+
+export interface PrintOptions {
+  readonly formats: readonly SheetFormat[];
+  /** Folder that the files go to; made if it is not there. */
+  readonly to: string;
+  /** Name of the files without ending; characters that a file system may refuse become `-`. */
+  readonly name: string;
+}
+
+export interface Printed {
+  /** Paths of the files written, in the order of `formats`. */
+  readonly files: string[];
+  /** What the person who prints should know, such as characters that no font has. */
+  readonly notes: string[];
+}
+
+/** Prints a sheet into files, all formats made before the first is written. Throws a WriteError naming the file. */
+export async function printSheet(sheet: Sheet, options: PrintOptions): Promise<Printed> {
+  const notes: string[] = [];
+  const made = [...new Set(options.formats)].map((format) => {
+    const file = join(options.to, `${fileName(options.name)}.${format}`);
+    if (format === 'html') return { file, content: htmlOf(sheet, { fonts: htmlFonts() }) };
+    const pdf = pdfOf(sheet);
+    if (pdf.missing.length > 0) notes.push(`${file}: no font on the sheet has ${pdf.missing.join(' ')}: it prints as an empty box. Write it in other words.`);
+    return { file, content: pdf.bytes };
+  });
+  for (const { file, content } of made) writeWhole(file, content);
+  return { files: made.map(({ file }) => file), notes };
+}
+
+/** A name that every file system takes. */
+export function fileName(name: string): string {
+  const plain = name.replace(/[^\p{L}\p{N}._ -]+/gu, '-').replace(/^[. ]+|[. ]+$/gu, '').slice(0, 120);
+  const reserved = /^(con|prn|aux|nul|com\d|lpt\d)(\.|$)/iu.test(plain);
+  return plain === '' ? 'sheet' : reserved ? `${plain}-sheet` : plain;
+}
+
+export { pdfOf } from './pdf.ts';
+export { htmlFonts } from './fonts.ts';
+export { WriteError, writeWhole } from './write.ts';

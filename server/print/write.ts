@@ -1,0 +1,66 @@
+import { randomUUID } from 'node:crypto';
+import { mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+
+/** A file could not be written. The message names it and says what to do. */
+export class WriteError extends Error {
+  readonly file: string;
+
+  constructor(file: string, cause: NodeJS.ErrnoException) {
+    super(`Cannot write ${file}: ${remedy(cause)}`, { cause });
+    this.name = 'WriteError';
+    this.file = file;
+  }
+}
+
+/**
+ * Writes a file whole or not at all: into a file beside it, which then takes its name. Makes the folder if it is not
+ * there. Throws a WriteError and leaves what was there before.
+ */
+export function writeWhole(file: string, content: string | Uint8Array): void {
+  const folder = dirname(file);
+  const beside = join(folder, `.${randomUUID()}.part`);
+  try {
+    mkdirSync(folder, { recursive: true });
+    writeFileSync(beside, content, { flag: 'wx', flush: true });
+    renameSync(beside, file);
+  } catch (error) {
+    removed(beside);
+    throw new WriteError(file, error as NodeJS.ErrnoException);
+  }
+}
+
+/** Takes away what was begun. What went wrong before is what the person must hear of, not this. */
+function removed(file: string): void {
+  try {
+    rmSync(file, { force: true });
+  } catch {
+    // The folder is gone, or is a file: there is nothing to take away.
+  }
+}
+
+/** What went wrong in plain words, and what to do. */
+function remedy(cause: NodeJS.ErrnoException): string {
+  switch (cause.code) {
+    case 'ENOSPC':
+    case 'EDQUOT':
+      return 'the disk is full. Make room, or give another folder with --to.';
+    case 'EACCES':
+    case 'EPERM':
+      return 'no permission. Give a folder that you may write to with --to, or close the file if a reader has it open.';
+    case 'EROFS':
+      return 'the disk is read-only. Give another folder with --to.';
+    case 'EBUSY':
+      return 'another program has it open. Close it and print again.';
+    case 'ENOTDIR':
+    case 'EEXIST':
+      return 'a file stands where a folder is needed. Give another folder with --to.';
+    case 'EISDIR':
+    case 'ENOTEMPTY':
+      return 'a folder of that name is in the way. Take it away, or give another folder with --to.';
+    case 'ENAMETOOLONG':
+      return 'the name is too long. Give a shorter folder with --to.';
+    default:
+      return `${cause.message}.`;
+  }
+}
