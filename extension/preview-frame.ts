@@ -34,12 +34,15 @@ export function frameHtml(nonce: string): string {
   <button id="print" type="button">${escape(l10n.t('Print to PDF'))}</button>
 </header>
 <p id="none" role="status"></p>
-<iframe id="sheet" sandbox="allow-same-origin" title="${escape(l10n.t('Sheet as it prints'))}"></iframe>
+<iframe id="sheet" sandbox="allow-same-origin" srcdoc="${escape(empty)}" title="${escape(l10n.t('Sheet as it prints'))}"></iframe>
 <script nonce="${nonce}">const words = ${JSON.stringify(words)};
 ${script}</script>
 </body>
 </html>`;
 }
+
+/** What the inner frame begins with: with a doctype, as heights are counted otherwise without one. */
+const empty = '<!doctype html><html><head></head><body></body></html>';
 
 function escape(text: string): string {
   return text.replace(/[&<>"]/g, (character) => `&#${character.charCodeAt(0)};`);
@@ -142,8 +145,10 @@ function reveal() {
   best.classList.add('handtight-here');
   const box = best.getBoundingClientRect();
   const height = inner.documentElement.clientHeight;
-  if (box.top < 0 || box.bottom > height) best.scrollIntoView({ block: 'center' });
+  // By hand: scrollIntoView would move this page too.
+  if (box.top < 0 || box.bottom > height) inner.scrollingElement.scrollTop += box.top - Math.max(0, (height - box.height) / 2);
 }
 
-host.postMessage({ type: 'ready' });
+if (frame.contentDocument && frame.contentDocument.compatMode === 'CSS1Compat') host.postMessage({ type: 'ready' });
+else frame.addEventListener('load', () => host.postMessage({ type: 'ready' }), { once: true });
 `;

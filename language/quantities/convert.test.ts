@@ -1,15 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { add, amount, compare, convert, sizesOf, sub, toleranceOf } from './convert.ts';
-import { valueOf, written } from './decimal.ts';
+import { decimalValue, written } from './decimal.ts';
 import type { Quantity } from './types.ts';
 import { units } from './unit-table.ts';
 
 const q = (number: string, unit: Quantity['unit']): Quantity => ({ number, unit });
-const anyNumber = fc.tuple(fc.integer({ min: -99_999, max: 99_999 }), fc.integer({ min: 0, max: 6 })).map(([digits, decimals]) => {
-  const text = String(Math.abs(digits)).padStart(decimals + 1, '0');
-  return (digits < 0 ? '-' : '') + (decimals === 0 ? text : `${text.slice(0, -decimals)}.${text.slice(-decimals)}`);
-});
+const anyNumber = fc
+  .tuple(fc.integer({ min: -99_999, max: 99_999 }), fc.integer({ min: 0, max: 6 }))
+  .map(([digits, decimals]) => {
+    const text = String(Math.abs(digits)).padStart(decimals + 1, '0');
+    return (digits < 0 ? '-' : '') + (decimals === 0 ? text : `${text.slice(0, -decimals)}.${text.slice(-decimals)}`);
+  });
 
 test('there and back is exact, in every pair of units of one kind', () => {
   fc.assert(
@@ -20,16 +22,22 @@ test('there and back is exact, in every pair of units of one kind', () => {
         return;
       }
       const back = there!.add(to.offset).mul(to.factor).div(from.factor).sub(from.offset);
-      expect(back.equals(valueOf(number))).toBe(true);
+      expect(back.equals(decimalValue(number))).toBe(true);
     }),
     { numRuns: 1000 },
   );
 });
 
 test('a written number has its value', () => {
-  fc.assert(fc.property(anyNumber, (number) => {
-    expect(written(valueOf(number), 6)).toBe(Number(number).toFixed(6).replace(/^-(?=0\.0+$)/u, ''));
-  }));
+  fc.assert(
+    fc.property(anyNumber, (number) => {
+      expect(written(decimalValue(number), 6)).toBe(
+        Number(number)
+          .toFixed(6)
+          .replace(/^-(?=0\.0+$)/u, ''),
+      );
+    }),
+  );
 });
 
 test('compare goes by amount and not by unit', () => {
@@ -78,7 +86,12 @@ describe('sizes', () => {
   });
 
   test('of a step in another unit', () => {
-    expect(sizesOf(q('1.0', 'mm'), q('1.1', 'mm'), q('1', 'thou'))!.map((size) => size.number)).toEqual(['1.0', '1.0254', '1.0508', '1.0762']);
+    expect(sizesOf(q('1.0', 'mm'), q('1.1', 'mm'), q('1', 'thou'))!.map((size) => size.number)).toEqual([
+      '1.0',
+      '1.0254',
+      '1.0508',
+      '1.0762',
+    ]);
   });
 
   test('none where the ends are crossed, the step is nothing, or there are too many', () => {

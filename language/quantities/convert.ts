@@ -1,12 +1,12 @@
 import type Fraction from 'fraction.js';
-import { decimalsOf, exactText, valueOf } from './decimal.ts';
+import { decimalsOf, decimalValue, exactText } from './decimal.ts';
 import type { Quantity, UnitName } from './types.ts';
 import { unitOf } from './unit-table.ts';
 
 /** The exact amount in the base unit of its kind (see `units`): pascals, metres, kelvins… */
 export function amount(quantity: Quantity): Fraction {
   const unit = unitOf(quantity.unit);
-  return valueOf(quantity.number).add(unit.offset).mul(unit.factor);
+  return decimalValue(quantity.number).add(unit.offset).mul(unit.factor);
 }
 
 /** The exact number in another unit. Null: the unit measures another kind. */
@@ -19,7 +19,7 @@ export function convert(quantity: Quantity, to: UnitName): Fraction | null {
 /** A difference in another unit: 9 °F are 5 °C here, since a tolerance has no zero of its own. Null: another kind. */
 export function convertDifference(quantity: Quantity, to: UnitName): Fraction | null {
   const [unit, target] = [unitOf(quantity.unit), unitOf(to)];
-  return unit.kind === target.kind ? valueOf(quantity.number).mul(unit.factor).div(target.factor) : null;
+  return unit.kind === target.kind ? decimalValue(quantity.number).mul(unit.factor).div(target.factor) : null;
 }
 
 /** -1, 0 or 1 as the first is less, equal or greater; null: they measure different kinds. */
@@ -44,7 +44,7 @@ export function sub(a: Quantity, b: Quantity): Quantity | null {
 }
 
 function sum(a: Quantity, change: Fraction, decimals: number): Quantity {
-  return { number: exactText(valueOf(a.number).add(change), decimals), unit: a.unit };
+  return { number: exactText(decimalValue(a.number).add(change), decimals), unit: a.unit };
 }
 
 /** The finer of both is kept, so that 1.00 and 0.05 make 1.05, and 1.00 and 1.00 make 2.00. */
@@ -58,7 +58,7 @@ function decimalsIfSame(a: Quantity, b: Quantity): number {
  */
 export function toleranceOf(nominal: Quantity, tolerance: Quantity): Fraction | null {
   if (tolerance.unit === '%' && nominal.unit !== '%') {
-    return valueOf(nominal.number).abs().mul(valueOf(tolerance.number)).div(100);
+    return decimalValue(nominal.number).abs().mul(decimalValue(tolerance.number)).div(100);
   }
   return convertDifference(tolerance, nominal.unit);
 }
@@ -74,7 +74,7 @@ export function sizesOf(low: Quantity, high: Quantity, step: Quantity): Quantity
   const top = convert(high, low.unit);
   const by = convertDifference(step, low.unit);
   if (top === null || by === null || by.compare(0) <= 0) return null;
-  const start = valueOf(low.number);
+  const start = decimalValue(low.number);
   if (start.compare(top) > 0) return null;
   const count = top.sub(start).div(by).floor().add(1);
   if (count.compare(mostSizes) > 0) return null;

@@ -13,7 +13,7 @@ export function tenTo(power: number): Fraction {
  * The exact value of plain digits ('250', '-0.20'). Throws a RangeError for anything else: numbers come from
  * `readNumber`, so other text here is a defect of the program and not of the author.
  */
-export function valueOf(number: string): Fraction {
+export function decimalValue(number: string): Fraction {
   const match = /^(-?)(\d+)(?:\.(\d+))?$/u.exec(number);
   if (match === null) throw new RangeError(`Not a plain decimal number: ${number}`);
   const [, sign, whole, fraction = ''] = match;
@@ -63,7 +63,9 @@ export function exactText(value: Fraction, atLeast = 0, rounding: Rounding = 'ne
   for (; rest % 2n === 0n; rest /= 2n) twos++;
   for (; rest % 5n === 0n; rest /= 5n) fives++;
   const needed = Math.max(twos, fives, atLeast);
-  return rest === 1n && needed <= 2 * endlessDecimals ? written(value, needed) : rounded(value, endlessDecimals, rounding);
+  return rest === 1n && needed <= 2 * endlessDecimals
+    ? written(value, needed)
+    : rounded(value, endlessDecimals, rounding);
 }
 
 /** The largest power of ten (as its exponent) that is not over a value over 0. */

@@ -7,7 +7,12 @@ import type { Limit, NominalLimit, Quantity, UnitName } from './types.ts';
 import { units } from './unit-table.ts';
 
 const q = (number: string, unit: UnitName): Quantity => ({ number, unit });
-const nominal = (value: Quantity, plus: Quantity | null, minus: Quantity | null): NominalLimit => ({ form: 'nominal', nominal: value, plus, minus });
+const nominal = (value: Quantity, plus: Quantity | null, minus: Quantity | null): NominalLimit => ({
+  form: 'nominal',
+  nominal: value,
+  plus,
+  minus,
+});
 
 test('a quantity', () => {
   expect(formatQuantity(q('250', 'bar'))).toBe('250\u00A0bar');
@@ -22,7 +27,10 @@ test('a quantity', () => {
 
 test('thousands from five digits on, and only before the point', () => {
   expect(['3750', '12345.67891', '1000000', '-12345'].map((number) => formatNumber(number))).toEqual([
-    '3750', '12\u202F345.67891', '1\u202F000\u202F000', '−12\u202F345',
+    '3750',
+    '12\u202F345.67891',
+    '1\u202F000\u202F000',
+    '−12\u202F345',
   ]);
 });
 
@@ -40,9 +48,19 @@ describe('a limit', () => {
     [{ form: 'at most', most: q('2', 'bar') }, 'at most 2 bar'],
     [{ form: 'tolerance', plus: q('4', '%'), minus: q('4', '%') }, '±4 %'],
     [{ form: 'tolerance', plus: q('8', 'bar'), minus: q('0', 'bar') }, '+8 bar −0 bar'],
-    [{ form: 'then', first: nominal(q('40', 'N·m'), null, null), angle: nominal(q('90', '°'), q('5', '°'), q('5', '°')) }, '40 N·m then 90° ±5°'],
     [
-      { ...nominal(q('45', 'N·m'), q('5', 'N·m'), q('5', 'N·m')), pair: nominal(q('33', 'lbf·ft'), q('4', 'lbf·ft'), q('4', 'lbf·ft')) },
+      {
+        form: 'then',
+        first: nominal(q('40', 'N·m'), null, null),
+        angle: nominal(q('90', '°'), q('5', '°'), q('5', '°')),
+      },
+      '40 N·m then 90° ±5°',
+    ],
+    [
+      {
+        ...nominal(q('45', 'N·m'), q('5', 'N·m'), q('5', 'N·m')),
+        pair: nominal(q('33', 'lbf·ft'), q('4', 'lbf·ft'), q('4', 'lbf·ft')),
+      },
       '45 N·m ±5 (33 lbf·ft ±4)',
     ],
   ])('%j is %s', (limit, expected) => expect(formatLimit(limit).replaceAll('\u00A0', ' ')).toBe(expected));
@@ -50,11 +68,16 @@ describe('a limit', () => {
 
 test('what is printed lexes as one token and reads back', () => {
   fc.assert(
-    fc.property(fc.integer({ min: 0, max: 9_999_999 }), fc.integer({ min: 0, max: 3 }), fc.constantFrom(...units), (digits, decimals, row) => {
-      const quantity = q((digits / 10 ** decimals).toFixed(decimals), row.name);
-      const printed = formatQuantity(quantity);
-      expect(new RegExp(quantityPattern, 'uy').exec(`${printed} `)?.[0]).toBe(printed);
-      expect(readQuantity(printed)).toEqual({ quantity });
-    }),
+    fc.property(
+      fc.integer({ min: 0, max: 9_999_999 }),
+      fc.integer({ min: 0, max: 3 }),
+      fc.constantFrom(...units),
+      (digits, decimals, row) => {
+        const quantity = q((digits / 10 ** decimals).toFixed(decimals), row.name);
+        const printed = formatQuantity(quantity);
+        expect(new RegExp(quantityPattern, 'uy').exec(`${printed} `)?.[0]).toBe(printed);
+        expect(readQuantity(printed)).toEqual({ quantity });
+      },
+    ),
   );
 });

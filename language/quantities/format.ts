@@ -1,5 +1,5 @@
 import { compare } from './convert.ts';
-import { valueOf } from './decimal.ts';
+import { decimalValue } from './decimal.ts';
 import type { Limit, Quantity } from './types.ts';
 
 /** Keeps a number and its unit on one line. */
@@ -15,7 +15,10 @@ export interface FormatOptions {
 export function formatNumber(number: string, options: FormatOptions = {}): string {
   const signed = number.replace('-', '−');
   if (options.thousands === false) return signed;
-  return signed.replace(/^(−?)(\d{5,})/u, (_, sign: string, digits: string) => sign + digits.replace(/\B(?=(\d{3})+$)/gu, narrowNoBreak));
+  return signed.replace(
+    /^(−?)(\d{5,})/u,
+    (_, sign: string, digits: string) => sign + digits.replace(/\B(?=(\d{3})+$)/gu, narrowNoBreak),
+  );
 }
 
 /**
@@ -29,7 +32,7 @@ export function formatQuantity(quantity: Quantity, options: FormatOptions = {}):
 /** The unit with the blank before it. */
 function formatUnit({ number, unit }: Quantity): string {
   if (unit === '°') return unit;
-  const single = (unit === 'drops' || unit === 'strokes' || unit === 'turns') && valueOf(number).equals(1);
+  const single = (unit === 'drops' || unit === 'strokes' || unit === 'turns') && decimalValue(number).equals(1);
   return noBreak + (single ? unit.slice(0, -1) : unit).replaceAll(' ', noBreak);
 }
 
@@ -44,7 +47,10 @@ export function formatLimit(limit: Limit, options: FormatOptions = {}): string {
     case 'nominal':
       return `${quantity(limit.nominal)}${tolerances(limit.plus, limit.minus, limit.nominal, options)}${inBrackets(limit.pair, options)}`;
     case 'range': {
-      const low = limit.low.unit === limit.high.unit && limit.low.unit !== '°' ? formatNumber(limit.low.number, options) : quantity(limit.low);
+      const low =
+        limit.low.unit === limit.high.unit && limit.low.unit !== '°'
+          ? formatNumber(limit.low.number, options)
+          : quantity(limit.low);
       return `${low} to ${quantity(limit.high)}${inBrackets(limit.pair, options)}`;
     }
     case 'at least':
@@ -62,13 +68,19 @@ function inBrackets(pair: Limit | undefined, options: FormatOptions): string {
   return pair === undefined ? '' : ` (${formatLimit(pair, options)})`;
 }
 
-function tolerances(plus: Quantity | null, minus: Quantity | null, nominal: Quantity | null, options: FormatOptions): string {
+function tolerances(
+  plus: Quantity | null,
+  minus: Quantity | null,
+  nominal: Quantity | null,
+  options: FormatOptions,
+): string {
   const figure = (side: Quantity): string => {
-    const plain = valueOf(side.number).equals(0) ? { ...side, number: '0' } : side;
+    const plain = decimalValue(side.number).equals(0) ? { ...side, number: '0' } : side;
     const repeated = nominal === null || side.unit !== nominal.unit || side.unit === '°';
     return repeated ? formatQuantity(plain, options) : formatNumber(plain.number, options);
   };
-  if (plus !== null && minus !== null && plus.unit === minus.unit && compare(plus, minus) === 0) return ` ±${figure(plus)}`;
+  if (plus !== null && minus !== null && plus.unit === minus.unit && compare(plus, minus) === 0)
+    return ` ±${figure(plus)}`;
   const above = plus === null ? '' : ` +${figure(plus)}`;
   const below = minus === null ? '' : `${plus === null ? ' ' : noBreak}−${figure(minus)}`;
   return above + below;

@@ -1,9 +1,20 @@
 export { add, amount, compare, convert, convertDifference, sizesOf, sub, toleranceOf } from './convert.ts';
 export type { Rounding } from './decimal.ts';
 export { type FormatOptions, formatLimit, formatNumber, formatQuantity } from './format.ts';
+export { kindOfLimit, quantitiesOf } from './limit-kind.ts';
 export { pairAgrees } from './pairs.ts';
-export { inUnit, lastPlace, roundTo, windowInSteps } from './round.ts';
-export type { AtLeast, AtMost, Kind, Limit, NominalLimit, Quantity, RangeLimit, ThenAngle, ToleranceOnly } from './types.ts';
+export { digitOf, lastPlace } from './printed-digits.ts';
+export { inUnit, roundTo, windowInSteps } from './round.ts';
+export type {
+  AtLeast,
+  AtMost,
+  Kind,
+  Limit,
+  NominalLimit,
+  Quantity,
+  RangeLimit,
+  ThenAngle,
+  ToleranceOnly,
+} from './types.ts';
 export * from './units.ts';
 export { isEmpty, type Window, window } from './window.ts';
-export { kindOfLimit, quantitiesOf } from './limit-kind.ts';

@@ -5,7 +5,10 @@ import { kindOfUnit } from './unit-table.ts';
 export function quantitiesOf(limit: Limit): Quantity[] {
   switch (limit.form) {
     case 'nominal':
-      return [limit.nominal, ...[limit.plus, limit.minus].filter((side) => side !== null && side.unit !== '%')] as Quantity[];
+      return [
+        limit.nominal,
+        ...[limit.plus, limit.minus].filter((side) => side !== null && side.unit !== '%'),
+      ] as Quantity[];
     case 'range':
       return [limit.low, limit.high];
     case 'at least':

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { digitOf, pairAgrees } from './pairs.ts';
+import { pairAgrees } from './pairs.ts';
 import type { Limit, NominalLimit, Quantity, UnitName } from './types.ts';
 
 const q = (number: string, unit: UnitName): Quantity => ({ number, unit });
@@ -9,7 +9,11 @@ const nominal = (number: string, unit: UnitName, plus?: string, minus = plus): N
   plus: plus === undefined ? null : q(plus, unit),
   minus: minus === undefined ? null : q(minus, unit),
 });
-const range = (low: string, high: string, unit: UnitName): Limit => ({ form: 'range', low: q(low, unit), high: q(high, unit) });
+const range = (low: string, high: string, unit: UnitName): Limit => ({
+  form: 'range',
+  low: q(low, unit),
+  high: q(high, unit),
+});
 const paired = (limit: Limit, pair: Limit) => pairAgrees({ ...limit, pair } as Limit);
 
 describe('pairs printed side by side in technical manuals agree', () => {
@@ -49,7 +53,10 @@ describe('pairs that disagree', () => {
     [range('400', '500', 'psi'), range('28', '37', 'bar')],
     [range('55', '65', 'N·m'), nominal('44', 'lbf·ft')],
     [nominal('45', 'N·m'), range('30', '36', 'lbf·ft')],
-    [{ form: 'at least', least: q('12', 'lbf·ft') }, { form: 'at most', most: q('16', 'N·m') }],
+    [
+      { form: 'at least', least: q('12', 'lbf·ft') },
+      { form: 'at most', most: q('16', 'N·m') },
+    ],
     [nominal('45', 'N·m'), nominal('33', 'psi')],
   ])('%j, %j', (first, second) => expect(paired(first, second)).not.toBeNull());
 
@@ -64,17 +71,27 @@ describe('pairs that disagree', () => {
 });
 
 describe('tolerances beside a nominal', () => {
-  test('45 N·m ±5 (33 lbf·ft ±4)', () => expect(paired(nominal('45', 'N·m', '5'), nominal('33', 'lbf·ft', '4'))).toBeNull());
-  test('a lone nominal is judged by the nominal', () => expect(paired(nominal('45', 'N·m', '5'), nominal('33', 'lbf·ft'))).toBeNull());
+  test('45 N·m ±5 (33 lbf·ft ±4)', () =>
+    expect(paired(nominal('45', 'N·m', '5'), nominal('33', 'lbf·ft', '4'))).toBeNull());
+  test('a lone nominal is judged by the nominal', () =>
+    expect(paired(nominal('45', 'N·m', '5'), nominal('33', 'lbf·ft'))).toBeNull());
   test('45 N·m ±5 (33 lbf·ft ±7)', () => {
-    expect(paired(nominal('45', 'N·m', '5'), nominal('33', 'lbf·ft', '7'))?.message).toMatch(/tolerances \+5.N·m and \+7.lbf·ft/u);
+    expect(paired(nominal('45', 'N·m', '5'), nominal('33', 'lbf·ft', '7'))?.message).toMatch(
+      /tolerances \+5.N·m and \+7.lbf·ft/u,
+    );
   });
   test('only one side wrong', () => {
     expect(paired(nominal('250', 'bar', '8', '0'), nominal('3630', 'psi', '110', '0'))).toBeNull();
-    expect(paired(nominal('250', 'bar', '8', '0'), nominal('3630', 'psi', '110', '50'))?.message).toMatch(/−0.bar and −50.psi/u);
+    expect(paired(nominal('250', 'bar', '8', '0'), nominal('3630', 'psi', '110', '50'))?.message).toMatch(
+      /−0.bar and −50.psi/u,
+    );
   });
   test('per cent beside per cent, and beside its value', () => {
-    const percent = (limit: NominalLimit, number: string): NominalLimit => ({ ...limit, plus: q(number, '%'), minus: q(number, '%') });
+    const percent = (limit: NominalLimit, number: string): NominalLimit => ({
+      ...limit,
+      plus: q(number, '%'),
+      minus: q(number, '%'),
+    });
     expect(paired(percent(nominal('45', 'N·m'), '10'), percent(nominal('33', 'lbf·ft'), '10'))).toBeNull();
     expect(paired(percent(nominal('45', 'N·m'), '10'), nominal('33', 'lbf·ft', '3'))).toBeNull();
     expect(paired(percent(nominal('45', 'N·m'), '10'), nominal('33', 'lbf·ft', '6'))).not.toBeNull();
@@ -90,14 +107,12 @@ describe('tolerances beside a nominal', () => {
 
 test('of torque and angle the torque carries the pair', () => {
   const angle = nominal('90', '°', '5');
-  expect(pairAgrees({ form: 'then', first: { ...nominal('40', 'N·m'), pair: nominal('30', 'lbf·ft') }, angle })).toBeNull();
-  expect(pairAgrees({ form: 'then', first: { ...nominal('40', 'N·m'), pair: nominal('40', 'lbf·ft') }, angle })).not.toBeNull();
+  expect(
+    pairAgrees({ form: 'then', first: { ...nominal('40', 'N·m'), pair: nominal('30', 'lbf·ft') }, angle }),
+  ).toBeNull();
+  expect(
+    pairAgrees({ form: 'then', first: { ...nominal('40', 'N·m'), pair: nominal('40', 'lbf·ft') }, angle }),
+  ).not.toBeNull();
 });
 
 test('no pair, nothing to judge', () => expect(pairAgrees(nominal('45', 'N·m'))).toBeNull());
-
-test('the digit of a printed number; the first two figures always count', () => {
-  expect(['0.20', '45', '20', '250', '3750', '25855', '20000', '100', '0'].map((number) => digitOf(number).valueOf())).toEqual([
-    0.01, 1, 1, 10, 10, 1, 1000, 10, 1,
-  ]);
-});

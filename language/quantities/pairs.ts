@@ -1,26 +1,14 @@
 import type Fraction from 'fraction.js';
 import { convert, convertDifference, toleranceOf } from './convert.ts';
-import { decimalsOf, rounded, tenTo, valueOf } from './decimal.ts';
+import { decimalsOf, decimalValue, rounded } from './decimal.ts';
 import { formatLimit, formatQuantity } from './format.ts';
-import { lastPlace } from './round.ts';
+import { digitOf, lastPlace } from './printed-digits.ts';
 import type { Limit, NominalLimit, Quantity } from './types.ts';
 import { kindOfUnit } from './unit-table.ts';
 import { window } from './window.ts';
 
 /** Which way a number may be off by a whole digit and still not loosen the limit. */
 type Safe = 'higher' | 'lower' | null;
-
-/**
- * The size of the last digit that a printed number means. Trailing zeros of an integer leave it open: 20 000 may be
- * rounded to thousands and 3750 to tens, but the first two figures always count, or 100 bar would pass for 1000 psi.
- */
-export function digitOf(number: string): Fraction {
-  const decimals = decimalsOf(number);
-  if (decimals > 0) return tenTo(-decimals);
-  const digits = number.replace(/^-?0*/u, '');
-  const zeros = /0*$/u.exec(digits)![0].length;
-  return tenTo(Math.max(0, Math.min(zeros, digits.length - 2)));
-}
 
 /** A printed number with its digit, both in the unit that two numbers are compared in. */
 interface Printed {
@@ -36,7 +24,7 @@ function agree(a: Printed, b: Printed, safe: Safe): boolean {
   const apart = a.value.sub(b.value).abs();
   if (apart.compare(a.digit.add(b.digit).div(2)) <= 0) return true;
   if (safe === null) return false;
-  const [safer, other] = (a.value.compare(b.value) > 0) === (safe === 'higher') ? [a, b] : [b, a];
+  const [safer, other] = a.value.compare(b.value) > 0 === (safe === 'higher') ? [a, b] : [b, a];
   return apart.compare(safer.digit.add(other.digit.div(2))) <= 0;
 }
 
@@ -45,7 +33,7 @@ function quantitiesAgree(a: Quantity, b: Quantity, safe: Safe): boolean | null {
   const value = convert(b, a.unit);
   const perUnit = convertDifference({ number: '1', unit: b.unit }, a.unit);
   if (value === null || perUnit === null) return null;
-  const first = { value: valueOf(a.number), digit: digitOf(a.number) };
+  const first = { value: decimalValue(a.number), digit: digitOf(a.number) };
   return agree(first, { value, digit: digitOf(b.number).mul(perUnit) }, safe);
 }
 
@@ -88,7 +76,9 @@ export function pairAgrees(limit: Limit): null | { message: string } {
   const low = limit.form === 'at least' ? (lone ?? second.low) : second.low;
   const high = limit.form === 'at most' ? (lone ?? second.high) : second.high;
   if ((first.low === null) !== (low === null) || (first.high === null) !== (high === null)) {
-    return { message: `${formatLimit(withoutPair(limit))} and ${formatLimit(pair)} are two kinds of limit: write both the same way.` };
+    return {
+      message: `${formatLimit(withoutPair(limit))} and ${formatLimit(pair)} are two kinds of limit: write both the same way.`,
+    };
   }
   return endsAgree(first.low, low, 'higher') ?? endsAgree(first.high, high, 'lower');
 }
@@ -96,10 +86,15 @@ export function pairAgrees(limit: Limit): null | { message: string } {
 function nominalsAgree(limit: NominalLimit, pair: NominalLimit): null | { message: string } {
   const nominal = endsAgree(limit.nominal, pair.nominal, null);
   if (nominal !== null) return nominal;
-  for (const [side, sign] of [['plus', '+'], ['minus', '−']] as const) {
+  for (const [side, sign] of [
+    ['plus', '+'],
+    ['minus', '−'],
+  ] as const) {
     const [a, b] = [limit[side], pair[side]];
     if (a === null || b === null || tolerancesAgree(a, limit.nominal, b, pair.nominal)) continue;
-    return { message: `The tolerances ${sign}${formatQuantity(a)} and ${sign}${formatQuantity(b)} do not agree${comes(a, b)}.` };
+    return {
+      message: `The tolerances ${sign}${formatQuantity(a)} and ${sign}${formatQuantity(b)} do not agree${comes(a, b)}.`,
+    };
   }
   return null;
 }
@@ -109,10 +104,14 @@ function endsAgree(a: Quantity | null, b: Quantity | null, safe: Safe): null | {
   const verdict = quantitiesAgree(a, b, safe);
   if (verdict === true) return null;
   if (verdict === null) {
-    return { message: `${formatQuantity(a)} is a ${kindOfUnit(a.unit)} and ${formatQuantity(b)} a ${kindOfUnit(b.unit)}.` };
+    return {
+      message: `${formatQuantity(a)} is a ${kindOfUnit(a.unit)} and ${formatQuantity(b)} a ${kindOfUnit(b.unit)}.`,
+    };
   }
   const value = convert(a, b.unit)!;
-  return { message: `${formatQuantity(a)} and ${formatQuantity(b)} do not agree: ${formatQuantity(a)} is ${shown(value, b)}.` };
+  return {
+    message: `${formatQuantity(a)} and ${formatQuantity(b)} do not agree: ${formatQuantity(a)} is ${shown(value, b)}.`,
+  };
 }
 
 function comes(a: Quantity, b: Quantity): string {

@@ -6,14 +6,18 @@ import { readQuantity } from './read-quantity.ts';
 import { readUnit } from './read-unit.ts';
 import { units } from './unit-table.ts';
 
-const token = (pattern: string) => (text: string): string | null => {
-  const sticky = new RegExp(pattern, 'uy');
-  return sticky.exec(text)?.[0] ?? null;
-};
+const token =
+  (pattern: string) =>
+  (text: string): string | null => {
+    const sticky = new RegExp(pattern, 'uy');
+    return sticky.exec(text)?.[0] ?? null;
+  };
 const quantity = token(quantityPattern);
 const number = token(numberPattern);
 
-const spellings = units.flatMap((row) => [row.name, ...row.spellings].map((spelling) => ({ spelling, unit: row.name })));
+const spellings = units.flatMap((row) =>
+  [row.name, ...row.spellings].map((spelling) => ({ spelling, unit: row.name })),
+);
 
 describe('a quantity is one token', () => {
   test.each(spellings)('$spelling lexes whole and reads as $unit', ({ spelling, unit }) => {
@@ -38,11 +42,16 @@ describe('a quantity is one token', () => {
 
   test('any number with any spelling lexes whole and reads back', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 0, max: 99_999 }), fc.integer({ min: 0, max: 999 }), fc.constantFrom(...spellings), (whole, part, row) => {
-        const digits = `${whole}.${part}`;
-        expect(quantity(`${digits} ${row.spelling} ±5`)).toBe(`${digits} ${row.spelling}`);
-        expect(readQuantity(`${digits} ${row.spelling}`)).toEqual({ quantity: { number: digits, unit: row.unit } });
-      }),
+      fc.property(
+        fc.integer({ min: 0, max: 99_999 }),
+        fc.integer({ min: 0, max: 999 }),
+        fc.constantFrom(...spellings),
+        (whole, part, row) => {
+          const digits = `${whole}.${part}`;
+          expect(quantity(`${digits} ${row.spelling} ±5`)).toBe(`${digits} ${row.spelling}`);
+          expect(readQuantity(`${digits} ${row.spelling}`)).toEqual({ quantity: { number: digits, unit: row.unit } });
+        },
+      ),
     );
   });
 
@@ -65,10 +74,21 @@ describe('a quantity is one token', () => {
     expect(quantity(text)).toBe(expected);
   });
 
-  test.each(['16..80 N·m', '45 N·mm', '45 N.mm', '8 s-bend', '8 bars2', '2 thousand', '12 mm2', '5 mm/s', '0 in service', '3 in cross pattern', '250\nbar', '3 times', '1.5x'])(
-    '%s does not begin with a quantity',
-    (text) => expect(quantity(text)).toBeNull(),
-  );
+  test.each([
+    '16..80 N·m',
+    '45 N·mm',
+    '45 N.mm',
+    '8 s-bend',
+    '8 bars2',
+    '2 thousand',
+    '12 mm2',
+    '5 mm/s',
+    '0 in service',
+    '3 in cross pattern',
+    '250\nbar',
+    '3 times',
+    '1.5x',
+  ])('%s does not begin with a quantity', (text) => expect(quantity(text)).toBeNull());
 });
 
 describe('a number', () => {

@@ -6,7 +6,7 @@ import { judgedByCase, sameSigns, spellings } from './read-unit.ts';
  * or in groups of three by no-break blanks as they are printed, and an exponent. A point needs a digit after it,
  * so `16..80` is 16 and 80. No sign: a sign is a token of its own.
  */
-const number = String.raw`(?:\d{1,3}(?:[\u00A0\u202F]\d{3})+(?!\d)(?:\.\d+)?|\d+(?:[.,]\d+)*(?:[eE][+\-−]?\d+)?)`;
+export const numberPart: string = String.raw`(?:\d{1,3}(?:[\u00A0\u202F]\d{3})+(?!\d)(?:\.\d+)?|\d+(?:[.,]\d+)*(?:[eE][+\-−]?\d+)?)`;
 
 /** Keeps the number whole: without it the matcher would give back digits until the rest fits. */
 const numberEnds = String.raw`(?![\p{L}\p{N}_]|[.,]\d)`;
@@ -42,11 +42,11 @@ const alternatives = [
   .map(({ spelling, anyCase }) => spellingPattern(spelling, anyCase));
 
 /** Source of the pattern of a bare number, for a sticky expression with the `u` flag; not followed by a letter. */
-export const numberPattern: string = `${number}${numberEnds}`;
+export const numberPattern: string = `${numberPart}${numberEnds}`;
 
 /**
  * Source of the pattern of one quantity (number, blanks or none, unit), for a sticky expression with the `u` flag.
  * Units are the accepted spellings, the near misses and the refused ones, the longest first, so that what is judged
  * later is one token and `45 ft-lb` never becomes 45 and a name.
  */
-export const quantityPattern: string = `${number}[ \\u00A0\\u202F]*(?:${[...new Set(alternatives)].join('|')})${unitEnds}${wordIn}`;
+export const quantityPattern: string = `${numberPart}[ \\u00A0\\u202F]*(?:${[...new Set(alternatives)].join('|')})${unitEnds}${wordIn}`;

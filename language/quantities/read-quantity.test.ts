@@ -9,7 +9,11 @@ describe('numbers', () => {
   });
 
   test('a decimal comma that can be read one way has a fix', () => {
-    expect(readNumber('0,20')).toMatchObject({ problem: expect.stringContaining('write 0.20'), fix: '0.20', number: '0.20' });
+    expect(readNumber('0,20')).toMatchObject({
+      problem: expect.stringContaining('write 0.20'),
+      fix: '0.20',
+      number: '0.20',
+    });
     expect(readNumber('0,125')).toMatchObject({ fix: '0.125' });
     expect(readNumber('1234,567')).toMatchObject({ fix: '1234.567' });
     expect(readNumber('1,234.5')).toMatchObject({ fix: '1234.5' });
@@ -32,19 +36,32 @@ describe('numbers', () => {
 
   test('writing out keeps the value', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 1, max: 9999 }), fc.integer({ min: 0, max: 99 }), fc.integer({ min: -8, max: 6 }), (whole, part, power) => {
-        const reading = readNumber(`${whole}.${part}e${power}`);
-        expect('number' in reading && Number(reading.number)).toBeCloseTo(Number(`${whole}.${part}e${power}`), 10);
-      }),
+      fc.property(
+        fc.integer({ min: 1, max: 9999 }),
+        fc.integer({ min: 0, max: 99 }),
+        fc.integer({ min: -8, max: 6 }),
+        (whole, part, power) => {
+          const reading = readNumber(`${whole}.${part}e${power}`);
+          expect('number' in reading && Number(reading.number)).toBeCloseTo(Number(`${whole}.${part}e${power}`), 10);
+        },
+      ),
     );
   });
 
-  test.each(['1e999', '1e99999999999', '1e-999', '1234567890123456', '0.1234567890123456', '1000000000001', '1.2.3', '1,2,3', '', 'x'])(
-    '%s has no number',
-    (text) => {
-      expect(readNumber(text)).toEqual({ problem: expect.any(String) });
-    },
-  );
+  test.each([
+    '1e999',
+    '1e99999999999',
+    '1e-999',
+    '1234567890123456',
+    '0.1234567890123456',
+    '1000000000001',
+    '1.2.3',
+    '1,2,3',
+    '',
+    'x',
+  ])('%s has no number', (text) => {
+    expect(readNumber(text)).toEqual({ problem: expect.any(String) });
+  });
 
   test('printed groups of three read back', () => {
     expect(readNumber('25\u202F855')).toEqual({ number: '25855' });
@@ -52,7 +69,9 @@ describe('numbers', () => {
   });
 
   test('no text makes the reader throw', () => {
-    fc.assert(fc.property(fc.string({ unit: 'binary' }), (text) => void [readNumber(text), readQuantity(text), readUnit(text)]));
+    fc.assert(
+      fc.property(fc.string({ unit: 'binary' }), (text) => void [readNumber(text), readQuantity(text), readUnit(text)]),
+    );
   });
 });
 

@@ -1,5 +1,6 @@
-import type { Quantity } from './types.ts';
+import { numberPart } from './patterns.ts';
 import { readUnit } from './read-unit.ts';
+import type { Quantity } from './types.ts';
 
 /** A number as digits; or what is wrong with it, with the corrected text and the number meant where that is sure. */
 export type NumberReading = { number: string } | { problem: string; fix?: string; number?: string };
@@ -19,26 +20,31 @@ const largest = 1e12;
  */
 export function readNumber(text: string): NumberReading {
   const typed = text.replace(/[\u00A0\u202F ]/gu, '').replace('−', '-');
-  const parts = /^(-?)(\d[\d.,]*)(?:e([+-]?\d+))?$/iu.exec(typed);
-  if (parts === null) return { problem: `"${text}" is no number: write digits with a point, such as 0.25.` };
-  const [, sign, digits, exponent] = parts as unknown as [string, string, string, string | undefined];
+  const match = /^(-?)(\d[\d.,]*)(?:e([+-]?\d+))?$/iu.exec(typed);
+  if (match === null) return { problem: `"${text}" is no number: write digits with a point, such as 0.25.` };
+  const [, sign, digits, exponent] = match as unknown as [string, string, string, string | undefined];
   const readings = readingsOf(digits);
   if (readings.length === 0) {
     return { problem: `"${text}" is no number: write digits with one point, such as 0.25, and no commas.` };
   }
   if (readings.length > 1) {
-    return { problem: `"${text}" can be read as ${readings.join(' or as ')}: write the one that is meant, without a comma.` };
+    return {
+      problem: `"${text}" can be read as ${readings.join(' or as ')}: write the one that is meant, without a comma.`,
+    };
   }
   const plain = exponent === undefined ? readings[0]! : writtenOut(readings[0]!, exponent);
   if (plain === null || Number(plain) > largest) {
-    return { problem: `"${text}" is larger than anything measured at a bench (1 000 000 000 000): check the digits or take a larger unit.` };
+    return {
+      problem: `"${text}" is larger than anything measured at a bench (1 000 000 000 000): check the digits or take a larger unit.`,
+    };
   }
   if (plain.replace(/\D/gu, '').replace(/^0+(?=\d)/u, '').length > mostDigits || plain.length > 2 * mostDigits) {
     return { problem: `"${text}" has more than ${mostDigits} digits: write only those that the tool can show.` };
   }
   const number = `${sign}${plain}`;
   if (exponent !== undefined) return { problem: `Write the number out: ${number}.`, fix: number, number };
-  if (digits !== plain) return { problem: `The decimal mark is a point and thousands take no mark: write ${number}.`, fix: number, number };
+  if (digits !== plain)
+    return { problem: `The decimal mark is a point and thousands take no mark: write ${number}.`, fix: number, number };
   return { number };
 }
 
@@ -96,7 +102,9 @@ export function readQuantity(text: string): QuantityReading {
   return { problem, fix: `${quantity.number}${blank}${unitText}`, quantity };
 }
 
+const parts = new RegExp(String.raw`^(-?${numberPart})([ \u00A0\u202F]*)(\S.*)$`, 'u');
+
 function tokenParts(text: string): { number: string; blank: string; unit: string } | null {
-  const match = /^(-?\d{1,3}(?:[\u00A0\u202F]\d{3})+(?!\d)(?:\.\d+)?|-?\d+(?:[.,]\d+)*(?:e[+\-−]?\d+)?)([ \u00A0\u202F]*)(\S.*)$/iu.exec(text.trim());
+  const match = parts.exec(text.trim());
   return match === null ? null : { number: match[1]!, blank: match[2]!, unit: match[3]! };
 }

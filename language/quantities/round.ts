@@ -1,6 +1,9 @@
 import type Fraction from 'fraction.js';
 import { convert, convertDifference, toleranceOf } from './convert.ts';
-import { decimalsOf, powerBelow, type Rounding, rounded, tenTo, toStep, valueOf, written } from './decimal.ts';
+import { decimalsOf, decimalValue, powerBelow, type Rounding, rounded, tenTo, toStep, written } from './decimal.ts';
+import { quantitiesOf } from './limit-kind.ts';
+import { pairAgrees } from './pairs.ts';
+import { lastPlace } from './printed-digits.ts';
 import type { Limit, Quantity, UnitName } from './types.ts';
 import { type Window, window } from './window.ts';
 
@@ -20,7 +23,7 @@ export function roundTo(quantity: Quantity, unit: UnitName, decimals: number, ro
  * the step is not over nothing.
  */
 export function windowInSteps(limit: Limit, step: Quantity): Window | null {
-  const size = valueOf(step.number);
+  const size = decimalValue(step.number);
   if (size.compare(0) <= 0) return null;
   const exact = window(limit);
   const onStep = (quantity: Quantity | null, rounding: Rounding): Quantity | null | undefined => {
@@ -35,30 +38,20 @@ export function windowInSteps(limit: Limit, step: Quantity): Window | null {
   return low === undefined || high === undefined || nominal === undefined ? null : { low, high, nominal };
 }
 
-/**
- * The place of the last digit that a number means, as a power of ten: -2 for 0.20, 0 for 250. Trailing zeros of an
- * integer beyond its first three figures say nothing: 2 for 20 000.
- */
-export function lastPlace(number: string): number {
-  const decimals = decimalsOf(number);
-  if (decimals > 0) return -decimals;
-  const digits = number.replace(/^-?0*/u, '');
-  const zeros = /0*$/u.exec(digits)![0].length;
-  return Math.max(0, Math.min(zeros, digits.length - 3));
-}
-
 /** Places tried beyond the first, until the rounded window keeps most of what the exact one lets through. */
 const finerPlaces = 6;
 
 /**
- * A limit in another unit, rounded so that it never loosens (NIST SP 811, B.7). Its last digit is the largest power of
- * ten not over the finest digit that the author wrote, the second figure at least, and finer while more than a quarter of the window or of a tolerance
- * would be lost. A tolerance in per cent stays so where it is alone, and becomes one in the unit beside a nominal. The pair in
- * brackets is left out; a limit already in the unit comes back as it is. Null: kinds differ, or the limit leaves
- * nothing to round into (`5 bar +0 -0` in psi).
+ * A limit in another unit, rounded so that it never loosens (NIST SP 811, B.7).
+ *
+ * Its last digit is the largest power of ten not over the finest digit that the author wrote, the second figure at
+ * least, and finer while more than a quarter of the window or of a tolerance would be lost, or while the two would not
+ * agree side by side (see `pairAgrees`). A tolerance in per cent stays so where it is alone, and becomes one in the
+ * unit beside a nominal. The pair in brackets is left out; a limit already in the unit comes back as it is.
+ * Null: kinds differ, or the limit leaves nothing to round into (`5 bar +0 -0` in psi).
  */
 export function inUnit(limit: Limit, unit: UnitName): Limit | null {
-  if (ownUnits(limit).every((own) => own === unit)) return limit;
+  if (quantitiesOf(limit).every((own) => own.unit === unit)) return limit;
   switch (limit.form) {
     case 'then': {
       const first = inUnit(limit.first, unit);
@@ -71,22 +64,8 @@ export function inUnit(limit: Limit, unit: UnitName): Limit | null {
   }
 }
 
-function ownUnits(limit: Limit): UnitName[] {
-  switch (limit.form) {
-    case 'nominal':
-      return [limit.nominal.unit, ...[limit.plus, limit.minus].flatMap((side) => (side === null || side.unit === '%' ? [] : [side.unit]))];
-    case 'range':
-      return [limit.low.unit, limit.high.unit];
-    case 'at least':
-      return [limit.least.unit];
-    case 'at most':
-      return [limit.most.unit];
-    case 'tolerance':
-      return [limit.plus.unit, limit.minus.unit];
-    case 'then':
-      return ownUnits(limit.first);
-  }
-}
+/** The forms that hold a value of their own and convert as one. */
+type Convertible = Exclude<Limit, { form: 'tolerance' | 'then' }>;
 
 function toleranceIn(plus: Quantity, minus: Quantity, unit: UnitName): Limit | null {
   const inward = (side: Quantity): Quantity | null => {
@@ -113,11 +92,16 @@ function lastDigit({ number, unit }: Quantity): Quantity {
 }
 
 /** The numbers of a limit that say how exactly it is meant; all measure its kind, with per cent in its unit. */
-function numbersOf(limit: Exclude<Limit, { form: 'tolerance' | 'then' }>): Quantity[] {
+function numbersOf(limit: Convertible): Quantity[] {
   switch (limit.form) {
     case 'nominal': {
-      const sides = [limit.plus, limit.minus].filter((side) => side !== null && !valueOf(side.number).equals(0)) as Quantity[];
-      return [limit.nominal, ...sides.map((side) => (side.unit === '%' ? inPlaceOfPercent(side, limit.nominal) : side))];
+      const sides = [limit.plus, limit.minus].filter(
+        (side) => side !== null && !decimalValue(side.number).equals(0),
+      ) as Quantity[];
+      return [
+        limit.nominal,
+        ...sides.map((side) => (side.unit === '%' ? inPlaceOfPercent(side, limit.nominal) : side)),
+      ];
     }
     case 'range':
       return [limit.low, limit.high];
@@ -130,43 +114,50 @@ function numbersOf(limit: Exclude<Limit, { form: 'tolerance' | 'then' }>): Quant
 
 /** A number in the nominal's unit as fine as the last digit of the per cent. */
 function inPlaceOfPercent(percent: Quantity, nominal: Quantity): Quantity {
-  if (nominal.unit === '%' || valueOf(nominal.number).equals(0)) return percent.unit === nominal.unit ? percent : nominal;
+  if (nominal.unit === '%' || decimalValue(nominal.number).equals(0))
+    return percent.unit === nominal.unit ? percent : nominal;
   const place = powerBelow(toleranceOf(nominal, lastDigit(percent))!);
   return { number: written(tenTo(place), -place), unit: nominal.unit };
 }
 
-function limitIn(limit: Exclude<Limit, { form: 'tolerance' | 'then' }>, unit: UnitName): Limit | null {
+function limitIn(limit: Convertible, unit: UnitName): Limit | null {
   const exact = exactWindow(limit, unit);
   if (exact === null) return null;
   const { low, high, nominal } = exact;
   const coarsest = Math.min(placeFor(numbersOf(limit), unit), ...[low, high, nominal].flatMap(placeOfSecondFigure));
   for (let place = coarsest; place >= coarsest - finerPlaces; place--) {
-    const step = tenTo(place);
-    const from = low === null ? null : toStep(low, step, 'up');
-    const to = high === null ? null : toStep(high, step, 'down');
-    if (from !== null && to !== null && !keepsMost(to.sub(from), high!.sub(low!))) continue;
-    const text = (value: Fraction): Quantity => ({ number: written(value, -place), unit });
-    switch (limit.form) {
-      case 'range':
-        return { form: 'range', low: text(from!), high: text(to!) };
-      case 'at least':
-        return { form: 'at least', least: text(from!) };
-      case 'at most':
-        return { form: 'at most', most: text(to!) };
-      case 'nominal': {
-        const middle = inside(toStep(nominal!, step, 'nearest'), from, to);
-        if (from !== null && !keepsMost(middle.sub(from), nominal!.sub(low!))) continue;
-        if (to !== null && !keepsMost(to.sub(middle), high!.sub(nominal!))) continue;
-        return {
-          form: 'nominal',
-          nominal: text(middle),
-          plus: to === null ? null : text(to.sub(middle)),
-          minus: from === null ? null : text(middle.sub(from)),
-        };
-      }
-    }
+    const candidate = atPlace(limit, exact, place, unit);
+    if (candidate !== null && pairAgrees({ ...limit, pair: candidate }) === null) return candidate;
   }
   return null;
+}
+
+/** The limit with its last digit at a place. Null: too much of it would be lost there. */
+function atPlace(limit: Convertible, { low, high, nominal }: ExactWindow, place: number, unit: UnitName): Limit | null {
+  const step = tenTo(place);
+  const from = low === null ? null : toStep(low, step, 'up');
+  const to = high === null ? null : toStep(high, step, 'down');
+  if (from !== null && to !== null && !keepsMost(to.sub(from), high!.sub(low!))) return null;
+  const text = (value: Fraction): Quantity => ({ number: written(value, -place), unit });
+  switch (limit.form) {
+    case 'range':
+      return { form: 'range', low: text(from!), high: text(to!) };
+    case 'at least':
+      return { form: 'at least', least: text(from!) };
+    case 'at most':
+      return { form: 'at most', most: text(to!) };
+    case 'nominal': {
+      const middle = inside(toStep(nominal!, step, 'nearest'), from, to);
+      if (from !== null && !keepsMost(middle.sub(from), nominal!.sub(low!))) return null;
+      if (to !== null && !keepsMost(to.sub(middle), high!.sub(nominal!))) return null;
+      return {
+        form: 'nominal',
+        nominal: text(middle),
+        plus: to === null ? null : text(to.sub(middle)),
+        minus: from === null ? null : text(middle.sub(from)),
+      };
+    }
+  }
 }
 
 /** Two figures are always kept: 3 lbf·ft would become 50 kgf·cm as a minimum, where 42 will do. */
@@ -193,7 +184,7 @@ interface ExactWindow {
 }
 
 /** The window as fractions in another unit, before any digit is cut. Null: a kind differs. */
-function exactWindow(limit: Exclude<Limit, { form: 'tolerance' | 'then' }>, unit: UnitName): ExactWindow | null {
+function exactWindow(limit: Convertible, unit: UnitName): ExactWindow | null {
   if (limit.form === 'nominal') {
     const nominal = convert(limit.nominal, unit);
     const side = (tolerance: Quantity | null): Fraction | null | undefined => {

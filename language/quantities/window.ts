@@ -1,5 +1,5 @@
 import { compare, toleranceOf } from './convert.ts';
-import { decimalsOf, exactText, valueOf } from './decimal.ts';
+import { decimalsOf, decimalValue, exactText } from './decimal.ts';
 import type { Limit, Quantity } from './types.ts';
 
 /** What a limit lets through. Null: open on that side, or (a nominal with no tolerance) not stated. */
@@ -37,8 +37,11 @@ export function window(limit: Limit): Window {
 function end(nominal: Quantity, tolerance: Quantity, side: -1 | 1): Quantity | null {
   const change = toleranceOf(nominal, tolerance);
   if (change === null) return null;
-  const decimals = Math.max(decimalsOf(nominal.number), tolerance.unit === nominal.unit ? decimalsOf(tolerance.number) : 0);
-  const value = valueOf(nominal.number).add(change.mul(side));
+  const decimals = Math.max(
+    decimalsOf(nominal.number),
+    tolerance.unit === nominal.unit ? decimalsOf(tolerance.number) : 0,
+  );
+  const value = decimalValue(nominal.number).add(change.mul(side));
   return { number: exactText(value, decimals, side === 1 ? 'down' : 'up'), unit: nominal.unit };
 }
 

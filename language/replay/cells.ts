@@ -87,13 +87,13 @@ export class Layout {
         looked: this.cell('looked', `face ${face.id}`, 'looked at'),
       });
     }
-    for (const one of family.joints) this.joints.set(one.part, this.cell('joint', `joint ${one.part}`, 'joint'));
+    for (const one of family.joints) this.joints.set(one.part, this.cell('joint', `joint ${one.part}`, 'is'));
     for (const one of family.adjusters)
       this.adjusters.set(one.part, this.cell('adjuster', `adjuster ${one.part}`, 'setting'));
-    for (const one of family.ports) this.ports.set(one.name, this.cell('port', `port ${one.name}`, 'port'));
+    for (const one of family.ports) this.ports.set(one.name, this.cell('port', `port ${one.name}`, 'is'));
     for (const step of allSteps(procedure)) {
       if (step.gate !== null && !this.gates.has(step.gate.name))
-        this.gates.set(step.gate.name, this.cell('gate', `gate ${step.gate.name}`, 'gate'));
+        this.gates.set(step.gate.name, this.cell('gate', `gate ${step.gate.name}`, 'is'));
     }
     this.unit = {
       station: this.cell('where', 'unit', 'station'),

@@ -16,7 +16,7 @@ export function unitGrids(setting: Setting, title: string, rows: readonly Row[])
   const { columns } = setting;
   const lines = Math.max(1, Math.ceil(columns.length / mostColumns));
   const each = Math.max(1, Math.ceil(columns.length / lines));
-  return Array.from({ length: lines }, (_, line) => ({ title, columns: columns.slice(line * each, (line + 1) * each), rows }));
+  return Array.from({ length: lines }, (_, line) => ({ title, across: each, columns: columns.slice(line * each, (line + 1) * each), rows }));
 }
 
 const passFail: readonly Row[] = [
@@ -27,7 +27,7 @@ const passFail: readonly Row[] = [
 /** Boxes that a step is recorded in. */
 export function stepGrids(setting: Setting, step: Step, place: { readonly station: string | null }): Grid[] {
   if (step.verb === 'across') {
-    return [{ title: '', columns: [{ place: words.boxes.theSet, detail: '' }], rows: [
+    return [{ title: '', across: 1, columns: [{ place: words.boxes.theSet, detail: '' }], rows: [
       { label: words.boxes.spread, unit: readingUnit(setting, step, place) },
       { label: words.boxes.furthest, unit: words.boxes.unit },
     ] }];
@@ -86,7 +86,11 @@ const triesWithoutLimit = 3;
 export function attemptGrids(setting: Setting, repair: Repair): Grid[] {
   const tries = repair.tries === null || !Number.isFinite(repair.tries) ? triesWithoutLimit : Math.min(Math.max(repair.tries, 1), mostTries);
   const own = shownSteps(setting, repair).filter((step) => step.verb === 'choose' || step.verb === 'measure').flatMap((step) => stepRows(setting, step, repair));
-  const tests = stageSteps(setting).filter(({ step }) => step.verb === 'test');
+  const { stages } = setting.procedure;
+  // Tests of later stages have not been passed yet when the unit is sent here: they have their own boxes.
+  const sends = stages.map((stage) => stage.steps.some((step) => step.gate?.onFail.some((entry) => entry.repair === repair.name)));
+  const reached = sends.includes(true) ? stages.slice(0, sends.lastIndexOf(true) + 1) : stages;
+  const tests = stageSteps(setting).filter(({ stage, step }) => step.verb === 'test' && reached.includes(stage));
   const readings = tests
     .filter(({ step }) => testReads(step))
     .map(({ stage, step }) => ({ label: capital(specTitle(setting.procedure, step.gate?.name ?? '')), unit: readingUnit(setting, step, stage) }));

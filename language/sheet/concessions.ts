@@ -1,5 +1,6 @@
 import type { Allow } from '../model/source.ts';
 import type { TableBlock } from './model.ts';
+import { titleOf } from './names.ts';
 import { allSteps, type Setting } from './setting.ts';
 import { words } from './words.ts';
 
@@ -10,8 +11,8 @@ export function concessionsTable(setting: Setting): TableBlock | null {
   const at = (where: string, allow: readonly Allow[]) => allow.map(({ rule, because }) => ({ where, rule, because }));
   const all = [
     ...at(places.procedure, procedure.allow),
-    ...procedure.family.parts.flatMap((part) => at(`${places.part} ${part.title}`, part.allow)),
-    ...procedure.specs.flatMap((spec) => at(`${places.spec} ${spec.title}`, spec.allow)),
+    ...procedure.family.parts.flatMap((part) => at(`${places.part} ${titleOf(part)}`, part.allow)),
+    ...procedure.specs.flatMap((spec) => at(`${places.spec} ${titleOf(spec)}`, spec.allow)),
     ...setting.numbers.flatMap((number) => at(`${places.number} ${number.name}`, number.allow)),
     ...procedure.repairs.flatMap((repair, index) => at(`${places.repair} R${index + 1}`, repair.allow)),
     ...allSteps(setting).flatMap((step) => at(`${places.step} ${step.number}`, step.allow)),

@@ -1,6 +1,6 @@
 import type { StandingTolerance } from '../model/shop.ts';
-import { compare, formatLimit, formatQuantity, inUnit, kindOfLimit, kindOfUnit, window } from '../quantities/index.ts';
-import type { Kind, Limit, NominalLimit, UnitName } from '../quantities/index.ts';
+import { compare, convert, formatLimit, formatQuantity, inUnit, kindOfUnit, roundTo, window, windowInSteps } from '../quantities/index.ts';
+import type { Kind, Limit, NominalLimit, Quantity, UnitName } from '../quantities/index.ts';
 
 /** How a limit is printed. */
 export interface Shown {
@@ -15,6 +15,8 @@ export interface Shown {
 export interface Showing {
   /** Unit of the tool; null: the author's. */
   readonly unit: UnitName | null;
+  /** A mark of the tool in that unit, if it has any: what has no tolerance is rounded to it. */
+  readonly mark?: Quantity | null;
   /** The shop's tolerance for a kind where none is written. */
   readonly standing: (kind: Kind) => StandingTolerance | null;
   /** A nominal is what is set (a wrench), not only the middle of a window (a reading). */
@@ -57,7 +59,7 @@ export function shownLimit(limit: Limit, showing: Showing): Shown {
   const written = formatLimit(limit);
   const own = unitOfLimit(limit);
   const foreign = showing.unit !== null && own !== showing.unit && (limit.form === 'then' || limit.form === 'tolerance' || limit.pair === undefined || unitOfLimit(limit.pair) !== showing.unit);
-  const converted = foreign ? inUnit(whole, showing.unit!) : null;
+  const converted = foreign ? inTool(whole, showing.unit!, showing.mark ?? null) : null;
   if (converted !== null) {
     const { value, beside } = split(converted, showing.setToNominal);
     return { value, also: joined(beside, written), standing };
@@ -68,15 +70,45 @@ export function shownLimit(limit: Limit, showing: Showing): Shown {
   }
   const { value, beside } = split(whole, showing.setToNominal);
   // The words of the author stand beside a window that was worked out from them.
-  return { value, also: joined(beside, value === written || (showing.setToNominal && limit.form === 'nominal') ? '' : written), standing };
+  return { value, also: joined(beside, value === written || (showing.setToNominal && limit.form === 'nominal') || limit.form === 'then' ? '' : written), standing };
 }
 
 function joined(...texts: readonly string[]): string {
   return texts.filter((text, index) => text !== '' && texts.indexOf(text) === index).join('; ');
 }
 
+/** A limit in the tool's unit: a window never loosens, a bare nominal is the nearest mark. */
+function inTool(limit: Limit, unit: UnitName, mark: Quantity | null): Limit | null {
+  if (limit.form !== 'nominal' || limit.plus !== null || limit.minus !== null) return inUnit(limit, unit);
+  const nominal = (mark?.unit === unit ? windowInSteps(limit, mark)?.nominal : null) ?? nearest(limit.nominal, unit);
+  return nominal === null ? null : { form: 'nominal', nominal, plus: null, minus: null };
+}
+
+/** As few digits as keep a figure within half a per cent. */
+function nearest(quantity: Quantity, unit: UnitName): Quantity | null {
+  const exact = convert(quantity, unit)?.valueOf();
+  if (exact === undefined) return null;
+  for (let decimals = -6; decimals <= 6; decimals++) {
+    const rounded = roundTo(quantity, unit, decimals, 'nearest');
+    if (rounded !== null && Math.abs(Number(rounded.number) - exact) <= Math.abs(exact) * 0.005) return rounded;
+  }
+  return null;
+}
+
+/** What must never be passed, in the unit of the tool: rounded down. */
+export function ceilingText(most: Quantity, unit: UnitName | null): string {
+  const written = formatQuantity(most);
+  const converted = unit === null || unit === most.unit ? null : inUnit({ form: 'at most', most }, unit);
+  return converted?.form === 'at most' ? `${formatQuantity(converted.most)} (${written})` : written;
+}
+
 /** The large text, and the window beside a nominal that is set. */
 function split(limit: Limit, setToNominal: boolean): { value: string; beside: string } {
+  if (limit.form === 'then') {
+    const windows = [windowText(limit.first), windowText(limit.angle)].filter((text) => text !== null);
+    const text = (part: NominalLimit) => (windowText(part) === null ? formatLimit(part) : formatQuantity(part.nominal));
+    return { value: `${text(limit.first)} then ${text(limit.angle)}`, beside: windows.join(', ') };
+  }
   if (limit.form !== 'nominal') return { value: formatLimit(limit), beside: '' };
   const range = windowText(limit);
   const nominal = formatQuantity(limit.nominal);
@@ -104,7 +136,7 @@ function withStanding(limit: Limit, { standing }: Showing): { limit: Limit; stan
   }
   if (limit.form !== 'nominal' || limit.plus !== null || limit.minus !== null) return { limit, standing: null };
   const rule = standing(kindOfUnit(limit.nominal.unit));
-  if (rule === null || kindOfLimit(limit) === null) return { limit, standing: null };
+  if (rule === null) return { limit, standing: null };
   return { limit: { ...limit, plus: rule.limit.plus, minus: rule.limit.minus }, standing: rule };
 }
 

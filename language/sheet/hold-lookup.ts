@@ -6,7 +6,7 @@ import { specLimits } from './limits.ts';
 import type { Lookup } from './model.ts';
 import { inSentence, specTitle } from './names.ts';
 import { type Setting, stageSteps } from './setting.ts';
-import { assetsAt, toolUnit, type Where } from './units.ts';
+import { markAt, toolUnit, type Where } from './units.ts';
 import { words } from './words.ts';
 
 /** Most columns of the table: more cannot be read at arm's length. */
@@ -14,7 +14,7 @@ const mostPairs = 9;
 
 /**
  * `hold 20 bar below opening` worked out for every reading that may come, one table for each part number that differs:
- * nobody subtracts at the bench. None where the window has no two ends.
+ * nobody subtracts at the bench. None where the limit has no lower end.
  */
 export function holdLookup(setting: Setting, step: Step, where: Where): Lookup[] {
   const hold = step.test?.hold ?? null;
@@ -58,8 +58,11 @@ function pairsOf(setting: Setting, step: Step, where: Where, limit: Limit, amoun
   if (own === null) return null;
   const unit = toolUnit(setting, step, where, 'pressure') ?? own;
   for (const grade of gradesOf(setting, where, limit, unit)) {
-    const { low, high } = windowInSteps(limit, grade) ?? { low: null, high: null };
-    if (low === null || high === null) return null;
+    const { low, high: top } = windowInSteps(limit, grade) ?? { low: null, high: null };
+    if (low === null) return null;
+    // With no upper end the table begins at the limit and goes as far as it is wide.
+    let high: Quantity = top ?? low;
+    for (let more = 1; top === null && more < mostPairs; more++) high = add(high, grade) ?? high;
     const readings = sizesOf(low, high, grade);
     if (readings === null || readings.length > mostPairs) continue;
     const decimals = grade.number.split('.')[1]?.length ?? 0;
@@ -75,10 +78,10 @@ function pairsOf(setting: Setting, step: Step, where: Where, limit: Limit, amoun
 
 /** The gauge's marks, then coarser ones, until the table fits. */
 function gradesOf(setting: Setting, where: Where, limit: Limit, unit: UnitName): Quantity[] {
-  const marks = assetsAt(setting.procedure, where.station).map(({ graduated }) => graduated).find((mark) => mark !== null && mark !== undefined && mark.unit === unit);
+  const marks = markAt(setting, where);
   const { low } = window(limit);
   const digits = low === null ? 0 : lastPlace(convert(low, unit) === null || low.unit !== unit ? '1' : low.number);
-  const first = marks ?? { number: digits >= 0 ? `1${'0'.repeat(digits)}` : `0.${'0'.repeat(-digits - 1)}1`, unit };
+  const first = marks?.unit === unit ? marks : { number: digits >= 0 ? `1${'0'.repeat(digits)}` : `0.${'0'.repeat(-digits - 1)}1`, unit };
   const grades: Quantity[] = [];
   let grade = first;
   for (let times = 0; times < 12; times++) {

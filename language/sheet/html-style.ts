@@ -79,13 +79,13 @@ tr{break-inside:avoid}
 .lookup th{font-weight:normal;font-size:10pt;text-align:left}
 .lookup th,.lookup td{border:.5pt solid;padding:.8mm 1.6mm;text-align:center}
 .lookup td{font-size:12pt}
-.boxes{margin:1.6mm 0;break-inside:avoid;table-layout:fixed;width:calc(40mm + var(--n,6)*23mm);max-width:100%}
-.boxes{width:auto}
+.boxes{margin:1.6mm 0;break-inside:avoid;table-layout:fixed;width:auto}
 .boxes th{font-weight:normal;font-size:10pt;text-align:left;padding:0 1mm 0 0;width:40mm}
 .boxes thead th{text-align:center;font-weight:bold;width:23mm}
 .boxes thead th.name{text-align:left;width:40mm}
 .boxes small{font-weight:normal;font-size:8.5pt}
 .boxes td{border:1pt solid;height:9mm;width:23mm}
+.boxes td.none{border:0;height:auto}
 .boxes.full{width:100%}
 .boxes.full td,.boxes.full thead th{width:auto}
 .boxes.full th.name{width:32mm}

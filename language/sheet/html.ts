@@ -139,9 +139,10 @@ function factList(facts: readonly Fact[]): string {
   return `<ul class="facts">${facts.map((one) => `<li>${fact(one)}</li>`).join(' ')}</ul>`;
 }
 
-function grid({ title, columns, rows }: Grid): string {
-  const width = columns.length > 6 ? ' class="boxes full"' : ' class="boxes"';
-  const cells = columns.map(() => '<td></td>').join('');
-  return `<table${width}><thead><tr><th scope="col" class="name">${escape(title)}</th> ${columns.map(({ place: name, detail }) => `<th scope="col">${escape(name)}${detail === '' ? '' : ` <small>${escape(detail)}</small>`}</th>`).join(' ')}</tr></thead>
+function grid({ title, across, columns, rows }: Grid): string {
+  const width = across > 6 ? ' class="boxes full"' : ' class="boxes"';
+  const empty = across - columns.length;
+  const cells = columns.map(() => '<td></td>').join('') + '<td class="none"></td>'.repeat(empty);
+  return `<table${width}><thead><tr><th scope="col" class="name">${escape(title)}</th> ${columns.map(({ place: name, detail }) => `<th scope="col">${escape(name)}${detail === '' ? '' : ` <small>${escape(detail)}</small>`}</th>`).join(' ')}${'<td class="none"></td>'.repeat(empty)}</tr></thead>
 <tbody>${rows.map(({ label, unit }) => `<tr><th scope="row">${escape(label)}${unit === '' ? '' : `, <b>${escape(unit)}</b>`}</th>${cells}</tr>`).join('\n')}</tbody></table>`;
 }

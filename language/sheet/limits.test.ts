@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Limit } from '../quantities/index.ts';
-import { shownLimit } from './figures.ts';
+import { ceilingText, shownLimit } from './figures.ts';
 import { jobOf, nominal, procedure, q, range, shop } from './injector-fixture.ts';
 import type { SheetOptions } from './setting.ts';
 import { settingOf } from './setting.ts';
@@ -34,9 +34,18 @@ describe('a limit as a hand needs it', () => {
     expect(shown({ form: 'at least', least: q('200 bar') }, 'psi', false)[0]).toBe('at least 2910 psi');
     expect(shown(range('55', '65 N·m'), 'lbf·ft', true)).toEqual(['40.6 to 47.9 lbf·ft', '55 to 65 N·m']);
   });
+  test('a bare figure goes to the nearest mark, or keeps within half a per cent', () => {
+    const psi = (mark: ReturnType<typeof q> | null) => flat(shownLimit(nominal('10 MPa'), { unit: 'psi', mark, standing: none, setToNominal: true }).value);
+    expect(psi(q('50 psi'))).toBe('1450 psi');
+    expect(psi(null)).toBe('1450 psi');
+  });
+  test('what must never be passed rounds down', () => {
+    expect(flat(ceilingText(q('300 bar'), 'psi'))).toBe('4350 psi (300 bar)');
+    expect(flat(ceilingText(q('300 bar'), null))).toBe('300 bar');
+  });
   test('a torque and an angle stay together', () => {
     const then = { form: 'then' as const, first: nominal('40 N·m') as never, angle: nominal('90 °', '5') as never };
-    expect(shown(then, null, true)).toEqual(['40 N·m then 90° ±5°', '']);
+    expect(shown(then, null, true)).toEqual(['40 N·m then 90°', '85° to 95°']);
   });
 });
 

@@ -4,7 +4,7 @@ import { formatLimit, formatQuantity, kindOfUnit } from '../quantities/index.ts'
 import { limitText, type Shown, shownLimit, unitOfLimit } from './figures.ts';
 import type { LimitLine } from './model.ts';
 import type { Setting } from './setting.ts';
-import { toolUnit, type Where } from './units.ts';
+import { markAt, toolUnit, type Where } from './units.ts';
 import { words } from './words.ts';
 
 /** What a spec says for one part number: the number's own values over the procedure's. Null: no such spec. */
@@ -100,6 +100,7 @@ function shownIn(setting: Setting, step: Step, where: Where, limit: Limit): Show
   const unit = unitOfLimit(limit);
   return shownLimit(limit, {
     unit: unit === null ? null : toolUnit(setting, step, where, kindOfUnit(unit)),
+    mark: markAt(setting, where),
     standing: standingOf(setting),
     setToNominal: step.verb === 'torque' || step.verb === 'lock',
   });
@@ -112,7 +113,7 @@ function standingOf({ procedure }: Setting) {
 /** A figure of a test in one line, in the unit of the tool. */
 export function figureText(setting: Setting, step: Step, where: Where, limit: Limit): string {
   const unit = unitOfLimit(limit);
-  return limitText(limit, { unit: unit === null ? null : toolUnit(setting, step, where, kindOfUnit(unit)) });
+  return limitText(limit, { unit: unit === null ? null : toolUnit(setting, step, where, kindOfUnit(unit)), mark: markAt(setting, where) });
 }
 
 /** `3 bar per 0.001 in`, from a spec of a rate. */

@@ -3,7 +3,7 @@ import type { RangeLimit } from '../quantities/types.ts';
 import { formatQuantity } from '../quantities/index.ts';
 import { limitText } from './figures.ts';
 import type { TableBlock } from './model.ts';
-import { baseTitle } from './names.ts';
+import { baseTitle, capital, titleOf } from './names.ts';
 import { allSteps, setSize, type Setting, shownSteps, stageSteps } from './setting.ts';
 import { assetsAt } from './units.ts';
 import { words } from './words.ts';
@@ -138,6 +138,6 @@ export function fluidsTable(setting: Setting): TableBlock | null {
       { head: kind, share: 3 },
       { head: flash, share: 3 },
     ],
-    rows: fluids.map((item) => [{ text: item.title, strong: true }, { text: kinds[item.kind] }, { text: item.flammable === null ? notStated : formatQuantity(item.flammable) }]),
+    rows: fluids.map((item) => [{ text: capital(titleOf(item)), strong: true }, { text: kinds[item.kind] }, { text: item.flammable === null ? notStated : formatQuantity(item.flammable) }]),
   };
 }

@@ -1,18 +1,36 @@
 import type { Family, Part } from '../model/family.ts';
 import type { Procedure, StepObject } from '../model/procedure.ts';
 
+/** The author's words for a thing; where he wrote none, its name with blanks. */
+export function titleOf({ name, title }: { readonly name: string; readonly title: string }): string {
+  return title === name ? name.replace(/[-_]+/gu, ' ') : title;
+}
+
+/** Title of the thing of this name, or the name as words. */
+function titleAmong(things: readonly { readonly name: string; readonly title: string }[], name: string): string {
+  return titleOf(things.find((thing) => thing.name === name) ?? { name, title: name });
+}
+
 /** The author's words for an object, as a title. */
 export function objectTitle(family: Family, object: StepObject): string {
   switch (object.kind) {
     case 'part':
-      return family.parts.find(({ name }) => name === object.name)?.title ?? object.name;
+      return titleAmong(family.parts, object.name);
     case 'adjuster':
-      return family.adjusters.find(({ name }) => name === object.name)?.title ?? object.name;
+      return titleAmong(family.adjusters, object.name);
     case 'face':
-      return family.faces.find(({ id }) => id === object.name)?.title ?? object.name;
+      return faceTitle(family, object.name);
     case 'port':
-      return family.ports.find(({ name }) => name === object.name)?.title ?? object.name;
+      return titleAmong(family.ports, object.name);
   }
+}
+
+/** `end face of holder`, unless the author has words of his own for the face. */
+function faceTitle(family: Family, id: string): string {
+  const face = family.faces.find((other) => other.id === id);
+  const part = family.parts.find(({ name }) => name === face?.part);
+  if (face === undefined) return id;
+  return part !== undefined && face.title === `${part.title}, ${face.name} face` ? `${face.name.replaceAll('-', ' ')} face of ${inSentence(titleOf(part))}` : face.title;
 }
 
 /** A title inside a sentence: `Setting shim` → `setting shim`; `O-ring`, `M8 stud` and `TDC mark` stay. */
@@ -29,15 +47,16 @@ export function capital(text: string): string {
   return first.toUpperCase() + text.slice(first.length);
 }
 
-/** `a, b and c`. */
+/** `a, b and c`; with semicolons where one of them has a comma of its own. */
 export function list(words: readonly string[], last = 'and'): string {
   if (words.length < 2) return words.join('');
-  return `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)}`;
+  const comma = words.some((word) => word.includes(',')) ? '; ' : ', ';
+  return `${words.slice(0, -1).join(comma)}${comma === '; ' ? ';' : ''} ${last} ${words.at(-1)}`;
 }
 
 /** Title of a part without `, cylinder 3`. */
 export function baseTitle(part: Part): string {
-  return part.position === null ? part.title : part.title.replace(/, cylinder \d+$/u, '');
+  return part.position === null ? titleOf(part) : part.title.replace(/, cylinder \d+$/u, '');
 }
 
 /** `(on its two dowels)`, from the words of `located by "two dowels"`. */
@@ -77,24 +96,22 @@ function positions(family: Family, copies: readonly StepObject[]): string {
 
 /** Title of a station; its name where the shop does not know it. */
 export function stationTitle(procedure: Procedure, name: string): string {
-  return procedure.shop.stations.find((station) => station.name === name)?.title ?? name;
+  return titleAmong(procedure.shop.stations, name);
 }
 
 /** Title of a fluid. */
 export function fluidTitle(procedure: Procedure, name: string): string {
-  return procedure.shop.fluids.find((fluid) => fluid.name === name)?.title ?? name;
+  return titleAmong(procedure.shop.fluids, name);
 }
 
 /** What a test or spec is called: the spec's own words where it has some, else its name as words. */
 export function specTitle(procedure: Procedure, name: string): string {
-  const spec = procedure.specs.find((other) => other.name === name);
-  return spec !== undefined && spec.title !== spec.name ? spec.title : name.replaceAll('-', ' ').replaceAll('_', ' ');
+  return titleAmong(procedure.specs, name);
 }
 
 /** What a repair is called; an inline one reads as what it does. */
 export function repairTitle(procedure: Procedure, name: string): string {
-  const repair = procedure.repairs.find((other) => other.name === name);
-  return repair !== undefined && repair.title !== repair.name ? repair.title : name.replaceAll('-', ' ');
+  return titleAmong(procedure.repairs, name);
 }
 
 /** `R1`. */

@@ -23,6 +23,7 @@ function wordsOf(procedure: Procedure, step: Step): (string | Span)[] {
   /** The author's words after a colon. */
   const more = text === '' ? '.' : `: ${text}`;
   const fluid = step.fluid === null ? '' : ` in ${inSentence(fluidTitle(procedure, step.fluid))}`;
+  const lasting: Span[] = step.count === null ? [] : [{ text: ' for ' }, strong(formatQuantity(step.count))];
   const things = step.all ? allWords(procedure, step) : objects;
   switch (step.verb) {
     case 'receive':
@@ -60,11 +61,11 @@ function wordsOf(procedure: Procedure, step: Step): (string | Span)[] {
     case 'press':
       return [`press ${objects}${more}`];
     case 'wash':
-      return [`wash ${things}${fluid}${more}`];
+      return [`wash ${things}${fluid}`, ...lasting, more];
     case 'rinse':
-      return [`rinse ${things}${fluid}${more}`];
+      return [`rinse ${things}${fluid}`, ...lasting, more];
     case 'soak':
-      return [`soak ${things}${fluid}${more}`];
+      return [`soak ${things}${fluid}`, ...lasting, more];
     case 'blow-dry':
       return [`blow dry ${things}${more}`];
     case 'wipe':
@@ -86,7 +87,7 @@ function wordsOf(procedure: Procedure, step: Step): (string | Span)[] {
     case 'read':
       return [`read ${reading(procedure, step)}${step.asFound ? ', as found' : ''}.`];
     case 'renew':
-      return [`take new: ${objects}${step.readyToFit ? ', ready to fit' : ''}${more}`];
+      return [`renew ${objects}${withWords(procedure, step)}${step.readyToFit ? ', ready to fit' : ''}${more}`];
     case 'fit':
       return [`fit ${fitted(procedure, step)}${step.forTrial ? ', for trial' : ''}${more}`];
     case 'line-up':

@@ -54,10 +54,10 @@ describe('fail paths', () => {
     expect(path('8.1')).toBe('If it fails: reshim (R1) of the unit furthest out, 3 tries; then hold the unit for the lead.');
   });
   test('verdicts have each their own', () => {
-    expect(path('6.3')).toBe('Lap: lap holder, end face (R5), as often as it takes. Reject: hold the unit for the lead.');
+    expect(path('6.3')).toBe('Lap: lap end face of holder (R5), as often as it takes. Reject: hold the unit for the lead.');
   });
   test('an inline repair is called by what it does', () => {
-    expect(path('6.2')).toBe('If it fails: take new: nozzle and needle (R4), 1 try; then hold the unit for the lead.');
+    expect(path('6.2')).toBe('If it fails: renew nozzle and needle (R4), 1 try; then hold the unit for the lead.');
   });
 });
 
@@ -148,7 +148,7 @@ describe('the sheet', () => {
   test('concessions stand at their step and in the last table', () => {
     const last = sheet.blocks.at(-1)!;
     expect(last.kind === 'table' ? last.rows.map((row) => row.map(({ text }) => text)) : []).toEqual([
-      ['Spec shim-rate', 'rate-not-measured', 'Shop rule; the prediction is checked by the re-test'],
+      ['Spec shim rate', 'rate-not-measured', 'Shop rule; the prediction is checked by the re-test'],
       ['Step 7.3', 'gauge-too-coarse', 'Gauge of class 0.1 is on order'],
     ]);
     expect(stepsOf(sheet.blocks).find(({ number }) => number === '7.3')!.notes).toEqual([{ label: 'Allowed', text: 'gauge-too-coarse because Gauge of class 0.1 is on order' }]);
@@ -161,9 +161,9 @@ describe('the sheet', () => {
     const joints = procedure.family.joints.map((joint) => ({ ...joint, leftHand: true }));
     const made = { ...procedure, family: { ...procedure.family, joints } };
     const blocks = stepsOf(sheetOf(made, blank).blocks);
-    const told = (number: string) => blocks.find((one) => one.number === number)!.facts.find(({ label }) => label === 'LEFT-HAND THREAD')?.text;
-    expect(told('3.3')).toBe('turn clockwise to slacken');
-    expect(told('6.7')).toBe('turn anticlockwise to tighten');
+    const told = (number: string) => blocks.find((one) => one.number === number)!.facts.find(({ text }) => text.includes('LEFT-HAND'))?.text;
+    expect(told('3.3')).toBe('LEFT-HAND THREAD: turn clockwise to slacken');
+    expect(told('6.7')).toBe('LEFT-HAND THREAD: turn anticlockwise to tighten');
   });
   test('a step with takes, passes, holder and the rest prints each', () => {
     const made = { ...procedure, stages: [{ ...procedure.stages[5]!, steps: [{ ...stepAt('6.7'), passes: [q('50 %'), q('100 %')], holder: 'pin spanner', takes: q('10 min'), oiled: true, note: 'Slowly' }] }] };

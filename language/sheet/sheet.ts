@@ -7,7 +7,7 @@ import { repairWords } from './fail-path.ts';
 import { documentTitle, headerOf, shortHash } from './header.ts';
 import { fluidsTable, renewTable, toolsTable, unitsTable } from './lists.ts';
 import type { Block, CautionBlock, Fact, Sheet, TableBlock } from './model.ts';
-import { capital, stationTitle } from './names.ts';
+import { capital, inSentence, stationTitle, titleOf } from './names.ts';
 import { type Setting, type SheetOptions, settingOf, shownSteps } from './setting.ts';
 import { stepBlock } from './steps.ts';
 import { words } from './words.ts';
@@ -29,13 +29,13 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
         form: 'stage',
         id: `stage-${index + 1}`,
         number: String(index + 1),
-        title: capital(stage.title),
+        title: capital(titleOf(stage)),
         facts: placeFacts(procedure, stage.station, [{ label: words.place.work, text: stage.together ? words.place.together : words.place.one }]),
         line: { file: stage.source.file, line: stage.source.range.start.line },
       },
       ...(cautions.stages.get(stage.name) ?? []).map(fullCaution),
       ...steps.map((step) => stepBlock(setting, stage, step, cautions.steps.get(step), false)),
-      { kind: 'grid', title: `${words.boxes.stageDone}: ${stage.title}`, grids: unitGrids(setting, '', [{ label: words.boxes.done, unit: '' }]) },
+      { kind: 'grid', title: `${words.boxes.stageDone}: ${inSentence(titleOf(stage))}`, grids: unitGrids(setting, '', [{ label: words.boxes.done, unit: '' }]) },
     ];
   });
   const repairs = procedure.repairs.flatMap((repair, index): Block[] => {

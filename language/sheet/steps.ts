@@ -1,18 +1,18 @@
 import type { StepCautions } from '../cautions/index.ts';
 import type { Repair, Stage, Step } from '../model/procedure.ts';
-import { formatQuantity } from '../quantities/index.ts';
+import { formatQuantity, kindOfUnit } from '../quantities/index.ts';
 import type { Limit } from '../quantities/index.ts';
 import { stepGrids } from './boxes.ts';
 import { failPath } from './fail-path.ts';
 import { isGateStep } from './gates.ts';
 import { holdLookup } from './hold-lookup.ts';
-import { limitText } from './figures.ts';
+import { ceilingText, limitText } from './figures.ts';
 import { figureText, rateText, stepLimits } from './limits.ts';
 import type { CautionBlock, Fact, StepBlock } from './model.ts';
 import { fluidTitle, inSentence, specTitle } from './names.ts';
 import { sentenceOf } from './sentences.ts';
 import { isShown, type Setting } from './setting.ts';
-import { toolWords } from './units.ts';
+import { toolUnit, toolWords } from './units.ts';
 import { words } from './words.ts';
 
 /** One step with everything that stands around it, in reading order. */
@@ -86,7 +86,7 @@ function jointFacts(setting: Setting, step: Step): Fact[] {
     if (!facts.some((other) => other.label === fact.label && other.text === fact.text)) facts.push(fact);
   };
   for (const joint of joints) {
-    if (joint.leftHand) add({ label: label.leftHand, text: tightens ? label.leftHandTighten : label.leftHandSlacken });
+    if (joint.leftHand) add({ label: '', text: tightens ? label.leftHandTighten : label.leftHandSlacken });
     if (joint.thread !== null && tightens) add({ label: label.thread, text: joint.thread });
     if (joint.oiled && tightens) add({ label: label.oilThread, text: label.oilThreadText });
     if (joint.handTightIsFinal && step.verb === 'run-down') add({ label: label.handTight, text: '' });
@@ -110,7 +110,7 @@ function testFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[] 
   if (test.to !== null) facts.push({ label: label.to, text: figure(test.to) });
   if (test.forTime !== null) facts.push({ label: label.forTime, text: figure(test.forTime) });
   if (test.at !== null) facts.push({ label: label.at, text: figure(test.at) });
-  if (test.neverAbove !== null) facts.push({ label: label.never, text: figure({ form: 'nominal', nominal: test.neverAbove, plus: null, minus: null }) });
+  if (test.neverAbove !== null) facts.push({ label: label.never, text: ceilingText(test.neverAbove, toolUnit(setting, step, place, kindOfUnit(test.neverAbove.unit))) });
   for (const condition of test.conditions) facts.push({ label: label.conditions, text: condition });
   return facts;
 }

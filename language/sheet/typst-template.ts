@@ -81,7 +81,8 @@ export const template = String.raw`
 
 #let box-height = 9mm
 #let boxes(g) = {
-  let n = g.columns.len()
+  let n = g.across
+  let empty = n - g.columns.len()
   block(width: 100%, above: 1.6mm, below: 1.6mm, breakable: g.rows.len() > 15, {
     table(
       columns: (if n > 8 { 32mm } else { 40mm },) + (if n > 6 { (1fr,) * n } else { (23mm,) * n }),
@@ -94,10 +95,12 @@ export const template = String.raw`
           #text(size: 10pt, weight: "bold", c.place)
           #if c.detail != "" [ #h(0.3em)#text(size: 8.5pt, c.detail) ]
         ]),
+        ..([],) * empty,
       ),
       ..g.rows.map(r => (
         table.cell(text(size: 10pt)[#r.label#if r.unit != "" [, #strong(r.unit)]]),
         ..g.columns.map(c => table.cell(stroke: 1pt + black, box(height: box-height - 1.6mm, width: 100%))),
+        ..([],) * empty,
       )).flatten(),
     )
   })

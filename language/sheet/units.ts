@@ -1,7 +1,7 @@
 import type { Procedure, Step, ToolUse } from '../model/procedure.ts';
 import type { Asset } from '../model/shop.ts';
 import { kindOfUnit } from '../quantities/index.ts';
-import type { Kind, Limit, UnitName } from '../quantities/index.ts';
+import type { Kind, Limit, Quantity, UnitName } from '../quantities/index.ts';
 import { limitText, unitOfLimit } from './figures.ts';
 import { specLimits } from './limits.ts';
 import type { Setting } from './setting.ts';
@@ -29,6 +29,11 @@ export function toolUnit(setting: Setting, step: Step, where: Where, kind: Kind 
   ];
   const units = ranges.flatMap((range) => (range === null ? [] : range.high.unit));
   return units.find((unit) => kindOfUnit(unit) === kind) ?? null;
+}
+
+/** The marks of the gauge at a station. */
+export function markAt(setting: Setting, where: Where): Quantity | null {
+  return assetsAt(setting.procedure, where.station).find(({ graduated }) => graduated !== null)?.graduated ?? null;
 }
 
 /** The unit that a reading of this step is written down in; empty where none is known. */

@@ -1,7 +1,8 @@
 /** Completion: names with their words, verbs where a step begins, words of the language where they fit. */
-import { type CompletionItem, CompletionItemKind } from 'vscode-languageserver-types';
+import { type CompletionItem, CompletionItemKind, InsertTextFormat } from 'vscode-languageserver-types';
 import type { CheckResult } from '../../language/check.ts';
 import { verbs } from '../../language/model/verbs.ts';
+import { snippets } from './snippets.ts';
 import { wantedAt } from './completion-context.ts';
 import { placeAt } from './place.ts';
 import { allDeclared, type Declared, inScope, scopeAt } from './scope.ts';
@@ -23,6 +24,7 @@ const spelling: Readonly<Partial<Record<(typeof verbs)[number], string>>> = {
  * What may stand at an offset of a text.
  * @param result the last check: names stay what they were while a line is half typed
  * @param textOf text of any file of the workspace
+ * @param offersSnippets the client puts the cursor into the gaps of a snippet
  */
 export function completions(
   text: string,
@@ -30,6 +32,7 @@ export function completions(
   result: CheckResult,
   rules: readonly RuleName[],
   textOf: (uri: string) => string | null,
+  offersSnippets: boolean,
 ): CompletionItem[] {
   const place = placeAt(text, offset);
   const wanted = wantedAt(place);
@@ -46,7 +49,7 @@ export function completions(
         label: symbol.name,
         kind: completionKind(symbol.kind),
         detail: symbol.title === '' ? symbol.kind : symbol.title,
-        labelDetails: { description: symbol.kind },
+        labelDetails: { description: symbol.title === '' ? symbol.kind : symbol.title },
         // Names before words, and the likeliest kind before the others.
         sortText: `1${wanted.names.indexOf(symbol.kind)}${symbol.name}`,
       });
@@ -60,6 +63,18 @@ export function completions(
     for (const label of ['hazard', 'only']) items.push({ label, kind: CompletionItemKind.Keyword, sortText: `3${label}` });
   }
   for (const label of new Set(wanted.words)) items.push({ label, kind: CompletionItemKind.Keyword, sortText: `4${label}` });
+  for (const { name, prefix, description, body } of snippets) {
+    if (!offersSnippets || place.before.length > 0 || !(wanted.words.includes(prefix) || (wanted.verbs && snippetVerbs.has(prefix)))) continue;
+    items.push({
+      label: prefix,
+      kind: CompletionItemKind.Snippet,
+      detail: description,
+      labelDetails: { description: name },
+      insertText: body,
+      insertTextFormat: InsertTextFormat.Snippet,
+      sortText: `5${prefix}`,
+    });
+  }
   if (wanted.rules) {
     for (const { code, title } of rules) {
       items.push({ label: code, kind: CompletionItemKind.EnumMember, detail: title, insertText: `${code} because ""`, sortText: `1${code}` });
@@ -67,6 +82,9 @@ export function completions(
   }
   return items;
 }
+
+/** Snippets of steps; the others begin with a word that their block offers. */
+const snippetVerbs = new Set(['test', 'check']);
 
 /** Words of a declaration's head: up to its brace. */
 function headWords({ uri, symbol }: Declared, textOf: (uri: string) => string | null): readonly string[] {

@@ -6,7 +6,7 @@ import { opendir } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import { Checker, type CheckResult } from '../../language/check.ts';
-import { type ReadText, readText } from './read-text.ts';
+import { type ReadText, readText } from '../workspace/read-text.ts';
 import { canonicalUri, pathOfUri, uriOfPath } from './uris.ts';
 
 const extension = '.rebuild';

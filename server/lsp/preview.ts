@@ -1,7 +1,7 @@
 /** The request `handtight/sheet`: the sheet of what stands at a place, for a view beside the editor. */
 import { htmlOf, sheetOf } from '../../language/sheet/index.ts';
 import { htmlFonts } from '../print/index.ts';
-import { contentHash } from './content-hash.ts';
+import { contentHash } from '../workspace/content-hash.ts';
 import type { Library } from './library.ts';
 import type { SheetAnswer, SheetQuestion } from './requests.ts';
 import { subjectAt } from './subject.ts';

@@ -1,10 +1,11 @@
 /** The request `handtight/print`: the sheet of what stands at a place, as a PDF in a folder. */
 import { sheetOf } from '../../language/sheet/index.ts';
 import { printSheet } from '../print/index.ts';
-import { contentHash } from './content-hash.ts';
+import { sheetName } from '../print/sheet-name.ts';
+import { contentHash } from '../workspace/content-hash.ts';
 import type { Library } from './library.ts';
 import type { PrintAnswer, printQuestion } from './requests.ts';
-import { type Subject, subjectAt } from './subject.ts';
+import { subjectAt } from './subject.ts';
 import type { z } from 'zod';
 import { pathOfUri, uriOfPath } from './uris.ts';
 
@@ -20,16 +21,9 @@ export async function printAt(library: Library, { uri, position, folder, paper, 
   if (errors > 0 && !draft) return { kind: 'errors', title: symbol.title === '' ? symbol.name : symbol.title, errors };
   const sheet = sheetOf(procedure, { job, number: null, paper, draft, findings, hash: contentHash(subject, library.files()) });
   try {
-    const { files, notes } = await printSheet(sheet, { formats: ['pdf'], to, name: printName(subject, draft) });
+    const { files, notes } = await printSheet(sheet, { formats: ['pdf'], to, name: sheetName(subject, draft) });
     return { kind: 'printed', file: uriOfPath(files[0]!), draft, notes };
   } catch (error) {
     return { kind: 'none', reason: error instanceof Error ? error.message : String(error) };
   }
-}
-
-/** A draft has another name, so that it never takes the place of a released sheet. */
-function printName({ procedure, job }: Subject, draft: boolean): string {
-  const revision = procedure.revision === null ? '' : `-revision-${procedure.revision}`;
-  const name = job === null ? `${procedure.name}${revision}` : `job-${job.name}`;
-  return draft ? `${name}-draft` : name;
 }

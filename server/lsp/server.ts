@@ -34,6 +34,7 @@ export function serve(connection: Connection): void {
   let scope: 'workspace' | 'open' = 'workspace';
   let folders: string[] = [];
   let snippets = false;
+  let completesSnippets = false;
   let watches = false;
   let configures = false;
   let pages: ReadonlyMap<string, string> = new Map();
@@ -64,6 +65,7 @@ export function serve(connection: Connection): void {
     folders = (params.workspaceFolders ?? []).map(({ uri }) => uri);
     if (folders.length === 0 && params.rootUri) folders = [params.rootUri];
     snippets = params.capabilities.workspace?.workspaceEdit?.snippetEditSupport === true;
+    completesSnippets = params.capabilities.textDocument?.completion?.completionItem?.snippetSupport === true;
     watches = params.capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration === true;
     configures = params.capabilities.workspace?.configuration === true;
     return {
@@ -131,7 +133,7 @@ export function serve(connection: Connection): void {
   connection.onCompletion(({ textDocument, position }) => {
     const document = library.document(textDocument.uri);
     if (document === undefined) return [];
-    return completions(document.getText(), document.offsetAt(position), library.check(), rules, textOf);
+    return completions(document.getText(), document.offsetAt(position), library.check(), rules, textOf, completesSnippets);
   });
 
   connection.onHover(({ textDocument, position }) => hoverAt(canonicalUri(textDocument.uri), position, library.check(), textOf));

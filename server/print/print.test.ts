@@ -58,11 +58,12 @@ function pdfText(sheet: Sheet): string {
 
 /** The text without the head of every page but the first, and without the feet. */
 function flow(sheet: Sheet, text: string): string {
-  return text
-    .split('\f')
+  const pages = text.split('\f').filter((page) => page.trim() !== '');
+  return pages
     .map((page, index) => {
       const whole = bones(page).replace(bones(sheet.foot), '').replace(bones(sheet.firstAid ?? ''), '');
-      return index === 0 ? whole : whole.replace(/^.*?Page\d+of\d+/u, '');
+      const number = `Page${index + 1}of${pages.length}`;
+      return index === 0 ? whole : whole.slice(whole.indexOf(number) + number.length);
     })
     .join('');
 }

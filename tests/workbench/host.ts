@@ -50,9 +50,11 @@ export interface Host {
 
 /**
  * Starts the server on a free port with empty data and extension folders; resolved when it listens.
+ * The workspace is not trusted: the tests hold for the editor's restricted mode.
  * @param settings machine settings that hold for the run
+ * @param more further options of the server
  */
-export async function startHost(settings: Readonly<Record<string, unknown>> = {}): Promise<Host> {
+export async function startHost(settings: Readonly<Record<string, unknown>> = {}, more: readonly string[] = []): Promise<Host> {
   installHost();
   const port = await freePort();
   const data = mkdtempSync(join(tmpdir(), 'handtight-host-'));
@@ -67,6 +69,7 @@ export async function startHost(settings: Readonly<Record<string, unknown>> = {}
     '--server-data-dir', join(data, 'server'),
     '--extensions-dir', join(data, 'extensions'),
     '--enable-smoke-test-driver',
+    ...more,
   ];
   await writeSettings(join(data, 'server'), settings);
   // A group of its own: its extension hosts and language servers end with it.

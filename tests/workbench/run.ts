@@ -12,6 +12,12 @@ import { root, startHost } from './host.ts';
 /** The longest that a run may take; a suite that hangs is a failed one. */
 const timeLimit = 240_000;
 
+/** What the suite says; the workbench's own chatter is shown with VERBOSE=1. */
+const suiteLine = /^(?:ok {3}|FAIL )/;
+
+/** The suite's count: said again at the very end, behind whatever the host still prints. */
+let count = '';
+
 async function main(): Promise<number> {
   for (const needed of ['out/extension.cjs', 'out/server.cjs']) {
     if (!existsSync(join(root, needed))) throw new Error(`${needed} is not there: build the extension first (npm run build).`);
@@ -31,7 +37,12 @@ async function main(): Promise<number> {
       }, timeLimit);
       timer.unref();
       exposeHooks(page, {
-        log: (type, values) => (type === 'error' ? console.error(...values) : console.log(...values)),
+        log(type, values) {
+          const text = values.map(String).join(' ').trimEnd();
+          if (/^\d+ passed, \d+ failed$/.test(text)) count = text;
+          else if (type === 'error' && suiteLine.test(text)) console.error(text);
+          else if (suiteLine.test(text) || process.env.VERBOSE) console.log(text);
+        },
         exit: resolve,
       })
         .then(() => page.goto(workbenchAddress(host, { workspace, extension: root, tests })))
@@ -51,9 +62,13 @@ async function main(): Promise<number> {
 }
 
 main().then(
-  (code) => process.exit(code),
+  (code) => {
+    console.log(count === '' ? '0 passed, 1 failed' : count);
+    process.exit(code);
+  },
   (error) => {
     console.error(error);
+    console.log('0 passed, 1 failed');
     process.exit(1);
   },
 );

@@ -1,0 +1,47 @@
+/** Builds what runs: the command, the language server, the extension. `--watch` goes on building. */
+import { type BuildOptions, context } from 'esbuild';
+
+const requireInModule = 'import { createRequire as handtightRequire } from "node:module";\nconst require = handtightRequire(import.meta.url);';
+
+const common: BuildOptions = {
+  bundle: true,
+  platform: 'node',
+  target: 'node20',
+  // Native code and fonts stay in their packages.
+  external: ['vscode', '@myriaddreamin/typst-ts-node-compiler', '@expo-google-fonts/*', 'dejavu-fonts-ttf'],
+  sourcemap: true,
+  sourcesContent: false,
+  minify: true,
+  keepNames: true,
+  logLevel: 'warning',
+};
+
+const builds: BuildOptions[] = [
+  {
+    ...common,
+    entryPoints: ['server/cli/main.ts'],
+    outfile: 'out/handtight.mjs',
+    format: 'esm',
+    // Packages written for CommonJS ask for require inside a module.
+    banner: { js: `#!/usr/bin/env node\n${requireInModule}` },
+  },
+  {
+    ...common,
+    entryPoints: ['server/lsp/main.ts'],
+    outfile: 'out/server.cjs',
+    format: 'cjs',
+    define: { 'import.meta.url': 'handtightUrl' },
+    banner: { js: 'const handtightUrl = require("node:url").pathToFileURL(__filename).href;' },
+  },
+  { ...common, entryPoints: ['extension/client.ts'], outfile: 'out/extension.cjs', format: 'cjs' },
+];
+
+const watching = process.argv.includes('--watch');
+for (const options of builds) {
+  const build = await context(options);
+  if (watching) await build.watch();
+  else {
+    await build.rebuild();
+    await build.dispose();
+  }
+}

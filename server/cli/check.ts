@@ -1,0 +1,41 @@
+import type { Finding } from '../../language/model/finding.ts';
+import { githubReport } from './report-github.ts';
+import { jsonReport } from './report-json.ts';
+import { sarifReport } from './report-sarif.ts';
+import { textReport } from './report-text.ts';
+import { openWorkspace } from './workspace.ts';
+
+export type CheckFormat = 'text' | 'json' | 'sarif' | 'github';
+
+export interface CheckOptions {
+  readonly format: CheckFormat;
+  /** More warnings than this are findings too; null: any number is well. */
+  readonly maxWarnings: number | null;
+  readonly workspace: string | undefined;
+}
+
+/** What is told of a check, whatever its form. Hints are for the editor. */
+export interface Checked {
+  readonly files: readonly string[];
+  readonly findings: readonly Finding[];
+  readonly errors: number;
+  readonly warnings: number;
+  readonly textOf: (file: string) => string;
+}
+
+/** Checks and writes the report. Exit code: 0 nothing at error, 1 findings. */
+export async function checkCommand(paths: readonly string[], options: CheckOptions): Promise<number> {
+  const { files, asked, result } = await openWorkspace(paths, options.workspace);
+  const findings = result.findings.filter(({ severity, source }) => severity !== 'hint' && asked.has(source.file));
+  const texts = new Map(files.map(({ uri, text }) => [uri, text]));
+  const checked: Checked = {
+    files: [...asked],
+    findings,
+    errors: findings.filter(({ severity }) => severity === 'error').length,
+    warnings: findings.filter(({ severity }) => severity === 'warning').length,
+    textOf: (file) => texts.get(file) ?? '',
+  };
+  const report = { text: textReport, json: jsonReport, sarif: sarifReport, github: githubReport }[options.format];
+  process.stdout.write(report(checked));
+  return checked.errors > 0 || (options.maxWarnings !== null && checked.warnings > options.maxWarnings) ? 1 : 0;
+}

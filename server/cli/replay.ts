@@ -1,0 +1,68 @@
+import pc from 'picocolors';
+import { nearest } from '../../language/grammar/nearest.ts';
+import type { Source } from '../../language/model/source.ts';
+import type { Replay, Way } from '../../language/replay/replay.ts';
+import { wayWords } from '../../language/rules/words.ts';
+import { UsageError } from './usage-error.ts';
+import { openWorkspace } from './workspace.ts';
+
+/** A state as it is written: what may be true, by thing and property. */
+type Written = Readonly<Record<string, readonly string[]>>;
+
+interface ReplayedStep {
+  readonly number: string;
+  readonly key: string;
+  /** How it was come to; empty on the first way through. */
+  readonly way: string;
+  readonly file: string;
+  readonly range: Source['range'];
+  readonly before: Written;
+  readonly after: Written;
+}
+
+/** Shows a procedure's replay: each step with what it changes, or as JSON with the state before and after. */
+export async function replayCommand(name: string, options: { format: 'text' | 'json'; workspace: string }): Promise<number> {
+  const { result } = await openWorkspace([options.workspace, ...(name.endsWith('.rebuild') ? [name] : [])], undefined);
+  const found = result.procedures.find(({ procedure }) => procedure.name === name || procedure.source.file === name);
+  if (found === undefined) {
+    const names = result.procedures.map(({ procedure }) => procedure.name);
+    const near = nearest(name, names);
+    throw new UsageError(`No procedure is called ${name}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : `There are: ${names.join(', ') || 'none'}.`}`);
+  }
+  const replays = found.replays.map((replay) => ({ numbers: replay.program.numbers, steps: stepsOf(replay) }));
+  if (options.format === 'json') {
+    process.stdout.write(`${JSON.stringify({ procedure: found.procedure.name, replays }, null, 1)}\n`);
+    return 0;
+  }
+  for (const { numbers, steps } of replays) {
+    if (numbers !== null) process.stdout.write(`${pc.bold(`For ${numbers.join(', ')}`)}\n\n`);
+    let way = '';
+    for (const step of steps) {
+      if (step.way !== way) process.stdout.write(`\n${pc.bold(step.way === '' ? 'First way' : step.way)}\n`);
+      way = step.way;
+      process.stdout.write(`${pc.cyan(step.number.padEnd(7))}${step.key.replace(/^[^/]*\//u, '')}\n`);
+      for (const [cell, values] of Object.entries(step.after)) {
+        const before = step.before[cell]!;
+        if (before.join() !== values.join()) process.stdout.write(`         ${cell}: ${pc.dim(before.join(' or '))} → ${values.join(' or ')}\n`);
+      }
+    }
+  }
+  return 0;
+}
+
+function stepsOf(replay: Replay): ReplayedStep[] {
+  const { layout, program } = replay;
+  const steps: ReplayedStep[] = [];
+  const words = (values: Int32Array): Written => Object.fromEntries(layout.cells.map((cell, index) => [`${cell.of} ${cell.property}`, layout.wordsOf(index, values[index]!)]));
+  const said = (way: Way) => wayWords(program.procedure, way).replace(/^./u, (first) => first.toUpperCase());
+  let before: Written = {};
+  replay.visit({
+    step: (visit) => {
+      before = words(visit.before.values);
+    },
+    after: ({ step, way }, state) => {
+      steps.push({ number: step.number, key: step.key, way: said(way), file: step.source.file, range: step.source.range, before, after: words(state.values) });
+    },
+  });
+  return steps;
+}

@@ -1,0 +1,19 @@
+import type { Checked } from './check.ts';
+
+/** Workflow commands of GitHub Actions: each finding stands at its line of the change. */
+export function githubReport({ findings }: Checked): string {
+  return findings
+    .map(({ rule, severity, message, source: { file, range } }) => {
+      const place = `file=${property(file)},line=${range.start.line + 1},col=${range.start.character + 1},endLine=${range.end.line + 1},endColumn=${range.end.character + 1}`;
+      return `::${severity === 'error' ? 'error' : 'warning'} ${place},title=${property(rule)}::${data(message)}\n`;
+    })
+    .join('');
+}
+
+function data(text: string): string {
+  return text.replaceAll('%', '%25').replaceAll('\r', '%0D').replaceAll('\n', '%0A');
+}
+
+function property(text: string): string {
+  return data(text).replaceAll(':', '%3A').replaceAll(',', '%2C');
+}

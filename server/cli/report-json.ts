@@ -1,0 +1,20 @@
+import type { Checked } from './check.ts';
+import { type CheckReport, checkReport } from './check-schema.ts';
+
+/** For programs. The schema is check-schema.ts. */
+export function jsonReport(checked: Checked): string {
+  const report: CheckReport = {
+    files: [...checked.files],
+    errors: checked.errors,
+    warnings: checked.warnings,
+    findings: checked.findings.map(({ rule, severity, message, source, step }) => ({
+      rule,
+      severity: severity as 'error' | 'warning',
+      message,
+      file: source.file,
+      range: source.range,
+      ...(step === undefined ? {} : { step }),
+    })),
+  };
+  return `${JSON.stringify(checkReport.parse(report), null, 2)}\n`;
+}

@@ -1,0 +1,53 @@
+import type { Log, PhysicalLocation, Result } from 'sarif';
+import type { Source } from '../../language/model/source.ts';
+import { rules } from '../../language/rules/index.ts';
+import type { Checked } from './check.ts';
+
+/** SARIF 2.1.0 (OASIS), for code scanning. Lines and columns count from one there. */
+export function sarifReport({ findings }: Checked): string {
+  const results = findings.map(
+    (finding): Result => ({
+      ruleId: finding.rule,
+      ruleIndex: rules.findIndex((rule) => rule.code === finding.rule),
+      level: finding.severity === 'error' ? 'error' : 'warning',
+      message: { text: finding.message },
+      locations: [{ physicalLocation: physical(finding.source) }],
+      ...(finding.related === undefined
+        ? {}
+        : { relatedLocations: finding.related.map(({ message, source }, id) => ({ id, message: { text: message }, physicalLocation: physical(source) })) }),
+    }),
+  );
+  const log: Log = {
+    version: '2.1.0',
+    $schema: 'https://json.schemastore.org/sarif-2.1.0.json',
+    runs: [
+      {
+        tool: {
+          driver: {
+            name: 'handtight',
+            rules: rules.map(({ code, title, severity }) => ({
+              id: code,
+              shortDescription: { text: title },
+              defaultConfiguration: { level: severity === 'error' ? 'error' : 'warning' },
+            })),
+          },
+        },
+        columnKind: 'utf16CodeUnits',
+        results,
+      },
+    ],
+  };
+  return `${JSON.stringify(log, null, 2)}\n`;
+}
+
+function physical({ file, range }: Source): PhysicalLocation {
+  return {
+    artifactLocation: { uri: encodeURI(file) },
+    region: {
+      startLine: range.start.line + 1,
+      startColumn: range.start.character + 1,
+      endLine: range.end.line + 1,
+      endColumn: range.end.character + 1,
+    },
+  };
+}

@@ -1,0 +1,99 @@
+import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
+import pc from 'picocolors';
+import { z } from 'zod';
+import type { CheckFormat } from './check.ts';
+import { UsageError } from './usage-error.ts';
+import manifest from '../../package.json' with { type: 'json' };
+
+const paperFormats = ['a4', 'letter'] as const;
+const sheetFormats = ['pdf', 'html'] as const;
+
+/** Runs the command line; the exit code: 0 nothing at error, 1 findings, 2 usage or unreadable input. */
+export async function run(argv: readonly string[]): Promise<number> {
+  let code = 0;
+  const program = new Command('handtight')
+    .description('Checks and prints machine rebuild procedures (.rebuild files).')
+    .version(manifest.version)
+    .exitOverride()
+    .showHelpAfterError('(--help says more)');
+
+  program
+    .command('check')
+    .description('check files or folders (this folder if none is given)')
+    .argument('[paths...]')
+    .addOption(new Option('--format <format>', 'how it is written').choices(['text', 'json', 'sarif', 'github']).default('text'))
+    .option('--max-warnings <count>', 'more warnings than this are a failure', wholeNumber)
+    .option('--workspace <folder>', 'where names are looked up besides')
+    .action(async (paths: string[], options: { format: CheckFormat; maxWarnings?: number; workspace?: string }) => {
+      const { checkCommand } = await import('./check.ts');
+      code = await checkCommand(paths, { format: options.format, maxWarnings: options.maxWarnings ?? null, workspace: options.workspace });
+    });
+
+  program
+    .command('print')
+    .description('print the traveler of a procedure or a job (its name or number, or a file)')
+    .argument('<names...>')
+    .option('--format <formats>', 'pdf, html, or both with a comma', listOf(sheetFormats), ['pdf'])
+    .addOption(new Option('--paper <paper>', 'size of the paper').choices([...paperFormats]).default('a4'))
+    .option('--to <folder>', 'where the files go', 'traveler')
+    .option('--draft', 'print with errors; every page is marked', false)
+    .option('--workspace <folder>', 'where names are looked up', '.')
+    .action(async (names: string[], options) => {
+      const { printCommand } = await import('./print.ts');
+      code = await printCommand(names, printOptions.parse({ ...options, formats: options.format }));
+    });
+
+  program
+    .command('replay')
+    .description('show what each step of a procedure does to the unit, on every way through it')
+    .argument('<procedure>')
+    .addOption(new Option('--format <format>', 'how it is written').choices(['text', 'json']).default('text'))
+    .option('--workspace <folder>', 'where names are looked up', '.')
+    .action(async (name: string, options: { format: 'text' | 'json'; workspace: string }) => {
+      const { replayCommand } = await import('./replay.ts');
+      code = await replayCommand(name, options);
+    });
+
+  program
+    .command('explain')
+    .description('print the page of a rule; without a name, list the rules')
+    .argument('[rule]')
+    .action(async (rule: string | undefined) => {
+      const { explainCommand } = await import('./explain.ts');
+      code = explainCommand(rule);
+    });
+
+  try {
+    await program.parseAsync([...argv]);
+    return code;
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
+    if (error instanceof UsageError) {
+      process.stderr.write(`${pc.red('handtight:')} ${error.message}\n`);
+      return 2;
+    }
+    throw error;
+  }
+}
+
+const printOptions = z.object({
+  formats: z.array(z.enum(sheetFormats)).min(1),
+  paper: z.enum(paperFormats),
+  to: z.string().min(1),
+  draft: z.boolean(),
+  workspace: z.string().min(1),
+});
+
+function wholeNumber(text: string): number {
+  if (!/^\d+$/u.test(text)) throw new InvalidArgumentError('Give a whole number.');
+  return Number(text);
+}
+
+function listOf<T extends string>(known: readonly T[]) {
+  return (text: string): T[] => {
+    const wanted = text.split(',').map((word) => word.trim());
+    const wrong = wanted.find((word) => !known.includes(word as T));
+    if (wrong !== undefined) throw new InvalidArgumentError(`Formats are ${known.join(' and ')}, not ${wrong}.`);
+    return wanted as T[];
+  };
+}

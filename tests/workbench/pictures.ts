@@ -1,0 +1,141 @@
+/**
+ * Takes the pictures of the README in the real workbench: `node tests/workbench/pictures.ts`.
+ * They go to extension/pictures/, with the extension's icon drawn from its SVG.
+ */
+import { cpSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { startBrowser, workbenchAddress } from './browser.ts';
+import { type Host, root, startHost } from './host.ts';
+
+const folder = join(root, 'extension/pictures');
+
+/** Nothing in the window that is not about the work. */
+const settings = {
+  'workbench.colorTheme': process.env.THEME ?? 'Default Light Modern',
+  'workbench.startupEditor': 'none',
+  'workbench.layoutControl.enabled': false,
+  'workbench.tips.enabled': false,
+  'workbench.secondarySideBar.defaultVisibility': 'hidden',
+  'workbench.activityBar.location': 'hidden',
+  'workbench.editor.empty.hint': 'hidden',
+  'window.commandCenter': false,
+  'window.menuBarVisibility': 'hidden',
+  'chat.disableAIFeatures': true,
+  'chat.commandCenter.enabled': false,
+  'editor.minimap.enabled': false,
+  'editor.fontSize': 14,
+  'editor.cursorBlinking': 'solid',
+  'editor.renderWhitespace': 'none',
+  'breadcrumbs.enabled': false,
+  'files.autoSave': 'off',
+  'problems.defaultViewMode': 'tree',
+};
+
+async function main(): Promise<void> {
+  const workspace = mkdtempSync(join(tmpdir(), 'handtight-pictures-'));
+  cpSync(join(root, 'tests/workbench/workspace'), workspace, { recursive: true });
+  const host = await startHost(settings, ['--disable-workspace-trust']);
+  const browser = await startBrowser();
+  try {
+    await drawIcon(browser);
+    const page = await openWorkbench(browser, host, workspace);
+    await openFile(page, 'procedure.rebuild');
+    await command(page, 'View: Close Primary Side Bar');
+    await problemsPicture(page);
+    await completionPicture(page);
+    await previewPicture(page);
+  } finally {
+    await browser.close();
+    await host.stop();
+    rmSync(workspace, { recursive: true, force: true });
+  }
+}
+
+/** The icon of the extension, 256 × 256: the marketplace takes no SVG. */
+async function drawIcon(browser: Browser): Promise<void> {
+  const page = await browser.newPage({ viewport: { width: 256, height: 256 } });
+  const svg = readFileSync(join(root, 'extension/icons/extension.svg'), 'utf8');
+  await page.setContent(`<body style="margin:0;background:transparent">${svg}</body>`);
+  await page.screenshot({ path: join(root, 'extension/icons/extension.png'), omitBackground: true });
+  await page.close();
+}
+
+async function openWorkbench(browser: Browser, host: Host, workspace: string): Promise<Page> {
+  const page = await browser.newPage({ viewport: { width: 1280, height: 800 }, deviceScaleFactor: 2 });
+  await page.goto(workbenchAddress(host, { workspace, extension: root }));
+  await page.waitForSelector('.monaco-workbench .part.statusbar');
+  return page;
+}
+
+async function openFile(page: Page, name: string): Promise<void> {
+  await page.keyboard.press('Control+P');
+  await page.locator('.quick-input-widget input').fill(name);
+  await page.locator('.quick-input-list .monaco-list-row').first().waitFor();
+  await page.waitForTimeout(400);
+  await page.keyboard.press('Enter');
+  await page.locator(`.tab.active[data-resource-name="${name}"]`).waitFor();
+  await page.locator('.monaco-editor .view-line').first().waitFor();
+}
+
+async function command(page: Page, title: string): Promise<void> {
+  await page.keyboard.press('F1');
+  await page.locator('.quick-input-widget input').fill(`>${title}`);
+  await page.locator('.quick-input-list .monaco-list-row').first().waitFor();
+  await page.waitForTimeout(300);
+  await page.keyboard.press('Enter');
+  await page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
+}
+
+/** Puts the cursor at the end of the first line that holds the text, by the editor's own search. */
+async function goTo(page: Page, text: string): Promise<void> {
+  await page.locator('.monaco-editor.focused, .monaco-editor').first().click();
+  await page.keyboard.press('Control+Home');
+  await page.keyboard.press('Control+F');
+  await page.locator('.find-widget textarea[aria-label="Find"], .find-widget .find-part textarea').first().fill(text);
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Escape');
+  await page.keyboard.press('ArrowRight');
+}
+
+async function problemsPicture(page: Page): Promise<void> {
+  await goTo(page, 'remove nut, nozzle');
+  await page.keyboard.press('Backspace');
+  await page.keyboard.press('Backspace');
+  await page.keyboard.type('el');
+  await page.keyboard.press('Escape');
+  await command(page, 'Problems: Focus on Problems View');
+  await page.locator('.markers-panel .monaco-list-row').first().waitFor();
+  await page.waitForTimeout(800);
+  await page.screenshot({ path: join(folder, 'problems.png') });
+  await page.locator('.markers-panel').press('Escape');
+  await command(page, 'View: Hide Panel');
+  await goTo(page, 'remove nut, nozzel');
+  await page.keyboard.press('Control+Z');
+  await command(page, 'File: Revert File');
+}
+
+async function completionPicture(page: Page): Promise<void> {
+  await goTo(page, 'fit shim, spring, nozzle located');
+  await page.keyboard.press('End');
+  await page.keyboard.press('Enter');
+  await page.keyboard.type('fit ');
+  await page.keyboard.press('Control+Space');
+  await page.locator('.suggest-widget.visible .monaco-list-row').first().waitFor();
+  await page.waitForTimeout(500);
+  await page.screenshot({ path: join(folder, 'completion.png') });
+  await page.keyboard.press('Escape');
+  await command(page, 'File: Revert File');
+}
+
+async function previewPicture(page: Page): Promise<void> {
+  await goTo(page, 'test opening');
+  await page.keyboard.press('Home');
+  await command(page, 'Handtight: Open Sheet to the Side');
+  await page.locator('iframe.webview.ready').waitFor();
+  await page.waitForTimeout(2500);
+  await page.screenshot({ path: join(folder, 'preview.png') });
+}
+
+await main();
