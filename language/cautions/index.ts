@@ -1,4 +1,8 @@
 export type { Caution, Topic } from './caution.ts';
 export { topics } from './caution.ts';
-export { type StepCautions, type UsualCautions, usualCautions } from './usual.ts';
+export {
+  type StepCautions,
+  type UsualCautions,
+  usualCautions,
+} from './usual.ts';
 export { injectionFirstAid, usualTexts } from './usual-texts.ts';

@@ -39,7 +39,9 @@ export function handlesSpring({ procedure, step }: Scene): boolean {
   if (!['remove', 'fit', 'discard', 'renew', 'slacken', 'back-off'].includes(step.verb)) return false;
   const springs = /\b(spring|circlip|clip|snap ring|retaining ring)s?\b/iu;
   return [...step.objects, ...step.withObjects].some((object) =>
-    partsOfObject(procedure.family, object).some((part) => springs.test(part.title) && !/\bspring (seat|plate|pin|cap)\b/iu.test(part.title)),
+    partsOfObject(procedure.family, object).some(
+      (part) => springs.test(part.title) && !/\bspring (seat|plate|pin|cap)\b/iu.test(part.title),
+    ),
   );
 }
 
@@ -51,7 +53,11 @@ export function underPressure(scene: Scene): boolean {
   const figures = step.test;
   const pressed =
     figures != null &&
-    (figures.reads === 'pressure' || figures.hold !== null || figures.gauge !== null || figures.from !== null || figures.neverAbove !== null);
+    (figures.reads === 'pressure' ||
+      figures.hold !== null ||
+      figures.gauge !== null ||
+      figures.from !== null ||
+      figures.neverAbove !== null);
   return pressed || station?.pressure === true;
 }
 

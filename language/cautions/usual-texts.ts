@@ -41,7 +41,9 @@ export const usualTexts: readonly UsualCaution[] = [
     word: 'WARNING',
     text: "Sprayed fluid is a mist that burns far below its flash point and harms lungs. Run the extraction, keep flames, sparks and hot surfaces away, and do not breathe it. Local codes and the maker's data come first.",
     short: 'Mist burns below the flash point: extraction on, no flame or spark.',
-    when: (scene) => scene.step.verb === 'prime' || ((scene.step.verb === 'test' || scene.step.verb === 'set') && underPressure(scene)),
+    when: (scene) =>
+      scene.step.verb === 'prime' ||
+      ((scene.step.verb === 'test' || scene.step.verb === 'set') && underPressure(scene)),
   },
   {
     topic: 'caustic',
@@ -146,8 +148,7 @@ export const usualTexts: readonly UsualCaution[] = [
     word: 'CAUTION',
     text: 'Somebody must be within call while there is test pressure, caustic fluid or a wheel running. Do not work alone where local codes forbid it.',
     short: null,
-    when: (scene) =>
-      verbIs('connect', 'buff')(scene) || fluidOf(scene)?.kind === 'caustic',
+    when: (scene) => verbIs('connect', 'buff')(scene) || fluidOf(scene)?.kind === 'caustic',
   },
   {
     topic: 'lapping',

@@ -5,7 +5,20 @@ import { topics, usualCautions, usualTexts } from './index.ts';
 
 /** A procedure of one stage with these steps. */
 function of(steps: readonly Step[], more: Partial<Procedure> = {}, station = 'strip'): Procedure {
-  return { ...procedure, repairs: [], ...more, stages: [{ ...procedure.stages[0]!, name: 'only', station, together: false, steps }] };
+  return {
+    ...procedure,
+    repairs: [],
+    ...more,
+    stages: [
+      {
+        ...procedure.stages[0]!,
+        name: 'only',
+        station,
+        together: false,
+        steps,
+      },
+    ],
+  };
 }
 
 const headOf = (made: Procedure) => (usualCautions(made).stages.get('only') ?? []).map(({ topic }) => topic);
@@ -30,7 +43,12 @@ describe('what calls for which', () => {
     ['connecting', step('connect', 'port:inlet'), 'tester', ['injection', 'alone']],
     ['priming', step('prime', '', { count: q('6 strokes') }), 'tester', ['injection', 'mist']],
     ['disconnecting', step('disconnect', 'port:inlet'), 'strip', ['let-down']],
-    ['washing in flammable solvent', step('wash', 'body', { fluid: 'solvent' }), 'tank', ['flammable', 'solvent', 'rags', 'disposal']],
+    [
+      'washing in flammable solvent',
+      step('wash', 'body', { fluid: 'solvent' }),
+      'tank',
+      ['flammable', 'solvent', 'rags', 'disposal'],
+    ],
     ['rinsing in test oil', step('rinse', 'body', { fluid: 'cal-oil' }), 'clean-room', ['disposal']],
     ['buffing', step('buff', 'body'), 'wheel', ['wheel', 'noise', 'alone']],
     ['blasting', step('blast', 'body'), 'wheel', ['blasting', 'noise']],
@@ -54,8 +72,19 @@ describe('what calls for which', () => {
   });
 
   test('a caustic tank', () => {
-    const fluids = [{ ...shop.fluids[0]!, name: 'lye', kind: 'caustic' as const, flammable: null }];
-    expect(headOf(of([step('soak', 'body', { fluid: 'lye' })], { shop: { ...shop, fluids } }, 'tank'))).toEqual(['caustic', 'alone', 'disposal']);
+    const fluids = [
+      {
+        ...shop.fluids[0]!,
+        name: 'lye',
+        kind: 'caustic' as const,
+        flammable: null,
+      },
+    ];
+    expect(headOf(of([step('soak', 'body', { fluid: 'lye' })], { shop: { ...shop, fluids } }, 'tank'))).toEqual([
+      'caustic',
+      'alone',
+      'disposal',
+    ]);
   });
 });
 

@@ -50,11 +50,21 @@ export function usualCautions(procedure: Procedure): UsualCautions {
       if (full.length > 0 || short.length > 0 || pressure) steps.set(step, { full, short, pressure });
       fresh = full;
     });
-    return head.map(({ topic, word, text, short }) => ({ topic, word, text, short }));
+    return head.map(({ topic, word, text, short }) => ({
+      topic,
+      word,
+      text,
+      short,
+    }));
   };
 
   for (const stage of procedure.stages) stages.set(stage.name, go(stage));
   for (const repair of procedure.repairs) repairs.set(repair.name, go(repair));
   const pressed = [...steps.values()].some(({ pressure }) => pressure);
-  return { stages, repairs, steps, firstAid: pressed ? injectionFirstAid : null };
+  return {
+    stages,
+    repairs,
+    steps,
+    firstAid: pressed ? injectionFirstAid : null,
+  };
 }

@@ -83,10 +83,12 @@ function mendBraces(
     const following = rows[place + 1];
     const depth = depthOf(row, open);
     while (open.length > depth) {
-      report(row[0]!, `the ${open.at(-1)} above is not closed: put } before this line`);
+      const last = rows[place - 1]!.at(-1)!;
+      report(last, `the ${open.at(-1)} is not closed here: put } after this line`);
       close(row[0]!, true);
     }
     let head = '';
+    const opensAt = open.length;
     row.forEach((token, index) => {
       if (token.image === '{') {
         if (atStart()) return report(token, 'this { opens nothing: write the head before it, or take it out');
@@ -120,6 +122,11 @@ function mendBraces(
       if (following === undefined || column(following[0]!) <= column(row[0]!)) close(out.at(-1)!, false);
     }
     end(row.at(-1)!);
+    // A block that begins in a line with its first step ends there too, unless deeper lines follow.
+    while (open.length > opensAt && inlineBlock(row) && !(following !== undefined && column(following[0]!) > column(row[0]!))) {
+      report(row.at(-1)!, `the ${open.at(-1)} that begins in this line is not closed: put } at its end`);
+      close(row.at(-1)!, false);
+    }
   });
   while (open.length > 0) {
     report(out.at(-1)!, `the ${open.at(-1)} is not closed: put } at the end`);
@@ -137,6 +144,12 @@ function depthOf(row: readonly IToken[], open: readonly string[]): number {
   if (declarationHeads.includes(word) && word !== 'sequence' && column(row[0]!) === 1) return 0;
   if (itemHeads.includes(word) && open.length > 1) return 1;
   return open.length;
+}
+
+/** Its first `{` has something behind it on the line. */
+function inlineBlock(row: readonly IToken[]): boolean {
+  const brace = row.findIndex((token) => token.image === '{');
+  return brace >= 0 && brace < row.length - 1;
 }
 
 /** A `}` after which a step would stand directly inside a procedure. */

@@ -89,14 +89,11 @@ export function parse(text: string): Parsed {
     const errors = result.parserErrors as readonly SyntaxError[];
     const error = errors[0];
     if (error === undefined || rounds-- === 0 || !setAside(error, lexer)) {
-      problems.push(
-        ...result.lexerErrors.map(lexingProblem),
-        ...errors.map(syntaxProblem),
-        ...openQuotes(lexer.tokens),
-      );
-      return { ast: result.value, problems: inOrder(problems) };
+      problems.push(...errors.map((one) => syntaxProblem(one, lexer.tokens)));
+      const spelling = [...result.lexerErrors.map(lexingProblem), ...openQuotes(lexer.tokens)];
+      return { ast: result.value, problems: inOrder([...spelling, ...withoutEcho(problems, spelling)]) };
     }
-    problems.push(syntaxProblem(error));
+    problems.push(syntaxProblem(error, lexer.tokens));
   }
 }
 
@@ -117,8 +114,9 @@ function setAside(error: SyntaxError, lexer: LineLexer): boolean {
   return true;
 }
 
-function syntaxProblem(error: SyntaxError): SyntaxProblem {
-  return { message: syntaxMessage(error), range: tokenRange(errorPlace(error)) };
+function syntaxProblem(error: SyntaxError, tokens: readonly IToken[]): SyntaxProblem {
+  const next = tokens[tokens.indexOf(error.token) + 1];
+  return { message: syntaxMessage(error, next), range: tokenRange(errorPlace(error)) };
 }
 
 /** At a line's end the last word is marked: a mark behind the line is hard to see. */
@@ -138,6 +136,12 @@ function lexingProblem(error: ILexingError): SyntaxProblem {
     message: capital(message),
     range: { start: { line, character }, end: { line, character: character + error.length } },
   };
+}
+
+/** What the parser says of a line that is misspelt already says nothing new. */
+function withoutEcho(problems: readonly SyntaxProblem[], spelling: readonly SyntaxProblem[]): SyntaxProblem[] {
+  const lines = new Set(spelling.map(({ range }) => range.start.line));
+  return problems.filter(({ range }) => !lines.has(range.start.line));
 }
 
 /** A text ends at its line, quoted or not, so that a missing quote does not swallow the file. */

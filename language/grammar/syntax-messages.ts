@@ -17,12 +17,16 @@ const called: Readonly<Record<string, string>> = {
 };
 
 /** What the parser's error says, in the words of the trade. */
-export function syntaxMessage(error: SyntaxError): string {
+export function syntaxMessage(error: SyntaxError, next: IToken | undefined): string {
   const token = error.token;
   const before = error.previousToken;
   const after = before === undefined || before.image === '' ? '' : ` after ${shown(before)}`;
   const wanted = wantedToken(error);
-  const atEnd = ['EOL', 'EOF', '}'].includes(token.tokenType.name);
+  const ends = ['EOL', 'EOF', '}'];
+  if (next !== undefined && ends.includes(next.tokenType.name) && token.tokenType.name === token.image && /^(\p{L}.*|,|\.\.|±|\()$/u.test(token.image)) {
+    return `This line breaks off after ${shown(token)}: something is missing. Finish the line or take that out.`;
+  }
+  const atEnd = ends.includes(token.tokenType.name);
   if (atEnd)
     return `This line breaks off${after}: ${wanted === null ? 'something is missing' : `${wanted} is missing`}. Finish the line or take it out.`;
   if (reserved.includes(token.image) && wanted === 'a name') {

@@ -100,6 +100,11 @@ function startsUnread(statement: readonly IToken[], token: IToken, index: number
   return !(stepWords.includes(next.image) && after !== undefined && after.tokenType.name !== ',');
 }
 
+/** The tokens' own text, with blanks for what stood between them: its length is that of the text. */
+function spelt(tokens: readonly IToken[]): string {
+  return tokens.reduce((text, token) => text.padEnd(token.startOffset - tokens[0]!.startOffset) + token.image, '');
+}
+
 /** A word that can stand for a sequence. */
 function mayBeCall(token: IToken): boolean {
   return token.tokenType.name === 'ID' || callable.includes(token.tokenType.name);
@@ -112,7 +117,7 @@ function unread(tokens: readonly IToken[], types: Types): IToken {
   const type = types.UNREAD!;
   return {
     ...last,
-    image: tokens.map((token) => token.image).join(' '),
+    image: spelt(tokens),
     tokenType: type,
     tokenTypeIdx: type.tokenTypeIdx!,
     startOffset: first.startOffset,

@@ -16,7 +16,12 @@ export function unitGrids(setting: Setting, title: string, rows: readonly Row[])
   const { columns } = setting;
   const lines = Math.max(1, Math.ceil(columns.length / mostColumns));
   const each = Math.max(1, Math.ceil(columns.length / lines));
-  return Array.from({ length: lines }, (_, line) => ({ title, across: each, columns: columns.slice(line * each, (line + 1) * each), rows }));
+  return Array.from({ length: lines }, (_, line) => ({
+    title,
+    across: each,
+    columns: columns.slice(line * each, (line + 1) * each),
+    rows,
+  }));
 }
 
 const passFail: readonly Row[] = [
@@ -27,10 +32,20 @@ const passFail: readonly Row[] = [
 /** Boxes that a step is recorded in. */
 export function stepGrids(setting: Setting, step: Step, place: { readonly station: string | null }): Grid[] {
   if (step.verb === 'across') {
-    return [{ title: '', across: 1, columns: [{ place: words.boxes.theSet, detail: '' }], rows: [
-      { label: words.boxes.spread, unit: readingUnit(setting, step, place) },
-      { label: words.boxes.furthest, unit: words.boxes.unit },
-    ] }];
+    return [
+      {
+        title: '',
+        across: 1,
+        columns: [{ place: words.boxes.theSet, detail: '' }],
+        rows: [
+          {
+            label: words.boxes.spread,
+            unit: readingUnit(setting, step, place),
+          },
+          { label: words.boxes.furthest, unit: words.boxes.unit },
+        ],
+      },
+    ];
   }
   return unitGrids(setting, '', stepRows(setting, step, place));
 }
@@ -40,15 +55,25 @@ export function stepRows(setting: Setting, step: Step, place: { readonly station
   const unit = readingUnit(setting, step, place);
   switch (step.verb) {
     case 'read':
-      return [{ label: step.asFound ? words.boxes.asFound : words.boxes.reading, unit }];
+      return [
+        {
+          label: step.asFound ? words.boxes.asFound : words.boxes.reading,
+          unit,
+        },
+      ];
     case 'measure':
       return step.objects.length < 2
         ? [{ label: words.boxes.reading, unit }]
-        : objectWords(setting.procedure, step.objects).map((name) => ({ label: capital(name), unit }));
+        : objectWords(setting.procedure, step.objects).map((name) => ({
+            label: capital(name),
+            unit,
+          }));
     case 'set':
       return [{ label: words.boxes.set, unit }];
     case 'torque':
-      return step.stretch === null ? [{ label: words.boxes.torqued, unit: '' }] : [{ label: words.facts.stretch, unit }];
+      return step.stretch === null
+        ? [{ label: words.boxes.torqued, unit: '' }]
+        : [{ label: words.facts.stretch, unit }];
     case 'choose': {
       const name = capital(objectWords(setting.procedure, step.objects).join(', '));
       return [
@@ -75,7 +100,10 @@ export function testReads(step: Step): boolean {
 }
 
 function verdictRows(step: Step): Row[] {
-  return step.verdicts.map(({ verdict, text }) => ({ label: `${words.boxes.verdicts[verdict]}: ${text}`, unit: '' }));
+  return step.verdicts.map(({ verdict, text }) => ({
+    label: `${words.boxes.verdicts[verdict]}: ${text}`,
+    unit: '',
+  }));
 }
 
 /** Tries that get rows where there is no limit, or a very large one. */
@@ -84,17 +112,32 @@ const triesWithoutLimit = 3;
 
 /** Rows to fill for each try of a repair: what it records, and the tests that are passed again after it. */
 export function attemptGrids(setting: Setting, repair: Repair): Grid[] {
-  const tries = repair.tries === null || !Number.isFinite(repair.tries) ? triesWithoutLimit : Math.min(Math.max(repair.tries, 1), mostTries);
-  const own = shownSteps(setting, repair).filter((step) => step.verb === 'choose' || step.verb === 'measure').flatMap((step) => stepRows(setting, step, repair));
+  const tries =
+    repair.tries === null || !Number.isFinite(repair.tries)
+      ? triesWithoutLimit
+      : Math.min(Math.max(repair.tries, 1), mostTries);
+  const own = shownSteps(setting, repair)
+    .filter((step) => step.verb === 'choose' || step.verb === 'measure')
+    .flatMap((step) => stepRows(setting, step, repair));
   const { stages } = setting.procedure;
   // Tests of later stages have not been passed yet when the unit is sent here: they have their own boxes.
-  const sends = stages.map((stage) => stage.steps.some((step) => step.gate?.onFail.some((entry) => entry.repair === repair.name)));
+  const sends = stages.map((stage) =>
+    stage.steps.some((step) => step.gate?.onFail.some((entry) => entry.repair === repair.name)),
+  );
   const reached = sends.includes(true) ? stages.slice(0, sends.lastIndexOf(true) + 1) : stages;
   const tests = stageSteps(setting).filter(({ stage, step }) => step.verb === 'test' && reached.includes(stage));
   const readings = tests
     .filter(({ step }) => testReads(step))
-    .map(({ stage, step }) => ({ label: capital(specTitle(setting.procedure, step.gate?.name ?? '')), unit: readingUnit(setting, step, stage) }));
-  const others: Row[] = [{ label: tests.length > readings.length ? capital(words.boxes.others) : words.boxes.done, unit: '' }];
+    .map(({ stage, step }) => ({
+      label: capital(specTitle(setting.procedure, step.gate?.name ?? '')),
+      unit: readingUnit(setting, step, stage),
+    }));
+  const others: Row[] = [
+    {
+      label: tests.length > readings.length ? capital(words.boxes.others) : words.boxes.done,
+      unit: '',
+    },
+  ];
   const rows = [...own, ...readings, ...others];
   return Array.from({ length: tries }, (_, index) => index + 1).flatMap((count) =>
     unitGrids(setting, words.boxes.try(count), rows),

@@ -31,7 +31,7 @@ function isLap(setting: Setting, entry: FailEntry): boolean {
 }
 
 function pathWords(setting: Setting, entries: readonly FailEntry[]): string {
-  return [...entries.map((entry) => entryWords(setting, entry)), words.fail.hold].join(`; ${words.fail.then} `);
+  return [...entries.map((entry) => entryWords(setting, entry)), words.fail.hold].join(`; ${words.fail.andThen} `);
 }
 
 function entryWords(setting: Setting, entry: FailEntry): string {

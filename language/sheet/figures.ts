@@ -1,6 +1,16 @@
 import type { StandingTolerance } from '../model/shop.ts';
-import { compare, convert, formatLimit, formatQuantity, inUnit, kindOfUnit, roundTo, window, windowInSteps } from '../quantities/index.ts';
 import type { Kind, Limit, NominalLimit, Quantity, UnitName } from '../quantities/index.ts';
+import {
+  compare,
+  convert,
+  formatLimit,
+  formatQuantity,
+  inUnit,
+  kindOfUnit,
+  roundTo,
+  window,
+  windowInSteps,
+} from '../quantities/index.ts';
 
 /** How a limit is printed. */
 export interface Shown {
@@ -58,7 +68,13 @@ export function shownLimit(limit: Limit, showing: Showing): Shown {
   const { limit: whole, standing } = withStanding(limit, showing);
   const written = formatLimit(limit);
   const own = unitOfLimit(limit);
-  const foreign = showing.unit !== null && own !== showing.unit && (limit.form === 'then' || limit.form === 'tolerance' || limit.pair === undefined || unitOfLimit(limit.pair) !== showing.unit);
+  const foreign =
+    showing.unit !== null &&
+    own !== showing.unit &&
+    (limit.form === 'then' ||
+      limit.form === 'tolerance' ||
+      limit.pair === undefined ||
+      unitOfLimit(limit.pair) !== showing.unit);
   const converted = foreign ? inTool(whole, showing.unit!, showing.mark ?? null) : null;
   if (converted !== null) {
     const { value, beside } = split(converted, showing.setToNominal);
@@ -70,7 +86,14 @@ export function shownLimit(limit: Limit, showing: Showing): Shown {
   }
   const { value, beside } = split(whole, showing.setToNominal);
   // The words of the author stand beside a window that was worked out from them.
-  return { value, also: joined(beside, value === written || (showing.setToNominal && limit.form === 'nominal') || limit.form === 'then' ? '' : written), standing };
+  return {
+    value,
+    also: joined(
+      beside,
+      value === written || (showing.setToNominal && limit.form === 'nominal') || limit.form === 'then' ? '' : written,
+    ),
+    standing,
+  };
 }
 
 function joined(...texts: readonly string[]): string {
@@ -107,7 +130,10 @@ function split(limit: Limit, setToNominal: boolean): { value: string; beside: st
   if (limit.form === 'then') {
     const windows = [windowText(limit.first), windowText(limit.angle)].filter((text) => text !== null);
     const text = (part: NominalLimit) => (windowText(part) === null ? formatLimit(part) : formatQuantity(part.nominal));
-    return { value: `${text(limit.first)} then ${text(limit.angle)}`, beside: windows.join(', ') };
+    return {
+      value: `${text(limit.first)} then ${text(limit.angle)}`,
+      beside: windows.join(', '),
+    };
   }
   if (limit.form !== 'nominal') return { value: formatLimit(limit), beside: '' };
   const range = windowText(limit);
@@ -132,12 +158,22 @@ function withStanding(limit: Limit, { standing }: Showing): { limit: Limit; stan
   if (limit.form === 'then') {
     const first = withStanding(limit.first, plainStanding(standing));
     const angle = withStanding(limit.angle, plainStanding(standing));
-    return { limit: { ...limit, first: first.limit as NominalLimit, angle: angle.limit as NominalLimit }, standing: first.standing ?? angle.standing };
+    return {
+      limit: {
+        ...limit,
+        first: first.limit as NominalLimit,
+        angle: angle.limit as NominalLimit,
+      },
+      standing: first.standing ?? angle.standing,
+    };
   }
   if (limit.form !== 'nominal' || limit.plus !== null || limit.minus !== null) return { limit, standing: null };
   const rule = standing(kindOfUnit(limit.nominal.unit));
   if (rule === null) return { limit, standing: null };
-  return { limit: { ...limit, plus: rule.limit.plus, minus: rule.limit.minus }, standing: rule };
+  return {
+    limit: { ...limit, plus: rule.limit.plus, minus: rule.limit.minus },
+    standing: rule,
+  };
 }
 
 function plainStanding(standing: Showing['standing']): Showing {

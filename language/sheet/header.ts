@@ -22,15 +22,30 @@ export function headerOf(setting: Setting): SheetHeader {
     { label: label.revision, text: procedure.revision ?? label.noRevision },
     procedure.like === null ? null : { label: label.like, text: procedure.like },
     procedure.writtenBy === null ? null : { label: label.written, text: procedure.writtenBy },
-    approved ? { label: label.approved, text: [procedure.approvedBy, procedure.approvedOn].filter((word) => word !== null).join(', ') } : null,
-    numbers.length === 0 ? null : { label: label.numbers, text: numbers.map(({ name, title }) => (title === name ? name : `${name} ${title}`)).join(', ') },
+    approved
+      ? {
+          label: label.approved,
+          text: [procedure.approvedBy, procedure.approvedOn].filter((word) => word !== null).join(', '),
+        }
+      : null,
+    numbers.length === 0
+      ? null
+      : {
+          label: label.numbers,
+          text: numbers.map(({ name, title }) => (title === name ? name : `${name} ${title}`)).join(', '),
+        },
     { label: label.shop, text: procedure.shop.title },
     // Without a job the order is written in by hand.
-    { label: label.order, text: job === null ? label.blank : orderWords(job.name, job.title) },
+    {
+      label: label.order,
+      text: job === null ? label.blank : orderWords(job.name, job.title),
+    },
     job === null || job.customer !== null ? { label: label.customer, text: job?.customer ?? label.blank } : null,
     job === null || job.received !== null ? { label: label.received, text: job?.received ?? label.blank } : null,
   ];
-  const shown = facts.filter((fact) => fact !== null).map(({ label: name, text }) => ({ label: name, text: brief(text) }));
+  const shown = facts
+    .filter((fact) => fact !== null)
+    .map(({ label: name, text }) => ({ label: name, text: brief(text) }));
   const code = [
     'handtight',
     `procedure=${procedure.name}`,

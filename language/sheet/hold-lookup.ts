@@ -1,6 +1,16 @@
 import type { Step } from '../model/procedure.ts';
-import { add, convert, formatNumber, lastPlace, roundTo, sizesOf, sub, window, windowInSteps } from '../quantities/index.ts';
 import type { Limit, Quantity, UnitName } from '../quantities/index.ts';
+import {
+  add,
+  convert,
+  formatNumber,
+  lastPlace,
+  roundTo,
+  sizesOf,
+  sub,
+  window,
+  windowInSteps,
+} from '../quantities/index.ts';
 import { unitOfLimit } from './figures.ts';
 import { specLimits } from './limits.ts';
 import type { Lookup } from './model.ts';
@@ -23,7 +33,18 @@ export function holdLookup(setting: Setting, step: Step, where: Where): Lookup[]
   const spec = specOfReading(setting, step, hold.of);
   if (amount === null || spec === null) return [];
   const { procedure, numbers } = setting;
-  const limits = numbers.length === 0 ? [{ number: '', limit: specLimits(procedure, spec, null)?.rebuilt ?? null }] : numbers.map(({ name }) => ({ number: name, limit: specLimits(procedure, spec, name)?.rebuilt ?? null }));
+  const limits =
+    numbers.length === 0
+      ? [
+          {
+            number: '',
+            limit: specLimits(procedure, spec, null)?.rebuilt ?? null,
+          },
+        ]
+      : numbers.map(({ name }) => ({
+          number: name,
+          limit: specLimits(procedure, spec, name)?.rebuilt ?? null,
+        }));
   const tables = new Map<string, { numbers: string[]; pairs: Lookup['pairs']; unit: string }>();
   for (const { number, limit } of limits) {
     if (limit === null) continue;
@@ -37,7 +58,9 @@ export function holdLookup(setting: Setting, step: Step, where: Where): Lookup[]
   const all = [...tables.values()];
   const alone = all.length === 1 && all[0]!.numbers.length === limits.length;
   return all.map((table) => ({
-    title: [alone ? '' : table.numbers.join(', '), words.lookup.title(inSentence(specTitle(procedure, spec)))].filter((word) => word !== '').join(': '),
+    title: [alone ? '' : table.numbers.join(', '), words.lookup.title(inSentence(specTitle(procedure, spec)))]
+      .filter((word) => word !== '')
+      .join(': '),
     from: `${words.lookup.from}, ${table.unit}`,
     to: `${words.lookup.to}, ${table.unit}`,
     pairs: table.pairs,
@@ -49,16 +72,31 @@ function specOfReading(setting: Setting, step: Step, of: string | null): string 
   if (of !== null && setting.procedure.specs.some(({ name }) => name === of)) return of;
   const steps = stageSteps(setting).map((each) => each.step);
   const before = steps.slice(0, steps.indexOf(step)).reverse();
-  const read = before.find((other) => other.verb === 'test' && (of === null || of === 'reading' || other.gate?.name === of) && other.test?.within?.form === 'spec');
+  const read = before.find(
+    (other) =>
+      other.verb === 'test' &&
+      (of === null || of === 'reading' || other.gate?.name === of) &&
+      other.test?.within?.form === 'spec',
+  );
   return read?.test?.within?.form === 'spec' ? read.test.within.spec : null;
 }
 
-function pairsOf(setting: Setting, step: Step, where: Where, limit: Limit, amount: Quantity, change: typeof sub): { pairs: Lookup['pairs']; unit: string } | null {
+function pairsOf(
+  setting: Setting,
+  step: Step,
+  where: Where,
+  limit: Limit,
+  amount: Quantity,
+  change: typeof sub,
+): { pairs: Lookup['pairs']; unit: string } | null {
   const own = unitOfLimit(limit);
   if (own === null) return null;
   const unit = toolUnit(setting, step, where, 'pressure') ?? own;
   for (const grade of gradesOf(setting, where, limit, unit)) {
-    const { low, high: top } = windowInSteps(limit, grade) ?? { low: null, high: null };
+    const { low, high: top } = windowInSteps(limit, grade) ?? {
+      low: null,
+      high: null,
+    };
     if (low === null) return null;
     // With no upper end the table begins at the limit and goes as far as it is wide.
     let high: Quantity = top ?? low;
@@ -69,7 +107,14 @@ function pairsOf(setting: Setting, step: Step, where: Where, limit: Limit, amoun
     const pairs = readings.flatMap((reading) => {
       const held = change(reading, amount);
       const shown = held === null ? null : roundTo(held, unit, decimals, 'nearest');
-      return shown === null ? [] : [{ from: formatNumber(reading.number), to: formatNumber(shown.number) }];
+      return shown === null
+        ? []
+        : [
+            {
+              from: formatNumber(reading.number),
+              to: formatNumber(shown.number),
+            },
+          ];
     });
     return pairs.length > 1 ? { pairs, unit } : null;
   }
@@ -81,7 +126,13 @@ function gradesOf(setting: Setting, where: Where, limit: Limit, unit: UnitName):
   const marks = markAt(setting, where);
   const { low } = window(limit);
   const digits = low === null ? 0 : lastPlace(convert(low, unit) === null || low.unit !== unit ? '1' : low.number);
-  const first = marks?.unit === unit ? marks : { number: digits >= 0 ? `1${'0'.repeat(digits)}` : `0.${'0'.repeat(-digits - 1)}1`, unit };
+  const first =
+    marks?.unit === unit
+      ? marks
+      : {
+          number: digits >= 0 ? `1${'0'.repeat(digits)}` : `0.${'0'.repeat(-digits - 1)}1`,
+          unit,
+        };
   const grades: Quantity[] = [];
   let grade = first;
   for (let times = 0; times < 12; times++) {

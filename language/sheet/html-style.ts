@@ -4,7 +4,12 @@ import { printable } from './printable.ts';
 
 /** The look of the HTML sheet: that of the PDF, on paper and in a window. Black on white in every colour theme. */
 export function styleOf(sheet: Sheet, fonts: readonly FontFace[]): string {
-  const faces = fonts.map(({ weight, dataUrl }) => `@font-face{font-family:"Handtight Sheet";font-weight:${weight};src:url("${dataUrl}") format("truetype")}`).join('\n');
+  const faces = fonts
+    .map(
+      ({ weight, dataUrl }) =>
+        `@font-face{font-family:"Handtight Sheet";font-weight:${weight};src:url("${dataUrl}") format("truetype")}`,
+    )
+    .join('\n');
   return `${faces}
 @page{size:${sheet.paper === 'a4' ? 'A4' : 'letter'};margin:10mm 10mm 14mm 14mm;@bottom-right{content:${cssText(sheet.pageWords.page)} " " counter(page) " " ${cssText(sheet.pageWords.of)} " " counter(pages);font:bold 10pt sans-serif}}
 ${rules}`;

@@ -1,5 +1,19 @@
 import { styleOf } from './html-style.ts';
-import type { Block, CautionBlock, Cell, Fact, Grid, LimitLine, Lookup, PlaceBlock, Sheet, SourceLine, Span, StepBlock, TableBlock } from './model.ts';
+import type {
+  Block,
+  CautionBlock,
+  Cell,
+  Fact,
+  Grid,
+  LimitLine,
+  Lookup,
+  PlaceBlock,
+  Sheet,
+  SourceLine,
+  Span,
+  StepBlock,
+  TableBlock,
+} from './model.ts';
 import { printable } from './printable.ts';
 import { qrSvg } from './typst.ts';
 
@@ -28,12 +42,12 @@ export function htmlOf(sheet: Sheet, options: HtmlOptions = {}): string {
 <html lang="${sheet.language}">
 <head>
 <meta charset="utf-8">
-${policy === null ? '' : `<meta http-equiv="Content-Security-Policy" content="${escape(policy)}">\n`}<meta name="viewport" content="width=device-width">
-<title>${escape(sheet.title)}</title>
+${policy === null ? '' : `<meta http-equiv="Content-Security-Policy" content="${escaped(policy)}">\n`}<meta name="viewport" content="width=device-width">
+<title>${escaped(sheet.title)}</title>
 <style>${styleOf(sheet, options.fonts ?? [])}</style>
 </head>
 <body>
-${sheet.watermark === null ? '' : `<div class="watermark" aria-hidden="true">${escape(sheet.watermark)}</div>\n`}<table class="pages" role="presentation">
+${sheet.watermark === null ? '' : `<div class="watermark" aria-hidden="true">${escaped(sheet.watermark)}</div>\n`}<table class="pages" role="presentation">
 <thead><tr><td>${head(sheet)}</td></tr></thead>
 <tfoot><tr><td>${foot(sheet)}</td></tr></tfoot>
 <tbody><tr><td><main>
@@ -46,28 +60,33 @@ ${sheet.blocks.map(block).join('\n')}
 }
 
 /** Author's text in markup or in an attribute. */
-function escape(text: string): string {
-  return printable(text).replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;').replaceAll("'", '&#39;');
+function escaped(text: string): string {
+  return printable(text)
+    .replaceAll('&', '&amp;')
+    .replaceAll('<', '&lt;')
+    .replaceAll('>', '&gt;')
+    .replaceAll('"', '&quot;')
+    .replaceAll("'", '&#39;');
 }
 
 function head(sheet: Sheet): string {
   const { subtitle, title, alarm, facts, qr } = sheet.header;
-  return `<header><div class="what"><p class="title"><span class="kind">${escape(subtitle)}</span> <b>${escape(title)}</b>${alarm === null ? '' : ` <b class="alarm">${escape(alarm)}</b>`}</p>
-<dl>${facts.map(({ label, text }) => `<div><dt>${escape(label)}</dt> <dd${text === '' ? ' class="fill"' : ''}>${escape(text)}</dd></div>`).join('\n')}</dl></div>
-<div class="qr" role="img" aria-label="${escape(qr.alt)}">${qrSvg(sheet)}</div></header>`;
+  return `<header><div class="what"><p class="title"><span class="kind">${escaped(subtitle)}</span> <b>${escaped(title)}</b>${alarm === null ? '' : ` <b class="alarm">${escaped(alarm)}</b>`}</p>
+<dl>${facts.map(({ label, text }) => `<div><dt>${escaped(label)}</dt> <dd${text === '' ? ' class="fill"' : ''}>${escaped(text)}</dd></div>`).join('\n')}</dl></div>
+<div class="qr" role="img" aria-label="${escaped(qr.alt)}">${qrSvg(sheet)}</div></header>`;
 }
 
 function foot(sheet: Sheet): string {
-  const aid = sheet.firstAid === null ? '' : `<p class="aid">${escape(sheet.firstAid)}</p>`;
-  return `<footer>${aid}<p>${escape(sheet.foot)}</p></footer>`;
+  const aid = sheet.firstAid === null ? '' : `<p class="aid">${escaped(sheet.firstAid)}</p>`;
+  return `<footer>${aid}<p>${escaped(sheet.foot)}</p></footer>`;
 }
 
 function block(one: Block): string {
   switch (one.kind) {
     case 'heading':
-      return `<h2 class="section">${escape(one.text)}</h2>`;
+      return `<h2 class="section">${escaped(one.text)}</h2>`;
     case 'text':
-      return `<p>${one.strong ? `<b>${escape(one.text)}</b>` : escape(one.text)}</p>`;
+      return `<p>${one.strong ? `<b>${escaped(one.text)}</b>` : escaped(one.text)}</p>`;
     case 'table':
       return table(one);
     case 'place':
@@ -77,65 +96,67 @@ function block(one: Block): string {
     case 'step':
       return step(one);
     case 'grid':
-      return `<section class="close">${one.title === '' ? '' : `<h3>${escape(one.title)}</h3>`}${one.grids.map(grid).join('')}</section>`;
+      return `<section class="close">${one.title === '' ? '' : `<h3>${escaped(one.title)}</h3>`}${one.grids.map(grid).join('')}</section>`;
   }
 }
 
 function table({ title, columns, rows }: TableBlock): string {
   const shares = columns.reduce((sum, { share }) => sum + share, 0);
-  const cell = ({ text, fill, strong }: Cell) => `<td${fill === true ? ' class="fill"' : ''}>${strong === true ? `<b>${escape(text)}</b>` : escape(text)}</td>`;
-  return `<table class="listing"><caption>${escape(title)}</caption>
+  const cell = ({ text, fill, strong }: Cell) =>
+    `<td${fill === true ? ' class="fill"' : ''}>${strong === true ? `<b>${escaped(text)}</b>` : escaped(text)}</td>`;
+  return `<table class="listing"><caption>${escaped(title)}</caption>
 <colgroup>${columns.map(({ share }) => `<col style="width:${((100 * share) / shares).toFixed(2)}%">`).join('')}</colgroup>
-<thead><tr>${columns.map((column) => `<th scope="col">${escape(column.head)}</th>`).join(' ')}</tr></thead>
+<thead><tr>${columns.map((column) => `<th scope="col">${escaped(column.head)}</th>`).join(' ')}</tr></thead>
 <tbody>${rows.map((row) => `<tr>${row.map(cell).join(' ')}</tr>`).join('\n')}</tbody></table>`;
 }
 
 function place({ form, id, number, title, facts, line }: PlaceBlock): string {
   const level = form === 'stage' ? 'h2' : 'h3';
-  return `<section class="place" id="${escape(id)}"${where(line)}><${level}><span class="number">${escape(number)}</span> ${escape(title)}</${level}>${factList(facts)}</section>`;
+  return `<section class="place" id="${escaped(id)}"${where(line)}><${level}><span class="number">${escaped(number)}</span> ${escaped(title)}</${level}>${factList(facts)}</section>`;
 }
 
 function caution({ word, text, short }: CautionBlock): string {
-  return `<p class="caution ${word.toLowerCase()}${short ? ' short' : ''}" role="note"><b>${word}</b> <span>${escape(text)}</span></p>`;
+  return `<p class="caution ${word.toLowerCase()}${short ? ' short' : ''}" role="note"><b>${word}</b> <span>${escaped(text)}</span></p>`;
 }
 
 function step(one: StepBlock): string {
   const label = `${one.id}-text`;
-  return `<section class="step${one.gate ? ' gate' : ''}" id="${escape(one.id)}"${where(one.line)} aria-labelledby="${escape(label)}">
+  return `<section class="step${one.gate ? ' gate' : ''}" id="${escaped(one.id)}"${where(one.line)} aria-labelledby="${escaped(label)}">
 ${one.cautions.map(caution).join('\n')}
-<div class="row"><p class="number">${escape(one.number)}</p> <div class="words"><p id="${escape(label)}">${one.only === null ? '' : `<b class="only">${escape(one.only)}</b> `}${spans(one.sentence)}</p>
+<div class="row"><p class="number">${escaped(one.number)}</p> <div class="words"><p id="${escaped(label)}">${one.only === null ? '' : `<b class="only">${escaped(one.only)}</b> `}${spans(one.sentence)}</p>
 ${one.limits.map(limit).join('\n')}
 ${one.lookups.map(lookup).join('\n')}
 ${factList(one.facts)}</div></div>
 ${one.grids.map(grid).join('\n')}
-${one.lines.length === 0 ? '' : `<div class="lines">${one.lines.map((line) => `<p><span>${escape(line)}</span> <span class="line"></span></p>`).join(' ')}</div>`}
+${one.lines.length === 0 ? '' : `<div class="lines">${one.lines.map((line) => `<p><span>${escaped(line)}</span> <span class="line"></span></p>`).join(' ')}</div>`}
 ${one.fail.length === 0 ? '' : `<p class="fail">${spans(one.fail)}</p>`}
-${one.notes.map((note) => `<p class="note"><b>${escape(note.label)}</b> ${escape(note.text)}</p>`).join('\n')}
+${one.notes.map((note) => `<p class="note"><b>${escaped(note.label)}</b> ${escaped(note.text)}</p>`).join('\n')}
 </section>`;
 }
 
 function where({ file, line }: SourceLine): string {
-  return ` data-source-line="${line}" data-source-file="${escape(file)}"`;
+  return ` data-source-line="${line}" data-source-file="${escaped(file)}"`;
 }
 
 function spans(list: readonly Span[]): string {
-  return list.map(({ text, strong }) => (strong === true ? `<b>${escape(text)}</b>` : escape(text))).join('');
+  return list.map(({ text, strong }) => (strong === true ? `<b>${escaped(text)}</b>` : escaped(text))).join('');
 }
 
 function limit({ label, value, also, source }: LimitLine): string {
-  const part = (name: string, text: string) => (text === '' ? '' : `<span class="${name}">${escape(text)}</span>`);
-  return `<p class="limit">${[part('label', label), `<b class="value">${escape(value)}</b>`, part('also', also), part('source', source)].filter((text) => text !== '').join(' ')}</p>`;
+  const part = (name: string, text: string) => (text === '' ? '' : `<span class="${name}">${escaped(text)}</span>`);
+  return `<p class="limit">${[part('label', label), `<b class="value">${escaped(value)}</b>`, part('also', also), part('source', source)].filter((text) => text !== '').join(' ')}</p>`;
 }
 
 function lookup({ title, from, to, pairs }: Lookup): string {
-  return `<table class="lookup"><caption>${escape(title)}</caption>
-<tr><th scope="row">${escape(from)}</th> ${pairs.map((pair) => `<td>${escape(pair.from)}</td>`).join(' ')}</tr>
-<tr><th scope="row">${escape(to)}</th> ${pairs.map((pair) => `<td><b>${escape(pair.to)}</b></td>`).join(' ')}</tr></table>`;
+  return `<table class="lookup"><caption>${escaped(title)}</caption>
+<tr><th scope="row">${escaped(from)}</th> ${pairs.map((pair) => `<td>${escaped(pair.from)}</td>`).join(' ')}</tr>
+<tr><th scope="row">${escaped(to)}</th> ${pairs.map((pair) => `<td><b>${escaped(pair.to)}</b></td>`).join(' ')}</tr></table>`;
 }
 
 function factList(facts: readonly Fact[]): string {
   if (facts.length === 0) return '';
-  const fact = ({ label, text }: Fact) => (text === '' || label === '' ? `<b>${escape(label + text)}</b>` : `${escape(label)} <b>${escape(text)}</b>`);
+  const fact = ({ label, text }: Fact) =>
+    text === '' || label === '' ? `<b>${escaped(label + text)}</b>` : `${escaped(label)} <b>${escaped(text)}</b>`;
   return `<ul class="facts">${facts.map((one) => `<li>${fact(one)}</li>`).join(' ')}</ul>`;
 }
 
@@ -143,6 +164,6 @@ function grid({ title, across, columns, rows }: Grid): string {
   const width = across > 6 ? ' class="boxes full"' : ' class="boxes"';
   const empty = across - columns.length;
   const cells = columns.map(() => '<td></td>').join('') + '<td class="none"></td>'.repeat(empty);
-  return `<table${width}><thead><tr><th scope="col" class="name">${escape(title)}</th> ${columns.map(({ place: name, detail }) => `<th scope="col">${escape(name)}${detail === '' ? '' : ` <small>${escape(detail)}</small>`}</th>`).join(' ')}${'<td class="none"></td>'.repeat(empty)}</tr></thead>
-<tbody>${rows.map(({ label, unit }) => `<tr><th scope="row">${escape(label)}${unit === '' ? '' : `, <b>${escape(unit)}</b>`}</th>${cells}</tr>`).join('\n')}</tbody></table>`;
+  return `<table${width}><thead><tr><th scope="col" class="name">${escaped(title)}</th> ${columns.map(({ place: name, detail }) => `<th scope="col">${escaped(name)}${detail === '' ? '' : ` <small>${escaped(detail)}</small>`}</th>`).join(' ')}${'<td class="none"></td>'.repeat(empty)}</tr></thead>
+<tbody>${rows.map(({ label, unit }) => `<tr><th scope="row">${escaped(label)}${unit === '' ? '' : `, <b>${escaped(unit)}</b>`}</th>${cells}</tr>`).join('\n')}</tbody></table>`;
 }

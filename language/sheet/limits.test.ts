@@ -1,14 +1,21 @@
 import { describe, expect, test } from 'vitest';
+import type { Procedure } from '../model/index.ts';
 import type { Limit } from '../quantities/index.ts';
 import { ceilingText, shownLimit } from './figures.ts';
 import { jobOf, nominal, procedure, q, range, shop } from './injector-fixture.ts';
+import { stepLimits } from './limits.ts';
 import type { SheetOptions } from './setting.ts';
 import { settingOf } from './setting.ts';
-import { stepLimits } from './limits.ts';
-import type { Procedure } from '../model/index.ts';
 
 const none = () => null;
-const blank: SheetOptions = { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: 'ab'.repeat(32) };
+const blank: SheetOptions = {
+  job: null,
+  number: null,
+  paper: 'a4',
+  draft: false,
+  findings: [],
+  hash: 'ab'.repeat(32),
+};
 /** Plain spaces, to read the expectations by. */
 const flat = <T>(value: T): T => JSON.parse(JSON.stringify(value).replace(/[\u00a0\u202f]/gu, ' ')) as T;
 
@@ -26,7 +33,10 @@ describe('a limit as a hand needs it', () => {
   });
   test('a pair prints as written', () => {
     expect(shown(nominal('45 N·m', null, null, nominal('33 lbf·ft')), 'N·m', true)).toEqual(['45 N·m (33 lbf·ft)', '']);
-    expect(shown(nominal('45 N·m', null, null, nominal('33 lbf·ft')), 'lbf·ft', true)).toEqual(['45 N·m (33 lbf·ft)', '']);
+    expect(shown(nominal('45 N·m', null, null, nominal('33 lbf·ft')), 'lbf·ft', true)).toEqual([
+      '45 N·m (33 lbf·ft)',
+      '',
+    ]);
   });
   test("in the tool's unit, never loosened, with the author's beside", () => {
     // 250 bar is 3625.94 psi and 258 bar 3741.97: up and down to the inside.
@@ -35,7 +45,15 @@ describe('a limit as a hand needs it', () => {
     expect(shown(range('55', '65 N·m'), 'lbf·ft', true)).toEqual(['40.6 to 47.9 lbf·ft', '55 to 65 N·m']);
   });
   test('a bare figure goes to the nearest mark, or keeps within half a per cent', () => {
-    const psi = (mark: ReturnType<typeof q> | null) => flat(shownLimit(nominal('10 MPa'), { unit: 'psi', mark, standing: none, setToNominal: true }).value);
+    const psi = (mark: ReturnType<typeof q> | null) =>
+      flat(
+        shownLimit(nominal('10 MPa'), {
+          unit: 'psi',
+          mark,
+          standing: none,
+          setToNominal: true,
+        }).value,
+      );
     expect(psi(q('50 psi'))).toBe('1450 psi');
     expect(psi(null)).toBe('1450 psi');
   });
@@ -44,7 +62,11 @@ describe('a limit as a hand needs it', () => {
     expect(flat(ceilingText(q('300 bar'), null))).toBe('300 bar');
   });
   test('a torque and an angle stay together', () => {
-    const then = { form: 'then' as const, first: nominal('40 N·m') as never, angle: nominal('90 °', '5') as never };
+    const then = {
+      form: 'then' as const,
+      first: nominal('40 N·m') as never,
+      angle: nominal('90 °', '5') as never,
+    };
     expect(shown(then, null, true)).toEqual(['40 N·m then 90°', '85° to 95°']);
   });
 });
@@ -54,7 +76,11 @@ describe('limits of a step', () => {
   const found = procedure.stages.flatMap(({ steps }) => steps).find(({ asFound }) => asFound)!;
   const torque = procedure.stages.flatMap(({ steps }) => steps).find(({ verb }) => verb === 'torque')!;
   const at = (made: Procedure, options: Partial<SheetOptions>, step = opening, station = 'tester') =>
-    flat(stepLimits(settingOf(made, { ...blank, ...options }), step, { station }).map(({ label, value, source }) => [label, value, source]));
+    flat(
+      stepLimits(settingOf(made, { ...blank, ...options }), step, {
+        station,
+      }).map(({ label, value, source }) => [label, value, source]),
+    );
 
   test('all numbers side by side without a job', () => {
     expect(at(procedure, {})).toEqual([
@@ -63,7 +89,9 @@ describe('limits of a step', () => {
     ]);
   });
   test('one number, with no label', () => {
-    expect(at(procedure, { number: 'A-220' }).map(([label, value]) => [label, value])).toEqual([['', '220 to 228 bar']]);
+    expect(at(procedure, { number: 'A-220' }).map(([label, value]) => [label, value])).toEqual([
+      ['', '220 to 228 bar'],
+    ]);
   });
   test('those that occur in a mixed job', () => {
     expect(at(procedure, { job: jobOf(6) }).map(([label]) => label)).toEqual(['A-250', 'A-220']);
@@ -79,20 +107,47 @@ describe('limits of a step', () => {
     expect(at(procedure, {}, torque, 'clean-room')).toHaveLength(1);
   });
   test("the shop's tolerance with its source where none is written", () => {
-    const made = { ...procedure, specs: procedure.specs.map((spec) => (spec.name === 'nut-fit' ? { ...spec, rebuilt: nominal('60 N·m') } : spec)) };
+    const made = {
+      ...procedure,
+      specs: procedure.specs.map((spec) => (spec.name === 'nut-fit' ? { ...spec, rebuilt: nominal('60 N·m') } : spec)),
+    };
     const [line] = flat(stepLimits(settingOf(made, blank), torque, { station: null }));
-    expect(line).toMatchObject({ value: '60 N·m', also: '54 to 66 N·m', source: "Source: Maker's test sheet, page 2; Tolerance ±10 %: Shop standard" });
+    expect(line).toMatchObject({
+      value: '60 N·m',
+      also: '54 to 66 N·m',
+      source: "Source: Maker's test sheet, page 2; Tolerance ±10 %: Shop standard",
+    });
   });
   test('a spec that a number does not need says so', () => {
-    const numbers = [procedure.numbers[0]!, { ...procedure.numbers[1]!, values: [{ ...procedure.numbers[1]!.values[0]!, rebuilt: null, inService: null, notRequired: true, sourceText: 'Maker' }] }];
+    const numbers = [
+      procedure.numbers[0]!,
+      {
+        ...procedure.numbers[1]!,
+        values: [
+          {
+            ...procedure.numbers[1]!.values[0]!,
+            rebuilt: null,
+            inService: null,
+            notRequired: true,
+            sourceText: 'Maker',
+          },
+        ],
+      },
+    ];
     expect(at({ ...procedure, numbers }, {})[1]).toEqual(['A-220', 'not required', 'Source: Maker']);
   });
   test('a spec with no value says so, and invents none', () => {
-    const made = { ...procedure, numbers: [], specs: procedure.specs.map((spec) => ({ ...spec, rebuilt: null })) };
+    const made = {
+      ...procedure,
+      numbers: [],
+      specs: procedure.specs.map((spec) => ({ ...spec, rebuilt: null })),
+    };
     expect(at(made, {}).map(([, value]) => value)).toEqual(['no limit given']);
   });
   test('a gauge in psi shows psi', () => {
-    const assets = shop.assets.map((asset) => (asset.kind === 'gauge' ? { ...asset, range: range('0', '6000 psi'), graduated: null } : asset));
+    const assets = shop.assets.map((asset) =>
+      asset.kind === 'gauge' ? { ...asset, range: range('0', '6000 psi'), graduated: null } : asset,
+    );
     expect(at({ ...procedure, shop: { ...shop, assets } }, { number: 'A-250' })[0]![1]).toBe('3630 to 3740 psi');
   });
 });

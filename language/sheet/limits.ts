@@ -8,7 +8,11 @@ import { markAt, toolUnit, type Where } from './units.ts';
 import { words } from './words.ts';
 
 /** What a spec says for one part number: the number's own values over the procedure's. Null: no such spec. */
-export function specLimits(procedure: Procedure, name: string, number: string | null): (SpecValue & { readonly spec: Spec }) | null {
+export function specLimits(
+  procedure: Procedure,
+  name: string,
+  number: string | null,
+): (SpecValue & { readonly spec: Spec }) | null {
   const spec = procedure.specs.find((other) => other.name === name);
   if (spec === undefined) return null;
   const own = procedure.numbers.find((other) => other.name === number)?.values.find((value) => value.spec === name);
@@ -32,7 +36,11 @@ export function stepLimits(setting: Setting, step: Step, where: Where): LimitLin
   const use = step.limit ?? test?.within ?? readingSpec(setting, step);
   if (use !== null) {
     const spec = use.form === 'spec' ? use.spec : null;
-    lines.push(...(spec === null ? [writtenLine(setting, step, where, (use as Extract<LimitUse, { form: 'limit' }>).limit)] : specLines(setting, step, where, spec)));
+    lines.push(
+      ...(spec === null
+        ? [writtenLine(setting, step, where, (use as Extract<LimitUse, { form: 'limit' }>).limit)]
+        : specLines(setting, step, where, spec)),
+    );
   }
   if (step.stretch !== null) lines.push(writtenLine(setting, step, where, step.stretch, words.facts.stretch));
   if (test?.inTime != null) lines.push(writtenLine(setting, step, where, test.inTime));
@@ -59,7 +67,10 @@ function specLines(setting: Setting, step: Step, where: Where, spec: string): Li
   // Where some number has a limit for the service, what was found is not held to the rebuilt one.
   const served = several.some((number) => specLimits(procedure, spec, number?.name ?? null)?.inService != null);
   return whichOf(step, served).flatMap((which) => {
-    const lines = several.map((number) => ({ number: number?.name ?? '', line: specLine(setting, step, where, which, specLimits(procedure, spec, number?.name ?? null)) }));
+    const lines = several.map((number) => ({
+      number: number?.name ?? '',
+      line: specLine(setting, step, where, which, specLimits(procedure, spec, number?.name ?? null)),
+    }));
     const merged = new Map<string, { line: LimitLine; numbers: string[] }>();
     for (const { number, line } of lines) {
       if (line === null) continue;
@@ -69,16 +80,41 @@ function specLines(setting: Setting, step: Step, where: Where, spec: string): Li
       else known.numbers.push(number);
     }
     const alone = merged.size === 1 && [...merged.values()][0]!.numbers.length === several.length;
-    return [...merged.values()].map(({ line, numbers: of }) => ({ ...line, label: [line.label, alone ? '' : of.join(', ')].filter((word) => word !== '').join(', ') }));
+    return [...merged.values()].map(({ line, numbers: of }) => ({
+      ...line,
+      label: [line.label, alone ? '' : of.join(', ')].filter((word) => word !== '').join(', '),
+    }));
   });
 }
 
-function specLine(setting: Setting, step: Step, where: Where, which: Which, value: ReturnType<typeof specLimits>): LimitLine | null {
+function specLine(
+  setting: Setting,
+  step: Step,
+  where: Where,
+  which: Which,
+  value: ReturnType<typeof specLimits>,
+): LimitLine | null {
   if (value === null) return null;
   const label = which === 'whenNew' || step.asFound ? words.limits[which] : '';
-  if (value.notRequired) return which === 'rebuilt' ? { label, value: words.limits.notRequired, also: '', source: sourceWords(value.sourceText) } : null;
+  if (value.notRequired)
+    return which === 'rebuilt'
+      ? {
+          label,
+          value: words.limits.notRequired,
+          also: '',
+          source: sourceWords(value.sourceText),
+        }
+      : null;
   const limit = value[which];
-  if (limit === null) return which === 'rebuilt' && !step.asFound ? { label, value: words.limits.missing, also: '', source: sourceWords(value.sourceText) } : null;
+  if (limit === null)
+    return which === 'rebuilt' && !step.asFound
+      ? {
+          label,
+          value: words.limits.missing,
+          also: '',
+          source: sourceWords(value.sourceText),
+        }
+      : null;
   return lineOf(label, shownIn(setting, step, where, limit), value.sourceText);
 }
 
@@ -87,8 +123,16 @@ function writtenLine(setting: Setting, step: Step, where: Where, limit: Limit, l
 }
 
 function lineOf(label: string, { value, also, standing }: Shown, source: string | null): LimitLine {
-  const rule = standing === null ? '' : `${words.limits.standing} ${formatLimit(standing.limit)}${standing.sourceText === null ? '' : `: ${standing.sourceText}`}`;
-  return { label, value, also, source: [sourceWords(source), rule].filter((word) => word !== '').join('; ') };
+  const rule =
+    standing === null
+      ? ''
+      : `${words.limits.standing} ${formatLimit(standing.limit)}${standing.sourceText === null ? '' : `: ${standing.sourceText}`}`;
+  return {
+    label,
+    value,
+    also,
+    source: [sourceWords(source), rule].filter((word) => word !== '').join('; '),
+  };
 }
 
 function sourceWords(source: string | null): string {
@@ -113,7 +157,10 @@ function standingOf({ procedure }: Setting) {
 /** A figure of a test in one line, in the unit of the tool. */
 export function figureText(setting: Setting, step: Step, where: Where, limit: Limit): string {
   const unit = unitOfLimit(limit);
-  return limitText(limit, { unit: unit === null ? null : toolUnit(setting, step, where, kindOfUnit(unit)), mark: markAt(setting, where) });
+  return limitText(limit, {
+    unit: unit === null ? null : toolUnit(setting, step, where, kindOfUnit(unit)),
+    mark: markAt(setting, where),
+  });
 }
 
 /** `3 bar per 0.001 in`, from a spec of a rate. */

@@ -1,10 +1,10 @@
 import type { Asset, AssetKind } from '../model/shop.ts';
-import type { RangeLimit } from '../quantities/types.ts';
 import { formatQuantity } from '../quantities/index.ts';
+import type { RangeLimit } from '../quantities/types.ts';
 import { limitText } from './figures.ts';
 import type { TableBlock } from './model.ts';
 import { baseTitle, capital, titleOf } from './names.ts';
-import { allSteps, setSize, type Setting, shownSteps, stageSteps } from './setting.ts';
+import { allSteps, type Setting, setSize, shownSteps, stageSteps } from './setting.ts';
 import { assetsAt } from './units.ts';
 import { words } from './words.ts';
 
@@ -20,12 +20,22 @@ export function unitsTable(setting: Setting): TableBlock {
   ];
   const rows =
     setting.options.job === null
-      ? setting.columns.map((column) => [{ text: column.place, strong: true }, { text: none, fill: true }, { text: none, fill: true }, { text: none, fill: true }, { text: none, fill: true }])
+      ? setting.columns.map((column) => [
+          { text: column.place, strong: true },
+          { text: none, fill: true },
+          { text: none, fill: true },
+          { text: none, fill: true },
+          { text: none, fill: true },
+        ])
       : setting.units.map((unit) => [
           { text: unit.place, strong: true },
           { text: unit.numberText, strong: true },
           { text: unit.serial ?? none, fill: unit.serial === null },
-          { text: unit.onHold ?? none, fill: unit.onHold === null, strong: true },
+          {
+            text: unit.onHold ?? none,
+            fill: unit.onHold === null,
+            strong: true,
+          },
           { text: unit.note ?? none, fill: unit.note === null },
         ]);
   return { kind: 'table', title: words.units.title, columns, rows };
@@ -34,7 +44,11 @@ export function unitsTable(setting: Setting): TableBlock {
 /** Parts that are always renewed, and those that a step of a stage takes new. */
 export function renewTable(setting: Setting): TableBlock | null {
   const { family } = setting.procedure;
-  const named = new Set(stageSteps(setting).filter(({ step }) => step.verb === 'renew').flatMap(({ step }) => [...step.objects, ...step.withObjects].map(({ name }) => name)));
+  const named = new Set(
+    stageSteps(setting)
+      .filter(({ step }) => step.verb === 'renew')
+      .flatMap(({ step }) => [...step.objects, ...step.withObjects].map(({ name }) => name)),
+  );
   const counts = new Map<string, number>();
   for (const part of family.parts) {
     if (part.renewed || named.has(part.name)) counts.set(baseTitle(part), (counts.get(baseTitle(part)) ?? 0) + 1);
@@ -50,7 +64,12 @@ export function renewTable(setting: Setting): TableBlock | null {
       { head: set, share: 2 },
       { head: ready, share: 2 },
     ],
-    rows: [...counts].map(([name, count]) => [{ text: name }, { text: String(count) }, { text: String(count * setSize(setting)), strong: true }, { text: '', fill: true }]),
+    rows: [...counts].map(([name, count]) => [
+      { text: name },
+      { text: String(count) },
+      { text: String(count * setSize(setting)), strong: true },
+      { text: '', fill: true },
+    ]),
   };
 }
 
@@ -68,13 +87,26 @@ export function toolsTable(setting: Setting): TableBlock | null {
         else others.set(use.name, { name: use.name, range: '', calibrated: true });
       } else if (use.form === 'kind') {
         const text = kindRange(use.range);
-        others.set(`${use.kind} ${text}`, { name: kinds[use.kind], range: text, calibrated: true });
+        others.set(`${use.kind} ${text}`, {
+          name: kinds[use.kind],
+          range: text,
+          calibrated: true,
+        });
       } else others.set(use.text, { name: use.text, range: '', calibrated: false });
     }
-    if (step.holder !== null) others.set(step.holder, { name: step.holder, range: '', calibrated: false });
+    if (step.holder !== null)
+      others.set(step.holder, {
+        name: step.holder,
+        range: '',
+        calibrated: false,
+      });
   }
   for (const place of [...procedure.stages, ...procedure.repairs]) {
-    if (shownSteps(setting, place).some(({ verb }) => verb === 'test' || verb === 'read' || verb === 'set' || verb === 'across')) {
+    if (
+      shownSteps(setting, place).some(
+        ({ verb }) => verb === 'test' || verb === 'read' || verb === 'set' || verb === 'across',
+      )
+    ) {
       for (const asset of assetsAt(procedure, place.station)) if (asset.kind === 'gauge') assets.add(asset);
     }
   }
@@ -97,7 +129,13 @@ export function toolsTable(setting: Setting): TableBlock | null {
         { text: asset.due ?? '', fill: asset.due === null },
         { text: asset.name, strong: true },
       ]),
-      ...[...others.values()].map((other) => [{ text: other.name, strong: true }, { text: other.range }, { text: '' }, { text: '', fill: other.calibrated }, { text: '', fill: other.calibrated }]),
+      ...[...others.values()].map((other) => [
+        { text: other.name, strong: true },
+        { text: other.range },
+        { text: '' },
+        { text: '', fill: other.calibrated },
+        { text: '', fill: other.calibrated },
+      ]),
     ],
   };
 }
@@ -138,6 +176,12 @@ export function fluidsTable(setting: Setting): TableBlock | null {
       { head: kind, share: 3 },
       { head: flash, share: 3 },
     ],
-    rows: fluids.map((item) => [{ text: capital(titleOf(item)), strong: true }, { text: kinds[item.kind] }, { text: item.flammable === null ? notStated : formatQuantity(item.flammable) }]),
+    rows: fluids.map((item) => [
+      { text: capital(titleOf(item)), strong: true },
+      { text: kinds[item.kind] },
+      {
+        text: item.flammable === null ? notStated : formatQuantity(item.flammable),
+      },
+    ]),
   };
 }

@@ -163,7 +163,10 @@ export interface Grid {
   /** Columns of the widest of the grids that belong together: boxes stand under each other. */
   readonly across: number;
   /** `1`, and under it the part number where the set is mixed. */
-  readonly columns: readonly { readonly place: string; readonly detail: string }[];
+  readonly columns: readonly {
+    readonly place: string;
+    readonly detail: string;
+  }[];
   readonly rows: readonly { readonly label: string; readonly unit: string }[];
 }
 

@@ -30,7 +30,9 @@ function faceTitle(family: Family, id: string): string {
   const face = family.faces.find((other) => other.id === id);
   const part = family.parts.find(({ name }) => name === face?.part);
   if (face === undefined) return id;
-  return part !== undefined && face.title === `${part.title}, ${face.name} face` ? `${face.name.replaceAll('-', ' ')} face of ${inSentence(titleOf(part))}` : face.title;
+  return part !== undefined && face.title === `${part.title}, ${face.name} face`
+    ? `${face.name.replaceAll('-', ' ')} face of ${inSentence(titleOf(part))}`
+    : face.title;
 }
 
 /** A title inside a sentence: `Setting shim` → `setting shim`; `O-ring`, `M8 stud` and `TDC mark` stay. */
@@ -69,19 +71,35 @@ function locatedWords(words: string): string {
  * Objects as a bench hand would say them: `setting shim, spring and nozzle (on its two dowels)`. Copies of one part
  * by cylinder are said once: `holder, cylinders 1 to 6`.
  */
-export function objectWords(procedure: Procedure, objects: readonly StepObject[], options: { readonly fitting?: boolean } = {}): string[] {
+export function objectWords(
+  procedure: Procedure,
+  objects: readonly StepObject[],
+  options: { readonly fitting?: boolean } = {},
+): string[] {
   const { family } = procedure;
   const said: string[] = [];
   const done = new Set<StepObject>();
   for (const object of objects) {
     if (done.has(object)) continue;
     const part = object.kind === 'part' ? family.parts.find(({ name }) => name === object.name) : undefined;
-    const copies = part?.position == null ? [object] : objects.filter((other) => other.kind === 'part' && family.parts.some(({ name, base }) => name === other.name && base === part.base));
+    const copies =
+      part?.position == null
+        ? [object]
+        : objects.filter(
+            (other) =>
+              other.kind === 'part' && family.parts.some(({ name, base }) => name === other.name && base === part.base),
+          );
     for (const copy of copies) done.add(copy);
-    const name = copies.length > 1 && part !== undefined ? `${inSentence(baseTitle(part))}, cylinders ${positions(family, copies)}` : inSentence(objectTitle(family, object));
+    const name =
+      copies.length > 1 && part !== undefined
+        ? `${inSentence(baseTitle(part))}, cylinders ${positions(family, copies)}`
+        : inSentence(objectTitle(family, object));
     const located = object.located ?? (options.fitting === true ? (part?.locatedBy ?? null) : null);
     const marks = object.marksAligned || options.fitting === true ? (part?.marks ?? null) : null;
-    const more = [located === null ? null : locatedWords(located), marks === null ? (object.marksAligned ? 'marks aligned' : null) : `marks aligned: ${marks}`].filter((word) => word !== null);
+    const more = [
+      located === null ? null : locatedWords(located),
+      marks === null ? (object.marksAligned ? 'marks aligned' : null) : `marks aligned: ${marks}`,
+    ].filter((word) => word !== null);
     said.push(more.length === 0 ? name : `${name} (${more.join('; ')})`);
   }
   return said;
@@ -89,7 +107,9 @@ export function objectWords(procedure: Procedure, objects: readonly StepObject[]
 
 /** `1 to 6`, or `1, 3 and 4`. */
 function positions(family: Family, copies: readonly StepObject[]): string {
-  const numbers = copies.flatMap(({ name }) => family.parts.find((part) => part.name === name)?.position ?? []).sort((a, b) => a - b);
+  const numbers = copies
+    .flatMap(({ name }) => family.parts.find((part) => part.name === name)?.position ?? [])
+    .sort((a, b) => a - b);
   const run = numbers.every((number, index) => index === 0 || number === numbers[index - 1]! + 1);
   return run && numbers.length > 2 ? `${numbers[0]} to ${numbers.at(-1)}` : list(numbers.map(String));
 }

@@ -1,4 +1,4 @@
-import { create } from 'qrcode';
+import { create } from 'qrcode/lib/core/qrcode.js';
 import type { QrCode } from './model.ts';
 
 /** White squares around the code (ISO/IEC 18004). */
@@ -9,7 +9,9 @@ const quiet = 4;
  * bench still scans. Text that is too long for any code is cut: the figures that matter stand first.
  */
 export function qrOf(text: string, alt: string): QrCode {
-  const { modules } = create([{ data: new TextEncoder().encode(fitting(text)), mode: 'byte' }], { errorCorrectionLevel: 'M' });
+  const { modules } = create([{ data: new TextEncoder().encode(fitting(text)), mode: 'byte' }], {
+    errorCorrectionLevel: 'M',
+  });
   const { size } = modules;
   const runs: string[] = [];
   for (let row = 0; row < size; row++) {

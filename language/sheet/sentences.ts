@@ -45,9 +45,13 @@ function wordsOf(procedure: Procedure, step: Step): (string | Span)[] {
     case 'discard':
       return [`take off ${objects} and throw away${more}`];
     case 'keep':
-      return [`keep ${objects}${withWords(procedure, step)}${step.station === null ? '' : ` at ${inSentence(stationTitle(procedure, step.station))}`}${more}`];
+      return [
+        `keep ${objects}${withWords(procedure, step)}${step.station === null ? '' : ` at ${inSentence(stationTitle(procedure, step.station))}`}${more}`,
+      ];
     case 'send':
-      return [`send ${objects}${step.station === null ? '' : ` to ${inSentence(stationTitle(procedure, step.station))}`}${more}`];
+      return [
+        `send ${objects}${step.station === null ? '' : ` to ${inSentence(stationTitle(procedure, step.station))}`}${more}`,
+      ];
     case 'guard':
       return [`guard ${objects}${withWords(procedure, step)}, hand-tight${more}`];
     case 'cap':
@@ -99,7 +103,9 @@ function wordsOf(procedure: Procedure, step: Step): (string | Span)[] {
     case 'lock':
       return [`lock ${objects}${more}`];
     case 'oil':
-      return [`oil ${objects}${step.fluid === null ? '' : ` with ${inSentence(fluidTitle(procedure, step.fluid))}`}${more}`];
+      return [
+        `oil ${objects}${step.fluid === null ? '' : ` with ${inSentence(fluidTitle(procedure, step.fluid))}`}${more}`,
+      ];
     case 'connect':
       return [`connect ${objects}${more}`];
     case 'prime':
@@ -115,9 +121,15 @@ function wordsOf(procedure: Procedure, step: Step): (string | Span)[] {
     case 'choose':
       return [`choose ${objects}${chosen(procedure, step)}${more}`];
     case 'across':
-      return ['across the set, compare ', strong(inSentence(specTitle(procedure, (step.gate?.name ?? '').replace(/^across /u, '')))), more];
+      return [
+        'across the set, compare ',
+        strong(inSentence(specTitle(procedure, (step.gate?.name ?? '').replace(/^across /u, '')))),
+        more,
+      ];
     case 'mark':
-      return [`mark ${objects}${step.marking.length === 0 ? '' : ` with ${list(step.marking.map((mark) => (mark === 'number' ? 'part number' : 'serial number')))}`}${more}`];
+      return [
+        `mark ${objects}${step.marking.length === 0 ? '' : ` with ${list(step.marking.map((mark) => (mark === 'number' ? 'part number' : 'serial number')))}`}${more}`,
+      ];
     case 'seal':
       return [`seal ${objects}${more}`];
     case 'pack':
@@ -149,7 +161,8 @@ function withWords(procedure: Procedure, step: Step): string {
 
 /** What is fitted, each with what locates it; what is fitted together comes last. */
 function fitted(procedure: Procedure, step: Step): string {
-  const together = step.withObjects.length === 0 ? '' : ` with ${list(objectWords(procedure, step.withObjects, { fitting: true }))}`;
+  const together =
+    step.withObjects.length === 0 ? '' : ` with ${list(objectWords(procedure, step.withObjects, { fitting: true }))}`;
   return list(objectWords(procedure, step.objects, { fitting: true })) + together;
 }
 
@@ -165,5 +178,7 @@ function chosen(procedure: Procedure, step: Step): string {
   const [object] = step.objects;
   const part = procedure.family.parts.find(({ name }) => name === object?.name);
   const stock = procedure.shop.stocks.find(({ name }) => name === part?.chosenFrom);
-  return stock === undefined ? '' : ` from ${inSentence(stock.title === stock.name ? 'stock' : stock.title)}, ${stock.text}`;
+  return stock === undefined
+    ? ''
+    : ` from ${inSentence(stock.title === stock.name ? 'stock' : stock.title)}, ${stock.text}`;
 }

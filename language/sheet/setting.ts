@@ -44,16 +44,28 @@ export function settingOf(procedure: Procedure, options: SheetOptions): Setting 
       : inJob.length > 0
         ? inJob
         : procedure.numbers;
-  return { procedure, options, units, numbers, columns: columnsOf(procedure, options, units) };
+  return {
+    procedure,
+    options,
+    units,
+    numbers,
+    columns: columnsOf(procedure, options, units),
+  };
 }
 
 function columnsOf(procedure: Procedure, options: SheetOptions, units: readonly Unit[]): UnitColumn[] {
   if (options.job === null) {
     const set = procedure.stages.some((stage) => stage.together || stage.steps.some((step) => step.verb === 'across'));
-    return Array.from({ length: set ? usualSet : 1 }, (_, index) => ({ place: String(index + 1), detail: '' }));
+    return Array.from({ length: set ? usualSet : 1 }, (_, index) => ({
+      place: String(index + 1),
+      detail: '',
+    }));
   }
   const mixed = new Set(units.map((unit) => unit.numberText)).size > 1;
-  return units.map((unit) => ({ place: unit.place, detail: unit.onHold !== null ? words.boxes.onHoldColumn : mixed ? unit.numberText : '' }));
+  return units.map((unit) => ({
+    place: unit.place,
+    detail: unit.onHold !== null ? words.boxes.onHoldColumn : mixed ? unit.numberText : '',
+  }));
 }
 
 /** How many units the sheet is for. */

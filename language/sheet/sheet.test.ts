@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Procedure, Step } from '../model/index.ts';
+import { verbs } from '../model/verbs.ts';
 import { attemptGrids, unitGrids } from './boxes.ts';
 import { failPath } from './fail-path.ts';
 import { jobOf, procedure, q, step } from './injector-fixture.ts';
@@ -8,9 +9,15 @@ import { sentenceOf } from './sentences.ts';
 import { type SheetOptions, settingOf } from './setting.ts';
 import { sheetOf } from './sheet.ts';
 import { spanText, textOf } from './text.ts';
-import { verbs } from '../model/verbs.ts';
 
-const blank: SheetOptions = { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: 'ab'.repeat(32) };
+const blank: SheetOptions = {
+  job: null,
+  number: null,
+  paper: 'a4',
+  draft: false,
+  findings: [],
+  hash: 'ab'.repeat(32),
+};
 const flat = (text: string) => text.replace(/[\u00a0\u202f]/gu, ' ');
 const say = (one: Step, made: Procedure = procedure) => flat(spanText(sentenceOf(made, one)));
 const stepsOf = (blocks: readonly Block[]) => blocks.filter((block): block is StepBlock => block.kind === 'step');
@@ -18,7 +25,9 @@ const stepAt = (number: string) => procedure.stages.flatMap(({ steps }) => steps
 
 describe('sentences', () => {
   test('parts in the author’s words, with what locates them', () => {
-    expect(say(stepAt('6.5'))).toBe('Fit setting shim, pressure spring, spring seat, spacer disc (on its two dowels) and nozzle (on its two dowels) with needle.');
+    expect(say(stepAt('6.5'))).toBe(
+      'Fit setting shim, pressure spring, spring seat, spacer disc (on its two dowels) and nozzle (on its two dowels) with needle.',
+    );
   });
   test('all parts, and all but some', () => {
     const [all] = [stepAt('5.6')];
@@ -37,8 +46,17 @@ describe('sentences', () => {
     }
   });
   test('copies by cylinder are said once', () => {
-    const copies = [1, 2, 3].map((position) => ({ ...procedure.family.parts[0]!, name: `body-${position}`, base: 'body', title: `Holder, cylinder ${position}`, position }));
-    const made = { ...procedure, family: { ...procedure.family, parts: copies } };
+    const copies = [1, 2, 3].map((position) => ({
+      ...procedure.family.parts[0]!,
+      name: `body-${position}`,
+      base: 'body',
+      title: `Holder, cylinder ${position}`,
+      position,
+    }));
+    const made = {
+      ...procedure,
+      family: { ...procedure.family, parts: copies },
+    };
     expect(say(step('remove', 'body-1 body-2 body-3'), made)).toBe('Take off holder, cylinders 1 to 3.');
   });
 });
@@ -48,13 +66,19 @@ describe('fail paths', () => {
   const path = (number: string) => spanText(failPath(setting, stepAt(number)));
   test('in words, with tries, and the lead at the end', () => {
     expect(path('7.3')).toBe('If it fails: reshim (R1), 3 tries; then hold the unit for the lead.');
-    expect(path('7.4')).toBe('If it fails: clean seat (R2), 1 try; then renew nozzle (R3), 1 try; then hold the unit for the lead.');
+    expect(path('7.4')).toBe(
+      'If it fails: clean seat (R2), 1 try; then renew nozzle (R3), 1 try; then hold the unit for the lead.',
+    );
   });
   test('across the set, of the unit furthest out', () => {
-    expect(path('8.1')).toBe('If it fails: reshim (R1) of the unit furthest out, 3 tries; then hold the unit for the lead.');
+    expect(path('8.1')).toBe(
+      'If it fails: reshim (R1) of the unit furthest out, 3 tries; then hold the unit for the lead.',
+    );
   });
   test('verdicts have each their own', () => {
-    expect(path('6.3')).toBe('Lap: lap end face of holder (R5), as often as it takes. Reject: hold the unit for the lead.');
+    expect(path('6.3')).toBe(
+      'Lap: lap end face of holder (R5), as often as it takes. Reject: hold the unit for the lead.',
+    );
   });
   test('an inline repair is called by what it does', () => {
     expect(path('6.2')).toBe('If it fails: renew nozzle and needle (R4), 1 try; then hold the unit for the lead.');
@@ -62,22 +86,42 @@ describe('fail paths', () => {
 });
 
 describe('boxes', () => {
-  const columns = (count: number) => unitGrids(settingOf(procedure, { ...blank, job: jobOf(count) }), '', [{ label: 'Reading', unit: 'bar' }]).map((grid) => grid.columns.map(({ place }) => Number(place)));
+  const columns = (count: number) =>
+    unitGrids(settingOf(procedure, { ...blank, job: jobOf(count) }), '', [{ label: 'Reading', unit: 'bar' }]).map(
+      (grid) => grid.columns.map(({ place }) => Number(place)),
+    );
   test('one to twelve side by side, more evenly on further rows', () => {
     expect(columns(1)).toEqual([[1]]);
     expect(columns(6)).toEqual([[1, 2, 3, 4, 5, 6]]);
     expect(columns(12)).toEqual([[1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]]);
-    expect(columns(13)).toEqual([[1, 2, 3, 4, 5, 6, 7], [8, 9, 10, 11, 12, 13]]);
+    expect(columns(13)).toEqual([
+      [1, 2, 3, 4, 5, 6, 7],
+      [8, 9, 10, 11, 12, 13],
+    ]);
     expect(columns(25).map((row) => row.length)).toEqual([9, 9, 7]);
   });
   test('a blank sheet has a set of six where something is done together, else one unit', () => {
     expect(settingOf(procedure, blank).columns).toHaveLength(6);
-    const alone = { ...procedure, stages: procedure.stages.filter(({ together }) => !together) };
+    const alone = {
+      ...procedure,
+      stages: procedure.stages.filter(({ together }) => !together),
+    };
     expect(settingOf(alone, blank).columns).toHaveLength(1);
   });
   test('a mixed set carries its numbers, a unit on hold says so', () => {
-    expect(settingOf(procedure, { ...blank, job: jobOf(6) }).columns.map(({ detail }) => detail)).toEqual(['A-250', 'A-250', 'A-250', 'A-220', 'A-250', 'on hold']);
-    expect(settingOf(procedure, { ...blank, job: jobOf(3) }).columns.map(({ detail }) => detail)).toEqual(['', '', 'on hold']);
+    expect(settingOf(procedure, { ...blank, job: jobOf(6) }).columns.map(({ detail }) => detail)).toEqual([
+      'A-250',
+      'A-250',
+      'A-250',
+      'A-220',
+      'A-250',
+      'on hold',
+    ]);
+    expect(settingOf(procedure, { ...blank, job: jobOf(3) }).columns.map(({ detail }) => detail)).toEqual([
+      '',
+      '',
+      'on hold',
+    ]);
   });
   test('a repair has rows for each try, with shim out and in and the tests again', () => {
     const grids = attemptGrids(settingOf(procedure, { ...blank, job: jobOf(3) }), procedure.repairs[0]!);
@@ -100,7 +144,9 @@ describe('the sheet', () => {
     expect(sheetOf(procedure, { ...blank, job: jobOf(6) })).toEqual(sheet);
   });
   test('has every step once, in order, with its number', () => {
-    const wanted = [...procedure.stages, ...procedure.repairs].flatMap(({ steps }) => steps.map(({ number }) => number));
+    const wanted = [...procedure.stages, ...procedure.repairs].flatMap(({ steps }) =>
+      steps.map(({ number }) => number),
+    );
     expect(stepsOf(sheet.blocks).map(({ number }) => number)).toEqual(wanted);
   });
   test('works out what to hold for every reading, for each number', () => {
@@ -117,7 +163,11 @@ describe('the sheet', () => {
     expect(stepsOf(sheet.blocks).find(({ number }) => number === '6.9')!.only).toBe('Only A-220');
   });
   test('a job of one number alone can be printed', () => {
-    const only = sheetOf(procedure, { ...blank, job: jobOf(6), number: 'A-220' });
+    const only = sheetOf(procedure, {
+      ...blank,
+      job: jobOf(6),
+      number: 'A-220',
+    });
     const units = only.blocks.find((block) => block.kind === 'table' && block.title === 'Units');
     expect(units?.kind === 'table' ? units.rows.map(([place]) => place!.text) : []).toEqual(['4']);
   });
@@ -129,14 +179,34 @@ describe('the sheet', () => {
     ]);
   });
   test('a draft, or an error, has a watermark; a warning only its line', () => {
-    const finding = { rule: 'gate-stale', message: 'The gate is stale.', source: procedure.source, step: '7.3' } as const;
+    const finding = {
+      rule: 'gate-stale',
+      message: 'The gate is stale.',
+      source: procedure.source,
+      step: '7.3',
+    } as const;
     expect(sheet.watermark).toBeNull();
     expect(sheetOf(procedure, { ...blank, draft: true }).watermark).toBe('DRAFT');
-    expect(sheetOf(procedure, { ...blank, findings: [{ ...finding, severity: 'error' }] }).watermark).toBe('DRAFT');
-    const warned = sheetOf(procedure, { ...blank, findings: [{ ...finding, severity: 'warning' }] });
+    expect(
+      sheetOf(procedure, {
+        ...blank,
+        findings: [{ ...finding, severity: 'error' }],
+      }).watermark,
+    ).toBe('DRAFT');
+    const warned = sheetOf(procedure, {
+      ...blank,
+      findings: [{ ...finding, severity: 'warning' }],
+    });
     expect(warned.watermark).toBeNull();
     expect(textOf(warned)).toContain('The gate is stale.');
-    expect(textOf(sheetOf(procedure, { ...blank, findings: [{ ...finding, severity: 'hint' }] }))).not.toContain('The gate is stale.');
+    expect(
+      textOf(
+        sheetOf(procedure, {
+          ...blank,
+          findings: [{ ...finding, severity: 'hint' }],
+        }),
+      ),
+    ).not.toContain('The gate is stale.');
   });
   test('not approved is said large', () => {
     expect(sheet.header.alarm).toBeNull();
@@ -151,23 +221,64 @@ describe('the sheet', () => {
       ['Spec shim rate', 'rate-not-measured', 'Shop rule; the prediction is checked by the re-test'],
       ['Step 7.3', 'gauge-too-coarse', 'Gauge of class 0.1 is on order'],
     ]);
-    expect(stepsOf(sheet.blocks).find(({ number }) => number === '7.3')!.notes).toEqual([{ label: 'Allowed', text: 'gauge-too-coarse because Gauge of class 0.1 is on order' }]);
+    expect(stepsOf(sheet.blocks).find(({ number }) => number === '7.3')!.notes).toEqual([
+      {
+        label: 'Allowed',
+        text: 'gauge-too-coarse because Gauge of class 0.1 is on order',
+      },
+    ]);
   });
   test('an empty procedure still makes a sheet', () => {
-    const empty = { ...procedure, stages: [], repairs: [], specs: [], numbers: [] };
+    const empty = {
+      ...procedure,
+      stages: [],
+      repairs: [],
+      specs: [],
+      numbers: [],
+    };
     expect(textOf(sheetOf(empty, blank))).toContain(sheet.header.title);
   });
   test('a left-hand thread is told at each turn, the right way round', () => {
-    const joints = procedure.family.joints.map((joint) => ({ ...joint, leftHand: true }));
+    const joints = procedure.family.joints.map((joint) => ({
+      ...joint,
+      leftHand: true,
+    }));
     const made = { ...procedure, family: { ...procedure.family, joints } };
     const blocks = stepsOf(sheetOf(made, blank).blocks);
-    const told = (number: string) => blocks.find((one) => one.number === number)!.facts.find(({ text }) => text.includes('LEFT-HAND'))?.text;
+    const told = (number: string) =>
+      blocks.find((one) => one.number === number)!.facts.find(({ text }) => text.includes('LEFT-HAND'))?.text;
     expect(told('3.3')).toBe('LEFT-HAND THREAD: turn clockwise to slacken');
     expect(told('6.7')).toBe('LEFT-HAND THREAD: turn anticlockwise to tighten');
   });
   test('a step with takes, passes, holder and the rest prints each', () => {
-    const made = { ...procedure, stages: [{ ...procedure.stages[5]!, steps: [{ ...stepAt('6.7'), passes: [q('50 %'), q('100 %')], holder: 'pin spanner', takes: q('10 min'), oiled: true, note: 'Slowly' }] }] };
+    const made = {
+      ...procedure,
+      stages: [
+        {
+          ...procedure.stages[5]!,
+          steps: [
+            {
+              ...stepAt('6.7'),
+              passes: [q('50 %'), q('100 %')],
+              holder: 'pin spanner',
+              takes: q('10 min'),
+              oiled: true,
+              note: 'Slowly',
+            },
+          ],
+        },
+      ],
+    };
     const text = flat(textOf(sheetOf(made, blank)).join(' | '));
-    for (const wanted of ['50 %, 100 %', 'pin spanner', '10 min', 'Oil the threads', 'Slowly', 'M20x1.5', 'TW-80, 16 to 80 N·m']) expect(text).toContain(wanted);
+    for (const wanted of [
+      '50 %, 100 %',
+      'pin spanner',
+      '10 min',
+      'Oil the threads',
+      'Slowly',
+      'M20x1.5',
+      'TW-80, 16 to 80 N·m',
+    ])
+      expect(text).toContain(wanted);
   });
 });

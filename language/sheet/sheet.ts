@@ -1,5 +1,5 @@
-import { usualCautions } from '../cautions/index.ts';
 import type { Caution } from '../cautions/index.ts';
+import { usualCautions } from '../cautions/index.ts';
 import type { Hazard, Procedure } from '../model/index.ts';
 import { attemptGrids, unitGrids } from './boxes.ts';
 import { concessionsTable } from './concessions.ts';
@@ -30,18 +30,28 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
         id: `stage-${index + 1}`,
         number: String(index + 1),
         title: capital(titleOf(stage)),
-        facts: placeFacts(procedure, stage.station, [{ label: words.place.work, text: stage.together ? words.place.together : words.place.one }]),
+        facts: placeFacts(procedure, stage.station, [
+          {
+            label: words.place.work,
+            text: stage.together ? words.place.together : words.place.one,
+          },
+        ]),
         line: { file: stage.source.file, line: stage.source.range.start.line },
       },
       ...(cautions.stages.get(stage.name) ?? []).map(fullCaution),
       ...steps.map((step) => stepBlock(setting, stage, step, cautions.steps.get(step), false)),
-      { kind: 'grid', title: `${words.boxes.stageDone}: ${inSentence(titleOf(stage))}`, grids: unitGrids(setting, '', [{ label: words.boxes.done, unit: '' }]) },
+      {
+        kind: 'grid',
+        title: `${words.boxes.stageDone}: ${inSentence(titleOf(stage))}`,
+        grids: unitGrids(setting, '', [{ label: words.boxes.done, unit: '' }]),
+      },
     ];
   });
   const repairs = procedure.repairs.flatMap((repair, index): Block[] => {
     const steps = shownSteps(setting, repair);
     if (steps.length === 0 && repair.steps.length > 0) return [];
-    const tries = repair.tries === null || !Number.isFinite(repair.tries) ? words.place.unlimited : String(repair.tries);
+    const tries =
+      repair.tries === null || !Number.isFinite(repair.tries) ? words.place.unlimited : String(repair.tries);
     return [
       {
         kind: 'place',
@@ -53,12 +63,25 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
           { label: words.place.tries, text: tries },
           { label: words.place.back, text: words.place.backText },
         ]),
-        line: { file: repair.source.file, line: repair.source.range.start.line },
+        line: {
+          file: repair.source.file,
+          line: repair.source.range.start.line,
+        },
       },
-      ...repair.allow.map(({ rule, because }): Block => ({ kind: 'text', text: `${words.facts.allowed}: ${rule} ${words.facts.because} ${because}`, strong: false })),
+      ...repair.allow.map(
+        ({ rule, because }): Block => ({
+          kind: 'text',
+          text: `${words.facts.allowed}: ${rule} ${words.facts.because} ${because}`,
+          strong: false,
+        }),
+      ),
       ...(cautions.repairs.get(repair.name) ?? []).map(fullCaution),
       ...steps.map((step) => stepBlock(setting, repair, step, cautions.steps.get(step), true)),
-      { kind: 'grid', title: `${words.boxes.attempts}, R${index + 1}`, grids: attemptGrids(setting, repair) },
+      {
+        kind: 'grid',
+        title: `${words.boxes.attempts}, R${index + 1}`,
+        grids: attemptGrids(setting, repair),
+      },
     ];
   });
   const blocks: (Block | null)[] = [
@@ -92,7 +115,14 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
 function placeFacts(procedure: Procedure, station: string | null, more: readonly Fact[]): Fact[] {
   const found = procedure.shop.stations.find(({ name }) => name === station);
   return [
-    ...(station === null ? [] : [{ label: words.place.station, text: stationTitle(procedure, station) }]),
+    ...(station === null
+      ? []
+      : [
+          {
+            label: words.place.station,
+            text: stationTitle(procedure, station),
+          },
+        ]),
     ...more,
     ...(found?.wear == null ? [] : [{ label: words.place.wear, text: found.wear }]),
   ];
@@ -119,6 +149,10 @@ function findingsTable({ options }: Setting): TableBlock | null {
       { head: step, share: 1 },
       { head: message, share: 9 },
     ],
-    rows: open.map((finding) => [{ text: finding.severity === 'error' ? error : warning, strong: true }, { text: finding.step ?? '' }, { text: finding.message }]),
+    rows: open.map((finding) => [
+      { text: finding.severity === 'error' ? error : warning, strong: true },
+      { text: finding.step ?? '' },
+      { text: finding.message },
+    ]),
   };
 }

@@ -1,12 +1,12 @@
 import type { StepCautions } from '../cautions/index.ts';
 import type { Repair, Stage, Step } from '../model/procedure.ts';
-import { formatQuantity, kindOfUnit } from '../quantities/index.ts';
 import type { Limit } from '../quantities/index.ts';
+import { formatQuantity, kindOfUnit } from '../quantities/index.ts';
 import { stepGrids } from './boxes.ts';
 import { failPath } from './fail-path.ts';
+import { ceilingText, limitText } from './figures.ts';
 import { isGateStep } from './gates.ts';
 import { holdLookup } from './hold-lookup.ts';
-import { ceilingText, limitText } from './figures.ts';
 import { figureText, rateText, stepLimits } from './limits.ts';
 import type { CautionBlock, Fact, StepBlock } from './model.ts';
 import { fluidTitle, inSentence, specTitle } from './names.ts';
@@ -16,7 +16,13 @@ import { toolUnit, toolWords } from './units.ts';
 import { words } from './words.ts';
 
 /** One step with everything that stands around it, in reading order. */
-export function stepBlock(setting: Setting, place: Stage | Repair, step: Step, cautions: StepCautions | undefined, inRepair: boolean): StepBlock {
+export function stepBlock(
+  setting: Setting,
+  place: Stage | Repair,
+  step: Step,
+  cautions: StepCautions | undefined,
+  inRepair: boolean,
+): StepBlock {
   return {
     kind: 'step',
     id: stepId(step.number),
@@ -27,7 +33,10 @@ export function stepBlock(setting: Setting, place: Stage | Repair, step: Step, c
     gate: isGateStep(step),
     pressure: cautions?.pressure ?? false,
     cautions: cautionBlocks(step, cautions),
-    only: step.only === null ? null : words.only(step.only.filter((name) => isShown(setting, { ...step, only: [name] })).join(', ')),
+    only:
+      step.only === null
+        ? null
+        : words.only(step.only.filter((name) => isShown(setting, { ...step, only: [name] })).join(', ')),
     sentence: sentenceOf(setting.procedure, step),
     limits: stepLimits(setting, step, place),
     lookups: holdLookup(setting, step, place),
@@ -48,9 +57,30 @@ export function stepId(number: string): string {
 /** Full texts, the author's own, then short lines. */
 function cautionBlocks(step: Step, cautions: StepCautions | undefined): CautionBlock[] {
   return [
-    ...(cautions?.full ?? []).map(({ word, text }): CautionBlock => ({ kind: 'caution', word, text, short: false })),
-    ...step.hazards.map(({ word, text }): CautionBlock => ({ kind: 'caution', word, text, short: false })),
-    ...(cautions?.short ?? []).map(({ word, short }): CautionBlock => ({ kind: 'caution', word, text: short ?? '', short: true })),
+    ...(cautions?.full ?? []).map(
+      ({ word, text }): CautionBlock => ({
+        kind: 'caution',
+        word,
+        text,
+        short: false,
+      }),
+    ),
+    ...step.hazards.map(
+      ({ word, text }): CautionBlock => ({
+        kind: 'caution',
+        word,
+        text,
+        short: false,
+      }),
+    ),
+    ...(cautions?.short ?? []).map(
+      ({ word, short }): CautionBlock => ({
+        kind: 'caution',
+        word,
+        text: short ?? '',
+        short: true,
+      }),
+    ),
   ];
 }
 
@@ -58,15 +88,32 @@ function cautionBlocks(step: Step, cautions: StepCautions | undefined): CautionB
 function facts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
   const label = words.facts;
   return [
-    ...step.tools.map((tool) => ({ label: label.with, text: toolWords(setting.procedure, tool) })),
+    ...step.tools.map((tool) => ({
+      label: label.with,
+      text: toolWords(setting.procedure, tool),
+    })),
     ...(step.holder !== null && step.verb !== 'clamp' ? [{ label: label.held, text: step.holder }] : []),
     ...jointFacts(setting, step),
-    ...(step.passes.length > 0 ? [{ label: label.passes, text: step.passes.map((pass) => formatQuantity(pass)).join(', ') }] : []),
+    ...(step.passes.length > 0
+      ? [
+          {
+            label: label.passes,
+            text: step.passes.map((pass) => formatQuantity(pass)).join(', '),
+          },
+        ]
+      : []),
     ...(step.air === null ? [] : [{ label: label.air, text: limitText(step.air) }]),
     ...(step.gauge === null ? [] : [{ label: label.gauge, text: label[step.gauge] }]),
     ...testFacts(setting, step, place),
     ...chooseFacts(setting, step, place),
-    ...(step.fluid !== null && !saysFluid.has(step.verb) ? [{ label: label.fluid, text: fluidTitle(setting.procedure, step.fluid) }] : []),
+    ...(step.fluid !== null && !saysFluid.has(step.verb)
+      ? [
+          {
+            label: label.fluid,
+            text: fluidTitle(setting.procedure, step.fluid),
+          },
+        ]
+      : []),
     ...(step.accept === null ? [] : [{ label: label.accept, text: step.accept }]),
     ...(step.reject === null ? [] : [{ label: label.reject, text: step.reject }]),
     ...(step.takes === null ? [] : [{ label: label.takes, text: formatQuantity(step.takes) }]),
@@ -86,7 +133,11 @@ function jointFacts(setting: Setting, step: Step): Fact[] {
     if (!facts.some((other) => other.label === fact.label && other.text === fact.text)) facts.push(fact);
   };
   for (const joint of joints) {
-    if (joint.leftHand) add({ label: '', text: tightens ? label.leftHandTighten : label.leftHandSlacken });
+    if (joint.leftHand)
+      add({
+        label: '',
+        text: tightens ? label.leftHandTighten : label.leftHandSlacken,
+      });
     if (joint.thread !== null && tightens) add({ label: label.thread, text: joint.thread });
     if (joint.oiled && tightens) add({ label: label.oilThread, text: label.oilThreadText });
     if (joint.handTightIsFinal && step.verb === 'run-down') add({ label: label.handTight, text: '' });
@@ -105,12 +156,20 @@ function testFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[] 
   const facts: Fact[] = [];
   const figure = (limit: Limit) => figureText(setting, step, place, limit);
   if (test.gauge !== null) facts.push({ label: label.gauge, text: label[test.gauge] });
-  if (test.hold !== null) facts.push({ label: label.hold, text: holdWords(setting, step, figure(test.hold.amount)) });
+  if (test.hold !== null)
+    facts.push({
+      label: label.hold,
+      text: holdWords(setting, step, figure(test.hold.amount)),
+    });
   if (test.from !== null) facts.push({ label: label.from, text: figure(test.from) });
   if (test.to !== null) facts.push({ label: label.to, text: figure(test.to) });
   if (test.forTime !== null) facts.push({ label: label.forTime, text: figure(test.forTime) });
   if (test.at !== null) facts.push({ label: label.at, text: figure(test.at) });
-  if (test.neverAbove !== null) facts.push({ label: label.never, text: ceilingText(test.neverAbove, toolUnit(setting, step, place, kindOfUnit(test.neverAbove.unit))) });
+  if (test.neverAbove !== null)
+    facts.push({
+      label: label.never,
+      text: ceilingText(test.neverAbove, toolUnit(setting, step, place, kindOfUnit(test.neverAbove.unit))),
+    });
   for (const condition of test.conditions) facts.push({ label: label.conditions, text: condition });
   return facts;
 }
@@ -126,7 +185,21 @@ function chooseFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[
   if (step.choose === null) return [];
   const { test, target, targetSpec, rate } = step.choose;
   const name = inSentence(specTitle(setting.procedure, test));
-  const to = target === null ? (targetSpec === null ? '' : stepLimits(setting, { ...step, limit: { form: 'spec', spec: targetSpec, source: step.source } }, place).map(({ label, value }) => `${label} ${value}`.trim()).join(', ')) : limitText(target);
+  const to =
+    target === null
+      ? targetSpec === null
+        ? ''
+        : stepLimits(
+            setting,
+            {
+              ...step,
+              limit: { form: 'spec', spec: targetSpec, source: step.source },
+            },
+            place,
+          )
+            .map(({ label, value }) => `${label} ${value}`.trim())
+            .join(', ')
+      : limitText(target);
   return [
     { label: words.facts.target, text: to === '' ? name : `${name} to ${to}` },
     ...(rate === null ? [] : [{ label: words.facts.rate, text: rateText(setting, rate) }]),
@@ -137,6 +210,9 @@ function notes(step: Step): Fact[] {
   const label = words.facts;
   return [
     ...(step.note === null ? [] : [{ label: label.note, text: step.note }]),
-    ...step.allow.map(({ rule, because }) => ({ label: label.allowed, text: `${rule} ${label.because} ${because}` })),
+    ...step.allow.map(({ rule, because }) => ({
+      label: label.allowed,
+      text: `${rule} ${label.because} ${because}`,
+    })),
   ];
 }

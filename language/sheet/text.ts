@@ -7,7 +7,9 @@ export function textOf(sheet: Sheet): string[] {
 
 /** Texts of the page head, in order. */
 export function headTexts({ header }: Sheet): string[] {
-  return [header.subtitle, header.title, header.alarm ?? '', ...header.facts.flatMap(factTexts)].filter((text) => text.trim() !== '');
+  return [header.subtitle, header.title, header.alarm ?? '', ...header.facts.flatMap(factTexts)].filter(
+    (text) => text.trim() !== '',
+  );
 }
 
 /** Texts of one block, in reading order. */
@@ -17,7 +19,11 @@ export function blockTexts(block: Block): string[] {
     case 'text':
       return [block.text];
     case 'table':
-      return [block.title, ...block.columns.map(({ head }) => head), ...block.rows.flatMap((row) => row.map(({ text }: Cell) => text))];
+      return [
+        block.title,
+        ...block.columns.map(({ head }) => head),
+        ...block.rows.flatMap((row) => row.map(({ text }: Cell) => text)),
+      ];
     case 'place':
       return [block.number, block.title, ...block.facts.flatMap(factTexts)];
     case 'caution':
@@ -36,7 +42,13 @@ function stepTexts(step: StepBlock): string[] {
     step.only ?? '',
     spanText(step.sentence),
     ...step.limits.flatMap(limitTexts),
-    ...step.lookups.flatMap((lookup) => [lookup.title, lookup.from, ...lookup.pairs.map(({ from }) => from), lookup.to, ...lookup.pairs.map(({ to }) => to)]),
+    ...step.lookups.flatMap((lookup) => [
+      lookup.title,
+      lookup.from,
+      ...lookup.pairs.map(({ from }) => from),
+      lookup.to,
+      ...lookup.pairs.map(({ to }) => to),
+    ]),
     ...step.facts.flatMap(factTexts),
     ...step.grids.flatMap(gridTexts),
     ...step.lines,
@@ -59,5 +71,9 @@ function limitTexts({ label, value, also, source }: LimitLine): string[] {
 }
 
 function gridTexts(grid: Grid): string[] {
-  return [grid.title, ...grid.columns.flatMap(({ place, detail }) => [place, detail]), ...grid.rows.flatMap(({ label, unit }) => [label, unit])];
+  return [
+    grid.title,
+    ...grid.columns.flatMap(({ place, detail }) => [place, detail]),
+    ...grid.rows.flatMap(({ label, unit }) => [label, unit]),
+  ];
 }

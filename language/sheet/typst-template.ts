@@ -2,7 +2,7 @@
  * The page in Typst. It sets what `sheet` holds and adds no word of its own. Sizes: step text 11 pt, values 15 pt
  * bold, boxes 9 mm high; lines no finer than 0.5 pt, so that they live through a bad copy.
  */
-export const template = String.raw`
+export const template = `
 #let fonts = ("Atkinson Hyperlegible Next", "DejaVu Sans")
 #let black = luma(0)
 #let hair = 0.5pt + black
@@ -174,6 +174,12 @@ export const template = String.raw`
   },
 )
 
+// About how many letters would fill the room that a step takes, on the high side: measuring each step is slow.
+#let bulk(s) = {
+  let letters(list, more) = list.map(f => f.text.len() + more).sum(default: 0)
+  letters(s.cautions, 200) + letters(s.sentence, 0) + letters(s.facts, 60) + letters(s.fail, 0) + letters(s.notes, 110) + 200 * s.limits.len() + 500 * s.lookups.len() + s.grids.map(g => 300 + 260 * g.rows.len()).sum(default: 0)
+}
+
 #let place-head(b) = block(width: 100%, above: 8mm, below: 2mm, sticky: true, breakable: false, stroke: (top: heavy), inset: (top: 2.2mm, bottom: 0.6mm), {
   heading(level: if b.form == "stage" { 1 } else { 2 }, text(size: 17pt)[#b.number#h(0.7em)#b.title])
   v(2mm, weak: true)
@@ -186,7 +192,7 @@ export const template = String.raw`
   block(above: 2mm, below: 2mm, if b.strong { strong(b.text) } else { b.text })
 } else if b.kind == "table" { listing(b) } else if b.kind == "place" { place-head(b) } else if b.kind == "caution" { caution(b) } else if b.kind == "step" {
   // A step stays whole; only one that is longer than a page has to break.
-  let breaks = measure(width: b.area.width, step(b, false, false)).height > b.area.height
+  let breaks = bulk(b) > 2500 and measure(width: b.area.width, step(b, false, false)).height > b.area.height
   step(b, b.last, breaks)
 } else if b.kind == "grid" {
   if b.title != "" { block(above: 3.5mm, below: 0.5mm, sticky: true, inset: (left: 2.5mm), text(size: 12pt, weight: "bold", b.title)) }

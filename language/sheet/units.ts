@@ -1,7 +1,7 @@
 import type { Procedure, Step, ToolUse } from '../model/procedure.ts';
 import type { Asset } from '../model/shop.ts';
-import { kindOfUnit } from '../quantities/index.ts';
 import type { Kind, Limit, Quantity, UnitName } from '../quantities/index.ts';
+import { kindOfUnit } from '../quantities/index.ts';
 import { limitText, unitOfLimit } from './figures.ts';
 import { specLimits } from './limits.ts';
 import type { Setting } from './setting.ts';
@@ -24,7 +24,13 @@ export function assetsAt(procedure: Procedure, station: string | null): Asset[] 
 export function toolUnit(setting: Setting, step: Step, where: Where, kind: Kind | null): UnitName | null {
   if (kind === null) return null;
   const ranges = [
-    ...step.tools.map((tool) => (tool.form === 'kind' ? tool.range : tool.form === 'asset' ? (asset(setting.procedure, tool.name)?.range ?? null) : null)),
+    ...step.tools.map((tool) =>
+      tool.form === 'kind'
+        ? tool.range
+        : tool.form === 'asset'
+          ? (asset(setting.procedure, tool.name)?.range ?? null)
+          : null,
+    ),
     ...assetsAt(setting.procedure, where.station).map(({ range }) => range),
   ];
   const units = ranges.flatMap((range) => (range === null ? [] : range.high.unit));
@@ -40,7 +46,12 @@ export function markAt(setting: Setting, where: Where): Quantity | null {
 export function readingUnit(setting: Setting, step: Step, where: Where): string {
   const limit = readingLimit(setting, step);
   const written = limit === null ? null : unitOfLimit(limit);
-  const kind = step.verb === 'choose' ? 'length' : written === null ? (step.test?.reads ?? (step.verb === 'measure' ? 'length' : null)) : kindOfUnit(written);
+  const kind =
+    step.verb === 'choose'
+      ? 'length'
+      : written === null
+        ? (step.test?.reads ?? (step.verb === 'measure' ? 'length' : null))
+        : kindOfUnit(written);
   if (step.verb === 'choose') return stockUnit(setting, step) ?? toolUnit(setting, step, where, 'length') ?? '';
   return toolUnit(setting, step, where, kind) ?? written ?? '';
 }
@@ -57,7 +68,10 @@ function readingLimit(setting: Setting, step: Step): Limit | null {
 }
 
 function anyLimit(setting: Setting, spec: string): Limit | null {
-  const values = setting.numbers.length === 0 ? [specLimits(setting.procedure, spec, null)] : setting.numbers.map(({ name }) => specLimits(setting.procedure, spec, name));
+  const values =
+    setting.numbers.length === 0
+      ? [specLimits(setting.procedure, spec, null)]
+      : setting.numbers.map(({ name }) => specLimits(setting.procedure, spec, name));
   return values.flatMap((value) => value?.rebuilt ?? value?.inService ?? [])[0] ?? null;
 }
 

@@ -20,28 +20,36 @@ const spelling: Readonly<Partial<Record<(typeof verbs)[number], string>>> = {
   across: 'across the set',
 };
 
+/** What completion needs besides the text and the check. */
+export interface CompletionOptions {
+  readonly rules: readonly RuleName[];
+  /** Text of any file of the workspace. */
+  readonly textOf: (uri: string) => string | null;
+  /** The client puts the cursor into the gaps of a snippet. */
+  readonly snippets: boolean;
+  /** Nobody asked, a blank was typed: words that may follow would be taken by the Enter that ends the line. */
+  readonly onlyNames: boolean;
+}
+
 /**
  * What may stand at an offset of a text.
  * @param result the last check: names stay what they were while a line is half typed
- * @param textOf text of any file of the workspace
- * @param offersSnippets the client puts the cursor into the gaps of a snippet
  */
 export function completions(
   text: string,
   offset: number,
   result: CheckResult,
-  rules: readonly RuleName[],
-  textOf: (uri: string) => string | null,
-  offersSnippets: boolean,
+  { rules, textOf, snippets: offersSnippets, onlyNames }: CompletionOptions,
 ): CompletionItem[] {
   const place = placeAt(text, offset);
-  const wanted = wantedAt(place);
+  const all = wantedAt(place);
+  const wanted = onlyNames ? { ...all, words: [], verbs: false } : all;
   const items: CompletionItem[] = [];
   if (wanted.names.length > 0) {
-    const all = allDeclared(result);
-    const scope = scopeAt(place, all, (declared) => headWords(declared, textOf));
+    const declaredNames = allDeclared(result);
+    const scope = scopeAt(place, declaredNames, (declared) => headWords(declared, textOf));
     const seen = new Set<string>();
-    for (const declared of inScope(all, scope, wanted.names)) {
+    for (const declared of inScope(declaredNames, scope, wanted.names)) {
       const { symbol } = declared;
       if (symbol.name === '' || seen.has(symbol.name)) continue;
       seen.add(symbol.name);

@@ -3,7 +3,7 @@
  * function in a file of its own; this one only connects them.
  */
 import {
-  CodeActionKind, type Connection, DidChangeWatchedFilesNotification, ErrorCodes, type InitializeResult, ResponseError, TextDocumentSyncKind,
+  CodeActionKind, CompletionTriggerKind, type Connection, DidChangeWatchedFilesNotification, ErrorCodes, type InitializeResult, ResponseError, TextDocumentSyncKind,
   TextDocuments,
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
@@ -130,10 +130,15 @@ export function serve(connection: Connection): void {
 
   connection.onDocumentSymbol(({ textDocument }) => documentSymbols(library.check().symbols.get(canonicalUri(textDocument.uri)) ?? []));
 
-  connection.onCompletion(({ textDocument, position }) => {
+  connection.onCompletion(({ textDocument, position, context }) => {
     const document = library.document(textDocument.uri);
     if (document === undefined) return [];
-    return completions(document.getText(), document.offsetAt(position), library.check(), rules, textOf, completesSnippets);
+    return completions(document.getText(), document.offsetAt(position), library.check(), {
+      rules,
+      textOf,
+      snippets: completesSnippets,
+      onlyNames: context?.triggerKind === CompletionTriggerKind.TriggerCharacter,
+    });
   });
 
   connection.onHover(({ textDocument, position }) => hoverAt(canonicalUri(textDocument.uri), position, library.check(), textOf));

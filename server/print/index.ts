@@ -29,7 +29,10 @@ export async function printSheet(sheet: Sheet, options: PrintOptions): Promise<P
     const file = join(options.to, `${fileName(options.name)}.${format}`);
     if (format === 'html') return { file, content: htmlOf(sheet, { fonts: htmlFonts() }) };
     const pdf = pdfOf(sheet);
-    if (pdf.missing.length > 0) notes.push(`${file}: no font on the sheet has ${pdf.missing.join(' ')}: it prints as an empty box. Write it in other words.`);
+    if (pdf.missing.length > 0)
+      notes.push(
+        `${file}: no font on the sheet has ${pdf.missing.join(' ')}: it prints as an empty box. Write it in other words.`,
+      );
     return { file, content: pdf.bytes };
   });
   for (const { file, content } of made) writeWhole(file, content);
@@ -38,11 +41,14 @@ export async function printSheet(sheet: Sheet, options: PrintOptions): Promise<P
 
 /** A name that every file system takes. */
 export function fileName(name: string): string {
-  const plain = name.replace(/[^\p{L}\p{N}._ -]+/gu, '-').replace(/^[. ]+|[. ]+$/gu, '').slice(0, 120);
+  const plain = name
+    .replace(/[^\p{L}\p{N}._ -]+/gu, '-')
+    .replace(/^[. ]+|[. ]+$/gu, '')
+    .slice(0, 120);
   const reserved = /^(con|prn|aux|nul|com\d|lpt\d)(\.|$)/iu.test(plain);
   return plain === '' ? 'sheet' : reserved ? `${plain}-sheet` : plain;
 }
 
-export { pdfOf } from './pdf.ts';
 export { htmlFonts } from './fonts.ts';
+export { pdfOf } from './pdf.ts';
 export { WriteError, writeWhole } from './write.ts';

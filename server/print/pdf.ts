@@ -20,8 +20,11 @@ let compiler: NodeCompiler | null = null;
 function typesetter(): NodeCompiler {
   if (compiler === null) {
     const require = createRequire(import.meta.url);
-    const typst = require('@myriaddreamin/typst-ts-node-compiler') as typeof import('@myriaddreamin/typst-ts-node-compiler');
-    compiler = typst.NodeCompiler.create({ fontArgs: [{ fontBlobs: pdfFonts() }] });
+    const typst =
+      require('@myriaddreamin/typst-ts-node-compiler') as typeof import('@myriaddreamin/typst-ts-node-compiler');
+    compiler = typst.NodeCompiler.create({
+      fontArgs: [{ fontBlobs: pdfFonts() }],
+    });
   }
   return compiler;
 }
@@ -39,7 +42,9 @@ export function pdfOf(sheet: Sheet): PdfSheet {
   const made = typst.compile({ mainFileContent: typstOf(sheet) });
   const document = made.result;
   if (document === null) {
-    const problems = typst.fetchDiagnostics(made.takeDiagnostics()!) as { message: string }[];
+    const problems = typst.fetchDiagnostics(made.takeDiagnostics()!) as {
+      message: string;
+    }[];
     throw new Error(`The sheet cannot be set: ${problems.map(({ message }) => message).join('; ')}`);
   }
   try {
@@ -53,7 +58,11 @@ type Compiled = NonNullable<ReturnType<NodeCompiler['compile']>['result']>;
 
 function pdfBytes(typst: NodeCompiler, document: Compiled): Omit<PdfSheet, 'pages'> {
   try {
-    return { bytes: typst.pdf(document, { pdfStandard: 'ua-1' }), accessible: true, missing: [] };
+    return {
+      bytes: typst.pdf(document, { pdfStandard: 'ua-1' }),
+      accessible: true,
+      missing: [],
+    };
   } catch (error) {
     // PDF/UA refuses a character that no font can draw. The sheet is printed with empty boxes and says which.
     const missing = missingCharacters(String((error as Error).message));

@@ -1,7 +1,17 @@
 import { execFileSync } from 'node:child_process';
-import { chmodSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  chmodSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import fc from 'fast-check';
 import { afterAll, describe, expect, test } from 'vitest';
 import { htmlOf } from '../../language/sheet/html.ts';
 import { jobOf, procedure } from '../../language/sheet/injector-fixture.ts';
@@ -17,12 +27,32 @@ import { WriteError, writeWhole } from './write.ts';
 const folder = mkdtempSync(join(tmpdir(), 'handtight-print-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-const blank: SheetOptions = { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: 'ab'.repeat(32) };
-const warned: SheetOptions = { ...blank, findings: [{ rule: 'x', severity: 'warning', message: 'A warning that is printed.', source: procedure.source, step: '7.3' }] };
-const forUnits = (count: number, more: Partial<SheetOptions> = {}) => sheetOf(procedure, { ...warned, job: jobOf(count), ...more });
+const blank: SheetOptions = {
+  job: null,
+  number: null,
+  paper: 'a4',
+  draft: false,
+  findings: [],
+  hash: 'ab'.repeat(32),
+};
+const warned: SheetOptions = {
+  ...blank,
+  findings: [
+    {
+      rule: 'x',
+      severity: 'warning',
+      message: 'A warning that is printed.',
+      source: procedure.source,
+      step: '7.3',
+    },
+  ],
+};
+const forUnits = (count: number, more: Partial<SheetOptions> = {}) =>
+  sheetOf(procedure, { ...warned, job: jobOf(count), ...more });
 
 /** An author who writes what breaks programs. */
-const hostile = 'Say "hi" & <script>alert(1)</script> #panic() $x$ `raw` \\ \\u{41} */ // _a_ *b* [c] @d ~ = µ ⌀8 → ☐ ½ Größe';
+const hostile =
+  'Say "hi" & <script>alert(1)</script> #panic() $x$ `raw` \\ \\u{41} */ // _a_ *b* [c] @d ~ = µ ⌀8 → ☐ ½ Größe';
 const longWord = 'Unterwasserschneidbrennerhalterungsschraubendreher'.repeat(4);
 const attacked = sheetOf(
   {
@@ -30,8 +60,29 @@ const attacked = sheetOf(
     title: hostile,
     approvedBy: null,
     writtenBy: hostile,
-    family: { ...procedure.family, title: longWord, parts: procedure.family.parts.map((part) => ({ ...part, title: `${part.title} ${longWord} ${hostile}` })) },
-    stages: procedure.stages.map((stage) => ({ ...stage, title: hostile, steps: stage.steps.map((step) => ({ ...step, note: hostile, hazards: [{ word: 'DANGER' as const, text: `${hostile} ${longWord}`, source: step.source }] })) })),
+    family: {
+      ...procedure.family,
+      title: longWord,
+      parts: procedure.family.parts.map((part) => ({
+        ...part,
+        title: `${part.title} ${longWord} ${hostile}`,
+      })),
+    },
+    stages: procedure.stages.map((stage) => ({
+      ...stage,
+      title: hostile,
+      steps: stage.steps.map((step) => ({
+        ...step,
+        note: hostile,
+        hazards: [
+          {
+            word: 'DANGER' as const,
+            text: `${hostile} ${longWord}`,
+            source: step.source,
+          },
+        ],
+      })),
+    })),
   },
   { ...warned, job: { ...jobOf(13), customer: hostile, title: longWord } },
 );
@@ -45,7 +96,8 @@ function tool(name: string): boolean {
   }
 }
 const hasText = tool('pdftotext');
-if (!hasText) console.warn('pdftotext is not installed: the words of the PDF are not compared. apt-get install poppler-utils');
+if (!hasText)
+  console.warn('pdftotext is not installed: the words of the PDF are not compared. apt-get install poppler-utils');
 
 /** What two texts have in common when lines are broken differently. */
 const bones = (text: string) => printable(text).replace(/[\s\u00a0\u200b\u00ad]+/gu, '');
@@ -53,7 +105,11 @@ const bones = (text: string) => printable(text).replace(/[\s\u00a0\u200b\u00ad]+
 function pdfText(sheet: Sheet): string {
   const file = join(folder, `${Math.random()}.pdf`);
   writeFileSync(file, pdfOf(sheet).bytes);
-  return execFileSync('pdftotext', ['-raw', '-enc', 'UTF-8', file, '-'], { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'], maxBuffer: 64e6 });
+  return execFileSync('pdftotext', ['-raw', '-enc', 'UTF-8', file, '-'], {
+    encoding: 'utf8',
+    stdio: ['ignore', 'pipe', 'ignore'],
+    maxBuffer: 64e6,
+  });
 }
 
 /** The text without the head of every page but the first, and without the feet. */
@@ -61,7 +117,9 @@ function flow(sheet: Sheet, text: string): string {
   const pages = text.split('\f').filter((page) => page.trim() !== '');
   return pages
     .map((page, index) => {
-      const whole = bones(page).replace(bones(sheet.foot), '').replace(bones(sheet.firstAid ?? ''), '');
+      const whole = bones(page)
+        .replace(bones(sheet.foot), '')
+        .replace(bones(sheet.firstAid ?? ''), '');
       const number = `Page${index + 1}of${pages.length}`;
       return index === 0 ? whole : whole.slice(whole.indexOf(number) + number.length);
     })
@@ -69,7 +127,13 @@ function flow(sheet: Sheet, text: string): string {
 }
 
 function htmlText(html: string): string {
-  const names: Record<string, string> = { amp: '&', lt: '<', gt: '>', quot: '"', '#39': "'" };
+  const names: Record<string, string> = {
+    amp: '&',
+    lt: '<',
+    gt: '>',
+    quot: '"',
+    '#39': "'",
+  };
   return html
     .replace(/^[\s\S]*?<body>/u, '')
     .replace(/<tfoot>[\s\S]*?<\/tfoot>/u, '')
@@ -112,12 +176,48 @@ describe.each(sheets)('every word, in order: %s', (_, sheet) => {
   });
 });
 
+describe('any words that an author may write', () => {
+  const [stage] = procedure.stages;
+  const written = (title: string, note: string) =>
+    sheetOf(
+      {
+        ...procedure,
+        title,
+        repairs: [],
+        specs: [],
+        numbers: [],
+        stages: [{ ...stage!, title: note, steps: [{ ...stage!.steps[0]!, text: title, note }] }],
+      },
+      blank,
+    );
+  const anything = fc.string({ unit: 'binary', maxLength: 60 });
+
+  test('are in the HTML as text, and nowhere as markup', () => {
+    fc.assert(
+      fc.property(anything, anything, (title, note) => {
+        const sheet = written(title, note);
+        expect(firstLost(textOf(sheet), htmlText(htmlOf(sheet)))).toBeNull();
+      }),
+      { numRuns: 200 },
+    );
+  });
+  test('can be set as a PDF', () => {
+    fc.assert(
+      fc.property(anything, anything, (title, note) => {
+        expect(pdfOf(written(title, note)).pages).toBeGreaterThan(0);
+      }),
+      { numRuns: 30 },
+    );
+  });
+});
+
 describe('the PDF', () => {
   test('is tagged to PDF/UA-1, with title and language', () => {
     const { bytes, accessible, missing } = pdfOf(forUnits(6));
     expect([accessible, missing]).toEqual([true, []]);
     const text = bytes.toString('latin1');
-    for (const mark of ['/StructTreeRoot', 'pdfuaid:part', '/Lang', '/DisplayDocTitle true', '/FontFile2']) expect(text).toContain(mark);
+    for (const mark of ['/StructTreeRoot', 'pdfuaid:part', '/Lang', '/DisplayDocTitle true', '/FontFile2'])
+      expect(text).toContain(mark);
   });
   test('is the same bytes for the same sheet, and has no date', () => {
     const [first, second] = [pdfOf(forUnits(6)).bytes, pdfOf(forUnits(6)).bytes];
@@ -127,7 +227,12 @@ describe('the PDF', () => {
   test('is the same bytes from a fresh program', () => {
     const script = `import { sheetOf } from './language/sheet/sheet.ts'; import { pdfOf } from './server/print/pdf.ts'; import { jobOf, procedure } from './language/sheet/injector-fixture.ts'; import { createHash } from 'node:crypto';
       process.stdout.write(createHash('sha256').update(pdfOf(sheetOf(procedure, { job: jobOf(6), number: null, paper: 'a4', draft: false, findings: [], hash: '00' })).bytes).digest('hex'));`;
-    const run = () => execFileSync(process.execPath, ['--input-type=module', '--experimental-strip-types', '-e', script], { encoding: 'utf8', cwd: join(import.meta.dirname, '../..'), stdio: ['ignore', 'pipe', 'ignore'] });
+    const run = () =>
+      execFileSync(process.execPath, ['--input-type=module', '--experimental-strip-types', '-e', script], {
+        encoding: 'utf8',
+        cwd: join(import.meta.dirname, '../..'),
+        stdio: ['ignore', 'pipe', 'ignore'],
+      });
     const hash = run();
     expect(hash).toMatch(/^[0-9a-f]{64}$/u);
     expect(run()).toBe(hash);
@@ -147,12 +252,75 @@ describe('the PDF', () => {
   test.skipIf(!hasText)('nothing stands outside the page or in its margin', () => {
     const file = join(folder, 'bounds.pdf');
     writeFileSync(file, pdfOf(attacked).bytes);
-    const boxes = execFileSync('pdftotext', ['-bbox', file, '-'], { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'], maxBuffer: 64e6 });
+    const boxes = execFileSync('pdftotext', ['-bbox', file, '-'], {
+      encoding: 'utf8',
+      stdio: ['ignore', 'pipe', 'ignore'],
+      maxBuffer: 64e6,
+    });
     // A place to break at the end of a line has no width on paper, but counts for pdftotext.
-    const right = Math.max(...[...boxes.matchAll(/xMax="([\d.]+)"[^>]*>[^<]*[^<\u200b]<\/word>/gu)].map(([, x]) => Number(x)));
+    const right = Math.max(
+      ...[...boxes.matchAll(/xMax="([\d.]+)"[^>]*>[^<]*[^<\u200b]<\/word>/gu)].map(([, x]) => Number(x)),
+    );
     const left = Math.min(...[...boxes.matchAll(/xMin="([\d.]+)"/gu)].map(([, x]) => Number(x)));
     expect(right).toBeLessThanOrEqual(595.28 - 26);
     expect(left).toBeGreaterThanOrEqual(36);
+  });
+});
+
+describe.skipIf(!hasText)('the pages', () => {
+  const sheet = forUnits(6);
+  const text = hasText ? pdfText(sheet) : '';
+  const pages = text.split('\f').filter((page) => page.trim() !== '');
+
+  test('first aid stands on each page with work under pressure, and on no other', () => {
+    const pressed = sheet.blocks.flatMap((block) => (block.kind === 'step' && block.pressure ? [block.number] : []));
+    expect(pressed.length).toBeGreaterThan(5);
+    for (const page of pages) {
+      const here = pressed.some((number) => page.split('\n').some((line) => line.startsWith(`${number} `)));
+      expect(page.includes('FIRST AID'), page.slice(0, 300)).toBe(here);
+    }
+  });
+
+  test('each has the whole head, with its own number', () => {
+    pages.forEach((page, index) => {
+      for (const wanted of ['Rebuild and set', 'Revision B', 'Work order 2207', `Page ${index + 1} of ${pages.length}`])
+        expect(page).toContain(wanted);
+    });
+  });
+
+  test('a step and its boxes stay on one page', () => {
+    const blocks = sheet.blocks.filter((block) => block.kind === 'step');
+    for (const { number, fail } of blocks.filter((block) => block.gate && block.fail.length > 0)) {
+      const page = pages.find((one) => one.split('\n').some((line) => line.startsWith(`${number} `)));
+      expect(bones(page ?? ''), number).toContain(bones(fail.map((span) => span.text).join('')));
+    }
+  });
+
+  test('sizes: steps 10 pt or more, values 12 pt, nothing under 8 pt, boxes 8 mm high', () => {
+    const file = join(folder, 'sizes.pdf');
+    writeFileSync(file, pdfOf(sheet).bytes);
+    const out = execFileSync('pdftotext', ['-bbox', file, '-'], {
+      encoding: 'utf8',
+      stdio: ['ignore', 'pipe', 'ignore'],
+      maxBuffer: 64e6,
+    });
+    const found = [
+      ...out.matchAll(/xMin="([\d.]+)" yMin="([\d.]+)" xMax="[\d.]+" yMax="([\d.]+)">(.*?)<\/word>/gu),
+    ].map(([, x, top, bottom, word]) => ({
+      x: Number(x),
+      top: Number(top),
+      // The text font is 1.3 of its size from top to bottom.
+      size: (Number(bottom) - Number(top)) / 1.3,
+      word: word!,
+    }));
+    const sizesOf = (word: string) => found.filter((one) => one.word === word).map(({ size }) => size);
+    expect(Math.min(...found.map(({ size }) => size))).toBeGreaterThanOrEqual(8.4);
+    for (const word of ['Torque', 'Slacken', 'Fit']) expect(Math.min(...sizesOf(word))).toBeGreaterThanOrEqual(10);
+    expect(Math.max(...sizesOf('258'))).toBeGreaterThanOrEqual(12);
+    expect(Math.max(...sizesOf('60'))).toBeGreaterThanOrEqual(12);
+    const at = found.findIndex(({ word }) => word === 'Pass');
+    const below = found.slice(at).find(({ word }) => word === 'Fail')!;
+    expect(((below.top - found[at]!.top) / 72) * 25.4).toBeGreaterThanOrEqual(8);
   });
 });
 
@@ -161,7 +329,7 @@ describe('the HTML', () => {
   test('runs nothing and loads nothing', () => {
     expect(html).not.toMatch(/<script|\son\w+=|javascript:/iu);
     expect(html.replace(/http:\/\/www\.w3\.org\/2000\/svg/gu, '')).not.toMatch(/https?:|url\((?!"data:)/u);
-    expect(html).toContain("default-src &#39;none&#39;");
+    expect(html).toContain('default-src &#39;none&#39;');
   });
   test('steps can be found from the text and back', () => {
     const whole = htmlOf(forUnits(1));
@@ -179,7 +347,11 @@ describe('the HTML', () => {
 describe('files', () => {
   test('both formats, by name, and no part left beside them', async () => {
     const to = join(folder, 'new', 'deep');
-    const { files, notes } = await printSheet(forUnits(1), { formats: ['pdf', 'html'], to, name: 'job 2207/A' });
+    const { files, notes } = await printSheet(forUnits(1), {
+      formats: ['pdf', 'html'],
+      to,
+      name: 'job 2207/A',
+    });
     expect(files).toEqual([join(to, 'job 2207-A.pdf'), join(to, 'job 2207-A.html')]);
     expect(notes).toEqual([]);
     expect(readdirSync(to).sort()).toEqual(['job 2207-A.html', 'job 2207-A.pdf']);
@@ -209,7 +381,9 @@ describe('files', () => {
     expect(() => writeWhole(join(to, 'a.pdf'), 'x')).toThrow(/no permission/u);
   });
   test.skipIf(!existsSync('/dev/full'))('a full disk', () => {
-    expect(new WriteError('a.pdf', Object.assign(new Error('x'), { code: 'ENOSPC' })).message).toBe('Cannot write a.pdf: the disk is full. Make room, or give another folder with --to.');
+    expect(new WriteError('a.pdf', Object.assign(new Error('x'), { code: 'ENOSPC' })).message).toBe(
+      'Cannot write a.pdf: the disk is full. Make room, or give another folder with --to.',
+    );
   });
   test('names that a file system refuses', () => {
     expect(fileName('../../etc/passwd')).toBe('-..-etc-passwd');

@@ -2,7 +2,10 @@ import type { Job } from '../../language/model/job.ts';
 import type { Procedure } from '../../language/model/procedure.ts';
 
 /** Name of a sheet's file. A draft has another one, so that it never takes the place of a released sheet. */
-export function sheetName({ procedure, job }: { readonly procedure: Procedure; readonly job: Job | null }, draft: boolean): string {
+export function sheetName(
+  { procedure, job }: { readonly procedure: Procedure; readonly job: Job | null },
+  draft: boolean,
+): string {
   const revision = procedure.revision === null ? '' : `-revision-${procedure.revision}`;
   const name = job === null ? `${procedure.name}${revision}` : `job-${job.name}`;
   return draft ? `${name}-draft` : name;

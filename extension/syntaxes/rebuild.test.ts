@@ -1,0 +1,83 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { beforeAll, describe, expect, test } from 'vitest';
+import oniguruma from 'vscode-oniguruma';
+import textmate from 'vscode-textmate';
+import { verbs } from '../../language/model/verbs.ts';
+
+let grammar: textmate.IGrammar;
+
+beforeAll(async () => {
+  const wasm = readFileSync(createRequire(import.meta.url).resolve('vscode-oniguruma/release/onig.wasm'));
+  await oniguruma.loadWASM(wasm.buffer.slice(wasm.byteOffset, wasm.byteOffset + wasm.byteLength));
+  const registry = new textmate.Registry({
+    onigLib: Promise.resolve({ createOnigScanner: (sources) => new oniguruma.OnigScanner(sources), createOnigString: (text) => new oniguruma.OnigString(text) }),
+    loadGrammar: async () => textmate.parseRawGrammar(readFileSync(new URL('./rebuild.tmLanguage.json', import.meta.url), 'utf8'), 'rebuild.tmLanguage.json'),
+  });
+  grammar = (await registry.loadGrammar('source.rebuild'))!;
+});
+
+/** What is painted with a scope, in order. */
+function painted(text: string, scope: string): string[] {
+  const found: string[] = [];
+  let state = textmate.INITIAL;
+  for (const line of text.split('\n')) {
+    const { tokens, ruleStack } = grammar.tokenizeLine(line, state);
+    state = ruleStack;
+    for (const { startIndex, endIndex, scopes } of tokens) {
+      if (scopes.some((name) => name.startsWith(scope))) found.push(line.slice(startIndex, endIndex).trim());
+    }
+  }
+  return found;
+}
+
+describe('verbs', () => {
+  test('every verb is painted where a step begins', () => {
+    const spelling: Record<string, string> = { 'clean-outside': 'clean outside', 'clean-holes': 'clean holes of', across: 'across the set' };
+    for (const verb of verbs) {
+      const written = spelling[verb] ?? verb;
+      expect(painted(`    ${written} something`, 'keyword.control.step'), verb).toEqual([written]);
+    }
+  });
+
+  test('a part that is called by a verb is none', () => {
+    expect(painted('    remove cap, guard, clamp', 'keyword.control.step')).toEqual(['remove']);
+    expect(painted('    wash body,\n      cap, seal\n    wipe lock', 'keyword.control.step')).toEqual(['wash', 'wipe']);
+    expect(painted('    guard body.end with cap', 'keyword.control.step')).toEqual(['guard']);
+    expect(painted('  part cap "Cap" on seal', 'keyword.control.step')).toEqual([]);
+    expect(painted('  part seal "Seal"    on lock', 'keyword.control.step')).toEqual([]);
+    expect(painted('  joint lock to cap', 'keyword.control.step')).toEqual([]);
+    expect(painted('    fit cap with seal', 'keyword.control.step')).toEqual(['fit']);
+    expect(painted('    check cap.top', 'keyword.control.step')).toEqual(['check']);
+    expect(painted('    cap-nut', 'keyword.control.step')).toEqual([]);
+  });
+
+  test('short steps that share a line', () => {
+    expect(painted('    guard body.end with nut    cap bore, inlet', 'keyword.control.step')).toEqual(['guard', 'cap']);
+    expect(painted('    relieve    disconnect inlet', 'keyword.control.step')).toEqual(['relieve', 'disconnect']);
+    expect(painted('  sequence open { relieve  disconnect inlet  slacken nut }', 'keyword.control.step')).toEqual(['relieve', 'disconnect', 'slacken']);
+    expect(painted('  spec nut-fit    torque    60 N·m ±5', 'keyword.control.step')).toEqual([]);
+  });
+
+  test('in strings and comments nothing is painted', () => {
+    expect(painted('    do "fit the cap" // torque nut', 'keyword.control.step')).toEqual(['do']);
+    expect(painted('  // remove nut', 'keyword')).toEqual([]);
+    expect(painted('    note "an open string\n    fit nut', 'keyword.control.step')).toEqual(['fit']);
+  });
+});
+
+test('numbers with their units', () => {
+  expect(painted('    spec a torque 60 N·m ±5', 'constant.numeric')).toEqual(['60', '±5']);
+  expect(painted('    spec a torque 60 N·m ±5', 'keyword.other.unit')).toEqual(['N·m']);
+  expect(painted('    test t at 20..60 strokes/min', 'keyword.other.unit')).toEqual(['strokes/min']);
+  expect(painted('    spec a rate 3 bar per 0.001 in', 'keyword.other.unit')).toEqual(['bar', 'in']);
+  expect(painted('    fit shim in bar', 'keyword.other.unit')).toEqual([]);
+  expect(painted('  unit 1 number A-250 serial 0411', 'keyword.other.unit')).toEqual([]);
+});
+
+test('dates, declared names and signal words', () => {
+  expect(painted('  wrench TW-80 range 16..80 N·m due 2027-03-01', 'constant.numeric.date')).toEqual(['2027-03-01']);
+  expect(painted('procedure rebuild-17 "Rebuild" for injector at bench', 'entity.name')).toEqual(['rebuild-17']);
+  expect(painted('  stage as-found at tester {', 'entity.name')).toEqual(['as-found']);
+  expect(painted('    hazard WARNING "Hot"', 'keyword.control.signal')).toEqual(['WARNING']);
+});

@@ -1,0 +1,355 @@
+/** The language server as an editor meets it: a process of its own, spoken to over its standard streams. */
+import { type ChildProcess, spawn } from 'node:child_process';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { afterEach, expect, test, vi } from 'vitest';
+import {
+  type CodeAction, type CompletionItem, createProtocolConnection, type Diagnostic, type DocumentSymbol, type Hover, type InitializeResult, type Location,
+  type ProtocolConnection, type PublishDiagnosticsParams, StreamMessageReader, StreamMessageWriter,
+} from 'vscode-languageserver-protocol/node';
+import { TextDocument } from 'vscode-languageserver-textdocument';
+import type { PrintAnswer, SheetAnswer } from '../server/lsp/requests.ts';
+
+// Each test starts a process from source.
+vi.setConfig({ testTimeout: 30_000 });
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+
+const shopText = `shop bench "Bench" {
+  station strip "Strip-down bench" dirty
+  station tester "Nozzle tester" clean, pressure
+  wrench TW-80 range 16..80 N·m within 4 % due 2027-03-01
+  fluid cal-oil "Calibration fluid" test-oil
+}
+
+family holder "Nozzle holder" {
+  part body "Holder" held in "holding fixture"
+  part nozzle "Nozzle" on body located by "two dowels"
+  part nut "Nozzle nut" on body holds nozzle
+  part cap "Shipping cap" on nut
+  port inlet, return on body
+  joint nut to body "M20x1.5"
+  proven by opening
+}
+`;
+
+const procedureText = `procedure rebuild "Rebuild and set" for holder at bench
+  revision A
+{
+  spec opening pressure 250 bar +8 -0 source "Test sheet, page 4"
+  spec nut-fit torque 60 N·m ±5 source "Test sheet, page 2"
+  number A-250
+
+  stage teardown at strip {
+    clamp body in "holding fixture"
+    slacken nut
+    remove cap, nut, nozzle
+    unclamp body
+  }
+
+  repair again {
+    relieve
+  }
+}
+`;
+
+/** One server with a folder of its own, and what it has pushed so far. */
+class Session {
+  readonly folder = mkdtempSync(join(tmpdir(), 'handtight-server-'));
+  readonly process: ChildProcess;
+  readonly connection: ProtocolConnection;
+  readonly pushed = new Map<string, Diagnostic[]>();
+  readonly exited: Promise<number | null>;
+  checks = 0;
+  #documents = new Map<string, TextDocument>();
+
+  constructor() {
+    this.process = spawn(process.execPath, [join(root, 'server/lsp/main.ts'), '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
+    this.exited = new Promise((resolve) => this.process.once('exit', (code) => resolve(code)));
+    this.connection = createProtocolConnection(new StreamMessageReader(this.process.stdout!), new StreamMessageWriter(this.process.stdin!));
+    this.connection.onNotification('textDocument/publishDiagnostics', ({ uri, diagnostics }: PublishDiagnosticsParams) => {
+      this.pushed.set(uri, diagnostics);
+    });
+    this.connection.onNotification('handtight/checked', () => {
+      this.checks++;
+    });
+    this.connection.listen();
+  }
+
+  uri(name: string): string {
+    return pathToFileURL(join(this.folder, name)).href;
+  }
+
+  write(name: string, content: string | Uint8Array): void {
+    writeFileSync(join(this.folder, name), content);
+  }
+
+  async begin(): Promise<InitializeResult> {
+    mkdirSync(join(this.folder, 'pages/hygiene'), { recursive: true });
+    this.write('pages/hygiene/unknown-name.md', '# unknown-name\n');
+    const result = await this.connection.sendRequest<InitializeResult>('initialize', {
+      processId: process.pid,
+      rootUri: null,
+      workspaceFolders: [{ uri: pathToFileURL(this.folder).href, name: 'test' }],
+      capabilities: { workspace: { workspaceEdit: { documentChanges: true } } },
+      initializationOptions: { rulePages: this.uri('pages') },
+    });
+    await this.connection.sendNotification('initialized', {});
+    await this.checked(0);
+    return result;
+  }
+
+  /** Waits for a check that ended after the count. */
+  async checked(after: number): Promise<void> {
+    await expect.poll(() => this.checks, { timeout: 20_000, interval: 10 }).toBeGreaterThan(after);
+  }
+
+  async open(name: string, text: string): Promise<TextDocument> {
+    const { checks } = this;
+    const document = TextDocument.create(this.uri(name), 'rebuild', 1, text);
+    this.#documents.set(name, document);
+    await this.connection.sendNotification('textDocument/didOpen', {
+      textDocument: { uri: document.uri, languageId: 'rebuild', version: 1, text },
+    });
+    await this.checked(checks);
+    return document;
+  }
+
+  /** Puts a text in the place of another, as typed, and waits for the check. */
+  async type(name: string, old: string, text: string): Promise<TextDocument> {
+    const { checks } = this;
+    const document = await this.edit(name, old, text);
+    await this.checked(checks);
+    return document;
+  }
+
+  /** The same, and does not wait. */
+  async edit(name: string, old: string, text: string): Promise<TextDocument> {
+    const document = this.#documents.get(name)!;
+    const offset = document.getText().indexOf(old);
+    expect(offset, `"${old}" stands in the document`).toBeGreaterThanOrEqual(0);
+    const change = { range: { start: document.positionAt(offset), end: document.positionAt(offset + old.length) }, text };
+    const version = document.version + 1;
+    TextDocument.update(document, [change], version);
+    await this.connection.sendNotification('textDocument/didChange', { textDocument: { uri: document.uri, version }, contentChanges: [change] });
+    return document;
+  }
+
+  async changedOnDisk(name: string, type: 1 | 2 | 3): Promise<void> {
+    const { checks } = this;
+    await this.connection.sendNotification('workspace/didChangeWatchedFiles', { changes: [{ uri: this.uri(name), type }] });
+    await this.checked(checks);
+  }
+
+  rules(name: string): unknown[] {
+    return (this.pushed.get(this.uri(name)) ?? []).map(({ code }) => code);
+  }
+
+  async ask<T>(method: string, document: TextDocument, text: string, more: object = {}): Promise<T> {
+    const offset = document.getText().indexOf(text);
+    expect(offset, `"${text}" stands in the document`).toBeGreaterThanOrEqual(0);
+    const position = document.positionAt(offset + text.length);
+    return this.connection.sendRequest<T>(method, { textDocument: { uri: document.uri }, position, ...more });
+  }
+
+  end(): void {
+    this.connection.dispose();
+    this.process.kill('SIGKILL');
+    rmSync(this.folder, { recursive: true, force: true });
+  }
+}
+
+let session: Session;
+
+async function begun(files: Readonly<Record<string, string | Uint8Array>> = { 'shop.rebuild': shopText, 'procedure.rebuild': procedureText }): Promise<Session> {
+  session = new Session();
+  for (const [name, content] of Object.entries(files)) session.write(name, content);
+  await session.begin();
+  return session;
+}
+
+afterEach(() => session.end());
+
+test('says what it can do', async () => {
+  session = new Session();
+  const { capabilities } = await session.begin();
+  expect(capabilities).toMatchObject({ completionProvider: {}, hoverProvider: true, definitionProvider: true, codeActionProvider: {} });
+});
+
+test('tells of a mistake as it is typed, with the page of its rule, and takes it back', async () => {
+  const session = await begun();
+  await session.open('procedure.rebuild', procedureText);
+  await session.type('procedure.rebuild', 'remove cap, nut, nozzle', 'remove cap, nut, nozzel');
+  const found = session.pushed.get(session.uri('procedure.rebuild'))!.find(({ code }) => code === 'unknown-name')!;
+  expect(found).toMatchObject({ severity: 1, source: 'handtight', range: { start: { line: 10 } } });
+  expect(found.codeDescription?.href).toBe(session.uri('pages/hygiene/unknown-name.md'));
+  await session.type('procedure.rebuild', 'nozzel', 'nozzle');
+  expect(session.rules('procedure.rebuild')).not.toContain('unknown-name');
+});
+
+test('a change of one file shows in another that is closed', async () => {
+  const session = await begun();
+  await session.open('shop.rebuild', shopText);
+  await session.type('shop.rebuild', 'part cap "Shipping cap" on nut', 'part cover "Shipping cap" on nut');
+  expect(session.rules('procedure.rebuild')).toContain('unknown-name');
+});
+
+test('lists what a file declares', async () => {
+  const session = await begun();
+  const symbols = await session.connection.sendRequest<DocumentSymbol[]>('textDocument/documentSymbol', {
+    textDocument: { uri: session.uri('procedure.rebuild') },
+  });
+  expect(symbols.map(({ name, detail }) => [name, detail])).toEqual([['rebuild', 'Rebuild and set']]);
+  expect(symbols[0]!.children!.map(({ name }) => name)).toEqual(['opening', 'nut-fit', 'A-250', 'teardown', 'again']);
+});
+
+test('completes names by what stands before them', async () => {
+  const session = await begun();
+  const document = await session.open('procedure.rebuild', procedureText);
+  const complete = async (half: string, context: object = { triggerKind: 1 }) => {
+    await session.edit('procedure.rebuild', '    slacken nut\n', `    slacken nut\n    ${half}\n`);
+    const items = await session.ask<CompletionItem[]>('textDocument/completion', document, `    slacken nut\n    ${half}`, { context });
+    await session.edit('procedure.rebuild', `    slacken nut\n    ${half}\n`, '    slacken nut\n');
+    items.sort((a, b) => (a.sortText! < b.sortText! ? -1 : 1));
+    return new Map(items.map((item) => [item.label, item.detail]));
+  };
+  expect(await complete('remove ')).toEqual(new Map([['body', 'Holder'], ['nozzle', 'Nozzle'], ['nut', 'Nozzle nut'], ['cap', 'Shipping cap']]));
+  expect([...(await complete('cap ')).keys()].slice(0, 2)).toEqual(['inlet', 'return']);
+  expect((await complete('torque nut to ')).has('nut-fit')).toBe(true);
+  expect((await complete('torque nut to nut-fit with ')).has('TW-80')).toBe(true);
+  expect((await complete('keep nut at ')).get('strip')).toBe('Strip-down bench');
+  expect((await complete('rinse nut in ')).has('cal-oil')).toBe(true);
+  expect((await complete('test opening read pressure within opening on fail ')).has('again')).toBe(true);
+  expect((await complete('slacken nut allow ')).has('not-clamped')).toBe(true);
+  expect((await complete('')).has('run-down')).toBe(true);
+  expect((await complete('do "')).size).toBe(0);
+  expect((await complete('slacken nut ', { triggerKind: 2, triggerCharacter: ' ' })).size).toBe(0);
+  expect((await complete('slacken ', { triggerKind: 2, triggerCharacter: ' ' })).has('nut')).toBe(true);
+  expect((await complete('slacken nut // ')).size).toBe(0);
+});
+
+test('a fix mends its finding, and a concession stands behind it', async () => {
+  const session = await begun();
+  await session.open('procedure.rebuild', procedureText);
+  const document = await session.type('procedure.rebuild', 'remove cap, nut, nozzle', 'remove cap, nut, nozzel');
+  const actionsAt = async (rule: string) => {
+    const diagnostic = session.pushed.get(document.uri)!.find(({ code }) => code === rule)!;
+    expect(diagnostic, `${rule} in ${session.rules('procedure.rebuild')}`).toBeDefined();
+    return session.connection.sendRequest<CodeAction[]>('textDocument/codeAction', {
+      textDocument: { uri: document.uri },
+      range: diagnostic.range,
+      context: { diagnostics: [diagnostic] },
+    });
+  };
+  const fix = (await actionsAt('unknown-name')).find(({ isPreferred }) => isPreferred)!;
+  expect(applied(document, fix)).toContain('remove cap, nut, nozzle\n');
+
+  await session.type('procedure.rebuild', 'nozzel', 'nozzle');
+  await session.type('procedure.rebuild', '    clamp body in "holding fixture"\n', '');
+  const concession = (await actionsAt('not-clamped')).find(({ title }) => title.startsWith('Allow not-clamped'))!;
+  expect(concession.isPreferred).not.toBe(true);
+  expect(applied(document, concession)).toContain('slacken nut allow not-clamped because "reason"\n');
+});
+
+test('a name leads to its declaration and says what it is', async () => {
+  const session = await begun();
+  const document = await session.open('procedure.rebuild', procedureText);
+  const locations = await session.ask<Location[]>('textDocument/definition', document, 'slacken nu');
+  expect(locations).toEqual([{ uri: session.uri('shop.rebuild'), range: { start: { line: 10, character: 7 }, end: { line: 10, character: 10 } } }]);
+  const hover = await session.ask<Hover>('textDocument/hover', document, 'slacken nu');
+  expect(hover.contents).toMatchObject({ value: expect.stringContaining('part nut "Nozzle nut" on body holds nozzle') });
+  expect(await session.ask('textDocument/hover', document, 'slac')).toBeNull();
+});
+
+test('shows the sheet, and prints it as a draft only while there are errors', async () => {
+  const session = await begun();
+  const uri = session.uri('procedure.rebuild');
+  const sheet = await session.connection.sendRequest<SheetAnswer>('handtight/sheet', { uri, position: { line: 9, character: 0 } });
+  expect(sheet).toMatchObject({ kind: 'sheet', title: 'Rebuild and set', lines: { first: 0 } });
+  expect(sheet.kind === 'sheet' && sheet.html).toContain('data-source-line="9"');
+  expect(await session.connection.sendRequest('handtight/sheet', { uri: session.uri('shop.rebuild') })).toMatchObject({ kind: 'none' });
+
+  const folder = session.uri('traveler');
+  const refused = await session.connection.sendRequest<PrintAnswer>('handtight/print', { uri, folder });
+  expect(refused).toMatchObject({ kind: 'errors', title: 'Rebuild and set' });
+  const printed = await session.connection.sendRequest<PrintAnswer>('handtight/print', { uri, folder, draft: true });
+  expect(printed).toMatchObject({ kind: 'printed', file: session.uri('traveler/rebuild-revision-A-draft.pdf') });
+});
+
+test('a question of the wrong form is refused and the server lives on', async () => {
+  const session = await begun();
+  await expect(session.connection.sendRequest('handtight/sheet', { uri: 7 })).rejects.toThrow(/uri/);
+  await expect(session.connection.sendRequest('handtight/print', { uri: session.uri('procedure.rebuild'), folder: 'file:///x', paper: 'a0' })).rejects.toThrow();
+  expect(await session.connection.sendRequest('handtight/sheet', { uri: 'untitled:Untitled-1' })).toMatchObject({ kind: 'none' });
+});
+
+test('a file deleted while open is served until it is closed, and then gone', async () => {
+  const session = await begun();
+  const document = await session.open('procedure.rebuild', procedureText);
+  rmSync(join(session.folder, 'procedure.rebuild'));
+  await session.changedOnDisk('procedure.rebuild', 3);
+  await session.type('procedure.rebuild', 'remove cap, nut, nozzle', 'remove cap, nut, nozzel');
+  expect(session.rules('procedure.rebuild')).toContain('unknown-name');
+  const { checks } = session;
+  await session.connection.sendNotification('textDocument/didClose', { textDocument: { uri: document.uri } });
+  await session.checked(checks);
+  expect(session.rules('procedure.rebuild')).toEqual([]);
+});
+
+test('binary, UTF-16 and empty files are told about, and nothing else of the folder is lost', async () => {
+  const session = await begun({
+    'binary.rebuild': new Uint8Array([0, 1, 2, 3, 0, 255, 254]),
+    'empty.rebuild': '',
+    'wide.rebuild': new Uint8Array([0xff, 0xfe, ...Buffer.from(shopText, 'utf16le')]),
+    'shop.rebuild': shopText,
+    'procedure.rebuild': procedureText.replace('remove cap, nut, nozzle', 'remove cap, nut, nozzel'),
+  });
+  expect(session.rules('binary.rebuild')).toHaveLength(1);
+  expect(session.pushed.get(session.uri('wide.rebuild'))).toMatchObject([{ message: expect.stringContaining('UTF-16') }]);
+  expect(session.rules('empty.rebuild')).toEqual([]);
+  expect(session.rules('procedure.rebuild')).toContain('unknown-name');
+});
+
+test('a file of 10 MB does not hold the others up', async () => {
+  const session = await begun();
+  const line = '    remove nut, nozzle // and so on, and so on, and so on\n';
+  const begun_ = performance.now();
+  await session.open('long.rebuild', `procedure long "Long" for holder at bench {\n  stage s at strip {\n${line.repeat(180_000)}  }\n}\n`);
+  expect(session.rules('long.rebuild').length).toBeGreaterThan(0);
+  expect(session.rules('long.rebuild').length).toBeLessThanOrEqual(500);
+  await session.open('procedure.rebuild', procedureText);
+  await session.type('procedure.rebuild', 'remove cap, nut, nozzle', 'remove cap, nut, nozzel');
+  expect(session.rules('procedure.rebuild')).toContain('unknown-name');
+  expect(performance.now() - begun_).toBeLessThan(15_000);
+});
+
+test('CRLF and tabs: the same findings at the same places', async () => {
+  const flawed = procedureText.replace('remove cap, nut, nozzle', 'remove cap, nut, nozzel');
+  const session = await begun({ 'shop.rebuild': shopText, 'procedure.rebuild': flawed });
+  const plain = session.pushed.get(session.uri('procedure.rebuild'));
+  const { checks } = session;
+  session.write('shop.rebuild', shopText.replaceAll('\n', '\r\n'));
+  session.write('procedure.rebuild', flawed.replaceAll('\n', '\r\n'));
+  await session.connection.sendNotification('workspace/didChangeWatchedFiles', {
+    changes: [{ uri: session.uri('shop.rebuild'), type: 2 }, { uri: session.uri('procedure.rebuild'), type: 2 }],
+  });
+  await session.checked(checks);
+  expect(session.pushed.get(session.uri('procedure.rebuild'))).toEqual(plain);
+  await session.open('procedure.rebuild', flawed.replaceAll('  ', '\t'));
+  expect(session.rules('procedure.rebuild')).toEqual(plain!.map(({ code }) => code));
+});
+
+test('shuts down when it is told to', async () => {
+  const session = await begun();
+  await session.connection.sendRequest('shutdown');
+  await session.connection.sendNotification('exit');
+  expect(await session.exited).toBe(0);
+});
+
+function applied(document: TextDocument, action: CodeAction): string {
+  const [change] = action.edit!.documentChanges!;
+  if (change === undefined || !('edits' in change)) throw new Error('an edit of a text was expected');
+  return TextDocument.applyEdits(document, change.edits.filter((edit) => 'newText' in edit));
+}
