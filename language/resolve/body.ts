@@ -96,7 +96,7 @@ function patchAll(context: Context, blocks: readonly BodyBlock[], patches: reado
       now = patchBlock(context, now, patch, 'stage', patch.stage, touch);
     else if ('repair' in patch && patch.repair !== undefined)
       now = patchBlock(context, now, patch, 'repair', patch.repair, touch);
-    else if (patch.step !== undefined) now = patchStep(context, now, patch, patch.step, touch);
+    else if (patch.step !== undefined) now = patchStep(context, now, blocks, patch, patch.step, touch);
   }
   return now;
 }
@@ -134,14 +134,16 @@ function patchBlock(
   );
 }
 
+/** The step is looked up in what is taken over: patches do not see each other. */
 function patchStep(
   context: Context,
   blocks: readonly BodyBlock[],
+  original: readonly BodyBlock[],
   patch: ast.Patch,
   address: ast.Address,
   touch: (target: AstNode, patch: ast.Patch) => boolean,
 ): BodyBlock[] {
-  const found = addressed(blocks, address);
+  const found = addressed(original, address);
   const [only] = found;
   if (only === undefined || found.length > 1) {
     const words = address.$cstNode?.text ?? '';

@@ -1,6 +1,6 @@
 /**
  * Takes the pictures of the README in the real workbench: `node tests/workbench/pictures.ts`.
- * They go to extension/pictures/, with the extension's icon drawn from its SVG.
+ * They go to extension/pictures/ (or PICTURES), with the extension's icon drawn from its SVG. THEME names a colour theme.
  */
 import { cpSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -9,7 +9,7 @@ import type { Browser, Page } from 'playwright-core';
 import { startBrowser, workbenchAddress } from './browser.ts';
 import { type Host, root, startHost } from './host.ts';
 
-const folder = join(root, 'extension/pictures');
+const folder = process.env.PICTURES ?? join(root, 'extension/pictures');
 
 /** Nothing in the window that is not about the work. */
 const settings = {
@@ -35,13 +35,13 @@ const settings = {
 
 async function main(): Promise<void> {
   const workspace = mkdtempSync(join(tmpdir(), 'handtight-pictures-'));
-  cpSync(join(root, 'tests/workbench/workspace'), workspace, { recursive: true });
+  for (const name of ['shop.rebuild', 'clean.rebuild']) cpSync(join(root, 'tests/workbench/workspace', name), join(workspace, name));
   const host = await startHost(settings, ['--disable-workspace-trust']);
   const browser = await startBrowser();
   try {
     await drawIcon(browser);
     const page = await openWorkbench(browser, host, workspace);
-    await openFile(page, 'procedure.rebuild');
+    await openFile(page, 'clean.rebuild');
     await command(page, 'View: Close Primary Side Bar');
     await problemsPicture(page);
     await completionPicture(page);
@@ -99,34 +99,34 @@ async function goTo(page: Page, text: string): Promise<void> {
   await page.keyboard.press('ArrowRight');
 }
 
+/** A joint left hand-tight, a pressure that was not let down, a name misspelt. */
 async function problemsPicture(page: Page): Promise<void> {
-  await goTo(page, 'remove nut, nozzle');
+  await goTo(page, 'torque plug to plug-fit');
+  await deleteLine(page);
+  await goTo(page, 'disconnect inlet');
+  await page.keyboard.press('ArrowUp');
+  await deleteLine(page);
+  await goTo(page, 'rinse body, plug');
   await page.keyboard.press('Backspace');
-  await page.keyboard.press('Backspace');
-  await page.keyboard.type('el');
   await page.keyboard.press('Escape');
   await command(page, 'Problems: Focus on Problems View');
-  await page.locator('.markers-panel .monaco-list-row').first().waitFor();
+  await page.locator('.markers-panel .monaco-list-row').nth(3).waitFor();
   await page.waitForTimeout(800);
   await page.screenshot({ path: join(folder, 'problems.png') });
-  await page.locator('.markers-panel').press('Escape');
   await command(page, 'View: Hide Panel');
-  await goTo(page, 'remove nut, nozzel');
-  await page.keyboard.press('Control+Z');
-  await command(page, 'File: Revert File');
+  await revert(page);
 }
 
 async function completionPicture(page: Page): Promise<void> {
-  await goTo(page, 'fit shim, spring, nozzle located');
+  await goTo(page, 'fit washer');
   await page.keyboard.press('End');
   await page.keyboard.press('Enter');
   await page.keyboard.type('fit ');
-  await page.keyboard.press('Control+Space');
   await page.locator('.suggest-widget.visible .monaco-list-row').first().waitFor();
   await page.waitForTimeout(500);
   await page.screenshot({ path: join(folder, 'completion.png') });
   await page.keyboard.press('Escape');
-  await command(page, 'File: Revert File');
+  await revert(page);
 }
 
 async function previewPicture(page: Page): Promise<void> {
@@ -136,6 +136,16 @@ async function previewPicture(page: Page): Promise<void> {
   await page.locator('iframe.webview.ready').waitFor();
   await page.waitForTimeout(2500);
   await page.screenshot({ path: join(folder, 'preview.png') });
+}
+
+async function deleteLine(page: Page): Promise<void> {
+  await page.keyboard.press('Control+Shift+K');
+}
+
+async function revert(page: Page): Promise<void> {
+  await page.locator('.monaco-editor').first().click();
+  await command(page, 'File: Revert File');
+  await page.waitForTimeout(300);
 }
 
 await main();

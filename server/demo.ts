@@ -1,0 +1,47 @@
+/**
+ * The main job from one command: checks the library, prints the demo job's travelers, and shows the check of one
+ * deliberately flawed procedure. Everything goes through the command line that a shop would use.
+ */
+import { existsSync, readdirSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { spawnSync } from 'node:child_process';
+import pc from 'picocolors';
+
+const library = 'procedures';
+const flawed = join(library, 'flawed');
+const to = 'traveler';
+
+/** Folders and files of the library without the flawed one. */
+const sound = readdirSync(library, { withFileTypes: true })
+  .map((entry) => join(library, entry.name))
+  .filter((path) => path !== flawed && (path.endsWith('.rebuild') || existsSync(join(path, '.')))
+  && !path.endsWith('.md'));
+
+const jobs = readdirSync(join(library, 'jobs')).map((name) => join(library, 'jobs', name));
+
+say('1. The library is checked');
+run(['check', ...sound], 0);
+
+say('2. The demo job is printed: a traveler for the bench, as PDF and as HTML');
+run(['print', ...jobs, '--format', 'pdf,html', '--to', to, '--workspace', library], 0);
+
+say('3. A procedure with mistakes in it is checked (they are meant: this is what the checker says)');
+run(['check', flawed, '--workspace', join(library, 'shop.rebuild')], 1);
+
+say('Done');
+console.log(`The travelers are in ${pc.bold(resolve(to))}:`);
+for (const name of readdirSync(to).sort()) console.log(`  ${join(resolve(to), name)}`);
+console.log(`\nOpen one of them. Then look at ${join(library, 'first/first.rebuild')} and the README's first ten minutes.`);
+
+function say(words: string) {
+  console.log(`\n${pc.bold(words)}\n`);
+}
+
+/** Runs the built command; stops the demo where it does not end as it should. */
+function run(args: readonly string[], wanted: number) {
+  console.log(pc.dim(`npx handtight ${args.join(' ')}\n`));
+  const { status } = spawnSync(process.execPath, ['out/handtight.mjs', ...args], { stdio: 'inherit' });
+  if (status === wanted) return;
+  console.error(pc.red(`\nThis should have ended with ${wanted} and ended with ${status}.`));
+  process.exit(1);
+}
