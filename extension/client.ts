@@ -1,6 +1,11 @@
 /** The extension's entry: starts the language server and hangs the views and commands on it. */
 import { commands, type ExtensionContext, l10n, Uri, window, workspace } from 'vscode';
-import { LanguageClient, type LanguageClientOptions, type ServerOptions, TransportKind } from 'vscode-languageclient/node';
+import {
+  LanguageClient,
+  type LanguageClientOptions,
+  type ServerOptions,
+  TransportKind,
+} from 'vscode-languageclient/node';
 import { registerPreview } from './preview.ts';
 import { registerPrint } from './print.ts';
 import { registerRulePages, rulePageUri } from './rule-pages.ts';
@@ -20,7 +25,10 @@ export async function activate(context: ExtensionContext): Promise<Handtight> {
     debug: { module, transport: TransportKind.ipc, options: { execArgv: ['--nolazy', '--inspect=6009'] } },
   };
   const options: LanguageClientOptions = {
-    documentSelector: [{ scheme: 'file', language: 'rebuild' }, { scheme: 'untitled', language: 'rebuild' }],
+    documentSelector: [
+      { scheme: 'file', language: 'rebuild' },
+      { scheme: 'untitled', language: 'rebuild' },
+    ],
     outputChannel: window.createOutputChannel('Handtight', { log: true }),
     initializationOptions: { rulePages: Uri.joinPath(context.extensionUri, 'language/rules').toString() },
     synchronize: { configurationSection: 'handtight' },
@@ -29,7 +37,8 @@ export async function activate(context: ExtensionContext): Promise<Handtight> {
         // A file of the extension would open as plain text; the pages have a scheme that opens as a rendered page.
         for (const diagnostic of diagnostics) {
           const { code } = diagnostic;
-          if (typeof code === 'object') diagnostic.code = { value: code.value, target: rulePageUri(String(code.value)) };
+          if (typeof code === 'object')
+            diagnostic.code = { value: code.value, target: rulePageUri(String(code.value)) };
         }
         next(uri, diagnostics);
       },

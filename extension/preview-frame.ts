@@ -24,17 +24,17 @@ export function frameHtml(nonce: string): string {
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${policy}">
-<title>${escape(l10n.t('Sheet'))}</title>
+<title>${markup(l10n.t('Sheet'))}</title>
 <style>${style}</style>
 </head>
 <body>
 <header>
   <button id="problems" type="button"></button>
   <span class="space"></span>
-  <button id="print" type="button">${escape(l10n.t('Print to PDF'))}</button>
+  <button id="print" type="button">${markup(l10n.t('Print to PDF'))}</button>
 </header>
 <p id="none" role="status"></p>
-<iframe id="sheet" sandbox="allow-same-origin" srcdoc="${escape(empty)}" title="${escape(l10n.t('Sheet as it prints'))}"></iframe>
+<div id="view"><iframe id="sheet" sandbox="allow-same-origin" srcdoc="${markup(empty)}" title="${markup(l10n.t('Sheet as it prints'))}"></iframe></div>
 <script nonce="${nonce}">const words = ${JSON.stringify(words)};
 ${script}</script>
 </body>
@@ -44,7 +44,7 @@ ${script}</script>
 /** What the inner frame begins with: with a doctype, as heights are counted otherwise without one. */
 const empty = '<!doctype html><html><head></head><body></body></html>';
 
-function escape(text: string): string {
+function markup(text: string): string {
   return text.replace(/[&<>"]/g, (character) => `&#${character.charCodeAt(0)};`);
 }
 
@@ -61,10 +61,12 @@ button:disabled { opacity: .5; cursor: default; }
 #problems.bad { color: var(--vscode-editorError-foreground, var(--vscode-errorForeground)); }
 #problems:hover { text-decoration: underline; }
 #none { margin: auto; padding: 2em; max-width: 32em; text-align: center; color: var(--vscode-descriptionForeground); }
-iframe { flex: 1; border: 0; width: 100%; background: #fff; }
+#view { flex: 1; position: relative; overflow: hidden; }
+iframe { position: absolute; inset: 0; border: 0; width: 100%; height: 100%; background: #fff; transform-origin: 0 0; }
 [hidden] { display: none !important; }
 body.vscode-high-contrast header, body.vscode-high-contrast-light header { border-bottom: 1px solid var(--vscode-contrastBorder); background: var(--vscode-editor-background); }
 body.vscode-high-contrast button, body.vscode-high-contrast-light button { border: 1px solid var(--vscode-contrastBorder); }
+body.vscode-high-contrast #problems, body.vscode-high-contrast-light #problems { padding-left: 10px; }
 body.vscode-high-contrast button:hover, body.vscode-high-contrast-light button:hover { outline: 1px dashed var(--vscode-contrastActiveBorder); }
 `;
 
@@ -75,12 +77,15 @@ body.vscode-high-contrast button:hover, body.vscode-high-contrast-light button:h
 const script = `
 const host = acquireVsCodeApi();
 const frame = document.getElementById('sheet');
+const view = document.getElementById('view');
 const none = document.getElementById('none');
 const problems = document.getElementById('problems');
 const print = document.getElementById('print');
 let wanted = null;
 let shown = null;
 let file = null;
+/* The line that was scrolled to: typing on in it leaves the page where the reader put it. */
+let scrolledTo = null;
 print.addEventListener('click', () => host.postMessage({ type: 'print' }));
 problems.addEventListener('click', () => host.postMessage({ type: 'problems' }));
 
@@ -89,10 +94,21 @@ addEventListener('message', ({ data }) => {
   if (data.type === 'reveal') { wanted = data.line; reveal(); }
 });
 
+/* In a narrow column the sheet is made smaller as a whole: it keeps the lines that it has on paper. */
+const leastWidth = 640;
+new ResizeObserver(() => {
+  const scale = Math.min(1, view.clientWidth / leastWidth);
+  frame.style.width = view.clientWidth / scale + 'px';
+  frame.style.height = view.clientHeight / scale + 'px';
+  frame.style.transform = scale === 1 ? '' : 'scale(' + scale + ')';
+  scrolledTo = null;
+  reveal();
+}).observe(view);
+
 function showSheet(answer, uri) {
   const sheet = answer.kind === 'sheet';
   host.setState({ uri });
-  frame.hidden = !sheet;
+  view.hidden = !sheet;
   none.hidden = sheet;
   problems.hidden = !sheet;
   print.disabled = !sheet;
@@ -118,7 +134,7 @@ function showSheet(answer, uri) {
     if (step) host.postMessage({ type: 'open', line: Number(step.dataset.sourceLine), file: step.dataset.sourceFile });
   });
   if (inner.scrollingElement) inner.scrollingElement.scrollTop = shown === key ? place : 0;
-  if (shown !== key) wanted = null;
+  if (shown !== key) wanted = scrolledTo = null;
   shown = key;
 }
 
@@ -133,7 +149,7 @@ function addMark(inner) {
 /* The step of the cursor's line, or the last one that begins above it. */
 function reveal() {
   const inner = frame.contentDocument;
-  if (frame.hidden || wanted === null) return;
+  if (view.hidden || wanted === null) return;
   let best = null;
   for (const element of inner.querySelectorAll('[data-source-line]')) {
     if (element.dataset.sourceFile !== file) continue;
@@ -143,6 +159,8 @@ function reveal() {
   for (const old of inner.querySelectorAll('.handtight-here')) if (old !== best) old.classList.remove('handtight-here');
   if (best === null) return;
   best.classList.add('handtight-here');
+  if (scrolledTo === wanted) return;
+  scrolledTo = wanted;
   const box = best.getBoundingClientRect();
   const height = inner.documentElement.clientHeight;
   // By hand: scrollIntoView would move this page too.

@@ -1,7 +1,19 @@
 /** The live preview: the sheet of what stands at the cursor, beside the editor, as it would be printed. */
 import {
-  commands, Disposable, type ExtensionContext, l10n, Position, Range, Selection, type TextEditor, TextEditorRevealType, Uri,
-  ViewColumn, type WebviewPanel, window, workspace,
+  commands,
+  Disposable,
+  type ExtensionContext,
+  l10n,
+  Position,
+  Range,
+  Selection,
+  type TextEditor,
+  TextEditorRevealType,
+  Uri,
+  ViewColumn,
+  type WebviewPanel,
+  window,
+  workspace,
 } from 'vscode';
 import type { LanguageClient } from 'vscode-languageclient/node';
 import { frameHtml } from './preview-frame.ts';
@@ -23,7 +35,10 @@ export function registerPreview(context: ExtensionContext, client: LanguageClien
     commands.registerCommand('handtight.preview', (uri?: Uri) => preview.show(uri)),
     window.registerWebviewPanelSerializer(viewType, {
       async deserializeWebviewPanel(panel, state: unknown) {
-        const uri = typeof state === 'object' && state !== null && 'uri' in state && typeof state.uri === 'string' ? state.uri : undefined;
+        const uri =
+          typeof state === 'object' && state !== null && 'uri' in state && typeof state.uri === 'string'
+            ? state.uri
+            : undefined;
         preview.adopt(panel, uri === undefined ? undefined : Uri.parse(uri));
       },
     }),
@@ -67,7 +82,8 @@ class SheetPreview implements Disposable {
     const editor = window.activeTextEditor;
     const document = uri ?? editor?.document.uri ?? this.#document;
     if (document === undefined) return;
-    if (editor !== undefined && editor.document.uri.toString() === document.toString()) this.#position = editor.selection.active;
+    if (editor !== undefined && editor.document.uri.toString() === document.toString())
+      this.#position = editor.selection.active;
     if (this.#panel === undefined) {
       const panel = window.createWebviewPanel(
         viewType,
@@ -121,12 +137,21 @@ class SheetPreview implements Disposable {
     if (panel === undefined || this.#document === undefined) return;
     const asked = ++this.#asked;
     const uri = this.#document.toString();
-    const question: SheetQuestion = { uri, position: { line: this.#position.line, character: this.#position.character } };
+    const question: SheetQuestion = {
+      uri,
+      position: { line: this.#position.line, character: this.#position.character },
+    };
     let answer: SheetAnswer;
     try {
       answer = await this.#client.sendRequest<SheetAnswer>(sheetMethod, question);
     } catch (error) {
-      answer = { kind: 'none', reason: l10n.t('The language server did not answer: {0}', error instanceof Error ? error.message : String(error)) };
+      answer = {
+        kind: 'none',
+        reason: l10n.t(
+          'The language server did not answer: {0}',
+          error instanceof Error ? error.message : String(error),
+        ),
+      };
     }
     if (asked !== this.#asked || panel !== this.#panel) return;
     this.#lines = answer.kind === 'sheet' ? answer.lines : undefined;
@@ -149,12 +174,16 @@ class SheetPreview implements Disposable {
       void commands.executeCommand('handtight.print', place);
     }
     if (message.type === 'problems') void commands.executeCommand('workbench.actions.view.problems');
-    if (message.type === 'open' && 'line' in message && Number.isSafeInteger(message.line) && Number(message.line) >= 0) {
+    if (
+      message.type === 'open' &&
+      'line' in message &&
+      Number.isSafeInteger(message.line) &&
+      Number(message.line) >= 0
+    ) {
       const file = 'file' in message && typeof message.file === 'string' ? Uri.parse(message.file) : this.#document;
       if (file !== undefined) void openLine(file, Number(message.line));
     }
   }
-
 }
 
 /** Shows a line in the editor that has the file, or in the first column. */

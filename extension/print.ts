@@ -26,7 +26,11 @@ export function registerPrint(client: LanguageClient): Disposable {
       const problems = l10n.t('Show Problems');
       const count = answer.errors === 1 ? l10n.t('one error') : l10n.t('{0} errors', answer.errors);
       const chosen = await window.showWarningMessage(
-        l10n.t('"{0}" has {1} and is not released for the bench. A draft is marked as one on every page.', answer.title, count),
+        l10n.t(
+          '"{0}" has {1} and is not released for the bench. A draft is marked as one on every page.',
+          answer.title,
+          count,
+        ),
         draft,
         problems,
       );
@@ -47,7 +51,9 @@ export function registerPrint(client: LanguageClient): Disposable {
 function print(client: LanguageClient, question: PrintQuestion): Promise<PrintAnswer> {
   const title = l10n.t('Handtight: printing');
   return Promise.resolve(
-    window.withProgress({ location: ProgressLocation.Window, title }, () => client.sendRequest<PrintAnswer>(printMethod, question)),
+    window.withProgress({ location: ProgressLocation.Window, title }, () =>
+      client.sendRequest<PrintAnswer>(printMethod, question),
+    ),
   );
 }
 
@@ -56,7 +62,10 @@ async function offerToOpen(file: Uri): Promise<void> {
   const open = l10n.t('Open');
   const folder = l10n.t('Show in Folder');
   const choices = env.remoteName === undefined ? [open, folder] : [open];
-  const chosen = await window.showInformationMessage(l10n.t('Printed to {0}', workspace.asRelativePath(file)), ...choices);
+  const chosen = await window.showInformationMessage(
+    l10n.t('Printed to {0}', workspace.asRelativePath(file)),
+    ...choices,
+  );
   if (chosen === folder) await commands.executeCommand('revealFileInOS', file);
   // The system's PDF viewer prints well; where files are on another machine the editor has to show them.
   if (chosen === open) {
@@ -78,7 +87,9 @@ function paper(): 'a4' | 'letter' {
 
 /** The folder of the setting, inside the workspace folder of the document: a setting must not lead out of it. */
 function printFolder(document: Uri): Uri | undefined {
-  const base = workspace.getWorkspaceFolder(document)?.uri ?? (document.scheme === 'file' ? Uri.joinPath(document, '..') : undefined);
+  const base =
+    workspace.getWorkspaceFolder(document)?.uri ??
+    (document.scheme === 'file' ? Uri.joinPath(document, '..') : undefined);
   if (base === undefined) {
     void window.showErrorMessage(l10n.t('Save the file first: the sheet is printed into a folder beside it.'));
     return undefined;

@@ -1,5 +1,10 @@
 /** Shapes of the requests and notifications that the protocol does not have; the server checks every one of them. */
-export type {
-  CheckedNotification, PrintAnswer, PrintQuestion, SheetAnswer, SheetQuestion,
-} from '../server/lsp/requests.ts';
+
 export { checkedMethod, printMethod, sheetMethod } from '../server/lsp/request-names.ts';
+export type {
+  CheckedNotification,
+  PrintAnswer,
+  PrintQuestion,
+  SheetAnswer,
+  SheetQuestion,
+} from '../server/lsp/requests.ts';

@@ -33,7 +33,10 @@ export function registerRulePages(extension: Uri): Disposable {
 async function askForRule(folder: Uri): Promise<string | undefined> {
   const here = rulesAtCursor();
   const names = [...(await rulePages(folder)).keys()].filter((name) => !here.includes(name)).sort();
-  const items = [...here.map((label) => ({ label, description: l10n.t('at the cursor') })), ...names.map((label) => ({ label }))];
+  const items = [
+    ...here.map((label) => ({ label, description: l10n.t('at the cursor') })),
+    ...names.map((label) => ({ label })),
+  ];
   const chosen = await window.showQuickPick(items, { placeHolder: l10n.t('Which rule should be explained?') });
   return chosen?.label;
 }

@@ -1,5 +1,5 @@
 /** The item in the status bar's language list: whether the server runs, and what it found. */
-import { type Disposable, Disposable as Disposables, l10n, LanguageStatusSeverity, languages } from 'vscode';
+import { type Disposable, Disposable as Disposables, LanguageStatusSeverity, l10n, languages } from 'vscode';
 import { type LanguageClient, State } from 'vscode-languageclient/node';
 import { type CheckedNotification, checkedMethod } from './requests.ts';
 

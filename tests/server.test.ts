@@ -6,8 +6,18 @@ import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { afterEach, expect, test, vi } from 'vitest';
 import {
-  type CodeAction, type CompletionItem, createProtocolConnection, type Diagnostic, type DocumentSymbol, type Hover, type InitializeResult, type Location,
-  type ProtocolConnection, type PublishDiagnosticsParams, StreamMessageReader, StreamMessageWriter,
+  type CodeAction,
+  type CompletionItem,
+  createProtocolConnection,
+  type Diagnostic,
+  type DocumentSymbol,
+  type Hover,
+  type InitializeResult,
+  type Location,
+  type ProtocolConnection,
+  type PublishDiagnosticsParams,
+  StreamMessageReader,
+  StreamMessageWriter,
 } from 'vscode-languageserver-protocol/node';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import type { PrintAnswer, SheetAnswer } from '../server/lsp/requests.ts';
@@ -66,12 +76,20 @@ class Session {
   #documents = new Map<string, TextDocument>();
 
   constructor() {
-    this.process = spawn(process.execPath, [join(root, 'server/lsp/main.ts'), '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
-    this.exited = new Promise((resolve) => this.process.once('exit', (code) => resolve(code)));
-    this.connection = createProtocolConnection(new StreamMessageReader(this.process.stdout!), new StreamMessageWriter(this.process.stdin!));
-    this.connection.onNotification('textDocument/publishDiagnostics', ({ uri, diagnostics }: PublishDiagnosticsParams) => {
-      this.pushed.set(uri, diagnostics);
+    this.process = spawn(process.execPath, [join(root, 'server/lsp/main.ts'), '--stdio'], {
+      stdio: ['pipe', 'pipe', 'inherit'],
     });
+    this.exited = new Promise((resolve) => this.process.once('exit', (code) => resolve(code)));
+    this.connection = createProtocolConnection(
+      new StreamMessageReader(this.process.stdout!),
+      new StreamMessageWriter(this.process.stdin!),
+    );
+    this.connection.onNotification(
+      'textDocument/publishDiagnostics',
+      ({ uri, diagnostics }: PublishDiagnosticsParams) => {
+        this.pushed.set(uri, diagnostics);
+      },
+    );
     this.connection.onNotification('handtight/checked', () => {
       this.checks++;
     });
@@ -130,16 +148,24 @@ class Session {
     const document = this.#documents.get(name)!;
     const offset = document.getText().indexOf(old);
     expect(offset, `"${old}" stands in the document`).toBeGreaterThanOrEqual(0);
-    const change = { range: { start: document.positionAt(offset), end: document.positionAt(offset + old.length) }, text };
+    const change = {
+      range: { start: document.positionAt(offset), end: document.positionAt(offset + old.length) },
+      text,
+    };
     const version = document.version + 1;
     TextDocument.update(document, [change], version);
-    await this.connection.sendNotification('textDocument/didChange', { textDocument: { uri: document.uri, version }, contentChanges: [change] });
+    await this.connection.sendNotification('textDocument/didChange', {
+      textDocument: { uri: document.uri, version },
+      contentChanges: [change],
+    });
     return document;
   }
 
   async changedOnDisk(name: string, type: 1 | 2 | 3): Promise<void> {
     const { checks } = this;
-    await this.connection.sendNotification('workspace/didChangeWatchedFiles', { changes: [{ uri: this.uri(name), type }] });
+    await this.connection.sendNotification('workspace/didChangeWatchedFiles', {
+      changes: [{ uri: this.uri(name), type }],
+    });
     await this.checked(checks);
   }
 
@@ -163,7 +189,12 @@ class Session {
 
 let session: Session;
 
-async function begun(files: Readonly<Record<string, string | Uint8Array>> = { 'shop.rebuild': shopText, 'procedure.rebuild': procedureText }): Promise<Session> {
+async function begun(
+  files: Readonly<Record<string, string | Uint8Array>> = {
+    'shop.rebuild': shopText,
+    'procedure.rebuild': procedureText,
+  },
+): Promise<Session> {
   session = new Session();
   for (const [name, content] of Object.entries(files)) session.write(name, content);
   await session.begin();
@@ -175,7 +206,12 @@ afterEach(() => session.end());
 test('says what it can do', async () => {
   session = new Session();
   const { capabilities } = await session.begin();
-  expect(capabilities).toMatchObject({ completionProvider: {}, hoverProvider: true, definitionProvider: true, codeActionProvider: {} });
+  expect(capabilities).toMatchObject({
+    completionProvider: {},
+    hoverProvider: true,
+    definitionProvider: true,
+    codeActionProvider: {},
+  });
 });
 
 test('tells of a mistake as it is typed, with the page of its rule, and takes it back', async () => {
@@ -210,12 +246,24 @@ test('completes names by what stands before them', async () => {
   const document = await session.open('procedure.rebuild', procedureText);
   const complete = async (half: string, context: object = { triggerKind: 1 }) => {
     await session.edit('procedure.rebuild', '    slacken nut\n', `    slacken nut\n    ${half}\n`);
-    const items = await session.ask<CompletionItem[]>('textDocument/completion', document, `    slacken nut\n    ${half}`, { context });
+    const items = await session.ask<CompletionItem[]>(
+      'textDocument/completion',
+      document,
+      `    slacken nut\n    ${half}`,
+      { context },
+    );
     await session.edit('procedure.rebuild', `    slacken nut\n    ${half}\n`, '    slacken nut\n');
     items.sort((a, b) => (a.sortText! < b.sortText! ? -1 : 1));
     return new Map(items.map((item) => [item.label, item.detail]));
   };
-  expect(await complete('remove ')).toEqual(new Map([['body', 'Holder'], ['nozzle', 'Nozzle'], ['nut', 'Nozzle nut'], ['cap', 'Shipping cap']]));
+  expect(await complete('remove ')).toEqual(
+    new Map([
+      ['body', 'Holder'],
+      ['nozzle', 'Nozzle'],
+      ['nut', 'Nozzle nut'],
+      ['cap', 'Shipping cap'],
+    ]),
+  );
   expect([...(await complete('cap ')).keys()].slice(0, 2)).toEqual(['inlet', 'return']);
   expect((await complete('torque nut to ')).has('nut-fit')).toBe(true);
   expect((await complete('torque nut to nut-fit with ')).has('TW-80')).toBe(true);
@@ -257,19 +305,31 @@ test('a name leads to its declaration and says what it is', async () => {
   const session = await begun();
   const document = await session.open('procedure.rebuild', procedureText);
   const locations = await session.ask<Location[]>('textDocument/definition', document, 'slacken nu');
-  expect(locations).toEqual([{ uri: session.uri('shop.rebuild'), range: { start: { line: 10, character: 7 }, end: { line: 10, character: 10 } } }]);
+  expect(locations).toEqual([
+    {
+      uri: session.uri('shop.rebuild'),
+      range: { start: { line: 10, character: 7 }, end: { line: 10, character: 10 } },
+    },
+  ]);
   const hover = await session.ask<Hover>('textDocument/hover', document, 'slacken nu');
-  expect(hover.contents).toMatchObject({ value: expect.stringContaining('part nut "Nozzle nut" on body holds nozzle') });
+  expect(hover.contents).toMatchObject({
+    value: expect.stringContaining('part nut "Nozzle nut" on body holds nozzle'),
+  });
   expect(await session.ask('textDocument/hover', document, 'slac')).toBeNull();
 });
 
 test('shows the sheet, and prints it as a draft only while there are errors', async () => {
   const session = await begun();
   const uri = session.uri('procedure.rebuild');
-  const sheet = await session.connection.sendRequest<SheetAnswer>('handtight/sheet', { uri, position: { line: 9, character: 0 } });
+  const sheet = await session.connection.sendRequest<SheetAnswer>('handtight/sheet', {
+    uri,
+    position: { line: 9, character: 0 },
+  });
   expect(sheet).toMatchObject({ kind: 'sheet', title: 'Rebuild and set', lines: { first: 0 } });
   expect(sheet.kind === 'sheet' && sheet.html).toContain('data-source-line="9"');
-  expect(await session.connection.sendRequest('handtight/sheet', { uri: session.uri('shop.rebuild') })).toMatchObject({ kind: 'none' });
+  expect(await session.connection.sendRequest('handtight/sheet', { uri: session.uri('shop.rebuild') })).toMatchObject({
+    kind: 'none',
+  });
 
   const folder = session.uri('traveler');
   const refused = await session.connection.sendRequest<PrintAnswer>('handtight/print', { uri, folder });
@@ -281,8 +341,16 @@ test('shows the sheet, and prints it as a draft only while there are errors', as
 test('a question of the wrong form is refused and the server lives on', async () => {
   const session = await begun();
   await expect(session.connection.sendRequest('handtight/sheet', { uri: 7 })).rejects.toThrow(/uri/);
-  await expect(session.connection.sendRequest('handtight/print', { uri: session.uri('procedure.rebuild'), folder: 'file:///x', paper: 'a0' })).rejects.toThrow();
-  expect(await session.connection.sendRequest('handtight/sheet', { uri: 'untitled:Untitled-1' })).toMatchObject({ kind: 'none' });
+  await expect(
+    session.connection.sendRequest('handtight/print', {
+      uri: session.uri('procedure.rebuild'),
+      folder: 'file:///x',
+      paper: 'a0',
+    }),
+  ).rejects.toThrow();
+  expect(await session.connection.sendRequest('handtight/sheet', { uri: 'untitled:Untitled-1' })).toMatchObject({
+    kind: 'none',
+  });
 });
 
 test('a file deleted while open is served until it is closed, and then gone', async () => {
@@ -307,7 +375,9 @@ test('binary, UTF-16 and empty files are told about, and nothing else of the fol
     'procedure.rebuild': procedureText.replace('remove cap, nut, nozzle', 'remove cap, nut, nozzel'),
   });
   expect(session.rules('binary.rebuild')).toHaveLength(1);
-  expect(session.pushed.get(session.uri('wide.rebuild'))).toMatchObject([{ message: expect.stringContaining('UTF-16') }]);
+  expect(session.pushed.get(session.uri('wide.rebuild'))).toMatchObject([
+    { message: expect.stringContaining('UTF-16') },
+  ]);
   expect(session.rules('empty.rebuild')).toEqual([]);
   expect(session.rules('procedure.rebuild')).toContain('unknown-name');
 });
@@ -316,7 +386,10 @@ test('a file of 10 MB does not hold the others up', async () => {
   const session = await begun();
   const line = '    remove nut, nozzle // and so on, and so on, and so on\n';
   const begun_ = performance.now();
-  await session.open('long.rebuild', `procedure long "Long" for holder at bench {\n  stage s at strip {\n${line.repeat(180_000)}  }\n}\n`);
+  await session.open(
+    'long.rebuild',
+    `procedure long "Long" for holder at bench {\n  stage s at strip {\n${line.repeat(180_000)}  }\n}\n`,
+  );
   expect(session.rules('long.rebuild').length).toBeGreaterThan(0);
   expect(session.rules('long.rebuild').length).toBeLessThanOrEqual(500);
   await session.open('procedure.rebuild', procedureText);
@@ -333,7 +406,10 @@ test('CRLF and tabs: the same findings at the same places', async () => {
   session.write('shop.rebuild', shopText.replaceAll('\n', '\r\n'));
   session.write('procedure.rebuild', flawed.replaceAll('\n', '\r\n'));
   await session.connection.sendNotification('workspace/didChangeWatchedFiles', {
-    changes: [{ uri: session.uri('shop.rebuild'), type: 2 }, { uri: session.uri('procedure.rebuild'), type: 2 }],
+    changes: [
+      { uri: session.uri('shop.rebuild'), type: 2 },
+      { uri: session.uri('procedure.rebuild'), type: 2 },
+    ],
   });
   await session.checked(checks);
   expect(session.pushed.get(session.uri('procedure.rebuild'))).toEqual(plain);
@@ -351,5 +427,8 @@ test('shuts down when it is told to', async () => {
 function applied(document: TextDocument, action: CodeAction): string {
   const [change] = action.edit!.documentChanges!;
   if (change === undefined || !('edits' in change)) throw new Error('an edit of a text was expected');
-  return TextDocument.applyEdits(document, change.edits.filter((edit) => 'newText' in edit));
+  return TextDocument.applyEdits(
+    document,
+    change.edits.filter((edit) => 'newText' in edit),
+  );
 }

@@ -3,7 +3,9 @@ import { createRequire } from 'node:module';
 import { beforeAll, describe, expect, test } from 'vitest';
 import oniguruma from 'vscode-oniguruma';
 import textmate from 'vscode-textmate';
+import { itemHeads, stepWords } from '../../language/grammar/words.ts';
 import { verbs } from '../../language/model/verbs.ts';
+import { units } from '../../language/quantities/index.ts';
 
 let grammar: textmate.IGrammar;
 
@@ -11,8 +13,15 @@ beforeAll(async () => {
   const wasm = readFileSync(createRequire(import.meta.url).resolve('vscode-oniguruma/release/onig.wasm'));
   await oniguruma.loadWASM(wasm.buffer.slice(wasm.byteOffset, wasm.byteOffset + wasm.byteLength));
   const registry = new textmate.Registry({
-    onigLib: Promise.resolve({ createOnigScanner: (sources) => new oniguruma.OnigScanner(sources), createOnigString: (text) => new oniguruma.OnigString(text) }),
-    loadGrammar: async () => textmate.parseRawGrammar(readFileSync(new URL('./rebuild.tmLanguage.json', import.meta.url), 'utf8'), 'rebuild.tmLanguage.json'),
+    onigLib: Promise.resolve({
+      createOnigScanner: (sources) => new oniguruma.OnigScanner(sources),
+      createOnigString: (text) => new oniguruma.OnigString(text),
+    }),
+    loadGrammar: async () =>
+      textmate.parseRawGrammar(
+        readFileSync(new URL('./rebuild.tmLanguage.json', import.meta.url), 'utf8'),
+        'rebuild.tmLanguage.json',
+      ),
   });
   grammar = (await registry.loadGrammar('source.rebuild'))!;
 });
@@ -33,7 +42,11 @@ function painted(text: string, scope: string): string[] {
 
 describe('verbs', () => {
   test('every verb is painted where a step begins', () => {
-    const spelling: Record<string, string> = { 'clean-outside': 'clean outside', 'clean-holes': 'clean holes of', across: 'across the set' };
+    const spelling: Record<string, string> = {
+      'clean-outside': 'clean outside',
+      'clean-holes': 'clean holes of',
+      across: 'across the set',
+    };
     for (const verb of verbs) {
       const written = spelling[verb] ?? verb;
       expect(painted(`    ${written} something`, 'keyword.control.step'), verb).toEqual([written]);
@@ -55,7 +68,11 @@ describe('verbs', () => {
   test('short steps that share a line', () => {
     expect(painted('    guard body.end with nut    cap bore, inlet', 'keyword.control.step')).toEqual(['guard', 'cap']);
     expect(painted('    relieve    disconnect inlet', 'keyword.control.step')).toEqual(['relieve', 'disconnect']);
-    expect(painted('  sequence open { relieve  disconnect inlet  slacken nut }', 'keyword.control.step')).toEqual(['relieve', 'disconnect', 'slacken']);
+    expect(painted('  sequence open { relieve  disconnect inlet  slacken nut }', 'keyword.control.step')).toEqual([
+      'relieve',
+      'disconnect',
+      'slacken',
+    ]);
     expect(painted('  spec nut-fit    torque    60 N·m ±5', 'keyword.control.step')).toEqual([]);
   });
 
@@ -80,4 +97,25 @@ test('dates, declared names and signal words', () => {
   expect(painted('procedure rebuild-17 "Rebuild" for injector at bench', 'entity.name')).toEqual(['rebuild-17']);
   expect(painted('  stage as-found at tester {', 'entity.name')).toEqual(['as-found']);
   expect(painted('    hazard WARNING "Hot"', 'keyword.control.signal')).toEqual(['WARNING']);
+});
+
+test('every unit of the table is painted, in every spelling', () => {
+  const unpainted = units
+    .flatMap(({ name, spellings }) => [name, ...spellings])
+    .filter((unit) => painted(`  spec a length 60 ${unit}`, 'keyword.other.unit')[0] !== unit);
+  expect(unpainted).toEqual([]);
+});
+
+test('the words that begin a step or an item are those of the grammar', () => {
+  for (const word of stepWords)
+    expect(
+      painted(
+        `    ${word === 'clean' ? 'clean outside' : word === 'across' ? 'across the set' : word} x`,
+        'keyword.control.step',
+      ),
+      word,
+    ).toHaveLength(1);
+  const two: Record<string, string> = { proven: 'proven by', unless: 'unless stated', instead: 'instead of' };
+  for (const word of itemHeads)
+    expect(painted(`  ${two[word] ?? word} x1`, 'storage.type')[0], word).toBe(two[word] ?? word);
 });

@@ -1,4 +1,5 @@
 import type { ILexingError, IToken } from 'chevrotain';
+import { LLStarLookaheadStrategy } from 'chevrotain-allstar';
 import {
   createDefaultCoreModule,
   createDefaultSharedCoreModule,
@@ -61,6 +62,9 @@ function rebuildServices(): LangiumCoreServices {
       parser: {
         TokenBuilder: () => new RebuildTokenBuilder(),
         Lexer: (all: LangiumCoreServices) => new LineLexer(all),
+        // An error lists what could have followed; with two hundred words that may be names, to a depth of three, it
+        // took 20 ms each. One token ahead is all that our messages say.
+        ParserConfig: () => ({ maxLookahead: 1, lookaheadStrategy: new LLStarLookaheadStrategy({ logging: () => {} }) }),
         ValueConverter: () => new RebuildValueConverter(),
       },
     });

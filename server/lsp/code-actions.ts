@@ -1,8 +1,15 @@
 /** Quick fixes: the finding's own mend, and behind it a concession with a reason. */
-import { type CodeAction, CodeActionKind, type Diagnostic, type TextDocumentEdit, type TextEdit, type WorkspaceEdit } from 'vscode-languageserver-types';
-import type { DeclaredSymbol } from '../../language/resolve/symbols.ts';
+import {
+  type CodeAction,
+  CodeActionKind,
+  type Diagnostic,
+  type TextDocumentEdit,
+  type TextEdit,
+  type WorkspaceEdit,
+} from 'vscode-languageserver-types';
 import type { Finding, Fix } from '../../language/model/finding.ts';
 import type { Range } from '../../language/model/source.ts';
+import type { DeclaredSymbol } from '../../language/resolve/symbols.ts';
 import { contains, touches } from './ranges.ts';
 
 /** What the actions are made from. */
@@ -23,7 +30,9 @@ export interface ActionQuestion {
 
 /** Actions for the findings that the range touches. */
 export function codeActions(question: ActionQuestion): CodeAction[] {
-  const here = question.findings.filter(({ source }) => source.file === question.uri && touches(source.range, question.range));
+  const here = question.findings.filter(
+    ({ source }) => source.file === question.uri && touches(source.range, question.range),
+  );
   return here.flatMap((finding) => {
     const diagnostics = [question.diagnosticOf(finding)];
     const actions: CodeAction[] = [];
@@ -38,14 +47,24 @@ export function codeActions(question: ActionQuestion): CodeAction[] {
     }
     const concession = concessionOf(finding, question);
     if (concession !== null) {
-      actions.push({ title: `Allow ${finding.rule} here, with a reason`, kind: CodeActionKind.QuickFix, diagnostics, edit: concession });
+      actions.push({
+        title: `Allow ${finding.rule} here, with a reason`,
+        kind: CodeActionKind.QuickFix,
+        diagnostics,
+        edit: concession,
+      });
     }
     return actions;
   });
 }
 
 /** The mends of all findings of a file that have one, where they do not overlap. */
-export function fixAll({ uri, findings, clientUri, versionOf }: Pick<ActionQuestion, 'uri' | 'findings' | 'clientUri' | 'versionOf'>): CodeAction | null {
+export function fixAll({
+  uri,
+  findings,
+  clientUri,
+  versionOf,
+}: Pick<ActionQuestion, 'uri' | 'findings' | 'clientUri' | 'versionOf'>): CodeAction | null {
   const edits: { source: { range: Range }; text: string }[] = [];
   for (const { source, fix } of findings) {
     if (source.file !== uri || fix === undefined || fix.edits.some((edit) => edit.source.file !== uri)) continue;
@@ -57,7 +76,11 @@ export function fixAll({ uri, findings, clientUri, versionOf }: Pick<ActionQuest
     textDocument: { uri: clientUri(uri), version: versionOf(uri) },
     edits: edits.map(({ source, text }) => ({ range: source.range, newText: text })),
   };
-  return { title: 'Mend all that can be mended', kind: CodeActionKind.SourceFixAll, edit: { documentChanges: [change] } };
+  return {
+    title: 'Mend all that can be mended',
+    kind: CodeActionKind.SourceFixAll,
+    edit: { documentChanges: [change] },
+  };
 }
 
 function workspaceEdit(fix: Fix, { clientUri, versionOf }: ActionQuestion): WorkspaceEdit {
@@ -66,7 +89,10 @@ function workspaceEdit(fix: Fix, { clientUri, versionOf }: ActionQuestion): Work
     byFile.set(source.file, [...(byFile.get(source.file) ?? []), { range: source.range, newText: text }]);
   }
   return {
-    documentChanges: [...byFile].map(([uri, edits]) => ({ textDocument: { uri: clientUri(uri), version: versionOf(uri) }, edits })),
+    documentChanges: [...byFile].map(([uri, edits]) => ({
+      textDocument: { uri: clientUri(uri), version: versionOf(uri) },
+      edits,
+    })),
   };
 }
 
@@ -74,7 +100,14 @@ function workspaceEdit(fix: Fix, { clientUri, versionOf }: ActionQuestion): Work
 const allowedOn = new Set(['step', 'test', 'check', 'spec', 'number', 'part', 'repair', 'gate', 'across']);
 
 /** Findings that no reason makes right. */
-const neverAllowed = new Set(['syntax', 'unknown-name', 'duplicate-name', 'circular-fit', 'allow-without-effect', 'unreadable-file']);
+const neverAllowed = new Set([
+  'syntax',
+  'unknown-name',
+  'duplicate-name',
+  'circular-fit',
+  'allow-without-effect',
+  'unreadable-file',
+]);
 
 function concessionOf(finding: Finding, question: ActionQuestion): WorkspaceEdit | null {
   if (neverAllowed.has(finding.rule)) return null;
@@ -86,10 +119,21 @@ function concessionOf(finding: Finding, question: ActionQuestion): WorkspaceEdit
   const edit = question.snippets
     ? { range, snippet: { kind: 'snippet' as const, value: ` allow ${finding.rule} because "\${1:reason}"$0` } }
     : { range, newText: ` allow ${finding.rule} because "reason"` };
-  return { documentChanges: [{ textDocument: { uri: question.clientUri(question.uri), version: question.versionOf(question.uri) }, edits: [edit] }] };
+  return {
+    documentChanges: [
+      {
+        textDocument: { uri: question.clientUri(question.uri), version: question.versionOf(question.uri) },
+        edits: [edit],
+      },
+    ],
+  };
 }
 
-function innermost(symbols: readonly DeclaredSymbol[], range: Range, found: DeclaredSymbol | null): DeclaredSymbol | null {
+function innermost(
+  symbols: readonly DeclaredSymbol[],
+  range: Range,
+  found: DeclaredSymbol | null,
+): DeclaredSymbol | null {
   const holder = symbols.find((symbol) => contains(symbol.range, range.start) && contains(symbol.range, range.end));
   if (holder === undefined) return found;
   return innermost(holder.children, range, allowedOn.has(holder.kind) ? holder : null);

@@ -23,10 +23,53 @@ const portVerbs = new Set(['cap', 'uncap', 'connect', 'disconnect']);
 const faceVerbs = new Set(['check', 'guard', 'lap', 'wipe', 'clean']);
 const fluidVerbs = new Set(['wash', 'rinse', 'soak', 'wipe', 'oil', 'clean']);
 const partVerbs = new Set([
-  'clamp', 'unclamp', 'slacken', 'back-off', 'remove', 'discard', 'keep', 'send', 'compress', 'release', 'press', 'wash', 'rinse', 'soak', 'blow-dry',
-  'blast', 'buff', 'measure', 'read', 'renew', 'fit', 'line-up', 'run-down', 'torque', 'lock', 'oil', 'set', 'choose', 'mark', 'seal', 'open', 'close',
+  'clamp',
+  'unclamp',
+  'slacken',
+  'back-off',
+  'remove',
+  'discard',
+  'keep',
+  'send',
+  'compress',
+  'release',
+  'press',
+  'wash',
+  'rinse',
+  'soak',
+  'blow-dry',
+  'blast',
+  'buff',
+  'measure',
+  'read',
+  'renew',
+  'fit',
+  'line-up',
+  'run-down',
+  'torque',
+  'lock',
+  'oil',
+  'set',
+  'choose',
+  'mark',
+  'seal',
+  'open',
+  'close',
 ]);
-const kindWords = ['pressure', 'torque', 'length', 'force', 'angle', 'rate', 'time', 'temperature', 'volume', 'flow', 'speed', 'count'];
+const kindWords = [
+  'pressure',
+  'torque',
+  'length',
+  'force',
+  'angle',
+  'rate',
+  'time',
+  'temperature',
+  'volume',
+  'flow',
+  'speed',
+  'count',
+];
 
 /** What to offer at a place. */
 export function wantedAt(place: Place): Wanted {
@@ -58,7 +101,19 @@ function atBeginning(block: string | null): Wanted {
     case 'family':
       return words('part', 'face', 'port', 'joint', 'adjuster', 'proven by', 'proven across the set by');
     case 'procedure':
-      return words('spec', 'number', 'stage', 'repair', 'sequence', 'hazard', 'allow', 'instead of', 'after', 'before', 'without');
+      return words(
+        'spec',
+        'number',
+        'stage',
+        'repair',
+        'sequence',
+        'hazard',
+        'allow',
+        'instead of',
+        'after',
+        'before',
+        'without',
+      );
     case 'number':
       return names('spec');
     case 'job':
@@ -114,8 +169,21 @@ function inFamily(before: readonly string[]): Wanted {
       const relation = before.findLast((word) => ['on', 'in', 'through', 'holds', 'to', 'with'].includes(word));
       if (last === relation || (last === ',' && relation !== undefined)) return names('part');
       return words(
-        'on', 'in', 'through', 'bears on', 'holds', 'matched to', 'balanced with', 'located by', 'marks', 'held in', 'chosen from', 'renewed',
-        'supplied loose', 'ready to fit', 'for each cylinder',
+        'on',
+        'in',
+        'through',
+        'bears on',
+        'holds',
+        'matched to',
+        'balanced with',
+        'located by',
+        'marks',
+        'held in',
+        'chosen from',
+        'renewed',
+        'supplied loose',
+        'ready to fit',
+        'for each cylinder',
       );
     }
     case 'face':
@@ -178,7 +246,8 @@ function inStep(before: readonly string[]): Wanted {
   const last = before.at(-1) ?? '';
   const verb = before[0] ?? '';
   const failing = before.lastIndexOf('fail') > 0 && before[before.lastIndexOf('fail') - 1] === 'on';
-  if (last === 'fail' || (failing && last === ',' && !before.slice(before.lastIndexOf('fail')).includes('accept'))) return names('repair');
+  if (last === 'fail' || (failing && last === ',' && !before.slice(before.lastIndexOf('fail')).includes('accept')))
+    return names('repair');
   switch (last) {
     case 'at':
       return { ...names('station'), words: ['least', 'most'] };
@@ -242,7 +311,22 @@ function clausesOf(verb: string): Wanted {
   const common = ['with', 'note', 'takes', 'allow'];
   switch (verb) {
     case 'test':
-      return words('read', 'within', 'hold', 'for', 'from', 'at', 'with gauge shut', 'accept', 'reject', 'on fail', 'stop if fails', 'never above', 'proves through', ...common);
+      return words(
+        'read',
+        'within',
+        'hold',
+        'for',
+        'from',
+        'at',
+        'with gauge shut',
+        'accept',
+        'reject',
+        'on fail',
+        'stop if fails',
+        'never above',
+        'proves through',
+        ...common,
+      );
     case 'check':
       return words('reuse if', 'lap if', 'reject if', 'accept', 'slides', 'on fail', ...common);
     case 'torque':

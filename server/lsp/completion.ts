@@ -2,10 +2,10 @@
 import { type CompletionItem, CompletionItemKind, InsertTextFormat } from 'vscode-languageserver-types';
 import type { CheckResult } from '../../language/check.ts';
 import { verbs } from '../../language/model/verbs.ts';
-import { snippets } from './snippets.ts';
 import { wantedAt } from './completion-context.ts';
 import { placeAt } from './place.ts';
 import { allDeclared, type Declared, inScope, scopeAt } from './scope.ts';
+import { snippets } from './snippets.ts';
 
 /** A rule's name and what it says, for `allow`. */
 export interface RuleName {
@@ -68,11 +68,18 @@ export function completions(
       const label = spelling[verb] ?? verb;
       items.push({ label, kind: CompletionItemKind.Keyword, detail: 'step', sortText: `2${label}` });
     }
-    for (const label of ['hazard', 'only']) items.push({ label, kind: CompletionItemKind.Keyword, sortText: `3${label}` });
+    for (const label of ['hazard', 'only'])
+      items.push({ label, kind: CompletionItemKind.Keyword, sortText: `3${label}` });
   }
-  for (const label of new Set(wanted.words)) items.push({ label, kind: CompletionItemKind.Keyword, sortText: `4${label}` });
+  for (const label of new Set(wanted.words))
+    items.push({ label, kind: CompletionItemKind.Keyword, sortText: `4${label}` });
   for (const { name, prefix, description, body } of snippets) {
-    if (!offersSnippets || place.before.length > 0 || !(wanted.words.includes(prefix) || (wanted.verbs && snippetVerbs.has(prefix)))) continue;
+    if (
+      !offersSnippets ||
+      place.before.length > 0 ||
+      !(wanted.words.includes(prefix) || (wanted.verbs && snippetVerbs.has(prefix)))
+    )
+      continue;
     items.push({
       label: prefix,
       kind: CompletionItemKind.Snippet,
@@ -85,7 +92,13 @@ export function completions(
   }
   if (wanted.rules) {
     for (const { code, title } of rules) {
-      items.push({ label: code, kind: CompletionItemKind.EnumMember, detail: title, insertText: `${code} because ""`, sortText: `1${code}` });
+      items.push({
+        label: code,
+        kind: CompletionItemKind.EnumMember,
+        detail: title,
+        insertText: `${code} because ""`,
+        sortText: `1${code}`,
+      });
     }
   }
   return items;

@@ -6,14 +6,25 @@ import type { Finding, Severity } from '../../language/model/finding.ts';
 export const diagnosticSource = 'handtight';
 
 /** Findings of what is written and does nothing: the editor shows it faded. */
-const unnecessary = new Set(['allow-without-effect', 'spec-unused', 'part-unused', 'step-unreachable', 'nothing-done-here', 'repair-changes-nothing']);
+const unnecessary = new Set([
+  'allow-without-effect',
+  'spec-unused',
+  'part-unused',
+  'step-unreachable',
+  'nothing-done-here',
+  'repair-changes-nothing',
+]);
 
 /**
  * A finding as a diagnostic: its code is the rule, and the code's link opens the rule's page.
  * @param rulePage URI of a rule's page, null where it has none
  * @param clientUri the client's spelling of a file's URI
  */
-export function diagnosticOf(finding: Finding, rulePage: (rule: string) => string | null, clientUri: (uri: string) => string): Diagnostic {
+export function diagnosticOf(
+  finding: Finding,
+  rulePage: (rule: string) => string | null,
+  clientUri: (uri: string) => string,
+): Diagnostic {
   const page = rulePage(finding.rule);
   return {
     range: finding.source.range,
@@ -37,7 +48,13 @@ export function diagnosticOf(finding: Finding, rulePage: (rule: string) => strin
 /** A file that was found and could not be read, told at its beginning. */
 export function unreadableDiagnostic(message: string): Diagnostic {
   const start = { line: 0, character: 0 };
-  return { range: { start, end: start }, severity: DiagnosticSeverity.Error, code: 'unreadable-file', source: diagnosticSource, message };
+  return {
+    range: { start, end: start },
+    severity: DiagnosticSeverity.Error,
+    code: 'unreadable-file',
+    source: diagnosticSource,
+    message,
+  };
 }
 
 function severityOf(severity: Severity): DiagnosticSeverity {

@@ -12,14 +12,24 @@ interface Named {
 }
 
 /** The name at a place: its words, and its declaration as it is written, with limits and sources. */
-export function hoverAt(uri: string, position: Position, result: CheckResult, textOf: (uri: string) => string | null): Hover | null {
+export function hoverAt(
+  uri: string,
+  position: Position,
+  result: CheckResult,
+  textOf: (uri: string) => string | null,
+): Hover | null {
   const named = namedAt(uri, position, result);
   if (named === null) return null;
   return { range: named.range, contents: { kind: 'markdown', value: describe(named.declared, textOf) } };
 }
 
 /** Where the name at a place is declared. */
-export function definitionAt(uri: string, position: Position, result: CheckResult, clientUri: (uri: string) => string): Location[] {
+export function definitionAt(
+  uri: string,
+  position: Position,
+  result: CheckResult,
+  clientUri: (uri: string) => string,
+): Location[] {
   const named = namedAt(uri, position, result);
   return named === null ? [] : [{ uri: clientUri(named.declared.uri), range: named.declared.symbol.nameRange }];
 }
@@ -29,7 +39,13 @@ function namedAt(uri: string, position: Position, result: CheckResult): Named | 
   const at = link === undefined ? { uri, place: position } : { uri: link.target.file, place: link.target.range.start };
   const declared = allDeclared(result)
     .filter(({ uri: file, symbol }) => file === at.uri && named(symbol.kind) && contains(symbol.nameRange, at.place))
-    .find(({ symbol }) => link === undefined || symbol.kind === link.what || symbol.name === link.name || contains(symbol.nameRange, at.place));
+    .find(
+      ({ symbol }) =>
+        link === undefined ||
+        symbol.kind === link.what ||
+        symbol.name === link.name ||
+        contains(symbol.nameRange, at.place),
+    );
   if (declared === undefined) return null;
   return { range: link?.use.range ?? declared.symbol.nameRange, declared };
 }
@@ -41,9 +57,14 @@ function named(kind: string): boolean {
 
 function describe({ uri, symbol, within }: Declared, textOf: (uri: string) => string | null): string {
   const title = symbol.title === '' ? '' : ` ${markdownText(symbol.title)}`;
-  const of = within.name === symbol.name && within.kind === symbol.kind ? '' : ` of ${within.kind} ${markdownText(within.name)}`;
+  const of =
+    within.name === symbol.name && within.kind === symbol.kind ? '' : ` of ${within.kind} ${markdownText(within.name)}`;
   const source = of === '' ? null : written(textOf(uri), symbol.range);
-  return [`**${markdownText(symbol.name)}**${title}`, source === null ? null : `\`\`\`rebuild\n${source}\n\`\`\``, `${symbol.kind}${of}`]
+  return [
+    `**${markdownText(symbol.name)}**${title}`,
+    source === null ? null : `\`\`\`rebuild\n${source}\n\`\`\``,
+    `${symbol.kind}${of}`,
+  ]
     .filter((line) => line !== null)
     .join('\n\n');
 }

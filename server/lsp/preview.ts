@@ -13,7 +13,14 @@ export function sheetAt(library: Library, { uri, position }: SheetQuestion): She
   if (found.kind === 'none') return found;
   const { subject } = found;
   const { procedure, job, findings, symbol } = subject;
-  const sheet = sheetOf(procedure, { job, number: null, paper: 'a4', draft: false, findings, hash: contentHash(subject, library.files()) });
+  const sheet = sheetOf(procedure, {
+    job,
+    number: null,
+    paper: 'a4',
+    draft: false,
+    findings,
+    hash: contentHash(subject, library.files()),
+  });
   const count = (severity: 'error' | 'warning') => findings.filter((finding) => finding.severity === severity).length;
   return {
     kind: 'sheet',

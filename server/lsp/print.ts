@@ -1,4 +1,6 @@
 /** The request `handtight/print`: the sheet of what stands at a place, as a PDF in a folder. */
+
+import type { z } from 'zod';
 import { sheetOf } from '../../language/sheet/index.ts';
 import { printSheet } from '../print/index.ts';
 import { sheetName } from '../print/sheet-name.ts';
@@ -6,11 +8,13 @@ import { contentHash } from '../workspace/content-hash.ts';
 import type { Library } from './library.ts';
 import type { PrintAnswer, printQuestion } from './requests.ts';
 import { subjectAt } from './subject.ts';
-import type { z } from 'zod';
 import { pathOfUri, uriOfPath } from './uris.ts';
 
 /** Prints, unless there are errors and no draft was asked for. A file that cannot be written is an answer, not a defect. */
-export async function printAt(library: Library, { uri, position, folder, paper, draft }: z.output<typeof printQuestion>): Promise<PrintAnswer> {
+export async function printAt(
+  library: Library,
+  { uri, position, folder, paper, draft }: z.output<typeof printQuestion>,
+): Promise<PrintAnswer> {
   const found = subjectAt(library, uri, position);
   if (found.kind === 'none') return found;
   const to = pathOfUri(folder);
@@ -19,7 +23,14 @@ export async function printAt(library: Library, { uri, position, folder, paper, 
   const { procedure, job, findings, symbol } = subject;
   const errors = findings.filter(({ severity }) => severity === 'error').length;
   if (errors > 0 && !draft) return { kind: 'errors', title: symbol.title === '' ? symbol.name : symbol.title, errors };
-  const sheet = sheetOf(procedure, { job, number: null, paper, draft, findings, hash: contentHash(subject, library.files()) });
+  const sheet = sheetOf(procedure, {
+    job,
+    number: null,
+    paper,
+    draft,
+    findings,
+    hash: contentHash(subject, library.files()),
+  });
   try {
     const { files, notes } = await printSheet(sheet, { formats: ['pdf'], to, name: sheetName(subject, draft) });
     return { kind: 'printed', file: uriOfPath(files[0]!), draft, notes };

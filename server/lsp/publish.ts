@@ -33,7 +33,10 @@ export class Publisher {
       if (list.length < mostOfFile) list.push(diagnostic);
     };
     for (const finding of findings) {
-      add(finding.source.file, diagnosticOf(finding, this.#rulePage, (uri) => this.#library.clientUri(uri)));
+      add(
+        finding.source.file,
+        diagnosticOf(finding, this.#rulePage, (uri) => this.#library.clientUri(uri)),
+      );
     }
     const unreadable = this.#library.unreadable();
     for (const { uri, message } of unreadable) add(uri, unreadableDiagnostic(message));

@@ -25,12 +25,12 @@ export const printQuestion = z.strictObject({
 export type PrintQuestion = z.input<typeof printQuestion>;
 
 /** Options of `initialize`. `rulePages` is the URI of the folder that holds the pages of the rules. */
-export const initializationOptions = z
-  .object({ rulePages: documentUri.optional() })
-  .default({});
+export const initializationOptions = z.object({ rulePages: documentUri.optional() }).default({});
 
 /** Settings under `handtight` that the server asks for. Others are the client's own. */
-export const settings = z.object({ problems: z.object({ scope: z.enum(['workspace', 'open']).default('workspace') }).default({ scope: 'workspace' }) });
+export const settings = z.object({
+  problems: z.object({ scope: z.enum(['workspace', 'open']).default('workspace') }).default({ scope: 'workspace' }),
+});
 
 /** A sheet as a whole HTML document, or why there is none. Lines are zero-based. */
 export type SheetAnswer =

@@ -14,7 +14,8 @@ export function rulePages(folder: string | null): ReadonlyMap<string, string> {
   for (const area of list(path)) {
     if (!area.isDirectory()) continue;
     for (const page of list(join(path, area.name))) {
-      if (page.name.endsWith('.md')) pages.set(page.name.slice(0, -'.md'.length), uriOfPath(join(path, area.name, page.name)));
+      if (page.name.endsWith('.md'))
+        pages.set(page.name.slice(0, -'.md'.length), uriOfPath(join(path, area.name, page.name)));
     }
   }
   return pages;

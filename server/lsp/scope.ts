@@ -39,7 +39,11 @@ export interface Scope {
 }
 
 /** Reads `for FAMILY at SHOP` off the heads around the place; a procedure `like` another takes that one's. */
-export function scopeAt(place: Place, all: readonly Declared[], headOf: (declared: Declared) => readonly string[]): Scope {
+export function scopeAt(
+  place: Place,
+  all: readonly Declared[],
+  headOf: (declared: Declared) => readonly string[],
+): Scope {
   const [outer] = place.blocks;
   const head = outer?.head ?? place.before;
   const name = head[1] ?? null;
@@ -55,7 +59,11 @@ export function scopeAt(place: Place, all: readonly Declared[], headOf: (declare
     }
     case 'procedure': {
       const inherited = name === null ? null : procedureScope(name, all, headOf, 0);
-      return { family: after(head, 'for') ?? inherited?.family ?? null, shop: after(head, 'at') ?? inherited?.shop ?? null, procedure: name };
+      return {
+        family: after(head, 'for') ?? inherited?.family ?? null,
+        shop: after(head, 'at') ?? inherited?.shop ?? null,
+        procedure: name,
+      };
     }
     default:
       return { family: null, shop: null, procedure: null };
@@ -65,13 +73,22 @@ export function scopeAt(place: Place, all: readonly Declared[], headOf: (declare
 /** A chain of `like` is followed a few steps: one that bites its tail has an end. */
 const longestLike = 8;
 
-function procedureScope(name: string, all: readonly Declared[], headOf: (declared: Declared) => readonly string[], depth: number): Scope | null {
+function procedureScope(
+  name: string,
+  all: readonly Declared[],
+  headOf: (declared: Declared) => readonly string[],
+  depth: number,
+): Scope | null {
   const declared = all.find(({ symbol }) => symbol.kind === 'procedure' && symbol.name === name);
   if (declared === undefined || depth > longestLike) return null;
   const head = headOf(declared);
   const like = after(head, 'like');
   const inherited = like === null ? null : procedureScope(like, all, headOf, depth + 1);
-  return { family: after(head, 'for') ?? inherited?.family ?? null, shop: after(head, 'at') ?? inherited?.shop ?? null, procedure: name };
+  return {
+    family: after(head, 'for') ?? inherited?.family ?? null,
+    shop: after(head, 'at') ?? inherited?.shop ?? null,
+    procedure: name,
+  };
 }
 
 function after(head: readonly string[], word: string): string | null {
@@ -84,7 +101,14 @@ function after(head: readonly string[], word: string): string | null {
 export function inScope(all: readonly Declared[], scope: Scope, kinds: readonly string[]): Declared[] {
   return all.filter(({ symbol, within }) => {
     if (!kinds.includes(symbol.kind)) return false;
-    const of = within.kind === 'family' ? scope.family : within.kind === 'shop' ? scope.shop : within.kind === 'procedure' ? scope.procedure : null;
+    const of =
+      within.kind === 'family'
+        ? scope.family
+        : within.kind === 'shop'
+          ? scope.shop
+          : within.kind === 'procedure'
+            ? scope.procedure
+            : null;
     return symbol === within || of === null || of === within.name;
   });
 }

@@ -3,7 +3,14 @@
  * function in a file of its own; this one only connects them.
  */
 import {
-  CodeActionKind, CompletionTriggerKind, type Connection, DidChangeWatchedFilesNotification, ErrorCodes, type InitializeResult, ResponseError, TextDocumentSyncKind,
+  CodeActionKind,
+  CompletionTriggerKind,
+  type Connection,
+  DidChangeWatchedFilesNotification,
+  ErrorCodes,
+  type InitializeResult,
+  ResponseError,
+  TextDocumentSyncKind,
   TextDocuments,
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
@@ -19,7 +26,14 @@ import { sheetAt } from './preview.ts';
 import { printAt } from './print.ts';
 import { Publisher } from './publish.ts';
 import { checkedMethod, printMethod, sheetMethod } from './request-names.ts';
-import { initializationOptions, type PrintAnswer, printQuestion, type SheetAnswer, settings as settingsSchema, sheetQuestion } from './requests.ts';
+import {
+  initializationOptions,
+  type PrintAnswer,
+  printQuestion,
+  type SheetAnswer,
+  settings as settingsSchema,
+  sheetQuestion,
+} from './requests.ts';
 import { rulePages } from './rule-pages.ts';
 import { documentSymbols } from './symbols.ts';
 import { canonicalUri } from './uris.ts';
@@ -84,7 +98,9 @@ export function serve(connection: Connection): void {
 
   connection.onInitialized(async () => {
     if (watches) {
-      await connection.client.register(DidChangeWatchedFilesNotification.type, { watchers: [{ globPattern: '**/*.rebuild' }] });
+      await connection.client.register(DidChangeWatchedFilesNotification.type, {
+        watchers: [{ globPattern: '**/*.rebuild' }],
+      });
     }
     await readSettings();
     await library.scan(folders);
@@ -128,7 +144,9 @@ export function serve(connection: Connection): void {
   });
   documents.listen(connection);
 
-  connection.onDocumentSymbol(({ textDocument }) => documentSymbols(library.check().symbols.get(canonicalUri(textDocument.uri)) ?? []));
+  connection.onDocumentSymbol(({ textDocument }) =>
+    documentSymbols(library.check().symbols.get(canonicalUri(textDocument.uri)) ?? []),
+  );
 
   connection.onCompletion(({ textDocument, position, context }) => {
     const document = library.document(textDocument.uri);
@@ -141,9 +159,13 @@ export function serve(connection: Connection): void {
     });
   });
 
-  connection.onHover(({ textDocument, position }) => hoverAt(canonicalUri(textDocument.uri), position, library.check(), textOf));
+  connection.onHover(({ textDocument, position }) =>
+    hoverAt(canonicalUri(textDocument.uri), position, library.check(), textOf),
+  );
 
-  connection.onDefinition(({ textDocument, position }) => definitionAt(canonicalUri(textDocument.uri), position, library.check(), clientUri));
+  connection.onDefinition(({ textDocument, position }) =>
+    definitionAt(canonicalUri(textDocument.uri), position, library.check(), clientUri),
+  );
 
   connection.onCodeAction(({ textDocument, range, context }) => {
     const document = library.document(textDocument.uri);
@@ -151,7 +173,8 @@ export function serve(connection: Connection): void {
     const { findings, symbols } = library.check();
     const uri = canonicalUri(textDocument.uri);
     const versionOf = (file: string) => library.document(file)?.version ?? null;
-    const wants = (kind: string) => context.only === undefined || context.only.some((only) => kind === only || kind.startsWith(`${only}.`));
+    const wants = (kind: string) =>
+      context.only === undefined || context.only.some((only) => kind === only || kind.startsWith(`${only}.`));
     const actions = wants(CodeActionKind.QuickFix)
       ? codeActions({
           uri,
@@ -166,12 +189,19 @@ export function serve(connection: Connection): void {
         })
       : [];
     // Only where it is asked for by kind: on save, or from the menu of source actions.
-    const all = context.only !== undefined && wants(CodeActionKind.SourceFixAll) ? fixAll({ uri, findings, clientUri, versionOf }) : null;
+    const all =
+      context.only !== undefined && wants(CodeActionKind.SourceFixAll)
+        ? fixAll({ uri, findings, clientUri, versionOf })
+        : null;
     return all === null ? actions : [...actions, all];
   });
 
-  connection.onRequest<SheetAnswer, void>(sheetMethod, (params: unknown) => sheetAt(library, understood(sheetQuestion, params)));
-  connection.onRequest<PrintAnswer, void>(printMethod, (params: unknown) => printAt(library, understood(printQuestion, params)));
+  connection.onRequest<SheetAnswer, void>(sheetMethod, (params: unknown) =>
+    sheetAt(library, understood(sheetQuestion, params)),
+  );
+  connection.onRequest<PrintAnswer, void>(printMethod, (params: unknown) =>
+    printAt(library, understood(printQuestion, params)),
+  );
 
   connection.onShutdown(() => checking.cancel());
   connection.listen();

@@ -20,10 +20,10 @@ export const snippets: readonly Snippet[] = [
   station \${7:tester} "\${8:Nozzle tester}"  clean, pressure
 
   wrench \${9:TW-80}  range \${10:16..80 N·m}  within \${11:4} %  due \${12:2027-12-31}
-  gauge  \${13:PG-400}  range \${14:0..400 bar}  class \${15:0.25}  graduated \${16:1 bar}  at \$7  due \${17:2027-12-31}
+  gauge  \${13:PG-400}  range \${14:0..400 bar}  class \${15:0.25}  graduated \${16:1 bar}  at $7  due \${17:2027-12-31}
   fluid  \${18:cal-oil}  "\${19:Calibration fluid}"  test-oil
   unless stated torque \${20:±10 %} source "\${21:Shop standard}"
-  \$0
+  $0
 }`,
   },
   {
@@ -32,14 +32,14 @@ export const snippets: readonly Snippet[] = [
     description: 'A family of units: parts, faces, ports, joints, what proves them',
     body: `family \${1:name} "\${2:What it is}" {
   part \${3:body}  "\${4:Body}"  held in "\${5:holding fixture}"
-  part \${6:nozzle}  "\${7:Nozzle}"  on \$3  located by "\${8:two dowels}"
-  part \${9:nut}  "\${10:Nut}"  on \$3  holds \$6
+  part \${6:nozzle}  "\${7:Nozzle}"  on $3  located by "\${8:two dowels}"
+  part \${9:nut}  "\${10:Nut}"  on $3  holds $6
 
-  face \$3.\${11:end} lapped  meets \$6.\${12:top}  guarded by \$9
-  port \${13:inlet} on \$3
-  joint \$9 to \$3 "\${14:thread}"
+  face $3.\${11:end} lapped  meets $6.\${12:top}  guarded by $9
+  port \${13:inlet} on $3
+  joint $9 to $3 "\${14:thread}"
   proven by \${15:opening}
-  \$0
+  $0
 }`,
   },
   {
@@ -55,7 +55,7 @@ export const snippets: readonly Snippet[] = [
   stage receive at \${12:strip} {
     receive
     tag
-    \$0
+    $0
   }
 }`,
   },
@@ -76,7 +76,7 @@ export const snippets: readonly Snippet[] = [
     prefix: 'stage',
     description: 'Steps done at one station',
     body: `stage \${1:name} at \${2:station} {
-  \$0
+  $0
 }`,
   },
   {
@@ -97,7 +97,7 @@ export const snippets: readonly Snippet[] = [
     description: 'What is done when a gate fails, before it is tried again',
     body: `repair \${1:name} {
   \${2:relieve}
-  \$0
+  $0
 }`,
   },
   {
@@ -108,7 +108,7 @@ export const snippets: readonly Snippet[] = [
   customer "\${6:name}"  received \${7:2026-01-31}
 {
   unit 1 number \${8:A-1} serial \${9:0001}
-  \$0
+  $0
 }`,
   },
 ];

@@ -1,10 +1,10 @@
 /** What a sheet is made of: the procedure or the job at a place of a document. */
 import type { CheckResult } from '../../language/check.ts';
-import type { DeclaredSymbol } from '../../language/resolve/symbols.ts';
 import type { Finding } from '../../language/model/finding.ts';
 import type { Job } from '../../language/model/job.ts';
 import type { Procedure } from '../../language/model/procedure.ts';
 import type { Position } from '../../language/model/source.ts';
+import type { DeclaredSymbol } from '../../language/resolve/symbols.ts';
 import type { Library } from './library.ts';
 import { contains } from './ranges.ts';
 import { canonicalUri } from './uris.ts';
@@ -20,14 +20,17 @@ export interface Subject {
 }
 
 /** A subject, or a sentence that says why there is none. */
-export type FoundSubject = { readonly kind: 'subject'; readonly subject: Subject } | { readonly kind: 'none'; readonly reason: string };
+export type FoundSubject =
+  | { readonly kind: 'subject'; readonly subject: Subject }
+  | { readonly kind: 'none'; readonly reason: string };
 
 /** The procedure or job that holds the position; elsewhere the nearest above it, else the first of the file. */
 export function subjectAt(library: Library, uri: string, position: Position | undefined): FoundSubject {
   const key = canonicalUri(uri);
   const result = library.check();
   const printed = (result.symbols.get(key) ?? []).filter(({ kind }) => kind === 'procedure' || kind === 'job');
-  if (printed.length === 0) return { kind: 'none', reason: 'There is no procedure and no job in this file: only they print.' };
+  if (printed.length === 0)
+    return { kind: 'none', reason: 'There is no procedure and no job in this file: only they print.' };
   const holding = position === undefined ? undefined : printed.find(({ range }) => contains(range, position));
   const above = position === undefined ? undefined : printed.findLast(({ range }) => range.start.line <= position.line);
   const symbol = holding ?? above ?? printed[0]!;
@@ -40,20 +43,31 @@ function subjectOf(result: CheckResult, uri: string, symbol: DeclaredSymbol): Fo
   if (symbol.kind === 'job') {
     const job = result.jobs.find(isHere);
     if (job === undefined) {
-      return { kind: 'none', reason: `Job ${symbol.name} has no sheet yet: its procedure was not found, or could not be read.` };
+      return {
+        kind: 'none',
+        reason: `Job ${symbol.name} has no sheet yet: its procedure was not found, or could not be read.`,
+      };
     }
     const own = result.findings.filter(isHere);
-    return { kind: 'subject', subject: { procedure: job.procedure, job, findings: [...findingsOf(result, job.procedure), ...own], symbol } };
+    return {
+      kind: 'subject',
+      subject: { procedure: job.procedure, job, findings: [...findingsOf(result, job.procedure), ...own], symbol },
+    };
   }
   const found = result.procedures.find(({ procedure }) => isHere(procedure));
   if (found === undefined) {
-    return { kind: 'none', reason: `Procedure ${symbol.name} has no sheet yet: its family or its shop was not found, or could not be read.` };
+    return {
+      kind: 'none',
+      reason: `Procedure ${symbol.name} has no sheet yet: its family or its shop was not found, or could not be read.`,
+    };
   }
   return { kind: 'subject', subject: { procedure: found.procedure, job: null, findings: found.findings, symbol } };
 }
 
 function findingsOf(result: CheckResult, procedure: Procedure): readonly Finding[] {
   return (
-    result.procedures.find((entry) => entry.procedure.name === procedure.name && entry.procedure.source.file === procedure.source.file)?.findings ?? []
+    result.procedures.find(
+      (entry) => entry.procedure.name === procedure.name && entry.procedure.source.file === procedure.source.file,
+    )?.findings ?? []
   );
 }

@@ -19,5 +19,8 @@ export function pathOfUri(uri: string): string | null {
 
 /** File URI of a path, as the index spells it. */
 export function uriOfPath(path: string): string {
-  return pathToFileURL(path).href.replace(/^file:\/\/\/([A-Z]):/, (_, drive: string) => `file:///${drive.toLowerCase()}:`);
+  return pathToFileURL(path).href.replace(
+    /^file:\/\/\/([A-Z]):/,
+    (_, drive: string) => `file:///${drive.toLowerCase()}:`,
+  );
 }

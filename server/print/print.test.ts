@@ -374,6 +374,9 @@ describe('files', () => {
     expect(readFileSync(file, 'utf8')).toBe('kept');
     expect(readdirSync(folder).filter((name) => name.endsWith('.part'))).toEqual([]);
   });
+  test.skipIf(!existsSync('/proc/self'))('a place where no folder can be made', () => {
+    expect(() => writeWhole('/proc/nowhere/deep/a.pdf', 'x')).toThrow(/a\.pdf: the folder cannot be made there/u);
+  });
   test.skipIf(process.getuid?.() === 0 || process.platform === 'win32')('a folder without permission', () => {
     const to = join(folder, 'shut');
     mkdirSync(to);

@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 
 /** A file could not be written. The message names it and says what to do. */
@@ -21,12 +21,28 @@ export function writeWhole(file: string, content: string | Uint8Array): void {
   const folder = dirname(file);
   const beside = join(folder, `.${randomUUID()}.part`);
   try {
-    mkdirSync(folder, { recursive: true });
+    makeFolder(folder);
     writeFileSync(beside, content, { flag: 'wx', flush: true });
     renameSync(beside, file);
   } catch (error) {
     removed(beside);
     throw new WriteError(file, error as NodeJS.ErrnoException);
+  }
+}
+
+/**
+ * Makes a folder and those above it, one at a time: the recursive way of Node never comes back where the system makes
+ * no folders (`/proc`).
+ */
+function makeFolder(folder: string): void {
+  if (existsSync(folder)) return;
+  const above = dirname(folder);
+  if (above !== folder) makeFolder(above);
+  try {
+    mkdirSync(folder);
+  } catch (error) {
+    // Another print may have made it just now.
+    if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
   }
 }
 
@@ -52,6 +68,8 @@ function remedy(cause: NodeJS.ErrnoException): string {
       return 'the disk is read-only. Give another folder with --to.';
     case 'EBUSY':
       return 'another program has it open. Close it and print again.';
+    case 'ENOENT':
+      return 'the folder cannot be made there. Give another folder with --to.';
     case 'ENOTDIR':
     case 'EEXIST':
       return 'a file stands where a folder is needed. Give another folder with --to.';

@@ -3,8 +3,13 @@ import { type Browser, chromium, type Page } from 'playwright-core';
 import type { Host } from './host.ts';
 
 const chromiumArguments = [
-  '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run',
-  '--disable-background-networking', '--disable-component-update', '--disable-sync',
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
 ];
 
 /** Starts the browser named by CHROMIUM, or the system's. */

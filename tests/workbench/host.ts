@@ -54,20 +54,28 @@ export interface Host {
  * @param settings machine settings that hold for the run
  * @param more further options of the server
  */
-export async function startHost(settings: Readonly<Record<string, unknown>> = {}, more: readonly string[] = []): Promise<Host> {
+export async function startHost(
+  settings: Readonly<Record<string, unknown>> = {},
+  more: readonly string[] = [],
+): Promise<Host> {
   installHost();
   const port = await freePort();
   const data = mkdtempSync(join(tmpdir(), 'handtight-host-'));
   const node = join(root, 'node_modules/.bin/node');
   const arguments_ = [
     serverMain,
-    '--host', '127.0.0.1',
-    '--port', String(port),
+    '--host',
+    '127.0.0.1',
+    '--port',
+    String(port),
     '--without-connection-token',
     '--accept-server-license-terms',
-    '--telemetry-level', 'off',
-    '--server-data-dir', join(data, 'server'),
-    '--extensions-dir', join(data, 'extensions'),
+    '--telemetry-level',
+    'off',
+    '--server-data-dir',
+    join(data, 'server'),
+    '--extensions-dir',
+    join(data, 'extensions'),
     '--enable-smoke-test-driver',
     ...more,
   ];
@@ -116,7 +124,8 @@ function listening(child: ChildProcess): Promise<void> {
 /** Ends a detached child and all that it started: asked first, then made to. */
 export async function endGroup(child: ChildProcess): Promise<void> {
   if (child.pid === undefined) return;
-  const gone = child.exitCode !== null ? Promise.resolve() : new Promise<void>((resolve) => child.once('exit', () => resolve()));
+  const gone =
+    child.exitCode !== null ? Promise.resolve() : new Promise<void>((resolve) => child.once('exit', () => resolve()));
   signalGroup(child.pid, 'SIGTERM');
   const late = setTimeout(() => signalGroup(child.pid!, 'SIGKILL'), 3000);
   await gone;
@@ -138,7 +147,9 @@ function freePort(): Promise<number> {
     server.once('error', reject);
     server.listen(0, '127.0.0.1', () => {
       const address = server.address();
-      server.close(() => (address !== null && typeof address === 'object' ? resolve(address.port) : reject(new Error('no port'))));
+      server.close(() =>
+        address !== null && typeof address === 'object' ? resolve(address.port) : reject(new Error('no port')),
+      );
     });
   });
 }

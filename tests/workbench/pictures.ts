@@ -11,6 +11,9 @@ import { type Host, root, startHost } from './host.ts';
 
 const folder = process.env.PICTURES ?? join(root, 'extension/pictures');
 
+/** What the pictures are of. */
+const source = readFileSync(join(root, 'tests/workbench/workspace/clean.rebuild'), 'utf8');
+
 /** Nothing in the window that is not about the work. */
 const settings = {
   'workbench.colorTheme': process.env.THEME ?? 'Default Light Modern',
@@ -35,7 +38,8 @@ const settings = {
 
 async function main(): Promise<void> {
   const workspace = mkdtempSync(join(tmpdir(), 'handtight-pictures-'));
-  for (const name of ['shop.rebuild', 'clean.rebuild']) cpSync(join(root, 'tests/workbench/workspace', name), join(workspace, name));
+  for (const name of ['shop.rebuild', 'clean.rebuild'])
+    cpSync(join(root, 'tests/workbench/workspace', name), join(workspace, name));
   const host = await startHost(settings, ['--disable-workspace-trust']);
   const browser = await startBrowser();
   try {
@@ -88,29 +92,31 @@ async function command(page: Page, title: string): Promise<void> {
   await page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
 }
 
-/** Puts the cursor at the end of the first line that holds the text, by the editor's own search. */
-async function goTo(page: Page, text: string): Promise<void> {
-  await page.locator('.monaco-editor.focused, .monaco-editor').first().click();
-  await page.keyboard.press('Control+Home');
-  await page.keyboard.press('Control+F');
-  await page.locator('.find-widget textarea[aria-label="Find"], .find-widget .find-part textarea').first().fill(text);
+/** Puts the cursor behind a text of the picture's file, where it first stands behind another. */
+async function goTo(page: Page, text: string, behind = ''): Promise<void> {
+  const at = source.indexOf(text, source.indexOf(behind)) + text.length;
+  const before = source.slice(0, at).split('\n');
+  await page.locator('.monaco-editor').first().click();
+  await page.keyboard.press('Control+G');
+  await page.locator('.quick-input-widget input').fill(`:${before.length}:${before.at(-1)!.length + 1}`);
   await page.keyboard.press('Enter');
-  await page.keyboard.press('Escape');
-  await page.keyboard.press('ArrowRight');
+  await page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
 }
 
 /** A joint left hand-tight, a pressure that was not let down, a name misspelt. */
 async function problemsPicture(page: Page): Promise<void> {
-  await goTo(page, 'torque plug to plug-fit');
+  // From the end to the beginning: lines above stay where they are in the source.
+  await goTo(page, 'relieve', 'repair new-ball');
   await deleteLine(page);
-  await goTo(page, 'disconnect inlet');
+  await goTo(page, 'torque plug to plug-fit', 'stage build');
+  await deleteLine(page);
+  await goTo(page, 'cap inlet', 'stage prove');
   await page.keyboard.press('ArrowUp');
-  await deleteLine(page);
-  await goTo(page, 'rinse body, plug');
+  await page.keyboard.press('End');
   await page.keyboard.press('Backspace');
   await page.keyboard.press('Escape');
   await command(page, 'Problems: Focus on Problems View');
-  await page.locator('.markers-panel .monaco-list-row').nth(3).waitFor();
+  await page.locator('.markers-panel .monaco-list-row').nth(2).waitFor();
   await page.waitForTimeout(800);
   await page.screenshot({ path: join(folder, 'problems.png') });
   await command(page, 'View: Hide Panel');
@@ -119,7 +125,6 @@ async function problemsPicture(page: Page): Promise<void> {
 
 async function completionPicture(page: Page): Promise<void> {
   await goTo(page, 'fit washer');
-  await page.keyboard.press('End');
   await page.keyboard.press('Enter');
   await page.keyboard.type('fit ');
   await page.locator('.suggest-widget.visible .monaco-list-row').first().waitFor();
@@ -130,7 +135,7 @@ async function completionPicture(page: Page): Promise<void> {
 }
 
 async function previewPicture(page: Page): Promise<void> {
-  await goTo(page, 'test opening');
+  await goTo(page, 'test opening', 'stage prove');
   await page.keyboard.press('Home');
   await command(page, 'Handtight: Open Sheet to the Side');
   await page.locator('iframe.webview.ready').waitFor();

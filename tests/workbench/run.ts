@@ -20,7 +20,8 @@ let count = '';
 
 async function main(): Promise<number> {
   for (const needed of ['out/extension.cjs', 'out/server.cjs']) {
-    if (!existsSync(join(root, needed))) throw new Error(`${needed} is not there: build the extension first (npm run build).`);
+    if (!existsSync(join(root, needed)))
+      throw new Error(`${needed} is not there: build the extension first (npm run build).`);
   }
   const tests = await bundleSuite();
   const workspace = mkdtempSync(join(tmpdir(), 'handtight-workspace-'));

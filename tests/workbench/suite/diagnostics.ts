@@ -15,11 +15,15 @@ export const diagnosticsTests: readonly Test[] = [
       const editor = await open('procedure.rebuild');
       assert.equal(editor.document.languageId, 'rebuild');
       await replace(editor, 'remove nut, nozzle', 'remove nut, nozzel');
-      const found = await until('a finding', () => problems(editor.document).find((problem) => rule(problem) === 'unknown-name'));
+      const found = await until('a finding', () =>
+        problems(editor.document).find((problem) => rule(problem) === 'unknown-name'),
+      );
       assert.match(found.message, /nozzel/);
       assert.ok(found.range.intersection(find(editor.document, 'nozzel')), 'it stands at the name');
       await replace(editor, 'nozzel', 'nozzle');
-      await until('the finding to go', () => problems(editor.document).every((problem) => rule(problem) !== 'unknown-name'));
+      await until('the finding to go', () =>
+        problems(editor.document).every((problem) => rule(problem) !== 'unknown-name'),
+      );
     },
   },
   {
@@ -27,7 +31,9 @@ export const diagnosticsTests: readonly Test[] = [
     async run() {
       const editor = await open('procedure.rebuild');
       await replace(editor, 'remove nut, nozzle', 'remove nut, nozzel');
-      const found = await until('a finding', () => problems(editor.document).find((problem) => rule(problem) === 'unknown-name'));
+      const found = await until('a finding', () =>
+        problems(editor.document).find((problem) => rule(problem) === 'unknown-name'),
+      );
       assert.ok(typeof found.code === 'object', 'the code has a link');
       assert.equal(found.code.target.toString(), 'handtight-rule:/unknown-name.md');
       const page = await workspace.openTextDocument(found.code.target);
@@ -42,7 +48,9 @@ export const diagnosticsTests: readonly Test[] = [
       await window.tabGroups.close(tab);
       await open('procedure.rebuild');
       await commands.executeCommand('handtight.explain', 'unknown-name');
-      const explained = await until('the page', () => window.tabGroups.all.flatMap(({ tabs }) => tabs).find(({ label }) => label.includes('unknown-name')));
+      const explained = await until('the page', () =>
+        window.tabGroups.all.flatMap(({ tabs }) => tabs).find(({ label }) => label.includes('unknown-name')),
+      );
       await window.tabGroups.close(explained);
       await open('procedure.rebuild');
     },
@@ -52,8 +60,14 @@ export const diagnosticsTests: readonly Test[] = [
     async run() {
       const editor = await open('procedure.rebuild');
       await replace(editor, 'remove nut, nozzle', 'remove nut, nozzel');
-      const found = await until('a finding', () => problems(editor.document).find((problem) => rule(problem) === 'unknown-name'));
-      const actions = await commands.executeCommand<CodeAction[]>('vscode.executeCodeActionProvider', editor.document.uri, found.range);
+      const found = await until('a finding', () =>
+        problems(editor.document).find((problem) => rule(problem) === 'unknown-name'),
+      );
+      const actions = await commands.executeCommand<CodeAction[]>(
+        'vscode.executeCodeActionProvider',
+        editor.document.uri,
+        found.range,
+      );
       const preferred = actions.find(({ isPreferred }) => isPreferred);
       assert.ok(preferred?.edit, `a preferred fix is offered: ${actions.map(({ title }) => title).join(', ')}`);
       assert.ok(await workspace.applyEdit(preferred.edit));
@@ -67,7 +81,11 @@ export const diagnosticsTests: readonly Test[] = [
       const editor = await open('procedure.rebuild');
       const found = await until('a finding that can be allowed', async () => {
         for (const problem of problems(editor.document)) {
-          const actions = await commands.executeCommand<CodeAction[]>('vscode.executeCodeActionProvider', editor.document.uri, problem.range);
+          const actions = await commands.executeCommand<CodeAction[]>(
+            'vscode.executeCodeActionProvider',
+            editor.document.uri,
+            problem.range,
+          );
           const action = actions.find(({ title }) => title.startsWith(`Allow ${rule(problem)}`));
           if (action?.edit) return { problem, edit: action.edit, preferred: action.isPreferred };
         }
@@ -77,7 +95,10 @@ export const diagnosticsTests: readonly Test[] = [
       const before = problems(editor.document).filter((problem) => rule(problem) === rule(found.problem)).length;
       assert.ok(await workspace.applyEdit(found.edit));
       assert.match(editor.document.getText(), new RegExp(`allow ${rule(found.problem)} because "`));
-      await until('fewer findings of the rule', () => problems(editor.document).filter((problem) => rule(problem) === rule(found.problem)).length < before);
+      await until(
+        'fewer findings of the rule',
+        () => problems(editor.document).filter((problem) => rule(problem) === rule(found.problem)).length < before,
+      );
       await open('procedure.rebuild');
     },
   },
@@ -93,6 +114,17 @@ export const diagnosticsTests: readonly Test[] = [
     },
   },
   {
+    name: 'the server can be started anew, and tells all again',
+    async run() {
+      const { client } = await extension();
+      const editor = await open('procedure.rebuild');
+      await until('findings', () => problems(editor.document).length > 0);
+      await commands.executeCommand('handtight.restartServer');
+      assert.ok(client.isRunning());
+      await until('findings again', () => problems(editor.document).length > 0);
+    },
+  },
+  {
     name: 'a file deleted while open does not stop the server',
     async run() {
       const { client } = await extension();
@@ -100,10 +132,12 @@ export const diagnosticsTests: readonly Test[] = [
       await workspace.fs.writeFile(gone, new TextEncoder().encode('family gone "Gone" {\n}\n'));
       const editor = await open('gone.rebuild');
       await workspace.fs.delete(Uri.parse(gone.toString()));
-      await editor.edit((edit) => edit.insert(editor.document.positionAt(0), '// still typed in\n')).then(
-        () => undefined,
-        () => undefined,
-      );
+      await editor
+        .edit((edit) => edit.insert(editor.document.positionAt(0), '// still typed in\n'))
+        .then(
+          () => undefined,
+          () => undefined,
+        );
       await commands.executeCommand('workbench.action.revertAndCloseActiveEditor');
       assert.ok(client.isRunning());
       const other = await open('procedure.rebuild');

@@ -1,4 +1,14 @@
-import { commands, type CompletionItem, type CompletionList, type DocumentSymbol, type Hover, type Location, MarkdownString, Position, type TextEditor } from 'vscode';
+import {
+  type CompletionItem,
+  type CompletionList,
+  commands,
+  type DocumentSymbol,
+  type Hover,
+  type Location,
+  MarkdownString,
+  Position,
+  type TextEditor,
+} from 'vscode';
 import { assert, find, open, replace, type Test, until } from './test.ts';
 
 export const languageTests: readonly Test[] = [
@@ -7,13 +17,17 @@ export const languageTests: readonly Test[] = [
     async run() {
       const editor = await open('procedure.rebuild');
       const symbols = await until('symbols', async () => {
-        const all = await commands.executeCommand<DocumentSymbol[]>('vscode.executeDocumentSymbolProvider', editor.document.uri);
+        const all = await commands.executeCommand<DocumentSymbol[]>(
+          'vscode.executeDocumentSymbolProvider',
+          editor.document.uri,
+        );
         return all !== undefined && all.length > 0 ? all : undefined;
       });
       const procedure = symbols.find(({ name }) => name === 'rebuild-holder-17');
       assert.ok(procedure, symbols.map(({ name }) => name).join(', '));
       const names = procedure.children.map(({ name }) => name);
-      for (const name of ['opening', 'receive', 'teardown', 'prove', 'reshim']) assert.ok(names.includes(name), `${name} in ${names.join(', ')}`);
+      for (const name of ['opening', 'receive', 'teardown', 'prove', 'reshim'])
+        assert.ok(names.includes(name), `${name} in ${names.join(', ')}`);
     },
   },
   {
@@ -23,7 +37,8 @@ export const languageTests: readonly Test[] = [
       await replace(editor, '    slacken nut\n', '    slacken nut\n    \n');
       const line = find(editor.document, 'slacken nut').start.line + 1;
       const items = await complete(editor, new Position(line, 4));
-      for (const label of ['torque', 'clean outside', 'run-down', 'sign-off']) assert.ok(labels(items).includes(label), `${label} in ${labels(items)}`);
+      for (const label of ['torque', 'clean outside', 'run-down', 'sign-off'])
+        assert.ok(labels(items).includes(label), `${label} in ${labels(items)}`);
       await open('procedure.rebuild');
     },
   },
@@ -37,11 +52,21 @@ export const languageTests: readonly Test[] = [
       assert.ok(labels(parts).includes('cap'), 'a part called by a verb');
       assert.ok(!labels(parts).includes('torque'), 'no verb among the parts');
       assert.ok(labels(await completeAfter(editor, '    slacken nut\n', '    torque nut to ')).includes('nut-fit'));
-      assert.ok(labels(await completeAfter(editor, '    slacken nut\n', '    torque nut to nut-fit with ')).includes('TW-80'));
+      assert.ok(
+        labels(await completeAfter(editor, '    slacken nut\n', '    torque nut to nut-fit with ')).includes('TW-80'),
+      );
       assert.ok(labels(await completeAfter(editor, '    slacken nut\n', '    wash nut in ')).includes('solvent'));
-      assert.ok(labels(await completeAfter(editor, '    slacken nut\n', '    test opening read pressure within opening on fail ')).includes('reshim'));
+      assert.ok(
+        labels(
+          await completeAfter(editor, '    slacken nut\n', '    test opening read pressure within opening on fail '),
+        ).includes('reshim'),
+      );
       assert.ok(labels(await completeAfter(editor, '    slacken nut\n', '    keep nut at ')).includes('tank'));
-      assert.ok(labels(await completeAfter(editor, '    slacken nut\n', '    slacken nut allow ')).includes('joint-not-slackened'));
+      assert.ok(
+        labels(await completeAfter(editor, '    slacken nut\n', '    slacken nut allow ')).includes(
+          'joint-not-slackened',
+        ),
+      );
     },
   },
   {
@@ -50,12 +75,18 @@ export const languageTests: readonly Test[] = [
       const editor = await open('procedure.rebuild');
       const place = find(editor.document, 'slacken nut').end.translate(0, -1);
       const locations = await until('a definition', async () => {
-        const found = await commands.executeCommand<Location[]>('vscode.executeDefinitionProvider', editor.document.uri, place);
+        const found = await commands.executeCommand<Location[]>(
+          'vscode.executeDefinitionProvider',
+          editor.document.uri,
+          place,
+        );
         return found.length > 0 ? found : undefined;
       });
       assert.ok(locations[0]?.uri.path.endsWith('shop.rebuild'));
       const hovers = await commands.executeCommand<Hover[]>('vscode.executeHoverProvider', editor.document.uri, place);
-      const said = hovers.flatMap(({ contents }) => contents).map((content) => (content instanceof MarkdownString ? content.value : String(content)));
+      const said = hovers
+        .flatMap(({ contents }) => contents)
+        .map((content) => (content instanceof MarkdownString ? content.value : String(content)));
       assert.match(said.join('\n'), /Nozzle nut/);
     },
   },
@@ -70,7 +101,11 @@ function labels(items: readonly CompletionItem[]): string[] {
 }
 
 async function complete(editor: TextEditor, position: Position): Promise<CompletionItem[]> {
-  const list = await commands.executeCommand<CompletionList>('vscode.executeCompletionItemProvider', editor.document.uri, position);
+  const list = await commands.executeCommand<CompletionList>(
+    'vscode.executeCompletionItemProvider',
+    editor.document.uri,
+    position,
+  );
   return list.items;
 }
 

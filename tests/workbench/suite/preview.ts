@@ -44,7 +44,10 @@ export const previewTests: readonly Test[] = [
         () => true,
       );
       assert.ok(refused, 'a question of the wrong form is refused');
-      assert.equal((await client.sendRequest<SheetAnswer>('handtight/sheet', { uri: fileUri('nowhere.rebuild').toString() })).kind, 'none');
+      assert.equal(
+        (await client.sendRequest<SheetAnswer>('handtight/sheet', { uri: fileUri('nowhere.rebuild').toString() })).kind,
+        'none',
+      );
     },
   },
   {
@@ -60,5 +63,8 @@ export const previewTests: readonly Test[] = [
 function previewTab(label: string): Tab | undefined {
   return window.tabGroups.all
     .flatMap(({ tabs }) => tabs)
-    .find((tab) => tab.input instanceof TabInputWebview && tab.input.viewType.endsWith('handtight.sheet') && tab.label === label);
+    .find(
+      (tab) =>
+        tab.input instanceof TabInputWebview && tab.input.viewType.endsWith('handtight.sheet') && tab.label === label,
+    );
 }

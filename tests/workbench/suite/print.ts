@@ -25,7 +25,9 @@ export const printTests: readonly Test[] = [
       const editor = await open('clean.rebuild');
       await until('no errors', async () => {
         const { client } = await extension();
-        const answer = await client.sendRequest<{ kind: string; errors?: number }>('handtight/sheet', { uri: editor.document.uri.toString() });
+        const answer = await client.sendRequest<{ kind: string; errors?: number }>('handtight/sheet', {
+          uri: editor.document.uri.toString(),
+        });
         return answer.kind === 'sheet' && answer.errors === 0;
       });
       const file = await commands.executeCommand<string | undefined>('handtight.print');

@@ -1,7 +1,18 @@
 /** Small helps for the editor tests: there is no test runner in an extension host. */
 import * as assert from 'node:assert/strict';
 import {
-  commands, type Diagnostic, extensions, languages, Position, Range, Selection, type TextDocument, type TextEditor, Uri, window, workspace,
+  commands,
+  type Diagnostic,
+  extensions,
+  languages,
+  Position,
+  Range,
+  Selection,
+  type TextDocument,
+  type TextEditor,
+  Uri,
+  window,
+  workspace,
 } from 'vscode';
 import type { Handtight } from '../../../extension/client.ts';
 
@@ -13,7 +24,11 @@ export interface Test {
 }
 
 /** Waits until the answer is one, looking every 50 ms; says what was waited for when it does not come. */
-export async function until<T>(what: string, look: () => T | Promise<T>, milliseconds = 15_000): Promise<NonNullable<T>> {
+export async function until<T>(
+  what: string,
+  look: () => T | Promise<T>,
+  milliseconds = 15_000,
+): Promise<NonNullable<T>> {
   const end = Date.now() + milliseconds;
   for (;;) {
     const found = await look();
