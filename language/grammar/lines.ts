@@ -160,6 +160,7 @@ function wouldStrand(open: readonly string[], following: readonly IToken[] | und
     open[0] === 'procedure' &&
     stepBlocks.includes(open[1]!) &&
     word !== null &&
+    word !== 'hazard' &&
     stepWords.includes(word)
   );
 }

@@ -92,21 +92,22 @@ export function parse(text: string): Parsed {
     const result = parser.LangiumParser.parse<File>(text);
     const errors = result.parserErrors as readonly SyntaxError[];
     const error = errors[0];
-    if (error === undefined || rounds-- === 0 || !setAside(error, lexer)) {
+    // Of few errors only the first is sure, since it may have caused the others. Of many, each round takes all.
+    const sure = errors.length > 3 ? errors : errors.slice(0, 1);
+    const found = statementOf(lexer.tokens);
+    if (error === undefined || rounds-- === 0 || sure.filter((one) => setAside(one, lexer, found)).length === 0) {
       problems.push(...errors.map((one) => syntaxProblem(one, lexer.tokens)));
       const spelling = [...result.lexerErrors.map(lexingProblem), ...openQuotes(lexer.tokens)];
       return { ast: result.value, problems: inOrder([...spelling, ...withoutEcho(problems, spelling)]) };
     }
-    problems.push(syntaxProblem(error, lexer.tokens));
+    problems.push(...sure.map((one) => syntaxProblem(one, lexer.tokens)));
   }
 }
 
 /** Marks the statement of an error as damaged. False where it is already, or cannot be found. */
-function setAside(error: SyntaxError, lexer: LineLexer): boolean {
+function setAside(error: SyntaxError, lexer: LineLexer, found: ReadonlyMap<IToken, IToken[]>): boolean {
   const culprit = error.token;
-  const statement =
-    statements(lexer.tokens).find((tokens) => tokens.includes(culprit)) ??
-    statements(lexer.tokens).find((tokens) => tokens.includes(error.previousToken!));
+  const statement = found.get(culprit) ?? found.get(error.previousToken!);
   if (statement === undefined) return false;
   const offset = statement[0]!.startOffset;
   const keep = Math.max(0, statement.indexOf(culprit));
@@ -116,6 +117,11 @@ function setAside(error: SyntaxError, lexer: LineLexer): boolean {
     keep: before === undefined ? keep : before.keep === 1 ? 0 : Math.min(keep, before.keep - 1, 1),
   });
   return true;
+}
+
+/** The statement that each token stands in. */
+function statementOf(tokens: readonly IToken[]): Map<IToken, IToken[]> {
+  return new Map(statements(tokens).flatMap((statement) => statement.map((token) => [token, statement] as const)));
 }
 
 function syntaxProblem(error: SyntaxError, tokens: readonly IToken[]): SyntaxProblem {

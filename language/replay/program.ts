@@ -6,6 +6,8 @@ export type Point =
   | { readonly kind: 'step'; readonly step: Step; readonly block: Stage | Repair; readonly group: Group | null }
   /** After the last test of a stage: on with it if all passed, else one repair. */
   | { readonly kind: 'decide'; readonly group: Group; readonly block: Stage | Repair }
+  /** A step for other part numbers: it keeps its place, so that a point is the same one in every replay. */
+  | { readonly kind: 'skip'; readonly block: Stage | Repair }
   /** A repair is done: back to the earliest gate not passed. */
   | { readonly kind: 'resume'; readonly block: Repair }
   | { readonly kind: 'end'; readonly block: Stage | Repair };
@@ -20,6 +22,8 @@ export interface Program {
   readonly procedure: Procedure;
   /** Part numbers that it is for; null: the procedure makes no difference between them. */
   readonly numbers: readonly string[] | null;
+  /** Parts that only steps for other part numbers name: they are not on these. */
+  readonly absent: ReadonlySet<string>;
   readonly points: readonly Point[];
   /** Points of the gates, in order: where a unit may go back to. */
   readonly gates: readonly { readonly point: number; readonly name: string }[];
@@ -39,12 +43,11 @@ export function programOf(procedure: Procedure, numbers: readonly string[] | nul
 
   const layStage = (stage: Stage) => {
     points.push({ kind: 'enter', block: stage });
-    const steps = stage.steps.filter(mine);
-    const tests = steps.filter(waitsForOthers);
-    const group: Group = { tests };
+    const tests = stage.steps.filter(waitsForOthers);
+    const group: Group = { tests: tests.filter(mine) };
     const first = points.length;
-    steps.forEach((step) => {
-      points.push({ kind: 'step', step, block: stage, group: tests.includes(step) ? group : null });
+    stage.steps.forEach((step) => {
+      points.push(mine(step) ? { kind: 'step', step, block: stage, group: tests.includes(step) ? group : null } : { kind: 'skip', block: stage });
       if (step === tests.at(-1)) points.push({ kind: 'decide', group, block: stage });
     });
     const decide = points.findIndex((point, index) => index >= first && point.kind === 'decide');
@@ -63,10 +66,17 @@ export function programOf(procedure: Procedure, numbers: readonly string[] | nul
   for (const repair of procedure.repairs) {
     repairs.set(repair.name, points.length);
     points.push({ kind: 'enter', block: repair });
-    for (const step of repair.steps.filter(mine)) points.push({ kind: 'step', step, block: repair, group: null });
+    for (const step of repair.steps) points.push(mine(step) ? { kind: 'step', step, block: repair, group: null } : { kind: 'skip', block: repair });
     points.push({ kind: 'resume', block: repair });
   }
-  return { procedure, numbers, points, gates, repairs, decisions };
+  return { procedure, numbers, absent: absentParts(procedure, mine), points, gates, repairs, decisions };
+}
+
+function absentParts(procedure: Procedure, mine: (step: Step) => boolean): ReadonlySet<string> {
+  const named = [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps).filter((step) => !step.all);
+  const parts = (steps: readonly Step[]) => steps.flatMap((step) => [...step.objects, ...step.withObjects].filter(({ kind }) => kind === 'part').map(({ name }) => name));
+  const here = new Set(parts(named.filter(mine)));
+  return new Set(parts(named).filter((part) => !here.has(part)));
 }
 
 /** A test is judged with the other tests of its stage; a check, or a test that stops, at once. */

@@ -1,5 +1,5 @@
 import type { Procedure, Repair, Stage, Step } from '../model/procedure.ts';
-import { gate as gateBits, Layout } from './cells.ts';
+import { flag, gate as gateBits, Layout } from './cells.ts';
 import { type Group, nextEntries, type Point, type Program, programOf, variants } from './program.ts';
 import { Relations } from './relations.ts';
 import { State } from './state.ts';
@@ -64,7 +64,7 @@ export class Replay {
     const { procedure } = program;
     this.layout = new Layout(procedure);
     this.relations = new Relations(procedure.family);
-    this.transfer = new Transfer(procedure, this.relations);
+    this.transfer = new Transfer(procedure, this.relations, program.absent);
     this.oneTry = procedure.repairs
       .filter((repair) => repair.tries === 1)
       .map((repair) => repair.name)
@@ -81,7 +81,7 @@ export class Replay {
   private run() {
     const { procedure, points } = this.program;
     if (points.length === 0) return;
-    const loose = procedure.family.parts.filter((part) => part.suppliedLoose).map((part) => part.name);
+    const loose = procedure.family.parts.filter((part) => part.suppliedLoose || this.program.absent.has(part.name)).map((part) => part.name);
     const first = this.way(null, 0, null);
     this.flow(first, 0, State.received(this.layout, loose, procedure.stages[0]?.station ?? null));
     while (this.work.length > 0) {
@@ -151,6 +151,8 @@ export class Replay {
           break;
         case 'step':
           if (this.passStep(point, index, state, way, visitor, flow) === 'stop') return;
+          break;
+        case 'skip':
           break;
         case 'decide':
           this.sendFailed(point.group, point.block, index, state, way, flow);
@@ -265,7 +267,8 @@ export class Replay {
   /** Conditions of leaving are taken as met once they are reported. */
   private left(state: State, index: number) {
     for (const cells of this.layout.parts.values()) state.set(cells.kept, 2, index);
-    state.set(this.layout.unit.clamped, 1, index);
+    state.set(this.layout.unit.clamped, flag.no, index);
+    state.set(this.layout.unit.pressure, flag.no, index);
   }
 
   private lastStepBefore(index: number): Step | null {

@@ -12,10 +12,12 @@ import type { State } from './state.ts';
 export class Transfer {
   private readonly procedure: Procedure;
   private readonly relations: Relations;
+  private readonly absent: ReadonlySet<string>;
 
-  constructor(procedure: Procedure, relations: Relations) {
+  constructor(procedure: Procedure, relations: Relations, absent: ReadonlySet<string>) {
     this.procedure = procedure;
     this.relations = relations;
+    this.absent = absent;
   }
 
   /** Applies a step in place. `at` is the step's index, for `since`. */
@@ -70,14 +72,14 @@ export class Transfer {
         for (const name of parts) this.takeOff(name, state, at, bits.place.gone);
         return;
       case 'keep':
-        for (const name of [...parts, ...step.withObjects.map((object) => object.name)]) {
+        for (const name of this.withInside([...parts, ...step.withObjects.map((object) => object.name)], state)) {
           const cells = state.part(name);
           set(cells.kept, bits.kept.kept);
           set(cells.where, step.station === null ? 1 : layout.stationBit(step.station));
         }
         return;
       case 'send':
-        for (const name of parts) {
+        for (const name of this.withInside(parts, state)) {
           set(state.part(name).where, layout.stationBit(step.station));
           set(state.part(name).kept, bits.kept.kept);
         }
@@ -100,6 +102,7 @@ export class Transfer {
         return;
       case 'disconnect':
         for (const object of step.objects) set(layout.ports.get(object.name)!, bits.port.open);
+        set(unit.pressure, bits.flag.no);
         set(unit.primed, bits.flag.no);
         return;
       case 'wash':
@@ -108,11 +111,10 @@ export class Transfer {
           this.cleaned(name, bits.dirt.washed, this.wetWith(step), state, at);
         return;
       case 'rinse':
-        for (const name of this.notGone(parts, state))
-          this.cleaned(name, bits.dirt.rinsed, this.wetWith(step), state, at);
+        for (const name of this.notGone(parts, state)) this.rinsed(name, this.wetWith(step), state, at);
         return;
       case 'clean-holes':
-        for (const name of parts) set(state.part(name).dirt, bits.dirt.dirty);
+        for (const name of parts) set(state.part(name).dirt, (state.get(state.part(name).dirt) & bits.dirt.dirty) | bits.dirt.loosened);
         return;
       case 'wipe':
         for (const name of parts)
@@ -145,12 +147,15 @@ export class Transfer {
         return;
       case 'run-down':
         for (const name of parts) {
-          this.putIn(name, false, state, at);
+          this.close(name, state, at);
           this.setJoint(name, bits.joint.run, state, at);
         }
         return;
       case 'torque':
-        for (const name of parts) this.setJoint(name, bits.joint.torqued, state, at);
+        for (const name of parts) {
+          this.close(name, state, at);
+          this.setJoint(name, bits.joint.torqued, state, at);
+        }
         return;
       case 'lock':
         for (const name of parts) this.lock(name, state, at);
@@ -194,6 +199,23 @@ export class Transfer {
     state.set(cells.wet, wetness, at);
   }
 
+  /** A rinse takes off preservative and what was loosened; dirt as it came in wants a wash. */
+  private rinsed(name: string, wetness: number, state: State, at: number) {
+    const cells = state.part(name);
+    const value = state.get(cells.dirt);
+    const dirty = value & bits.dirt.dirty;
+    state.set(cells.dirt, dirty | (value === dirty ? 0 : bits.dirt.rinsed), at);
+    state.set(cells.wet, wetness, at);
+  }
+
+  /** Parts, and those that came out with them and still lie in them. */
+  private withInside(parts: readonly string[], state: State): string[] {
+    return parts.flatMap((name) => [
+      name,
+      ...this.relations.inside(name).map((inner) => inner.name).filter((inner) => !parts.includes(inner) && state.may(state.part(inner).place, bits.place.sub)),
+    ]);
+  }
+
   private dirtied(name: string, state: State, at: number) {
     state.set(state.part(name).dirt, bits.dirt.dirty, at);
   }
@@ -206,6 +228,7 @@ export class Transfer {
   /** A loaded joint gives: the prime is lost and what was proven through it is stale. */
   private open(joint: string, state: State, at: number) {
     state.set(state.layout.unit.primed, bits.flag.no, at);
+    state.set(state.layout.unit.pressure, bits.flag.no, at);
     this.touch(joint, state, at);
   }
 
@@ -233,7 +256,7 @@ export class Transfer {
     state.set(cells.kept, to === bits.place.gone || wasGuard ? bits.kept.kept : bits.kept.loose, at);
     if (to === bits.place.off) {
       for (const inner of this.relations.inside(name)) {
-        if (state.may(state.part(inner.name).place, bits.place.in)) this.takeOff(inner.name, state, at, bits.place.sub);
+        if (state.may(state.part(inner.name).place, bits.place.in | bits.place.trial)) this.takeOff(inner.name, state, at, bits.place.sub);
       }
     }
   }
@@ -242,6 +265,13 @@ export class Transfer {
     for (const face of this.relations.family.faces) {
       if (face.guardedBy === part || face.guardedBy === null)
         state.set(state.layout.faces.get(face.id)!.guard, bits.guard.off, at);
+    }
+  }
+
+  /** A joint that closes has its own part and all inside it in place. */
+  private close(name: string, state: State, at: number) {
+    for (const part of [...this.relations.closure(name), name]) {
+      if (!this.absent.has(part) && !state.mustBeIn(part)) this.putIn(part, false, state, at);
     }
   }
 
@@ -277,7 +307,7 @@ export class Transfer {
     for (const object of step.objects) {
       const part = object.kind === 'face' ? this.relations.face(object.name).part : object.name;
       state.set(state.part(part).age, bits.age.lapped, at);
-      this.dirtied(part, state, at);
+      state.set(state.part(part).dirt, (state.get(state.part(part).dirt) & bits.dirt.dirty) | bits.dirt.loosened, at);
       this.touchPart(part, state, at);
     }
   }

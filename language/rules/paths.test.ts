@@ -74,7 +74,7 @@ describe('one finding per cause', () => {
   });
 
   // Told a second time: “… This happens after opening (6.3) fails and reshim (R1) is done.” One relieve is missing.
-  it.fails('the first way wins, where the state before comes from another step on each way', () => {
+  it('the first way wins, where the state before comes from another step on each way', () => {
     expect(steps(procedureWith({ prove: instead('relieve    disconnect inlet', 'disconnect inlet') }))).toEqual([
       '6.4 opened-under-pressure',
     ]);
@@ -114,12 +114,12 @@ describe('one finding per cause', () => {
   });
 
   // Three: after torque-out-of-order the nut counts as tight and yet as off, so the washer has nothing to go on.
-  it.fails('a nut that is not run down is told once', () => {
+  it('a nut that is not run down is told once', () => {
     expect(steps(procedureWith({ build: instead('      run-down nut\n', '') }))).toEqual(['5.6 torque-out-of-order']);
   });
 
   // Told at 5.9, for leaving the build room: the pressure was left on in R1.3f, when the unit went there.
-  it.fails('what is left undone in a repair is told where the unit leaves it', () => {
+  it('what is left undone in a repair is told where the unit leaves it', () => {
     const lift = '      unclamp body\n      test lift  read length within 0.20..0.25 mm  on fail turn (2 times)\n';
     const turn = '\n    repair turn { do "Turn the needle in its seat" }';
     expect(
@@ -144,7 +144,7 @@ describe('part numbers', () => {
   });
 
   // “Only for A-250.” It is so for both: the second is not told, having the same cause.
-  it.fails('are not named where it is so for all', () => {
+  it('are not named where it is so for all', () => {
     const [one, ...others] = found(
       procedureWith({
         build: noTorque,
@@ -334,7 +334,7 @@ describe('a concession', () => {
   });
 
   // Told at the next place where it matters: 7.3, the sign-off. The nut is as loose as it was when it was allowed.
-  it.fails('covers its cause, not only the first place where it is told', () => {
+  it('covers its cause, not only the first place where it is told', () => {
     const text = procedureWith({
       build: noTorque,
       prove: instead('on fail reshim (3 times)', `on fail reshim (3 times)  allow left-hand-tight ${because}`),

@@ -49,3 +49,13 @@ export function wayWords(procedure: Procedure, way: Way): string {
   const before = way.from.way.repair === null ? 'after ' : `${wayWords(procedure, way.from.way)}, then `;
   return `${before}${failed} fails and ${repair} is done`;
 }
+
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** A station in the middle of a sentence: `the polishing wheel`. */
+export function stationWords(procedure: Procedure, name: string | null): string {
+  const station = procedure.shop.stations.find((other) => other.name === name);
+  return station === undefined ? 'its station' : `the ${lower(station.title)}`;
+}

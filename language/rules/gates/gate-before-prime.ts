@@ -17,7 +17,7 @@ export const gateBeforePrime: Rule = {
         way,
         since,
         cause: `prime:${since}`,
-        message: `The unit is not primed when ${step.gate!.name.replace(/^set /u, '')} is ${step.verb === 'set' ? 'set' : 'tested'}: air in it makes the reading soft and the spray ragged. Write prime 6 strokes with gauge shut before.`,
+        message: `The unit is not primed when ${step.gate!.name.replace(/^set /u, '')} is ${step.verb === 'set' ? 'set' : 'tested'}: air in it makes the reading soft and the spray ragged. Write “prime 6 strokes with gauge shut” before.`,
       });
     },
   }),

@@ -5,7 +5,7 @@ import type { Rule } from '../rule.ts';
 export const gateStale: Rule = {
   code: 'gate-stale',
   severity: 'error',
-  title: 'What a test proves through was touched after it, and the test is not run again.',
+  title: 'What was tested is changed after the test, and the test is not run again.',
   replay: ({ program, layout }, report) => ({
     end({ state, way, last, block }) {
       for (const { point, name } of program.gates) {
@@ -13,7 +13,7 @@ export const gateStale: Rule = {
         if (!state.may(cell, gate.stale)) continue;
         const since = state.since[cell]!;
         const touched = program.points[since];
-        const by = touched?.kind === 'step' ? `step ${touched.step.number} touched what it proves through` : 'what it proves through was touched';
+        const by = touched?.kind === 'step' ? `step ${touched.step.number} (${touched.step.verb} ${touched.step.objects[0]?.name ?? ''}) changed what was tested` : 'what was tested was changed';
         const tested = program.points[point];
         report({
           at: touched?.kind === 'step' ? touched.step : (last ?? block.source),

@@ -16,7 +16,7 @@ export const gateWithoutFailPath: Rule = {
           at: step,
           message: gate.failWritten
             ? `${name} says on fail and then nothing: the bench hand stands there with a bad unit. Name the repairs that are tried, in order.`
-            : `${name} does not say what is done when it fails: the bench hand stands there with a bad unit. Write on fail and the repairs that are tried, in order.`,
+            : `${name} does not say what is done when it fails: the bench hand stands there with a bad unit. Write “on fail” and the repairs that are tried, in order.`,
         });
       }
     }

@@ -16,7 +16,7 @@ export const notOnTheTester: Rule = {
         if (!isHydraulic(step, procedure)) return;
         const what = step.verb === 'prime' ? 'primed' : step.verb === 'read' ? 'read' : step.verb === 'set' ? 'set' : 'tested';
         if (atPressure !== 0 && !before.must(layout.unit.station, atPressure)) {
-          report({ at: step, way, since: before.since[layout.unit.station], cause: `tester:${before.since[layout.unit.station]}`, message: `The unit is not at a station with pressure when it is ${what}. Put the step into a stage at the tester, or say pressure at the station.` });
+          report({ at: step, way, since: before.since[layout.unit.station], cause: `tester:${before.since[layout.unit.station]}`, message: `The unit is not at a station with pressure when it is ${what}. Put the step into a stage at the tester, or write pressure at that station in the shop.` });
           return;
         }
         const ports = procedure.family.ports;
@@ -27,7 +27,7 @@ export const notOnTheTester: Rule = {
           way,
           since,
           cause: `connected:${since}`,
-          message: `No line is connected when the unit is ${what}: there is no pressure in it. Write connect and the port before.`,
+          message: `No line is connected when the unit is ${what}: there is no pressure in it. Write “connect” and the port before.`,
         });
       },
     };

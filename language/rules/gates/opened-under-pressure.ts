@@ -1,12 +1,13 @@
 import { flag, place } from '../../replay/cells.ts';
 import type { Rule } from '../rule.ts';
+import { stationWords } from '../words.ts';
 
 /** Something is slackened, taken off or disconnected while the unit may be under pressure. */
 export const openedUnderPressure: Rule = {
   code: 'opened-under-pressure',
   severity: 'error',
   title: 'The unit is opened or disconnected while it may be under pressure.',
-  replay: ({ layout, relations }, report) => ({
+  replay: ({ program, layout, relations }, report) => ({
     step({ step, before, way }) {
       const opens =
         step.verb === 'disconnect' ||
@@ -17,15 +18,15 @@ export const openedUnderPressure: Rule = {
         at: step,
         way,
         since,
-        cause: `pressure:${since}`,
-        message: 'The unit may still be under pressure when this is opened: fluid at test pressure goes through skin. Write relieve before it, and see the gauge at zero.',
+        cause: `pressure:${step.number}`,
+        message: 'The unit may still be under pressure when this is opened: fluid at test pressure goes through skin. Write “relieve” before it, and see the gauge at zero.',
         data: step.call === null ? { source: step.source } : undefined,
       });
     },
     leave({ last, block, state, way }) {
       const since = state.since[layout.unit.pressure];
       if (!state.may(layout.unit.pressure, flag.yes)) return;
-      report({ at: last ?? block.source, way, since, cause: `pressure:${since}`, message: `The unit leaves ${block.station ?? block.name} while it may be under pressure. Write relieve before.` });
+      report({ at: last ?? block.source, way, since, cause: `pressure:${since}`, message: `The unit leaves ${stationWords(program.procedure, block.station)} while it may be under pressure. Write “relieve” at the end of this stage.` });
     },
     end({ state, way, last, block }) {
       const since = state.since[layout.unit.pressure];

@@ -17,7 +17,7 @@ export const airPressureTooHigh: Rule = {
       for (const step of block.steps) {
         if (step.verb !== 'blow-dry') continue;
         if (step.air === null) {
-          report({ at: step, message: `No air pressure is given for blowing dry: the line in the shop may drive chips into eyes and air through skin. Write with air at most and a pressure under ${formatQuantity(limit)} (${from}).` });
+          report({ at: step, message: `No air pressure is given for blowing dry: the line in the shop may drive chips into eyes and air through skin. Write “with air at most” and a pressure under ${formatQuantity(limit)} (${from}).` });
           continue;
         }
         const { high } = window(step.air);

@@ -10,7 +10,10 @@ export const hazardAfterStep: Rule = {
       if (problem.kind !== 'hazard-after-step') continue;
       report({
         at: problem.source,
-        message: `This hazard stands after ${problem.step === null ? 'the last step of its block' : `the step it warns of (${problem.step})`}: it would be read when the harm is done. Put it before the step.`,
+        message:
+          problem.step === null
+            ? 'No step follows this hazard in its stage: it would be read when the harm is done. Put it before the step that it warns of.'
+            : `This hazard stands after the step that it warns of (${problem.step}): it would be read when the harm is done. Put it before the step.`,
       });
     }
   },

@@ -7,19 +7,19 @@ export const jointNotSlackened: Rule = {
   code: 'joint-not-slackened',
   severity: 'error',
   title: 'The part of a tight joint is taken off before the joint is slackened.',
-  replay: ({ program, layout }, report) => ({
+  replay: ({ program, layout, relations }, report) => ({
     step({ step, before, way }) {
       if (step.verb !== 'remove' && step.verb !== 'discard') return;
       for (const object of step.objects) {
         const cell = layout.joints.get(object.name);
-        if (cell === undefined || !before.may(cell, joint.found | joint.torqued | joint.locked) || !before.may(before.part(object.name).place, place.in)) continue;
+        if (cell === undefined || relations.joint(object.name)?.handTightIsFinal === true || !before.may(cell, joint.found | joint.torqued | joint.locked) || !before.may(before.part(object.name).place, place.in)) continue;
         report({
           at: step,
           source: object.source,
           way,
           since: before.since[cell],
           cause: `tight:${object.name}:${before.since[cell]}`,
-          message: `The ${partWords(program.procedure, object.name)} is still tight when it is taken off. Write slacken ${object.name} before, with the unit held: a joint breaks loose at its own step, with the tool for it.`,
+          message: `The ${partWords(program.procedure, object.name)} is still tight when it is taken off. Write “slacken ${object.name}” before, with the unit held: a joint breaks loose at its own step, with the tool for it.`,
           data: step.call === null ? { part: object.name, source: step.source } : undefined,
         });
       }

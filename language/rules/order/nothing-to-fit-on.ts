@@ -1,6 +1,7 @@
 import { place } from '../../replay/cells.ts';
 import { restsOn } from '../../replay/relations.ts';
 import type { Rule } from '../rule.ts';
+import { builtUpsideDown } from '../upside-down.ts';
 import { partWords, partsWords } from '../words.ts';
 
 /** Fitted before what it rests on. Within one step parts go together in an order that allows it. */
@@ -9,8 +10,9 @@ export const nothingToFitOn: Rule = {
   severity: 'error',
   title: 'A part is fitted before the part that it rests on.',
   replay: ({ program, relations }, report) => ({
-    step({ step, before, way }) {
-      if (step.verb !== 'fit' && step.verb !== 'run-down') return;
+    step({ step, block, before, way }) {
+      if ((step.verb !== 'fit' && step.verb !== 'run-down') || step.forTrial) return;
+      if (builtUpsideDown(block, step, relations)) return;
       const objects = [...step.objects, ...step.withObjects];
       const together = objects.map((object) => object.name);
       for (const object of objects) {

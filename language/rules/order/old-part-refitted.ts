@@ -24,7 +24,7 @@ export const oldPartRefitted: Rule = {
           cause: `old:${object.name}:${before.since[cells.place]}`,
           message: renewed
             ? `The ${words} is always renewed, but the old one, only taken off, goes back in: it will leak. Write discard where it comes off, or renew ${object.name} before this step.`
-            : `The ${words} was discarded and there is no new one. Write renew ${object.name} before this step, or remove where it was discarded.`,
+            : `The ${words} was discarded and there is no new one. Write “renew ${object.name}” before this step; if the old one is good, write remove instead of discard.`,
         });
       }
     },

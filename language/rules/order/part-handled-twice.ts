@@ -1,6 +1,6 @@
 import { joint, place } from '../../replay/cells.ts';
 import type { Rule } from '../rule.ts';
-import { partWords } from '../words.ts';
+import { partsWords } from '../words.ts';
 
 /** Taken off when it is off, fitted when it is in place, or run down when it is torqued. */
 export const partHandledTwice: Rule = {
@@ -11,27 +11,26 @@ export const partHandledTwice: Rule = {
     step({ step, before, way }) {
       if (!['remove', 'discard', 'fit', 'run-down'].includes(step.verb)) return;
       const off = step.verb === 'remove' || step.verb === 'discard';
-      for (const object of [...step.objects, ...step.withObjects]) {
+      const objects = [...step.objects, ...step.withObjects];
+      const twice = objects.filter((object) => {
         const cells = before.part(object.name);
-        const jointCell = layout.joints.get(object.name);
-        const twice =
-          step.verb === 'run-down'
-            ? jointCell !== undefined && before.may(jointCell, joint.torqued | joint.locked | joint.run) && before.mayBeIn(object.name)
-            : off
-              ? before.may(cells.place, place.gone | (step.verb === 'remove' ? place.off : 0)) || (before.may(cells.place, place.sub) && carrierGoes(object.name))
-              : before.may(cells.place, place.in);
-        if (!twice) continue;
-        const since = step.verb === 'run-down' ? before.since[jointCell!] : before.since[cells.place];
-        const already = step.verb === 'run-down' ? 'run down' : off ? 'off' : 'in place';
-        report({
-          at: step,
-          source: object.source,
-          way,
-          since,
-          cause: `twice:${object.name}:${since}:${step.number}`,
-          message: `The ${partWords(program.procedure, object.name)} is ${already} already. Take this out, or put in the step that is missing between.`,
-        });
-      }
+        const cell = layout.joints.get(object.name);
+        if (step.verb === 'run-down') return cell !== undefined && before.may(cell, joint.torqued | joint.locked | joint.run) && before.mayBeIn(object.name);
+        if (!off) return before.may(cells.place, place.in);
+        return before.may(cells.place, place.gone | (step.verb === 'remove' ? place.off : 0)) || (before.may(cells.place, place.sub) && carrierGoes(object.name));
+      });
+      const [first] = twice;
+      if (first === undefined) return;
+      const since = before.since[step.verb === 'run-down' ? layout.joints.get(first.name)! : before.part(first.name).place];
+      const already = step.verb === 'run-down' ? 'tight or run down' : off ? 'off' : 'in place';
+      report({
+        at: step,
+        source: first.source,
+        way,
+        since,
+        cause: `twice:${since}:${step.number}`,
+        message: `The ${partsWords(program.procedure, twice.map((object) => object.name))} ${twice.length > 1 ? 'are' : 'is'} ${already} already. ${step.verb === 'run-down' ? 'Slacken it before' : 'Take this out'}, or put in the step that is missing between.`,
+      });
 
       /** A part in its sub-assembly is taken out of it by name, unless the whole is taken off again. */
       function carrierGoes(name: string): boolean {

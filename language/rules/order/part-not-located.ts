@@ -18,7 +18,7 @@ export const partNotLocated: Rule = {
             source: object.source,
             // In a sequence it is one slip, however often the sequence is called.
             cause: `located:${step.call === null ? step.number : `${step.call.source.file}:${step.call.source.range.start.line}:${step.call.source.range.start.character}`}:${object.name}`,
-            message: `The ${lower(part.title)} is located by ${part.locatedBy}, and this step does not say so: forced on out of place it shears a dowel or is torqued askew. Write ${part.base} located.`,
+            message: `The ${lower(part.title)} is located by ${part.locatedBy}, and this step does not say so: forced on out of place it shears a dowel or is torqued askew. Write “${part.base} located”.`,
             data: step.call === null ? { source: object.source } : undefined,
           });
         }

@@ -1,12 +1,13 @@
 import { flag } from '../../replay/cells.ts';
 import type { Rule } from '../rule.ts';
+import { stationWords } from '../words.ts';
 
 /** The unit leaves a station, or is clamped again, or the procedure ends, while it is clamped. */
 export const stillClamped: Rule = {
   code: 'still-clamped',
   severity: 'error',
   title: 'The unit leaves a station, or is clamped again, while it is still clamped.',
-  replay: ({ layout }, report) => ({
+  replay: ({ program, layout }, report) => ({
     step({ step, before, way }) {
       const since = before.since[layout.unit.clamped];
       if (step.verb === 'clamp' && before.may(layout.unit.clamped, flag.yes)) {
@@ -19,7 +20,7 @@ export const stillClamped: Rule = {
     leave({ last, block, state, way }) {
       const since = state.since[layout.unit.clamped];
       if (!state.may(layout.unit.clamped, flag.yes)) return;
-      report({ at: last ?? block.source, way, since, cause: `clamped:${since}`, message: `The unit leaves ${block.station ?? block.name} while it is still clamped. Unclamp it at the end of this stage.` });
+      report({ at: last ?? block.source, way, since, cause: `clamped:${since}`, message: `The unit leaves ${stationWords(program.procedure, block.station)} while it is still clamped. Unclamp it at the end of this stage.` });
     },
     end({ state, way, last, block }) {
       const since = state.since[layout.unit.clamped];

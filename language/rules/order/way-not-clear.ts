@@ -1,5 +1,7 @@
 import { guard, place } from '../../replay/cells.ts';
+import { restsOn } from '../../replay/relations.ts';
 import type { Rule } from '../rule.ts';
+import { builtUpsideDown } from '../upside-down.ts';
 import { faceWords, partWords, partsWords } from '../words.ts';
 
 /** Fitted under what is on already: a closed joint, the part that its stack bears on, a guard. */
@@ -8,15 +10,18 @@ export const wayNotClear: Rule = {
   severity: 'error',
   title: 'A part is fitted where something that is on already bars the way.',
   replay: ({ program, layout, relations }, report) => ({
-    step({ step, before, way }) {
+    step({ step, block, before, way }) {
+      /** A needle in a nozzle that is off bars nothing: both are in the hand. */
+      const isHeldUp = (part: string) => restsOn(relations.part(part)).every((under) => before.mayBeIn(under));
       if (step.verb !== 'fit' && step.verb !== 'run-down') return;
+      if (builtUpsideDown(block, step, relations)) return;
       const { procedure } = program;
       const objects = [...step.objects, ...step.withObjects];
       const together = objects.map((object) => object.name);
       for (const object of objects) {
         if (before.mustBeIn(object.name)) continue;
         const over = [...new Set([...relations.bornBy(object.name), ...relations.closedBy(object.name).map((joint) => joint.part)])];
-        const barring = over.filter((other) => !together.includes(other) && before.may(before.part(other).place, place.in));
+        const barring = over.filter((other) => !together.includes(other) && before.may(before.part(other).place, place.in) && isHeldUp(other));
         if (barring.length > 0) {
           const since = before.since[before.part(barring[0]!).place];
           report({

@@ -5,7 +5,7 @@ import { guard, place } from '../../replay/cells.ts';
 import type { Way } from '../../replay/replay.ts';
 import type { State } from '../../replay/state.ts';
 import type { Rule } from '../rule.ts';
-import { faceWords, partWords } from '../words.ts';
+import { faceWords, partWords, stationWords } from '../words.ts';
 
 /**
  * A lapped or ground face is bare when the unit leaves a station, waits, is abraded, or the procedure ends. Faces of
@@ -29,12 +29,12 @@ export const bareLappedFace: Rule = {
         const other = procedure.family.faces.find((one) => one.id === face.meets);
         const cell = layout.faces.get(face.id)!.guard;
         const since = Math.max(state.since[cell]!, other === undefined ? -1 : state.since[state.part(other.part).place]!);
-        const mend = face.guardedBy === null ? 'Cover it before, and say in the family what guards it' : `Write guard ${face.id} with ${face.guardedBy} before`;
+        const mend = face.guardedBy === null ? 'Cover it before, and say in the family what guards it' : `Write “guard ${face.id} with ${face.guardedBy}” before`;
         report({
           at,
           way,
           since,
-          cause: `bare:${face.id}:${since}:${when}`,
+          cause: `bare:${face.id}:${since}`,
           message: `${faceWords(procedure, face.id).replace(/^t/u, 'T')} is bare ${when}: one knock or one grain scores it, and it leaks.${face.guardedBy === null ? '' : ` The ${partWords(procedure, face.guardedBy)} guards it.`} ${mend}.`,
         });
       }
@@ -45,7 +45,7 @@ export const bareLappedFace: Rule = {
         if (step.verb === 'buff' || step.verb === 'blast') tell(step, before, way, `while the unit is ${step.verb === 'buff' ? 'buffed' : 'blasted'}`);
       },
       leave({ last, block, state, way }) {
-        tell(last ?? block.source, state, way, `when the unit leaves ${block.station ?? block.name}`);
+        tell(last ?? block.source, state, way, `when the unit leaves ${stationWords(procedure, block.station)}`);
       },
       end({ state, way, last, block }) {
         tell(last ?? block.source, state, way, 'when the procedure ends');

@@ -22,8 +22,8 @@ export const fittedDirty: Rule = {
           const cells = before.part(name);
           // A new one out of the kit comes clean in its bag.
           if (before.must(cells.place, place.gone) && relations.part(name).renewed) continue;
-          const preserved = before.may(cells.dirt, dirt.preserved) && !before.may(cells.dirt, dirt.dirty);
-          if (!before.may(cells.dirt, dirt.dirty | dirt.preserved)) continue;
+          const preserved = before.may(cells.dirt, dirt.preserved) && !before.may(cells.dirt, dirt.dirty | dirt.loosened);
+          if (!before.may(cells.dirt, dirt.dirty | dirt.preserved | dirt.loosened)) continue;
           if (preserved && (step.readyToFit || relations.part(name).readyToFit)) continue;
           const since = before.since[cells.dirt]!;
           const known = bySince.get(since);

@@ -1,7 +1,8 @@
 import { place, wet } from '../../replay/cells.ts';
 import { restsOn } from '../../replay/relations.ts';
+import type { Source } from '../../model/source.ts';
 import type { Rule } from '../rule.ts';
-import { partWords } from '../words.ts';
+import { partsWords } from '../words.ts';
 
 /** Solvent, detergent or water is still on a part, or on what it goes on, when it is fitted. */
 export const fittedWet: Rule = {
@@ -12,25 +13,30 @@ export const fittedWet: Rule = {
     step({ step, before, way }) {
       if (step.verb !== 'fit' && step.verb !== 'run-down') return;
       if (step.forTrial) return;
-      const told = new Set<string>();
+      /** Wet parts by the step since which they are so: one cause, one finding. */
+      const bySince = new Map<number, { names: string[]; source: Source; water: boolean }>();
       for (const object of [...step.objects, ...step.withObjects]) {
         if (before.mustBeIn(object.name)) continue;
-        const onto = restsOn(relations.part(object.name)).filter((name) => before.may(before.part(name).place, place.in | place.trial));
+        const onto = restsOn(relations.part(object.name)).filter((name) => before.mayBeIn(name));
         for (const name of [object.name, ...onto]) {
           const cells = before.part(name);
-          if (told.has(name) || before.must(cells.place, place.gone) || !before.may(cells.wet, wet.solvent | wet.water)) continue;
-          told.add(name);
-          const since = before.since[cells.wet];
-          const water = before.may(cells.wet, wet.water);
-          report({
-            at: step,
-            source: object.source,
-            way,
-            since,
-            cause: `wet:${since}`,
-            message: `The ${partWords(program.procedure, name)} is still wet with ${water ? 'water or detergent' : 'solvent'} when it is ${name === object.name ? 'fitted' : 'built on'}: it ${water ? 'rusts' : 'strips the oil film'} inside. Blow it dry or rinse it in test oil before.`,
-          });
+          if (before.must(cells.place, place.gone) || !before.may(cells.wet, wet.solvent | wet.water)) continue;
+          const since = before.since[cells.wet]!;
+          const known = bySince.get(since);
+          if (known === undefined) bySince.set(since, { names: [name], source: object.source, water: before.may(cells.wet, wet.water) });
+          else if (!known.names.includes(name)) known.names.push(name);
         }
+      }
+      for (const [since, { names, source, water }] of bySince) {
+        const [are, it] = names.length > 1 ? ['are', 'them'] : ['is', 'it'];
+        report({
+          at: step,
+          source,
+          way,
+          since,
+          cause: `wet:${since}`,
+          message: `The ${partsWords(program.procedure, names)} ${are} still wet with ${water ? 'water or detergent' : 'solvent'} when ${names.length > 1 ? 'they go' : 'it goes'} together: it ${water ? 'rusts' : 'strips the oil film'} inside. Blow ${it} dry or rinse ${it} in test oil before.`,
+        });
       }
     },
   }),

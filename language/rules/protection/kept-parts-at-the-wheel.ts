@@ -1,6 +1,6 @@
 import { place } from '../../replay/cells.ts';
 import type { Rule } from '../rule.ts';
-import { partWords, partsWords } from '../words.ts';
+import { partsWords, stationWords } from '../words.ts';
 
 /** Small lapped parts are put down at an abrasive station, or come along to it with the unit. */
 export const keptPartsAtTheWheel: Rule = {
@@ -20,24 +20,26 @@ export const keptPartsAtTheWheel: Rule = {
           at: step,
           source: fine[0]!.source,
           way,
-          message: `The ${partsWords(procedure, fine.map((object) => object.name))} ${fine.length > 1 ? 'are' : 'is'} lapped or matched and would lie in the dust of ${step.station ?? block.station}. Keep ${fine.length > 1 ? 'them' : 'it'} at another station.`,
+          message: `The ${partsWords(procedure, fine.map((object) => object.name))} ${fine.length > 1 ? 'are' : 'is'} lapped or matched and would lie in the dust of ${stationWords(procedure, step.station ?? block.station)}. Keep ${fine.length > 1 ? 'them' : 'it'} at another station.`,
         });
       },
       leave({ last, block, to, state, way }) {
         if (!abrasive(to.station)) return;
-        for (const part of procedure.family.parts) {
+        const along = procedure.family.parts.filter((part) => {
           const cells = state.part(part.name);
-          if (!relations.isFine(part.name) || !state.may(cells.place, place.off | place.sub)) continue;
           // Bit 0: with the unit.
-          if (!state.may(cells.where, 1 | layout.stationBit(to.station))) continue;
-          report({
-            at: last ?? block.source,
-            way,
-            since: state.since[cells.place],
-            cause: `loose:${state.since[cells.place]}`,
-            message: `The ${partWords(procedure, part.name)} goes along to ${to.station}, where the dust spoils lapped parts. Write keep ${part.base} at a clean place before.`,
-          });
-        }
+          return relations.isFine(part.name) && state.may(cells.place, place.off | place.sub) && state.may(cells.where, 1 | layout.stationBit(to.station));
+        });
+        const [first] = along;
+        if (first === undefined) return;
+        const since = state.since[state.part(first.name).place];
+        report({
+          at: last ?? block.source,
+          way,
+          since,
+          cause: `along:${since}`,
+          message: `The ${partsWords(procedure, along.map((part) => part.name))} ${along.length > 1 ? 'go' : 'goes'} along to ${stationWords(procedure, to.station)}, where the dust spoils lapped parts. Write “keep ${along.map((part) => part.base).join(', ')} at” a clean place before.`,
+        });
       },
     };
   },

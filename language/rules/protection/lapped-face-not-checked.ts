@@ -1,6 +1,6 @@
 import { age, looked, place } from '../../replay/cells.ts';
 import type { Rule } from '../rule.ts';
-import { faceWords } from '../words.ts';
+import { capital, faceWords, listed } from '../words.ts';
 
 /** A lapped face is closed without having been looked at since the unit came in. A new part counts as looked at. */
 export const lappedFaceNotChecked: Rule = {
@@ -13,26 +13,25 @@ export const lappedFaceNotChecked: Rule = {
       if (step.forTrial) return;
       const objects = [...step.objects, ...step.withObjects];
       const names = objects.map((object) => object.name);
-      for (const face of program.procedure.family.faces) {
-        if (face.meets === null || face.finish === null) continue;
+      const unseen = program.procedure.family.faces.filter((face) => {
+        if (face.meets === null || face.finish === null) return false;
         const other = relations.face(face.meets);
         const closes = [face.part, other.part].every((part) => names.includes(part) || before.mustBeIn(part)) && [face.part, other.part].some((part) => names.includes(part) && !before.mustBeIn(part));
-        if (!closes) continue;
+        if (!closes) return false;
         const cell = layout.faces.get(face.id)!.looked;
-        if (!before.may(cell, looked.no) || before.must(before.part(face.part).age, age.new)) continue;
-        if (before.must(before.part(face.part).place, place.gone)) continue;
-        report({
-          at: step,
-          source: objects.find((object) => object.name === face.part || object.name === other.part)!.source,
-          way,
-          cause: `looked:${face.id}`,
-          message: `${capital(faceWords(program.procedure, face.id))} is closed here, and no step has looked at it: a scored or stained face leaks and is found on the tester. Add check ${face.id} before.`,
-        });
-      }
+        if (!before.may(cell, looked.no) || before.must(before.part(face.part).age, age.new)) return false;
+        return !before.must(before.part(face.part).place, place.gone);
+      });
+      const [first] = unseen;
+      if (first === undefined) return;
+      const touching = [first.part, relations.face(first.meets!).part];
+      report({
+        at: step,
+        source: objects.find((object) => touching.includes(object.name))!.source,
+        way,
+        cause: `looked:${first.id}`,
+        message: `${capital(listed(unseen.map((face) => faceWords(program.procedure, face.id))))} ${unseen.length > 1 ? 'are' : 'is'} closed here, and no step has looked at ${unseen.length > 1 ? 'them' : 'it'}: a scored or stained face leaks and is found on the tester. Write “check ${unseen.map((face) => face.id).join(', ')}” before.`,
+      });
     },
   }),
 };
-
-function capital(text: string) {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}

@@ -1,4 +1,5 @@
 import type { Rule } from '../rule.ts';
+import { lower } from '../words.ts';
 
 /** A stage at an abrasive station that abrades nothing: the unit goes into the dust for no reason. */
 export const nothingDoneHere: Rule = {
@@ -16,7 +17,7 @@ export const nothingDoneHere: Rule = {
       if (stage.steps.some((step) => step.verb === 'buff' || step.verb === 'blast' || step.verb === 'do')) continue;
       report({
         at: stage.source,
-        message: `Stage ${stage.name} is at ${station.title}, and no step of it buffs or blasts: the unit would go into the dust for nothing. Write what is buffed, or do the stage elsewhere.`,
+        message: `Stage ${stage.name} is at the ${lower(station.title)}, and no step of it buffs or blasts: the unit would go into the dust for nothing. Write what is buffed, or do the stage elsewhere.`,
       });
     }
   },

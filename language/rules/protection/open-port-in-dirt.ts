@@ -22,15 +22,17 @@ export const openPortInDirt: Rule = {
         at,
         way,
         since,
-        cause: `open:${names.join()}:${since}:${when}`,
-        message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open ${when}: grit goes in and comes out in the ${shipping ? 'customer’s engine' : 'tester'}. Write cap ${names.join(', ')} before.`,
+        cause: `open:${names.join()}:${since}`,
+        message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open ${when}: grit goes in and comes out in the ${shipping ? 'engine of the customer' : 'tester'}. Write “cap ${names.join(', ')}” before.`,
       });
     };
     return {
       step({ step, before, way }) {
         if (step.verb === 'buff' || step.verb === 'blast') tell(step, before, way, `while the unit is ${step.verb === 'buff' ? 'buffed' : 'blasted'}`, false);
         if (step.verb === 'clean-outside') tell(step, before, way, 'while the outside is cleaned', false);
-        if (step.verb === 'wait') tell(step, before, way, 'while the unit waits', false);
+        // While the unit drains on the tester its other ports are open on purpose.
+        const draining = program.procedure.family.ports.some((one) => before.may(layout.ports.get(one.name)!, port.connected));
+        if (step.verb === 'wait' && !draining) tell(step, before, way, 'while the unit waits', false);
       },
       end({ state, way, last, block }) {
         tell(last ?? block.source, state, way, 'when the unit is shipped', true);

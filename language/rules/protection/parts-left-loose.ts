@@ -4,7 +4,7 @@ import { kept, place } from '../../replay/cells.ts';
 import type { Way } from '../../replay/replay.ts';
 import type { State } from '../../replay/state.ts';
 import type { Rule } from '../rule.ts';
-import { partsWords } from '../words.ts';
+import { partsWords, stationWords } from '../words.ts';
 
 /** Parts are off, and not put down anywhere, when the unit leaves the station or waits. */
 export const partsLeftLoose: Rule = {
@@ -33,7 +33,7 @@ export const partsLeftLoose: Rule = {
         if (step.verb === 'wait') tell(step, before, way, 'while the unit waits');
       },
       leave({ last, block, state, way }) {
-        tell(last ?? block.source, state, way, `when the unit leaves ${block.station ?? block.name}`);
+        tell(last ?? block.source, state, way, `when the unit leaves ${stationWords(procedure, block.station)}`);
       },
     };
   },

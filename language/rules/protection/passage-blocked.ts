@@ -21,7 +21,7 @@ export const passageBlocked: Rule = {
           way,
           since,
           cause: `capped:${names[0]}:${since}`,
-          message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} still capped when ${doing}: ${why}. Write uncap ${names.join(', ')} before.`,
+          message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} still capped when ${doing}: ${why}. Write “uncap ${names.join(', ')}” before.`,
         });
       };
       if (step.verb === 'connect') tell(capped(step.objects.map((object) => object.name)), 'it is connected', 'the line does not go on over a cap');

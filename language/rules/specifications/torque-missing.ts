@@ -12,7 +12,7 @@ export const torqueMissing: Rule = {
         if (step.verb !== 'torque' || step.limit !== null || step.stretch !== null) continue;
         report({
           at: step,
-          message: `No torque is given for the ${partsWords(procedure, step.objects.map((object) => object.name))}: the bench hand would guess. Write to and a spec, or the figure with its source.`,
+          message: `No torque is given for the ${partsWords(procedure, step.objects.map((object) => object.name))}: the bench hand would guess. Write “to” and a spec, or the figure with its source.`,
         });
       }
     }

@@ -1,0 +1,81 @@
+import type { Finding } from '../model/finding.ts';
+import type { Procedure, Step } from '../model/procedure.ts';
+import type { Allow, Source } from '../model/source.ts';
+import type { Replay } from '../replay/replay.ts';
+import type { Report, Rule } from './rule.ts';
+import { wayWords } from './words.ts';
+
+interface Kept {
+  readonly finding: Finding;
+  /** Part numbers that it was found for; null: not found by a replay. */
+  readonly numbers: Set<string> | null;
+}
+
+/** Makes findings of what rules report: concessions heard, one finding per cause, way and place since which said. */
+export class Collector {
+  /** By cause; null where it was conceded, so that the next place of the same cause is not told either. */
+  private readonly kept = new Map<string, Kept | null>();
+  private readonly procedure: Procedure | null;
+  private readonly used: Set<Allow>;
+
+  /** `used` gathers the concessions that silenced something. */
+  constructor(procedure: Procedure | null, used: Set<Allow>) {
+    this.procedure = procedure;
+    this.used = used;
+  }
+
+  /** What a rule reports to, of a replay or of plain data. */
+  reporter(rule: Rule, replay: Replay | null = null): (report: Report) => void {
+    return (report) => this.take(rule, replay, report);
+  }
+
+  findings(): Finding[] {
+    return [...this.kept.values()].flatMap((one) => {
+      if (one === null) return [];
+      const { finding, numbers } = one;
+      const only = numbers === null || numbers.size === 0 || numbers.size === this.procedure?.numbers.length ? '' : ` Only for ${[...numbers].join(', ')}.`;
+      return [{ ...finding, message: `${finding.message}${only}` }];
+    });
+  }
+
+  private take(rule: Rule, replay: Replay | null, report: Report) {
+    const step = isStep(report.at) ? report.at : null;
+    const source = report.source ?? (isStep(report.at) ? report.at.source : report.at);
+    const { start } = source.range;
+    const cause = report.cause ?? `${rule.code}@${source.file}:${start.line}:${start.character}`;
+    const conceded = this.concessions(report, step).find((allow) => allow.rule === rule.code);
+    if (conceded !== undefined) this.used.add(conceded);
+    const known = this.kept.get(cause);
+    for (const number of replay?.program.numbers ?? []) known?.numbers?.add(number);
+    if (known !== undefined) return;
+    this.kept.set(cause, conceded === undefined ? { finding: this.made(rule, replay, report, step, source), numbers: replay === null ? null : new Set(replay.program.numbers ?? []) } : null);
+  }
+
+  private concessions(report: Report, step: Step | null): readonly Allow[] {
+    const { procedure } = this;
+    const block = step === null ? undefined : procedure?.repairs.find((repair) => repair.steps.includes(step));
+    return [...(report.allow ?? []), ...(step?.allow ?? []), ...(block?.allow ?? []), ...(procedure?.allow ?? [])];
+  }
+
+  private made(rule: Rule, replay: Replay | null, report: Report, step: Step | null, source: Source): Finding {
+    const related = [...(report.related ?? [])];
+    const since = report.since === undefined || report.since < 0 ? undefined : replay?.program.points[report.since];
+    if (since?.kind === 'step' && since.step !== step) related.push({ message: `It is so since step ${since.step.number}.`, source: since.step.source });
+    if (step?.call != null) related.push({ message: `The step stands in sequence ${step.call.name}.`, source: step.call.source });
+    const way = report.way === undefined || this.procedure === null ? '' : wayWords(this.procedure, report.way);
+    const fix = rule.fix === undefined || report.data === undefined ? null : rule.fix(report.data);
+    return {
+      rule: rule.code,
+      severity: rule.severity,
+      message: `${report.message}${way === '' ? '' : ` This happens ${way}.`}`,
+      source,
+      ...(step === null ? {} : { step: step.number }),
+      ...(related.length === 0 ? {} : { related }),
+      ...(fix === null ? {} : { fix }),
+    };
+  }
+}
+
+function isStep(at: Step | Source): at is Step {
+  return 'verb' in at;
+}
