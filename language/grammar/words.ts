@@ -207,7 +207,7 @@ export const reserved = [
   'least',
   'most',
   'per',
-  'the',
+  'the', 'passes'
 ];
 
 /** Keywords that may name a sequence: they begin neither a step nor a clause. */

@@ -35,6 +35,8 @@ export interface SpecValue {
   readonly inService: Limit | null;
   /** With new parts (`new spring 258 bar +8 -0`). */
   readonly whenNew: Limit | null;
+  /** The part that is new then (`new spring`); null: not said. */
+  readonly whenNewPart?: string | null;
   readonly notRequired: boolean;
   readonly sourceText: string | null;
 }

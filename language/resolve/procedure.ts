@@ -8,7 +8,7 @@ import { bodyOf, type BodyBlock, type FindProcedure } from './body.ts';
 import type { Context } from './context.ts';
 import { limitOf, quantityOf } from './limits.ts';
 import { dateOf, named } from './shop.ts';
-import { isAddressed, type MadeStep, type Names, StepMaker, unquoted } from './steps.ts';
+import { hazardOf, isAddressed, type MadeStep, type Names, StepMaker, unquoted } from './steps.ts';
 import { unreadLine } from './unread.ts';
 
 /** What a procedure finds in the workspace. */
@@ -41,11 +41,11 @@ export function procedureOf(context: Context, node: ast.Procedure, world: World)
   const { family, shop } = heads;
   if (family === null || shop === null) return null;
   const specs = context.unique(
-    node.items.flatMap((item) => (item.$type === 'Spec' ? [specOf(context, item)] : [])),
+    node.items.flatMap((item) => (item.$type === 'Spec' ? [specOf(context, item, family)] : [])),
     'spec',
   );
   const numbers = context.unique(
-    node.items.flatMap((item) => (item.$type === 'PartNumber' ? [partNumberOf(context, item, specs)] : [])),
+    node.items.flatMap((item) => (item.$type === 'PartNumber' ? [partNumberOf(context, item, specs, family)] : [])),
     'part number',
   );
   const body = bodyOf(context, node, world.findProcedure);
@@ -122,10 +122,6 @@ export function procedureOf(context: Context, node: ast.Procedure, world: World)
 
 function allowOf(context: Context, node: ast.Allow): Allow {
   return { rule: node.rule.name, because: node.because, source: context.source(node) };
-}
-
-function hazardOf(context: Context, node: ast.Hazard): Hazard {
-  return { word: node.word ?? 'WARNING', text: node.text, source: context.source(node) };
 }
 
 interface Heads {
@@ -229,10 +225,10 @@ function inheritedHeads(
   };
 }
 
-function specOf(context: Context, node: ast.Spec): Spec {
+function specOf(context: Context, node: ast.Spec, family: Family): Spec {
   return {
     ...named(context, node),
-    ...valueOf(context, node.value),
+    ...valueOf(context, node.value, family),
     kind: node.kind === undefined ? null : kindOf(node.kind),
     per: node.value?.per === undefined ? null : quantityOf(context, node.value, 'per', node.value.per),
     allow: (node.value?.more ?? []).flatMap((more) =>
@@ -241,25 +237,30 @@ function specOf(context: Context, node: ast.Spec): Spec {
   };
 }
 
-function valueOf(context: Context, node: ast.SpecValue | undefined): SpecValue {
+function valueOf(context: Context, node: ast.SpecValue | undefined, family: Family): SpecValue {
   let inService: SpecValue['inService'] = null;
   let whenNew: SpecValue['whenNew'] = null;
+  let whenNewPart: string | null = null;
   let sourceText: string | null = null;
   for (const more of node?.more ?? []) {
     if (more.$type === 'InService') inService = limitOf(context, more.limit);
-    else if (more.$type === 'WhenNew') whenNew = limitOf(context, more.limit);
+    else if (more.$type === 'WhenNew') {
+      whenNew = limitOf(context, more.limit);
+      if (more.part !== undefined) whenNewPart = context.find(more.part, 'part', family.parts, context.source(more, 'part'))?.name ?? null;
+    }
     else if (more.$type === 'SpecSource') sourceText = more.text;
   }
   return {
     rebuilt: limitOf(context, node?.rebuilt),
     inService,
     whenNew,
+    whenNewPart,
     notRequired: node?.notRequired ?? false,
     sourceText,
   };
 }
 
-function partNumberOf(context: Context, node: ast.PartNumber, specs: readonly Spec[]): PartNumber {
+function partNumberOf(context: Context, node: ast.PartNumber, specs: readonly Spec[], family: Family): PartNumber {
   const values = node.lines.flatMap((line) => {
     if (line.$type === 'Unread') {
       unreadLine(
@@ -273,7 +274,7 @@ function partNumberOf(context: Context, node: ast.PartNumber, specs: readonly Sp
       const spec = context.find(value.spec.name, 'spec', specs, context.source(value.spec));
       return spec === null
         ? []
-        : [{ ...valueOf(context, value.value), spec: spec.name, name: spec.name, source: context.source(value) }];
+        : [{ ...valueOf(context, value.value, family), spec: spec.name, name: spec.name, source: context.source(value) }];
     });
   });
   const name = unquoted(node.name);

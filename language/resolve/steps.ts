@@ -196,7 +196,7 @@ export class StepMaker {
   }
 
   private hazard(node: ast.Hazard) {
-    const hazard: Hazard = { word: node.word ?? 'WARNING', text: node.text, source: this.context.source(node) };
+    const hazard = hazardOf(this.context, node);
     if (node.step === undefined) this.hazards.push(hazard);
     else {
       const object = node.step.object === undefined ? null : pathText(node.step.object);
@@ -779,6 +779,12 @@ class OneStep {
     });
     return { repair: name, tries: entry === null ? Number.POSITIVE_INFINITY : null, furthestOut: false, source };
   }
+}
+
+/** A hazard in the author's words; what it is of (`hazard spray`) stands before them. */
+export function hazardOf(context: Context, node: ast.Hazard): Hazard {
+  const about = node.about === undefined ? '' : `${node.about.charAt(0).toUpperCase()}${node.about.slice(1)}: `;
+  return { word: node.word ?? 'WARNING', text: `${about}${node.text}`, source: context.source(node) };
 }
 
 /** Whether a step is the one that a hazard names by verb and first object. */

@@ -22,6 +22,7 @@ export function specLimits(
     rebuilt: own.notRequired ? null : (own.rebuilt ?? spec.rebuilt),
     inService: own.notRequired ? null : (own.inService ?? spec.inService),
     whenNew: own.notRequired ? null : (own.whenNew ?? spec.whenNew),
+    whenNewPart: own.whenNew === null ? spec.whenNewPart : own.whenNewPart,
     notRequired: own.notRequired,
     sourceText: own.sourceText ?? spec.sourceText,
   };
@@ -95,7 +96,13 @@ function specLine(
   value: ReturnType<typeof specLimits>,
 ): LimitLine | null {
   if (value === null) return null;
-  const label = which === 'whenNew' || step.asFound ? words.limits[which] : '';
+  const newPart = setting.procedure.family.parts.find(({ name }) => name === value.whenNewPart);
+  const label =
+    which === 'whenNew' && newPart !== undefined
+      ? words.limits.withNew(newPart.title.toLowerCase())
+      : which === 'whenNew' || step.asFound
+        ? words.limits[which]
+        : '';
   if (value.notRequired)
     return which === 'rebuilt'
       ? {

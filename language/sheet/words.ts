@@ -88,6 +88,7 @@ export const words = {
     rebuilt: 'As rebuilt',
     inService: 'In service',
     whenNew: 'With new part',
+    withNew: (part: string) => `With new ${part}`,
     notRequired: 'not required',
     missing: 'no limit given',
     source: 'Source',

@@ -31,7 +31,7 @@ function frame(finding: Finding, text: string): string {
   const last = end.line === start.line ? end.character : line.length;
   const marked = codeFrameColumns(
     text,
-    { start: { line: start.line + 1, column: start.character + 1 }, end: { line: start.line + 1, column: Math.max(last, start.character + 1) } },
+    { start: { line: start.line + 1, column: start.character }, end: { line: start.line + 1, column: Math.max(last, start.character + 1) } },
     { highlightCode: false, linesAbove: 1, linesBelow: 0 },
   );
   return marked.replace(/^/gmu, '  ');

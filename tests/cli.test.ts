@@ -1,0 +1,131 @@
+/** The command as a shop runs it: the built program, its exit codes, what it writes and what it refuses. */
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { checkReport } from '../server/cli/check-schema.ts';
+import { root } from './library.ts';
+
+const program = join(root, 'out/handtight.mjs');
+const folder = mkdtempSync(join(tmpdir(), 'handtight-'));
+const first = readFileSync(join(root, 'procedures/first/first.rebuild'), 'utf8');
+const flawed = first.replace(/\n\s+torque [^\n]*/u, '\n    torque plug');
+
+beforeAll(() => {
+  if (!existsSync(program)) throw new Error('The command is not built: run npm run build.');
+  mkdirSync(join(folder, 'good'));
+  mkdirSync(join(folder, 'bad'));
+  mkdirSync(join(folder, 'empty'));
+  writeFileSync(join(folder, 'good/first.rebuild'), first);
+  writeFileSync(join(folder, 'bad/flawed.rebuild'), flawed);
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+function handtight(...args: string[]) {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...args], { cwd: folder, encoding: 'utf8', env: { ...process.env, NO_COLOR: '1' } });
+  return { status, stdout, stderr };
+}
+
+const nameOf = (text: string) => /procedure (\S+)/u.exec(text)![1]!;
+
+describe('check', () => {
+  it('ends with 0 where nothing is found, 1 with findings, 2 where it cannot read', () => {
+    expect(handtight('check', 'good')).toMatchObject({ status: 0, stdout: '1 file checked: nothing found.\n' });
+    expect(handtight('check', 'bad').status).toBe(1);
+    expect(handtight('check', 'nowhere')).toMatchObject({ status: 2, stderr: 'handtight: nowhere is not there. Check the spelling, or give a folder that has .rebuild files in it.\n' });
+    expect(handtight('check', 'empty').status).toBe(2);
+    expect(handtight('chekc').status).toBe(2);
+    expect(handtight('check', '--format', 'xml').status).toBe(2);
+  });
+
+  it('shows the line with the place marked', () => {
+    const { stdout } = handtight('check', 'bad');
+    expect(stdout).toMatch(/bad\/flawed\.rebuild:\d+:\d+ {2}error {2}torque-missing {2}step \d+\.\d+/u);
+    expect(stdout).toMatch(/> +\d+ \| +torque plug\n +\| +\^{11}\n/u);
+  });
+
+  it('writes JSON that its schema takes, counting from zero', () => {
+    const report = checkReport.parse(JSON.parse(handtight('check', '--format', 'json', 'bad').stdout));
+    expect(report.files).toEqual(['bad/flawed.rebuild']);
+    const finding = report.findings.find(({ rule }) => rule === 'torque-missing')!;
+    expect(flawed.split('\n')[finding.range.start.line]!.slice(finding.range.start.character, finding.range.end.character)).toBe('torque plug');
+  });
+
+  it('writes SARIF 2.1.0 and the commands of GitHub Actions', () => {
+    const sarif = JSON.parse(handtight('check', '--format', 'sarif', 'bad').stdout);
+    expect(sarif).toMatchObject({ version: '2.1.0', runs: [{ tool: { driver: { name: 'handtight' } } }] });
+    const [run] = sarif.runs;
+    for (const { ruleId, ruleIndex } of run.results) expect(run.tool.driver.rules[ruleIndex].id).toBe(ruleId);
+    expect(handtight('check', '--format', 'github', 'bad').stdout).toMatch(/^::error file=bad\/flawed\.rebuild,line=\d+,col=\d+,endLine=\d+,endColumn=\d+,title=[a-z-]+::/mu);
+  });
+
+  it('counts warnings against --max-warnings', () => {
+    writeFileSync(join(folder, 'warned.rebuild'), first.replace(/\n(\s+)sign-off/u, '\n$1sign-off by "x" allow no-sign-off because "tried"\n$1sign-off'));
+    expect(handtight('check', 'warned.rebuild', '--workspace', 'warned.rebuild')).toMatchObject({ status: 0 });
+    expect(handtight('check', 'warned.rebuild', '--workspace', 'warned.rebuild', '--max-warnings', '0')).toMatchObject({ status: 1 });
+    expect(handtight('check', 'warned.rebuild', '--max-warnings', 'few').status).toBe(2);
+  });
+
+  it.each([
+    ['nothing', Buffer.alloc(0), 0, /nothing found/u],
+    ['UTF-16', Buffer.from(`\ufeff${first}`, 'utf16le'), 1, /Save it as UTF-8/u],
+    ['binary data', Buffer.from([0x89, 0x50, 0, 0, 1, 2, 3, 0xff]), 1, /binary|UTF/u],
+    ['ten megabytes', Buffer.alloc(10 * 1024 * 1024, 'fit shim\n'), 1, /Put the declarations into\s+several\s+files/u],
+    ['CR LF', Buffer.from(first.replaceAll('\n', '\r\n')), 0, /nothing found/u],
+    ['a decimal comma', Buffer.from(first.replace(/(\d+) N·m/u, '$1,50 N·m')), 1, /,50/u],
+  ])('says what is wrong with a file of %s', (_, content, status, words) => {
+    writeFileSync(join(folder, 'odd.rebuild'), content);
+    const answer = handtight('check', 'odd.rebuild', '--workspace', 'odd.rebuild');
+    expect(answer.stdout + answer.stderr).toMatch(words);
+    expect(answer.status).toBe(status);
+  });
+});
+
+describe('print', () => {
+  const name = nameOf(first);
+
+  it('writes PDF and HTML into a folder that it makes, the same bytes each time', () => {
+    const answer = handtight('print', name, '--workspace', 'good', '--format', 'pdf,html', '--to', 'sheets/today', '--paper', 'letter');
+    expect(answer).toMatchObject({ status: 0, stderr: '' });
+    const files = readdirSync(join(folder, 'sheets/today')).sort();
+    expect(files.map((file) => file.split('.').pop())).toEqual(['html', 'pdf']);
+    const pdf = readFileSync(join(folder, 'sheets/today', files[1]!));
+    expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
+    handtight('print', name, '--workspace', 'good', '--to', 'sheets/again', '--paper', 'letter');
+    expect(readFileSync(join(folder, 'sheets/again', files[1]!)).equals(pdf)).toBe(true);
+  });
+
+  it('refuses a procedure with errors; a draft has another name', () => {
+    const refused = handtight('print', nameOf(flawed), '--workspace', 'bad', '--to', 'drafts');
+    expect(refused.status).toBe(1);
+    expect(refused.stderr).toMatch(/is not printed: it has \d+ error/u);
+    expect(existsSync(join(folder, 'drafts'))).toBe(false);
+    expect(handtight('print', nameOf(flawed), '--workspace', 'bad', '--to', 'drafts', '--draft').status).toBe(0);
+    expect(readdirSync(join(folder, 'drafts'))[0]).toMatch(/-draft\.pdf$/u);
+  });
+
+  it('answers an unknown name with the nearest, and a folder that cannot be made with what to do', () => {
+    expect(handtight('print', `${name}x`, '--workspace', 'good')).toMatchObject({ status: 2, stderr: expect.stringContaining(`Did you mean ${name}?`) });
+    expect(handtight('print', name, '--workspace', 'good', '--to', 'good/first.rebuild/x')).toMatchObject({ status: 2, stderr: expect.stringMatching(/Cannot write .*--to/u) });
+  });
+});
+
+describe('replay', () => {
+  it('shows each step with what it changes, and as JSON the state before and after', () => {
+    const name = nameOf(first);
+    expect(handtight('replay', name, '--workspace', 'good').stdout).toMatch(/joint plug is: .* → .*torqued/u);
+    const { replays } = JSON.parse(handtight('replay', name, '--workspace', 'good', '--format', 'json').stdout);
+    const [step] = replays[0].steps;
+    expect(step).toMatchObject({ number: '1.1', file: 'good/first.rebuild', range: { start: { line: expect.any(Number) } } });
+    expect(Object.keys(step.before)).toEqual(Object.keys(step.after));
+  });
+});
+
+describe('explain', () => {
+  it('prints the page of a rule, lists them, and answers a slip with the nearest', () => {
+    expect(handtight('explain', 'left-hand-tight').stdout).toMatch(/Why it matters at the bench/u);
+    expect(handtight('explain').stdout).toMatch(/^left-hand-tight +error +/mu);
+    expect(handtight('explain', 'left-hand-tigt')).toMatchObject({ status: 2, stderr: expect.stringContaining('left-hand-tight') });
+  });
+});
