@@ -64,7 +64,7 @@ function rebuildServices(): LangiumCoreServices {
         Lexer: (all: LangiumCoreServices) => new LineLexer(all),
         // An error lists what could have followed; with two hundred words that may be names, to a depth of three, it
         // took 20 ms each. One token ahead is all that our messages say.
-        ParserConfig: () => ({ maxLookahead: 1, lookaheadStrategy: new LLStarLookaheadStrategy({ logging: () => {} }) }),
+        ParserConfig: () => ({ recoveryEnabled: false, maxLookahead: 1, lookaheadStrategy: new LLStarLookaheadStrategy({ logging: () => {} }) }),
         ValueConverter: () => new RebuildValueConverter(),
       },
     });
@@ -75,8 +75,8 @@ function rebuildServices(): LangiumCoreServices {
 
 /**
  * Parses one file. Never throws: what cannot be read is in `problems`, and costs the statement that it stands
- * in, no other. After an error the statement is set aside and the text parsed again, so that recovery never
- * guesses across lines.
+ * in, no other. After an error the statement is set aside and the text parsed again: the parser itself does not
+ * recover, since it would guess across lines.
  */
 export function parse(text: string): Parsed {
   if (text.length > longestText) {
@@ -92,15 +92,13 @@ export function parse(text: string): Parsed {
     const result = parser.LangiumParser.parse<File>(text);
     const errors = result.parserErrors as readonly SyntaxError[];
     const error = errors[0];
-    // Of few errors only the first is sure, since it may have caused the others. Of many, each round takes all.
-    const sure = errors.length > 3 ? errors : errors.slice(0, 1);
     const found = statementOf(lexer.tokens);
-    if (error === undefined || rounds-- === 0 || sure.filter((one) => setAside(one, lexer, found)).length === 0) {
-      problems.push(...errors.map((one) => syntaxProblem(one, lexer.tokens)));
+    if (error === undefined || rounds-- === 0 || !setAside(error, lexer, found)) {
+      if (error !== undefined) problems.push(syntaxProblem(error, lexer.tokens), unreadRest(error));
       const spelling = [...result.lexerErrors.map(lexingProblem), ...openQuotes(lexer.tokens)];
       return { ast: result.value, problems: inOrder([...spelling, ...withoutEcho(problems, spelling)]) };
     }
-    problems.push(...sure.map((one) => syntaxProblem(one, lexer.tokens)));
+    problems.push(syntaxProblem(error, lexer.tokens));
   }
 }
 
@@ -145,6 +143,16 @@ function lexingProblem(error: ILexingError): SyntaxProblem {
   return {
     message: capital(message),
     range: { start: { line, character }, end: { line, character: character + error.length } },
+  };
+}
+
+/** Where lines are set aside no more, what follows is not read: it is said, or a clean end would look like a clean file. */
+function unreadRest(error: SyntaxError): SyntaxProblem {
+  const { range } = syntaxProblem(error, []);
+  const below = { line: range.end.line + 1, character: 0 };
+  return {
+    message: 'What follows is not read yet: mend the lines above first.',
+    range: { start: below, end: { line: below.line, character: 1 } },
   };
 }
 
