@@ -1,12 +1,12 @@
-import { parse, type SyntaxProblem } from './grammar/parse.ts';
 import type { File } from './grammar/generated/ast.ts';
+import { parse, type SyntaxProblem } from './grammar/parse.ts';
 import { textProblem } from './grammar/text-problem.ts';
 import type { Finding } from './model/finding.ts';
 import type { Job } from './model/job.ts';
 import type { Procedure } from './model/procedure.ts';
-import { replay, type Replay } from './replay/replay.ts';
+import { type Replay, replay } from './replay/replay.ts';
 import type { Link } from './resolve/context.ts';
-import { resolve, type Resolved } from './resolve/resolve.ts';
+import { type Resolved, resolve } from './resolve/resolve.ts';
 import { type DeclaredSymbol, symbolsOf } from './resolve/symbols.ts';
 import { findingsOf } from './rules/engine.ts';
 
@@ -61,7 +61,9 @@ export class Checker {
     const trees = files.map((file) => ({ uri: file.uri, ast: now.get(file.uri)!.ast }));
     const resolved = resolve(trees);
     const replays = new Map(resolved.procedures.map((procedure) => [procedure, replay(procedure)]));
-    const syntax = files.flatMap((file) => now.get(file.uri)!.problems.map((problem) => syntaxFinding(file.uri, problem)));
+    const syntax = files.flatMap((file) =>
+      now.get(file.uri)!.problems.map((problem) => syntaxFinding(file.uri, problem)),
+    );
     const { all, byProcedure } = findingsOf(resolved, replays);
     const order = new Map(files.map((file, index) => [file.uri, index]));
     const findings = [...syntax, ...all].sort(
@@ -87,7 +89,8 @@ export class Checker {
 
 function parsedSource(text: string): ParsedSource {
   const problem = textProblem(text);
-  if (problem !== null) return { text, ast: { $type: 'File', declarations: [] } as unknown as File, problems: [problem] };
+  if (problem !== null)
+    return { text, ast: { $type: 'File', declarations: [] } as unknown as File, problems: [problem] };
   return { text, ...parse(text) };
 }
 

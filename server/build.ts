@@ -1,7 +1,8 @@
 /** Builds what runs: the command, the language server, the extension. `--watch` goes on building. */
 import { type BuildOptions, context } from 'esbuild';
 
-const requireInModule = 'import { createRequire as handtightRequire } from "node:module";\nconst require = handtightRequire(import.meta.url);';
+const requireInModule =
+  'import { createRequire as handtightRequire } from "node:module";\nconst require = handtightRequire(import.meta.url);';
 
 const common: BuildOptions = {
   bundle: true,

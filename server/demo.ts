@@ -2,9 +2,10 @@
  * The main job from one command: checks the library, prints the demo job's travelers, and shows the check of one
  * deliberately flawed procedure. Everything goes through the command line that a shop would use.
  */
+
+import { spawnSync } from 'node:child_process';
 import { existsSync, readdirSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { spawnSync } from 'node:child_process';
 import pc from 'picocolors';
 
 const library = 'procedures';
@@ -14,8 +15,9 @@ const to = 'traveler';
 /** Folders and files of the library without the flawed one. */
 const sound = readdirSync(library, { withFileTypes: true })
   .map((entry) => join(library, entry.name))
-  .filter((path) => path !== flawed && (path.endsWith('.rebuild') || existsSync(join(path, '.')))
-  && !path.endsWith('.md'));
+  .filter(
+    (path) => path !== flawed && (path.endsWith('.rebuild') || existsSync(join(path, '.'))) && !path.endsWith('.md'),
+  );
 
 const jobs = readdirSync(join(library, 'jobs')).map((name) => join(library, 'jobs', name));
 
@@ -31,7 +33,9 @@ run(['check', flawed, '--workspace', join(library, 'shop.rebuild')], 1);
 say('Done');
 console.log(`The travelers are in ${pc.bold(resolve(to))}:`);
 for (const name of readdirSync(to).sort()) console.log(`  ${join(resolve(to), name)}`);
-console.log(`\nOpen one of them. Then look at ${join(library, 'first/first.rebuild')} and the README's first ten minutes.`);
+console.log(
+  `\nOpen one of them. Then look at ${join(library, 'first/first.rebuild')} and the README's first ten minutes.`,
+);
 
 function say(words: string) {
   console.log(`\n${pc.bold(words)}\n`);

@@ -23,7 +23,11 @@ beforeAll(() => {
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 function handtight(...args: string[]) {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...args], { cwd: folder, encoding: 'utf8', env: { ...process.env, NO_COLOR: '1' } });
+  const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...args], {
+    cwd: folder,
+    encoding: 'utf8',
+    env: { ...process.env, NO_COLOR: '1' },
+  });
   return { status, stdout, stderr };
 }
 
@@ -33,7 +37,10 @@ describe('check', () => {
   it('ends with 0 where nothing is found, 1 with findings, 2 where it cannot read', () => {
     expect(handtight('check', 'good')).toMatchObject({ status: 0, stdout: '1 file checked: nothing found.\n' });
     expect(handtight('check', 'bad').status).toBe(1);
-    expect(handtight('check', 'nowhere')).toMatchObject({ status: 2, stderr: 'handtight: nowhere is not there. Check the spelling, or give a folder that has .rebuild files in it.\n' });
+    expect(handtight('check', 'nowhere')).toMatchObject({
+      status: 2,
+      stderr: 'handtight: nowhere is not there. Check the spelling, or give a folder that has .rebuild files in it.\n',
+    });
     expect(handtight('check', 'empty').status).toBe(2);
     expect(handtight('chekc').status).toBe(2);
     expect(handtight('check', '--format', 'xml').status).toBe(2);
@@ -49,7 +56,9 @@ describe('check', () => {
     const report = checkReport.parse(JSON.parse(handtight('check', '--format', 'json', 'bad').stdout));
     expect(report.files).toEqual(['bad/flawed.rebuild']);
     const finding = report.findings.find(({ rule }) => rule === 'torque-missing')!;
-    expect(flawed.split('\n')[finding.range.start.line]!.slice(finding.range.start.character, finding.range.end.character)).toBe('torque plug');
+    expect(
+      flawed.split('\n')[finding.range.start.line]!.slice(finding.range.start.character, finding.range.end.character),
+    ).toBe('torque plug');
   });
 
   it('writes SARIF 2.1.0 and the commands of GitHub Actions', () => {
@@ -57,13 +66,20 @@ describe('check', () => {
     expect(sarif).toMatchObject({ version: '2.1.0', runs: [{ tool: { driver: { name: 'handtight' } } }] });
     const [run] = sarif.runs;
     for (const { ruleId, ruleIndex } of run.results) expect(run.tool.driver.rules[ruleIndex].id).toBe(ruleId);
-    expect(handtight('check', '--format', 'github', 'bad').stdout).toMatch(/^::error file=bad\/flawed\.rebuild,line=\d+,col=\d+,endLine=\d+,endColumn=\d+,title=[a-z-]+::/mu);
+    expect(handtight('check', '--format', 'github', 'bad').stdout).toMatch(
+      /^::error file=bad\/flawed\.rebuild,line=\d+,col=\d+,endLine=\d+,endColumn=\d+,title=[a-z-]+::/mu,
+    );
   });
 
   it('counts warnings against --max-warnings', () => {
-    writeFileSync(join(folder, 'warned.rebuild'), first.replace(/\n(\s+)sign-off/u, '\n$1sign-off by "x" allow no-sign-off because "tried"\n$1sign-off'));
+    writeFileSync(
+      join(folder, 'warned.rebuild'),
+      first.replace(/\n(\s+)sign-off/u, '\n$1sign-off by "x" allow no-sign-off because "tried"\n$1sign-off'),
+    );
     expect(handtight('check', 'warned.rebuild', '--workspace', 'warned.rebuild')).toMatchObject({ status: 0 });
-    expect(handtight('check', 'warned.rebuild', '--workspace', 'warned.rebuild', '--max-warnings', '0')).toMatchObject({ status: 1 });
+    expect(handtight('check', 'warned.rebuild', '--workspace', 'warned.rebuild', '--max-warnings', '0')).toMatchObject({
+      status: 1,
+    });
     expect(handtight('check', 'warned.rebuild', '--max-warnings', 'few').status).toBe(2);
   });
 
@@ -86,7 +102,18 @@ describe('print', () => {
   const name = nameOf(first);
 
   it('writes PDF and HTML into a folder that it makes, the same bytes each time', () => {
-    const answer = handtight('print', name, '--workspace', 'good', '--format', 'pdf,html', '--to', 'sheets/today', '--paper', 'letter');
+    const answer = handtight(
+      'print',
+      name,
+      '--workspace',
+      'good',
+      '--format',
+      'pdf,html',
+      '--to',
+      'sheets/today',
+      '--paper',
+      'letter',
+    );
     expect(answer).toMatchObject({ status: 0, stderr: '' });
     const files = readdirSync(join(folder, 'sheets/today')).sort();
     expect(files.map((file) => file.split('.').pop())).toEqual(['html', 'pdf']);
@@ -106,8 +133,14 @@ describe('print', () => {
   });
 
   it('answers an unknown name with the nearest, and a folder that cannot be made with what to do', () => {
-    expect(handtight('print', `${name}x`, '--workspace', 'good')).toMatchObject({ status: 2, stderr: expect.stringContaining(`Did you mean ${name}?`) });
-    expect(handtight('print', name, '--workspace', 'good', '--to', 'good/first.rebuild/x')).toMatchObject({ status: 2, stderr: expect.stringMatching(/Cannot write .*--to/u) });
+    expect(handtight('print', `${name}x`, '--workspace', 'good')).toMatchObject({
+      status: 2,
+      stderr: expect.stringContaining(`Did you mean ${name}?`),
+    });
+    expect(handtight('print', name, '--workspace', 'good', '--to', 'good/first.rebuild/x')).toMatchObject({
+      status: 2,
+      stderr: expect.stringMatching(/Cannot write .*--to/u),
+    });
   });
 });
 
@@ -117,7 +150,11 @@ describe('replay', () => {
     expect(handtight('replay', name, '--workspace', 'good').stdout).toMatch(/joint plug is: .* → .*torqued/u);
     const { replays } = JSON.parse(handtight('replay', name, '--workspace', 'good', '--format', 'json').stdout);
     const [step] = replays[0].steps;
-    expect(step).toMatchObject({ number: '1.1', file: 'good/first.rebuild', range: { start: { line: expect.any(Number) } } });
+    expect(step).toMatchObject({
+      number: '1.1',
+      file: 'good/first.rebuild',
+      range: { start: { line: expect.any(Number) } },
+    });
     expect(Object.keys(step.before)).toEqual(Object.keys(step.after));
   });
 });
@@ -126,6 +163,9 @@ describe('explain', () => {
   it('prints the page of a rule, lists them, and answers a slip with the nearest', () => {
     expect(handtight('explain', 'left-hand-tight').stdout).toMatch(/Why it matters at the bench/u);
     expect(handtight('explain').stdout).toMatch(/^left-hand-tight +error +/mu);
-    expect(handtight('explain', 'left-hand-tigt')).toMatchObject({ status: 2, stderr: expect.stringContaining('left-hand-tight') });
+    expect(handtight('explain', 'left-hand-tigt')).toMatchObject({
+      status: 2,
+      stderr: expect.stringContaining('left-hand-tight'),
+    });
   });
 });

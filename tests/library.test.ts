@@ -15,11 +15,17 @@ const sheetText = (name: string) => {
 
 describe('the library', () => {
   it('checks clean', () => {
-    expect(checked.findings.map(({ rule, source, message }) => `${source.file}:${source.range.start.line + 1} ${rule} ${message}`)).toEqual([]);
+    expect(
+      checked.findings.map(
+        ({ rule, source, message }) => `${source.file}:${source.range.start.line + 1} ${rule} ${message}`,
+      ),
+    ).toEqual([]);
   });
 
   it('has three families written out with two part numbers or more, and a job of six with another number among them', () => {
-    const written = checked.procedures.filter(({ procedure }) => procedure.numbers.length > 1 && procedure.stages.length > 5);
+    const written = checked.procedures.filter(
+      ({ procedure }) => procedure.numbers.length > 1 && procedure.stages.length > 5,
+    );
     expect(written.length).toBeGreaterThanOrEqual(3);
     const [job] = checked.jobs;
     expect(job!.units).toHaveLength(6);
@@ -27,14 +33,25 @@ describe('the library', () => {
   });
 
   it('prints every procedure and job', () => {
-    for (const { procedure } of checked.procedures) expect(sheetText(procedure.name)).toContain(procedure.stages[0]!.title);
+    for (const { procedure } of checked.procedures)
+      expect(sheetText(procedure.name)).toContain(procedure.stages[0]!.title);
   });
 
   // TM 5-3820-256-24-5, figures as the project's job text gives them.
   it('prints the pairs of the manual side by side', () => {
     const { procedure } = checked.procedures.find(({ procedure: one }) => one.source.file.includes('manual'))!;
     const text = sheetText(procedure.name);
-    for (const pair of ['45 N·m', '33 lbf·ft', '25 855 kPa', '3750 psi', '20 000 kPa', '2900 psi', '500 psi', '5 s', 'no drop']) {
+    for (const pair of [
+      '45 N·m',
+      '33 lbf·ft',
+      '25 855 kPa',
+      '3750 psi',
+      '20 000 kPa',
+      '2900 psi',
+      '500 psi',
+      '5 s',
+      'no drop',
+    ]) {
       expect(text).toContain(pair);
     }
     expect(text).toMatch(/45 N·m[^\n]*\(33 lbf·ft/u);

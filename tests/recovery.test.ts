@@ -2,7 +2,7 @@
  * What a slip of the keyboard costs: every step line of the library cut at every token. No other step may be lost, and
  * the error stands on the damaged line.
  */
-import { AstUtils, type AstNode } from 'langium';
+import { type AstNode, AstUtils } from 'langium';
 import { describe, expect, it } from 'vitest';
 import { parse } from '../language/grammar/parse.ts';
 import { libraryFiles } from './library.ts';
@@ -13,13 +13,20 @@ interface ReadStep {
   readonly text: string;
 }
 
-const isStep = (node: AstNode) => /^(ObjectStep|BareStep|CleanOutside|CleanHoles|TestStep|AcrossStep|Call|Hazard)$/u.test(node.$type);
+const isStep = (node: AstNode) =>
+  /^(ObjectStep|BareStep|CleanOutside|CleanHoles|TestStep|AcrossStep|Call|Hazard)$/u.test(node.$type);
 
 function read(text: string) {
   const { ast, problems } = parse(text);
   const steps = AstUtils.streamAllContents(ast)
     .filter(isStep)
-    .map((node): ReadStep => ({ first: node.$cstNode!.range.start.line, last: node.$cstNode!.range.end.line, text: node.$cstNode!.text.replace(/\s+/gu, ' ') }))
+    .map(
+      (node): ReadStep => ({
+        first: node.$cstNode!.range.start.line,
+        last: node.$cstNode!.range.end.line,
+        text: node.$cstNode!.text.replace(/\s+/gu, ' '),
+      }),
+    )
     .toArray();
   return { steps, problems };
 }
@@ -39,7 +46,11 @@ describe.each(libraryFiles())('$uri', ({ text }) => {
   const lines = text.split('\n');
   const whole = read(text);
   // Each line once, however many steps share it; of a long file every third line, so that the whole stays under a minute.
-  const all = [...new Set(whole.steps.flatMap(({ first, last }) => Array.from({ length: last - first + 1 }, (_, index) => first + index)))];
+  const all = [
+    ...new Set(
+      whole.steps.flatMap(({ first, last }) => Array.from({ length: last - first + 1 }, (_, index) => first + index)),
+    ),
+  ];
   const chosen = all.length > 60 ? all.filter((_, index) => index % 3 === 0) : all;
 
   it.runIf(chosen.length > 0)('loses no other step to a cut, and says so on the damaged line', () => {
@@ -58,7 +69,8 @@ describe.each(libraryFiles())('$uri', ({ text }) => {
         const around = whole.steps.filter(({ first, last }) => first <= line && line <= last);
         const from = Math.min(line, ...around.map(({ first }) => first));
         const to = Math.max(line, ...around.map(({ last }) => last));
-        if (problems.some(({ range }) => range.start.line < from || range.start.line > to)) misplaced.push(`${words} → ${problems.map(({ range, message }) => `${range.start.line + 1} ${message}`)}`);
+        if (problems.some(({ range }) => range.start.line < from || range.start.line > to))
+          misplaced.push(`${words} → ${problems.map(({ range, message }) => `${range.start.line + 1} ${message}`)}`);
       }
     }
     expect(cuts).toBeGreaterThan(0);
@@ -68,7 +80,9 @@ describe.each(libraryFiles())('$uri', ({ text }) => {
 
   it.runIf(chosen.length > 0)('answers a misspelt verb with the nearest one, and loses nothing else', () => {
     const missed: string[] = [];
-    for (const line of chosen.filter((one) => /^\s+(fit|torque|remove|slacken|measure|connect|relieve|wash|rinse)\b/u.test(lines[one]!))) {
+    for (const line of chosen.filter((one) =>
+      /^\s+(fit|torque|remove|slacken|measure|connect|relieve|wash|rinse)\b/u.test(lines[one]!),
+    )) {
       const verb = /^\s+(\S+)/u.exec(lines[line]!)![1]!;
       const slip = verb.slice(0, 1) + verb.slice(2, 3) + verb.slice(1, 2) + verb.slice(3);
       const damaged = [...lines.slice(0, line), lines[line]!.replace(verb, slip), ...lines.slice(line + 1)].join('\n');

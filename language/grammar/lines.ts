@@ -1,7 +1,7 @@
 import type { ILexingError, IToken, TokenType } from 'chevrotain';
 import { nearest } from './nearest.ts';
-import { blockHeads, continuing, declarationHeads, itemHeads, kindWords, stepBlocks, stepWords } from './words.ts';
 import { type Damage, markUnread } from './unread.ts';
+import { blockHeads, continuing, declarationHeads, itemHeads, kindWords, stepBlocks, stepWords } from './words.ts';
 
 type Types = Readonly<Record<string, TokenType>>;
 
@@ -91,21 +91,30 @@ function mendBraces(
     const opensAt = open.length;
     row.forEach((token, index) => {
       if (token.image === '{') {
-        if (atStart()) return report(token, 'this { opens nothing: write the head before it, or take it out');
+        if (atStart()) {
+          report(token, 'this { opens nothing: write the head before it, or take it out');
+          return;
+        }
         open.push(head);
         out.push(token);
-        return end(token);
+        end(token);
+        return;
       }
       if (token.image === '}') {
-        if (open.length === 0) return report(token, 'this } closes nothing: take it out');
+        if (open.length === 0) {
+          report(token, 'this } closes nothing: take it out');
+          return;
+        }
         if (index === row.length - 1 && wouldStrand(open, following)) {
-          return report(token, `this } ends the ${open.at(-1)}, but steps follow it: take it out`);
+          report(token, `this } ends the ${open.at(-1)}, but steps follow it: take it out`);
+          return;
         }
         end(token);
         out.push(token);
         open.pop();
         head = '';
-        return end(token);
+        end(token);
+        return;
       }
       if (atStart()) {
         const read = nearestHead(token, row.slice(index + 1), open.length, types, report);
@@ -123,7 +132,11 @@ function mendBraces(
     }
     end(row.at(-1)!);
     // A block that begins in a line with its first step ends there too, unless deeper lines follow.
-    while (open.length > opensAt && inlineBlock(row) && !(following !== undefined && column(following[0]!) > column(row[0]!))) {
+    while (
+      open.length > opensAt &&
+      inlineBlock(row) &&
+      !(following !== undefined && column(following[0]!) > column(row[0]!))
+    ) {
       report(row.at(-1)!, `the ${open.at(-1)} that begins in this line is not closed: put } at its end`);
       close(row.at(-1)!, false);
     }

@@ -1,4 +1,4 @@
-import { AstUtils, type AstNode } from 'langium';
+import { type AstNode, AstUtils } from 'langium';
 import { describe, expect, it } from 'vitest';
 import { parse } from './parse.ts';
 
@@ -6,12 +6,18 @@ import { parse } from './parse.ts';
 function read(text: string): string[] {
   const { ast } = parse(text);
   return AstUtils.streamAllContents(ast)
-    .filter((node: AstNode) => /Step$|^(Call|Unread|Hazard|CleanOutside|CleanHoles|Spec|Stage|Repair|PartNumber|Part|Face|Port|Joint)$/u.test(node.$type) && !(node.$type === 'OnlySteps'))
+    .filter(
+      (node: AstNode) =>
+        /Step$|^(Call|Unread|Hazard|CleanOutside|CleanHoles|Spec|Stage|Repair|PartNumber|Part|Face|Port|Joint)$/u.test(
+          node.$type,
+        ) && !(node.$type === 'OnlySteps'),
+    )
     .map((node: AstNode) => `${node.$type}: ${(node.$cstNode?.text ?? '').replace(/\s+/gu, ' ').slice(0, 70)}`)
     .toArray();
 }
 
-const problems = (text: string) => parse(text).problems.map(({ message, range }) => `${range.start.line + 1}:${range.start.character + 1} ${message}`);
+const problems = (text: string) =>
+  parse(text).problems.map(({ message, range }) => `${range.start.line + 1}:${range.start.character + 1} ${message}`);
 
 const procedure = (body: string) => `procedure p for f at s {\n${body}\n}`;
 const stage = (steps: string) => procedure(`stage one at bench {\n${steps}\n}`);
@@ -27,7 +33,13 @@ describe('lines', () => {
   });
 
   it('go on before a word that can only continue, and after a comma if deeper', () => {
-    expect(read(stage('  test opening read pressure\n    within opening\n  on fail reshim (3 times)\n  fit shim,\n      spring')).slice(1)).toEqual([
+    expect(
+      read(
+        stage(
+          '  test opening read pressure\n    within opening\n  on fail reshim (3 times)\n  fit shim,\n      spring',
+        ),
+      ).slice(1),
+    ).toEqual([
       'TestStep: test opening read pressure within opening on fail reshim (3 times)',
       'ObjectStep: fit shim, spring',
     ]);
@@ -36,7 +48,9 @@ describe('lines', () => {
   it('do not go on after a comma at the same depth: the comma is a slip of its own line', () => {
     const text = stage('  fit shim,\n  run-down nut');
     expect(read(text).slice(1)).toEqual(['Unread: fit shim,', 'ObjectStep: run-down nut']);
-    expect(problems(text)).toEqual(['3:11 This line breaks off after “,”: something is missing. Finish the line or take that out.']);
+    expect(problems(text)).toEqual([
+      '3:11 This line breaks off after “,”: something is missing. Finish the line or take that out.',
+    ]);
   });
 
   it('may end in CR LF, and be indented with tabs', () => {
@@ -52,9 +66,16 @@ describe('lines', () => {
 
 describe('names', () => {
   it('may be words that are also verbs or clause words', () => {
-    const text = stage('  fit cap, guard, clamp, seal, lock with note\n  remove cap    guard body.end with cap\n  cap cap');
+    const text = stage(
+      '  fit cap, guard, clamp, seal, lock with note\n  remove cap    guard body.end with cap\n  cap cap',
+    );
     expect(problems(text)).toEqual([]);
-    expect(read(text).slice(1)).toEqual(['ObjectStep: fit cap, guard, clamp, seal, lock with note', 'ObjectStep: remove cap', 'ObjectStep: guard body.end with cap', 'ObjectStep: cap cap']);
+    expect(read(text).slice(1)).toEqual([
+      'ObjectStep: fit cap, guard, clamp, seal, lock with note',
+      'ObjectStep: remove cap',
+      'ObjectStep: guard body.end with cap',
+      'ObjectStep: cap cap',
+    ]);
   });
 
   it('allow accents and inner hyphens', () => {
@@ -62,7 +83,9 @@ describe('names', () => {
   });
 
   it('cannot be a connective, and the message says so', () => {
-    expect(problems(stage('  fit with'))).toEqual(['3:7 This line breaks off after “with”: something is missing. Finish the line or take that out.']);
+    expect(problems(stage('  fit with'))).toEqual([
+      '3:7 This line breaks off after “with”: something is missing. Finish the line or take that out.',
+    ]);
     expect(problems(stage('  torque of to nut-fit'))[0]).toMatch(/“of”/u);
   });
 });
@@ -78,7 +101,13 @@ describe('quantities', () => {
   });
 
   it('may have two units, each with its tolerance', () => {
-    expect(problems(procedure('spec nut torque 45 N·m ±5 (33 lbf·ft ±4) source "x"\nspec a torque 40 N·m then 90° ±5\nspec b angle +/-4 %\nspec c pressure 10 bar +8/-0'))).toEqual([]);
+    expect(
+      problems(
+        procedure(
+          'spec nut torque 45 N·m ±5 (33 lbf·ft ±4) source "x"\nspec a torque 40 N·m then 90° ±5\nspec b angle +/-4 %\nspec c pressure 10 bar +8/-0',
+        ),
+      ),
+    ).toEqual([]);
   });
 });
 
@@ -86,15 +115,23 @@ describe('what cannot be read', () => {
   it('costs its own line only', () => {
     const text = stage('  receive\n  torque nut to\n  relieve');
     expect(read(text).slice(1)).toEqual(['BareStep: receive', 'Unread: torque nut to', 'BareStep: relieve']);
-    expect(problems(text)).toEqual(['4:14 This line breaks off after “to”: something is missing. Finish the line or take that out.']);
+    expect(problems(text)).toEqual([
+      '4:14 This line breaks off after “to”: something is missing. Finish the line or take that out.',
+    ]);
   });
 
   it('is UNREAD behind an unknown word; resolve tells whether that word is a sequence', () => {
-    expect(read(stage('  fti shim, spring with needle\n  relieve')).slice(1)).toEqual(['Call: fti', 'Unread: shim, spring with needle', 'BareStep: relieve']);
+    expect(read(stage('  fti shim, spring with needle\n  relieve')).slice(1)).toEqual([
+      'Call: fti',
+      'Unread: shim, spring with needle',
+      'BareStep: relieve',
+    ]);
   });
 
   it('may be a call, alone or with others', () => {
-    expect(read(stage('  relieve\n  open    choose shim to bring opening to 254 bar by rate   close')).slice(1)).toEqual([
+    expect(
+      read(stage('  relieve\n  open    choose shim to bring opening to 254 bar by rate   close')).slice(1),
+    ).toEqual([
       'BareStep: relieve',
       'Call: open',
       'ObjectStep: choose shim to bring opening to 254 bar by rate',
@@ -134,7 +171,9 @@ describe('what cannot be read', () => {
 
   it('names curly quotes and long dashes', () => {
     expect(problems(stage('  do “look”'))[0]).toBe('3:6 Curly quotes are not read: write "…" with straight ones.');
-    expect(problems(procedure('spec a pressure 16–80 bar'))).toEqual(['2:19 A long dash is not read: write .. between the ends of a range, or - inside a name.']);
+    expect(problems(procedure('spec a pressure 16–80 bar'))).toEqual([
+      '2:19 A long dash is not read: write .. between the ends of a range, or - inside a name.',
+    ]);
   });
 });
 
@@ -144,7 +183,20 @@ describe('bad input', () => {
   });
 
   it('of any characters never throws', () => {
-    for (const text of ['}', '{', '}}}{{{', '"', 'procedure', 'procedure {', 'stage', '\u0000\u0001', '🙂 fit 🙂', 'procedure p { stage s { fit', 'number {', 'unit 1 }']) {
+    for (const text of [
+      '}',
+      '{',
+      '}}}{{{',
+      '"',
+      'procedure',
+      'procedure {',
+      'stage',
+      '\u0000\u0001',
+      '🙂 fit 🙂',
+      'procedure p { stage s { fit',
+      'number {',
+      'unit 1 }',
+    ]) {
       expect(() => parse(text)).not.toThrow();
     }
   });

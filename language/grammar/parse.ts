@@ -13,10 +13,10 @@ import type { Range } from '../model/source.ts';
 import type { File } from './generated/ast.ts';
 import { RebuildGeneratedModule, RebuildGeneratedSharedModule } from './generated/module.ts';
 import { lines } from './lines.ts';
-import { type SyntaxError, syntaxMessage } from './syntax-messages.ts';
+import { type ParserError, syntaxMessage } from './syntax-messages.ts';
 import { RebuildTokenBuilder } from './tokens.ts';
-import { RebuildValueConverter } from './values.ts';
 import { statements } from './unread.ts';
+import { RebuildValueConverter } from './values.ts';
 
 /** A problem of spelling or syntax, at its place. */
 export interface SyntaxProblem {
@@ -64,7 +64,11 @@ function rebuildServices(): LangiumCoreServices {
         Lexer: (all: LangiumCoreServices) => new LineLexer(all),
         // An error lists what could have followed; with two hundred words that may be names, to a depth of three, it
         // took 20 ms each. One token ahead is all that our messages say.
-        ParserConfig: () => ({ recoveryEnabled: false, maxLookahead: 1, lookaheadStrategy: new LLStarLookaheadStrategy({ logging: () => {} }) }),
+        ParserConfig: () => ({
+          recoveryEnabled: false,
+          maxLookahead: 1,
+          lookaheadStrategy: new LLStarLookaheadStrategy({ logging: () => {} }),
+        }),
         ValueConverter: () => new RebuildValueConverter(),
       },
     });
@@ -90,7 +94,7 @@ export function parse(text: string): Parsed {
   let rounds = Math.max(4, Math.min(60, Math.floor(3_000_000 / (text.length + 1))));
   for (;;) {
     const result = parser.LangiumParser.parse<File>(text);
-    const errors = result.parserErrors as readonly SyntaxError[];
+    const errors = result.parserErrors as readonly ParserError[];
     const error = errors[0];
     const found = statementOf(lexer.tokens);
     if (error === undefined || rounds-- === 0 || !setAside(error, lexer, found)) {
@@ -103,7 +107,7 @@ export function parse(text: string): Parsed {
 }
 
 /** Marks the statement of an error as damaged. False where it is already, or cannot be found. */
-function setAside(error: SyntaxError, lexer: LineLexer, found: ReadonlyMap<IToken, IToken[]>): boolean {
+function setAside(error: ParserError, lexer: LineLexer, found: ReadonlyMap<IToken, IToken[]>): boolean {
   const culprit = error.token;
   const statement = found.get(culprit) ?? found.get(error.previousToken!);
   if (statement === undefined) return false;
@@ -122,13 +126,13 @@ function statementOf(tokens: readonly IToken[]): Map<IToken, IToken[]> {
   return new Map(statements(tokens).flatMap((statement) => statement.map((token) => [token, statement] as const)));
 }
 
-function syntaxProblem(error: SyntaxError, tokens: readonly IToken[]): SyntaxProblem {
+function syntaxProblem(error: ParserError, tokens: readonly IToken[]): SyntaxProblem {
   const next = tokens[tokens.indexOf(error.token) + 1];
   return { message: syntaxMessage(error, next), range: tokenRange(errorPlace(error)) };
 }
 
 /** At a line's end the last word is marked: a mark behind the line is hard to see. */
-function errorPlace(error: SyntaxError): IToken {
+function errorPlace(error: ParserError): IToken {
   const before = error.previousToken;
   const atEnd =
     error.token.tokenType.name === 'EOL' || error.token.tokenType.name === 'EOF' || error.token.image === '';
@@ -147,7 +151,7 @@ function lexingProblem(error: ILexingError): SyntaxProblem {
 }
 
 /** Where lines are set aside no more, what follows is not read: it is said, or a clean end would look like a clean file. */
-function unreadRest(error: SyntaxError): SyntaxProblem {
+function unreadRest(error: ParserError): SyntaxProblem {
   const { range } = syntaxProblem(error, []);
   const below = { line: range.end.line + 1, character: 0 };
   return {

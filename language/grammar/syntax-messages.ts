@@ -2,7 +2,7 @@ import type { IRecognitionException, IToken } from 'chevrotain';
 import { reserved } from './words.ts';
 
 /** The parser's error; it knows the last token that it took. */
-export type SyntaxError = IRecognitionException & { readonly previousToken?: IToken };
+export type ParserError = IRecognitionException & { readonly previousToken?: IToken };
 
 /** What a kind of token is called at the bench. */
 const called: Readonly<Record<string, string>> = {
@@ -17,13 +17,18 @@ const called: Readonly<Record<string, string>> = {
 };
 
 /** What the parser's error says, in the words of the trade. */
-export function syntaxMessage(error: SyntaxError, next: IToken | undefined): string {
+export function syntaxMessage(error: ParserError, next: IToken | undefined): string {
   const token = error.token;
   const before = error.previousToken;
   const after = before === undefined || before.image === '' ? '' : ` after ${shown(before)}`;
   const wanted = wantedToken(error);
   const ends = ['EOL', 'EOF', '}'];
-  if (next !== undefined && ends.includes(next.tokenType.name) && token.tokenType.name === token.image && /^(\p{L}.*|,|\.\.|±|\()$/u.test(token.image)) {
+  if (
+    next !== undefined &&
+    ends.includes(next.tokenType.name) &&
+    token.tokenType.name === token.image &&
+    /^(\p{L}.*|,|\.\.|±|\()$/u.test(token.image)
+  ) {
     return `This line breaks off after ${shown(token)}: something is missing. Finish the line or take that out.`;
   }
   const atEnd = ends.includes(token.tokenType.name);
@@ -39,7 +44,7 @@ export function syntaxMessage(error: SyntaxError, next: IToken | undefined): str
 }
 
 /** The one kind of token that the parser wanted, where it wanted one. */
-function wantedToken(error: SyntaxError): string | null {
+function wantedToken(error: ParserError): string | null {
   const quoted =
     /Expecting token of type '([^']+)'/u.exec(error.message) ??
     /Expecting: .*?one of these possible Token sequences:\s+1\. \[([^\]]+)\]\s*but/su.exec(error.message);

@@ -17,7 +17,10 @@ export function textProblem(text: string): SyntaxProblem | null {
   }
   const broken = sample.split('\uFFFD').length - 1;
   if (broken > 0 && broken > sample.length / 20) {
-    return { message: 'This file is not in UTF-8. Save it as UTF-8, so that ° ± · µ are read as they are written.', range: whole };
+    return {
+      message: 'This file is not in UTF-8. Save it as UTF-8, so that ° ± · µ are read as they are written.',
+      range: whole,
+    };
   }
   return null;
 }

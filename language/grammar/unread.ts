@@ -92,7 +92,8 @@ function startsUnread(statement: readonly IToken[], token: IToken, index: number
   const callsOnly = statement.slice(0, index).every(mayBeCall);
   if (!callsOnly) return false;
   const word = keyword(token);
-  if (word !== null && !callable.includes(word)) return index === 0 && !stepWords.includes(word) && !itemHeads.includes(word);
+  if (word !== null && !callable.includes(word))
+    return index === 0 && !stepWords.includes(word) && !itemHeads.includes(word);
   if (!mayBeCall(token)) return index === 0;
   const next = statement[index + 1]!;
   const after = statement[index + 2];

@@ -1,5 +1,5 @@
-import { DefaultValueConverter } from 'langium';
 import type { CstNode, GrammarAST, ValueType } from 'langium';
+import { DefaultValueConverter } from 'langium';
 
 /** Text in quotes is the author's own: it stays as written, and nothing in it is an escape. */
 export class RebuildValueConverter extends DefaultValueConverter {

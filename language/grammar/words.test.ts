@@ -1,8 +1,18 @@
+import { type AstNode, AstUtils, GrammarUtils } from 'langium';
 import { describe, expect, it } from 'vitest';
-import { type AstNode, GrammarUtils, AstUtils } from 'langium';
-import { RebuildGrammar } from './generated/grammar.ts';
-import { blockHeads, callable, continuing, declarationHeads, itemHeads, kindWords, reserved, stepBlocks, stepWords } from './words.ts';
 import { verbs } from '../model/verbs.ts';
+import { RebuildGrammar } from './generated/grammar.ts';
+import {
+  blockHeads,
+  callable,
+  continuing,
+  declarationHeads,
+  itemHeads,
+  kindWords,
+  reserved,
+  stepBlocks,
+  stepWords,
+} from './words.ts';
 
 const grammar = RebuildGrammar();
 
@@ -26,7 +36,11 @@ describe('words of the language', () => {
 
   it('of the token pass are keywords of the grammar', () => {
     const lists = { blockHeads, continuing, declarationHeads, itemHeads, kindWords, stepBlocks, stepWords, callable };
-    for (const [name, list] of Object.entries(lists)) expect(list.filter((word) => !all.has(word)), name).toEqual([]);
+    for (const [name, list] of Object.entries(lists))
+      expect(
+        list.filter((word) => !all.has(word)),
+        name,
+      ).toEqual([]);
   });
 
   it('that begin a step are the verbs, and the words of blocks that hold steps', () => {

@@ -207,7 +207,8 @@ export const reserved = [
   'least',
   'most',
   'per',
-  'the', 'passes'
+  'the',
+  'passes',
 ];
 
 /** Keywords that may name a sequence: they begin neither a step nor a clause. */

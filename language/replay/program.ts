@@ -47,7 +47,11 @@ export function programOf(procedure: Procedure, numbers: readonly string[] | nul
     const group: Group = { tests: tests.filter(mine) };
     const first = points.length;
     stage.steps.forEach((step) => {
-      points.push(mine(step) ? { kind: 'step', step, block: stage, group: tests.includes(step) ? group : null } : { kind: 'skip', block: stage });
+      points.push(
+        mine(step)
+          ? { kind: 'step', step, block: stage, group: tests.includes(step) ? group : null }
+          : { kind: 'skip', block: stage },
+      );
       if (step === tests.at(-1)) points.push({ kind: 'decide', group, block: stage });
     });
     const decide = points.findIndex((point, index) => index >= first && point.kind === 'decide');
@@ -66,7 +70,8 @@ export function programOf(procedure: Procedure, numbers: readonly string[] | nul
   for (const repair of procedure.repairs) {
     repairs.set(repair.name, points.length);
     points.push({ kind: 'enter', block: repair });
-    for (const step of repair.steps) points.push(mine(step) ? { kind: 'step', step, block: repair, group: null } : { kind: 'skip', block: repair });
+    for (const step of repair.steps)
+      points.push(mine(step) ? { kind: 'step', step, block: repair, group: null } : { kind: 'skip', block: repair });
     points.push({ kind: 'resume', block: repair });
   }
   return { procedure, numbers, absent: absentParts(procedure, mine), points, gates, repairs, decisions };
@@ -74,7 +79,10 @@ export function programOf(procedure: Procedure, numbers: readonly string[] | nul
 
 function absentParts(procedure: Procedure, mine: (step: Step) => boolean): ReadonlySet<string> {
   const named = [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps).filter((step) => !step.all);
-  const parts = (steps: readonly Step[]) => steps.flatMap((step) => [...step.objects, ...step.withObjects].filter(({ kind }) => kind === 'part').map(({ name }) => name));
+  const parts = (steps: readonly Step[]) =>
+    steps.flatMap((step) =>
+      [...step.objects, ...step.withObjects].filter(({ kind }) => kind === 'part').map(({ name }) => name),
+    );
   const here = new Set(parts(named.filter(mine)));
   return new Set(parts(named).filter((part) => !here.has(part)));
 }

@@ -41,7 +41,7 @@ function replays(body: string): Replay[] {
 }
 
 /** What is possible of some cells before the last step on the first way, and on any way. */
-function before(body: string, number: string, ...cells: string[]): Record<string, string[]> {
+function stateBefore(body: string, number: string, ...cells: string[]): Record<string, string[]> {
   const found: Record<string, Set<string>> = Object.fromEntries(cells.map((cell) => [cell, new Set<string>()]));
   for (const one of replays(body)) {
     one.visit({
@@ -59,13 +59,24 @@ function before(body: string, number: string, ...cells: string[]): Record<string
 
 const ways = (body: string) => {
   const met: string[] = [];
-  for (const one of replays(body)) one.visit({ step: ({ step, way }) => met.push(`${way.repair?.name ?? '-'}:${step.number}`) });
+  for (const one of replays(body))
+    one.visit({ step: ({ step, way }) => met.push(`${way.repair?.name ?? '-'}:${step.number}`) });
   return met;
 };
 
 describe('at entry', () => {
   it('the unit is assembled, dirty, its ports open, nothing known to be tight', () => {
-    expect(before('stage s at dirty { receive }', '1.1', 'part shim place', 'part shim surface', 'port inlet is', 'joint nut is', 'unit station')).toEqual({
+    expect(
+      stateBefore(
+        'stage s at dirty { receive }',
+        '1.1',
+        'part shim place',
+        'part shim surface',
+        'port inlet is',
+        'joint nut is',
+        'unit station',
+      ),
+    ).toEqual({
       'part shim place': ['in place'],
       'part shim surface': ['dirty'],
       'port inlet is': ['open'],
@@ -77,31 +88,60 @@ describe('at entry', () => {
 
 describe('taking apart', () => {
   it('takes a needle out with its nozzle, as a sub-assembly', () => {
-    expect(before('stage s at dirty {\n slacken nut\n remove nut, nozzle\n tag\n}', '1.3', 'part needle place', 'part nozzle place')).toEqual({
+    expect(
+      stateBefore(
+        'stage s at dirty {\n slacken nut\n remove nut, nozzle\n tag\n}',
+        '1.3',
+        'part needle place',
+        'part nozzle place',
+      ),
+    ).toEqual({
       'part needle place': ['out with its sub-assembly'],
       'part nozzle place': ['off'],
     });
   });
 
   it('puts a guard on and takes it off with no joint', () => {
-    const text = 'stage s at dirty {\n slacken nut\n remove nut, nozzle, needle, spacer\n guard body.end with nut\n tag\n remove nut\n tag\n}';
-    expect(before(text, '1.4', 'face body.end guard', 'part nut place', 'joint nut is')).toEqual({
+    const text =
+      'stage s at dirty {\n slacken nut\n remove nut, nozzle, needle, spacer\n guard body.end with nut\n tag\n remove nut\n tag\n}';
+    expect(stateBefore(text, '1.4', 'face body.end guard', 'part nut place', 'joint nut is')).toEqual({
       'face body.end guard': ['guarded'],
       'part nut place': ['on as a guard'],
       'joint nut is': ['apart'],
     });
-    expect(before(text, '1.6', 'face body.end guard', 'part nut place')).toEqual({ 'face body.end guard': ['no guard'], 'part nut place': ['off'] });
+    expect(stateBefore(text, '1.6', 'face body.end guard', 'part nut place')).toEqual({
+      'face body.end guard': ['no guard'],
+      'part nut place': ['off'],
+    });
   });
 
   it('takes a discarded part off for good; the next fit takes a new one from the kit', () => {
     const text = 'stage s at dirty {\n discard seal\n tag\n fit seal\n tag\n}';
-    expect(before(text, '1.2', 'part seal place', 'part seal age')).toEqual({ 'part seal place': ['discarded'], 'part seal age': ['as found'] });
-    expect(before(text, '1.4', 'part seal place', 'part seal age')).toEqual({ 'part seal place': ['in place'], 'part seal age': ['new'] });
+    expect(stateBefore(text, '1.2', 'part seal place', 'part seal age')).toEqual({
+      'part seal place': ['discarded'],
+      'part seal age': ['as found'],
+    });
+    expect(stateBefore(text, '1.4', 'part seal place', 'part seal age')).toEqual({
+      'part seal place': ['in place'],
+      'part seal age': ['new'],
+    });
   });
 
   it('brings a renewed part in preservative, unless it is ready to fit', () => {
-    expect(before('stage s at dirty {\n slacken nut\n remove nut, nozzle, needle\n renew needle\n tag\n}', '1.4', 'part needle surface')).toEqual({ 'part needle surface': ['in preservative'] });
-    expect(before('stage s at dirty {\n slacken nut\n remove nut, nozzle, needle\n renew needle ready to fit\n tag\n}', '1.4', 'part needle surface')).toEqual({ 'part needle surface': ['rinsed'] });
+    expect(
+      stateBefore(
+        'stage s at dirty {\n slacken nut\n remove nut, nozzle, needle\n renew needle\n tag\n}',
+        '1.4',
+        'part needle surface',
+      ),
+    ).toEqual({ 'part needle surface': ['in preservative'] });
+    expect(
+      stateBefore(
+        'stage s at dirty {\n slacken nut\n remove nut, nozzle, needle\n renew needle ready to fit\n tag\n}',
+        '1.4',
+        'part needle surface',
+      ),
+    ).toEqual({ 'part needle surface': ['rinsed'] });
   });
 });
 
@@ -110,22 +150,26 @@ describe('joints and gates', () => {
 
   it('a loaded joint that is slackened loses the prime and makes what it proves stale', () => {
     const text = `stage s at tester {\n connect inlet\n prime 6 strokes\n ${test}\n slacken nut\n tag\n}`;
-    expect(before(text, '1.5', 'gate opening is', 'unit primed', 'joint nut is')).toEqual({ 'gate opening is': ['stale'], 'unit primed': ['no'], 'joint nut is': ['slackened'] });
+    expect(stateBefore(text, '1.5', 'gate opening is', 'unit primed', 'joint nut is')).toEqual({
+      'gate opening is': ['stale'],
+      'unit primed': ['no'],
+      'joint nut is': ['slackened'],
+    });
   });
 
   it('fitting a seal or a cap does not', () => {
     const text = `stage s at tester {\n connect inlet\n prime 6 strokes\n ${test}\n disconnect inlet\n cap inlet\n discard seal\n fit seal\n tag\n}`;
-    expect(before(text, '1.8', 'gate opening is')).toEqual({ 'gate opening is': ['passed'] });
+    expect(stateBefore(text, '1.8', 'gate opening is')).toEqual({ 'gate opening is': ['passed'] });
   });
 
   it('a gate that says through what it proves is stale for that only', () => {
     const text = `stage s at tester {\n connect inlet\n prime 6 strokes\n ${test} proves through body.end\n slacken nut\n tag\n}`;
-    expect(before(text, '1.5', 'gate opening is')).toEqual({ 'gate opening is': ['passed'] });
+    expect(stateBefore(text, '1.5', 'gate opening is')).toEqual({ 'gate opening is': ['passed'] });
   });
 
   it('a check of parts in the hand holds when the unit is opened later', () => {
     const text = 'stage s at tester {\n check needle "slides" on fail wash needle\n slacken nut\n tag\n}';
-    expect(before(text, '1.3', 'gate check needle is')).toEqual({ 'gate check needle is': ['passed'] });
+    expect(stateBefore(text, '1.3', 'gate check needle is')).toEqual({ 'gate check needle is': ['passed'] });
   });
 });
 
@@ -134,7 +178,21 @@ describe('ways', () => {
 
   it('run all tests of a stage, then one repair, then the earliest gate not passed', () => {
     const text = `stage s at tester {\n connect inlet\n prime 6 strokes\n test a read pressure within opening on fail again\n test b accept "good" with gauge shut on fail again\n tag\n}\n${repair}`;
-    expect(ways(text)).toEqual(['-:1.1', '-:1.2', '-:1.3', '-:1.4', '-:1.5', 'again:1.3', 'again:1.4', 'again:1.5', 'again:R1.1', 'again:R1.2', 'again:R1.3', 'again:R1.4', 'again:R1.5']);
+    expect(ways(text)).toEqual([
+      '-:1.1',
+      '-:1.2',
+      '-:1.3',
+      '-:1.4',
+      '-:1.5',
+      'again:1.3',
+      'again:1.4',
+      'again:1.5',
+      'again:R1.1',
+      'again:R1.2',
+      'again:R1.3',
+      'again:R1.4',
+      'again:R1.5',
+    ]);
   });
 
   it('go back to the earliest gate before the sender that the repair made stale, in another stage too', () => {
@@ -148,10 +206,13 @@ describe('ways', () => {
   });
 
   it('try the entries of a list in order: the second only when the first is used up', () => {
-    const text = 'stage s at tester {\n test a accept "x" on fail one, two\n}\nrepair one { wipe body }\nrepair two { wipe nut }';
+    const text =
+      'stage s at tester {\n test a accept "x" on fail one, two\n}\nrepair one { wipe body }\nrepair two { wipe nut }';
     const replayed = replays(text)[0]!;
     const froms: string[] = [];
-    replayed.visit({ step: ({ step, way }) => void (step.number === 'R2.1' && froms.push(way.from!.way.repair?.name ?? '-')) });
+    replayed.visit({
+      step: ({ step, way }) => void (step.number === 'R2.1' && froms.push(way.from!.way.repair?.name ?? '-')),
+    });
     expect(froms).toEqual(['one']);
   });
 
@@ -160,12 +221,20 @@ describe('ways', () => {
   });
 
   it('stop at once where a test says so', () => {
-    const text = 'stage s at tester {\n test a accept "x" on fail one stop if fails\n tag\n test b accept "y" on fail one\n}\nrepair one { wipe body }';
-    expect(before(text, 'R1.1', 'gate b is', 'unit tagged')).toEqual({ 'gate b is': ['failed', 'not yet'], 'unit tagged': ['no', 'yes'] });
+    const text =
+      'stage s at tester {\n test a accept "x" on fail one stop if fails\n tag\n test b accept "y" on fail one\n}\nrepair one { wipe body }';
+    expect(stateBefore(text, 'R1.1', 'gate b is', 'unit tagged')).toEqual({
+      'gate b is': ['failed', 'not yet'],
+      'unit tagged': ['no', 'yes'],
+    });
   });
 
   it('come to a fixed point however many repairs send to each other', () => {
-    const repairs = Array.from({ length: 6 }, (_, index) => `repair r${index} { relieve    slacken nut    torque nut to fit    connect inlet    prime 6 strokes }`);
+    const repairs = Array.from(
+      { length: 6 },
+      (_, index) =>
+        `repair r${index} { relieve    slacken nut    torque nut to fit    connect inlet    prime 6 strokes }`,
+    );
     const fails = repairs.map((_, index) => `r${index} (9 times)`).join(', ');
     const text = `stage s at tester {\n connect inlet\n prime 6 strokes\n test a read pressure within opening on fail ${fails}\n test b accept "x" on fail ${fails}\n}\n${repairs.join('\n')}`;
     const [one] = replays(text);

@@ -81,7 +81,9 @@ export class Replay {
   private run() {
     const { procedure, points } = this.program;
     if (points.length === 0) return;
-    const loose = procedure.family.parts.filter((part) => part.suppliedLoose || this.program.absent.has(part.name)).map((part) => part.name);
+    const loose = procedure.family.parts
+      .filter((part) => part.suppliedLoose || this.program.absent.has(part.name))
+      .map((part) => part.name);
     const first = this.way(null, 0, null);
     this.flow(first, 0, State.received(this.layout, loose, procedure.stages[0]?.station ?? null));
     while (this.work.length > 0) {

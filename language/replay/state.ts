@@ -1,5 +1,5 @@
-import * as bits from './cells.ts';
 import type { Layout, PartCells } from './cells.ts';
+import * as bits from './cells.ts';
 
 /**
  * What may be true at a point: a set of values for each cell, and the step since which it may be so. Merging is

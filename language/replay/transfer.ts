@@ -1,8 +1,8 @@
 import type { Gate, Procedure, Step } from '../model/procedure.ts';
 import type { FluidKind } from '../model/shop.ts';
 import * as bits from './cells.ts';
-import type { Relations } from './relations.ts';
 import { isHydraulic } from './hydraulic.ts';
+import type { Relations } from './relations.ts';
 import type { State } from './state.ts';
 
 /**
@@ -114,7 +114,8 @@ export class Transfer {
         for (const name of this.notGone(parts, state)) this.rinsed(name, this.wetWith(step), state, at);
         return;
       case 'clean-holes':
-        for (const name of parts) set(state.part(name).dirt, (state.get(state.part(name).dirt) & bits.dirt.dirty) | bits.dirt.loosened);
+        for (const name of parts)
+          set(state.part(name).dirt, (state.get(state.part(name).dirt) & bits.dirt.dirty) | bits.dirt.loosened);
         return;
       case 'wipe':
         for (const name of parts)
@@ -212,7 +213,10 @@ export class Transfer {
   private withInside(parts: readonly string[], state: State): string[] {
     return parts.flatMap((name) => [
       name,
-      ...this.relations.inside(name).map((inner) => inner.name).filter((inner) => !parts.includes(inner) && state.may(state.part(inner).place, bits.place.sub)),
+      ...this.relations
+        .inside(name)
+        .map((inner) => inner.name)
+        .filter((inner) => !parts.includes(inner) && state.may(state.part(inner).place, bits.place.sub)),
     ]);
   }
 
@@ -256,7 +260,8 @@ export class Transfer {
     state.set(cells.kept, to === bits.place.gone || wasGuard ? bits.kept.kept : bits.kept.loose, at);
     if (to === bits.place.off) {
       for (const inner of this.relations.inside(name)) {
-        if (state.may(state.part(inner.name).place, bits.place.in | bits.place.trial)) this.takeOff(inner.name, state, at, bits.place.sub);
+        if (state.may(state.part(inner.name).place, bits.place.in | bits.place.trial))
+          this.takeOff(inner.name, state, at, bits.place.sub);
       }
     }
   }

@@ -1,6 +1,6 @@
+import type { Clause, TestClause } from '../grammar/generated/ast.ts';
 import type { ObjectKind } from '../model/procedure.ts';
 import type { Verb } from '../model/verbs.ts';
-import type { Clause, TestClause } from '../grammar/generated/ast.ts';
 
 type ClauseType = (Clause | TestClause)['$type'];
 

@@ -1,4 +1,4 @@
-import * as ast from '../grammar/generated/ast.ts';
+import type * as ast from '../grammar/generated/ast.ts';
 import type { Adjuster, Face, Family, Joint, Part, Port } from '../model/family.ts';
 import type { NameUse } from '../model/source.ts';
 import type { Context } from './context.ts';

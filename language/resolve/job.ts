@@ -1,4 +1,4 @@
-import * as ast from '../grammar/generated/ast.ts';
+import type * as ast from '../grammar/generated/ast.ts';
 import type { Job, Unit } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Context } from './context.ts';

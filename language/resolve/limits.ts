@@ -1,5 +1,5 @@
 import type { AstNode } from 'langium';
-import * as ast from '../grammar/generated/ast.ts';
+import type * as ast from '../grammar/generated/ast.ts';
 import { readNumber, readQuantity } from '../quantities/index.ts';
 import type { Limit, NominalLimit, Quantity, RangeLimit, ToleranceOnly } from '../quantities/types.ts';
 import type { Context } from './context.ts';

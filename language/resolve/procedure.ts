@@ -1,10 +1,10 @@
-import * as ast from '../grammar/generated/ast.ts';
+import type * as ast from '../grammar/generated/ast.ts';
 import type { Family } from '../model/family.ts';
 import type { Hazard, PartNumber, Procedure, Repair, Spec, SpecValue, Stage, Step } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Allow, NameUse } from '../model/source.ts';
 import { kindOf } from '../quantities/index.ts';
-import { bodyOf, type BodyBlock, type FindProcedure } from './body.ts';
+import { type BodyBlock, bodyOf, type FindProcedure } from './body.ts';
 import type { Context } from './context.ts';
 import { limitOf, quantityOf } from './limits.ts';
 import { dateOf, named } from './shop.ts';
@@ -228,7 +228,7 @@ function inheritedHeads(
 function specOf(context: Context, node: ast.Spec, family: Family): Spec {
   return {
     ...named(context, node),
-    ...valueOf(context, node.value, family),
+    ...specValueOf(context, node.value, family),
     kind: node.kind === undefined ? null : kindOf(node.kind),
     per: node.value?.per === undefined ? null : quantityOf(context, node.value, 'per', node.value.per),
     allow: (node.value?.more ?? []).flatMap((more) =>
@@ -237,7 +237,7 @@ function specOf(context: Context, node: ast.Spec, family: Family): Spec {
   };
 }
 
-function valueOf(context: Context, node: ast.SpecValue | undefined, family: Family): SpecValue {
+function specValueOf(context: Context, node: ast.SpecValue | undefined, family: Family): SpecValue {
   let inService: SpecValue['inService'] = null;
   let whenNew: SpecValue['whenNew'] = null;
   let whenNewPart: string | null = null;
@@ -246,9 +246,9 @@ function valueOf(context: Context, node: ast.SpecValue | undefined, family: Fami
     if (more.$type === 'InService') inService = limitOf(context, more.limit);
     else if (more.$type === 'WhenNew') {
       whenNew = limitOf(context, more.limit);
-      if (more.part !== undefined) whenNewPart = context.find(more.part, 'part', family.parts, context.source(more, 'part'))?.name ?? null;
-    }
-    else if (more.$type === 'SpecSource') sourceText = more.text;
+      if (more.part !== undefined)
+        whenNewPart = context.find(more.part, 'part', family.parts, context.source(more, 'part'))?.name ?? null;
+    } else if (more.$type === 'SpecSource') sourceText = more.text;
   }
   return {
     rebuilt: limitOf(context, node?.rebuilt),
@@ -274,7 +274,14 @@ function partNumberOf(context: Context, node: ast.PartNumber, specs: readonly Sp
       const spec = context.find(value.spec.name, 'spec', specs, context.source(value.spec));
       return spec === null
         ? []
-        : [{ ...valueOf(context, value.value, family), spec: spec.name, name: spec.name, source: context.source(value) }];
+        : [
+            {
+              ...specValueOf(context, value.value, family),
+              spec: spec.name,
+              name: spec.name,
+              source: context.source(value),
+            },
+          ];
     });
   });
   const name = unquoted(node.name);

@@ -3,13 +3,18 @@ import { parse } from '../grammar/parse.ts';
 import type { Procedure, Step } from '../model/procedure.ts';
 import { resolve } from './resolve.ts';
 
-const shop = 'shop bench {\n station dirty dirty\n station tester pressure\n wrench W range 16..80 N·m\n fluid solvent\n stock shims from 1.00 mm to 1.10 mm by 0.05 mm\n}\n';
-const family = 'family holder {\n part body "Body"\n part nut "Nut" on body holds nozzle\n part nozzle "Nozzle" on body\n face body.end lapped meets nozzle.top\n port inlet on body\n joint nut to body\n}\n';
+const shop =
+  'shop bench {\n station dirty dirty\n station tester pressure\n wrench W range 16..80 N·m\n fluid solvent\n stock shims from 1.00 mm to 1.10 mm by 0.05 mm\n}\n';
+const family =
+  'family holder {\n part body "Body"\n part nut "Nut" on body holds nozzle\n part nozzle "Nozzle" on body\n face body.end lapped meets nozzle.top\n port inlet on body\n joint nut to body\n}\n';
 
 /** Files by name in one literal, with `//- name` before each. */
 function files(text: string) {
   const parts = text.split(/^\/\/- (.+)$/mu);
-  const named = parts.length === 1 ? [['main', text]] : Array.from({ length: (parts.length - 1) / 2 }, (_, index) => [parts[2 * index + 1]!, parts[2 * index + 2]!]);
+  const named =
+    parts.length === 1
+      ? [['main', text]]
+      : Array.from({ length: (parts.length - 1) / 2 }, (_, index) => [parts[2 * index + 1]!, parts[2 * index + 2]!]);
   return named.map(([uri, content]) => ({ uri: uri!, ...parse(content!) }));
 }
 
@@ -20,7 +25,10 @@ function resolved(text: string) {
 }
 
 const problems = (text: string) =>
-  resolved(text).problems.map((problem) => `${problem.source.file}:${problem.source.range.start.line + 1} ${problem.kind === 'syntax' ? problem.message : problem.kind === 'unknown-name' ? `no ${problem.what} ${problem.name} (${problem.near.join(', ')})` : problem.kind === 'duplicate-name' ? `twice ${problem.what} ${problem.name}` : `${problem.kind} ${problem.step}`}`);
+  resolved(text).problems.map(
+    (problem) =>
+      `${problem.source.file}:${problem.source.range.start.line + 1} ${problem.kind === 'syntax' ? problem.message : problem.kind === 'unknown-name' ? `no ${problem.what} ${problem.name} (${problem.near.join(', ')})` : problem.kind === 'duplicate-name' ? `twice ${problem.what} ${problem.name}` : `${problem.kind} ${problem.step}`}`,
+  );
 
 const only = (text: string): Procedure => {
   const { procedures, problems: found } = resolved(text);
@@ -28,17 +36,27 @@ const only = (text: string): Procedure => {
   return procedures[0]!;
 };
 
-const inProcedure = (body: string) => `${shop}${family}procedure p for holder at bench {\n spec fit torque 60 N·m ±5 source "x"\n spec opening pressure 250 bar ±5 source "x"\n number A\n${body}\n}`;
+const inProcedure = (body: string) =>
+  `${shop}${family}procedure p for holder at bench {\n spec fit torque 60 N·m ±5 source "x"\n spec opening pressure 250 bar ±5 source "x"\n number A\n${body}\n}`;
 const steps = (body: string): Step[] => only(inProcedure(body)).stages.flatMap((stage) => stage.steps);
-const told = (step: Step) => `${step.number} ${step.verb} ${step.objects.map((object) => object.name).join(', ')}`.trim();
+const told = (step: Step) =>
+  `${step.number} ${step.verb} ${step.objects.map((object) => object.name).join(', ')}`.trim();
 
 describe('names', () => {
   it('are visible across files', () => {
-    expect(problems(`//- shop\n${shop}//- family\n${family}//- procedure\nprocedure p for holder at bench {\n stage s at dirty {\n  fit nut\n }\n}`)).toEqual([]);
+    expect(
+      problems(
+        `//- shop\n${shop}//- family\n${family}//- procedure\nprocedure p for holder at bench {\n stage s at dirty {\n  fit nut\n }\n}`,
+      ),
+    ).toEqual([]);
   });
 
   it('that nothing declares are reported with the nearest', () => {
-    expect(problems(inProcedure(' stage s at dity {\n  fit nutt\n  torque nut to ft\n }'))).toEqual(['main:20 no station dity (dirty)', 'main:21 no part nutt (nut)', 'main:22 no spec ft (fit)']);
+    expect(problems(inProcedure(' stage s at dity {\n  fit nutt\n  torque nut to ft\n }'))).toEqual([
+      'main:20 no station dity (dirty)',
+      'main:21 no part nutt (nut)',
+      'main:22 no spec ft (fit)',
+    ]);
   });
 
   it('declared twice are reported at the second, in any file; the first is taken', () => {
@@ -46,7 +64,10 @@ describe('names', () => {
   });
 
   it('of a misspelt verb are answered with the nearest one', () => {
-    expect(problems(inProcedure(' stage s at dirty {\n  fti nut, nozzle\n  torqe nut to fit\n }'))).toEqual(['main:21 no step or sequence fti (fit)', 'main:22 no step or sequence torqe (torque)']);
+    expect(problems(inProcedure(' stage s at dirty {\n  fti nut, nozzle\n  torqe nut to fit\n }'))).toEqual([
+      'main:21 no step or sequence fti (fit)',
+      'main:22 no step or sequence torqe (torque)',
+    ]);
   });
 });
 
@@ -61,77 +82,117 @@ describe('sequences', () => {
   });
 
   it('stand in a file of their own too', () => {
-    expect(problems(`//- a\nsequence greet { tag }\n//- b\n${inProcedure(' stage s at dirty {\n  greet\n }')}`)).toEqual([]);
+    expect(
+      problems(`//- a\nsequence greet { tag }\n//- b\n${inProcedure(' stage s at dirty {\n  greet\n }')}`),
+    ).toEqual([]);
   });
 
   it('that call themselves are reported, not followed', () => {
-    expect(problems(inProcedure(' stage s at dirty {\n  round\n }\n sequence round { tag  round }'))).toEqual(['main:21 Sequence round calls itself: it would never end. Take the call out.']);
+    expect(problems(inProcedure(' stage s at dirty {\n  round\n }\n sequence round { tag  round }'))).toEqual([
+      'main:21 Sequence round calls itself: it would never end. Take the call out.',
+    ]);
   });
 
   it('want as many lists as they declare', () => {
-    expect(problems(inProcedure(` stage s at dirty {\n  close with nut\n }\n${sequence}`))).toEqual(['main:21 Sequence close is called with what; where: give it 2 lists, with ; between them.']);
+    expect(problems(inProcedure(` stage s at dirty {\n  close with nut\n }\n${sequence}`))).toEqual([
+      'main:21 Sequence close is called with what; where: give it 2 lists, with ; between them.',
+    ]);
   });
 });
 
 describe('steps', () => {
   it('have keys that stay when others are put in: stage, verb, first object, an ordinal where alike', () => {
-    expect(steps(' stage build at dirty {\n  fit nut\n  torque nut to fit\n  slacken nut\n  torque nut to fit\n  test opening read pressure within opening\n }').map(({ key }) => key)).toEqual([
-      'build/fit nut',
-      'build/torque nut',
-      'build/slacken nut',
-      'build/torque nut (2)',
-      'build/test opening',
-    ]);
+    expect(
+      steps(
+        ' stage build at dirty {\n  fit nut\n  torque nut to fit\n  slacken nut\n  torque nut to fit\n  test opening read pressure within opening\n }',
+      ).map(({ key }) => key),
+    ).toEqual(['build/fit nut', 'build/torque nut', 'build/slacken nut', 'build/torque nut (2)', 'build/test opening']);
   });
 
   it('report a clause that has no meaning after their verb', () => {
-    expect(problems(inProcedure(' stage s at dirty {\n  relieve in solvent\n  torque nut to fit to fit\n }'))).toEqual(['main:21 “in solvent” has no meaning after relieve. Take it out.', 'main:22 “to fit” stands twice in this step. Take one out.']);
+    expect(problems(inProcedure(' stage s at dirty {\n  relieve in solvent\n  torque nut to fit to fit\n }'))).toEqual([
+      'main:21 “in solvent” has no meaning after relieve. Take it out.',
+      'main:22 “to fit” stands twice in this step. Take one out.',
+    ]);
   });
 
   it('for some part numbers leave gaps in the numbers of the others', () => {
-    expect(steps(' stage s at dirty {\n  tag\n  only A { receive }\n  fit nut\n }').map(({ number, only: numbers }) => `${number} ${numbers ?? ''}`)).toEqual(['1.1 ', '1.2 A', '1.3 ']);
+    expect(
+      steps(' stage s at dirty {\n  tag\n  only A { receive }\n  fit nut\n }').map(
+        ({ number, only: numbers }) => `${number} ${numbers ?? ''}`,
+      ),
+    ).toEqual(['1.1 ', '1.2 A', '1.3 ']);
   });
 
   it('take a hazard before them, and report one behind', () => {
     const body = ' stage s at dirty {\n  hazard CAUTION "hot"\n  receive\n  hazard "sharp" for fit nut\n  fit nut\n }';
-    expect(steps(body).map(({ hazards }) => hazards.map(({ word, text }) => `${word} ${text}`))).toEqual([['CAUTION hot'], ['WARNING sharp']]);
-    expect(problems(inProcedure(' stage s at dirty {\n  fit nut\n  hazard "sharp" for fit nut\n  hazard "late"\n }'))).toEqual(['main:22 hazard-after-step fit nut', 'main:23 hazard-after-step null']);
+    expect(steps(body).map(({ hazards }) => hazards.map(({ word, text }) => `${word} ${text}`))).toEqual([
+      ['CAUTION hot'],
+      ['WARNING sharp'],
+    ]);
+    expect(
+      problems(inProcedure(' stage s at dirty {\n  fit nut\n  hazard "sharp" for fit nut\n  hazard "late"\n }')),
+    ).toEqual(['main:22 hazard-after-step fit nut', 'main:23 hazard-after-step null']);
   });
 
   it('make a repair of what is written inside on fail', () => {
     const procedure = only(inProcedure(' stage s at dirty {\n  check nozzle "bright" on fail renew nozzle\n }'));
-    expect(procedure.repairs.map(({ name, tries, inline }) => ({ name, tries, inline }))).toEqual([{ name: 'renew nozzle', tries: 1, inline: true }]);
+    expect(procedure.repairs.map(({ name, tries, inline }) => ({ name, tries, inline }))).toEqual([
+      { name: 'renew nozzle', tries: 1, inline: true },
+    ]);
     expect(procedure.repairs[0]!.steps.map(told)).toEqual(['R1.1 renew nozzle']);
   });
 
   it('count the tries of a repair over all its mentions', () => {
-    const procedure = only(inProcedure(' stage s at dirty {\n  check nozzle "a" on fail again (3 times)\n  check nut "b" on fail again\n  check body "c" on fail clean\n }\n repair again { wipe nozzle }\n repair clean { wipe nut }'));
+    const procedure = only(
+      inProcedure(
+        ' stage s at dirty {\n  check nozzle "a" on fail again (3 times)\n  check nut "b" on fail again\n  check body "c" on fail clean\n }\n repair again { wipe nozzle }\n repair clean { wipe nut }',
+      ),
+    );
     expect(procedure.repairs.map(({ name, tries }) => `${name} ${tries}`)).toEqual(['again 3', 'clean 1']);
   });
 });
 
 describe('like', () => {
   const base = `${inProcedure(' stage s at dirty {\n  receive\n  fit nut\n  torque nut to fit\n  tag\n }\n stage t at dirty {\n  tag\n }\n repair r { wipe nut }')}\n`;
-  const sister = (patches: string) => resolved(`${base}procedure q like p revision C {\n spec fit torque 70 N·m ±5 source "x"\n number B\n${patches}\n}`);
-  const text = (patches: string) => sister(patches).procedures[1]!.stages.map((stage) => `${stage.name}: ${stage.steps.map(told).join('; ')}`);
+  const sister = (patches: string) =>
+    resolved(`${base}procedure q like p revision C {\n spec fit torque 70 N·m ±5 source "x"\n number B\n${patches}\n}`);
+  const text = (patches: string) =>
+    sister(patches).procedures[1]!.stages.map((stage) => `${stage.name}: ${stage.steps.map(told).join('; ')}`);
 
   it('takes over stages and repairs; names, specs and revision are its own', () => {
     const q = sister('').procedures[1]!;
-    expect(q).toMatchObject({ name: 'q', revision: 'C', family: { name: 'holder' }, shop: { name: 'bench' }, like: 'p' });
+    expect(q).toMatchObject({
+      name: 'q',
+      revision: 'C',
+      family: { name: 'holder' },
+      shop: { name: 'bench' },
+      like: 'p',
+    });
     expect(q.specs.map(({ name }) => name)).toEqual(['fit']);
     expect(q.repairs.map(({ name }) => name)).toEqual(['r']);
   });
 
   it('patches by verb, first object and stage', () => {
-    expect(text(' after fit nut in s {\n  cap inlet\n }\n without receive in s\n instead of stage t {\n  receive\n }')).toEqual(['s: 1.1 fit nut; 1.2 cap inlet; 1.3 torque nut; 1.4 tag', 't: 2.1 receive']);
-    expect(text(' before torque nut {\n  oil nut\n }\n instead of tag in s { photo }')).toEqual(['s: 1.1 receive; 1.2 fit nut; 1.3 oil nut; 1.4 torque nut; 1.5 photo', 't: 2.1 tag']);
+    expect(
+      text(' after fit nut in s {\n  cap inlet\n }\n without receive in s\n instead of stage t {\n  receive\n }'),
+    ).toEqual(['s: 1.1 fit nut; 1.2 cap inlet; 1.3 torque nut; 1.4 tag', 't: 2.1 receive']);
+    expect(text(' before torque nut {\n  oil nut\n }\n instead of tag in s { photo }')).toEqual([
+      's: 1.1 receive; 1.2 fit nut; 1.3 oil nut; 1.4 torque nut; 1.5 photo',
+      't: 2.1 tag',
+    ]);
   });
 
   it('reports an address that fits none or several, and two patches of one step', () => {
-    const found = (patches: string) => sister(patches).problems.map((problem) => (problem.kind === 'syntax' ? problem.message.split('.')[0] : problem.kind));
+    const found = (patches: string) =>
+      sister(patches).problems.map((problem) =>
+        problem.kind === 'syntax' ? problem.message.split('.')[0] : problem.kind,
+      );
     expect(found(' without lap nut')).toEqual(['No step is called “lap nut”']);
     expect(found(' without tag')).toEqual(['2 steps are called “tag”']);
-    expect(found(' without fit nut\n after fit nut { tag }')).toEqual(['Two patches touch the same step: which comes first would not be plain']);
+    expect(found(' without fit nut\n after fit nut { tag }')).toEqual([
+      'Two patches touch the same step: which comes first would not be plain',
+    ]);
   });
 
   it('of itself, by any way, is reported and ends', () => {
@@ -141,7 +202,8 @@ describe('like', () => {
 });
 
 describe('numbers', () => {
-  const one = (limit: string) => problems(`${shop}${family}procedure p for holder at bench {\n spec a ${limit} source "x"\n}`);
+  const one = (limit: string) =>
+    problems(`${shop}${family}procedure p for holder at bench {\n spec a ${limit} source "x"\n}`);
 
   it('with a decimal comma offer the point', () => {
     expect(one('length 0,20 mm ±0.01')[0]).toContain('0.20');
@@ -160,17 +222,32 @@ describe('numbers', () => {
   });
 
   it('with one side of a tolerance ask for the other', () => {
-    expect(one('pressure 250 bar +8')).toEqual(['main:17 A tolerance has two sides: write +8 -0 where the other side is nothing, or ±8.']);
+    expect(one('pressure 250 bar +8')).toEqual([
+      'main:17 A tolerance has two sides: write +8 -0 where the other side is nothing, or ±8.',
+    ]);
   });
 });
 
 describe('jobs', () => {
-  const job = (rest: string) => `${inProcedure(' stage s at dirty {\n  receive\n }').replace('at bench {', 'at bench revision B {')}\njob 2207 "Six" of p revision ${rest}`;
+  const job = (rest: string) =>
+    `${inProcedure(' stage s at dirty {\n  receive\n }').replace('at bench {', 'at bench revision B {')}\njob 2207 "Six" of p revision ${rest}`;
 
   it('hold units with the number of each', () => {
-    const { jobs, problems: found } = resolved(job('B customer "Harbour" received 2026-11-03 {\n unit 1 number A serial 0411\n unit 2 number unknown on hold "no number"\n}'));
+    const { jobs, problems: found } = resolved(
+      job(
+        'B customer "Harbour" received 2026-11-03 {\n unit 1 number A serial 0411\n unit 2 number unknown on hold "no number"\n}',
+      ),
+    );
     expect(found).toEqual([]);
-    expect(jobs[0]).toMatchObject({ name: '2207', customer: 'Harbour', received: '2026-11-03', units: [{ place: '1', number: 'A', serial: '0411' }, { number: null, numberText: 'unknown', onHold: 'no number' }] });
+    expect(jobs[0]).toMatchObject({
+      name: '2207',
+      customer: 'Harbour',
+      received: '2026-11-03',
+      units: [
+        { place: '1', number: 'A', serial: '0411' },
+        { number: null, numberText: 'unknown', onHold: 'no number' },
+      ],
+    });
   });
 
   it('of another revision, an unknown number, a day that is not in the calendar, a unit twice are reported', () => {
@@ -184,8 +261,20 @@ describe('positions', () => {
     const text = `family engine {\n part head "Head"\n part holder "Holder" in head for each cylinder 1..3\n part clamp "Clamp" on holder for each cylinder 1..3\n joint clamp to head\n port tip on holder\n face holder.seat lapped meets head.seat\n}`;
     const { families, problems: found } = resolved(text.replace('\n face holder.seat lapped meets head.seat', ''));
     expect(found).toEqual([]);
-    expect(families[0]!.parts.map(({ name, on, in: inside }) => `${name} ${on} ${inside}`)).toEqual(['head  ', 'holder-1  head', 'holder-2  head', 'holder-3  head', 'clamp-1 holder-1 ', 'clamp-2 holder-2 ', 'clamp-3 holder-3 ']);
-    expect(families[0]!.joints.map(({ part, to }) => `${part} ${to}`)).toEqual(['clamp-1 head', 'clamp-2 head', 'clamp-3 head']);
+    expect(families[0]!.parts.map(({ name, on, in: inside }) => `${name} ${on} ${inside}`)).toEqual([
+      'head  ',
+      'holder-1  head',
+      'holder-2  head',
+      'holder-3  head',
+      'clamp-1 holder-1 ',
+      'clamp-2 holder-2 ',
+      'clamp-3 holder-3 ',
+    ]);
+    expect(families[0]!.joints.map(({ part, to }) => `${part} ${to}`)).toEqual([
+      'clamp-1 head',
+      'clamp-2 head',
+      'clamp-3 head',
+    ]);
     expect(families[0]!.ports.map(({ name }) => name)).toEqual(['tip-1', 'tip-2', 'tip-3']);
   });
 });

@@ -1,4 +1,4 @@
-import * as ast from '../grammar/generated/ast.ts';
+import type * as ast from '../grammar/generated/ast.ts';
 import type { Asset, Fluid, FluidKind, Shop, StandingTolerance, Station, Stock } from '../model/shop.ts';
 import type { Source } from '../model/source.ts';
 import { kindOf, sizesOf } from '../quantities/index.ts';

@@ -1,5 +1,5 @@
 import type { AstNode } from 'langium';
-import * as ast from '../grammar/generated/ast.ts';
+import type * as ast from '../grammar/generated/ast.ts';
 import { stepWords } from '../grammar/words.ts';
 import type { Family, Part } from '../model/family.ts';
 import type {
@@ -89,7 +89,8 @@ export class StepMaker {
     this.hazards = [];
     this.passed = [];
     const made = this.lines(lines, top);
-    for (const { source } of this.hazards) this.context.problems.push({ kind: 'hazard-after-step', step: null, source });
+    for (const { source } of this.hazards)
+      this.context.problems.push({ kind: 'hazard-after-step', step: null, source });
     this.hazards = [];
     return made;
   }
@@ -202,7 +203,11 @@ export class StepMaker {
       const object = node.step.object === undefined ? null : pathText(node.step.object);
       const verb = verbOf(node.step.verb);
       if (this.passed.some((step) => isAddressed(step, verb, object))) {
-        this.context.problems.push({ kind: 'hazard-after-step', step: [verb, object].filter(Boolean).join(' '), source: hazard.source });
+        this.context.problems.push({
+          kind: 'hazard-after-step',
+          step: [verb, object].filter(Boolean).join(' '),
+          source: hazard.source,
+        });
       }
       this.addressed.push({ hazard, verb, object, source: hazard.source });
     }
@@ -414,18 +419,13 @@ class OneStep {
 
   private candidates(kinds: readonly ObjectKind[]): string[] {
     const { family } = this.names;
-    return kinds.flatMap((kind) => {
-      switch (kind) {
-        case 'part':
-          return family.parts.map((part) => part.base);
-        case 'face':
-          return family.faces.map((face) => face.id);
-        case 'port':
-          return family.ports.map((port) => port.name);
-        case 'adjuster':
-          return family.adjusters.map((adjuster) => adjuster.name);
-      }
-    });
+    const named = {
+      part: () => family.parts.map((part) => part.base),
+      face: () => family.faces.map((face) => face.id),
+      port: () => family.ports.map((port) => port.name),
+      adjuster: () => family.adjusters.map((adjuster) => adjuster.name),
+    } satisfies Record<ObjectKind, () => string[]>;
+    return kinds.flatMap((kind) => named[kind]());
   }
 
   private clause(
@@ -788,9 +788,18 @@ export function hazardOf(context: Context, node: ast.Hazard): Hazard {
 }
 
 /** Whether a step is the one that a hazard names by verb and first object. */
-export function isAddressed(step: Pick<Step, 'verb' | 'objects' | 'gate'>, verb: string, object: string | null): boolean {
+export function isAddressed(
+  step: Pick<Step, 'verb' | 'objects' | 'gate'>,
+  verb: string,
+  object: string | null,
+): boolean {
   if (step.verb !== verb) return false;
-  return object === null || step.objects[0]?.name === object || step.gate?.name === object || step.gate?.name === `across ${object}`;
+  return (
+    object === null ||
+    step.objects[0]?.name === object ||
+    step.gate?.name === object ||
+    step.gate?.name === `across ${object}`
+  );
 }
 
 /** A located parameter makes what it stands for located. */

@@ -1,5 +1,5 @@
 import { type AstNode, GrammarUtils } from 'langium';
-import * as ast from '../grammar/generated/ast.ts';
+import type * as ast from '../grammar/generated/ast.ts';
 import type { Range } from '../model/source.ts';
 
 /** One line of a file's outline. */
@@ -24,7 +24,13 @@ export function symbolsOf(_uri: string, file: ast.File): DeclaredSymbol[] {
       case 'Procedure':
         return symbol(node, 'procedure', node.items.flatMap(item));
       case 'Job':
-        return symbol(node, 'job', node.items.flatMap((unit) => (unit.$type === 'Unit' ? made(unit, `unit ${unit.place}`, unit.number?.name ?? '', 'unit', 'place') : [])));
+        return symbol(
+          node,
+          'job',
+          node.items.flatMap((unit) =>
+            unit.$type === 'Unit' ? made(unit, `unit ${unit.place}`, unit.number?.name ?? '', 'unit', 'place') : [],
+          ),
+        );
       case 'Sequence':
         return symbol(node, 'sequence', steps(node.lines));
       default:
@@ -72,18 +78,30 @@ function steps(lines: readonly ast.StepLine[]): DeclaredSymbol[] {
   return lines.flatMap((line) =>
     line.steps.flatMap((step) => {
       if (step.$type === 'Unread' || step.$type === 'Hazard') return [];
-      if (step.$type === 'OnlySteps') return made(step, `only ${step.numbers.join(', ')}`, '', 'only', 'numbers', steps(step.lines));
+      if (step.$type === 'OnlySteps')
+        return made(step, `only ${step.numbers.join(', ')}`, '', 'only', 'numbers', steps(step.lines));
       const text = (step.$cstNode?.text ?? '').replace(/\s+/gu, ' ');
       return made(step, text.length > 60 ? `${text.slice(0, 59)}…` : text, '', 'step');
     }),
   );
 }
 
-function symbol(node: AstNode & { name: string; title?: string }, kind: string, children: DeclaredSymbol[] = []): DeclaredSymbol[] {
+function symbol(
+  node: AstNode & { name: string; title?: string },
+  kind: string,
+  children: DeclaredSymbol[] = [],
+): DeclaredSymbol[] {
   return made(node, node.name, node.title ?? '', kind, 'name', children);
 }
 
-function made(node: AstNode, name: string, title: string, kind: string, property?: string, children: readonly DeclaredSymbol[] = []): DeclaredSymbol[] {
+function made(
+  node: AstNode,
+  name: string,
+  title: string,
+  kind: string,
+  property?: string,
+  children: readonly DeclaredSymbol[] = [],
+): DeclaredSymbol[] {
   const whole = node.$cstNode;
   if (whole === undefined || name === undefined || name === '') return [];
   const named = property === undefined ? whole : (GrammarUtils.findNodeForProperty(whole, property) ?? whole);
@@ -91,5 +109,8 @@ function made(node: AstNode, name: string, title: string, kind: string, property
 }
 
 function plain(range: Range): Range {
-  return { start: { line: range.start.line, character: range.start.character }, end: { line: range.end.line, character: range.end.character } };
+  return {
+    start: { line: range.start.line, character: range.start.character },
+    end: { line: range.end.line, character: range.end.character },
+  };
 }

@@ -33,7 +33,10 @@ export class Collector {
     return [...this.kept.values()].flatMap((one) => {
       if (one === null) return [];
       const { finding, numbers } = one;
-      const only = numbers === null || numbers.size === 0 || numbers.size === this.procedure?.numbers.length ? '' : ` Only for ${[...numbers].join(', ')}.`;
+      const only =
+        numbers === null || numbers.size === 0 || numbers.size === this.procedure?.numbers.length
+          ? ''
+          : ` Only for ${[...numbers].join(', ')}.`;
       return [{ ...finding, message: `${finding.message}${only}` }];
     });
   }
@@ -48,7 +51,15 @@ export class Collector {
     const known = this.kept.get(cause);
     for (const number of replay?.program.numbers ?? []) known?.numbers?.add(number);
     if (known !== undefined) return;
-    this.kept.set(cause, conceded === undefined ? { finding: this.made(rule, replay, report, step, source), numbers: replay === null ? null : new Set(replay.program.numbers ?? []) } : null);
+    this.kept.set(
+      cause,
+      conceded === undefined
+        ? {
+            finding: this.made(rule, replay, report, step, source),
+            numbers: replay === null ? null : new Set(replay.program.numbers ?? []),
+          }
+        : null,
+    );
   }
 
   private concessions(report: Report, step: Step | null): readonly Allow[] {
@@ -60,8 +71,10 @@ export class Collector {
   private made(rule: Rule, replay: Replay | null, report: Report, step: Step | null, source: Source): Finding {
     const related = [...(report.related ?? [])];
     const since = report.since === undefined || report.since < 0 ? undefined : replay?.program.points[report.since];
-    if (since?.kind === 'step' && since.step !== step) related.push({ message: `It is so since step ${since.step.number}.`, source: since.step.source });
-    if (step?.call != null) related.push({ message: `The step stands in sequence ${step.call.name}.`, source: step.call.source });
+    if (since?.kind === 'step' && since.step !== step)
+      related.push({ message: `It is so since step ${since.step.number}.`, source: since.step.source });
+    if (step?.call != null)
+      related.push({ message: `The step stands in sequence ${step.call.name}.`, source: step.call.source });
     const way = report.way === undefined || this.procedure === null ? '' : wayWords(this.procedure, report.way);
     const fix = rule.fix === undefined || report.data === undefined ? null : rule.fix(report.data);
     return {

@@ -25,7 +25,8 @@ export function findingsOf(resolved: Resolved, replays: ReadonlyMap<Procedure, r
   }
   const idle = idleConcessions(resolved, used);
   const all = [...common, ...[...byProcedure.values()].flat().filter((finding) => !common.includes(finding)), ...idle];
-  for (const [procedure, findings] of byProcedure) findings.push(...idle.filter((finding) => touches(finding, procedure)));
+  for (const [procedure, findings] of byProcedure)
+    findings.push(...idle.filter((finding) => touches(finding, procedure)));
   return { all, byProcedure };
 }
 
@@ -63,17 +64,31 @@ function touches(finding: Finding, procedure: Procedure): boolean {
 
 /** A finding in a step taken over from another procedure is told where this one says `like`. */
 function moved(finding: Finding, procedure: Procedure): Finding {
-  if (procedure.like === null || within(finding.source, procedure.extent) || within(finding.source, procedure.family.source)) return finding;
-  const related = [{ message: `The step was taken over from ${procedure.like}.`, source: finding.source }, ...(finding.related ?? [])];
+  if (
+    procedure.like === null ||
+    within(finding.source, procedure.extent) ||
+    within(finding.source, procedure.family.source)
+  )
+    return finding;
+  const related = [
+    { message: `The step was taken over from ${procedure.like}.`, source: finding.source },
+    ...(finding.related ?? []),
+  ];
   const { fix: _, ...rest } = finding;
-  return { ...rest, message: `${finding.step === undefined ? '' : `Step ${finding.step}, taken over from ${procedure.like}: `}${finding.message}`, source: procedure.likeSource ?? procedure.source, related };
+  return {
+    ...rest,
+    message: `${finding.step === undefined ? '' : `Step ${finding.step}, taken over from ${procedure.like}: `}${finding.message}`,
+    source: procedure.likeSource ?? procedure.source,
+    related,
+  };
 }
 
 function within(source: Source, extent: Source): boolean {
   if (source.file !== extent.file) return false;
   const { start } = source.range;
   return (
-    (start.line > extent.range.start.line || (start.line === extent.range.start.line && start.character >= extent.range.start.character)) &&
+    (start.line > extent.range.start.line ||
+      (start.line === extent.range.start.line && start.character >= extent.range.start.character)) &&
     start.line <= extent.range.end.line
   );
 }
@@ -90,7 +105,8 @@ function idleConcessions(resolved: Resolved, used: ReadonlySet<Allow>): Finding[
     ...procedure.repairs.flatMap((repair) => repair.allow),
     ...[...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps.flatMap((step) => step.allow)),
   ]);
-  const places = (allow: Allow) => `${allow.source.file}:${allow.source.range.start.line}:${allow.source.range.start.character}`;
+  const places = (allow: Allow) =>
+    `${allow.source.file}:${allow.source.range.start.line}:${allow.source.range.start.character}`;
   const usedPlaces = new Set([...used].map(places));
   for (const allow of [...all, ...resolved.families.flatMap((family) => family.parts.flatMap((part) => part.allow))]) {
     if (usedPlaces.has(places(allow))) continue;

@@ -1,4 +1,3 @@
-import type { Area, Rule } from './rule.ts';
 import { gateBeforePrime } from './gates/gate-before-prime.ts';
 import { gateMissing } from './gates/gate-missing.ts';
 import { gateStale } from './gates/gate-stale.ts';
@@ -38,6 +37,7 @@ import { partsLeftLoose } from './protection/parts-left-loose.ts';
 import { passageBlocked } from './protection/passage-blocked.ts';
 import { noSignOff } from './record/no-sign-off.ts';
 import { notMarked } from './record/not-marked.ts';
+import type { Area, Rule } from './rule.ts';
 import { noTolerance } from './specifications/no-tolerance.ts';
 import { numberMissingSpec } from './specifications/number-missing-spec.ts';
 import { pressureMissing } from './specifications/pressure-missing.ts';
@@ -53,9 +53,42 @@ export const rulesByArea: Readonly<Record<Area, readonly Rule[]>> = {
   hygiene: [allowWithoutEffect, circularFit, duplicateName, syntax, unknownName],
   specifications: [noTolerance, numberMissingSpec, pressureMissing, torqueMissing, unitPairDisagrees, wrongKindOfUnit],
   hazards: [airPressureTooHigh, hazardAfterStep],
-  order: [jointNotSlackened, leftHandTight, notClamped, nothingToFitOn, oldPartRefitted, partHandledTwice, partLeftOut, partNotLocated, partStillHeld, stillClamped, torqueOutOfOrder, wayNotClear],
-  protection: [bareLappedFace, fittedDirty, fittedWet, keptPartsAtTheWheel, lappedFaceNotChecked, lappedPairFittedDry, nothingDoneHere, openPortInDirt, partsLeftLoose, passageBlocked],
-  gates: [gateBeforePrime, gateMissing, gateStale, gateWithoutFailPath, notOnTheTester, openedUnderPressure, repairChangesNothing, repairUnbounded],
+  order: [
+    jointNotSlackened,
+    leftHandTight,
+    notClamped,
+    nothingToFitOn,
+    oldPartRefitted,
+    partHandledTwice,
+    partLeftOut,
+    partNotLocated,
+    partStillHeld,
+    stillClamped,
+    torqueOutOfOrder,
+    wayNotClear,
+  ],
+  protection: [
+    bareLappedFace,
+    fittedDirty,
+    fittedWet,
+    keptPartsAtTheWheel,
+    lappedFaceNotChecked,
+    lappedPairFittedDry,
+    nothingDoneHere,
+    openPortInDirt,
+    partsLeftLoose,
+    passageBlocked,
+  ],
+  gates: [
+    gateBeforePrime,
+    gateMissing,
+    gateStale,
+    gateWithoutFailPath,
+    notOnTheTester,
+    openedUnderPressure,
+    repairChangesNothing,
+    repairUnbounded,
+  ],
   record: [noSignOff, notMarked],
 };
 

@@ -15,9 +15,31 @@ export interface Written {
 
 /** Every limit of a procedure that is written in a spec or a part number. */
 export function specLimits(procedure: Procedure): Written[] {
-  const of = (spec: Spec, value: Pick<Spec, 'rebuilt' | 'inService' | 'whenNew'>, source: Source, words: string): Written[] =>
-    ([['', value.rebuilt], [' in service', value.inService], [' with new parts', value.whenNew]] as const).flatMap(([which, limit]) =>
-      limit === null ? [] : [{ limit, words: `${words}${which}`, source, step: null, spec, kinds: spec.kind === null ? null : [spec.kind] }],
+  const of = (
+    spec: Spec,
+    value: Pick<Spec, 'rebuilt' | 'inService' | 'whenNew'>,
+    source: Source,
+    words: string,
+  ): Written[] =>
+    (
+      [
+        ['', value.rebuilt],
+        [' in service', value.inService],
+        [' with new parts', value.whenNew],
+      ] as const
+    ).flatMap(([which, limit]) =>
+      limit === null
+        ? []
+        : [
+            {
+              limit,
+              words: `${words}${which}`,
+              source,
+              step: null,
+              spec,
+              kinds: spec.kind === null ? null : [spec.kind],
+            },
+          ],
     );
   return [
     ...procedure.specs.flatMap((spec) => of(spec, spec, spec.source, `spec ${spec.name}`)),
@@ -41,7 +63,11 @@ function limitsOfStep(step: Step): Written[] {
   const { test } = step;
   const own = step.limit?.form === 'limit' ? step.limit.limit : null;
   return [
-    ...made(own, step.verb === 'torque' || step.verb === 'lock' ? 'the torque' : 'the limit', step.verb === 'torque' || step.verb === 'lock' ? ['torque'] : test?.reads != null ? [test.reads] : null),
+    ...made(
+      own,
+      step.verb === 'torque' || step.verb === 'lock' ? 'the torque' : 'the limit',
+      step.verb === 'torque' || step.verb === 'lock' ? ['torque'] : test?.reads != null ? [test.reads] : null,
+    ),
     ...made(step.stretch, 'the stretch', ['length']),
     ...made(step.air, 'the air', ['pressure']),
     ...made(test?.hold?.amount, 'the pressure held', ['pressure']),
@@ -60,6 +86,11 @@ export function limitsOfUse(procedure: Procedure, use: LimitUse): { limit: Limit
   if (use.form === 'limit') return [{ limit: use.limit, spec: null }];
   const spec = procedure.specs.find((other) => other.name === use.spec);
   if (spec === undefined) return [];
-  const values = [spec.rebuilt, ...procedure.numbers.flatMap((number) => number.values.filter((value) => value.spec === spec.name).map((value) => value.rebuilt))];
+  const values = [
+    spec.rebuilt,
+    ...procedure.numbers.flatMap((number) =>
+      number.values.filter((value) => value.spec === spec.name).map((value) => value.rebuilt),
+    ),
+  ];
   return values.flatMap((limit) => (limit === null ? [] : [{ limit, spec }]));
 }

@@ -3,7 +3,7 @@ import type { Fix, Severity } from '../model/finding.ts';
 import type { Procedure, Repair, Stage, Step } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Allow, Source } from '../model/source.ts';
-import type { Visitor, Way, Replay } from '../replay/replay.ts';
+import type { Replay, Visitor, Way } from '../replay/replay.ts';
 import type { Resolved } from '../resolve/resolve.ts';
 
 export type Area = 'order' | 'protection' | 'specifications' | 'gates' | 'hazards' | 'record' | 'hygiene';

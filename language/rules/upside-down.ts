@@ -18,7 +18,9 @@ export function builtUpsideDown(block: Block, step: Step, relations: Relations):
     for (const object of [...fit.objects, ...fit.withObjects]) order.set(object.name, index);
   });
   const pairs = [...order].flatMap(([part, place]) =>
-    restsOn(relations.part(part)).flatMap((under) => (order.has(under) && order.get(under) !== place ? [place < order.get(under)!] : [])),
+    restsOn(relations.part(part)).flatMap((under) =>
+      order.has(under) && order.get(under) !== place ? [place < order.get(under)!] : [],
+    ),
   );
   return pairs.length > 1 && pairs.every((inverted) => inverted);
 }

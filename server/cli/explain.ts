@@ -10,16 +10,27 @@ import { UsageError } from './usage-error.ts';
 export function explainCommand(code: string | undefined): number {
   if (code === undefined) {
     const width = Math.max(...rules.map((rule) => rule.code.length));
-    for (const rule of rules) process.stdout.write(`${rule.code.padEnd(width)}  ${rule.severity.padEnd(7)}  ${rule.title}\n`);
+    for (const rule of rules)
+      process.stdout.write(`${rule.code.padEnd(width)}  ${rule.severity.padEnd(7)}  ${rule.title}\n`);
     return 0;
   }
   const area = areaOf(code);
   if (area === null) {
-    const near = nearest(code, rules.map((rule) => rule.code));
-    throw new UsageError(`No rule is called ${code}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : 'handtight explain without a name lists them.'}`);
+    const near = nearest(
+      code,
+      rules.map((rule) => rule.code),
+    );
+    throw new UsageError(
+      `No rule is called ${code}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : 'handtight explain without a name lists them.'}`,
+    );
   }
   const page = join(packageRoot(), 'language/rules', area, `${code}.md`);
-  if (!existsSync(page)) throw new UsageError(`The page of ${code} is missing from this installation (${page}). Install it anew.`);
-  process.stdout.write(readFileSync(page, 'utf8').replace(/^#+ (.*)$/gmu, (_, heading) => pc.bold(heading)).replace(/^```.*\n/gmu, ''));
+  if (!existsSync(page))
+    throw new UsageError(`The page of ${code} is missing from this installation (${page}). Install it anew.`);
+  process.stdout.write(
+    readFileSync(page, 'utf8')
+      .replace(/^#+ (.*)$/gmu, (_, heading) => pc.bold(heading))
+      .replace(/^```.*\n/gmu, ''),
+  );
   return 0;
 }

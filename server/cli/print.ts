@@ -39,9 +39,19 @@ function targetsOf(name: string, { result }: CliWorkspace): Target[] {
   const procedures = result.procedures.map(({ procedure }) => procedure);
   if (name.endsWith('.rebuild')) {
     const file = shownPath(name);
-    const jobs = result.jobs.filter((job) => job.source.file === file).map((job) => ({ procedure: job.procedure, job }));
-    const found = [...jobs, ...procedures.filter((procedure) => procedure.source.file === file).map((procedure) => ({ procedure, job: null }))];
-    if (found.length === 0) throw new UsageError(`${name} declares no procedure and no job that can be printed. Run handtight check ${name} first.`);
+    const jobs = result.jobs
+      .filter((job) => job.source.file === file)
+      .map((job) => ({ procedure: job.procedure, job }));
+    const found = [
+      ...jobs,
+      ...procedures
+        .filter((procedure) => procedure.source.file === file)
+        .map((procedure) => ({ procedure, job: null })),
+    ];
+    if (found.length === 0)
+      throw new UsageError(
+        `${name} declares no procedure and no job that can be printed. Run handtight check ${name} first.`,
+      );
     return found;
   }
   const job = result.jobs.find((other) => other.name === name);
@@ -50,12 +60,23 @@ function targetsOf(name: string, { result }: CliWorkspace): Target[] {
   if (procedure !== undefined) return [{ procedure, job: null }];
   const known = [...result.jobs.map((other) => other.name), ...procedures.map((other) => other.name)];
   const near = nearest(name, known);
-  throw new UsageError(`No job and no procedure is called ${name}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : `There are: ${known.join(', ') || 'none'}.`}`);
+  throw new UsageError(
+    `No job and no procedure is called ${name}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : `There are: ${known.join(', ') || 'none'}.`}`,
+  );
 }
 
-async function printOne({ procedure, job }: Target, { files, result }: CliWorkspace, options: PrintCommandOptions): Promise<boolean> {
+async function printOne(
+  { procedure, job }: Target,
+  { files, result }: CliWorkspace,
+  options: PrintCommandOptions,
+): Promise<boolean> {
   const checked = result.procedures.find((other) => other.procedure === procedure)!;
-  const own = job === null ? [] : result.findings.filter((finding) => finding.source.file === job.source.file && !checked.findings.includes(finding));
+  const own =
+    job === null
+      ? []
+      : result.findings.filter(
+          (finding) => finding.source.file === job.source.file && !checked.findings.includes(finding),
+        );
   const findings = [...checked.findings, ...own];
   const errors = findings.filter(({ severity }) => severity === 'error').length;
   const name = job === null ? procedure.name : `job ${job.name}`;
@@ -65,9 +86,20 @@ async function printOne({ procedure, job }: Target, { files, result }: CliWorksp
     );
     return false;
   }
-  const sheet = sheetOf(procedure, { job, number: null, paper: options.paper, draft: options.draft, findings, hash: contentHash({ procedure, job }, files) });
+  const sheet = sheetOf(procedure, {
+    job,
+    number: null,
+    paper: options.paper,
+    draft: options.draft,
+    findings,
+    hash: contentHash({ procedure, job }, files),
+  });
   try {
-    const printed = await printSheet(sheet, { formats: options.formats, to: options.to, name: sheetName({ procedure, job }, options.draft) });
+    const printed = await printSheet(sheet, {
+      formats: options.formats,
+      to: options.to,
+      name: sheetName({ procedure, job }, options.draft),
+    });
     for (const file of printed.files) process.stdout.write(`${pc.green('printed')}  ${shownPath(file)}\n`);
     for (const note of printed.notes) process.stderr.write(`${pc.yellow('note')}  ${note}\n`);
     return true;

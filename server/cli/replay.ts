@@ -21,13 +21,18 @@ interface ReplayedStep {
 }
 
 /** Shows a procedure's replay: each step with what it changes, or as JSON with the state before and after. */
-export async function replayCommand(name: string, options: { format: 'text' | 'json'; workspace: string }): Promise<number> {
+export async function replayCommand(
+  name: string,
+  options: { format: 'text' | 'json'; workspace: string },
+): Promise<number> {
   const { result } = await openWorkspace([options.workspace, ...(name.endsWith('.rebuild') ? [name] : [])], undefined);
   const found = result.procedures.find(({ procedure }) => procedure.name === name || procedure.source.file === name);
   if (found === undefined) {
     const names = result.procedures.map(({ procedure }) => procedure.name);
     const near = nearest(name, names);
-    throw new UsageError(`No procedure is called ${name}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : `There are: ${names.join(', ') || 'none'}.`}`);
+    throw new UsageError(
+      `No procedure is called ${name}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : `There are: ${names.join(', ') || 'none'}.`}`,
+    );
   }
   const replays = found.replays.map((replay) => ({ numbers: replay.program.numbers, steps: stepsOf(replay) }));
   if (options.format === 'json') {
@@ -43,7 +48,8 @@ export async function replayCommand(name: string, options: { format: 'text' | 'j
       process.stdout.write(`${pc.cyan(step.number.padEnd(7))}${step.key.replace(/^[^/]*\//u, '')}\n`);
       for (const [cell, values] of Object.entries(step.after)) {
         const before = step.before[cell]!;
-        if (before.join() !== values.join()) process.stdout.write(`         ${cell}: ${pc.dim(before.join(' or '))} → ${values.join(' or ')}\n`);
+        if (before.join() !== values.join())
+          process.stdout.write(`         ${cell}: ${pc.dim(before.join(' or '))} → ${values.join(' or ')}\n`);
       }
     }
   }
@@ -53,7 +59,10 @@ export async function replayCommand(name: string, options: { format: 'text' | 'j
 function stepsOf(replay: Replay): ReplayedStep[] {
   const { layout, program } = replay;
   const steps: ReplayedStep[] = [];
-  const words = (values: Int32Array): Written => Object.fromEntries(layout.cells.map((cell, index) => [`${cell.of} ${cell.property}`, layout.wordsOf(index, values[index]!)]));
+  const words = (values: Int32Array): Written =>
+    Object.fromEntries(
+      layout.cells.map((cell, index) => [`${cell.of} ${cell.property}`, layout.wordsOf(index, values[index]!)]),
+    );
   const said = (way: Way) => wayWords(program.procedure, way).replace(/^./u, (first) => first.toUpperCase());
   let before: Written = {};
   replay.visit({
@@ -61,7 +70,15 @@ function stepsOf(replay: Replay): ReplayedStep[] {
       before = words(visit.before.values);
     },
     after: ({ step, way }, state) => {
-      steps.push({ number: step.number, key: step.key, way: said(way), file: step.source.file, range: step.source.range, before, after: words(state.values) });
+      steps.push({
+        number: step.number,
+        key: step.key,
+        way: said(way),
+        file: step.source.file,
+        range: step.source.range,
+        before,
+        after: words(state.values),
+      });
     },
   });
   return steps;

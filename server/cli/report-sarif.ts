@@ -14,7 +14,13 @@ export function sarifReport({ findings }: Checked): string {
       locations: [{ physicalLocation: physical(finding.source) }],
       ...(finding.related === undefined
         ? {}
-        : { relatedLocations: finding.related.map(({ message, source }, id) => ({ id, message: { text: message }, physicalLocation: physical(source) })) }),
+        : {
+            relatedLocations: finding.related.map(({ message, source }, id) => ({
+              id,
+              message: { text: message },
+              physicalLocation: physical(source),
+            })),
+          }),
     }),
   );
   const log: Log = {

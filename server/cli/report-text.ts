@@ -19,7 +19,9 @@ function one(finding: Finding, checked: Checked): string {
   const severity = finding.severity === 'error' ? pc.bold(pc.red('error')) : pc.bold(pc.yellow('warning'));
   const step = finding.step === undefined ? '' : pc.dim(`  step ${finding.step}`);
   const head = `${pc.cyan(`${file}:${range.start.line + 1}:${range.start.character + 1}`)}  ${severity}  ${pc.bold(finding.rule)}${step}`;
-  const related = (finding.related ?? []).map(({ message, source }) => pc.dim(`  ${message} (${source.file}:${source.range.start.line + 1})`));
+  const related = (finding.related ?? []).map(({ message, source }) =>
+    pc.dim(`  ${message} (${source.file}:${source.range.start.line + 1})`),
+  );
   return [head, wrapped(finding.message), frame(finding, checked.textOf(file)), ...related, ''].join('\n');
 }
 
@@ -31,7 +33,10 @@ function frame(finding: Finding, text: string): string {
   const last = end.line === start.line ? end.character : line.length;
   const marked = codeFrameColumns(
     text,
-    { start: { line: start.line + 1, column: start.character }, end: { line: start.line + 1, column: Math.max(last, start.character + 1) } },
+    {
+      start: { line: start.line + 1, column: start.character },
+      end: { line: start.line + 1, column: Math.max(last, start.character + 1) },
+    },
     { highlightCode: false, linesAbove: 1, linesBelow: 0 },
   );
   return marked.replace(/^/gmu, '  ');

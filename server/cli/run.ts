@@ -1,9 +1,9 @@
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import pc from 'picocolors';
 import { z } from 'zod';
+import manifest from '../../package.json' with { type: 'json' };
 import type { CheckFormat } from './check.ts';
 import { UsageError } from './usage-error.ts';
-import manifest from '../../package.json' with { type: 'json' };
 
 const paperFormats = ['a4', 'letter'] as const;
 const sheetFormats = ['pdf', 'html'] as const;
@@ -21,12 +21,18 @@ export async function run(argv: readonly string[]): Promise<number> {
     .command('check')
     .description('check files or folders (this folder if none is given)')
     .argument('[paths...]')
-    .addOption(new Option('--format <format>', 'how it is written').choices(['text', 'json', 'sarif', 'github']).default('text'))
+    .addOption(
+      new Option('--format <format>', 'how it is written').choices(['text', 'json', 'sarif', 'github']).default('text'),
+    )
     .option('--max-warnings <count>', 'more warnings than this are a failure', wholeNumber)
     .option('--workspace <folder>', 'where names are looked up besides')
     .action(async (paths: string[], options: { format: CheckFormat; maxWarnings?: number; workspace?: string }) => {
       const { checkCommand } = await import('./check.ts');
-      code = await checkCommand(paths, { format: options.format, maxWarnings: options.maxWarnings ?? null, workspace: options.workspace });
+      code = await checkCommand(paths, {
+        format: options.format,
+        maxWarnings: options.maxWarnings ?? null,
+        workspace: options.workspace,
+      });
     });
 
   program

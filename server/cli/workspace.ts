@@ -18,7 +18,9 @@ export interface CliWorkspace {
 export async function openWorkspace(paths: readonly string[], around: string | undefined): Promise<CliWorkspace> {
   const asked = collect(paths.length === 0 ? ['.'] : paths);
   if (asked.length === 0) {
-    throw new UsageError(`There is no .rebuild file in ${paths.length === 0 ? 'this folder' : paths.join(', ')}. Give a file or a folder that has some.`);
+    throw new UsageError(
+      `There is no .rebuild file in ${paths.length === 0 ? 'this folder' : paths.join(', ')}. Give a file or a folder that has some.`,
+    );
   }
   const alone = paths.length > 0 && paths.every((path) => path.endsWith('.rebuild'));
   const near = around !== undefined ? collect([around]) : alone ? collect(['.']) : [];
@@ -27,7 +29,8 @@ export async function openWorkspace(paths: readonly string[], around: string | u
   for (const path of all) {
     const read = await readText(path);
     if (read.kind === 'text') files.push({ uri: path, text: read.text });
-    else if (asked.includes(path)) throw new UsageError(read.kind === 'gone' ? `${path} is no longer there.` : `${path}: ${read.message}`);
+    else if (asked.includes(path))
+      throw new UsageError(read.kind === 'gone' ? `${path} is no longer there.` : `${path}: ${read.message}`);
   }
   return { files, asked: new Set(asked), result: new Checker().check(files) };
 }

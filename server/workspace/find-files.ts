@@ -14,7 +14,12 @@ export function filesAt(path: string): FoundFiles {
     return { files: [path] };
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
-    return { problem: code === 'ENOENT' ? `${path} is not there. Check the spelling, or give a folder that has .rebuild files in it.` : `${path} cannot be read (${code}).` };
+    return {
+      problem:
+        code === 'ENOENT'
+          ? `${path} is not there. Check the spelling, or give a folder that has .rebuild files in it.`
+          : `${path} cannot be read (${code}).`,
+    };
   }
 }
 

@@ -15,11 +15,18 @@ export async function readText(path: string): Promise<ReadText> {
   try {
     const { size } = await stat(path);
     if (size > longestFile) {
-      return { kind: 'unreadable', message: `This file has ${Math.round(size / 1024 / 1024)} MB and was not read. Put its declarations into several files.` };
+      return {
+        kind: 'unreadable',
+        message: `This file has ${Math.round(size / 1024 / 1024)} MB and was not read. Put its declarations into several files.`,
+      };
     }
     return { kind: 'text', text: await readFile(path, 'utf8') };
   } catch (error) {
-    if (error instanceof Error && 'code' in error && (error.code === 'ENOENT' || error.code === 'ENOTDIR')) return { kind: 'gone' };
-    return { kind: 'unreadable', message: `This file could not be read: ${error instanceof Error ? error.message : String(error)}` };
+    if (error instanceof Error && 'code' in error && (error.code === 'ENOENT' || error.code === 'ENOTDIR'))
+      return { kind: 'gone' };
+    return {
+      kind: 'unreadable',
+      message: `This file could not be read: ${error instanceof Error ? error.message : String(error)}`,
+    };
   }
 }

@@ -13,13 +13,19 @@ export const gateStale: Rule = {
         if (!state.may(cell, gate.stale)) continue;
         const since = state.since[cell]!;
         const touched = program.points[since];
-        const by = touched?.kind === 'step' ? `step ${touched.step.number} (${touched.step.verb} ${touched.step.objects[0]?.name ?? ''}) changed what was tested` : 'what was tested was changed';
+        const by =
+          touched?.kind === 'step'
+            ? `step ${touched.step.number} (${touched.step.verb} ${touched.step.objects[0]?.name ?? ''}) changed what was tested`
+            : 'what was tested was changed';
         const tested = program.points[point];
         report({
           at: touched?.kind === 'step' ? touched.step : (last ?? block.source),
           way,
           cause: `stale:${name}:${since}`,
-          related: tested?.kind === 'step' ? [{ message: `The test is step ${tested.step.number}.`, source: tested.step.source }] : [],
+          related:
+            tested?.kind === 'step'
+              ? [{ message: `The test is step ${tested.step.number}.`, source: tested.step.source }]
+              : [],
           message: `${name.charAt(0).toUpperCase()}${name.slice(1)} is no longer proven at the end: ${by}. Test ${name} again after it, or do it before the test.`,
         });
       }

@@ -11,7 +11,12 @@ export const gateWithoutFailPath: Rule = {
         const { gate } = step;
         if (gate === null || step.verb === 'set' || gate.onFail.length > 0) continue;
         if (step.verdicts.length > 0) continue;
-        const name = step.verb === 'test' ? `Test ${gate.name}` : step.verb === 'across' ? 'This test across the set' : 'This check';
+        const name =
+          step.verb === 'test'
+            ? `Test ${gate.name}`
+            : step.verb === 'across'
+              ? 'This test across the set'
+              : 'This check';
         report({
           at: step,
           message: gate.failWritten

@@ -9,14 +9,23 @@ export const notOnTheTester: Rule = {
   title: 'A pressure test is run while the unit is not connected, or away from the tester.',
   replay: ({ program, layout }, report) => {
     const { procedure } = program;
-    const stations = procedure.shop.stations.filter((station) => station.pressure).map((station) => layout.stationBit(station.name));
+    const stations = procedure.shop.stations
+      .filter((station) => station.pressure)
+      .map((station) => layout.stationBit(station.name));
     const atPressure = stations.reduce((all, bit) => all | bit, 0);
     return {
       step({ step, before, way }) {
         if (!isHydraulic(step, procedure)) return;
-        const what = step.verb === 'prime' ? 'primed' : step.verb === 'read' ? 'read' : step.verb === 'set' ? 'set' : 'tested';
+        const what =
+          step.verb === 'prime' ? 'primed' : step.verb === 'read' ? 'read' : step.verb === 'set' ? 'set' : 'tested';
         if (atPressure !== 0 && !before.must(layout.unit.station, atPressure)) {
-          report({ at: step, way, since: before.since[layout.unit.station], cause: `tester:${before.since[layout.unit.station]}`, message: `The unit is not at a station with pressure when it is ${what}. Put the step into a stage at the tester, or write pressure at that station in the shop.` });
+          report({
+            at: step,
+            way,
+            since: before.since[layout.unit.station],
+            cause: `tester:${before.since[layout.unit.station]}`,
+            message: `The unit is not at a station with pressure when it is ${what}. Put the step into a stage at the tester, or write pressure at that station in the shop.`,
+          });
           return;
         }
         const ports = procedure.family.ports;

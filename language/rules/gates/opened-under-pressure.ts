@@ -11,7 +11,14 @@ export const openedUnderPressure: Rule = {
     step({ step, before, way }) {
       const opens =
         step.verb === 'disconnect' ||
-        (['slacken', 'remove', 'discard', 'back-off', 'renew'].includes(step.verb) && step.objects.some((object) => before.may(before.part(object.name).place, place.in) && (layout.joints.has(object.name) || relations.closedBy(object.name).length > 0 || layout.adjusters.has(object.name))));
+        (['slacken', 'remove', 'discard', 'back-off', 'renew'].includes(step.verb) &&
+          step.objects.some(
+            (object) =>
+              before.may(before.part(object.name).place, place.in) &&
+              (layout.joints.has(object.name) ||
+                relations.closedBy(object.name).length > 0 ||
+                layout.adjusters.has(object.name)),
+          ));
       if (!opens || !before.may(layout.unit.pressure, flag.yes)) return;
       const since = before.since[layout.unit.pressure];
       report({
@@ -19,19 +26,32 @@ export const openedUnderPressure: Rule = {
         way,
         since,
         cause: `pressure:${step.number}`,
-        message: 'The unit may still be under pressure when this is opened: fluid at test pressure goes through skin. Write “relieve” before it, and see the gauge at zero.',
+        message:
+          'The unit may still be under pressure when this is opened: fluid at test pressure goes through skin. Write “relieve” before it, and see the gauge at zero.',
         data: step.call === null ? { source: step.source } : undefined,
       });
     },
     leave({ last, block, state, way }) {
       const since = state.since[layout.unit.pressure];
       if (!state.may(layout.unit.pressure, flag.yes)) return;
-      report({ at: last ?? block.source, way, since, cause: `pressure:${since}`, message: `The unit leaves ${stationWords(program.procedure, block.station)} while it may be under pressure. Write “relieve” at the end of this stage.` });
+      report({
+        at: last ?? block.source,
+        way,
+        since,
+        cause: `pressure:${since}`,
+        message: `The unit leaves ${stationWords(program.procedure, block.station)} while it may be under pressure. Write “relieve” at the end of this stage.`,
+      });
     },
     end({ state, way, last, block }) {
       const since = state.since[layout.unit.pressure];
       if (!state.may(layout.unit.pressure, flag.yes)) return;
-      report({ at: last ?? block.source, way, since, cause: `pressure:${since}`, message: 'The procedure ends with the unit under pressure. Write relieve.' });
+      report({
+        at: last ?? block.source,
+        way,
+        since,
+        cause: `pressure:${since}`,
+        message: 'The procedure ends with the unit under pressure. Write relieve.',
+      });
     },
   }),
   fix(data) {

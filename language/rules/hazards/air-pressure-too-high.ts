@@ -17,13 +17,19 @@ export const airPressureTooHigh: Rule = {
       for (const step of block.steps) {
         if (step.verb !== 'blow-dry') continue;
         if (step.air === null) {
-          report({ at: step, message: `No air pressure is given for blowing dry: the line in the shop may drive chips into eyes and air through skin. Write “with air at most” and a pressure under ${formatQuantity(limit)} (${from}).` });
+          report({
+            at: step,
+            message: `No air pressure is given for blowing dry: the line in the shop may drive chips into eyes and air through skin. Write “with air at most” and a pressure under ${formatQuantity(limit)} (${from}).`,
+          });
           continue;
         }
         const { high } = window(step.air);
         if (high === null || kindOfUnit(high.unit) !== 'pressure' || kindOfUnit(limit.unit) !== 'pressure') continue;
         if (amount(high).compare(amount(limit)) < 0) continue;
-        report({ at: step, message: `Air at ${formatQuantity(high)} is not under ${formatQuantity(limit)} (${from}): it drives chips into eyes and goes through skin. Lower it.` });
+        report({
+          at: step,
+          message: `Air at ${formatQuantity(high)} is not under ${formatQuantity(limit)} (${from}): it drives chips into eyes and goes through skin. Lower it.`,
+        });
       }
     }
   },

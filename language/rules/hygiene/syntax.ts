@@ -9,7 +9,11 @@ export const syntax: Rule = {
   workspace({ problems }, report) {
     for (const problem of problems) {
       if (problem.kind !== 'syntax') continue;
-      report({ at: problem.source, message: problem.message, data: problem.replacement === undefined ? undefined : { source: problem.source, text: problem.replacement } });
+      report({
+        at: problem.source,
+        message: problem.message,
+        data: problem.replacement === undefined ? undefined : { source: problem.source, text: problem.replacement },
+      });
     }
   },
   fix(data) {

@@ -13,7 +13,11 @@ export const unknownName: Rule = {
       if (problem.kind !== 'unknown-name') continue;
       const { name, what, near, source } = problem;
       const mend = near.length > 0 ? `Did you mean ${either(near)}?` : `Declare it, or mend the name.`;
-      report({ at: source, message: `No ${what} is called ${name}. ${mend}`, data: near.length > 0 ? { source, name, near: near[0] } : undefined });
+      report({
+        at: source,
+        message: `No ${what} is called ${name}. ${mend}`,
+        data: near.length > 0 ? { source, name, near: near[0] } : undefined,
+      });
     }
   },
   fix(data): Fix {

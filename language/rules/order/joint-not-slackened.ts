@@ -12,7 +12,13 @@ export const jointNotSlackened: Rule = {
       if (step.verb !== 'remove' && step.verb !== 'discard') return;
       for (const object of step.objects) {
         const cell = layout.joints.get(object.name);
-        if (cell === undefined || relations.joint(object.name)?.handTightIsFinal === true || !before.may(cell, joint.found | joint.torqued | joint.locked) || !before.may(before.part(object.name).place, place.in)) continue;
+        if (
+          cell === undefined ||
+          relations.joint(object.name)?.handTightIsFinal === true ||
+          !before.may(cell, joint.found | joint.torqued | joint.locked) ||
+          !before.may(before.part(object.name).place, place.in)
+        )
+          continue;
         report({
           at: step,
           source: object.source,
@@ -28,6 +34,9 @@ export const jointNotSlackened: Rule = {
   fix(data) {
     const { part, source } = data as { part: string; source: import('../../model/source.ts').Source };
     const at = { file: source.file, range: { start: source.range.start, end: source.range.start } };
-    return { title: `Slacken ${part} first`, edits: [{ source: at, text: `slacken ${part}\n${' '.repeat(source.range.start.character)}` }] };
+    return {
+      title: `Slacken ${part} first`,
+      edits: [{ source: at, text: `slacken ${part}\n${' '.repeat(source.range.start.character)}` }],
+    };
   },
 };

@@ -20,7 +20,8 @@ export const leftHandTight: Rule = {
         if (step.verb !== 'test' || gate === null || !isHydraulic(step, procedure)) return;
         for (const one of joints) {
           const cell = layout.joints.get(one.part)!;
-          if (one.handTightIsFinal || !relations.loaded(one.part) || !provesThrough(gate, gate.name, one.part)) continue;
+          if (one.handTightIsFinal || !relations.loaded(one.part) || !provesThrough(gate, gate.name, one.part))
+            continue;
           // A lock nut is left loose while its adjuster is being set.
           if (adjusters.some((adjuster) => adjuster.lockedBy === one.part)) continue;
           if (!before.may(cell, loose) || !before.mayBeIn(one.part)) continue;

@@ -12,14 +12,18 @@ export const notClamped: Rule = {
       if (!['slacken', 'torque', 'lock'].includes(step.verb) || step.holder !== null) return;
       if (!before.may(layout.unit.clamped, flag.no)) return;
       // On the tester the unit is held by its line and holder.
-      if (program.procedure.family.ports.some((one) => before.must(layout.ports.get(one.name)!, port.connected))) return;
+      if (program.procedure.family.ports.some((one) => before.must(layout.ports.get(one.name)!, port.connected)))
+        return;
       const since = before.since[layout.unit.clamped];
       report({
         at: step,
         way,
         since,
         cause: `not-clamped:${since}`,
-        message: `Nothing holds the unit while the ${partsWords(program.procedure, step.objects.map((object) => object.name))} is ${step.verb === 'slacken' ? 'broken loose' : 'tightened'}: ${step.verb === 'slacken' ? 'it turns in the hand and the spanner slips' : 'it turns in the hand, and the torque is not what the wrench shows'}. Clamp it before, or write “held by "…"” in this step.`,
+        message: `Nothing holds the unit while the ${partsWords(
+          program.procedure,
+          step.objects.map((object) => object.name),
+        )} is ${step.verb === 'slacken' ? 'broken loose' : 'tightened'}: ${step.verb === 'slacken' ? 'it turns in the hand and the spanner slips' : 'it turns in the hand, and the torque is not what the wrench shows'}. Clamp it before, or write “held by "…"” in this step.`,
       });
     },
   }),

@@ -2,7 +2,7 @@ import { place } from '../../replay/cells.ts';
 import { restsOn } from '../../replay/relations.ts';
 import type { Rule } from '../rule.ts';
 import { builtUpsideDown } from '../upside-down.ts';
-import { partWords, partsWords } from '../words.ts';
+import { partsWords, partWords } from '../words.ts';
 
 /** Fitted before what it rests on. Within one step parts go together in an order that allows it. */
 export const nothingToFitOn: Rule = {
@@ -19,7 +19,12 @@ export const nothingToFitOn: Rule = {
         const part = relations.part(object.name);
         if (before.mustBeIn(object.name)) continue;
         // A sub-assembly in the hand: what it goes on may be off too, if it goes in together with it later.
-        const missing = [...restsOn(part), ...part.holds].filter((under) => !together.includes(under) && before.may(before.part(under).place, ~(place.in | place.trial)) && !assembledInHand(object.name, under));
+        const missing = [...restsOn(part), ...part.holds].filter(
+          (under) =>
+            !together.includes(under) &&
+            before.may(before.part(under).place, ~(place.in | place.trial)) &&
+            !assembledInHand(object.name, under),
+        );
         if (missing.length === 0) continue;
         report({
           at: step,
@@ -33,7 +38,11 @@ export const nothingToFitOn: Rule = {
 
       /** Put into a part that is itself off, as a needle into its nozzle: a sub-assembly built from that end. */
       function assembledInHand(name: string, under: string): boolean {
-        return relations.part(name).in.includes(under) && relations.joint(name) === undefined && restsOn(relations.part(under)).length > 0;
+        return (
+          relations.part(name).in.includes(under) &&
+          relations.joint(name) === undefined &&
+          restsOn(relations.part(under)).length > 0
+        );
       }
     },
   }),

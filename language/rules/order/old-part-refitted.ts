@@ -13,7 +13,9 @@ export const oldPartRefitted: Rule = {
       for (const object of [...step.objects, ...step.withObjects]) {
         const cells = before.part(object.name);
         const { renewed } = relations.part(object.name);
-        const old = renewed ? before.may(cells.place, place.off | place.sub) && before.may(cells.age, age.found) : before.may(cells.place, place.gone);
+        const old = renewed
+          ? before.may(cells.place, place.off | place.sub) && before.may(cells.age, age.found)
+          : before.may(cells.place, place.gone);
         if (!old) continue;
         const words = partWords(program.procedure, object.name);
         report({

@@ -15,13 +15,22 @@ export const partHandledTwice: Rule = {
       const twice = objects.filter((object) => {
         const cells = before.part(object.name);
         const cell = layout.joints.get(object.name);
-        if (step.verb === 'run-down') return cell !== undefined && before.may(cell, joint.torqued | joint.locked | joint.run) && before.mayBeIn(object.name);
+        if (step.verb === 'run-down')
+          return (
+            cell !== undefined &&
+            before.may(cell, joint.torqued | joint.locked | joint.run) &&
+            before.mayBeIn(object.name)
+          );
         if (!off) return before.may(cells.place, place.in);
-        return before.may(cells.place, place.gone | (step.verb === 'remove' ? place.off : 0)) || (before.may(cells.place, place.sub) && carrierGoes(object.name));
+        return (
+          before.may(cells.place, place.gone | (step.verb === 'remove' ? place.off : 0)) ||
+          (before.may(cells.place, place.sub) && carrierGoes(object.name))
+        );
       });
       const [first] = twice;
       if (first === undefined) return;
-      const since = before.since[step.verb === 'run-down' ? layout.joints.get(first.name)! : before.part(first.name).place];
+      const since =
+        before.since[step.verb === 'run-down' ? layout.joints.get(first.name)! : before.part(first.name).place];
       const already = step.verb === 'run-down' ? 'tight or run down' : off ? 'off' : 'in place';
       report({
         at: step,
@@ -29,7 +38,10 @@ export const partHandledTwice: Rule = {
         way,
         since,
         cause: `twice:${since}:${step.number}`,
-        message: `The ${partsWords(program.procedure, twice.map((object) => object.name))} ${twice.length > 1 ? 'are' : 'is'} ${already} already. ${step.verb === 'run-down' ? 'Slacken it before' : 'Take this out'}, or put in the step that is missing between.`,
+        message: `The ${partsWords(
+          program.procedure,
+          twice.map((object) => object.name),
+        )} ${twice.length > 1 ? 'are' : 'is'} ${already} already. ${step.verb === 'run-down' ? 'Slacken it before' : 'Take this out'}, or put in the step that is missing between.`,
       });
 
       /** A part in its sub-assembly is taken out of it by name, unless the whole is taken off again. */

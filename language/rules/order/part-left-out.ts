@@ -1,7 +1,7 @@
 import { place } from '../../replay/cells.ts';
-import { variantParts } from '../variant-parts.ts';
 import type { Rule } from '../rule.ts';
-import { partWords, partsWords } from '../words.ts';
+import { variantParts } from '../variant-parts.ts';
+import { partsWords, partWords } from '../words.ts';
 
 /** Missing at the end, or when a joint that closes over it is run down. */
 export const partLeftOut: Rule = {
@@ -17,7 +17,9 @@ export const partLeftOut: Rule = {
       step({ step, before, way }) {
         if (step.verb !== 'run-down') return;
         for (const object of step.objects) {
-          const missing = [...relations.closure(object.name)].filter((part) => mine(part) && before.may(before.part(part).place, out) && !relations.part(part).suppliedLoose);
+          const missing = [...relations.closure(object.name)].filter(
+            (part) => mine(part) && before.may(before.part(part).place, out) && !relations.part(part).suppliedLoose,
+          );
           if (missing.length === 0) continue;
           report({
             at: step,

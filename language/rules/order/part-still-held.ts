@@ -1,7 +1,7 @@
 import { place } from '../../replay/cells.ts';
 import { partNames } from '../../replay/transfer.ts';
 import type { Rule } from '../rule.ts';
-import { partWords, partsWords } from '../words.ts';
+import { partsWords, partWords } from '../words.ts';
 
 /** Taken off while something that lies on it or holds it is in place. A list comes apart in its own order. */
 export const partStillHeld: Rule = {
@@ -17,7 +17,9 @@ export const partStillHeld: Rule = {
         if (!before.may(before.part(name).place, place.in | place.trial)) continue;
         const inside = relations.inside(name).map((part) => part.name);
         const closing = relations.closedBy(name).map((joint) => joint.part);
-        const blockers = [...new Set([...relations.holders(name), ...relations.onIt(name)].map((part) => part.name).concat(closing))]
+        const blockers = [
+          ...new Set([...relations.holders(name), ...relations.onIt(name)].map((part) => part.name).concat(closing)),
+        ]
           .filter((other) => other !== name && !together.includes(other) && !inside.includes(other))
           .filter((other) => before.mayBeIn(other));
         if (blockers.length === 0) continue;

@@ -11,21 +11,46 @@ export const stillClamped: Rule = {
     step({ step, before, way }) {
       const since = before.since[layout.unit.clamped];
       if (step.verb === 'clamp' && before.may(layout.unit.clamped, flag.yes)) {
-        report({ at: step, way, since, cause: `clamped:${since}`, message: 'The unit is clamped already. Unclamp it before, or take this out.' });
+        report({
+          at: step,
+          way,
+          since,
+          cause: `clamped:${since}`,
+          message: 'The unit is clamped already. Unclamp it before, or take this out.',
+        });
       }
       if (step.verb === 'unclamp' && before.must(layout.unit.clamped, flag.no)) {
-        report({ at: step, way, since, cause: `unclamped:${step.number}`, message: 'The unit is not clamped here, so there is nothing to undo. Take this out, or put in the clamp that is missing before.' });
+        report({
+          at: step,
+          way,
+          since,
+          cause: `unclamped:${step.number}`,
+          message:
+            'The unit is not clamped here, so there is nothing to undo. Take this out, or put in the clamp that is missing before.',
+        });
       }
     },
     leave({ last, block, state, way }) {
       const since = state.since[layout.unit.clamped];
       if (!state.may(layout.unit.clamped, flag.yes)) return;
-      report({ at: last ?? block.source, way, since, cause: `clamped:${since}`, message: `The unit leaves ${stationWords(program.procedure, block.station)} while it is still clamped. Unclamp it at the end of this stage.` });
+      report({
+        at: last ?? block.source,
+        way,
+        since,
+        cause: `clamped:${since}`,
+        message: `The unit leaves ${stationWords(program.procedure, block.station)} while it is still clamped. Unclamp it at the end of this stage.`,
+      });
     },
     end({ state, way, last, block }) {
       const since = state.since[layout.unit.clamped];
       if (!state.may(layout.unit.clamped, flag.yes)) return;
-      report({ at: last ?? block.source, way, since, cause: `clamped:${since}`, message: 'The procedure ends with the unit still clamped. Unclamp it.' });
+      report({
+        at: last ?? block.source,
+        way,
+        since,
+        cause: `clamped:${since}`,
+        message: 'The procedure ends with the unit still clamped. Unclamp it.',
+      });
     },
   }),
 };

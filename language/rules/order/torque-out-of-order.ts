@@ -1,7 +1,7 @@
 import { joint, place } from '../../replay/cells.ts';
-import { variantParts } from '../variant-parts.ts';
 import type { Rule } from '../rule.ts';
-import { partWords, partsWords } from '../words.ts';
+import { variantParts } from '../variant-parts.ts';
+import { partsWords, partWords } from '../words.ts';
 
 /** Torqued before it is run down, or with parts inside missing. */
 export const torqueOutOfOrder: Rule = {
@@ -29,7 +29,10 @@ export const torqueOutOfOrder: Rule = {
             });
             continue;
           }
-          const missing = [...relations.closure(object.name)].filter((part) => mine(part) && before.may(before.part(part).place, place.off | place.gone | place.sub | place.guard));
+          const missing = [...relations.closure(object.name)].filter(
+            (part) =>
+              mine(part) && before.may(before.part(part).place, place.off | place.gone | place.sub | place.guard),
+          );
           if (missing.length === 0) continue;
           report({
             at: step,

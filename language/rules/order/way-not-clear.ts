@@ -2,7 +2,7 @@ import { guard, place } from '../../replay/cells.ts';
 import { restsOn } from '../../replay/relations.ts';
 import type { Rule } from '../rule.ts';
 import { builtUpsideDown } from '../upside-down.ts';
-import { faceWords, partWords, partsWords } from '../words.ts';
+import { faceWords, partsWords, partWords } from '../words.ts';
 
 /** Fitted under what is on already: a closed joint, the part that its stack bears on, a guard. */
 export const wayNotClear: Rule = {
@@ -20,8 +20,12 @@ export const wayNotClear: Rule = {
       const together = objects.map((object) => object.name);
       for (const object of objects) {
         if (before.mustBeIn(object.name)) continue;
-        const over = [...new Set([...relations.bornBy(object.name), ...relations.closedBy(object.name).map((joint) => joint.part)])];
-        const barring = over.filter((other) => !together.includes(other) && before.may(before.part(other).place, place.in) && isHeldUp(other));
+        const over = [
+          ...new Set([...relations.bornBy(object.name), ...relations.closedBy(object.name).map((joint) => joint.part)]),
+        ];
+        const barring = over.filter(
+          (other) => !together.includes(other) && before.may(before.part(other).place, place.in) && isHeldUp(other),
+        );
         if (barring.length > 0) {
           const since = before.since[before.part(barring[0]!).place];
           report({

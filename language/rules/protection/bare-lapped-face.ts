@@ -28,8 +28,14 @@ export const bareLappedFace: Rule = {
         if (!bare(face, state)) continue;
         const other = procedure.family.faces.find((one) => one.id === face.meets);
         const cell = layout.faces.get(face.id)!.guard;
-        const since = Math.max(state.since[cell]!, other === undefined ? -1 : state.since[state.part(other.part).place]!);
-        const mend = face.guardedBy === null ? 'Cover it before, and say in the family what guards it' : `Write “guard ${face.id} with ${face.guardedBy}” before`;
+        const since = Math.max(
+          state.since[cell]!,
+          other === undefined ? -1 : state.since[state.part(other.part).place]!,
+        );
+        const mend =
+          face.guardedBy === null
+            ? 'Cover it before, and say in the family what guards it'
+            : `Write “guard ${face.id} with ${face.guardedBy}” before`;
         report({
           at,
           way,
@@ -42,7 +48,8 @@ export const bareLappedFace: Rule = {
     return {
       step({ step, before, way }) {
         if (step.verb === 'wait') tell(step, before, way, 'while the unit waits');
-        if (step.verb === 'buff' || step.verb === 'blast') tell(step, before, way, `while the unit is ${step.verb === 'buff' ? 'buffed' : 'blasted'}`);
+        if (step.verb === 'buff' || step.verb === 'blast')
+          tell(step, before, way, `while the unit is ${step.verb === 'buff' ? 'buffed' : 'blasted'}`);
       },
       leave({ last, block, state, way }) {
         tell(last ?? block.source, state, way, `when the unit leaves ${stationWords(procedure, block.station)}`);

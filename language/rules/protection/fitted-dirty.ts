@@ -14,20 +14,27 @@ export const fittedDirty: Rule = {
       if (step.forTrial) return;
       const { procedure } = program;
       /** Dirty parts by the step since which they are so: one cause, one finding. */
-      const bySince = new Map<number, { names: string[]; at: (typeof step.objects)[number]; preserved: boolean; onto: boolean }>();
+      const bySince = new Map<
+        number,
+        { names: string[]; at: (typeof step.objects)[number]; preserved: boolean; onto: boolean }
+      >();
       for (const object of [...step.objects, ...step.withObjects]) {
         if (before.mustBeIn(object.name)) continue;
-        const onto = restsOn(relations.part(object.name)).filter((name) => before.may(before.part(name).place, place.in | place.trial));
+        const onto = restsOn(relations.part(object.name)).filter((name) =>
+          before.may(before.part(name).place, place.in | place.trial),
+        );
         for (const name of [object.name, ...onto]) {
           const cells = before.part(name);
           // A new one out of the kit comes clean in its bag.
           if (before.must(cells.place, place.gone) && relations.part(name).renewed) continue;
-          const preserved = before.may(cells.dirt, dirt.preserved) && !before.may(cells.dirt, dirt.dirty | dirt.loosened);
+          const preserved =
+            before.may(cells.dirt, dirt.preserved) && !before.may(cells.dirt, dirt.dirty | dirt.loosened);
           if (!before.may(cells.dirt, dirt.dirty | dirt.preserved | dirt.loosened)) continue;
           if (preserved && (step.readyToFit || relations.part(name).readyToFit)) continue;
           const since = before.since[cells.dirt]!;
           const known = bySince.get(since);
-          if (known === undefined) bySince.set(since, { names: [name], at: object, preserved, onto: name !== object.name });
+          if (known === undefined)
+            bySince.set(since, { names: [name], at: object, preserved, onto: name !== object.name });
           else if (!known.names.includes(name)) known.names.push(name);
         }
       }

@@ -1,6 +1,6 @@
+import type { Source } from '../../model/source.ts';
 import { place, wet } from '../../replay/cells.ts';
 import { restsOn } from '../../replay/relations.ts';
-import type { Source } from '../../model/source.ts';
 import type { Rule } from '../rule.ts';
 import { partsWords } from '../words.ts';
 
@@ -23,7 +23,8 @@ export const fittedWet: Rule = {
           if (before.must(cells.place, place.gone) || !before.may(cells.wet, wet.solvent | wet.water)) continue;
           const since = before.since[cells.wet]!;
           const known = bySince.get(since);
-          if (known === undefined) bySince.set(since, { names: [name], source: object.source, water: before.may(cells.wet, wet.water) });
+          if (known === undefined)
+            bySince.set(since, { names: [name], source: object.source, water: before.may(cells.wet, wet.water) });
           else if (!known.names.includes(name)) known.names.push(name);
         }
       }

@@ -9,7 +9,8 @@ export const keptPartsAtTheWheel: Rule = {
   title: 'Lapped or matched parts are kept at an abrasive station, or come along to it.',
   replay: ({ program, layout, relations }, report) => {
     const { procedure } = program;
-    const abrasive = (name: string | null) => procedure.shop.stations.some((station) => station.name === name && station.abrasive);
+    const abrasive = (name: string | null) =>
+      procedure.shop.stations.some((station) => station.name === name && station.abrasive);
     return {
       step({ step, block, way }) {
         if (step.verb !== 'keep' && step.verb !== 'send') return;
@@ -20,7 +21,10 @@ export const keptPartsAtTheWheel: Rule = {
           at: step,
           source: fine[0]!.source,
           way,
-          message: `The ${partsWords(procedure, fine.map((object) => object.name))} ${fine.length > 1 ? 'are' : 'is'} lapped or matched and would lie in the dust of ${stationWords(procedure, step.station ?? block.station)}. Keep ${fine.length > 1 ? 'them' : 'it'} at another station.`,
+          message: `The ${partsWords(
+            procedure,
+            fine.map((object) => object.name),
+          )} ${fine.length > 1 ? 'are' : 'is'} lapped or matched and would lie in the dust of ${stationWords(procedure, step.station ?? block.station)}. Keep ${fine.length > 1 ? 'them' : 'it'} at another station.`,
         });
       },
       leave({ last, block, to, state, way }) {
@@ -28,7 +32,11 @@ export const keptPartsAtTheWheel: Rule = {
         const along = procedure.family.parts.filter((part) => {
           const cells = state.part(part.name);
           // Bit 0: with the unit.
-          return relations.isFine(part.name) && state.may(cells.place, place.off | place.sub) && state.may(cells.where, 1 | layout.stationBit(to.station));
+          return (
+            relations.isFine(part.name) &&
+            state.may(cells.place, place.off | place.sub) &&
+            state.may(cells.where, 1 | layout.stationBit(to.station))
+          );
         });
         const [first] = along;
         if (first === undefined) return;
@@ -38,7 +46,10 @@ export const keptPartsAtTheWheel: Rule = {
           way,
           since,
           cause: `along:${since}`,
-          message: `The ${partsWords(procedure, along.map((part) => part.name))} ${along.length > 1 ? 'go' : 'goes'} along to ${stationWords(procedure, to.station)}, where the dust spoils lapped parts. Write “keep ${along.map((part) => part.base).join(', ')} at” a clean place before.`,
+          message: `The ${partsWords(
+            procedure,
+            along.map((part) => part.name),
+          )} ${along.length > 1 ? 'go' : 'goes'} along to ${stationWords(procedure, to.station)}, where the dust spoils lapped parts. Write “keep ${along.map((part) => part.base).join(', ')} at” a clean place before.`,
         });
       },
     };

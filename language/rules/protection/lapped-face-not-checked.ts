@@ -16,7 +16,9 @@ export const lappedFaceNotChecked: Rule = {
       const unseen = program.procedure.family.faces.filter((face) => {
         if (face.meets === null || face.finish === null) return false;
         const other = relations.face(face.meets);
-        const closes = [face.part, other.part].every((part) => names.includes(part) || before.mustBeIn(part)) && [face.part, other.part].some((part) => names.includes(part) && !before.mustBeIn(part));
+        const closes =
+          [face.part, other.part].every((part) => names.includes(part) || before.mustBeIn(part)) &&
+          [face.part, other.part].some((part) => names.includes(part) && !before.mustBeIn(part));
         if (!closes) return false;
         const cell = layout.faces.get(face.id)!.looked;
         if (!before.may(cell, looked.no) || before.must(before.part(face.part).age, age.new)) return false;

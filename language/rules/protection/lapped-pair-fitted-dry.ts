@@ -14,8 +14,14 @@ export const lappedPairFittedDry: Rule = {
       const names = objects.map((object) => object.name);
       for (const object of objects) {
         for (const other of relations.part(object.name).matchedTo) {
-          const runsIn = relations.part(object.name).in.includes(other) || relations.part(other).in.includes(object.name);
-          if (!runsIn || before.mustBeIn(object.name) || !(names.includes(other) || before.mayBeIn(other) || before.may(before.part(other).place, 2))) continue;
+          const runsIn =
+            relations.part(object.name).in.includes(other) || relations.part(other).in.includes(object.name);
+          if (
+            !runsIn ||
+            before.mustBeIn(object.name) ||
+            !(names.includes(other) || before.mayBeIn(other) || before.may(before.part(other).place, 2))
+          )
+            continue;
           const dry = [object.name, other].filter((name) => before.may(before.part(name).wet, wet.dry));
           if (dry.length === 0) continue;
           const since = before.since[before.part(dry[0]!).wet];

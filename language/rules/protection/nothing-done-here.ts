@@ -10,7 +10,10 @@ export const nothingDoneHere: Rule = {
     for (const stage of procedure.stages) {
       const station = procedure.shop.stations.find((other) => other.name === stage.station);
       if (stage.steps.length === 0) {
-        report({ at: stage.source, message: `Stage ${stage.name} has no step. Write what is done there, or take the stage out.` });
+        report({
+          at: stage.source,
+          message: `Stage ${stage.name} has no step. Write what is done there, or take the stage out.`,
+        });
         continue;
       }
       if (station?.abrasive !== true) continue;

@@ -14,7 +14,12 @@ export const openPortInDirt: Rule = {
   title: 'A port is open while the unit is buffed, blasted, cleaned outside, waits or is shipped.',
   replay: ({ program, layout }, report) => {
     const tell = (at: Step | Source, state: State, way: Way, when: string, shipping: boolean) => {
-      const open = program.procedure.family.ports.filter((one) => portExposed(state, one) && !(shipping && one.openInTransit) && state.may(layout.ports.get(one.name)!, port.open));
+      const open = program.procedure.family.ports.filter(
+        (one) =>
+          portExposed(state, one) &&
+          !(shipping && one.openInTransit) &&
+          state.may(layout.ports.get(one.name)!, port.open),
+      );
       if (open.length === 0) return;
       const names = open.map((one) => one.name);
       const since = Math.max(...names.map((name) => state.since[layout.ports.get(name)!]!));
@@ -28,10 +33,13 @@ export const openPortInDirt: Rule = {
     };
     return {
       step({ step, before, way }) {
-        if (step.verb === 'buff' || step.verb === 'blast') tell(step, before, way, `while the unit is ${step.verb === 'buff' ? 'buffed' : 'blasted'}`, false);
+        if (step.verb === 'buff' || step.verb === 'blast')
+          tell(step, before, way, `while the unit is ${step.verb === 'buff' ? 'buffed' : 'blasted'}`, false);
         if (step.verb === 'clean-outside') tell(step, before, way, 'while the outside is cleaned', false);
         // While the unit drains on the tester its other ports are open on purpose.
-        const draining = program.procedure.family.ports.some((one) => before.may(layout.ports.get(one.name)!, port.connected));
+        const draining = program.procedure.family.ports.some((one) =>
+          before.may(layout.ports.get(one.name)!, port.connected),
+        );
         if (step.verb === 'wait' && !draining) tell(step, before, way, 'while the unit waits', false);
       },
       end({ state, way, last, block }) {

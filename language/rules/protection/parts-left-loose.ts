@@ -25,7 +25,10 @@ export const partsLeftLoose: Rule = {
         way,
         since,
         cause: `loose:${since}`,
-        message: `The ${partsWords(procedure, loose.map((part) => part.name))} ${loose.length > 1 ? 'lie' : 'lies'} loose ${when}: parts of several units get mixed. Write keep ${loose.map((part) => part.name).join(', ')} at their place before.`,
+        message: `The ${partsWords(
+          procedure,
+          loose.map((part) => part.name),
+        )} ${loose.length > 1 ? 'lie' : 'lies'} loose ${when}: parts of several units get mixed. Write keep ${loose.map((part) => part.name).join(', ')} at their place before.`,
       });
     };
     return {

@@ -9,7 +9,12 @@ export const noSignOff: Rule = {
   replay: ({ program, layout }, report) => ({
     end({ state, way }) {
       if (!state.may(layout.unit.signed, flag.no)) return;
-      report({ at: program.procedure.source, way, cause: 'no-sign-off', message: 'Nobody signs the unit off: the sheet would be no record. Write sign-off by "…" as the last step.' });
+      report({
+        at: program.procedure.source,
+        way,
+        cause: 'no-sign-off',
+        message: 'Nobody signs the unit off: the sheet would be no record. Write sign-off by "…" as the last step.',
+      });
     },
   }),
 };

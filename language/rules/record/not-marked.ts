@@ -9,7 +9,13 @@ export const notMarked: Rule = {
   replay: ({ program, layout }, report) => ({
     end({ state, way }) {
       if (!state.may(layout.unit.marked, flag.no)) return;
-      report({ at: program.procedure.source, way, cause: 'not-marked', message: 'No step marks the unit: when it comes back nobody can say what was done to it. Write mark and a part, with number, serial, before the last wash.' });
+      report({
+        at: program.procedure.source,
+        way,
+        cause: 'not-marked',
+        message:
+          'No step marks the unit: when it comes back nobody can say what was done to it. Write mark and a part, with number, serial, before the last wash.',
+      });
     },
   }),
 };

@@ -15,7 +15,18 @@ export const noTolerance: Rule = {
     const used = new Set(steps.flatMap((step) => (step.limit?.form === 'spec' ? [step.limit.spec] : [])));
     const specs = specLimits(procedure).filter(({ spec }) => used.has(spec!.name) && spec!.per === null);
     const written: Written[] = steps.flatMap((step) =>
-      step.limit?.form === 'limit' ? [{ limit: step.limit.limit, words: step.verb === 'torque' ? 'the torque' : 'the limit', source: step.limit.source, step, spec: null, kinds: null }] : [],
+      step.limit?.form === 'limit'
+        ? [
+            {
+              limit: step.limit.limit,
+              words: step.verb === 'torque' ? 'the torque' : 'the limit',
+              source: step.limit.source,
+              step,
+              spec: null,
+              kinds: null,
+            },
+          ]
+        : [],
     );
     for (const { limit, words, source, step, spec } of [...specs, ...written]) {
       const bare = bareNominal(limit);

@@ -10,14 +10,29 @@ export const numberMissingSpec: Rule = {
     for (const spec of procedure.specs) {
       if (spec.rebuilt !== null) continue;
       if (spec.notRequired) {
-        if (spec.sourceText === null) report({ at: spec.source, allow: spec.allow, message: `Spec ${spec.name} is not required, and no source says so. Write source "…".` });
+        if (spec.sourceText === null)
+          report({
+            at: spec.source,
+            allow: spec.allow,
+            message: `Spec ${spec.name} is not required, and no source says so. Write source "…".`,
+          });
         continue;
       }
       if (procedure.numbers.length === 0) {
-        report({ at: spec.source, allow: spec.allow, message: `Spec ${spec.name} has no value. Write it from the maker's data, or give it in each part number.` });
+        report({
+          at: spec.source,
+          allow: spec.allow,
+          message: `Spec ${spec.name} has no value. Write it from the maker's data, or give it in each part number.`,
+        });
         continue;
       }
-      const missing = procedure.numbers.filter((number) => !number.values.some((value) => value.spec === spec.name && (value.rebuilt !== null || (value.notRequired && value.sourceText !== null))));
+      const missing = procedure.numbers.filter(
+        (number) =>
+          !number.values.some(
+            (value) =>
+              value.spec === spec.name && (value.rebuilt !== null || (value.notRequired && value.sourceText !== null)),
+          ),
+      );
       for (const number of missing) {
         report({
           at: number.source,

@@ -13,11 +13,30 @@ export const pressureMissing: Rule = {
         if (step.verb !== 'test' || test === null) continue;
         const name = step.gate!.name;
         if (test.reads !== null && test.within === null) {
-          report({ at: step, message: `Test ${name} reads ${test.reads}, and no limit says what is good. Write “within” and a spec or a limit.` });
-        } else if (test.reads === null && (test.forTime !== null || test.inTime !== null || test.to !== null) && test.hold === null && test.from === null) {
-          report({ at: step, message: `Test ${name} is timed, and no pressure says where it starts. Write “hold” and a pressure, or “from … to …”.` });
-        } else if (!isHydraulic(step, procedure) && test.reads === null && test.within === null && step.accept === null) {
-          report({ at: step, message: `Test ${name} says neither what is read nor what is accepted. Write “read … within …”, or “accept "…"”.` });
+          report({
+            at: step,
+            message: `Test ${name} reads ${test.reads}, and no limit says what is good. Write “within” and a spec or a limit.`,
+          });
+        } else if (
+          test.reads === null &&
+          (test.forTime !== null || test.inTime !== null || test.to !== null) &&
+          test.hold === null &&
+          test.from === null
+        ) {
+          report({
+            at: step,
+            message: `Test ${name} is timed, and no pressure says where it starts. Write “hold” and a pressure, or “from … to …”.`,
+          });
+        } else if (
+          !isHydraulic(step, procedure) &&
+          test.reads === null &&
+          test.within === null &&
+          step.accept === null
+        ) {
+          report({
+            at: step,
+            message: `Test ${name} says neither what is read nor what is accepted. Write “read … within …”, or “accept "…"”.`,
+          });
         }
       }
     }

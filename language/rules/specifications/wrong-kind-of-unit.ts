@@ -12,30 +12,55 @@ export const wrongKindOfUnit: Rule = {
   shop(shop, report) {
     for (const asset of shop.assets) {
       if (asset.kind === 'wrench' && asset.range !== null && kindOfUnit(asset.range.high.unit) !== 'torque') {
-        report({ at: asset.source, message: `Wrench ${asset.name} has a range in ${asset.range.high.unit}: a torque wrench sets a torque. Write it in N·m or lbf·ft.` });
+        report({
+          at: asset.source,
+          message: `Wrench ${asset.name} has a range in ${asset.range.high.unit}: a torque wrench sets a torque. Write it in N·m or lbf·ft.`,
+        });
       }
       const kinds = asset.range === null ? [] : [kindOfUnit(asset.range.high.unit)];
       for (const other of [asset.within, asset.graduated]) {
-        if (other === null || other.unit === '%' || kinds.length === 0 || kinds.includes(kindOfUnit(other.unit))) continue;
-        report({ at: asset.source, message: `${asset.name} ranges in ${asset.range!.high.unit}, but ${formatQuantity(other)} is a ${kindOfUnit(other.unit)}. Write both in units of one kind.` });
+        if (other === null || other.unit === '%' || kinds.length === 0 || kinds.includes(kindOfUnit(other.unit)))
+          continue;
+        report({
+          at: asset.source,
+          message: `${asset.name} ranges in ${asset.range!.high.unit}, but ${formatQuantity(other)} is a ${kindOfUnit(other.unit)}. Write both in units of one kind.`,
+        });
       }
     }
-    if (shop.airBelow !== null && kindOfUnit(shop.airBelow.unit) !== 'pressure') report({ at: shop.source, message: `air below ${formatQuantity(shop.airBelow)}: air has a pressure. Write it in bar or psi.` });
+    if (shop.airBelow !== null && kindOfUnit(shop.airBelow.unit) !== 'pressure')
+      report({
+        at: shop.source,
+        message: `air below ${formatQuantity(shop.airBelow)}: air has a pressure. Write it in bar or psi.`,
+      });
   },
   procedure(procedure, report) {
     for (const { limit, words, source, step, spec, kinds } of [...specLimits(procedure), ...stepLimits(procedure)]) {
-      const quantities = [...quantitiesOf(limit), ...(limit.form === 'then' ? [] : 'pair' in limit && limit.pair !== undefined ? quantitiesOf(limit.pair) : [])];
+      const quantities = [
+        ...quantitiesOf(limit),
+        ...(limit.form === 'then' ? [] : 'pair' in limit && limit.pair !== undefined ? quantitiesOf(limit.pair) : []),
+      ];
       if (spec !== null && spec.per !== null) {
         // 3 bar per 0.001 in: a pressure for a length.
         if (kindOfUnit(quantities[0]!.unit) !== 'pressure' || kindOfUnit(spec.per.unit) !== 'length') {
-          report({ at: source, allow: spec.allow, message: `Spec ${spec.name} is a rate of ${formatQuantity(quantities[0]!)} per ${formatQuantity(spec.per)}: a shim's rate is a pressure per length, such as 3 bar per 0.001 in. Mend the unit.` });
+          report({
+            at: source,
+            allow: spec.allow,
+            message: `Spec ${spec.name} is a rate of ${formatQuantity(quantities[0]!)} per ${formatQuantity(spec.per)}: a shim's rate is a pressure per length, such as 3 bar per 0.001 in. Mend the unit.`,
+          });
         }
         continue;
       }
-      const wrong = quantities.find((quantity) => (kinds === null ? !sameKind(quantity, quantities[0]!) : !kinds.some((kind) => kindAdmits(kind, quantity.unit))));
+      const wrong = quantities.find((quantity) =>
+        kinds === null ? !sameKind(quantity, quantities[0]!) : !kinds.some((kind) => kindAdmits(kind, quantity.unit)),
+      );
       if (wrong === undefined) {
         if (limit.form === 'then' && kindOfUnit(limit.angle.nominal.unit) !== 'angle') {
-          report({ at: step ?? source, source, allow: spec?.allow, message: `After then comes an angle, not ${formatQuantity(limit.angle.nominal)}. Write it in °.` });
+          report({
+            at: step ?? source,
+            source,
+            allow: spec?.allow,
+            message: `After then comes an angle, not ${formatQuantity(limit.angle.nominal)}. Write it in °.`,
+          });
         }
         continue;
       }
@@ -50,12 +75,19 @@ export const wrongKindOfUnit: Rule = {
     for (const block of [...procedure.stages, ...procedure.repairs]) {
       for (const step of block.steps) {
         if (step.limit?.form !== 'spec') continue;
-        const wanted: Kind | null = step.verb === 'torque' || step.verb === 'lock' ? 'torque' : (step.test?.reads ?? null);
+        const wanted: Kind | null =
+          step.verb === 'torque' || step.verb === 'lock' ? 'torque' : (step.test?.reads ?? null);
         if (wanted === null) continue;
         for (const { limit, spec } of limitsOfUse(procedure, step.limit)) {
           const [first] = quantitiesOf(limit);
-          if (kindAdmits(wanted, first!.unit) || (spec!.kind !== null && !kindAdmits(spec!.kind, first!.unit))) continue;
-          report({ at: step, source: step.limit.source, cause: `kind:${step.number}`, message: `This step wants a ${wanted}, but spec ${spec!.name} is ${formatQuantity(first!)}, a ${kindOfUnit(first!.unit)}. Name the spec that is meant, or mend its unit.` });
+          if (kindAdmits(wanted, first!.unit) || (spec!.kind !== null && !kindAdmits(spec!.kind, first!.unit)))
+            continue;
+          report({
+            at: step,
+            source: step.limit.source,
+            cause: `kind:${step.number}`,
+            message: `This step wants a ${wanted}, but spec ${spec!.name} is ${formatQuantity(first!)}, a ${kindOfUnit(first!.unit)}. Name the spec that is meant, or mend its unit.`,
+          });
         }
       }
     }
