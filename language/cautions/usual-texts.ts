@@ -120,7 +120,7 @@ export const usualTexts: readonly UsualCaution[] = [
     word: 'CAUTION',
     text: 'A heavy unit injures backs and crushes hands and feet. Use the hoist and the lifting points that the maker names, nobody under the load. Local codes come first.',
     short: 'Heavy: hoist and lifting points, nobody under the load.',
-    when: wordsSay(/\b(lift(ing|ed)?|hoist|heavy|crane|sling)\b/iu),
+    when: wordsSay(/\b(lift(ing|ed)? (with|by|on|out with|eyes?|points?|tackle)|hoist|heavy|crane|sling)\b/iu),
   },
   {
     topic: 'solvent',

@@ -109,6 +109,8 @@ export interface FailEntry {
   readonly repair: string;
   /** Tries as written, Infinity for `without limit`; null: none written. */
   readonly tries: number | null;
+  /** What a verdict of a check asks for (`lap if`): it is no try before the others, but another outcome. */
+  readonly verdict?: boolean;
   /** `of the furthest out`: across the set, the unit furthest from the middle. */
   readonly furthestOut: boolean;
   readonly source: Source;

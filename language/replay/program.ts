@@ -123,7 +123,7 @@ export function nextEntries(
       return next;
     }
     next.push(entry);
-    if (tries(entry.repair) === null) return next;
+    if (tries(entry.repair) === null && entry.verdict !== true) return next;
   }
   return next;
 }

@@ -87,11 +87,22 @@ export class Relations {
       closed.add(name);
       for (const under of restsOn(this.part(name))) add(under);
       for (const other of this.family.parts) {
-        if (other.in.includes(name) || other.bearsOn.includes(name)) add(other.name);
+        if (other.in.includes(name) || (other.bearsOn.includes(name) && !this.isOnCarrier(other.name))) add(other.name);
       }
     };
     for (const held of this.part(joint.part).holds) add(held);
     return closed;
+  }
+
+  /**
+   * A part that bears on another and itself stands in the unit's body, as the spindle of a holder that is loaded from
+   * the top: what it bears on does not bar its way, and the joint below does not close over it.
+   */
+  private isOnCarrier(part: string): boolean {
+    return (
+      this.part(part).bearsOn.length > 0 &&
+      restsOn(this.part(part)).every((under) => this.parts.has(under) && this.isCarrier(under))
+    );
   }
 
   /** Parts that cannot be in place before a part is: those that its own stack comes to bear on. */
@@ -103,7 +114,7 @@ export class Relations {
       for (const other of this.onIt(name)) climb(other.name);
     };
     if (restsOn(this.part(part)).length > 0) climb(part);
-    return new Set([...stack].flatMap((name) => this.part(name).bearsOn));
+    return new Set([...stack].filter((name) => !this.isOnCarrier(name)).flatMap((name) => this.part(name).bearsOn));
   }
 
   /** Faces of a part. */

@@ -1,5 +1,5 @@
 import type { Procedure, Repair, Stage, Step } from '../model/procedure.ts';
-import { flag, gate as gateBits, Layout } from './cells.ts';
+import { flag, gate as gateBits, Layout, port as portBits } from './cells.ts';
 import { type Group, nextEntries, type Point, type Program, programOf, variants } from './program.ts';
 import { Relations } from './relations.ts';
 import { State } from './state.ts';
@@ -106,13 +106,21 @@ export class Replay {
   }
 
   private way(repair: Repair | null, spent: number, from: Way['from']): Way {
-    const key = `${repair?.name ?? ''}|${spent}`;
+    // Senders that are judged at one point send back to the same gates.
+    const key = `${repair?.name ?? ''}|${spent}|${from === null ? '' : this.judgedAt(from.gate)}`;
     let way = this.ways.get(key);
     if (way === undefined) {
       way = { id: this.ways.size, repair, spent, from };
       this.ways.set(key, way);
     }
     return way;
+  }
+
+  /** The point at which a gate's unit is sent to a repair; its number where it stands in a repair itself. */
+  private judgedAt(gate: Step): number | string {
+    const { gates, points, decisions } = this.program;
+    const at = gates.find(({ point }) => (points[point] as { step?: Step }).step === gate)?.point;
+    return at === undefined ? gate.number : (decisions.get(at) ?? at);
   }
 
   private head(way: Way, point: number): State | undefined {
@@ -271,6 +279,8 @@ export class Replay {
     for (const cells of this.layout.parts.values()) state.set(cells.kept, 2, index);
     state.set(this.layout.unit.clamped, flag.no, index);
     state.set(this.layout.unit.pressure, flag.no, index);
+    for (const cell of this.layout.ports.values())
+      state.set(cell, state.get(cell) & ~portBits.connected || portBits.open, index);
   }
 
   private lastStepBefore(index: number): Step | null {

@@ -254,7 +254,10 @@ export class Transfer {
       for (const joint of opens) this.open(joint, state, at);
     }
     if (layout.joints.has(name)) state.set(layout.joints.get(name)!, bits.joint.apart, at);
-    if (layout.adjusters.has(name)) state.set(layout.adjusters.get(name)!, bits.adjuster.disturbed, at);
+    if (layout.adjusters.has(name)) {
+      state.set(layout.adjusters.get(name)!, bits.adjuster.disturbed, at);
+      this.touch(name, state, at);
+    }
     if (wasGuard || state.may(cells.place, bits.place.guard)) this.unguard(name, state, at);
     state.set(cells.place, to, at);
     state.set(cells.kept, to === bits.place.gone || wasGuard ? bits.kept.kept : bits.kept.loose, at);
@@ -312,7 +315,7 @@ export class Transfer {
     for (const object of step.objects) {
       const part = object.kind === 'face' ? this.relations.face(object.name).part : object.name;
       state.set(state.part(part).age, bits.age.lapped, at);
-      state.set(state.part(part).dirt, (state.get(state.part(part).dirt) & bits.dirt.dirty) | bits.dirt.loosened, at);
+      this.dirtied(part, state, at);
       this.touchPart(part, state, at);
     }
   }

@@ -66,6 +66,7 @@ export function procedureOf(context: Context, node: ast.Procedure, world: World)
     repairs: repairBlocks,
     tests: testsOf(context, [...stageBlocks, ...repairBlocks], family),
     sequences: new Map([...world.sequences, ...body.sequences]),
+    procedure: node,
   };
   const maker = new StepMaker(context, names);
   const stages = stageBlocks.map(
@@ -327,7 +328,11 @@ function numbered(made: readonly MadeStep[], prefix: string, place: string): Ste
     const bare = `${place}/${[step.verb, step.gate?.name.replace(/^(check|set|across|measure) /u, '') ?? step.objects[0]?.name ?? ''].join(' ').trim()}`;
     const ordinal = (seen.get(bare) ?? 0) + 1;
     seen.set(bare, ordinal);
-    return { ...step, number: `${prefix}${group}${letter}`, key: ordinal === 1 ? bare : `${bare} (${ordinal})` };
+    const number = `${prefix}${group}${letter}`;
+    // Two checks of one part are two gates: each is passed for itself.
+    const looks = step.verb === 'check' || step.verb === 'measure';
+    const gate = step.gate === null || !looks ? step.gate : { ...step.gate, name: `${step.gate.name} (${number})` };
+    return { ...step, gate, number, key: ordinal === 1 ? bare : `${bare} (${ordinal})` };
   });
 }
 

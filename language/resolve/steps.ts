@@ -1,5 +1,6 @@
 import type { AstNode } from 'langium';
 import type * as ast from '../grammar/generated/ast.ts';
+import { nearest } from '../grammar/nearest.ts';
 import { stepWords } from '../grammar/words.ts';
 import type { Family, Part } from '../model/family.ts';
 import type {
@@ -23,6 +24,7 @@ import { everywhere, verbForms } from './clause-table.ts';
 import type { Context } from './context.ts';
 import { partsNamed } from './family.ts';
 import { limitOf, quantityOf, rangeOf } from './limits.ts';
+import { synonymMessage, synonyms } from './synonyms.ts';
 import { unreadLine } from './unread.ts';
 
 /** Names that steps may use, declared outside them. */
@@ -35,6 +37,8 @@ export interface Names {
   /** Tests of the procedure and of the family: what `read`, `set`, `choose`, `below` speak of. */
   readonly tests: readonly NameUse[];
   readonly sequences: ReadonlyMap<string, ast.Sequence>;
+  /** The procedure that the steps are made for. */
+  readonly procedure: ast.Procedure;
 }
 
 type Draft<T> = { -readonly [key in keyof T]: T[key] };
@@ -137,11 +141,19 @@ export class StepMaker {
     }
   }
 
+  /** Whether a line stands in the procedure itself, and not in the one that it is like or in a shared sequence. */
+  private isOwn(node: AstNode): boolean {
+    let at: AstNode | undefined = node;
+    while (at !== undefined && at !== this.names.procedure) at = at.$container;
+    return at !== undefined;
+  }
+
   private onlyNumbers(node: ast.OnlySteps, place: Place): string[] {
     const wanted = node.numbers.map(unquoted);
     const known = wanted.filter((name) => {
       const number = this.names.numbers.find((other) => other.name === name);
-      if (number === undefined)
+      // Taken over by like: the numbers are the other procedure's.
+      if (number === undefined && this.isOwn(node))
         this.context.unknown(
           name,
           'part number',
@@ -158,7 +170,8 @@ export class StepMaker {
     const at = place.call?.at ?? this.context.source(node.name);
     const sequence = this.names.sequences.get(name);
     if (sequence === undefined) {
-      this.context.unknown(name, 'step or sequence', [...stepWords, ...this.names.sequences.keys()], at);
+      if (synonyms[name] !== undefined) this.context.syntax(synonymMessage(name), at, synonyms[name]);
+      else this.context.unknown(name, 'step or sequence', [...stepWords, ...this.names.sequences.keys()], at);
       return null;
     }
     this.context.link(this.context.source(node.name), this.context.source(sequence, 'name'), name, 'sequence');
@@ -235,6 +248,9 @@ export class StepMaker {
   }
 }
 
+/** Verbs that may be said of all parts at once. */
+const takesAll: readonly Verb[] = ['wash', 'rinse', 'soak', 'blow-dry', 'wipe', 'oil', 'keep', 'check'];
+
 /** Makes one step: objects and clauses into a flat record. */
 class OneStep {
   readonly inlineRepairs: Repair[] = [];
@@ -278,7 +294,7 @@ class OneStep {
       only: place.only,
       call: place.call === null ? null : { name: place.call.name, source: this.context.source(this.node) },
     };
-    if (all) step.objects = this.allParts(clauses);
+    if (all) step.objects = this.allOf(clauses);
     if (verbForms[verb].objects.includes('reading')) step.text = this.reading(subjects);
     const test: Draft<TestFigures> = { ...emptyTest };
     const fail: { entries: FailEntry[]; written: boolean; stop: boolean; through: string[] | null } = {
@@ -291,7 +307,8 @@ class OneStep {
     const gateName = this.gateName(step);
     if (gateName !== null) {
       const lap = step.verdicts.find((verdict) => verdict.verdict === 'lap');
-      if (lap !== undefined) fail.entries.unshift(this.inlineRepair('lap', step.objects, null, null));
+      if (lap !== undefined)
+        fail.entries.unshift({ ...this.inlineRepair('lap', step.objects, null, null), verdict: true });
       step.gate = {
         name: gateName,
         onFail: fail.entries,
@@ -344,14 +361,31 @@ class OneStep {
     );
   }
 
-  private allParts(clauses: readonly (ast.Clause | ast.TestClause)[]): StepObject[] {
+  /** `all`: every part but those excepted; of caps every port. Where it would be a guess it is refused. */
+  private allOf(clauses: readonly (ast.Clause | ast.TestClause)[]): StepObject[] {
+    const source = this.source(this.node);
+    const { parts, ports } = this.names.family;
+    const made =
+      (kind: ObjectKind) =>
+      (named: { readonly name: string }): StepObject => ({
+        kind,
+        name: named.name,
+        located: null,
+        marksAligned: false,
+        source,
+      });
+    if (this.verb === 'cap' || this.verb === 'uncap') return ports.map(made('port'));
+    if (!takesAll.includes(this.verb)) {
+      this.context.syntax(
+        `all says too little after ${this.verb}: name the parts, or the bench hand must guess.`,
+        source,
+      );
+      return [];
+    }
     const excepted = clauses.flatMap((clause) =>
       clause.$type === 'ExceptClause' ? this.objects(clause.objects, ['part']) : [],
     );
-    const source = this.source(this.node);
-    return this.names.family.parts
-      .filter((part) => !excepted.some((object) => object.name === part.name))
-      .map((part) => ({ kind: 'part' as const, name: part.name, located: null, marksAligned: false, source }));
+    return parts.filter((part) => !excepted.some((object) => object.name === part.name)).map(made('part'));
   }
 
   /** Things that a step acts on: parameters of a sequence put in, copies of a part spread out. */
@@ -413,8 +447,16 @@ class OneStep {
         if (adjusters.length > 0) return tied('adjuster', adjusters, (adjuster) => adjuster.name);
       }
     }
-    this.context.unknown(text, kinds.join(' or '), this.candidates(kinds), source);
-    return [];
+    const candidates = this.candidates(kinds);
+    this.context.unknown(text, kinds.join(' or '), candidates, source);
+    // A slip of the keyboard is one finding: the step is read as the one name that can be meant.
+    const near = nearest(text, candidates);
+    const [head, tail] = (near[0] ?? '').split('.');
+    if (near.length !== 1 || text === near[0]) return [];
+    return this.object(
+      { ...subject, path: { ...path, head: head as ast.Name, tail: tail as ast.Name | undefined } },
+      kinds,
+    );
   }
 
   private candidates(kinds: readonly ObjectKind[]): string[] {
@@ -481,6 +523,13 @@ class OneStep {
         else if (clause.text !== undefined) {
           if (this.verb === 'clamp') step.holder = clause.text;
           else step.text = step.text === null ? clause.text : `${step.text}; ${clause.text}`;
+        } else if (clause.name !== undefined && this.verb === 'clamp') {
+          context.syntax(
+            `What holds the unit is written in quotes: in "${clause.name.name}".`,
+            this.source(clause.name),
+            `"${clause.name.name}"`,
+          );
+          step.holder = clause.name.name;
         } else if (clause.name !== undefined) step.fluid = this.found(clause.name, 'fluid', this.names.shop.fluids);
         return;
       case 'AtClause':

@@ -2,6 +2,7 @@ import type * as ast from '../grammar/generated/ast.ts';
 import { nearest } from '../grammar/nearest.ts';
 import type { Source } from '../model/source.ts';
 import type { Context } from './context.ts';
+import { synonymMessage, synonyms } from './synonyms.ts';
 
 /**
  * Reports a line that begins with no word of the language, with the nearest ones. A line that the parser broke
@@ -18,6 +19,11 @@ export function unreadLine(context: Context, node: ast.Unread, words: readonly s
       end: { line: whole.range.start.line, character: whole.range.start.character + word.length },
     },
   };
+  const meant = synonyms[word];
+  if (meant !== undefined && words.includes(meant)) {
+    context.syntax(synonymMessage(word), source, meant);
+    return;
+  }
   const near = nearest(word, words);
   const what =
     near.length === 0

@@ -2,6 +2,7 @@ import { gateBeforePrime } from './gates/gate-before-prime.ts';
 import { gateMissing } from './gates/gate-missing.ts';
 import { gateStale } from './gates/gate-stale.ts';
 import { gateWithoutFailPath } from './gates/gate-without-fail-path.ts';
+import { leftConnected } from './gates/left-connected.ts';
 import { notOnTheTester } from './gates/not-on-the-tester.ts';
 import { openedUnderPressure } from './gates/opened-under-pressure.ts';
 import { repairChangesNothing } from './gates/repair-changes-nothing.ts';
@@ -84,6 +85,7 @@ export const rulesByArea: Readonly<Record<Area, readonly Rule[]>> = {
     gateMissing,
     gateStale,
     gateWithoutFailPath,
+    leftConnected,
     notOnTheTester,
     openedUnderPressure,
     repairChangesNothing,

@@ -469,7 +469,7 @@ describe('kept-parts-at-the-wheel. Not:', () => {
         procedureWith({
           build: instead(
             '      clamp body\n',
-            '      lap spacer.top\n      rinse spacer in cal-oil\n      check spacer.top  reuse if "one even grey"  reject if "line left"\n      clamp body\n',
+            '      lap spacer.top\n      wash spacer in solvent\n      rinse spacer in cal-oil\n      check spacer.top  reuse if "one even grey"  reject if "line left"\n      clamp body\n',
           ),
         }),
       ),

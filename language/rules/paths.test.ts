@@ -113,18 +113,16 @@ describe('one finding per cause', () => {
     ).toEqual(['5.6 not-clamped']);
   });
 
-  // Three: after torque-out-of-order the nut counts as tight and yet as off, so the washer has nothing to go on.
   it('a nut that is not run down is told once', () => {
     expect(steps(procedureWith({ build: instead('      run-down nut\n', '') }))).toEqual(['5.6 torque-out-of-order']);
   });
 
-  // Told at 5.9, for leaving the build room: the pressure was left on in R1.3f, when the unit went there.
   it('what is left undone in a repair is told where the unit leaves it', () => {
     const lift = '      unclamp body\n      test lift  read length within 0.20..0.25 mm  on fail turn (2 times)\n';
     const turn = '\n    repair turn { do "Turn the needle in its seat" }';
     expect(
       steps(procedureWith({ build: instead('      unclamp body\n', lift), repairs: (sound) => sound + turn })),
-    ).toEqual(['R1.3f opened-under-pressure']);
+    ).toEqual(['R1.3f left-connected', 'R1.3f opened-under-pressure']);
   });
 });
 
@@ -194,7 +192,7 @@ describe('a finding in a sequence', () => {
     const twice = procedureWith({
       prove: instead('reshim (3 times)', 'reshim (3 times), flush'),
       repairs: (sound) =>
-        `${noLocated(sound)}\n    repair flush {\n      open\n      rinse nozzle, needle in cal-oil\n      close\n    }`,
+        `${noLocated(sound)}\n    repair flush {\n      open\n      wash nozzle, needle in solvent\n      rinse nozzle, needle in cal-oil\n      close\n    }`,
     });
     expect(steps(twice)).toEqual(['R1.3a part-not-located']);
   });

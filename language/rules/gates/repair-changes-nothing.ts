@@ -8,7 +8,6 @@ const changing: readonly Verb[] = [
   'renew',
   'lap',
   'wash',
-  'rinse',
   'soak',
   'clean-holes',
   'wipe',
@@ -19,7 +18,6 @@ const changing: readonly Verb[] = [
   'line-up',
   'do',
   'send-out',
-  'oil',
 ];
 
 /** A repair opens the unit and closes it again, and does nothing in between. */

@@ -23,7 +23,7 @@ export const leftHandTight: Rule = {
           if (one.handTightIsFinal || !relations.loaded(one.part) || !provesThrough(gate, gate.name, one.part))
             continue;
           // A lock nut is left loose while its adjuster is being set.
-          if (adjusters.some((adjuster) => adjuster.lockedBy === one.part)) continue;
+          if (adjusters.some((adjuster) => adjuster.lockedBy === one.part || adjuster.part === one.part)) continue;
           if (!before.may(cell, loose) || !before.mayBeIn(one.part)) continue;
           report({
             at: step,
@@ -37,7 +37,13 @@ export const leftHandTight: Rule = {
       end({ state, way, last, block }) {
         for (const one of joints) {
           const cell = layout.joints.get(one.part)!;
-          if (one.handTightIsFinal || !state.may(cell, loose) || !state.mayBeIn(one.part)) continue;
+          if (
+            one.handTightIsFinal ||
+            adjusters.some((adjuster) => adjuster.part === one.part) ||
+            !state.may(cell, loose) ||
+            !state.mayBeIn(one.part)
+          )
+            continue;
           report({
             at: last ?? block.source,
             way,
