@@ -169,7 +169,9 @@ describe('joints and gates', () => {
 
   it('a check of parts in the hand holds when the unit is opened later', () => {
     const text = 'stage s at tester {\n check needle "slides" on fail wash needle\n slacken nut\n tag\n}';
-    expect(stateBefore(text, '1.3', 'gate check needle (1.1) is')).toEqual({ 'gate check needle (1.1) is': ['passed'] });
+    expect(stateBefore(text, '1.3', 'gate check needle (1.1) is')).toEqual({
+      'gate check needle (1.1) is': ['passed'],
+    });
   });
 });
 
