@@ -15,11 +15,14 @@ export function textProblem(text: string): SyntaxProblem | null {
       range: whole,
     };
   }
-  const broken = sample.split('\uFFFD').length - 1;
-  if (broken > 0 && broken > sample.length / 20) {
+  const broken = text.indexOf('\uFFFD');
+  if (broken >= 0) {
+    const before = text.slice(0, broken).split('\n');
+    const place = { line: before.length - 1, character: before.at(-1)!.length };
     return {
-      message: 'This file is not in UTF-8. Save it as UTF-8, so that ° ± · µ are read as they are written.',
-      range: whole,
+      message:
+        'This sign was not written in UTF-8, so the file is not read. Save it as UTF-8: then ° ± · µ and accents are what they were.',
+      range: { start: place, end: { line: place.line, character: place.character + 1 } },
     };
   }
   return null;

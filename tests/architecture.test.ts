@@ -1,0 +1,39 @@
+/** Invariants of the source that a test can hold. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, relative } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { root } from './library.ts';
+
+const sources = readdirSync(join(root, 'language'), { recursive: true, withFileTypes: true })
+  .filter((entry) => entry.isFile() && entry.name.endsWith('.ts') && !entry.name.endsWith('.test.ts'))
+  .map((entry) => join(entry.parentPath, entry.name))
+  // What only tests use may read files.
+  .filter((path) => !/example-pages|injector-fixture|sound-procedure|example-base/u.test(path))
+  .map((path) => ({ path: relative(root, path).replaceAll('\\', '/'), text: readFileSync(path, 'utf8') }));
+
+const importing = (pattern: RegExp, among = sources) =>
+  among
+    .filter(({ text }) =>
+      [...text.matchAll(/(?:from|import\()\s*'([^']+)'/gu)].some(([, module]) => pattern.test(module!)),
+    )
+    .map(({ path }) => path);
+
+describe('language/', () => {
+  it('does no input or output, and knows no editor', () => {
+    expect(importing(/^(node:|fs$|path$|vscode|langium\/lsp)/u)).toEqual([]);
+    expect(
+      sources
+        .filter(({ text }) => /\bprocess\.|Date\.now\(|new Date\(\)|Math\.random\(/u.test(text))
+        .map(({ path }) => path),
+    ).toEqual([]);
+  });
+
+  it('does not reach into server, extension, procedures or tests', () => {
+    expect(importing(/\/(server|extension|procedures|tests)\//u)).toEqual([]);
+  });
+
+  it('sees syntax nodes in grammar, resolve and check only', () => {
+    const beyond = sources.filter(({ path }) => !/^language\/(grammar|resolve)\/|^language\/check\.ts/u.test(path));
+    expect(importing(/langium|chevrotain|generated\/ast/u, beyond)).toEqual([]);
+  });
+});
