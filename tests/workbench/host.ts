@@ -17,9 +17,13 @@ const serverMain = join(hostFolder, 'node_modules/code-server/lib/vscode/out/ser
 /** Written when an install came to its end: a folder without it is a half install. */
 const installed = join(hostFolder, 'node_modules/.installed');
 
-/** Environment with the project's own Node 24 first: the host is built and run with it. */
+/**
+ * Environment with the project's own Node 24 first: the host is built and run with it. What an npm around this run has
+ * set is left out: it would tell the host's install of the Node that that npm runs in.
+ */
 export function environment(): NodeJS.ProcessEnv {
-  return { ...process.env, PATH: [join(root, 'node_modules/.bin'), process.env.PATH].join(delimiter) };
+  const own = Object.entries(process.env).filter(([name]) => !name.startsWith('npm_') && name !== 'NODE');
+  return { ...Object.fromEntries(own), PATH: [join(root, 'node_modules/.bin'), process.env.PATH].join(delimiter) };
 }
 
 /** Installs the host unless it is there; takes away what an interrupted install left. Throws when npm fails. */
