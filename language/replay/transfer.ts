@@ -2,7 +2,7 @@ import type { Gate, Procedure, Step } from '../model/procedure.ts';
 import type { FluidKind } from '../model/shop.ts';
 import * as bits from './cells.ts';
 import { isHydraulic } from './hydraulic.ts';
-import type { Relations } from './relations.ts';
+import { type Relations, restsOn } from './relations.ts';
 import type { State } from './state.ts';
 
 /**
@@ -276,9 +276,9 @@ export class Transfer {
     }
   }
 
-  /** A joint that closes has its own part and all inside it in place. */
+  /** A joint that closes has its own part, what that goes on and all inside it in place. */
   private close(name: string, state: State, at: number) {
-    for (const part of [...this.relations.closure(name), name]) {
+    for (const part of [...this.relations.closure(name), ...restsOn(this.relations.part(name)), name]) {
       if (!this.absent.has(part) && !state.mustBeIn(part)) this.putIn(part, false, state, at);
     }
   }

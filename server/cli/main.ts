@@ -1,7 +1,7 @@
-import { enableCompileCache } from 'node:module';
+import module from 'node:module';
 
-// A second start compiles nothing anew.
-enableCompileCache?.();
+// A second start compiles nothing anew. Node 20 does not know how: there it only starts a little later.
+module.enableCompileCache?.();
 
 // A reader that has seen enough (`| head`) closes the pipe: that is no error.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
