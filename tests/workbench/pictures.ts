@@ -1,7 +1,9 @@
 /**
- * Takes the pictures of the README in the real workbench: `node tests/workbench/pictures.ts`.
+ * Takes the pictures of the README: `node tests/workbench/pictures.ts`. The editor's come from the real workbench with
+ * the one-spring procedure of the library, the sheet's from the demo job as printed (`sheet` takes these only).
  * They go to extension/pictures/ (or PICTURES), with the extension's icon drawn from its SVG. THEME names a colour theme.
  */
+import { execFileSync } from 'node:child_process';
 import { cpSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -11,8 +13,22 @@ import { type Host, root, startHost } from './host.ts';
 
 const folder = process.env.PICTURES ?? join(root, 'extension/pictures');
 
-/** What the pictures are of. */
-const source = readFileSync(join(root, 'tests/workbench/workspace/clean.rebuild'), 'utf8');
+/** What the pictures of the editor are of, with the files that it needs. */
+const file = 'procedure.rebuild';
+const library = [
+  'shop.rebuild',
+  'shared/sequences.rebuild',
+  'one-spring/family.rebuild',
+  'one-spring/procedure.rebuild',
+];
+const source = readFileSync(join(root, 'procedures/one-spring', file), 'utf8');
+
+/** Pages of the demo job that are shown, by the name of their picture. */
+const pages = [
+  { name: 'sheet-first', page: 1 },
+  { name: 'sheet-prove', page: 9 },
+  { name: 'sheet-attempts', page: 14 },
+];
 
 /** Nothing in the window that is not about the work. */
 const settings = {
@@ -37,15 +53,16 @@ const settings = {
 };
 
 async function main(): Promise<void> {
+  sheetPictures();
+  if (process.argv.includes('sheet')) return;
   const workspace = mkdtempSync(join(tmpdir(), 'handtight-pictures-'));
-  for (const name of ['shop.rebuild', 'clean.rebuild'])
-    cpSync(join(root, 'tests/workbench/workspace', name), join(workspace, name));
+  for (const name of library) cpSync(join(root, 'procedures', name), join(workspace, name));
   const host = await startHost(settings, ['--disable-workspace-trust']);
   const browser = await startBrowser();
   try {
     await drawIcon(browser);
     const page = await openWorkbench(browser, host, workspace);
-    await openFile(page, 'clean.rebuild');
+    await openFile(page, file);
     await command(page, 'View: Close Primary Side Bar');
     await problemsPicture(page);
     await completionPicture(page);
@@ -103,18 +120,34 @@ async function goTo(page: Page, text: string, behind = ''): Promise<void> {
   await page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
 }
 
-/** A joint left hand-tight, a pressure that was not let down, a name misspelt. */
+/** Pages of the traveler, as the command prints it. Poppler makes pictures of them. */
+function sheetPictures(): void {
+  const to = mkdtempSync(join(tmpdir(), 'handtight-sheet-'));
+  try {
+    const job = ['procedures/jobs/job-2207.rebuild', '--workspace', 'procedures', '--to', to];
+    execFileSync(process.execPath, ['out/handtight.mjs', 'print', ...job], { cwd: root, stdio: 'inherit' });
+    for (const { name, page } of pages) {
+      const which = ['-f', String(page), '-l', String(page), '-singlefile', '-r', '110', '-png'];
+      execFileSync('pdftoppm', [...which, join(to, 'job-2207.pdf'), join(folder, name)]);
+    }
+  } finally {
+    rmSync(to, { recursive: true, force: true });
+  }
+}
+
+/** A pressure that is not let down, a joint left hand-tight, a spec misspelt, a bore left open at the wheel. */
 async function problemsPicture(page: Page): Promise<void> {
   // From the end to the beginning: lines above stay where they are in the source.
-  await goTo(page, 'relieve', 'repair new-ball');
+  await goTo(page, 'relieve', 'stage prove');
   await deleteLine(page);
-  await goTo(page, 'torque plug to plug-fit', 'stage build');
+  await goTo(page, 'torque nut to nut-fit', 'stage build');
   await deleteLine(page);
-  await goTo(page, 'cap inlet', 'stage prove');
-  await page.keyboard.press('ArrowUp');
-  await page.keyboard.press('End');
+  await goTo(page, 'within spring-length', 'stage inspect');
   await page.keyboard.press('Backspace');
   await page.keyboard.press('Escape');
+  await goTo(page, 'cap bore', 'stage teardown');
+  await deleteLine(page);
+  await goTo(page, 'test back-leak', 'stage prove');
   await command(page, 'Problems: Focus on Problems View');
   await page.locator('.markers-panel .monaco-list-row').nth(2).waitFor();
   await page.waitForTimeout(800);
@@ -124,7 +157,7 @@ async function problemsPicture(page: Page): Promise<void> {
 }
 
 async function completionPicture(page: Page): Promise<void> {
-  await goTo(page, 'fit washer');
+  await goTo(page, 'fit shim, spring, seat', 'stage build');
   await page.keyboard.press('Enter');
   await page.keyboard.type('fit ');
   await page.locator('.suggest-widget.visible .monaco-list-row').first().waitFor();
