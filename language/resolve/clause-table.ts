@@ -31,7 +31,7 @@ export const verbForms: Readonly<Record<Verb, VerbForm>> = {
   uncap: form(['port'], 'TextClause'),
   compress: form(['part'], 'TextClause', 'InClause'),
   release: form(['part'], 'TextClause'),
-  press: form(['part'], 'TextClause', 'ToClause'),
+  press: form(['part'], 'TextClause'),
   wash: form(['part'], 'InClause', 'ExceptClause', 'ForClause', 'AtClause', 'TextClause'),
   rinse: form(['part'], 'InClause', 'ExceptClause', 'ForClause', 'TextClause'),
   soak: form(['part'], 'InClause', 'ExceptClause', 'ForClause', 'AtClause', 'TextClause'),
@@ -58,7 +58,7 @@ export const verbForms: Readonly<Record<Verb, VerbForm>> = {
   read: form(['reading'], 'WordsClause', 'TextClause', 'AtClause'),
   renew: form(['part'], 'WordsClause', 'TextClause'),
   fit: form(['part'], 'ForClause', 'WordsClause', 'TextClause', 'InClause'),
-  'line-up': form(['part'], 'TextClause', 'ToClause'),
+  'line-up': form(['part'], 'TextClause'),
   'run-down': form(['part'], 'TextClause', 'HeldClause'),
   torque: form(
     ['part'],
@@ -73,7 +73,7 @@ export const verbForms: Readonly<Record<Verb, VerbForm>> = {
   ),
   lock: form(['part'], 'ToClause', 'HeldClause', 'TextClause'),
   oil: form(['part', 'face'], 'InClause', 'TextClause'),
-  connect: form(['port'], 'TextClause', 'ToClause'),
+  connect: form(['port'], 'TextClause'),
   prime: form([], 'AmountClause', 'TextClause', 'ForClause'),
   relieve: form([], 'TextClause'),
   disconnect: form(['port'], 'TextClause'),
@@ -105,8 +105,8 @@ export const verbForms: Readonly<Record<Verb, VerbForm>> = {
   'sign-off': form([], 'ByClause', 'TextClause'),
   'hold-for': form([], 'TextClause', 'ForClause'),
   wait: form([], 'AmountClause', 'ForClause', 'TextClause'),
-  'send-out': form([], 'ToClause', 'ForClause', 'TextClause'),
-  'book-in': form([], 'TextClause', 'FromClause'),
+  'send-out': form([], 'ForClause', 'TextClause'),
+  'book-in': form([], 'TextClause'),
   do: form([], 'TextClause'),
 };
 

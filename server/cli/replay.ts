@@ -12,6 +12,8 @@ type Written = Readonly<Record<string, readonly string[]>>;
 interface ReplayedStep {
   readonly number: string;
   readonly key: string;
+  /** Verb and all objects. */
+  readonly words: string;
   /** How it was come to; empty on the first way through. */
   readonly way: string;
   readonly file: string;
@@ -45,7 +47,7 @@ export async function replayCommand(
     for (const step of steps) {
       if (step.way !== way) process.stdout.write(`\n${pc.bold(step.way === '' ? 'First way' : step.way)}\n`);
       way = step.way;
-      process.stdout.write(`${pc.cyan(step.number.padEnd(7))}${step.key.replace(/^[^/]*\//u, '')}\n`);
+      process.stdout.write(`${pc.cyan(step.number.padEnd(7))}${step.words}\n`);
       for (const [cell, values] of Object.entries(step.after)) {
         const before = step.before[cell]!;
         if (before.join() !== values.join())
@@ -73,6 +75,14 @@ function stepsOf(replay: Replay): ReplayedStep[] {
       steps.push({
         number: step.number,
         key: step.key,
+        words: [
+          step.verb,
+          step.gate !== null && step.objects.length === 0
+            ? step.gate.name
+            : step.objects.map(({ name }) => name).join(', '),
+        ]
+          .join(' ')
+          .trim(),
         way: said(way),
         file: step.source.file,
         range: step.source.range,
