@@ -81,8 +81,7 @@ export function shownLimit(limit: Limit, showing: Showing): Shown {
     return { value, also: joined(beside, written), standing };
   }
   if (limit.form !== 'tolerance' && limit.form !== 'then' && limit.pair !== undefined) {
-    const { beside } = split(whole, true);
-    return { value: written, also: beside, standing };
+    return { value: written, also: toolWindow(whole, showing) ?? split(whole, true).beside, standing };
   }
   const { value, beside } = split(whole, showing.setToNominal);
   // The words of the author stand beside a window that was worked out from them.
@@ -98,6 +97,17 @@ export function shownLimit(limit: Limit, showing: Showing): Shown {
 
 function joined(...texts: readonly string[]): string {
   return texts.filter((text, index) => text !== '' && texts.indexOf(text) === index).join('; ');
+}
+
+/** The window beside a written pair, in whole marks of the tool where it has some: what the hand reads there. */
+function toolWindow(limit: Limit, { unit, mark }: Showing): string | null {
+  if (unit === null || limit.form !== 'nominal') return null;
+  const marked = mark?.unit === unit ? windowInSteps(limit, mark) : null;
+  if (marked?.low != null && marked.high != null && compare(marked.low, marked.high)! < 0) {
+    return formatLimit({ form: 'range', low: marked.low, high: marked.high });
+  }
+  const converted = unit === limit.nominal.unit ? limit : inUnit(limit, unit);
+  return converted?.form === 'nominal' ? windowText(converted) : null;
 }
 
 /** A limit in the tool's unit: a window never loosens, a bare nominal is the nearest mark. */
@@ -154,10 +164,13 @@ function bare({ pair: _, ...limit }: NominalLimit): NominalLimit {
 }
 
 /** The shop's tolerance put to a nominal that has none. */
-function withStanding(limit: Limit, { standing }: Showing): { limit: Limit; standing: StandingTolerance | null } {
+export function withStanding(
+  limit: Limit,
+  { standing }: Pick<Showing, 'standing'>,
+): { limit: Limit; standing: StandingTolerance | null } {
   if (limit.form === 'then') {
-    const first = withStanding(limit.first, plainStanding(standing));
-    const angle = withStanding(limit.angle, plainStanding(standing));
+    const first = withStanding(limit.first, { standing });
+    const angle = withStanding(limit.angle, { standing });
     return {
       limit: {
         ...limit,
@@ -174,8 +187,4 @@ function withStanding(limit: Limit, { standing }: Showing): { limit: Limit; stan
     limit: { ...limit, plus: rule.limit.plus, minus: rule.limit.minus },
     standing: rule,
   };
-}
-
-function plainStanding(standing: Showing['standing']): Showing {
-  return { ...plain, standing };
 }

@@ -11,8 +11,8 @@ import {
   window,
   windowInSteps,
 } from '../quantities/index.ts';
-import { unitOfLimit } from './figures.ts';
-import { specLimits } from './limits.ts';
+import { unitOfLimit, withStanding } from './figures.ts';
+import { specLimits, standingOf } from './limits.ts';
 import type { Lookup } from './model.ts';
 import { inSentence, specTitle } from './names.ts';
 import { type Setting, stageSteps } from './setting.ts';
@@ -48,7 +48,8 @@ export function holdLookup(setting: Setting, step: Step, where: Where): Lookup[]
   const tables = new Map<string, { numbers: string[]; pairs: Lookup['pairs']; unit: string }>();
   for (const { number, limit } of limits) {
     if (limit === null) continue;
-    const made = pairsOf(setting, step, where, limit, amount, hold.relation === 'below' ? sub : add);
+    const judged = withStanding(limit, { standing: standingOf(setting) }).limit;
+    const made = pairsOf(setting, step, where, judged, amount, hold.relation === 'below' ? sub : add);
     if (made === null) continue;
     const key = JSON.stringify(made);
     const known = tables.get(key);

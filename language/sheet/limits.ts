@@ -157,7 +157,8 @@ function shownIn(setting: Setting, step: Step, where: Where, limit: Limit): Show
   });
 }
 
-function standingOf({ procedure }: Setting) {
+/** The shop's tolerance for a kind, where the author wrote none. */
+export function standingOf({ procedure }: Setting) {
   return (kind: Kind) => procedure.shop.unlessStated.find((one) => one.kind === kind) ?? null;
 }
 

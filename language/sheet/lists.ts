@@ -29,7 +29,7 @@ export function unitsTable(setting: Setting): TableBlock {
         ])
       : setting.units.map((unit) => [
           { text: unit.place, strong: true },
-          { text: unit.numberText, strong: true },
+          { text: numberWords(setting, unit.numberText), strong: true },
           { text: unit.serial ?? none, fill: unit.serial === null },
           {
             text: unit.onHold ?? none,
@@ -39,6 +39,12 @@ export function unitsTable(setting: Setting): TableBlock {
           { text: unit.note ?? none, fill: unit.note === null },
         ]);
   return { kind: 'table', title: words.units.title, columns, rows };
+}
+
+/** A part number with its title, where it has one. */
+function numberWords({ procedure }: Setting, number: string): string {
+  const title = procedure.numbers.find(({ name }) => name === number)?.title ?? number;
+  return title === number ? number : `${number} ${title}`;
 }
 
 /** Parts that are always renewed, and those that a step of a stage takes new. */
