@@ -1,4 +1,5 @@
 /** What may stand at a place, by the words before it. */
+import { kindWords } from '../../language/grammar/words.ts';
 import type { Place } from './place.ts';
 
 /** Kinds of declared names, as `DeclaredSymbol.kind` calls them, and words of the language. */
@@ -56,21 +57,6 @@ const partVerbs = new Set([
   'open',
   'close',
 ]);
-const kindWords = [
-  'pressure',
-  'torque',
-  'length',
-  'force',
-  'angle',
-  'rate',
-  'time',
-  'temperature',
-  'volume',
-  'flow',
-  'speed',
-  'count',
-];
-
 /** What to offer at a place. */
 export function wantedAt(place: Place): Wanted {
   if (place.quoted) return nothing;

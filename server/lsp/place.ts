@@ -3,6 +3,8 @@
  * parser has set such a line aside. Strings and comments are stepped over; braces are counted.
  */
 
+import { continuing } from '../../language/grammar/words.ts';
+
 /** What encloses a position. */
 export interface Place {
   /** Head words of the blocks around the position, outermost first: `['procedure', 'stage']`. */
@@ -25,60 +27,8 @@ export interface Block {
 
 const token = /\/\/[^\n\r]*|"[^"\n\r]*"?|[A-Za-zÀ-ʯ][\wÀ-ʯ]*(?:-[\wÀ-ʯ]*)*|\d[\d.,]*|\r\n|[\n\r]|[^\s]/gu;
 
-/** Words that a line begins with when it goes on from the line above; kept short: what completion asks for. */
-const goesOn = new Set([
-  'for',
-  'with',
-  'to',
-  'at',
-  'on',
-  'of',
-  'by',
-  'from',
-  'within',
-  'in',
-  'per',
-  'accept',
-  'reject',
-  'reuse',
-  'note',
-  'takes',
-  'source',
-  'held',
-  'hold',
-  'threads',
-  'passes',
-  'slides',
-  'spread',
-  'proves',
-  'never',
-  'except',
-  'stop',
-  'as',
-  'then',
-  'because',
-  'revision',
-  'written',
-  'approved',
-  'like',
-  'received',
-  'customer',
-  'serial',
-  'through',
-  'bears',
-  'holds',
-  'matched',
-  'balanced',
-  'located',
-  'marks',
-  'chosen',
-  'renewed',
-  'supplied',
-  'meets',
-  'guarded',
-  'under',
-  'allow',
-]);
+/** Words that a line begins with when it goes on from the line above: those of the token pass. */
+const goesOn = new Set(continuing);
 
 /** Reads the text up to the offset. Linear in the text before it. */
 export function placeAt(text: string, offset: number): Place {
