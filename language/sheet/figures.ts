@@ -7,7 +7,9 @@ import {
   formatQuantity,
   inUnit,
   kindOfUnit,
+  lastPlace,
   roundTo,
+  sub,
   window,
   windowInSteps,
 } from '../quantities/index.ts';
@@ -77,13 +79,16 @@ export function shownLimit(limit: Limit, showing: Showing): Shown {
       unitOfLimit(limit.pair) !== showing.unit);
   const converted = foreign ? inTool(whole, showing.unit!, showing.mark ?? null) : null;
   if (converted !== null) {
-    const { value, beside } = split(converted, showing.setToNominal);
+    const range = whole.form === 'nominal' ? windowText(whole, showing.unit!, showing.mark) : null;
+    const { value, beside } = split(converted, showing.setToNominal, range);
     return { value, also: joined(beside, written), standing };
   }
   if (limit.form !== 'tolerance' && limit.form !== 'then' && limit.pair !== undefined) {
-    return { value: written, also: toolWindow(whole, showing) ?? split(whole, true).beside, standing };
+    const range = whole.form === 'nominal' ? windowText(whole, showing.unit ?? own!, showing.mark) : null;
+    return { value: written, also: range ?? split(whole, true).beside, standing };
   }
-  const { value, beside } = split(whole, showing.setToNominal);
+  const marked = whole.form === 'nominal' ? windowText(whole, own!, showing.mark) : null;
+  const { value, beside } = split(whole, showing.setToNominal, marked);
   // The words of the author stand beside a window that was worked out from them.
   return {
     value,
@@ -99,23 +104,60 @@ function joined(...texts: readonly string[]): string {
   return texts.filter((text, index) => text !== '' && texts.indexOf(text) === index).join('; ');
 }
 
-/** The window beside a written pair, in whole marks of the tool where it has some: what the hand reads there. */
-function toolWindow(limit: Limit, { unit, mark }: Showing): string | null {
-  if (unit === null || limit.form !== 'nominal') return null;
-  const marked = mark?.unit === unit ? windowInSteps(limit, mark) : null;
-  if (marked?.low != null && marked.high != null && compare(marked.low, marked.high)! < 0) {
-    return formatLimit({ form: 'range', low: marked.low, high: marked.high });
-  }
-  const converted = unit === limit.nominal.unit ? limit : inUnit(limit, unit);
-  return converted?.form === 'nominal' ? windowText(converted) : null;
+/** A limit in the tool's unit: a window never loosens, a nominal that was worked from per cent is the nearest mark. */
+function inTool(limit: Limit, unit: UnitName, mark: Quantity | null): Limit | null {
+  if (limit.form !== 'nominal') return inUnit(limit, unit);
+  const bareOne = limit.plus === null && limit.minus === null;
+  if (!bareOne && !inPerCent(limit)) return inUnit(limit, unit);
+  const nominal = (mark?.unit === unit ? windowInSteps(limit, mark)?.nominal : null) ?? nearest(limit.nominal, unit);
+  if (nominal === null) return null;
+  if (bareOne) return { form: 'nominal', nominal, plus: null, minus: null };
+  const ends = readableEnds(limit, unit, mark);
+  if (ends === null) return inUnit(limit, unit);
+  const inside =
+    compare(nominal, ends.low) === -1 ? ends.low : compare(nominal, ends.high) === 1 ? ends.high : nominal;
+  return { form: 'nominal', nominal: inside, plus: sub(ends.high, inside), minus: sub(inside, ends.low) };
 }
 
-/** A limit in the tool's unit: a window never loosens, a bare nominal is the nearest mark. */
-function inTool(limit: Limit, unit: UnitName, mark: Quantity | null): Limit | null {
-  if (limit.form !== 'nominal' || limit.plus !== null || limit.minus !== null) return inUnit(limit, unit);
-  const nominal = (mark?.unit === unit ? windowInSteps(limit, mark)?.nominal : null) ?? nearest(limit.nominal, unit);
-  return nominal === null ? null : { form: 'nominal', nominal, plus: null, minus: null };
+/** The tolerance is worked out, so that its digits are not the author's. */
+function inPerCent({ nominal, plus, minus }: NominalLimit): boolean {
+  return nominal.unit !== '%' && (plus?.unit === '%' || minus?.unit === '%');
 }
+
+interface Ends {
+  readonly low: Quantity;
+  readonly high: Quantity;
+}
+
+/**
+ * The ends of a window as a hand reads them, never loosened: whole marks of the tool; where it has none, as few
+ * digits as keep three quarters of the window. Null: no two ends, or they are one.
+ */
+function readableEnds(limit: NominalLimit, unit: UnitName, mark: Quantity | null | undefined): Ends | null {
+  const { low, high } = window(limit);
+  if (low === null || high === null || compare(low, high) !== -1) return null;
+  const own = unit === limit.nominal.unit;
+  // What the author wrote in the tool's unit stands as it is.
+  if (own && !inPerCent(limit)) return { low, high };
+  const marked = mark?.unit === unit ? windowInSteps(limit, mark) : null;
+  if (marked?.low != null && marked.high != null && compare(marked.low, marked.high) === -1)
+    return { low: marked.low, high: marked.high };
+  if (!inPerCent(limit)) return null;
+  const [from, to] = [convert(low, unit), convert(high, unit)];
+  if (from === null || to === null) return null;
+  const width = to.sub(from).valueOf();
+  const widest = Math.floor(Math.log10(width));
+  const first = own ? Math.min(widest, lastPlace(limit.nominal.number)) : widest;
+  for (let place = first; place >= first - finerPlaces; place--) {
+    const [least, most] = [roundTo(low, unit, -place, 'up'), roundTo(high, unit, -place, 'down')];
+    if (least === null || most === null) return null;
+    if ((Number(most.number) - Number(least.number)) * 4 >= width * 3) return { low: least, high: most };
+  }
+  return null;
+}
+
+/** Places tried beyond the first: two keep three quarters of any window. */
+const finerPlaces = 3;
 
 /** As few digits as keep a figure within half a per cent. */
 function nearest(quantity: Quantity, unit: UnitName): Quantity | null {
@@ -136,7 +178,7 @@ export function ceilingText(most: Quantity, unit: UnitName | null): string {
 }
 
 /** The large text, and the window beside a nominal that is set. */
-function split(limit: Limit, setToNominal: boolean): { value: string; beside: string } {
+function split(limit: Limit, setToNominal: boolean, marked: string | null = null): { value: string; beside: string } {
   if (limit.form === 'then') {
     const windows = [windowText(limit.first), windowText(limit.angle)].filter((text) => text !== null);
     const text = (part: NominalLimit) => (windowText(part) === null ? formatLimit(part) : formatQuantity(part.nominal));
@@ -146,17 +188,22 @@ function split(limit: Limit, setToNominal: boolean): { value: string; beside: st
     };
   }
   if (limit.form !== 'nominal') return { value: formatLimit(limit), beside: '' };
-  const range = windowText(limit);
+  const range = marked ?? windowText(limit);
   const nominal = formatQuantity(limit.nominal);
   if (range === null) return { value: formatLimit(bare(limit)), beside: '' };
   return setToNominal ? { value: nominal, beside: range } : { value: range, beside: '' };
 }
 
 /** `250 to 258 bar`; null where no two ends are known, or they are one. */
-function windowText(limit: NominalLimit): string | null {
-  const { low, high } = window(limit);
-  if (low === null || high === null || compare(low, high) === 0) return null;
-  return formatLimit({ form: 'range', low, high });
+function windowText(
+  limit: NominalLimit,
+  unit: UnitName = limit.nominal.unit,
+  mark: Quantity | null = null,
+): string | null {
+  const ends = readableEnds(limit, unit, mark);
+  if (ends !== null) return formatLimit({ form: 'range', ...ends });
+  const converted = unit === limit.nominal.unit ? null : inUnit(limit, unit);
+  return converted?.form === 'nominal' ? windowText(converted) : null;
 }
 
 function bare({ pair: _, ...limit }: NominalLimit): NominalLimit {

@@ -2,6 +2,7 @@ import type { Step } from '../model/procedure.ts';
 import type { Limit, Quantity, UnitName } from '../quantities/index.ts';
 import {
   add,
+  compare,
   convert,
   formatNumber,
   lastPlace,
@@ -90,20 +91,20 @@ function pairsOf(
   amount: Quantity,
   change: typeof sub,
 ): { pairs: Lookup['pairs']; unit: string } | null {
-  const own = unitOfLimit(limit);
-  if (own === null) return null;
-  const unit = toolUnit(setting, step, where, 'pressure') ?? own;
-  for (const grade of gradesOf(setting, where, limit, unit)) {
-    const { low, high: top } = windowInSteps(limit, grade) ?? {
-      low: null,
-      high: null,
-    };
-    if (low === null) return null;
+  if (unitOfLimit(limit) === null) return null;
+  const unit = toolUnit(setting, step, where, 'pressure', limit) ?? amount.unit;
+  const grades = gradesOf(markAt(setting, step, where, limit), limit, unit);
+  // Both ends stand on the finest marks, however far apart the readings between them are.
+  const { low, high: top } = windowInSteps(limit, grades[0]!) ?? { low: null, high: null };
+  if (low === null) return null;
+  for (const grade of grades) {
     // With no upper end the table begins at the limit and goes as far as it is wide.
     let high: Quantity = top ?? low;
     for (let more = 1; top === null && more < mostPairs; more++) high = add(high, grade) ?? high;
     const readings = sizesOf(low, high, grade);
-    if (readings === null || readings.length > mostPairs) continue;
+    if (readings === null) return null;
+    if (compare(readings.at(-1)!, high) !== 0) readings.push(high);
+    if (readings.length > mostPairs) continue;
     const decimals = grade.number.split('.')[1]?.length ?? 0;
     const pairs = readings.flatMap((reading) => {
       const held = change(reading, amount);
@@ -123,8 +124,7 @@ function pairsOf(
 }
 
 /** The gauge's marks, then coarser ones, until the table fits. */
-function gradesOf(setting: Setting, where: Where, limit: Limit, unit: UnitName): Quantity[] {
-  const marks = markAt(setting, where);
+function gradesOf(marks: Quantity | null, limit: Limit, unit: UnitName): Quantity[] {
   const { low } = window(limit);
   const digits = low === null ? 0 : lastPlace(convert(low, unit) === null || low.unit !== unit ? '1' : low.number);
   const first =
@@ -135,10 +135,11 @@ function gradesOf(setting: Setting, where: Where, limit: Limit, unit: UnitName):
           unit,
         };
   const grades: Quantity[] = [];
-  let grade = first;
-  for (let times = 0; times < 12; times++) {
-    grades.push(grade);
-    grade = add(grade, grade) ?? grade;
+  for (let ten = first, times = 0; times < 4; times++) {
+    const two = add(ten, ten) ?? ten;
+    const five = add(add(two, two) ?? two, ten) ?? two;
+    grades.push(ten, two, five);
+    ten = add(five, five) ?? five;
   }
   return grades;
 }

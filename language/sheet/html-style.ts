@@ -34,11 +34,11 @@ header .what{flex:1}
 header .title{display:flex;align-items:baseline;gap:3mm;font-size:16pt;flex-wrap:wrap}
 header .kind{font-size:10pt;letter-spacing:.06em}
 header .alarm{margin-left:auto;border:2.5pt solid;padding:1mm 2mm;font-size:13pt}
-header dl{display:grid;grid-template-columns:repeat(3,1fr);gap:.6mm 4mm;font-size:9.5pt;margin-top:1.5mm}
+header dl{display:flex;flex-wrap:wrap;gap:.6mm 4mm;font-size:9.5pt;margin-top:1.5mm}
 header dl div{display:flex;gap:1.5mm}
 header dt{flex:none}
 header dd{font-weight:bold}
-header dd.fill{flex:1;border-bottom:.5pt solid}
+header dd.fill{width:34mm;border-bottom:.5pt solid}
 header svg{display:block;width:22mm;height:22mm}
 footer{font-size:9pt;padding-top:3mm}
 .aid{border:1.5pt solid;padding:1.5mm 2mm;margin-bottom:1.5mm;font-weight:bold;font-size:10pt}

@@ -150,8 +150,8 @@ function sourceWords(source: string | null): string {
 function shownIn(setting: Setting, step: Step, where: Where, limit: Limit): Shown {
   const unit = unitOfLimit(limit);
   return shownLimit(limit, {
-    unit: unit === null ? null : toolUnit(setting, step, where, kindOfUnit(unit)),
-    mark: markAt(setting, where),
+    unit: unit === null ? null : toolUnit(setting, step, where, kindOfUnit(unit), limit),
+    mark: markAt(setting, step, where, limit),
     standing: standingOf(setting),
     setToNominal: step.verb === 'torque' || step.verb === 'lock',
   });
@@ -166,8 +166,8 @@ export function standingOf({ procedure }: Setting) {
 export function figureText(setting: Setting, step: Step, where: Where, limit: Limit): string {
   const unit = unitOfLimit(limit);
   return limitText(limit, {
-    unit: unit === null ? null : toolUnit(setting, step, where, kindOfUnit(unit)),
-    mark: markAt(setting, where),
+    unit: unit === null ? null : toolUnit(setting, step, where, kindOfUnit(unit), limit),
+    mark: markAt(setting, step, where, limit),
   });
 }
 

@@ -95,6 +95,7 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
     ...procedure.hazards.map(ownCaution),
     ...stages,
     repairs.length === 0 ? null : { kind: 'heading', text: words.sections.repairs },
+    procedure.repairs.length < 2 ? null : { kind: 'text', text: words.sections.severalFail, strong: false },
     ...repairs,
     concessionsTable(setting),
   ];

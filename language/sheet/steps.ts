@@ -168,7 +168,10 @@ function testFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[] 
   if (test.neverAbove !== null)
     facts.push({
       label: label.never,
-      text: ceilingText(test.neverAbove, toolUnit(setting, step, place, kindOfUnit(test.neverAbove.unit))),
+      text: ceilingText(
+        test.neverAbove,
+        toolUnit(setting, step, place, kindOfUnit(test.neverAbove.unit), { form: 'at most', most: test.neverAbove }),
+      ),
     });
   for (const condition of test.conditions) facts.push({ label: label.conditions, text: condition });
   return facts;

@@ -32,11 +32,13 @@ export const template = `
 
 #let qr = image(bytes(code), format: "svg", width: 22mm, alt: sheet.header.qr.alt)
 
-#let head-fact(f) = grid(
-  columns: (auto, 1fr), column-gutter: 1.5mm, align: (left + top, left + top),
-  text(size: 9.5pt, f.label),
-  if f.text == "" { box(width: 100%, height: 8.5pt, stroke: (bottom: hair)) } else { text(size: 9.5pt, weight: "bold", f.text) },
-)
+// A line to write on is as long as a name; all else takes the room that it needs, and is broken only where it fills a line.
+#let head-fact(f) = box({
+  set text(size: 9.5pt)
+  f.label
+  h(1.5mm)
+  if f.text == "" { box(width: 34mm, height: 8.5pt, stroke: (bottom: hair)) } else { strong(f.text) }
+})
 
 #let page-head = grid(
   columns: (1fr, 26mm), column-gutter: 4mm, align: (left + top, center + top),
@@ -47,7 +49,7 @@ export const template = `
       if sheet.header.alarm != none { box(stroke: heavy, inset: (x: 2mm, y: 1.4mm), text(size: 13pt, weight: "bold", sheet.header.alarm)) },
     )
     v(2.2mm, weak: true)
-    grid(columns: (1fr, 1fr, 1fr), column-gutter: 4mm, row-gutter: 1.8mm, align: left + top, ..sheet.header.facts.map(head-fact))
+    par(leading: 0.55em, sheet.header.facts.map(head-fact).join([#h(4mm, weak: true)#sym.zws]))
   },
   {
     qr

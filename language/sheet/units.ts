@@ -1,7 +1,7 @@
 import type { Procedure, Step, ToolUse } from '../model/procedure.ts';
 import type { Asset } from '../model/shop.ts';
 import type { Kind, Limit, Quantity, UnitName } from '../quantities/index.ts';
-import { kindOfUnit } from '../quantities/index.ts';
+import { compare, kindOfUnit, window } from '../quantities/index.ts';
 import { limitText, unitOfLimit } from './figures.ts';
 import { specLimits } from './limits.ts';
 import type { Setting } from './setting.ts';
@@ -17,29 +17,59 @@ export function assetsAt(procedure: Procedure, station: string | null): Asset[] 
   return station === null ? [] : procedure.shop.assets.filter((asset) => asset.at === station);
 }
 
+/** What a tool reads: its range, and its marks if the shop says them. */
+type Scale = Pick<Asset, 'range' | 'graduated'>;
+
 /**
- * The unit on the tool in the hand: of the range of the step's own tool, else of a gauge at the station. Null where
- * no tool measures this kind of thing.
+ * The scale that a limit is read on: of the step's own tool, else of a gauge at the station. It measures the limit's
+ * kind; of several it is the first whose range holds the limit.
  */
-export function toolUnit(setting: Setting, step: Step, where: Where, kind: Kind | null): UnitName | null {
-  if (kind === null) return null;
-  const ranges = [
-    ...step.tools.map((tool) =>
-      tool.form === 'kind'
-        ? tool.range
-        : tool.form === 'asset'
-          ? (asset(setting.procedure, tool.name)?.range ?? null)
-          : null,
-    ),
-    ...assetsAt(setting.procedure, where.station).map(({ range }) => range),
-  ];
-  const units = ranges.flatMap((range) => (range === null ? [] : range.high.unit));
-  return units.find((unit) => kindOfUnit(unit) === kind) ?? null;
+function scaleFor(setting: Setting, step: Step, where: Where, kind: Kind, limit: Limit | null): Scale | null {
+  const own = step.tools.flatMap((tool): Scale[] => {
+    if (tool.form === 'kind') return [{ range: tool.range, graduated: null }];
+    const known = tool.form === 'asset' ? asset(setting.procedure, tool.name) : undefined;
+    return known === undefined ? [] : [known];
+  });
+  for (const scales of [own, assetsAt(setting.procedure, where.station)]) {
+    const fitting = scales.filter((scale) => {
+      const unit = unitOfScale(scale);
+      return unit !== null && kindOfUnit(unit) === kind;
+    });
+    const found = fitting.find((scale) => limit !== null && holds(scale, limit)) ?? fitting[0];
+    if (found !== undefined) return found;
+  }
+  return null;
 }
 
-/** The marks of the gauge at a station. */
-export function markAt(setting: Setting, where: Where): Quantity | null {
-  return assetsAt(setting.procedure, where.station).find(({ graduated }) => graduated !== null)?.graduated ?? null;
+function unitOfScale({ range, graduated }: Scale): UnitName | null {
+  return range?.high.unit ?? graduated?.unit ?? null;
+}
+
+/** All of a limit lies on the dial. */
+function holds({ range }: Scale, limit: Limit): boolean {
+  if (range === null) return false;
+  const { low, high, nominal } = window(limit);
+  return [low, high, nominal].every(
+    (one) => one === null || ((compare(one, range.low) ?? -1) >= 0 && (compare(one, range.high) ?? 1) <= 0),
+  );
+}
+
+/** The unit on the tool in the hand. Null where no tool measures this kind of thing. */
+export function toolUnit(
+  setting: Setting,
+  step: Step,
+  where: Where,
+  kind: Kind | null,
+  limit: Limit | null = null,
+): UnitName | null {
+  const scale = kind === null ? null : scaleFor(setting, step, where, kind, limit);
+  return scale === null ? null : unitOfScale(scale);
+}
+
+/** The marks of the tool that a limit is read on. */
+export function markAt(setting: Setting, step: Step, where: Where, limit: Limit): Quantity | null {
+  const unit = unitOfLimit(limit);
+  return unit === null ? null : (scaleFor(setting, step, where, kindOfUnit(unit), limit)?.graduated ?? null);
 }
 
 /** The unit that a reading of this step is written down in; empty where none is known. */
@@ -53,7 +83,7 @@ export function readingUnit(setting: Setting, step: Step, where: Where): string 
         ? (step.test?.reads ?? (step.verb === 'measure' ? 'length' : null))
         : kindOfUnit(written);
   if (step.verb === 'choose') return stockUnit(setting, step) ?? toolUnit(setting, step, where, 'length') ?? '';
-  return toolUnit(setting, step, where, kind) ?? written ?? '';
+  return toolUnit(setting, step, where, kind, limit) ?? written ?? '';
 }
 
 /** The limit that the reading of a step is held against, if any. */

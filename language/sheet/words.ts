@@ -167,6 +167,8 @@ export const words = {
   },
   lines: { name: 'Name', date: 'Date', released: 'Released by' },
   sections: {
+    severalFail:
+      'Run all tests of the stage first. Where several fail and ask for different repairs, do once the one that stands last here.',
     repairs: 'Repairs',
     concessions: 'Concessions',
     where: 'At',
