@@ -6,7 +6,7 @@ export default defineConfig({
     include: ['language/**/*.test.ts', 'server/**/*.test.ts', 'extension/**/*.test.ts', 'tests/*.test.ts'],
     exclude: ['**/node_modules/**', 'out/**', 'tests/workbench/**'],
     // Two cores, and some tests start programs of their own.
-    testTimeout: 60_000,
+    testTimeout: 180_000,
     hookTimeout: 60_000,
   },
 });

@@ -114,8 +114,7 @@ function inTool(limit: Limit, unit: UnitName, mark: Quantity | null): Limit | nu
   if (bareOne) return { form: 'nominal', nominal, plus: null, minus: null };
   const ends = readableEnds(limit, unit, mark);
   if (ends === null) return inUnit(limit, unit);
-  const inside =
-    compare(nominal, ends.low) === -1 ? ends.low : compare(nominal, ends.high) === 1 ? ends.high : nominal;
+  const inside = compare(nominal, ends.low) === -1 ? ends.low : compare(nominal, ends.high) === 1 ? ends.high : nominal;
   return { form: 'nominal', nominal: inside, plus: sub(ends.high, inside), minus: sub(inside, ends.low) };
 }
 

@@ -32,10 +32,8 @@ export function headerOf(setting: Setting): SheetHeader {
       ? null
       : {
           label: label.numbers,
-          // With a job their titles stand in the table of units: this head is on every page.
-          text: numbers
-            .map(({ name, title }) => (title === name || job !== null ? name : `${name} ${title}`))
-            .join(', '),
+          // Their titles stand at the table of units: this head is on every page.
+          text: numbers.map(({ name }) => name).join(', '),
         },
     { label: label.shop, text: procedure.shop.title },
     // Without a job the order is written in by hand.

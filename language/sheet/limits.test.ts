@@ -6,6 +6,7 @@ import { jobOf, nominal, procedure, q, range, shop } from './injector-fixture.ts
 import { stepLimits } from './limits.ts';
 import type { SheetOptions } from './setting.ts';
 import { settingOf } from './setting.ts';
+import { markAt, toolUnit } from './units.ts';
 
 const none = () => null;
 const blank: SheetOptions = {
@@ -149,5 +150,91 @@ describe('limits of a step', () => {
       asset.kind === 'gauge' ? { ...asset, range: range('0', '6000 psi'), graduated: null } : asset,
     );
     expect(at({ ...procedure, shop: { ...shop, assets } }, { number: 'A-250' })[0]![1]).toBe('3630 to 3740 psi');
+  });
+});
+
+describe("the window of a shop's standing tolerance", () => {
+  const standing = (kind: string) => {
+    const tolerance = (plus: string, minus: string) => ({
+      kind: kind as 'pressure',
+      limit: { form: 'tolerance' as const, plus: q(plus), minus: q(minus) },
+      sourceText: null,
+    });
+    return kind === 'pressure' ? tolerance('3 %', '0 %') : kind === 'torque' ? tolerance('10 %', '10 %') : null;
+  };
+  const shown = (
+    limit: Limit,
+    unit: Parameters<typeof shownLimit>[1]['unit'],
+    mark: string | null,
+    setToNominal = false,
+  ) => {
+    const { value, also } = flat(
+      shownLimit(limit, { unit, mark: mark === null ? null : q(mark), standing, setToNominal }),
+    );
+    return [value, also];
+  };
+  const pair = nominal('25855 kPa', null, null, nominal('3750 psi'));
+
+  test('stands in whole marks of the gauge beside a written pair', () => {
+    expect(shown(pair, 'psi', '10 psi')).toEqual(['25 855 kPa (3750 psi)', '3750 to 3860 psi']);
+    expect(shown(pair, 'psi', '50 psi')).toEqual(['25 855 kPa (3750 psi)', '3750 to 3850 psi']);
+    // 258.55 to 266.3 bar
+    expect(shown(pair, 'bar', '1 bar')).toEqual(['259 to 266 bar', '25 855 kPa (3750 psi)']);
+  });
+  test('has few digits where the tool has no marks, or none lies inside', () => {
+    expect(shown(pair, 'psi', null)).toEqual(['25 855 kPa (3750 psi)', '3750 to 3860 psi']);
+    expect(shown(pair, null, null)).toEqual(['25 855 kPa (3750 psi)', '25 855 to 26 630 kPa']);
+    expect(shown(pair, 'psi', '1000 psi')).toEqual(['25 855 kPa (3750 psi)', '3750 to 3860 psi']);
+  });
+  test('of a bare nominal has no endless decimals either', () => {
+    // 40.5 to 49.5 N·m, 29.87 to 36.51 lbf·ft
+    expect(shown(nominal('45 N·m'), 'lbf·ft', null, true)).toEqual(['33.2 lbf·ft', '30 to 36 lbf·ft; 45 N·m']);
+    expect(shown(nominal('45 N·m', null, null, nominal('33 lbf·ft')), 'lbf·ft', null, true)).toEqual([
+      '45 N·m (33 lbf·ft)',
+      '30 to 36 lbf·ft',
+    ]);
+    expect(shown(nominal('8 N·m'), 'N·m', null, true)).toEqual(['8 N·m', '7.2 to 8.8 N·m']);
+    expect(shown(nominal('12.35 N·m'), 'N·m', null, true)).toEqual(['12.35 N·m', '11.12 to 13.58 N·m']);
+  });
+  test('never loosens, and keeps the most of it', () => {
+    for (let bar = 7; bar < 400; bar += 13) {
+      const [value] = shown(nominal(`${bar} bar`), 'psi', null);
+      const [low, high] = value!
+        .replace(/(\d) (\d)/gu, '$1$2')
+        .match(/[\d.]+/gu)!
+        .map(Number);
+      const exact = bar * 14.503773773;
+      expect(low! >= exact * 0.999999 && high! <= exact * 1.030001, value).toBe(true);
+      expect(high! - low!, value).toBeGreaterThanOrEqual(exact * 0.03 * 0.7499);
+    }
+  });
+});
+
+describe('the gauge that a limit is read on', () => {
+  const opening = procedure.stages.flatMap(({ steps }) => steps).find(({ gate }) => gate?.name === 'opening')!;
+  const gauge = shop.assets.find(({ kind }) => kind === 'gauge')!;
+  const at = (assets: readonly Partial<typeof gauge>[], limit: Limit) => {
+    const made = { ...procedure, shop: { ...shop, assets: assets.map((own) => ({ ...gauge, ...own })) } };
+    const setting = settingOf(made, blank);
+    return [
+      toolUnit(setting, opening, { station: 'tester' }, 'pressure', limit),
+      markAt(setting, opening, { station: 'tester' }, limit)?.number ?? null,
+    ];
+  };
+  const needle = { range: range('0', '1 mm') as typeof gauge.range, graduated: q('0.002 mm') };
+  const small = { range: range('0', '60 bar') as typeof gauge.range, graduated: q('0.5 bar') };
+  const large = { range: range('0', '6000 psi') as typeof gauge.range, graduated: q('20 psi') };
+
+  test('is of its kind', () => {
+    expect(at([needle, small], nominal('50 bar'))).toEqual(['bar', '0.5']);
+    expect(at([needle], nominal('50 bar'))).toEqual([null, null]);
+  });
+  test('holds it, of several; else it is the first', () => {
+    expect(at([small, large], nominal('250 bar', '8', '0'))).toEqual(['psi', '20']);
+    expect(at([small, large], nominal('50 bar'))).toEqual(['bar', '0.5']);
+    expect(at([small, large], nominal('900 bar'))).toEqual(['bar', '0.5']);
+  });
+  test('has its own marks or none, not those of its neighbour', () => {
+    expect(at([small, { ...large, graduated: null }], nominal('250 bar'))).toEqual(['psi', null]);
   });
 });

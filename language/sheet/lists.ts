@@ -2,7 +2,7 @@ import type { Asset, AssetKind } from '../model/shop.ts';
 import { formatQuantity } from '../quantities/index.ts';
 import type { RangeLimit } from '../quantities/types.ts';
 import { limitText } from './figures.ts';
-import type { TableBlock } from './model.ts';
+import type { TableBlock, TextBlock } from './model.ts';
 import { baseTitle, capital, titleOf } from './names.ts';
 import { allSteps, type Setting, setSize, shownSteps, stageSteps } from './setting.ts';
 import { assetsAt } from './units.ts';
@@ -39,6 +39,14 @@ export function unitsTable(setting: Setting): TableBlock {
           { text: unit.note ?? none, fill: unit.note === null },
         ]);
   return { kind: 'table', title: words.units.title, columns, rows };
+}
+
+/** What the part numbers are called, on a blank sheet: with a job it stands in the table of units. */
+export function numberTitles(setting: Setting): TextBlock | null {
+  const { options, numbers } = setting;
+  if (options.job !== null || numbers.every(({ name, title }) => name === title)) return null;
+  const titles = numbers.map(({ name }) => numberWords(setting, name)).join(', ');
+  return { kind: 'text', text: `${words.units.number}: ${titles}`, strong: false };
 }
 
 /** A part number with its title, where it has one. */

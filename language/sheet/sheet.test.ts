@@ -3,6 +3,7 @@ import type { Procedure, Step } from '../model/index.ts';
 import { verbs } from '../model/verbs.ts';
 import { attemptGrids, unitGrids } from './boxes.ts';
 import { failPath } from './fail-path.ts';
+import { holdLookup } from './hold-lookup.ts';
 import { jobOf, procedure, q, step } from './injector-fixture.ts';
 import type { Block, StepBlock } from './model.ts';
 import { sentenceOf } from './sentences.ts';
@@ -156,6 +157,47 @@ describe('the sheet', () => {
       ['A-220: What to hold, by the opening pressure read', { from: '220', to: '200' }, { from: '228', to: '208' }],
     ]);
   });
+  test("works out what to hold in the shop's window too, on the marks of its gauge", () => {
+    const psi = { form: 'nominal', nominal: q('3750 psi'), plus: null, minus: null } as const;
+    const opening = { form: 'nominal', nominal: q('25855 kPa'), plus: null, minus: null, pair: psi } as const;
+    const pairs = (graduated: string | null) => {
+      const made: Procedure = {
+        ...procedure,
+        numbers: [],
+        specs: procedure.specs.map((spec) => (spec.name === 'opening' ? { ...spec, rebuilt: opening } : spec)),
+        shop: {
+          ...procedure.shop,
+          unlessStated: [
+            {
+              kind: 'pressure',
+              limit: { form: 'tolerance', plus: q('3 %'), minus: q('0 %') },
+              sourceText: null,
+            },
+          ],
+          assets: procedure.shop.assets.map((asset) =>
+            asset.kind === 'gauge' && graduated !== null
+              ? {
+                  ...asset,
+                  range: { form: 'range', low: q('0 psi'), high: q('6000 psi') },
+                  graduated: q(graduated),
+                }
+              : { ...asset, at: graduated === null ? null : asset.at },
+          ),
+        },
+      };
+      const hold = { ...stepAt('7.4').test!.hold!, amount: { ...psi, nominal: q('500 psi') } };
+      const leak = { ...stepAt('7.4'), test: { ...stepAt('7.4').test!, hold } };
+      return holdLookup(settingOf(made, blank), leak, { station: 'tester' }).map((table) => [
+        flat(table.to).split(', ').at(-1),
+        table.pairs.map(({ from, to }) => `${from}-${to}`).join(' '),
+      ]);
+    };
+    const all = '3750-3250 3770-3270 3790-3290 3810-3310 3830-3330 3850-3350 3860-3360';
+    expect(pairs('10 psi')).toEqual([['psi', all]]);
+    expect(pairs('50 psi')).toEqual([['psi', '3750-3250 3800-3300 3850-3350']]);
+    // With no gauge, the unit of what is taken off.
+    expect(pairs(null)).toEqual([['psi', '3750-3250 3770-3270 3790-3290 3810-3310 3830-3330 3850-3350 3862-3362']]);
+  });
   test('leaves out steps for other numbers, and keeps the gap', () => {
     const numbers = stepsOf(sheetOf(procedure, { ...blank, number: 'A-250' }).blocks).map(({ number }) => number);
     expect(numbers).toContain('6.8');
@@ -214,6 +256,32 @@ describe('the sheet', () => {
   });
   test('the code says what it was printed from, in plain text', () => {
     expect(sheet.header.qr.text).toBe(`handtight procedure=rebuild-injector-17 revision=B hash=${blank.hash} job=2207`);
+  });
+  test('the head of a job is short: numbers without their titles, and no more than four lines', () => {
+    const titled = {
+      ...procedure,
+      numbers: procedure.numbers.map((number) => ({ ...number, title: 'Old pattern with grooved spacer' })),
+    };
+    const job = { ...jobOf(6), customer: 'Harbour towing company (invented), port main engine' };
+    const made = sheetOf(titled, { ...blank, job });
+    const { facts } = made.header;
+    expect(facts.find(({ label }) => label === 'Part number')?.text).toBe('A-250, A-220');
+    expect(textOf(made).join('\n')).toContain('A-250 Old pattern with grooved spacer');
+    const unfilled = sheetOf(titled, blank);
+    expect(unfilled.header.facts.find(({ label }) => label === 'Part number')?.text).toBe('A-250, A-220');
+    expect(textOf(unfilled).join('\n')).toContain('A-220 Old pattern with grooved spacer');
+    // Facts follow each other, and about a hundred letters stand in a line.
+    let lines = 1;
+    let used = 0;
+    for (const { label, text } of facts) {
+      const long = label.length + text.length + 4;
+      if (used > 0 && used + long > 96) {
+        lines++;
+        used = 0;
+      }
+      used += long;
+    }
+    expect(lines).toBeLessThanOrEqual(4);
   });
   test('concessions stand at their step and in the last table', () => {
     const last = sheet.blocks.at(-1)!;

@@ -5,7 +5,7 @@ import { attemptGrids, unitGrids } from './boxes.ts';
 import { concessionsTable } from './concessions.ts';
 import { repairWords } from './fail-path.ts';
 import { documentTitle, headerOf, shortHash } from './header.ts';
-import { fluidsTable, renewTable, toolsTable, unitsTable } from './lists.ts';
+import { fluidsTable, numberTitles, renewTable, toolsTable, unitsTable } from './lists.ts';
 import type { Block, CautionBlock, Fact, Sheet, TableBlock } from './model.ts';
 import { capital, inSentence, stationTitle, titleOf } from './names.ts';
 import { type Setting, type SheetOptions, settingOf, shownSteps } from './setting.ts';
@@ -89,6 +89,7 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
     { kind: 'text', text: words.first, strong: true },
     findingsTable(setting),
     unitsTable(setting),
+    numberTitles(setting),
     renewTable(setting),
     toolsTable(setting),
     fluidsTable(setting),
