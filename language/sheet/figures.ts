@@ -155,8 +155,8 @@ function readableEnds(limit: NominalLimit, unit: UnitName, mark: Quantity | null
   return null;
 }
 
-/** Places tried beyond the first: two keep three quarters of any window. */
-const finerPlaces = 3;
+/** Places tried beyond the first; the next one loses a fifth of a window at most. */
+const finerPlaces = 2;
 
 /** As few digits as keep a figure within half a per cent. */
 function nearest(quantity: Quantity, unit: UnitName): Quantity | null {
