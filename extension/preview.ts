@@ -63,10 +63,16 @@ class SheetPreview implements Disposable {
     this.#client = client;
     this.#always.push(
       client.onNotification(checkedMethod, () => this.#refresh()),
-      window.onDidChangeActiveTextEditor((editor) => this.#follow(editor)),
+      window.onDidChangeActiveTextEditor((editor) => {
+        // A cursor that moved just before in the editor that was left would bring its sheet back.
+        clearTimeout(this.#cursorMoved);
+        this.#follow(editor);
+      }),
       window.onDidChangeTextEditorSelection(({ textEditor }) => {
         clearTimeout(this.#cursorMoved);
-        this.#cursorMoved = setTimeout(() => this.#follow(textEditor), 80);
+        this.#cursorMoved = setTimeout(() => {
+          if (textEditor === window.activeTextEditor) this.#follow(textEditor);
+        }, 80);
       }),
     );
   }
