@@ -82,7 +82,7 @@ export class Checker {
       jobs: resolved.jobs,
       resolved,
       links: resolved.links,
-      symbols: new Map(trees.map(({ uri, ast }) => [uri, symbolsOf(uri, ast)])),
+      symbols: new Map(trees.map(({ uri, ast }) => [uri, symbolsOf(ast)])),
     };
   }
 }

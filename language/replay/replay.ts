@@ -24,21 +24,24 @@ export interface Visit {
   readonly at: number;
 }
 
+/** The unit leaves a block, for another station or for good. */
+export interface Departure {
+  /** The step that it leaves from, where there is one. */
+  readonly last: Step | null;
+  readonly block: Stage | Repair;
+  readonly state: State;
+  readonly way: Way;
+  readonly at: number;
+}
+
 export interface Visitor {
   /** Before the step is applied. */
   step?(visit: Visit): void;
   /** After it; `before` is gone. */
   after?(visit: Visit, state: State): void;
-  /** The unit goes from one station to another; `last` is the step it leaves from, where there is one. */
-  leave?(leaving: {
-    last: Step | null;
-    block: Stage | Repair;
-    to: Stage | Repair;
-    state: State;
-    way: Way;
-    at: number;
-  }): void;
-  end?(ending: { state: State; way: Way; at: number; block: Stage | Repair; last: Step | null }): void;
+  /** The unit goes from one station to another. */
+  leave?(leaving: Departure & { readonly to: Stage | Repair }): void;
+  end?(ending: Departure): void;
 }
 
 /**
@@ -101,8 +104,10 @@ export class Replay {
 
   /** Passes every step on every way once, at the fixed point; the first way first. */
   visit(visitor: Visitor) {
+    const ways = [...this.ways.values()];
     for (const [id, points] of [...this.heads.entries()].sort(([a], [b]) => a - b)) {
-      const way = [...this.ways.values()].find((other) => other.id === id)!;
+      // A way's id is its place in the order in which they were found.
+      const way = ways[id]!;
       for (const [point, state] of [...points.entries()].sort(([a], [b]) => a - b)) {
         this.walkFrom(way, point, state.copy(), visitor, () => {});
       }
@@ -169,7 +174,7 @@ export class Replay {
         case 'skip':
           break;
         case 'decide':
-          this.sendFailed(point.group, point.block, index, state, way, flow);
+          this.sendFailed(point.group, index, state, way, flow);
           for (const test of point.group.tests)
             this.refine(state, test.gate!.name, gateBits.failed | gateBits.stale | gateBits.notYet, index);
           break;
@@ -214,7 +219,6 @@ export class Replay {
   /** Any of the tests may have failed; the unit goes to one of the repairs that those ask for. */
   private sendFailed(
     group: Group,
-    _block: Stage | Repair,
     index: number,
     state: State,
     way: Way,

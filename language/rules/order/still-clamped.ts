@@ -1,4 +1,5 @@
 import { flag } from '../../replay/cells.ts';
+import type { Departure } from '../../replay/replay.ts';
 import type { Rule } from '../rule.ts';
 import { stationWords } from '../words.ts';
 
@@ -7,50 +8,42 @@ export const stillClamped: Rule = {
   code: 'still-clamped',
   severity: 'error',
   title: 'The unit leaves a station, or is clamped again, while it is still clamped.',
-  replay: ({ program, layout }, report) => ({
-    step({ step, before, way }) {
-      const since = before.since[layout.unit.clamped];
-      if (step.verb === 'clamp' && before.may(layout.unit.clamped, flag.yes)) {
-        report({
-          at: step,
-          way,
-          since,
-          cause: `clamped:${since}`,
-          message: 'The unit is clamped already. Unclamp it before, or take this out.',
-        });
-      }
-      if (step.verb === 'unclamp' && before.must(layout.unit.clamped, flag.no)) {
-        report({
-          at: step,
-          way,
-          since,
-          cause: `unclamped:${step.number}`,
-          message:
-            'The unit is not clamped here, so there is nothing to undo. Take this out, or put in the clamp that is missing before.',
-        });
-      }
-    },
-    leave({ last, block, state, way }) {
+  replay: ({ program, layout }, report) => {
+    const left = ({ last, block, state, way }: Departure, message: string) => {
       const since = state.since[layout.unit.clamped];
       if (!state.may(layout.unit.clamped, flag.yes)) return;
-      report({
-        at: last ?? block.source,
-        way,
-        since,
-        cause: `clamped:${since}`,
-        message: `The unit leaves ${stationWords(program.procedure, block.station)} while it is still clamped. Unclamp it at the end of this stage.`,
-      });
-    },
-    end({ state, way, last, block }) {
-      const since = state.since[layout.unit.clamped];
-      if (!state.may(layout.unit.clamped, flag.yes)) return;
-      report({
-        at: last ?? block.source,
-        way,
-        since,
-        cause: `clamped:${since}`,
-        message: 'The procedure ends with the unit still clamped. Unclamp it.',
-      });
-    },
-  }),
+      report({ at: last ?? block.source, way, since, cause: `clamped:${since}`, message });
+    };
+    return {
+      step({ step, before, way }) {
+        const since = before.since[layout.unit.clamped];
+        if (step.verb === 'clamp' && before.may(layout.unit.clamped, flag.yes)) {
+          report({
+            at: step,
+            way,
+            since,
+            cause: `clamped:${since}`,
+            message: 'The unit is clamped already. Unclamp it before, or take this out.',
+          });
+        }
+        if (step.verb === 'unclamp' && before.must(layout.unit.clamped, flag.no)) {
+          report({
+            at: step,
+            way,
+            since,
+            cause: `unclamped:${step.number}`,
+            message:
+              'The unit is not clamped here, so there is nothing to undo. Take this out, or put in the clamp that is missing before.',
+          });
+        }
+      },
+      leave(leaving) {
+        const words = stationWords(program.procedure, leaving.block.station);
+        left(leaving, `The unit leaves ${words} while it is still clamped. Unclamp it at the end of this stage.`);
+      },
+      end(ending) {
+        left(ending, 'The procedure ends with the unit still clamped. Unclamp it.');
+      },
+    };
+  },
 };
