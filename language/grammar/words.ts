@@ -20,6 +20,7 @@ export const itemHeads = [
   'spec',
   'unit',
   'proven',
+  'master',
   'wrench',
   'fluid',
   'stock',
@@ -144,6 +145,7 @@ export const continuing = [
   'within',
   'in',
   'per',
+  'and',
   // clauses of steps
   'accept',
   'reject',
@@ -190,6 +192,7 @@ export const continuing = [
   'meets',
   'guarded',
   'under',
+  'binds',
 ];
 
 /** Reserved: no part, spec or stage may be called so. */
@@ -209,6 +212,7 @@ export const reserved = [
   'per',
   'the',
   'passes',
+  'and',
 ];
 
 /** Keywords that may name a sequence: they begin neither a step nor a clause. */

@@ -11,6 +11,8 @@ export interface Family extends Named {
   /** Tests that every unit must pass, in the family's order. */
   readonly provenBy: readonly NameUse[];
   readonly provenAcrossSet: readonly NameUse[];
+  /** Concessions on its faces, ports, joints, adjusters and proofs. */
+  readonly allow: readonly Allow[];
 }
 
 /** Names of other parts are ids in `Family.parts`; all refer to parts of the same family once resolved. */
@@ -35,9 +37,13 @@ export interface Part extends Named {
   readonly suppliedLoose: boolean;
   /** A new one needs no wash before it is fitted. */
   readonly readyToFit: boolean;
+  /** It must be felt to move after the joints over it are tight: `slides`, `turns-free`. */
+  readonly moves: 'slides' | 'turns-free' | null;
   /** Of `for each cylinder 1..6`: this copy's position, and the name that all copies share. */
   readonly position: number | null;
   readonly base: string;
+  /** Of a spring: over this much shim its coils bind (`binds over 1.90 mm`). */
+  readonly bindsOver: Quantity | null;
   readonly allow: readonly Allow[];
 }
 

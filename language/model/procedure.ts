@@ -58,6 +58,7 @@ export interface Stage extends Named {
   readonly station: string | null;
   /** The set together; else one unit at a time. */
   readonly together: boolean;
+  readonly allow: readonly Allow[];
   readonly steps: readonly Step[];
 }
 
@@ -96,7 +97,13 @@ export interface StepObject {
 
 /** A tool by its number, or a kind of tool that the job names (`with wrench 16..80 N·m`). */
 export type ToolUse =
-  | { readonly form: 'asset'; readonly name: string; readonly source: Source }
+  | {
+      readonly form: 'asset';
+      readonly name: string;
+      readonly source: Source;
+      /** `and adapter 50 mm at 0°`: from the square drive to the nut, and its angle to the wrench. */
+      readonly adapter: { readonly length: Quantity; readonly angle: Quantity | null } | null;
+    }
   | { readonly form: 'kind'; readonly kind: AssetKind; readonly range: RangeLimit | null; readonly source: Source }
   | { readonly form: 'words'; readonly text: string; readonly source: Source };
 
@@ -200,6 +207,8 @@ export interface Step {
     readonly target: Limit | null;
     readonly targetSpec: string | null;
     readonly rate: string | null;
+    /** `never above 1.90 mm`: no shim over it. */
+    readonly neverAbove: Quantity | null;
   } | null;
   /** `prime 6 strokes`. */
   readonly count: Quantity | null;
@@ -208,6 +217,8 @@ export interface Step {
   readonly oiled: boolean;
   readonly forTrial: boolean;
   readonly readyToFit: boolean;
+  /** `check needle slides "…"`: it is felt to move. */
+  readonly moves: 'slides' | 'turns-free' | null;
   readonly asFound: boolean;
   readonly accept: string | null;
   readonly reject: string | null;

@@ -1,5 +1,5 @@
 import type { Kind, Quantity, RangeLimit, ToleranceOnly } from '../quantities/types.ts';
-import type { Named } from './source.ts';
+import type { Allow, Named } from './source.ts';
 
 /** The shop that a procedure is written at: stations, assets, fluids, stock and standing tolerances. */
 export interface Shop extends Named {
@@ -7,9 +7,12 @@ export interface Shop extends Named {
   readonly assets: readonly Asset[];
   readonly fluids: readonly Fluid[];
   readonly stocks: readonly Stock[];
+  readonly masters: readonly Master[];
   readonly unlessStated: readonly StandingTolerance[];
   /** `air below 30 psi`: hand-held blowing stays under it; null: 29 CFR 1910.242(b) is taken. */
   readonly airBelow: Quantity | null;
+  /** Concessions on its stations, tools, fluids, stocks and standing rules. */
+  readonly allow: readonly Allow[];
 }
 
 /** A place of work. Traits may combine (`clean, pressure`). */
@@ -40,6 +43,8 @@ export interface Asset extends Named {
   readonly due: string | null;
   readonly damped: boolean;
   readonly digital: boolean;
+  /** Of a wrench: from the grip's mark to the square drive. */
+  readonly length: Quantity | null;
 }
 
 /** `test-oil` calibration fluid; `oil` assembly oil; a fluid with no trait is a solvent. */
@@ -49,6 +54,11 @@ export interface Fluid extends Named {
   readonly kind: FluidKind;
   /** Flash point; null: not stated. */
   readonly flammable: Quantity | null;
+}
+
+/** A test piece of known reading: it is read before and after the units at its station. */
+export interface Master extends Named {
+  readonly station: string;
 }
 
 /** Setting shims and the like, by thickness. */

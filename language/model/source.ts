@@ -29,6 +29,8 @@ export interface Allow {
   readonly rule: string;
   readonly because: string;
   readonly source: Source;
+  /** The statement that it stands on: what is found there is silenced. */
+  readonly extent: Source;
 }
 
 /** A name as used at a place. */

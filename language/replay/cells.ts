@@ -16,6 +16,7 @@ export const joint = { found: 1, apart: 2, run: 4, torqued: 8, slack: 16, locked
 export const adjuster = { found: 1, backed: 2, set: 4, locked: 8, disturbed: 16 } as const;
 export const port = { open: 1, capped: 2, connected: 4 } as const;
 export const gate = { notYet: 1, passed: 2, stale: 4, failed: 8 } as const;
+export const reading = { none: 1, taken: 2, old: 4 } as const;
 export const flag = { no: 1, yes: 2 } as const;
 
 /** The words of each kind of cell, by bit. */
@@ -31,6 +32,7 @@ export const words = {
   adjuster: ['as found', 'backed off', 'set', 'locked', 'disturbed'],
   port: ['open', 'capped', 'connected'],
   gate: ['not yet', 'passed', 'stale', 'failed'],
+  reading: ['not taken', 'taken', 'taken before it was opened'],
   flag: ['no', 'yes'],
 } as const;
 
@@ -61,6 +63,10 @@ export class Layout {
   readonly joints = new Map<string, number>();
   readonly adjusters = new Map<string, number>();
   readonly ports = new Map<string, number>();
+  /** By the name of the test, setting or reading. */
+  readonly readings = new Map<string, number>();
+  /** Parts that must be felt to move: whether they have been since they were last shut in or tightened. */
+  readonly moved = new Map<string, number>();
   /** By the gate's name. */
   readonly gates = new Map<string, number>();
   readonly unit;
@@ -95,6 +101,9 @@ export class Layout {
       if (step.gate !== null && !this.gates.has(step.gate.name))
         this.gates.set(step.gate.name, this.cell('gate', `gate ${step.gate.name}`, 'is'));
     }
+    for (const name of readingsOf(procedure)) this.readings.set(name, this.cell('reading', `reading ${name}`, 'is'));
+    for (const part of family.parts)
+      if (part.moves !== null) this.moved.set(part.name, this.cell('flag', `part ${part.name}`, 'felt to move'));
     this.unit = {
       station: this.cell('where', 'unit', 'station'),
       clamped: this.cell('flag', 'unit', 'clamped'),
@@ -122,6 +131,17 @@ export class Layout {
     const all = cell.kind === 'where' ? this.stations : words[cell.kind];
     return all.filter((_, bit) => (value & (1 << bit)) !== 0);
   }
+}
+
+/** Names of all readings that are taken in a procedure. */
+function readingsOf(procedure: Procedure): Set<string> {
+  return new Set(allSteps(procedure).flatMap((step) => readingOf(step) ?? []));
+}
+
+/** The reading that a step takes: of a test by its name, of `read` and `set` what they name. */
+export function readingOf(step: Step): string | null {
+  if (step.verb === 'test') return step.gate!.name;
+  return step.verb === 'read' || step.verb === 'set' ? step.text : null;
 }
 
 /** Steps of stages, then of repairs. */

@@ -30,6 +30,9 @@ export class Transfer {
       // A step that names a part has it in hand, where the unit is.
       if (state.layout.parts.has(name)) set(state.part(name).where, 1);
     }
+    const taken = bits.readingOf(step);
+    // What is read as found is of the unit as it came, not of this build.
+    if (taken !== null && !step.asFound) set(layout.readings.get(taken)!, bits.reading.taken);
     switch (step.verb) {
       case 'receive':
       case 'photo':
@@ -138,6 +141,8 @@ export class Transfer {
         return set(unit.outside, bits.flag.yes);
       case 'check':
         this.look(step, state, at);
+        if (step.moves !== null)
+          for (const name of parts) if (layout.moved.has(name)) set(layout.moved.get(name)!, bits.flag.yes);
         return;
       case 'renew':
         for (const name of parts) this.renew(name, step, state, at);
@@ -239,6 +244,9 @@ export class Transfer {
   private setJoint(name: string, value: number, state: State, at: number) {
     const cell = state.layout.joints.get(name);
     if (cell === undefined) return;
+    // What is shut in or pulled up may bind: what was felt before says nothing now.
+    for (const [part, felt] of state.layout.moved)
+      if (this.relations.closure(name).has(part) || name === part) state.set(felt, bits.flag.no, at);
     if (state.get(cell) !== value && this.relations.loaded(name) && value !== bits.joint.slack)
       this.touch(name, state, at);
     state.set(cell, value, at);
@@ -347,6 +355,9 @@ export class Transfer {
 
   /** Results of gates that prove through a joint, adjuster or face no longer hold. */
   private touch(what: string, state: State, at: number, except?: string) {
+    for (const cell of state.layout.readings.values())
+      if (state.may(cell, bits.reading.taken))
+        state.set(cell, (state.get(cell) & ~bits.reading.taken) | bits.reading.old, at);
     for (const [name, gate] of this.gates()) {
       if (name === except || !provesThrough(gate, name, what)) continue;
       const cell = state.layout.gates.get(name)!;

@@ -73,7 +73,7 @@ function blockOf(node: ast.Stage | ast.Repair): BodyBlock {
     station: node.station ?? null,
     together: stage && (node as ast.Stage).together !== undefined && Boolean((node as ast.Stage).together),
     lines: node.lines,
-    allows: node.$type === 'Repair' ? node.allows : [],
+    allows: node.allows,
     node,
   };
 }

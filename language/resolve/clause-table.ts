@@ -97,7 +97,7 @@ export const verbForms: Readonly<Record<Verb, VerbForm>> = {
     'TextClause',
   ),
   set: form(['reading'], 'WithinClause', 'ToClause', 'ByClause', 'FailClause', 'TextClause', 'AtClause'),
-  choose: form(['part'], 'BringClause', 'ByClause', 'TextClause'),
+  choose: form(['part'], 'BringClause', 'ByClause', 'NeverClause', 'TextClause'),
   across: form([], 'SpreadClause', 'FailClause', 'TextClause'),
   mark: form(['part'], 'TextClause', 'AtClause'),
   seal: form(['part'], 'TextClause'),

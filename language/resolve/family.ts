@@ -1,6 +1,7 @@
 import type * as ast from '../grammar/generated/ast.ts';
 import type { Adjuster, Face, Family, Joint, Part, Port } from '../model/family.ts';
 import type { NameUse } from '../model/source.ts';
+import { allowOf, allowsWithin } from './allows.ts';
 import type { Context } from './context.ts';
 import { quantityOf } from './limits.ts';
 import { named } from './shop.ts';
@@ -23,6 +24,7 @@ export function familyOf(context: Context, node: ast.Family): Family {
     joints: items<ast.Joint>('Joint').flatMap((joint) => jointsOf(context, joint, parts)),
     adjusters: items<ast.Adjuster>('Adjuster').flatMap((adjuster) => adjusterOf(context, adjuster, parts) ?? []),
     ...proofs(context, items<ast.ProvenBy>('ProvenBy')),
+    allow: node.items.flatMap((item) => (item.$type === 'Part' ? [] : allowsWithin(context, item))),
   };
   return {
     ...family,
@@ -101,6 +103,8 @@ function bareParts(context: Context, node: ast.Part, position: number | null): P
     heldIn: null,
     suppliedLoose: false,
     readyToFit: false,
+    moves: null,
+    bindsOver: null,
     allow: [],
   };
 }
@@ -147,10 +151,13 @@ function withRelations(context: Context, node: ast.Part, bare: Part, parts: read
         else part.readyToFit = true;
         break;
       case 'PartAllow':
-        part.allow = [
-          ...part.allow,
-          { rule: fact.allow.rule.name, because: fact.allow.because, source: context.source(fact.allow) },
-        ];
+        part.allow = [...part.allow, allowOf(context, fact.allow)];
+        break;
+      case 'PartBinds':
+        part.bindsOver = quantityOf(context, fact, 'limit', fact.limit);
+        break;
+      case 'PartFree':
+        part.moves = fact.moves;
         break;
       case 'PartEach':
         break;

@@ -4,6 +4,7 @@ import type { Hazard, PartNumber, Procedure, Repair, Spec, SpecValue, Stage, Ste
 import type { Shop } from '../model/shop.ts';
 import type { Allow, NameUse } from '../model/source.ts';
 import { kindOf } from '../quantities/index.ts';
+import { allowOf } from './allows.ts';
 import { type BodyBlock, bodyOf, type FindProcedure } from './body.ts';
 import type { Context } from './context.ts';
 import { limitOf, quantityOf } from './limits.ts';
@@ -73,6 +74,7 @@ export function procedureOf(context: Context, node: ast.Procedure, world: World)
     (block, index): Stage => ({
       ...blockHead(context, block, shop),
       together: block.together,
+      allow: block.allows.map((allow) => allowOf(context, allow)),
       steps: numbered(maker.steps(block.lines), `${index + 1}.`, block.name),
     }),
   );
@@ -119,10 +121,6 @@ export function procedureOf(context: Context, node: ast.Procedure, world: World)
     hazards,
     allow: [...heads.allow, ...node.items.flatMap((item) => (item.$type === 'Allow' ? [allowOf(context, item)] : []))],
   };
-}
-
-function allowOf(context: Context, node: ast.Allow): Allow {
-  return { rule: node.rule.name, because: node.because, source: context.source(node) };
 }
 
 interface Heads {

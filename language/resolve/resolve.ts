@@ -3,6 +3,8 @@ import type { Family } from '../model/family.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
+import type { Allow } from '../model/source.ts';
+import { allowsWithin } from './allows.ts';
 import { Context, type Link, type ResolveProblem } from './context.ts';
 import { familyOf } from './family.ts';
 import { jobOf } from './job.ts';
@@ -22,6 +24,8 @@ export interface Resolved {
   readonly families: readonly Family[];
   readonly procedures: readonly Procedure[];
   readonly jobs: readonly Job[];
+  /** Every concession, wherever it stands. */
+  readonly concessions: readonly Allow[];
   readonly problems: readonly ResolveProblem[];
   readonly links: readonly Link[];
 }
@@ -76,5 +80,6 @@ export function resolve(files: readonly ParsedFile[]): Resolved {
     })),
     'job',
   );
-  return { shops, families, procedures, jobs, problems: context.problems, links: context.links };
+  const concessions = declarations.flatMap((node) => allowsWithin(context, node));
+  return { shops, families, procedures, jobs, concessions, problems: context.problems, links: context.links };
 }

@@ -1,8 +1,9 @@
 import type * as ast from '../grammar/generated/ast.ts';
-import type { Asset, Fluid, FluidKind, Shop, StandingTolerance, Station, Stock } from '../model/shop.ts';
+import type { Asset, Fluid, FluidKind, Master, Shop, StandingTolerance, Station, Stock } from '../model/shop.ts';
 import type { Source } from '../model/source.ts';
 import { kindOf, sizesOf } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
+import { allowsWithin } from './allows.ts';
 import type { Context } from './context.ts';
 import { quantityOf, rangeOf, toleranceOnlyOf } from './limits.ts';
 import { unreadLine } from './unread.ts';
@@ -16,6 +17,7 @@ export function named(
     | ast.Asset
     | ast.Fluid
     | ast.Stock
+    | ast.Master
     | ast.Part
     | ast.Family
     | ast.Procedure
@@ -33,6 +35,7 @@ export function shopOf(context: Context, node: ast.Shop): Shop {
   const assets: ast.Asset[] = [];
   const fluids: Fluid[] = [];
   const stocks: Stock[] = [];
+  const masters: ast.Master[] = [];
   const unlessStated: StandingTolerance[] = [];
   let airBelow: Quantity | null = null;
   for (const item of node.items) {
@@ -49,6 +52,9 @@ export function shopOf(context: Context, node: ast.Shop): Shop {
       case 'Stock':
         stocks.push(stockOf(context, item));
         break;
+      case 'Master':
+        masters.push(item);
+        break;
       case 'UnlessStated':
         unlessStated.push(...standingOf(context, item));
         break;
@@ -56,7 +62,7 @@ export function shopOf(context: Context, node: ast.Shop): Shop {
         airBelow = quantityOf(context, item, 'limit', item.limit);
         break;
       case 'Unread':
-        unreadLine(context, item, ['station', 'wrench', 'gauge', 'tool', 'fluid', 'stock', 'unless', 'air']);
+        unreadLine(context, item, ['station', 'wrench', 'gauge', 'tool', 'fluid', 'stock', 'master', 'unless', 'air']);
         break;
     }
   }
@@ -70,9 +76,19 @@ export function shopOf(context: Context, node: ast.Shop): Shop {
     ),
     fluids: context.unique(fluids, 'fluid'),
     stocks: context.unique(stocks, 'stock'),
+    masters: context.unique(
+      masters.flatMap((master) => masterOf(context, master, known) ?? []),
+      'master',
+    ),
     unlessStated,
     airBelow,
+    allow: allowsWithin(context, node),
   };
+}
+
+function masterOf(context: Context, node: ast.Master, stations: readonly Station[]): Master | null {
+  const station = context.find(node.station, 'station', stations, context.source(node, 'station'));
+  return station === null ? null : { ...named(context, node), station: station.name };
 }
 
 function stationOf(context: Context, node: ast.Station): Station {
@@ -106,6 +122,7 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
     due: null as string | null,
     damped: false,
     digital: false,
+    length: null as Quantity | null,
   };
   for (const fact of node.facts) {
     switch (fact.$type) {
@@ -126,6 +143,11 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
         break;
       case 'AssetDue':
         asset.due = dateOf(context, fact, 'date', fact.date);
+        break;
+      case 'AssetLength':
+        asset.length = quantityOf(context, fact, 'length', fact.length);
+        break;
+      case 'AssetAllow':
         break;
       case 'AssetTrait':
         asset[fact.trait] = true;

@@ -16,10 +16,11 @@ import type {
   ToolUse,
 } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
-import type { Allow, NameUse, Source } from '../model/source.ts';
+import type { NameUse, Source } from '../model/source.ts';
 import type { Verb } from '../model/verbs.ts';
 import { kindOf } from '../quantities/index.ts';
 
+import { allowOf } from './allows.ts';
 import { everywhere, verbForms } from './clause-table.ts';
 import type { Context } from './context.ts';
 import { partsNamed } from './family.ts';
@@ -193,7 +194,9 @@ export class StepMaker {
     const whole = place.call?.at ?? this.context.source(node);
     const outer = place.call === null ? ++this.group : this.group;
     const inner = { only: place.only, call: { name, at: whole }, bindings, inside: [...place.inside, name] };
-    const allow = node.clauses.flatMap((clause) => (clause.$type === 'AllowClause' ? [this.allow(clause.allow)] : []));
+    const allow = node.clauses.flatMap((clause) =>
+      clause.$type === 'AllowClause' ? [allowOf(this.context, clause.allow)] : [],
+    );
     const steps = this.lines(sequence.lines, inner).map((made) => ({ ...made, group: outer }));
     this.group = outer;
     return steps.map(({ step, group }, index) => {
@@ -224,10 +227,6 @@ export class StepMaker {
       }
       this.addressed.push({ hazard, verb, object, source: hazard.source });
     }
-  }
-
-  private allow(node: ast.Allow): Allow {
-    return { rule: node.rule.name, because: node.because, source: this.context.source(node) };
   }
 
   private made(
@@ -356,8 +355,12 @@ class OneStep {
       );
     const name = pathText(subject.path);
     return (
-      this.context.find(name, 'test or spec', [...this.names.tests, ...this.names.specs], this.source(subject))?.name ??
-      name
+      this.context.find(
+        name,
+        'test or spec',
+        [...this.names.tests, ...this.names.specs, ...(this.verb === 'read' ? this.names.shop.masters : [])],
+        this.source(subject),
+      )?.name ?? name
     );
   }
 
@@ -555,6 +558,7 @@ class OneStep {
           target: limitOf(context, clause.limit),
           targetSpec: clause.spec === undefined ? null : this.found(clause.spec, 'spec', this.names.specs),
           rate: step.choose?.rate ?? null,
+          neverAbove: step.choose?.neverAbove ?? null,
         };
         return;
       case 'ByClause':
@@ -593,10 +597,7 @@ class OneStep {
         step.note = step.note === null ? clause.text : `${step.note} ${clause.text}`;
         return;
       case 'AllowClause':
-        step.allow = [
-          ...step.allow,
-          { rule: clause.allow.rule.name, because: clause.allow.because, source: context.source(clause.allow) },
-        ];
+        step.allow = [...step.allow, allowOf(context, clause.allow)];
         return;
       case 'TakesClause':
         step.takes = quantityOf(context, clause, 'time', clause.time);
@@ -618,6 +619,7 @@ class OneStep {
         return;
       case 'SlidesClause':
         step.text = clause.text;
+        step.moves = clause.moves;
         return;
       case 'SpreadClause':
         test.spread = limitOf(context, clause.limit);
@@ -626,7 +628,12 @@ class OneStep {
         fail.through = clause.names.map(pathText);
         return;
       case 'NeverClause':
-        test.neverAbove = quantityOf(context, clause, 'limit', clause.limit);
+        if (this.verb === 'choose')
+          step.choose = {
+            ...(step.choose ?? noChoice),
+            neverAbove: quantityOf(context, clause, 'limit', clause.limit),
+          };
+        else test.neverAbove = quantityOf(context, clause, 'limit', clause.limit);
         return;
       case 'ExceptClause':
         if (!step.all) context.syntax('except goes with all: write wash all … except ….', this.source(clause));
@@ -667,13 +674,14 @@ class OneStep {
           else step.tools = [...step.tools, { form: 'words', text: item.text, source: this.source(item) }];
           break;
         case 'WithObject':
-          this.withObject(item.object, step);
+          this.withObject(item, step);
           break;
       }
     }
   }
 
-  private withObject(subject: ast.Subject, step: Draft<Unnumbered>) {
+  private withObject(item: ast.WithObject, step: Draft<Unnumbered>) {
+    const subject = item.object;
     const name = pathText(subject.path);
     const source = this.source(subject);
     if (this.verb === 'mark' && (name === 'number' || name === 'serial')) {
@@ -702,7 +710,16 @@ class OneStep {
       return;
     }
     const asset = this.context.find(name, 'tool', this.names.shop.assets, source);
-    if (asset !== null) step.tools = [...step.tools, { form: 'asset', name, source } satisfies ToolUse];
+    if (asset !== null)
+      step.tools = [...step.tools, { form: 'asset', name, source, adapter: this.adapter(item) } satisfies ToolUse];
+  }
+
+  private adapter(item: ast.WithObject) {
+    if (item.length === undefined) return null;
+    const length = quantityOf(this.context, item, 'length', item.length);
+    if (length === null) return null;
+    const angle = item.angle === undefined ? null : quantityOf(this.context, item, 'angle', item.angle);
+    return { length, angle };
   }
 
   private by(clause: ast.ByClause, step: Draft<Unnumbered>) {
@@ -718,8 +735,7 @@ class OneStep {
     if (clause.name !== undefined) {
       if (this.verb === 'choose') {
         const rate = this.found(clause.name, 'spec', this.names.specs);
-        step.choose =
-          step.choose === null ? { test: '', target: null, targetSpec: null, rate } : { ...step.choose, rate };
+        step.choose = { ...(step.choose ?? noChoice), rate };
       } else if (this.verb === 'set') {
         const adjuster = this.context.find(
           clause.name.name,
@@ -881,6 +897,14 @@ function clauseWords(clause: ast.Clause | ast.TestClause): string {
   return `“${text.length > 40 ? `${text.slice(0, 39)}…` : text}”`;
 }
 
+const noChoice: NonNullable<Step['choose']> = {
+  test: '',
+  target: null,
+  targetSpec: null,
+  rate: null,
+  neverAbove: null,
+};
+
 const emptyTest: TestFigures = {
   reads: null,
   within: null,
@@ -921,6 +945,7 @@ const emptyStep: Unnumbered = {
   oiled: false,
   forTrial: false,
   readyToFit: false,
+  moves: null,
   asFound: false,
   accept: null,
   reject: null,

@@ -3,6 +3,7 @@ import type { Procedure, Step } from '../model/procedure.ts';
 import type { Allow, Source } from '../model/source.ts';
 import type { Replay } from '../replay/replay.ts';
 import type { Report, Rule } from './rule.ts';
+import { within } from './within.ts';
 import { wayWords } from './words.ts';
 
 interface Kept {
@@ -16,11 +17,13 @@ export class Collector {
   /** By cause; null where it was conceded, so that the next place of the same cause is not told either. */
   private readonly kept = new Map<string, Kept | null>();
   private readonly procedure: Procedure | null;
+  private readonly all: readonly Allow[];
   private readonly used: Set<Allow>;
 
-  /** `used` gathers the concessions that silenced something. */
-  constructor(procedure: Procedure | null, used: Set<Allow>) {
+  /** `all`: every concession of the workspace. `used` gathers those that silenced something. */
+  constructor(procedure: Procedure | null, all: readonly Allow[], used: Set<Allow>) {
     this.procedure = procedure;
+    this.all = all;
     this.used = used;
   }
 
@@ -46,7 +49,7 @@ export class Collector {
     const source = report.source ?? (isStep(report.at) ? report.at.source : report.at);
     const { start } = source.range;
     const cause = report.cause ?? `${rule.code}@${source.file}:${start.line}:${start.character}`;
-    const conceded = this.concessions(report, step).find((allow) => allow.rule === rule.code);
+    const conceded = this.concessions(report, step, source).find((allow) => allow.rule === rule.code);
     if (conceded !== undefined) this.used.add(conceded);
     const known = this.kept.get(cause);
     for (const number of replay?.program.numbers ?? []) known?.numbers?.add(number);
@@ -62,10 +65,21 @@ export class Collector {
     );
   }
 
-  private concessions(report: Report, step: Step | null): readonly Allow[] {
+  /**
+   * Those that stand on the statement in which it is found, or around it; and those of the step, its block and its
+   * procedure, which may stand in another file (a sequence, `like`).
+   */
+  private concessions(report: Report, step: Step | null, source: Source): readonly Allow[] {
     const { procedure } = this;
-    const block = step === null ? undefined : procedure?.repairs.find((repair) => repair.steps.includes(step));
-    return [...(report.allow ?? []), ...(step?.allow ?? []), ...(block?.allow ?? []), ...(procedure?.allow ?? [])];
+    const blocks = procedure === null ? [] : [...procedure.stages, ...procedure.repairs];
+    const block = step === null ? undefined : blocks.find((other) => other.steps.includes(step));
+    return [
+      ...this.all.filter((allow) => within(source, allow.extent)),
+      ...(report.allow ?? []),
+      ...(step?.allow ?? []),
+      ...(block?.allow ?? []),
+      ...(procedure?.allow ?? []),
+    ];
   }
 
   private made(rule: Rule, replay: Replay | null, report: Report, step: Step | null, source: Source): Finding {

@@ -1,15 +1,16 @@
 import type { Finding } from '../model/finding.ts';
 import type { Procedure } from '../model/procedure.ts';
-import type { Allow, Source } from '../model/source.ts';
+import type { Allow } from '../model/source.ts';
 import type { Replay, Visitor } from '../replay/replay.ts';
 import type { Resolved } from '../resolve/resolve.ts';
 import { Collector } from './collector.ts';
 import { rules } from './index.ts';
+import { within } from './within.ts';
 
 /** All findings of a workspace, and those of each procedure. */
 export function findingsOf(resolved: Resolved, replays: ReadonlyMap<Procedure, readonly Replay[]>) {
   const used = new Set<Allow>();
-  const collector = new Collector(null, used);
+  const collector = new Collector(null, resolved.concessions, used);
   for (const rule of rules) {
     const report = collector.reporter(rule);
     rule.workspace?.(resolved, report);
@@ -19,7 +20,7 @@ export function findingsOf(resolved: Resolved, replays: ReadonlyMap<Procedure, r
   const common = collector.findings();
   const byProcedure = new Map<Procedure, Finding[]>();
   for (const procedure of resolved.procedures) {
-    const own = procedureFindings(procedure, replays.get(procedure) ?? [], used);
+    const own = procedureFindings(procedure, replays.get(procedure) ?? [], resolved.concessions, used);
     const around = common.filter((finding) => touches(finding, procedure));
     byProcedure.set(procedure, [...around, ...own.map((finding) => moved(finding, procedure))]);
   }
@@ -30,8 +31,13 @@ export function findingsOf(resolved: Resolved, replays: ReadonlyMap<Procedure, r
   return { all, byProcedure };
 }
 
-function procedureFindings(procedure: Procedure, replays: readonly Replay[], used: Set<Allow>): Finding[] {
-  const collector = new Collector(procedure, used);
+function procedureFindings(
+  procedure: Procedure,
+  replays: readonly Replay[],
+  concessions: readonly Allow[],
+  used: Set<Allow>,
+): Finding[] {
+  const collector = new Collector(procedure, concessions, used);
   for (const rule of rules) rule.procedure?.(procedure, collector.reporter(rule));
   for (const replay of replays) {
     replay.visit(together(rules.flatMap((rule) => rule.replay?.(replay, collector.reporter(rule, replay)) ?? [])));
@@ -83,32 +89,15 @@ function moved(finding: Finding, procedure: Procedure): Finding {
   };
 }
 
-function within(source: Source, extent: Source): boolean {
-  if (source.file !== extent.file) return false;
-  const { start } = source.range;
-  return (
-    (start.line > extent.range.start.line ||
-      (start.line === extent.range.start.line && start.character >= extent.range.start.character)) &&
-    start.line <= extent.range.end.line
-  );
-}
-
 /** Concessions that silence nothing, or name no rule. */
 function idleConcessions(resolved: Resolved, used: ReadonlySet<Allow>): Finding[] {
   const rule = rules.find((other) => other.code === 'allow-without-effect')!;
-  const collector = new Collector(null, new Set());
+  const collector = new Collector(null, [], new Set());
   const report = collector.reporter(rule);
-  const all = resolved.procedures.flatMap((procedure) => [
-    ...procedure.allow,
-    ...procedure.specs.flatMap((spec) => spec.allow),
-    ...procedure.numbers.flatMap((number) => number.allow),
-    ...procedure.repairs.flatMap((repair) => repair.allow),
-    ...[...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps.flatMap((step) => step.allow)),
-  ]);
   const places = (allow: Allow) =>
     `${allow.source.file}:${allow.source.range.start.line}:${allow.source.range.start.character}`;
   const usedPlaces = new Set([...used].map(places));
-  for (const allow of [...all, ...resolved.families.flatMap((family) => family.parts.flatMap((part) => part.allow))]) {
+  for (const allow of resolved.concessions) {
     if (usedPlaces.has(places(allow))) continue;
     const known = rules.some((other) => other.code === allow.rule);
     report({

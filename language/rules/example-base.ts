@@ -11,6 +11,7 @@ export const exampleShop = `shop bench "Example bench" {
   station tester "Nozzle tester"     clean, pressure
   wrench TW-80   range 16..80 N·m  within 4 %
   gauge  PG-400  range 0..400 bar  class 0.25  graduated 1 bar  at tester
+  tool   MIC-1   range 0..25 mm  within 0.003 mm
   fluid  solvent "Cleaning solvent"  solvent
   fluid  suds    "Washing suds"      detergent
   fluid  cal-oil "Calibration fluid" test-oil

@@ -259,6 +259,7 @@ describe('left-hand-tight. Not:', () => {
       family,
       head: 'procedure example "Example" for screw-holder at bench revision A',
       receive: instead('cap inlet, tip', 'cap inlet'),
+      asFound: '',
       teardown: '',
       clean: '',
       build: '',
@@ -542,6 +543,7 @@ describe('open-port-in-dirt. Not:', () => {
         '  port tip on nozzle\n  port vent on nut  open in transit\n  port bore on body  under spacer',
       ),
       receive: instead('cap inlet, tip', 'cap inlet, tip, vent'),
+      asFound: (text: string) => text.replaceAll('cap inlet, tip', 'cap inlet, tip, vent'),
       teardown: instead('guard body.end', 'cap bore\n      guard body.end'),
       clean: instead('uncap inlet, tip', 'uncap inlet, tip, vent, bore'),
     };
@@ -666,9 +668,7 @@ describe('specifications. Not:', () => {
   });
 
   it('(a `read` needs none)', () => {
-    const asFound =
-      '\n    stage as-found at tester {\n      uncap inlet, tip\n      connect inlet\n      read opening as found\n      relieve    disconnect inlet\n      cap inlet, tip\n    }';
-    expect(found(procedureWith({ receive: (text) => text + asFound }))).toEqual([]);
+    expect(found(procedureWith({ asFound: instead('opening as found', 'opening as found "Slowly"') }))).toEqual([]);
   });
 });
 
@@ -706,9 +706,7 @@ describe('gates. Not:', () => {
   });
 
   it('gate-before-prime: as found', () => {
-    const asFound =
-      '\n    stage as-found at tester {\n      uncap inlet, tip\n      connect inlet\n      read opening as found "As it came"\n      relieve    disconnect inlet\n      cap inlet, tip\n    }';
-    expect(found(procedureWith({ receive: (text) => text + asFound }))).toEqual([]);
+    expect(found(procedureWith({ asFound: instead('opening as found', 'opening as found "Slowly"') }))).toEqual([]);
   });
 
   it('gate-stale: fitting a dust seal or a cap', () => {

@@ -25,8 +25,8 @@ describe('a finding on the way of a repair', () => {
   it('names the way, by the numbers printed on the sheet', () => {
     const [one, ...others] = found(procedureWith({ repairs: noTorqueInClose }));
     expect(others).toEqual([]);
-    expect(one).toMatchObject({ rule: 'left-hand-tight', step: '6.3' });
-    expect(one!.message).toMatch(/ This happens after opening \(6\.3\) fails and reshim \(R1\) is done\.$/u);
+    expect(one).toMatchObject({ rule: 'left-hand-tight', step: '7.3' });
+    expect(one!.message).toMatch(/ This happens after opening \(7\.3\) fails and reshim \(R1\) is done\.$/u);
     expect(one!.related).toEqual(['It is so since step R1.3b. close']);
   });
 
@@ -40,7 +40,7 @@ describe('a finding on the way of a repair', () => {
     expect(others).toEqual([]);
     expect(one).toMatchObject({ rule: 'fitted-dirty', step: 'R2.3a', at: 'close' });
     expect(one!.message).toMatch(
-      / This happens after opening \(6\.3\) fails and reshim \(R1\) is done, then opening \(6\.3\) fails and renew-nozzle \(R2\) is done\.$/u,
+      / This happens after opening \(7\.3\) fails and reshim \(R1\) is done, then opening \(7\.3\) fails and renew-nozzle \(R2\) is done\.$/u,
     );
   });
 
@@ -53,15 +53,15 @@ describe('a finding on the way of a repair', () => {
     });
     const [one, ...others] = found(text);
     expect(others).toEqual([]);
-    expect(one).toMatchObject({ rule: 'fitted-dirty', step: '5.6' });
-    expect(one!.message).toMatch(/ This happens after the check at 5\.4 fails and renew \(R2\) is done\.$/u);
+    expect(one).toMatchObject({ rule: 'fitted-dirty', step: '6.6' });
+    expect(one!.message).toMatch(/ This happens after the check at 6\.4 fails and renew \(R2\) is done\.$/u);
   });
 
   it('says no way where it is so on the first one', () => {
     const [one] = found(procedureWith({ build: noTorque }));
-    expect(one).toMatchObject({ rule: 'left-hand-tight', step: '6.3' });
+    expect(one).toMatchObject({ rule: 'left-hand-tight', step: '7.3' });
     expect(one!.message).not.toContain('This happens');
-    expect(one!.related).toEqual(['It is so since step 5.6. run-down nut']);
+    expect(one!.related).toEqual(['It is so since step 6.6. run-down nut']);
   });
 });
 
@@ -69,21 +69,21 @@ describe('one finding per cause', () => {
   it('the first way wins: what is wrong on it is not told again on the way of a repair', () => {
     const [one, ...others] = found(procedureWith({ finish: instead('      cap inlet, tip\n', '') }));
     expect(others).toEqual([]);
-    expect(one).toMatchObject({ rule: 'open-port-in-dirt', step: '7.2' });
+    expect(one).toMatchObject({ rule: 'open-port-in-dirt', step: '8.2' });
     expect(one!.message).not.toContain('This happens');
   });
 
-  // Told a second time: “… This happens after opening (6.3) fails and reshim (R1) is done.” One relieve is missing.
+  // Told a second time: “… This happens after opening (7.3) fails and reshim (R1) is done.” One relieve is missing.
   it('the first way wins, where the state before comes from another step on each way', () => {
     expect(steps(procedureWith({ prove: instead('relieve    disconnect inlet', 'disconnect inlet') }))).toEqual([
-      '6.4 opened-under-pressure',
+      '7.4 opened-under-pressure',
     ]);
   });
 
   it('two slips are two findings: in the stage and in the sequence of the repair', () => {
     const two = found(procedureWith({ build: noTorque, repairs: noTorqueInClose }));
     expect(two.map(({ rule, related }) => `${rule}: ${related}`)).toEqual([
-      'left-hand-tight: It is so since step 5.6. run-down nut',
+      'left-hand-tight: It is so since step 6.6. run-down nut',
       'left-hand-tight: It is so since step R1.3b. close',
     ]);
   });
@@ -96,7 +96,7 @@ describe('one finding per cause', () => {
           build: instead('rinse all in cal-oil', 'rinse all in cal-oil except shim'),
         }),
       ),
-    ).toEqual(['5.5 fitted-dirty']);
+    ).toEqual(['6.5 fitted-dirty']);
   });
 
   it('a missing clamp is told at the first joint', () => {
@@ -110,11 +110,11 @@ describe('one finding per cause', () => {
               .replace('      torque nut', '      torque nut to nut-fit\n      slacken nut\n      torque nut'),
         }),
       ),
-    ).toEqual(['5.6 not-clamped']);
+    ).toEqual(['6.6 not-clamped']);
   });
 
   it('a nut that is not run down is told once', () => {
-    expect(steps(procedureWith({ build: instead('      run-down nut\n', '') }))).toEqual(['5.6 torque-out-of-order']);
+    expect(steps(procedureWith({ build: instead('      run-down nut\n', '') }))).toEqual(['6.6 torque-out-of-order']);
   });
 
   it('what is left undone in a repair is told where the unit leaves it', () => {
@@ -137,7 +137,7 @@ describe('part numbers', () => {
       }),
     );
     expect(others).toEqual([]);
-    expect(one).toMatchObject({ rule: 'left-hand-tight', step: '6.3' });
+    expect(one).toMatchObject({ rule: 'left-hand-tight', step: '7.3' });
     expect(one!.message).toMatch(/ Only for A-220\.$/u);
   });
 
@@ -237,10 +237,10 @@ ${patches}
     expect(others).toEqual([]);
     expect(one).toMatchObject({
       rule: 'left-hand-tight',
-      step: '6.3',
+      step: '7.3',
       at: 'procedure sister "Sister" like example revision A {',
     });
-    expect(one!.message).toMatch(/^Step 6\.3, taken over from example: /u);
+    expect(one!.message).toMatch(/^Step 7\.3, taken over from example: /u);
     expect(one!.related[0]).toBe(
       'The step was taken over from example. test opening  read pressure within opening  on fail reshim (3 times)',
     );
@@ -328,10 +328,10 @@ describe('a concession', () => {
       build: noTorque,
       prove: instead('on fail reshim (3 times)', `on fail reshim (3 times)  allow gate-before-prime ${because}`),
     });
-    expect(steps(text).sort()).toEqual(['6.3 left-hand-tight', '– allow-without-effect']);
+    expect(steps(text).sort()).toEqual(['7.3 left-hand-tight', '– allow-without-effect']);
   });
 
-  // Told at the next place where it matters: 7.3, the sign-off. The nut is as loose as it was when it was allowed.
+  // Told at the next place where it matters: 8.3, the sign-off. The nut is as loose as it was when it was allowed.
   it('covers its cause, not only the first place where it is told', () => {
     const text = procedureWith({
       build: noTorque,

@@ -6,7 +6,7 @@ import type { Allow, Source } from '../model/source.ts';
 import type { Replay, Visitor, Way } from '../replay/replay.ts';
 import type { Resolved } from '../resolve/resolve.ts';
 
-export type Area = 'order' | 'protection' | 'specifications' | 'gates' | 'hazards' | 'record' | 'hygiene';
+export type Area = 'order' | 'protection' | 'specifications' | 'tools' | 'gates' | 'hazards' | 'record' | 'hygiene';
 
 /** What a rule says of one place. */
 export interface Report {
@@ -39,6 +39,8 @@ export interface Rule {
   /** Stable name; it says the defect. */
   readonly code: string;
   readonly severity: Severity;
+  /** It makes the sheet unsafe: no setting lowers it, only a concession with its reason. */
+  readonly unsafe?: true;
   /** One line: what it finds. */
   readonly title: string;
   /** Over all that the files declare. */

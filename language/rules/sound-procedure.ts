@@ -11,6 +11,7 @@ export interface Texts {
   readonly head: string;
   readonly specs: string;
   readonly receive: string;
+  readonly asFound: string;
   readonly teardown: string;
   readonly dress: string;
   readonly clean: string;
@@ -23,7 +24,7 @@ export interface Texts {
 const sound: Texts = {
   shop: exampleShop,
   family: exampleFamily,
-  head: 'procedure example "Example" for holder at bench revision A',
+  head: 'procedure example "Example" for holder at bench revision A approved by "Works manager" on 2026-10-05',
   specs: `
     spec opening    pressure  250 bar +8 -0  source "Example sheet"
     spec nut-fit    torque    60 N·m ±5      source "Example sheet"
@@ -36,12 +37,21 @@ const sound: Texts = {
       cap inlet, tip
       clean outside
     }`,
+  asFound: `
+    stage as-found at tester {
+      uncap inlet, tip
+      connect inlet
+      read opening as found
+      relieve    disconnect inlet
+      cap inlet, tip
+    }`,
   teardown: `
     stage teardown at strip {
       clamp body
       slacken nut
       discard washer
       remove nut, nozzle, needle, spacer, seat, spring, shim
+      measure shim with MIC-1
       keep nozzle, needle, spacer, seat, spring, shim at tank "Own basket, own number"
       guard body.end with nut
       unclamp body
@@ -114,7 +124,7 @@ export function procedureWith(
     return changed === undefined ? sound[name] : typeof changed === 'string' ? changed : changed(sound[name]);
   };
   const items = (
-    ['specs', 'receive', 'teardown', 'dress', 'clean', 'build', 'prove', 'finish', 'repairs'] as const
+    ['specs', 'receive', 'asFound', 'teardown', 'dress', 'clean', 'build', 'prove', 'finish', 'repairs'] as const
   ).map(at);
   return `${at('shop')}\n${at('family')}\n${at('head')}\n{${items.join('\n')}\n}\n`;
 }

@@ -11,9 +11,12 @@ export function concessionsTable(setting: Setting): TableBlock | null {
   const at = (where: string, allow: readonly Allow[]) => allow.map(({ rule, because }) => ({ where, rule, because }));
   const all = [
     ...at(places.procedure, procedure.allow),
+    ...at(places.shop, procedure.shop.allow),
+    ...at(places.family, procedure.family.allow),
     ...procedure.family.parts.flatMap((part) => at(`${places.part} ${titleOf(part)}`, part.allow)),
     ...procedure.specs.flatMap((spec) => at(`${places.spec} ${titleOf(spec)}`, spec.allow)),
     ...setting.numbers.flatMap((number) => at(`${places.number} ${number.name}`, number.allow)),
+    ...procedure.stages.flatMap((stage, index) => at(`${places.stage} ${index + 1}`, stage.allow)),
     ...procedure.repairs.flatMap((repair, index) => at(`${places.repair} R${index + 1}`, repair.allow)),
     ...allSteps(setting).flatMap((step) => at(`${places.step} ${step.number}`, step.allow)),
   ];

@@ -78,6 +78,8 @@ function part(name: string, title: string, more: Partial<Part> = {}): Part {
     heldIn: null,
     suppliedLoose: false,
     readyToFit: false,
+    moves: null,
+    bindsOver: null,
     allow: [],
     ...more,
   };
@@ -95,6 +97,7 @@ function asset(kind: Asset['kind'], name: string, more: Partial<Asset>): Asset {
     due: null,
     damped: false,
     digital: false,
+    length: null,
     ...more,
   };
 }
@@ -185,6 +188,8 @@ export const shop: Shop = {
     },
   ],
   airBelow: null,
+  masters: [],
+  allow: [],
 };
 
 const face = (on: string, name: string, meets: string, guardedBy: string | null = null) => ({
@@ -237,6 +242,7 @@ export const family: Family = {
   adjusters: [],
   provenBy: ['opening', 'seat-leak', 'chatter', 'spray', 'back-leak'].map((name) => ({ name, source: next() })),
   provenAcrossSet: [{ name: 'opening', source: next() }],
+  allow: [],
 };
 
 export const noFigures: TestFigures = {
@@ -295,6 +301,7 @@ export function step(verb: Verb, ids = '', more: Partial<Step> = {}): Step {
     oiled: false,
     forTrial: false,
     readyToFit: false,
+    moves: null,
     asFound: false,
     accept: null,
     reject: null,
@@ -326,6 +333,7 @@ export const gate = (name: string, ...fails: [string, number | null][]): Gate =>
 const use = (spec: string) => ({ form: 'spec' as const, spec, source: here() });
 const tool = (name: string) => ({
   form: 'asset' as const,
+  adapter: null,
   name,
   source: here(),
 });
@@ -341,6 +349,7 @@ const stage = (name: string, title: string, station: string | null, steps: Step[
   ...named(name, title),
   station,
   together,
+  allow: [],
   steps,
 });
 const numbered = <T extends { readonly steps: readonly Step[] }>(places: readonly T[], prefix: string): T[] =>
@@ -427,6 +436,7 @@ export const procedure: Procedure = {
           rule: 'rate-not-measured',
           because: 'Shop rule; the prediction is checked by the re-test',
           source: next(),
+          extent: next(),
         },
       ],
       sourceText: 'Common practice',
@@ -554,6 +564,7 @@ export const procedure: Procedure = {
               rule: 'gauge-too-coarse',
               because: 'Gauge of class 0.1 is on order',
               source: next(),
+              extent: next(),
             },
           ],
         }),
@@ -630,6 +641,7 @@ export const procedure: Procedure = {
               target: nominal('254 bar'),
               targetSpec: null,
               rate: 'shim-rate',
+              neverAbove: null,
             },
           }),
           ...close(),
