@@ -1,5 +1,6 @@
 import type { Gate, Procedure, Step } from '../model/procedure.ts';
 import type { FluidKind } from '../model/shop.ts';
+import type { Verb } from '../model/verbs.ts';
 import * as bits from './cells.ts';
 import { isHydraulic } from './hydraulic.ts';
 import { type Relations, restsOn } from './relations.ts';
@@ -28,7 +29,11 @@ export class Transfer {
     const parts = partNames(step);
     for (const name of [...parts, ...step.withObjects.map((object) => object.name)]) {
       // A step that names a part has it in hand, where the unit is.
-      if (state.layout.parts.has(name)) set(state.part(name).where, 1);
+      if (!state.layout.parts.has(name)) continue;
+      set(state.part(name).where, 1);
+      // Taken out of its basket: it must be put down again before the unit goes on.
+      if (inHand.has(step.verb) && !this.notOnIt(name) && state.may(state.part(name).place, bits.place.off | bits.place.sub))
+        set(state.part(name).kept, bits.kept.loose);
     }
     const taken = bits.readingOf(step);
     // What is read as found is of the unit as it came, not of this build.
@@ -45,12 +50,16 @@ export class Transfer {
       case 'book-in':
       case 'do':
       case 'read':
-      case 'choose':
       case 'press':
       case 'compress':
       case 'release':
       case 'line-up':
         if (step.verb === 'read' && isHydraulic(step, this.procedure)) set(unit.pressure, bits.flag.yes);
+        return;
+      case 'choose':
+        // Another one out of the drawer, as it lies there.
+        for (const name of parts)
+          if (!this.relations.part(name).readyToFit) set(state.part(name).dirt, bits.dirt.preserved);
         return;
       case 'tag':
         return set(unit.tagged, bits.flag.yes);
@@ -188,6 +197,11 @@ export class Transfer {
       case 'sign-off':
         return set(unit.signed, bits.flag.yes);
     }
+  }
+
+  /** Not on the unit at all: of another part number, or in a bag beside it. */
+  private notOnIt(name: string): boolean {
+    return this.absent.has(name) || this.relations.part(name).suppliedLoose;
   }
 
   private notGone(parts: readonly string[], state: State): string[] {
@@ -390,6 +404,20 @@ export function provesThrough(gate: Gate, name: string, what: string): boolean {
   if (gate.provesThrough !== null) return gate.provesThrough.includes(what);
   return !name.startsWith('check ') && !name.startsWith('measure ');
 }
+
+/** Verbs for which a part is taken out of the place where it is kept. */
+const inHand: ReadonlySet<Verb> = new Set<Verb>([
+  'wash',
+  'rinse',
+  'soak',
+  'wipe',
+  'blow-dry',
+  'oil',
+  'clean-holes',
+  'lap',
+  'check',
+  'measure',
+]);
 
 /** Names of the parts that a step acts on: a face's or a port's part is not taken in hand. */
 export function partNames(step: Step): string[] {

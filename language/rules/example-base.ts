@@ -52,6 +52,7 @@ const exampleNumber = '  number A-250';
 export const exampleRepair = `  repair reshim {
     open
     choose shim to bring opening to 254 bar by shim-rate
+    rinse shim in cal-oil
     close
   }
   sequence open {

@@ -202,7 +202,7 @@ describe('part-left-out. Not:', () => {
         procedureWith({
           build: instead(
             fit,
-            `      guard body.end with nut\n      cap inlet\n      wait 10 min\n      uncap inlet\n      remove nut\n${fit}`,
+            `      keep shim, spring, seat, spacer, nozzle, needle at build "Own tray"\n      guard body.end with nut\n      cap inlet\n      wait 10 min\n      uncap inlet\n      remove nut\n${fit}`,
           ),
         }),
       ),
@@ -226,7 +226,8 @@ describe('part-left-out. Not:', () => {
     const change = {
       family: instead('  part washer', '  part clip   "Pipe clip"        on body\n  part washer'),
       teardown: instead('discard washer', 'discard washer\n      only A-220 { remove clip   keep clip at tank }'),
-      finish: instead('fit washer', 'fit washer\n      only A-220 { fit clip }'),
+      clean: (text: string) => text.replace('keep nozzle', 'only A-220 { keep clip at build }\n      keep nozzle'),
+      build: instead('      unclamp body', '      only A-220 { fit clip }\n      unclamp body'),
     };
     expect(found(procedureWith(change))).toEqual([]);
   });
@@ -817,7 +818,8 @@ describe('hygiene. Not:', () => {
     const change = {
       family: instead('  part washer', '  part cap    "Dust cap"         on body\n  part washer'),
       teardown: instead('discard washer', 'discard washer\n      remove cap\n      keep cap at tank'),
-      finish: instead('fit washer', 'fit cap, washer'),
+      clean: instead('keep nozzle', 'keep cap, nozzle'),
+      build: instead('      unclamp body', '      fit cap\n      unclamp body'),
     };
     expect(found(procedureWith(change))).toEqual([]);
   });

@@ -27,7 +27,7 @@ describe('a finding on the way of a repair', () => {
     expect(others).toEqual([]);
     expect(one).toMatchObject({ rule: 'left-hand-tight', step: '7.3' });
     expect(one!.message).toMatch(/ This happens after opening \(7\.3\) fails and reshim \(R1\) is done\.$/u);
-    expect(one!.related).toEqual(['It is so since step R1.3b. close']);
+    expect(one!.related).toEqual(['It is so since step R1.4b. close']);
   });
 
   it('names two repairs where the second comes after the first', () => {
@@ -84,7 +84,7 @@ describe('one finding per cause', () => {
     const two = found(procedureWith({ build: noTorque, repairs: noTorqueInClose }));
     expect(two.map(({ rule, related }) => `${rule}: ${related}`)).toEqual([
       'left-hand-tight: It is so since step 6.6. run-down nut',
-      'left-hand-tight: It is so since step R1.3b. close',
+      'left-hand-tight: It is so since step R1.4b. close',
     ]);
   });
 
@@ -122,7 +122,7 @@ describe('one finding per cause', () => {
     const turn = '\n    repair turn { do "Turn the needle in its seat" }';
     expect(
       steps(procedureWith({ build: instead('      unclamp body\n', lift), repairs: (sound) => sound + turn })),
-    ).toEqual(['R1.3f left-connected', 'R1.3f opened-under-pressure']);
+    ).toEqual(['R1.4f left-connected', 'R1.4f opened-under-pressure']);
   });
 });
 
@@ -182,7 +182,7 @@ describe('a finding in a sequence', () => {
   it('stands at the call, with the place in the sequence beside it', () => {
     const [one, ...others] = found(procedureWith({ repairs: noLocated }));
     expect(others).toEqual([]);
-    expect(one).toMatchObject({ rule: 'part-not-located', step: 'R1.3a', at: 'close' });
+    expect(one).toMatchObject({ rule: 'part-not-located', step: 'R1.4a', at: 'close' });
     expect(one!.related).toEqual([
       'The step stands in sequence close. fit shim, spring, seat, spacer, nozzle located with needle',
     ]);
@@ -194,7 +194,7 @@ describe('a finding in a sequence', () => {
       repairs: (sound) =>
         `${noLocated(sound)}\n    repair flush {\n      open\n      wash nozzle, needle in solvent\n      rinse nozzle, needle in cal-oil\n      close\n    }`,
     });
-    expect(steps(twice)).toEqual(['R1.3a part-not-located']);
+    expect(steps(twice)).toEqual(['R1.4a part-not-located']);
   });
 
   it('is found at each call that makes it wrong', () => {

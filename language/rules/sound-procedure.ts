@@ -70,6 +70,7 @@ const sound: Texts = {
       wash nozzle, needle in solvent
       blow-dry all with air at most 1.5 bar
       guard body.end with nut
+      keep nozzle, needle, spacer, seat, spring, shim at build "Own tray, own number"
     }`,
   build: `
     stage build at build {
@@ -100,6 +101,7 @@ const sound: Texts = {
     repair reshim {
       open
       choose shim to bring opening to 254 bar by shim-rate
+      rinse shim in cal-oil
       close
     }
     sequence open {

@@ -1,0 +1,57 @@
+import { Checker, type CheckResult, type SourceFile } from '../../language/check.ts';
+import type { Finding } from '../../language/model/finding.ts';
+import { commutes } from './commutes.ts';
+import { applied, type Mutant } from './mutant.ts';
+
+export type Verdict = 'killed' | 'survived' | 'equivalent';
+
+export interface Judged {
+  readonly mutant: Mutant;
+  readonly verdict: Verdict;
+  readonly findings: readonly Finding[];
+  /** A finding speaks of something that stands in the broken text, or stands on its line. */
+  readonly atPlace: boolean;
+}
+
+/** Judges the mutants of a workspace that checks clean. */
+export class Judge {
+  private readonly checker = new Checker();
+  private readonly files: readonly SourceFile[];
+  private readonly sound: CheckResult;
+
+  constructor(files: readonly SourceFile[]) {
+    this.files = files;
+    this.sound = this.checker.check(files);
+    if (this.sound.findings.length > 0)
+      throw new Error(
+        `The text is not clean before it is broken:\n${this.sound.findings.map(({ rule, source, message }) => `${source.file}:${source.range.start.line + 1} ${rule}: ${message}`).join('\n')}`,
+      );
+  }
+
+  judge(mutant: Mutant): Judged {
+    const files = this.files.map((file) =>
+      file.uri === mutant.file ? { uri: file.uri, text: applied(file.text, mutant.edits) } : file,
+    );
+    const broken = this.checker.check(files);
+    const { findings } = broken;
+    const verdict =
+      findings.length > 0
+        ? 'killed'
+        : mutant.kind === 'swap two steps' && commutes(this.sound, broken)
+          ? 'equivalent'
+          : 'survived';
+    return { mutant, verdict, findings, atPlace: findings.some((finding) => speaksOf(finding, mutant, files)) };
+  }
+}
+
+/** Whether a finding points at what was broken: by its line, a related line, or a name. */
+function speaksOf(finding: Finding, mutant: Mutant, files: readonly SourceFile[]): boolean {
+  const places = [finding.source, ...(finding.related ?? []).map(({ source }) => source)];
+  if (places.some(({ file, range }) => file === mutant.file && Math.abs(range.start.line + 1 - mutant.line) <= 1))
+    return true;
+  const text = [
+    finding.message,
+    ...places.map(({ file, range }) => files.find(({ uri }) => uri === file)?.text.split('\n')[range.start.line] ?? ''),
+  ].join(' ');
+  return mutant.names.some((name) => name.length > 2 && text.includes(name));
+}
