@@ -28,6 +28,8 @@ export async function activate(context: ExtensionContext): Promise<Handtight> {
     documentSelector: [
       { scheme: 'file', language: 'rebuild' },
       { scheme: 'untitled', language: 'rebuild' },
+      // The settings of the workspace are checked as they are typed.
+      { scheme: 'file', pattern: '**/handtight.json' },
     ],
     outputChannel: window.createOutputChannel('Handtight', { log: true }),
     initializationOptions: { rulePages: Uri.joinPath(context.extensionUri, 'language/rules').toString() },

@@ -9,6 +9,7 @@ import type { Link } from './resolve/context.ts';
 import { type Resolved, resolve } from './resolve/resolve.ts';
 import { type DeclaredSymbol, symbolsOf } from './resolve/symbols.ts';
 import { findingsOf } from './rules/engine.ts';
+import { isSettings, readSettings, withSeverities } from './settings/settings.ts';
 
 /** A file as it was read or is being typed. */
 export interface SourceFile {
@@ -41,7 +42,7 @@ interface ParsedSource {
   readonly problems: readonly SyntaxProblem[];
 }
 
-/** Parses and checks a workspace of files. Pure; never throws. */
+/** Parses and checks a workspace of files, with its settings file if one is among them. Pure; never throws. */
 export function checkFiles(files: readonly SourceFile[]): CheckResult {
   return new Checker().check(files);
 }
@@ -51,7 +52,10 @@ export class Checker {
   private parsed = new Map<string, ParsedSource>();
 
   /** The server and the command line call this one function; only presentation differs. */
-  check(files: readonly SourceFile[]): CheckResult {
+  check(all: readonly SourceFile[]): CheckResult {
+    const files = all.filter(({ uri }) => !isSettings(uri));
+    const settings = all.filter(({ uri }) => isSettings(uri)).map(({ uri, text }) => readSettings(uri, text));
+    const severities = new Map(settings.flatMap((one) => [...one.severities]));
     const now = new Map<string, ParsedSource>();
     for (const file of files) {
       const known = this.parsed.get(file.uri);
@@ -64,9 +68,13 @@ export class Checker {
     const syntax = files.flatMap((file) =>
       now.get(file.uri)!.problems.map((problem) => syntaxFinding(file.uri, problem)),
     );
-    const { all, byProcedure } = findingsOf(resolved, replays);
-    const order = new Map(files.map((file, index) => [file.uri, index]));
-    const findings = [...syntax, ...all].sort(
+    const { all: found, byProcedure } = findingsOf(resolved, replays);
+    const order = new Map(all.map((file, index) => [file.uri, index]));
+    const told = [
+      ...settings.flatMap(({ problems }) => problems),
+      ...withSeverities([...syntax, ...found], severities),
+    ];
+    const findings = told.sort(
       (a, b) =>
         (order.get(a.source.file) ?? 0) - (order.get(b.source.file) ?? 0) ||
         a.source.range.start.line - b.source.range.start.line ||
@@ -77,7 +85,10 @@ export class Checker {
       procedures: resolved.procedures.map((procedure) => ({
         procedure,
         replays: replays.get(procedure)!,
-        findings: [...syntax.filter((finding) => standsIn(finding, procedure)), ...byProcedure.get(procedure)!],
+        findings: withSeverities(
+          [...syntax.filter((finding) => standsIn(finding, procedure)), ...byProcedure.get(procedure)!],
+          severities,
+        ),
       })),
       jobs: resolved.jobs,
       resolved,

@@ -1,4 +1,6 @@
+import { existsSync } from 'node:fs';
 import { Checker, type CheckResult, type SourceFile } from '../../language/check.ts';
+import { settingsName } from '../../language/settings/settings.ts';
 import { filesAt, shownPath } from '../workspace/find-files.ts';
 import { readText } from '../workspace/read-text.ts';
 import { UsageError } from './usage-error.ts';
@@ -17,14 +19,16 @@ export interface CliWorkspace {
  */
 export async function openWorkspace(paths: readonly string[], around: string | undefined): Promise<CliWorkspace> {
   const asked = collect(paths.length === 0 ? ['.'] : paths);
-  if (asked.length === 0) {
+  if (!asked.some((path) => path.endsWith('.rebuild'))) {
     throw new UsageError(
       `There is no .rebuild file in ${paths.length === 0 ? 'this folder' : paths.join(', ')}. Give a file or a folder that has some.`,
     );
   }
   const alone = paths.length > 0 && paths.every((path) => path.endsWith('.rebuild'));
   const near = around !== undefined ? collect([around]) : alone ? collect(['.']) : [];
-  const all = [...new Set([...asked, ...near])];
+  // The settings of the folder that the command is run in hold whatever is asked about.
+  const own = existsSync(settingsName) ? [settingsName] : [];
+  const all = [...new Set([...asked, ...near, ...own])];
   const files: SourceFile[] = [];
   for (const path of all) {
     const read = await readText(path);
@@ -32,7 +36,7 @@ export async function openWorkspace(paths: readonly string[], around: string | u
     else if (asked.includes(path))
       throw new UsageError(read.kind === 'gone' ? `${path} is no longer there.` : `${path}: ${read.message}`);
   }
-  return { files, asked: new Set(asked), result: new Checker().check(files) };
+  return { files, asked: new Set([...asked, ...own]), result: new Checker().check(files) };
 }
 
 function collect(paths: readonly string[]): string[] {

@@ -3,13 +3,12 @@
  * once for each state, because names are visible across files.
  */
 import { opendir } from 'node:fs/promises';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import { Checker, type CheckResult } from '../../language/check.ts';
+import { isRead } from '../workspace/find-files.ts';
 import { type ReadText, readText } from '../workspace/read-text.ts';
 import { canonicalUri, pathOfUri, uriOfPath } from './uris.ts';
-
-const extension = '.rebuild';
 
 /** Folders that hold no author's text, however many there are. */
 const skippedFolders = new Set(['node_modules', 'out', 'dist']);
@@ -48,7 +47,7 @@ export class Library {
       const inside = join(path, entry.name);
       if (entry.isDirectory()) {
         if (!entry.name.startsWith('.') && !skippedFolders.has(entry.name)) await this.#scanFolder(inside);
-      } else if (entry.isFile() && entry.name.endsWith(extension)) {
+      } else if (entry.isFile() && isRead(entry.name)) {
         this.#disk.set(uriOfPath(inside), await readText(inside));
       }
     }
@@ -57,7 +56,7 @@ export class Library {
   /** Reads a file anew that came, changed or went. */
   async refresh(uri: string): Promise<void> {
     const path = pathOfUri(uri);
-    if (path === null || !path.endsWith(extension)) return;
+    if (path === null || !isRead(basename(path))) return;
     const read = await readText(path);
     if (read.kind === 'gone') this.#disk.delete(canonicalUri(uri));
     else this.#disk.set(canonicalUri(uri), read);

@@ -16,6 +16,7 @@ import {
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import type { z } from 'zod';
 import { rules } from '../../language/rules/index.ts';
+import { isSettings } from '../../language/settings/settings.ts';
 import { codeActions, fixAll } from './code-actions.ts';
 import { completions } from './completion.ts';
 import { debounce } from './debounce.ts';
@@ -99,7 +100,7 @@ export function serve(connection: Connection): void {
   connection.onInitialized(async () => {
     if (watches) {
       await connection.client.register(DidChangeWatchedFilesNotification.type, {
-        watchers: [{ globPattern: '**/*.rebuild' }],
+        watchers: [{ globPattern: '**/*.rebuild' }, { globPattern: '**/handtight.json' }],
       });
     }
     await readSettings();
@@ -150,7 +151,7 @@ export function serve(connection: Connection): void {
 
   connection.onCompletion(({ textDocument, position, context }) => {
     const document = library.document(textDocument.uri);
-    if (document === undefined) return [];
+    if (document === undefined || isSettings(document.uri)) return [];
     return completions(document.getText(), document.offsetAt(position), library.check(), {
       rules,
       textOf,

@@ -1,5 +1,6 @@
 import { lstatSync, readdirSync, statSync } from 'node:fs';
 import { join, relative, resolve } from 'node:path';
+import { settingsName } from '../../language/settings/settings.ts';
 
 /** Folders that hold no author's text. */
 const skipped = new Set(['node_modules', 'out', 'dist']);
@@ -30,8 +31,13 @@ function below(folder: string): string[] {
       const path = join(folder, name);
       const stat = lstatSync(path, { throwIfNoEntry: false });
       if (stat?.isDirectory()) return name.startsWith('.') || skipped.has(name) ? [] : below(path);
-      return stat !== undefined && name.endsWith('.rebuild') ? [path] : [];
+      return stat !== undefined && isRead(name) ? [path] : [];
     });
+}
+
+/** A file's name says whether it is read: procedures, and the settings of a workspace. */
+export function isRead(name: string): boolean {
+  return name.endsWith('.rebuild') || name === settingsName;
 }
 
 /** A path as it is shown and kept in records: from the current folder, with forward slashes. */

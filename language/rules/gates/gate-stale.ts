@@ -5,6 +5,7 @@ import type { Rule } from '../rule.ts';
 export const gateStale: Rule = {
   code: 'gate-stale',
   severity: 'error',
+  unsafe: true,
   title: 'What was tested is changed after the test, and the test is not run again.',
   replay: ({ program, layout }, report) => ({
     end({ state, way, last, block }) {

@@ -10,6 +10,7 @@ import { listed, stationWords } from '../words.ts';
 export const leftConnected: Rule = {
   code: 'left-connected',
   severity: 'error',
+  unsafe: true,
   title: 'The line of the tester is still connected when the unit leaves, is capped, is opened or is done.',
   replay: ({ program, layout, relations }, report) => {
     const { procedure } = program;

@@ -6,6 +6,7 @@ import type { Rule } from '../rule.ts';
 export const notOnTheTester: Rule = {
   code: 'not-on-the-tester',
   severity: 'error',
+  unsafe: true,
   title: 'A pressure test is run while the unit is not connected, or away from the tester.',
   replay: ({ program, layout }, report) => {
     const { procedure } = program;

@@ -7,6 +7,7 @@ import { stationWords } from '../words.ts';
 export const openedUnderPressure: Rule = {
   code: 'opened-under-pressure',
   severity: 'error',
+  unsafe: true,
   title: 'The unit is opened or disconnected while it may be under pressure.',
   replay: ({ program, layout, relations }, report) => {
     const left = ({ last, block, state, way }: Departure, message: string) => {

@@ -9,6 +9,7 @@ const lawful: Quantity = { number: '30', unit: 'psi' };
 export const airPressureTooHigh: Rule = {
   code: 'air-pressure-too-high',
   severity: 'error',
+  unsafe: true,
   title: 'A part is blown dry with air at or above the limit, or with no limit given.',
   procedure(procedure, report) {
     const limit = procedure.shop.airBelow ?? lawful;

@@ -5,6 +5,7 @@ import type { Rule } from '../rule.ts';
 export const syntax: Rule = {
   code: 'syntax',
   severity: 'error',
+  unsafe: true,
   title: 'A line that cannot be read, or a clause that has no meaning where it stands.',
   workspace({ problems }, report) {
     for (const problem of problems) {

@@ -7,6 +7,7 @@ import { either } from '../words.ts';
 export const unknownName: Rule = {
   code: 'unknown-name',
   severity: 'error',
+  unsafe: true,
   title: 'A name that nothing declares.',
   workspace({ problems }, report) {
     for (const problem of problems) {

@@ -8,6 +8,7 @@ import { partWords } from '../words.ts';
 export const leftHandTight: Rule = {
   code: 'left-hand-tight',
   severity: 'error',
+  unsafe: true,
   title: 'A joint is run down and not torqued when the unit is tested or leaves.',
   replay: ({ program, layout, relations }, report) => {
     const { procedure } = program;

@@ -5,6 +5,7 @@ import type { Rule } from '../rule.ts';
 export const pressureMissing: Rule = {
   code: 'pressure-missing',
   severity: 'error',
+  unsafe: true,
   title: 'A pressure test says no pressure.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {

@@ -5,6 +5,7 @@ import { partsWords } from '../words.ts';
 export const torqueMissing: Rule = {
   code: 'torque-missing',
   severity: 'error',
+  unsafe: true,
   title: 'A torque step has no torque.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {

@@ -1,0 +1,64 @@
+import { describe, expect, it } from 'vitest';
+import { checkFiles } from '../check.ts';
+import { instead, procedureWith } from '../rules/sound-procedure.ts';
+import { readSettings } from './settings.ts';
+
+const problems = (text: string) =>
+  readSettings('handtight.json', text).problems.map(
+    ({ message, source }) => `${source.range.start.line + 1}:${source.range.start.character + 1} ${message}`,
+  );
+
+const severities = (text: string) => [...readSettings('handtight.json', text).severities];
+
+/** Rule and severity of all that is found in a text beside a settings file. */
+const found = (text: string, settings: string) =>
+  checkFiles([
+    { uri: 'shop/example.rebuild', text },
+    { uri: 'shop/handtight.json', text: settings },
+  ]).findings.map(({ rule, severity }) => `${rule} ${severity}`);
+
+const notLocated = procedureWith({
+  build: instead('spacer located, nozzle located with needle', 'spacer, nozzle located with needle'),
+});
+const loose = procedureWith({ build: instead('      torque nut to nut-fit with TW-80\n', '') });
+
+describe('a settings file', () => {
+  it('raises and lowers severities, and turns a rule off', () => {
+    expect(found(notLocated, '{}')).toEqual(['part-not-located warning']);
+    expect(found(notLocated, '{ "severities": { "part-not-located": "error" } }')).toEqual(['part-not-located error']);
+    expect(found(notLocated, '{ "severities": { "part-not-located": "hint" } }')).toEqual(['part-not-located hint']);
+    expect(found(notLocated, '{ "severities": { "part-not-located": "off" } }')).toEqual([]);
+  });
+
+  it('cannot lower an error that makes the sheet unsafe', () => {
+    const settings = '{\n  "severities": { "left-hand-tight": "off" }\n}';
+    expect(found(loose, settings).sort()).toEqual(['left-hand-tight error', 'syntax error']);
+    expect(problems(settings)).toEqual([
+      '2:38 left-hand-tight keeps a sheet from being released that could hurt somebody: it stays an error. Where one step is right as it is, write allow left-hand-tight because "…" there; the reason prints on the sheet.',
+    ]);
+  });
+
+  it('may have comments and a comma too many', () => {
+    expect(severities('// ours\n{ "severities": { "part-not-located": "hint", }, }')).toEqual([
+      ['part-not-located', 'hint'],
+    ]);
+  });
+
+  it('says what is wrong at its place, and the rest holds', () => {
+    const text =
+      '{ "severities": { "part-not-locatd": "hint", "not-marked": "warning", "no-tolerance": "loud" }, "colour": 1 }';
+    expect(problems(text)).toEqual([
+      '1:87 A severity is "error", "warning", "hint" or "off".',
+      '1:19 No rule is called part-not-locatd. Did you mean part-not-located?',
+      '1:97 colour is no setting. Take it out.',
+    ]);
+    expect(severities(text)).toEqual([['not-marked', 'warning']]);
+  });
+
+  it('that is no JSON, or empty, is told and not used', () => {
+    expect(problems('{ "severities": ')).toHaveLength(1);
+    expect(problems('')).toHaveLength(1);
+    expect(problems('[1, 2]')).toHaveLength(1);
+    expect(severities('{ "severities": { "not-marked": "off" } ')).toEqual([]);
+  });
+});

@@ -1,0 +1,144 @@
+import { findNodeAtLocation, type Node, type ParseError, parseTree, printParseErrorCode } from 'jsonc-parser';
+import { z } from 'zod';
+import { nearest } from '../grammar/nearest.ts';
+import type { Finding, Severity } from '../model/finding.ts';
+import type { Position, Source } from '../model/source.ts';
+import { rules } from '../rules/index.ts';
+
+/** Name of the settings file: at the top of a workspace. */
+export const settingsName = 'handtight.json';
+
+const level = z.enum(['error', 'warning', 'hint', 'off']);
+
+/**
+ * What a settings file may say. A rule whose neglect makes the sheet unsafe can be named, and stays an error: it is
+ * silenced by a concession with its reason only. Published as settings.schema.json.
+ */
+export const settingsSchema = z
+  .strictObject({
+    $schema: z.string().optional(),
+    severities: z
+      .strictObject(
+        Object.fromEntries(
+          rules.map((rule) => [
+            rule.code,
+            (rule.unsafe === true ? z.literal('error') : level).describe(rule.title).optional(),
+          ]),
+        ),
+      )
+      .describe('How grave a finding of each rule is in this workspace, where it is not as built in')
+      .optional(),
+  })
+  .describe('Settings of a workspace of rebuild procedures');
+
+export interface Settings {
+  /** Rules whose severity differs from the one that is built in. */
+  readonly severities: ReadonlyMap<string, Severity | 'off'>;
+  readonly problems: readonly Finding[];
+}
+
+export function isSettings(uri: string): boolean {
+  return uri === settingsName || uri.endsWith(`/${settingsName}`);
+}
+
+/** Reads a settings file. Never throws; what cannot be used is a problem at its place, and is left out. */
+export function readSettings(uri: string, text: string): Settings {
+  const errors: ParseError[] = [];
+  const tree = parseTree(text, errors, { allowTrailingComma: true });
+  const [first] = errors;
+  const problem = (message: string, offset: number, length: number): Finding => ({
+    rule: 'syntax',
+    severity: 'error',
+    message,
+    source: sourceAt(uri, text, offset, length),
+  });
+  if (tree === undefined || first !== undefined) {
+    const at = first ?? { offset: 0, length: text.length, error: 0 };
+    const what = first === undefined ? 'is empty' : `cannot be read here (${printParseErrorCode(first.error)})`;
+    return {
+      severities: new Map(),
+      problems: [
+        problem(
+          `This settings file ${what}: none of it is used. Mend it, or take the file away.`,
+          at.offset,
+          at.length,
+        ),
+      ],
+    };
+  }
+  const read = settingsSchema.safeParse(plain(tree));
+  const problems = read.success ? [] : read.error.issues.map((issue) => told(issue, tree, problem));
+  const severities = new Map<string, Severity | 'off'>();
+  for (const [rule, value] of entries(findNodeAtLocation(tree, ['severities']))) {
+    const known = rules.find(({ code }) => code === rule);
+    const wanted = level.safeParse(value);
+    if (known !== undefined && wanted.success && (known.unsafe !== true || wanted.data === 'error'))
+      severities.set(rule, wanted.data);
+  }
+  return { severities, problems };
+}
+
+/** The findings with the severities of a workspace; those of a rule that is off are left out. */
+export function withSeverities(findings: readonly Finding[], severities: Settings['severities']): readonly Finding[] {
+  if (severities.size === 0) return findings;
+  return findings.flatMap((finding) => {
+    const severity = severities.get(finding.rule) ?? finding.severity;
+    return severity === 'off' ? [] : [severity === finding.severity ? finding : { ...finding, severity }];
+  });
+}
+
+function told(
+  issue: z.core.$ZodIssue,
+  tree: Node,
+  problem: (message: string, offset: number, length: number) => Finding,
+): Finding {
+  const path = issue.path as (string | number)[];
+  if (issue.code === 'unrecognized_keys') {
+    const [key] = issue.keys;
+    const node = findNodeAtLocation(tree, [...path, key!])?.parent ?? tree;
+    const known = path[0] === 'severities' ? rules.map(({ code }) => code) : ['severities'];
+    const near = nearest(key!, known);
+    const mend = near.length > 0 ? `Did you mean ${near.join(' or ')}?` : 'Take it out.';
+    return problem(
+      path[0] === 'severities' ? `No rule is called ${key}. ${mend}` : `${key} is no setting. ${mend}`,
+      node.offset,
+      node.length,
+    );
+  }
+  const node = findNodeAtLocation(tree, path) ?? tree;
+  const rule = rules.find(({ code }) => code === path[1]);
+  if (rule?.unsafe === true)
+    return problem(
+      `${rule.code} keeps a sheet from being released that could hurt somebody: it stays an error. Where one step is right as it is, write allow ${rule.code} because "…" there; the reason prints on the sheet.`,
+      node.offset,
+      node.length,
+    );
+  const message =
+    path[0] === 'severities' && path.length > 1
+      ? 'A severity is "error", "warning", "hint" or "off".'
+      : 'Settings are written like { "severities": { "part-not-located": "error" } }.';
+  return problem(message, node.offset, node.length);
+}
+
+function entries(node: Node | undefined): [string, unknown][] {
+  if (node?.type !== 'object') return [];
+  return (node.children ?? []).map((property) => [
+    property.children![0]!.value as string,
+    property.children![1] === undefined ? undefined : plain(property.children![1]!),
+  ]);
+}
+
+function plain(node: Node): unknown {
+  if (node.type === 'object') return Object.fromEntries(entries(node));
+  if (node.type === 'array') return (node.children ?? []).map(plain);
+  return node.value;
+}
+
+function sourceAt(file: string, text: string, offset: number, length: number): Source {
+  return { file, range: { start: positionAt(text, offset), end: positionAt(text, offset + Math.max(1, length)) } };
+}
+
+function positionAt(text: string, offset: number): Position {
+  const before = text.slice(0, offset).split('\n');
+  return { line: before.length - 1, character: before.at(-1)!.length };
+}
