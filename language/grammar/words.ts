@@ -21,6 +21,7 @@ export const itemHeads = [
   'unit',
   'proven',
   'master',
+  'always',
   'wrench',
   'fluid',
   'stock',

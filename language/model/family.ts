@@ -11,6 +11,8 @@ export interface Family extends Named {
   /** Tests that every unit must pass, in the family's order. */
   readonly provenBy: readonly NameUse[];
   readonly provenAcrossSet: readonly NameUse[];
+  /** Parts that every rebuild looks at or measures. */
+  readonly alwaysChecked: readonly NameUse[];
   /** Concessions on its faces, ports, joints, adjusters and proofs. */
   readonly allow: readonly Allow[];
 }

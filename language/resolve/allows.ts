@@ -18,6 +18,7 @@ const statements: ReadonlySet<string> = new Set([
   'Joint',
   'Adjuster',
   'ProvenBy',
+  'AlwaysChecked',
   'Spec',
   'PartNumber',
   'NumberValues',

@@ -13,7 +13,7 @@ const mostCylinders = 32;
 export function familyOf(context: Context, node: ast.Family): Family {
   const items = <T extends ast.FamilyItem>(type: T['$type']) => node.items.filter((item) => item.$type === type) as T[];
   for (const item of items<ast.Unread>('Unread')) {
-    unreadLine(context, item, ['part', 'face', 'port', 'joint', 'adjuster', 'proven']);
+    unreadLine(context, item, ['part', 'face', 'port', 'joint', 'adjuster', 'proven', 'always']);
   }
   const parts = partsOf(context, items<ast.Part>('Part'));
   const family = {
@@ -24,6 +24,11 @@ export function familyOf(context: Context, node: ast.Family): Family {
     joints: items<ast.Joint>('Joint').flatMap((joint) => jointsOf(context, joint, parts)),
     adjusters: items<ast.Adjuster>('Adjuster').flatMap((adjuster) => adjusterOf(context, adjuster, parts) ?? []),
     ...proofs(context, items<ast.ProvenBy>('ProvenBy')),
+    alwaysChecked: items<ast.AlwaysChecked>('AlwaysChecked').flatMap((item) =>
+      item.parts.flatMap((ref) =>
+        findParts(context, parts, ref).map(({ name }) => ({ name, source: context.source(ref) })),
+      ),
+    ),
     allow: node.items.flatMap((item) => (item.$type === 'Part' ? [] : allowsWithin(context, item))),
   };
   return {

@@ -242,6 +242,7 @@ export const family: Family = {
   adjusters: [],
   provenBy: ['opening', 'seat-leak', 'chatter', 'spray', 'back-leak'].map((name) => ({ name, source: next() })),
   provenAcrossSet: [{ name: 'opening', source: next() }],
+  alwaysChecked: [],
   allow: [],
 };
 

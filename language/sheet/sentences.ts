@@ -33,7 +33,7 @@ function wordsOf(procedure: Procedure, step: Step): (string | Span)[] {
     case 'photo':
       return [`photograph the unit${more}`];
     case 'clamp':
-      return [`clamp ${objects}${step.holder === null ? '' : ` in ${step.holder}`}${more}`];
+      return [`clamp ${objects}${heldIn(procedure, step)}${more}`];
     case 'unclamp':
       return [`unclamp ${objects}${more}`];
     case 'slacken':
@@ -181,4 +181,11 @@ function chosen(procedure: Procedure, step: Step): string {
   return stock === undefined
     ? ''
     : ` from ${inSentence(stock.title === stock.name ? 'stock' : stock.title)}, ${stock.text}`;
+}
+
+/** What the unit is clamped in, as the step says or the family. */
+function heldIn(procedure: Procedure, step: Step): string {
+  const [first] = step.objects;
+  const holder = step.holder ?? procedure.family.parts.find(({ name }) => name === first?.name)?.heldIn ?? null;
+  return holder === null ? '' : ` in ${holder}`;
 }

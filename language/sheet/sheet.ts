@@ -1,6 +1,6 @@
 import type { Caution } from '../cautions/index.ts';
 import { usualCautions } from '../cautions/index.ts';
-import type { Hazard, Procedure } from '../model/index.ts';
+import type { Allow, Hazard, Procedure } from '../model/index.ts';
 import { attemptGrids, unitGrids } from './boxes.ts';
 import { concessionsTable } from './concessions.ts';
 import { repairWords } from './fail-path.ts';
@@ -38,6 +38,7 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
         ]),
         line: { file: stage.source.file, line: stage.source.range.start.line },
       },
+      ...allowedHere(stage.allow),
       ...(cautions.stages.get(stage.name) ?? []).map(fullCaution),
       ...steps.map((step) => stepBlock(setting, stage, step, cautions.steps.get(step), false)),
       {
@@ -68,13 +69,7 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
           line: repair.source.range.start.line,
         },
       },
-      ...repair.allow.map(
-        ({ rule, because }): Block => ({
-          kind: 'text',
-          text: `${words.facts.allowed}: ${rule} ${words.facts.because} ${because}`,
-          strong: false,
-        }),
-      ),
+      ...allowedHere(repair.allow),
       ...(cautions.repairs.get(repair.name) ?? []).map(fullCaution),
       ...steps.map((step) => stepBlock(setting, repair, step, cautions.steps.get(step), true)),
       {
@@ -157,4 +152,13 @@ function findingsTable({ options }: Setting): TableBlock | null {
       { text: finding.message },
     ]),
   };
+}
+
+/** Concessions on a whole stage or repair, at its head. */
+function allowedHere(allow: readonly Allow[]): Block[] {
+  return allow.map(({ rule, because }) => ({
+    kind: 'text',
+    text: `${words.facts.allowed}: ${rule} ${words.facts.because} ${because}`,
+    strong: false,
+  }));
 }

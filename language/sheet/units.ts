@@ -1,7 +1,7 @@
 import type { Procedure, Step, ToolUse } from '../model/procedure.ts';
 import type { Asset } from '../model/shop.ts';
 import type { Kind, Limit, Quantity, UnitName } from '../quantities/index.ts';
-import { compare, kindOfUnit, window } from '../quantities/index.ts';
+import { compare, formatQuantity, kindOfUnit, window } from '../quantities/index.ts';
 import { limitText, unitOfLimit } from './figures.ts';
 import { specLimits } from './limits.ts';
 import type { Setting } from './setting.ts';
@@ -18,13 +18,13 @@ export function assetsAt(procedure: Procedure, station: string | null): Asset[] 
 }
 
 /** What a tool reads: its range, and its marks if the shop says them. */
-type Scale = Pick<Asset, 'range' | 'graduated'>;
+export type Scale = Pick<Asset, 'range' | 'graduated'>;
 
 /**
  * The scale that a limit is read on: of the step's own tool, else of a gauge at the station. It measures the limit's
  * kind; of several it is the first whose range holds the limit.
  */
-function scaleFor(setting: Setting, step: Step, where: Where, kind: Kind, limit: Limit | null): Scale | null {
+export function scaleFor(setting: Setting, step: Step, where: Where, kind: Kind, limit: Limit | null): Scale | null {
   const own = step.tools.flatMap((tool): Scale[] => {
     if (tool.form === 'kind') return [{ range: tool.range, graduated: null }];
     const known = tool.form === 'asset' ? asset(setting.procedure, tool.name) : undefined;
@@ -120,7 +120,12 @@ export function toolWords(procedure: Procedure, tool: ToolUse): string {
   switch (tool.form) {
     case 'asset': {
       const range = asset(procedure, tool.name)?.range ?? null;
-      return range === null ? tool.name : `${tool.name}, ${limitText(range)}`;
+      const { adapter } = tool;
+      const behind =
+        adapter === null
+          ? ''
+          : ` ${words.tools.adapter(formatQuantity(adapter.length), adapter.angle === null ? null : formatQuantity(adapter.angle))}`;
+      return `${range === null ? tool.name : `${tool.name}, ${limitText(range)}`}${behind}`;
     }
     case 'kind': {
       const name = words.tools.kinds[tool.kind].toLowerCase();

@@ -48,6 +48,7 @@ export const words = {
     ready: 'Got',
   },
   tools: {
+    adapter: (length: string, angle: string | null) => `and adapter ${length}${angle === null ? '' : ` at ${angle}`}`,
     title: 'Tools to have ready',
     tool: 'Tool',
     range: 'Range',

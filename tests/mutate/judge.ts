@@ -1,6 +1,6 @@
 import { Checker, type CheckResult, type SourceFile } from '../../language/check.ts';
 import type { Finding } from '../../language/model/finding.ts';
-import { commutes } from './commutes.ts';
+import { isEquivalent } from './equivalent.ts';
 import { applied, type Mutant } from './mutant.ts';
 
 export type Verdict = 'killed' | 'survived' | 'equivalent';
@@ -37,7 +37,7 @@ export class Judge {
     const verdict =
       findings.length > 0
         ? 'killed'
-        : mutant.kind === 'swap two steps' && commutes(this.sound, broken)
+        : mutant.kind !== 'drop a fact of the family' && isEquivalent(this.sound, broken)
           ? 'equivalent'
           : 'survived';
     return { mutant, verdict, findings, atPlace: findings.some((finding) => speaksOf(finding, mutant, files)) };

@@ -205,7 +205,12 @@ class Breaker {
       if (node === undefined) continue;
       const now = change(node.text);
       if (now === null) continue;
-      this.add(kind, limit, [{ start: node.offset, end: node.end, text: now }], `${node.text} → ${now} in ${this.line(limit)}`);
+      this.add(
+        kind,
+        limit,
+        [{ start: node.offset, end: node.end, text: now }],
+        `${node.text} → ${now} in ${this.line(limit)}`,
+      );
       return;
     }
   }
@@ -214,7 +219,12 @@ class Breaker {
 
   private partFact(fact: ast.PartFact) {
     if (fact.$type === 'PartAllow' || fact.$type === 'PartEach') return;
-    this.add('drop a fact of the family', fact, [this.cut(fact)], `${this.words(fact)} of ${this.words(fact.$container!)}`);
+    this.add(
+      'drop a fact of the family',
+      fact,
+      [this.cut(fact)],
+      `${this.words(fact)} of ${this.words(fact.$container!)}`,
+    );
   }
 
   private familyItem(node: AstNode) {
@@ -236,7 +246,12 @@ class Breaker {
       if (value === undefined) continue;
       const head = GrammarUtils.findNodeForKeyword(node.$cstNode, keyword)?.offset ?? value.offset;
       const edit = { start: head, end: value.end, text: '' };
-      this.add('drop a fact of the family', node, [edit], `${this.text.slice(edit.start, edit.end)} of ${this.words(node)}`);
+      this.add(
+        'drop a fact of the family',
+        node,
+        [edit],
+        `${this.text.slice(edit.start, edit.end)} of ${this.words(node)}`,
+      );
     }
     const lists = { ProvenBy: 'tests', Joint: 'traits', Port: 'names' } as Readonly<Record<string, string>>;
     const property = lists[node.$type];
@@ -246,7 +261,12 @@ class Breaker {
       if (node.$type !== 'Joint' && items.length === 1) return;
       const from = index === 0 ? item.offset : items[index - 1]!.end;
       const to = index === 0 && items.length > 1 ? items[1]!.offset : item.end;
-      this.add('drop a fact of the family', node, [{ start: from, end: to, text: '' }], `${item.text} of ${this.words(node)}`);
+      this.add(
+        'drop a fact of the family',
+        node,
+        [{ start: from, end: to, text: '' }],
+        `${item.text} of ${this.words(node)}`,
+      );
     });
   }
 

@@ -39,9 +39,7 @@ const rows = kinds.map((kind) => {
     survived: survivors.filter(({ mutant }) => reasonFor(mutant) === null).length,
   };
 });
-console.table(
-  Object.fromEntries(rows.filter(({ breaks }) => breaks > 0).map(({ kind, ...counts }) => [kind, counts])),
-);
+console.table(Object.fromEntries(rows.filter(({ breaks }) => breaks > 0).map(({ kind, ...counts }) => [kind, counts])));
 const killed = judged.filter(({ verdict }) => verdict === 'killed');
 const several = [1, 2, 3].map((count) => killed.filter(({ findings }) => findings.length === count).length);
 console.log(
@@ -52,7 +50,8 @@ const place = ({ mutant }: Judged) => `${mutant.file}:${mutant.line} ${mutant.ki
 const survived = judged.filter((one) => one.verdict === 'survived');
 for (const { name, reason } of reasons) {
   const of = survived.filter(({ mutant }) => reasonFor(mutant)?.name === name);
-  if (of.length > 0) console.log(`\n${of.length} survived with a reason: ${reason}\n${of.map((one) => `  ${place(one)}`).join('\n')}`);
+  if (of.length > 0)
+    console.log(`\n${of.length} survived with a reason: ${reason}\n${of.map((one) => `  ${place(one)}`).join('\n')}`);
 }
 const open = survived.filter(({ mutant }) => reasonFor(mutant) === null);
 if (open.length > 0) console.log(`\nSurvived with no reason:\n${open.map((one) => `  ${place(one)}`).join('\n')}`);
@@ -63,5 +62,7 @@ if (elsewhere.length > 0)
   );
 if (shown)
   for (const one of killed)
-    console.log(`${place(one)}\n${one.findings.map(({ rule, step, message }) => `    ${step ?? ''} ${rule}: ${message}`).join('\n')}`);
+    console.log(
+      `${place(one)}\n${one.findings.map(({ rule, step, message }) => `    ${step ?? ''} ${rule}: ${message}`).join('\n')}`,
+    );
 process.exitCode = open.length > 0 ? 1 : 0;

@@ -1,21 +1,41 @@
 import type { CheckedProcedure, CheckResult } from '../../language/check.ts';
 import type { Step } from '../../language/model/procedure.ts';
 import type { Replay, Way } from '../../language/replay/replay.ts';
+import { sheetOf, textOf } from '../../language/sheet/index.ts';
 
 /**
- * Whether a workspace with two steps swapped is the same in all that the replay knows: on every way the same states
- * at every point, but for the one between the two. The sheet is then the same up to order.
+ * Whether a workspace that was broken is the same in all that the replay knows and in all that is printed: on every way
+ * the same states at every point (of two steps swapped, but for the one between them), and the same lines on the sheet
+ * up to their order and numbers. Nothing was broken then.
  */
-export function commutes(sound: CheckResult, swapped: CheckResult): boolean {
-  return sound.procedures.every((one, index) => {
-    const other = swapped.procedures[index];
-    return other !== undefined && sameProcedure(one, other);
-  });
+export function isEquivalent(sound: CheckResult, broken: CheckResult): boolean {
+  return (
+    sound.procedures.length === broken.procedures.length &&
+    sound.procedures.every((one, index) => sameProcedure(one, broken.procedures[index]!))
+  );
 }
 
 function sameProcedure(one: CheckedProcedure, other: CheckedProcedure): boolean {
   if (one.replays.length !== other.replays.length) return false;
-  return one.replays.every((replay, index) => sameReplay(replay, other.replays[index]!));
+  return (
+    one.replays.every((replay, index) => sameReplay(replay, other.replays[index]!)) && linesOf(one) === linesOf(other)
+  );
+}
+
+const known = new WeakMap<CheckedProcedure, string>();
+
+/** The lines of the sheet without their numbers, sorted. */
+function linesOf(one: CheckedProcedure): string {
+  let lines = known.get(one);
+  if (lines === undefined) {
+    const { procedure, findings } = one;
+    lines = textOf(sheetOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings, hash: '' }))
+      .map((line) => line.replaceAll(/\bR?\d+\.\d+[a-z]*\b/gu, ''))
+      .sort()
+      .join('\n');
+    known.set(one, lines);
+  }
+  return lines;
 }
 
 function sameReplay(one: Replay, other: Replay): boolean {
@@ -24,12 +44,20 @@ function sameReplay(one: Replay, other: Replay): boolean {
   /** Points at which another step stands in the other order; at the last of a run the two have come together again. */
   const differs = steps.map((step, at) => step !== otherSteps[at]);
   const between = (at: number) => differs[at] === true && differs[at + 1] === true;
+  // A check that fails sends the unit to its repair with what stood before it done: where two steps of a stage have
+  // changed places, the state inside the repair may differ, and must be the same when the stage goes on.
+  const inRepair = (at: number) => isRepair(one, at);
+  const aside = differs.some((other, at) => other && inRepair(at)) ? () => false : inRepair;
   const [states, others] = [statesOf(one), statesOf(other)];
   if (states.size !== others.size) return false;
   return [...states].every(([key, { at, text }]) => {
     const there = others.get(key);
-    return there !== undefined && (between(at) || there.text === text);
+    return there !== undefined && (between(at) || aside(at) || there.text === text);
   });
+}
+
+function isRepair({ program }: Replay, at: number): boolean {
+  return program.procedure.repairs.some((repair) => repair === program.points[at]!.block);
 }
 
 function stepsOf(replay: Replay): string[] {

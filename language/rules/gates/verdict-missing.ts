@@ -1,0 +1,27 @@
+import type { Rule } from '../rule.ts';
+
+/** A check that sorts parts says when one is lapped or rejected, and not when it is good; or the other way about. */
+export const verdictMissing: Rule = {
+  code: 'verdict-missing',
+  severity: 'warning',
+  title: 'A check says only one side of what is good and what is not.',
+  procedure(procedure, report) {
+    for (const block of [...procedure.stages, ...procedure.repairs]) {
+      for (const step of block.steps) {
+        if (step.verb !== 'check' || step.verdicts.length === 0) continue;
+        const says = (verdict: string) => step.verdicts.some((one) => one.verdict === verdict);
+        const onlyRejects = step.verdicts.every(({ verdict }) => verdict === 'reject');
+        if (says('reuse') && (says('reject') || (step.gate?.onFail.length ?? 0) > 0)) continue;
+        // A first look for what is scrap says no more than that; so does a check with words of what is good.
+        if (onlyRejects) continue;
+        if (!says('reuse') && step.text !== null) continue;
+        report({
+          at: step,
+          message: says('reuse')
+            ? 'This check says what is good, and not what is scrap: two hands sort the same face two ways. Write “reject if "…"”, or what is done on fail.'
+            : 'This check says what is lapped and what is scrap, and not what is good as it is: faces are lapped that need none. Write “reuse if "…"”.',
+        });
+      }
+    }
+  },
+};

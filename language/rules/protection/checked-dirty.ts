@@ -1,0 +1,49 @@
+import type { Step } from '../../model/procedure.ts';
+import { dirt, place, wet } from '../../replay/cells.ts';
+import type { Rule } from '../rule.ts';
+import { partsWords } from '../words.ts';
+
+/** A part is judged while it is dirty, or wet with solvent, detergent or water. Moving it in test oil is another thing. */
+export const checkedDirty: Rule = {
+  code: 'checked-dirty',
+  severity: 'error',
+  title: 'A part is judged while it is dirty, or still wet from the wash.',
+  replay: ({ program, relations }, report) => ({
+    step({ step, before, way }) {
+      if (!judges(step)) return;
+      const parts = [
+        ...new Set(
+          step.objects.flatMap(({ kind, name }) =>
+            kind === 'part' ? [name] : kind === 'face' ? [relations.face(name).part] : [],
+          ),
+        ),
+      ].filter((name) => !program.absent.has(name) && !before.may(before.part(name).place, place.gone));
+      const dirty = parts.filter((name) => before.may(before.part(name).dirt, dirt.dirty | dirt.loosened));
+      const wetOnes = parts.filter((name) => before.may(before.part(name).wet, wet.solvent | wet.water));
+      const names = dirty.length > 0 ? dirty : wetOnes;
+      const [first] = names;
+      if (first === undefined) return;
+      const cells = before.part(first);
+      const since = before.since[dirty.length > 0 ? cells.dirt : cells.wet]!;
+      const words = partsWords(program.procedure, names);
+      const [are, them] = names.length > 1 ? ['are', 'them'] : ['is', 'it'];
+      report({
+        at: step,
+        way,
+        since,
+        cause: dirty.length > 0 ? `dirty:${since < 0 ? first : since}` : `wet:${since}`,
+        message:
+          dirty.length > 0
+            ? `The ${words} ${are} judged dirty: a crack or a line hides under the dirt. Wash ${them} before.`
+            : `The ${words} ${are} judged wet from the wash: a film shines like a good face and hides a hair crack. Blow ${them} dry before.`,
+      });
+    },
+  }),
+};
+
+/** Says what is good, or sends to a repair. A first look that can only reject may be taken at the dirt as it came. */
+function judges(step: Step): boolean {
+  if (step.gate === null || (step.verb !== 'check' && step.verb !== 'measure')) return false;
+  const onlyRejects = step.verdicts.length > 0 && step.verdicts.every(({ verdict }) => verdict === 'reject');
+  return !onlyRejects && (step.gate.onFail.length > 0 || step.verdicts.length > 0);
+}

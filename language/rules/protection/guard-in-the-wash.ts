@@ -1,0 +1,30 @@
+import { guard } from '../../replay/cells.ts';
+import type { Rule } from '../rule.ts';
+import { capital, faceWords, partWords } from '../words.ts';
+
+/** A part is washed with the guard still on its face: what lies under the guard is not washed. */
+export const guardInTheWash: Rule = {
+  code: 'guard-in-the-wash',
+  severity: 'error',
+  title: 'A part is washed while a guard is on its lapped face.',
+  replay: ({ program, layout, relations }, report) => ({
+    step({ step, before, way }) {
+      if (step.verb !== 'wash' && step.verb !== 'soak') return;
+      const { procedure } = program;
+      for (const object of step.objects) {
+        const face = relations.faces(object.name).find((one) => before.may(layout.faces.get(one.id)!.guard, guard.on));
+        if (face === undefined) continue;
+        const since = before.since[layout.faces.get(face.id)!.guard];
+        const guardWords = face.guardedBy === null ? 'guard' : partWords(procedure, face.guardedBy);
+        report({
+          at: step,
+          source: object.source,
+          way,
+          since,
+          cause: `guard-on:${face.id}:${since}`,
+          message: `${capital(faceWords(procedure, face.id))} still has the ${guardWords} on as its guard when the ${partWords(procedure, object.name)} is washed: the dirt stays under it. Write “remove ${face.guardedBy ?? 'the guard'}” before.`,
+        });
+      }
+    },
+  }),
+};

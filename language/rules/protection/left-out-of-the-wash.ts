@@ -1,0 +1,53 @@
+import type { Stage } from '../../model/procedure.ts';
+import { dirt, place } from '../../replay/cells.ts';
+import { restsOn } from '../../replay/relations.ts';
+import type { Rule } from '../rule.ts';
+import { variantParts } from '../variant-parts.ts';
+import { partsWords } from '../words.ts';
+
+/** The first stage that washes names parts and forgets some that lie beside them, as dirty as they came. */
+export const leftOutOfTheWash: Rule = {
+  code: 'left-out-of-the-wash',
+  severity: 'error',
+  title: 'The first wash names the parts, and leaves some out that came in dirty.',
+  replay: (replay, report) => {
+    const { program, relations } = replay;
+    const { procedure } = program;
+    const washing = procedure.stages.filter((stage) => washes(stage).length > 0);
+    const [first] = washing;
+    const last = first === undefined ? undefined : washes(first).at(-1);
+    // `all` means all, and `all except` says what is left out.
+    if (first === undefined || washes(first).some((step) => step.all)) return {};
+    const later = new Set(
+      procedure.stages
+        .slice(procedure.stages.indexOf(first) + 1)
+        .filter((stage) => stage.station !== first.station)
+        .flatMap((stage) => washes(stage).flatMap((step) => (step.all ? [] : step.objects.map(({ name }) => name)))),
+    );
+    const mine = variantParts(replay);
+    return {
+      after({ step, way }, state) {
+        if (step !== last || way.repair !== null) return;
+        const out = (name: string) => state.may(state.part(name).place, place.off | place.sub | place.guard);
+        const left = procedure.family.parts.filter(({ name, suppliedLoose }) => {
+          if (!mine(name) || suppliedLoose || later.has(name)) return false;
+          // The unit's own body stays where it is: it is to be washed once it stands open.
+          const open = restsOn(relations.part(name)).length === 0 && relations.onIt(name).some((on) => out(on.name));
+          return (out(name) || open) && state.may(state.part(name).dirt, dirt.dirty);
+        });
+        if (left.length === 0) return;
+        const names = left.map(({ name }) => name);
+        report({
+          at: step,
+          way,
+          cause: `left-out:${names.join()}`,
+          message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'are' : 'is'} left out of the first wash: ${names.length > 1 ? 'they go' : 'it goes'} on dirty among clean parts. Add ${left.map(({ base }) => base).join(', ')} to it, or write wash all except what is not to be washed.`,
+        });
+      },
+    };
+  },
+};
+
+function washes(stage: Stage) {
+  return stage.steps.filter((step) => step.verb === 'wash' || step.verb === 'soak');
+}
