@@ -1,11 +1,19 @@
 /**
- * The page of the preview: a bar in the editor's colours, and the sheet in a frame of its own. The inner frame keeps the
- * sheet's styles from the editor's and runs no script: its sandbox lets this page reach in, and nothing in it reach out.
+ * The page of a view: a bar in the editor's colours, and the sheet or the specifications in a frame of its own. The
+ * inner frame keeps the page's styles from the editor's and runs no script: its sandbox lets this page reach in, and nothing in it reach out.
  */
-import { l10n } from 'vscode';
+
+/** The words of a view's frame. */
+export interface FrameWords {
+  readonly title: string;
+  /** What the inner frame is, for those who do not see it. */
+  readonly page: string;
+  /** The button that prints; null: nothing to print. */
+  readonly print: string | null;
+}
 
 /** The page. `nonce` is new for each: only the script below carries it. */
-export function frameHtml(nonce: string): string {
+export function frameHtml(nonce: string, words: FrameWords): string {
   const policy = [
     "default-src 'none'",
     // The sheet carries its fonts and pictures in itself, and its styles in a style element.
@@ -14,29 +22,23 @@ export function frameHtml(nonce: string): string {
     "style-src 'unsafe-inline'",
     `script-src 'nonce-${nonce}'`,
   ].join('; ');
-  const words = {
-    clean: l10n.t('No errors'),
-    error: l10n.t('1 error: prints as a draft only'),
-    errors: l10n.t('{0} errors: prints as a draft only'),
-  };
   return `<!DOCTYPE html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${policy}">
-<title>${markup(l10n.t('Sheet'))}</title>
+<title>${markup(words.title)}</title>
 <style>${style}</style>
 </head>
 <body>
 <header>
   <button id="problems" type="button"></button>
   <span class="space"></span>
-  <button id="print" type="button">${markup(l10n.t('Print to PDF'))}</button>
+  ${words.print === null ? '' : `<button id="print" type="button">${markup(words.print)}</button>`}
 </header>
 <p id="none" role="status"></p>
-<div id="view"><iframe id="sheet" sandbox="allow-same-origin" srcdoc="${markup(empty)}" title="${markup(l10n.t('Sheet as it prints'))}"></iframe></div>
-<script nonce="${nonce}">const words = ${JSON.stringify(words)};
-${script}</script>
+<div id="view"><iframe id="sheet" sandbox="allow-same-origin" srcdoc="${markup(empty)}" title="${markup(words.page)}"></iframe></div>
+<script nonce="${nonce}">${script}</script>
 </body>
 </html>`;
 }
@@ -86,11 +88,11 @@ let shown = null;
 let file = null;
 /* The line that was scrolled to: typing on in it leaves the page where the reader put it. */
 let scrolledTo = null;
-print.addEventListener('click', () => host.postMessage({ type: 'print' }));
-problems.addEventListener('click', () => host.postMessage({ type: 'problems' }));
+print?.addEventListener('click', () => host.postMessage({ type: 'print' }));
+problems.addEventListener('click', () => { if (!nextMissing()) host.postMessage({ type: 'problems' }); });
 
 addEventListener('message', ({ data }) => {
-  if (data.type === 'sheet') showSheet(data.answer, data.uri);
+  if (data.type === 'page') showPage(data.answer, data.uri, data.status);
   if (data.type === 'reveal') { wanted = data.line; reveal(); }
 });
 
@@ -105,16 +107,16 @@ new ResizeObserver(() => {
   reveal();
 }).observe(view);
 
-function showSheet(answer, uri) {
-  const sheet = answer.kind === 'sheet';
+function showPage(answer, uri, status) {
+  const there = answer.kind !== 'none';
   host.setState({ uri });
-  view.hidden = !sheet;
-  none.hidden = sheet;
-  problems.hidden = !sheet;
-  print.disabled = !sheet;
-  if (!sheet) { none.textContent = answer.reason; shown = null; return; }
-  problems.textContent = answer.errors === 0 ? words.clean : answer.errors === 1 ? words.error : words.errors.replace('{0}', answer.errors);
-  problems.classList.toggle('bad', answer.errors > 0);
+  view.hidden = !there;
+  none.hidden = there;
+  problems.hidden = !there;
+  if (print) print.disabled = !there;
+  if (!there) { none.textContent = answer.reason; shown = null; return; }
+  problems.textContent = status.text;
+  problems.classList.toggle('bad', status.bad);
   file = answer.file;
   const key = uri + '\\n' + answer.title;
   const page = new DOMParser().parseFromString(answer.html, 'text/html');
@@ -146,6 +148,17 @@ function addMark(inner) {
   inner.head.append(mark);
 }
 
+/* The next thing that is missing below the one shown last; after the last one the first. */
+let missingShown = -1;
+function nextMissing() {
+  const inner = frame.contentDocument;
+  const all = inner.querySelectorAll('tr.missing');
+  if (all.length === 0) return false;
+  missingShown = (missingShown + 1) % all.length;
+  show(all[missingShown]);
+  return true;
+}
+
 /* The step of the cursor's line, or the last one that begins above it. */
 function reveal() {
   const inner = frame.contentDocument;
@@ -154,6 +167,8 @@ function reveal() {
   for (const element of inner.querySelectorAll('[data-source-line]')) {
     if (element.dataset.sourceFile !== file) continue;
     const line = Number(element.dataset.sourceLine);
+    // What says its last line holds no more than its own.
+    if (element.dataset.sourceLast !== undefined && Number(element.dataset.sourceLast) < wanted) continue;
     if (line <= wanted && (best === null || line > Number(best.dataset.sourceLine))) best = element;
   }
   for (const old of inner.querySelectorAll('.handtight-here')) if (old !== best) old.classList.remove('handtight-here');
@@ -161,7 +176,12 @@ function reveal() {
   best.classList.add('handtight-here');
   if (scrolledTo === wanted) return;
   scrolledTo = wanted;
-  const box = best.getBoundingClientRect();
+  show(best);
+}
+
+function show(element) {
+  const inner = frame.contentDocument;
+  const box = element.getBoundingClientRect();
   const height = inner.documentElement.clientHeight;
   // By hand: scrollIntoView would move this page too.
   if (box.top < 0 || box.bottom > height) inner.scrollingElement.scrollTop += box.top - Math.max(0, (height - box.height) / 2);

@@ -1,4 +1,4 @@
-/** The live preview: the sheet of what stands at the cursor, beside the editor, as it would be printed. */
+/** The live views beside the editor, of what stands at the cursor: the sheet as it would be printed, and the specifications. */
 import {
   commands,
   Disposable,
@@ -16,24 +16,96 @@ import {
   workspace,
 } from 'vscode';
 import type { LanguageClient } from 'vscode-languageclient/node';
-import { frameHtml } from './preview-frame.ts';
+import { type FrameWords, frameHtml } from './preview-frame.ts';
 import type { PrintPlace } from './print.ts';
-import { checkedMethod, type SheetAnswer, type SheetQuestion, sheetMethod } from './requests.ts';
+import {
+  checkedMethod,
+  type SheetAnswer,
+  type SheetQuestion,
+  type SpecsAnswer,
+  sheetMethod,
+  specsMethod,
+} from './requests.ts';
 
-const viewType = 'handtight.sheet';
+type PageAnswer = SheetAnswer | SpecsAnswer;
+
+/** What differs between the views that stand beside the editor. */
+interface View {
+  readonly viewType: string;
+  readonly command: string;
+  readonly method: string;
+  readonly title: string;
+  titleOf(page: string): string;
+  readonly words: FrameWords;
+  /** What the bar says of a page, and whether it is bad. */
+  status(answer: Exclude<PageAnswer, { kind: 'none' }>): Status;
+}
+
+interface Status {
+  readonly text: string;
+  readonly bad: boolean;
+}
 
 /** Messages to the frame; lines are zero-based. */
 export type ToFrame =
-  | { readonly type: 'sheet'; readonly answer: SheetAnswer; readonly uri: string }
+  | { readonly type: 'page'; readonly answer: PageAnswer; readonly uri: string; readonly status: Status | null }
   | { readonly type: 'reveal'; readonly line: number };
 
-/** Registers `handtight.preview`, and takes a preview up again that was open when the window was closed. */
+/** The sheet as it would be printed. */
+function sheetView(): View {
+  return {
+    viewType: 'handtight.sheet',
+    command: 'handtight.preview',
+    method: sheetMethod,
+    title: l10n.t('Sheet'),
+    titleOf: (page) => l10n.t('Sheet: {0}', page),
+    words: { title: l10n.t('Sheet'), page: l10n.t('Sheet as it prints'), print: l10n.t('Print to PDF') },
+    status(answer) {
+      const errors = answer.kind === 'sheet' ? answer.errors : 0;
+      const text =
+        errors === 0
+          ? l10n.t('No errors')
+          : errors === 1
+            ? l10n.t('1 error: prints as a draft only')
+            : l10n.t('{0} errors: prints as a draft only', errors);
+      return { text, bad: errors > 0 };
+    },
+  };
+}
+
+/** Part numbers across, limits with source and tool down. */
+function specsView(): View {
+  return {
+    viewType: 'handtight.specs',
+    command: 'handtight.specs',
+    method: specsMethod,
+    title: l10n.t('Specifications'),
+    titleOf: (page) => l10n.t('Specifications: {0}', page),
+    words: { title: l10n.t('Specifications'), page: l10n.t('Specifications of the procedure'), print: null },
+    status(answer) {
+      const missing = answer.kind === 'specs' ? answer.missing : 0;
+      const text =
+        missing === 0
+          ? l10n.t('Nothing missing')
+          : missing === 1
+            ? l10n.t('1 thing missing: show it')
+            : l10n.t('{0} things missing: show the next', missing);
+      return { text, bad: missing > 0 };
+    },
+  };
+}
+
+/** Registers the views beside the editor, and takes those up again that were open when the window was closed. */
 export function registerPreview(context: ExtensionContext, client: LanguageClient): Disposable {
-  const preview = new SheetPreview(context, client);
+  return Disposable.from(...[sheetView(), specsView()].map((view) => registerView(view, context, client)));
+}
+
+function registerView(view: View, context: ExtensionContext, client: LanguageClient): Disposable {
+  const preview = new Preview(view, context, client);
   return Disposable.from(
     preview,
-    commands.registerCommand('handtight.preview', (uri?: Uri) => preview.show(uri)),
-    window.registerWebviewPanelSerializer(viewType, {
+    commands.registerCommand(view.command, (uri?: Uri) => preview.show(uri)),
+    window.registerWebviewPanelSerializer(view.viewType, {
       async deserializeWebviewPanel(panel, state: unknown) {
         const uri =
           typeof state === 'object' && state !== null && 'uri' in state && typeof state.uri === 'string'
@@ -46,7 +118,8 @@ export function registerPreview(context: ExtensionContext, client: LanguageClien
 }
 
 /** One panel that follows the active `.rebuild` editor. */
-class SheetPreview implements Disposable {
+class Preview implements Disposable {
+  readonly #view: View;
   readonly #client: LanguageClient;
   readonly #context: ExtensionContext;
   readonly #always: Disposable[] = [];
@@ -58,13 +131,14 @@ class SheetPreview implements Disposable {
   #asked = 0;
   #cursorMoved: NodeJS.Timeout | undefined;
 
-  constructor(context: ExtensionContext, client: LanguageClient) {
+  constructor(view: View, context: ExtensionContext, client: LanguageClient) {
+    this.#view = view;
     this.#context = context;
     this.#client = client;
     this.#always.push(
       client.onNotification(checkedMethod, () => this.#refresh()),
       window.onDidChangeActiveTextEditor((editor) => {
-        // A cursor that moved just before in the editor that was left would bring its sheet back.
+        // A cursor that moved just before in the editor that was left would bring its page back.
         clearTimeout(this.#cursorMoved);
         this.#follow(editor);
       }),
@@ -92,8 +166,8 @@ class SheetPreview implements Disposable {
       this.#position = editor.selection.active;
     if (this.#panel === undefined) {
       const panel = window.createWebviewPanel(
-        viewType,
-        l10n.t('Sheet'),
+        this.#view.viewType,
+        this.#view.title,
         { viewColumn: ViewColumn.Beside, preserveFocus: true },
         { enableScripts: true, localResourceRoots: [], retainContextWhenHidden: false },
       );
@@ -119,22 +193,22 @@ class SheetPreview implements Disposable {
     panel.onDidDispose(() => {
       if (this.#panel === panel) this.#panel = undefined;
     });
-    // The frame says `ready` when its script runs; the sheet is sent then.
-    panel.webview.html = frameHtml(crypto.randomUUID().replaceAll('-', ''));
+    // The frame says `ready` when its script runs; the page is sent then.
+    panel.webview.html = frameHtml(crypto.randomUUID().replaceAll('-', ''), this.#view.words);
   }
 
   #follow(editor: TextEditor | undefined): void {
     if (this.#panel === undefined || editor?.document.languageId !== 'rebuild') return;
     const { uri } = editor.document;
     const { active } = editor.selection;
-    const sameSheet =
+    const samePage =
       uri.toString() === this.#document?.toString() &&
       this.#lines !== undefined &&
       this.#lines.first <= active.line &&
       active.line <= this.#lines.last;
     this.#document = uri;
     this.#position = active;
-    if (sameSheet) this.#reveal();
+    if (samePage) this.#reveal();
     else void this.#refresh();
   }
 
@@ -147,9 +221,9 @@ class SheetPreview implements Disposable {
       uri,
       position: { line: this.#position.line, character: this.#position.character },
     };
-    let answer: SheetAnswer;
+    let answer: PageAnswer;
     try {
-      answer = await this.#client.sendRequest<SheetAnswer>(sheetMethod, question);
+      answer = await this.#client.sendRequest<PageAnswer>(this.#view.method, question);
     } catch (error) {
       answer = {
         kind: 'none',
@@ -160,9 +234,11 @@ class SheetPreview implements Disposable {
       };
     }
     if (asked !== this.#asked || panel !== this.#panel) return;
-    this.#lines = answer.kind === 'sheet' ? answer.lines : undefined;
-    panel.title = answer.kind === 'sheet' ? l10n.t('Sheet: {0}', answer.title) : l10n.t('Sheet');
-    await panel.webview.postMessage({ type: 'sheet', answer, uri } satisfies ToFrame);
+    const page = answer.kind === 'none' ? null : answer;
+    this.#lines = page?.lines;
+    panel.title = page === null ? this.#view.title : this.#view.titleOf(page.title);
+    const status = page === null ? null : this.#view.status(page);
+    await panel.webview.postMessage({ type: 'page', answer, uri, status } satisfies ToFrame);
     this.#reveal();
   }
 

@@ -115,7 +115,12 @@ test('the words that begin a step or an item are those of the grammar', () => {
       ),
       word,
     ).toHaveLength(1);
-  const two: Record<string, string> = { proven: 'proven by', unless: 'unless stated', instead: 'instead of' };
+  const two: Record<string, string> = {
+    proven: 'proven by',
+    unless: 'unless stated',
+    always: 'always checked',
+    instead: 'instead of',
+  };
   for (const word of itemHeads)
     expect(painted(`  ${two[word] ?? word} x1`, 'storage.type')[0], word).toBe(two[word] ?? word);
 });

@@ -7,7 +7,9 @@ import type { Procedure, Step } from '../model/procedure.ts';
 
 export const place = { in: 1, off: 2, gone: 4, guard: 8, trial: 16, sub: 32 } as const;
 export const age = { found: 1, new: 2, lapped: 4 } as const;
-export const dirt = { dirty: 1, washed: 2, rinsed: 4, preserved: 8, loosened: 16 } as const;
+export const dirt = { dirty: 1, washed: 2, rinsed: 4, preserved: 8, loosened: 16, paste: 32 } as const;
+/** Must be washed off before the part is fitted. */
+export const unclean = dirt.dirty | dirt.loosened | dirt.paste;
 export const wet = { dry: 1, solvent: 2, water: 4, oil: 8 } as const;
 export const kept = { loose: 1, kept: 2 } as const;
 export const guard = { off: 1, on: 2 } as const;
@@ -23,7 +25,7 @@ export const flag = { no: 1, yes: 2 } as const;
 export const words = {
   place: ['in place', 'off', 'discarded', 'on as a guard', 'in place for trial', 'out with its sub-assembly'],
   age: ['as found', 'new', 'lapped'],
-  dirt: ['dirty', 'washed', 'rinsed', 'in preservative', 'dirt loosened'],
+  dirt: ['dirty', 'washed', 'rinsed', 'in preservative', 'dirt loosened', 'with lapping paste on it'],
   wet: ['dry', 'wet with solvent', 'wet with water', 'wet with oil'],
   kept: ['loose', 'kept'],
   guard: ['no guard', 'guarded'],

@@ -32,7 +32,11 @@ export class Transfer {
       if (!state.layout.parts.has(name)) continue;
       set(state.part(name).where, 1);
       // Taken out of its basket: it must be put down again before the unit goes on.
-      if (inHand.has(step.verb) && !this.notOnIt(name) && state.may(state.part(name).place, bits.place.off | bits.place.sub))
+      if (
+        inHand.has(step.verb) &&
+        !this.notOnIt(name) &&
+        state.may(state.part(name).place, bits.place.off | bits.place.sub)
+      )
         set(state.part(name).kept, bits.kept.loose);
     }
     const taken = bits.readingOf(step);
@@ -219,11 +223,11 @@ export class Transfer {
     state.set(cells.wet, wetness, at);
   }
 
-  /** A rinse takes off preservative and what was loosened; dirt as it came in wants a wash. */
+  /** A rinse takes off preservative and what was loosened; dirt as it came in and lapping paste want a wash. */
   private rinsed(name: string, wetness: number, state: State, at: number) {
     const cells = state.part(name);
     const value = state.get(cells.dirt);
-    const dirty = value & bits.dirt.dirty;
+    const dirty = value & (bits.dirt.dirty | bits.dirt.paste);
     state.set(cells.dirt, dirty | (value === dirty ? 0 : bits.dirt.rinsed), at);
     state.set(cells.wet, wetness, at);
   }
@@ -337,7 +341,7 @@ export class Transfer {
     for (const object of step.objects) {
       const part = object.kind === 'face' ? this.relations.face(object.name).part : object.name;
       state.set(state.part(part).age, bits.age.lapped, at);
-      this.dirtied(part, state, at);
+      state.set(state.part(part).dirt, bits.dirt.paste, at);
       this.touchPart(part, state, at);
     }
   }

@@ -49,6 +49,8 @@ function item(node: ast.ShopItem | ast.FamilyItem | ast.ProcedureItem): Declared
       return symbol(node, 'fluid');
     case 'Stock':
       return symbol(node, 'stock');
+    case 'Master':
+      return symbol(node, 'master');
     case 'Part':
       return symbol(node, 'part');
     case 'Face':

@@ -83,9 +83,18 @@ function atBeginning(block: string | null): Wanted {
     case null:
       return words('shop', 'family', 'procedure', 'job', 'sequence');
     case 'shop':
-      return words('station', 'wrench', 'gauge', 'tool', 'fluid', 'stock', 'unless stated', 'air below');
+      return words('station', 'wrench', 'gauge', 'tool', 'fluid', 'stock', 'master', 'unless stated', 'air below');
     case 'family':
-      return words('part', 'face', 'port', 'joint', 'adjuster', 'proven by', 'proven across the set by');
+      return words(
+        'part',
+        'face',
+        'port',
+        'joint',
+        'adjuster',
+        'proven by',
+        'proven across the set by',
+        'always checked',
+      );
     case 'procedure':
       return words(
         'spec',
@@ -136,7 +145,7 @@ function inShop(before: readonly string[]): Wanted {
     case 'wrench':
     case 'gauge':
     case 'tool':
-      return words('range', 'within', 'class', 'graduated', 'at', 'due', 'damped', 'digital');
+      return words('range', 'within', 'class', 'graduated', 'at', 'due', 'length', 'damped', 'digital');
     case 'fluid':
       return words('solvent', 'detergent', 'caustic', 'water', 'test-oil', 'oil', 'preservative', 'flammable');
     case 'unless':
@@ -169,6 +178,9 @@ function inFamily(before: readonly string[]): Wanted {
         'renewed',
         'supplied loose',
         'ready to fit',
+        'slides',
+        'turns-free',
+        'binds over',
         'for each cylinder',
       );
     }
@@ -190,6 +202,8 @@ function inFamily(before: readonly string[]): Wanted {
     case 'proven':
       if (last === 'by' || last === ',') return names('test', 'spec');
       return words('by', 'across the set by');
+    case 'always':
+      return last === 'always' ? words('checked') : names('part');
     default:
       return nothing;
   }
@@ -206,7 +220,7 @@ function inProcedure(before: readonly string[]): Wanted {
   switch (before[0]) {
     case 'stage':
       if (last === 'at') return names('station');
-      return before.length < 2 ? nothing : words('at', 'the set together');
+      return before.length < 2 ? nothing : words('at', 'the set together', 'allow');
     case 'repair':
       if (last === 'at') return names('station');
       return before.length < 2 ? nothing : words('at', 'allow');
@@ -314,11 +328,20 @@ function clausesOf(verb: string): Wanted {
         ...common,
       );
     case 'check':
-      return words('reuse if', 'lap if', 'reject if', 'accept', 'slides', 'on fail', ...common);
+      return words('reuse if', 'lap if', 'reject if', 'accept', 'slides', 'turns-free', 'on fail', ...common);
     case 'torque':
-      return words('to', 'in cross pattern', 'passes', 'by stretch', 'threads oiled', 'held by', ...common);
+      return words(
+        'to',
+        'and adapter',
+        'in cross pattern',
+        'passes',
+        'by stretch',
+        'threads oiled',
+        'held by',
+        ...common,
+      );
     case 'choose':
-      return words('to bring', 'by', ...common);
+      return words('to bring', 'by', 'never above', ...common);
     case 'wash':
     case 'rinse':
     case 'soak':

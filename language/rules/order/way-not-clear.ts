@@ -37,9 +37,18 @@ export const wayNotClear: Rule = {
             message: `The ${partWords(procedure, object.name)} goes under the ${partsWords(procedure, barring)}, which ${barring.length > 1 ? 'are' : 'is'} on already. Fit it before, or take ${barring.length > 1 ? 'those' : 'that'} off.`,
           });
         }
-        for (const face of relations.faces(object.name)) {
-          const met = face.meets;
-          if (met === null || !before.may(layout.faces.get(met)!.guard, guard.on)) continue;
+        // A guard covers its face, and the bore behind it: what its joint closes over does not go past it either.
+        const behind = procedure.family.faces.filter(
+          (face) => face.guardedBy !== null && relations.closure(face.guardedBy).has(object.name),
+        );
+        const guarded = new Set([
+          ...relations.faces(object.name).flatMap((face) => face.meets ?? []),
+          ...behind.map((face) => face.id),
+        ]);
+        for (const met of guarded) {
+          // A part in its own tray is put together in the hand.
+          if (!before.mayBeIn(relations.face(met).part) || !before.may(layout.faces.get(met)!.guard, guard.on))
+            continue;
           const since = before.since[layout.faces.get(met)!.guard];
           report({
             at: step,
@@ -47,7 +56,7 @@ export const wayNotClear: Rule = {
             way,
             since,
             cause: `guard-on:${met}:${since}`,
-            message: `${faceWords(procedure, met).replace(/^t/u, 'T')} still has its guard on when the ${partWords(procedure, object.name)} goes against it. Remove the ${partWords(procedure, relations.face(met).guardedBy ?? '')} before.`,
+            message: `${faceWords(procedure, met).replace(/^t/u, 'T')} still has its guard on when the ${partWords(procedure, object.name)} goes in. Remove the ${partWords(procedure, relations.face(met).guardedBy ?? '')} before.`,
           });
         }
       }

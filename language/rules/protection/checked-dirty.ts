@@ -3,7 +3,7 @@ import { dirt, place, wet } from '../../replay/cells.ts';
 import type { Rule } from '../rule.ts';
 import { partsWords } from '../words.ts';
 
-/** A part is judged while it is dirty, or wet with solvent, detergent or water. Moving it in test oil is another thing. */
+/** A part is judged while it is dirty, or wet with solvent, detergent or water. */
 export const checkedDirty: Rule = {
   code: 'checked-dirty',
   severity: 'error',
@@ -17,6 +17,7 @@ export const checkedDirty: Rule = {
             kind === 'part' ? [name] : kind === 'face' ? [relations.face(name).part] : [],
           ),
         ),
+        // Lapping paste is no dirt here: who laps a face wipes it to look at it.
       ].filter((name) => !program.absent.has(name) && !before.may(before.part(name).place, place.gone));
       const dirty = parts.filter((name) => before.may(before.part(name).dirt, dirt.dirty | dirt.loosened));
       const wetOnes = parts.filter((name) => before.may(before.part(name).wet, wet.solvent | wet.water));
@@ -31,7 +32,7 @@ export const checkedDirty: Rule = {
         at: step,
         way,
         since,
-        cause: dirty.length > 0 ? `dirty:${since < 0 ? first : since}` : `wet:${since}`,
+        cause: dirty.length > 0 ? `dirty:${since}` : `wet:${since}`,
         message:
           dirty.length > 0
             ? `The ${words} ${are} judged dirty: a crack or a line hides under the dirt. Wash ${them} before.`

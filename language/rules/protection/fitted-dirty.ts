@@ -1,23 +1,20 @@
-import { dirt, place } from '../../replay/cells.ts';
+import { place, unclean } from '../../replay/cells.ts';
 import { restsOn } from '../../replay/relations.ts';
 import type { Rule } from '../rule.ts';
 import { partsWords } from '../words.ts';
 
-/** Fitted dirty, or on what is dirty. A new part is in preservative until it is washed or rinsed. */
+/** Fitted dirty, or on what is dirty. */
 export const fittedDirty: Rule = {
   code: 'fitted-dirty',
   severity: 'error',
-  title: 'A part is fitted dirty or in preservative, or onto a dirty part.',
+  title: 'A part is fitted dirty, or onto a dirty part.',
   replay: ({ program, relations }, report) => ({
     step({ step, before, way }) {
       if (step.verb !== 'fit' && step.verb !== 'run-down') return;
       if (step.forTrial) return;
       const { procedure } = program;
       /** Dirty parts by the step since which they are so: one cause, one finding. */
-      const bySince = new Map<
-        number,
-        { names: string[]; at: (typeof step.objects)[number]; preserved: boolean; onto: boolean }
-      >();
+      const bySince = new Map<number, { names: string[]; at: (typeof step.objects)[number]; onto: boolean }>();
       for (const object of [...step.objects, ...step.withObjects]) {
         if (before.mustBeIn(object.name)) continue;
         const onto = restsOn(relations.part(object.name)).filter((name) =>
@@ -27,18 +24,14 @@ export const fittedDirty: Rule = {
           const cells = before.part(name);
           // A new one out of the kit comes clean in its bag.
           if (before.must(cells.place, place.gone) && relations.part(name).renewed) continue;
-          const preserved =
-            before.may(cells.dirt, dirt.preserved) && !before.may(cells.dirt, dirt.dirty | dirt.loosened);
-          if (!before.may(cells.dirt, dirt.dirty | dirt.preserved | dirt.loosened)) continue;
-          if (preserved && (step.readyToFit || relations.part(name).readyToFit)) continue;
+          if (!before.may(cells.dirt, unclean)) continue;
           const since = before.since[cells.dirt]!;
           const known = bySince.get(since);
-          if (known === undefined)
-            bySince.set(since, { names: [name], at: object, preserved, onto: name !== object.name });
+          if (known === undefined) bySince.set(since, { names: [name], at: object, onto: name !== object.name });
           else if (!known.names.includes(name)) known.names.push(name);
         }
       }
-      for (const [since, { names, at, preserved, onto }] of bySince) {
+      for (const [since, { names, at, onto }] of bySince) {
         const words = partsWords(procedure, names);
         const are = names.length > 1 ? 'are' : 'is';
         report({
@@ -46,10 +39,8 @@ export const fittedDirty: Rule = {
           source: at.source,
           way,
           since,
-          cause: since < 0 ? `dirty:${names[0]}` : `dirty:${since}`,
-          message: preserved
-            ? `The new ${words} ${are} fitted in preservative, which gums the lapped fits. Wash or rinse ${names.join(', ')} before, or say ready to fit.`
-            : `The ${words} ${are} ${onto ? 'built on' : 'fitted'} dirty${since < 0 ? ' as the unit came in' : ''}: the dirt is shut in. Wash or rinse ${names.join(', ')} before this step.`,
+          cause: `dirty:${since}`,
+          message: `The ${words} ${are} ${onto ? 'built on' : 'fitted'} dirty${since < 0 ? ' as the unit came in' : ''}: the dirt is shut in. Wash or rinse ${names.join(', ')} before this step.`,
         });
       }
     },
