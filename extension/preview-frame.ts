@@ -144,7 +144,7 @@ function addMark(inner) {
   if (inner.getElementById('handtight-mark')) return;
   const mark = inner.createElement('style');
   mark.id = 'handtight-mark';
-  mark.textContent = '.handtight-here { outline: 2px solid #0a63c9; outline-offset: 2px; border-radius: 2px; }';
+  mark.textContent = '.handtight-here { outline: 2px solid #0a63c9; outline-offset: 2px; border-radius: 2px; } td.handtight-here, th.handtight-here { outline-offset: -1px; }';
   inner.head.append(mark);
 }
 

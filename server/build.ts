@@ -10,6 +10,8 @@ const common: BuildOptions = {
   target: 'node20',
   // Native code and fonts stay in their packages.
   external: ['vscode', '@myriaddreamin/typst-ts-node-compiler', '@expo-google-fonts/*', 'dejavu-fonts-ttf'],
+  // A package with two builds gives the one whose imports can be followed: jsonc-parser's other one asks at run time.
+  mainFields: ['module', 'main'],
   sourcemap: true,
   sourcesContent: false,
   minify: true,

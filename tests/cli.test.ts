@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { checkReport } from '../server/cli/check-schema.ts';
+import { specsReport } from '../server/cli/specs-schema.ts';
 import { root } from './library.ts';
 
 const program = join(root, 'out/handtight.mjs');
@@ -157,6 +158,48 @@ describe('replay', () => {
       range: { start: { line: expect.any(Number) } },
     });
     expect(Object.keys(step.before)).toEqual(Object.keys(step.after));
+  });
+});
+
+describe('specs', () => {
+  const name = nameOf(first);
+  const specs = (...args: string[]) => handtight('specs', ...args, '--workspace', 'good');
+
+  it('lays out limits with source, tool and ratio', () => {
+    const { status, stdout, stderr } = specs(name);
+    expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+    expect(stdout).toMatch(/^JOINTS$/mu);
+    // 4 % of 40 N·m is 1.6; class 0.6 of 40 bar is 0.24.
+    expect(stdout).toMatch(
+      /^ {2}Torque +40 N·m\n {2}steps? [\dR., ]+36 to 44 N·m\n +TW-60 ±1\.6 N·m, ratio 2\.5:1\n/mu,
+    );
+    expect(stdout).toMatch(/18 to 22 bar\n.*20 bar ±2\n +PG-40 ±0\.24 bar, ratio 8\.3:1\n/u);
+  });
+
+  it('writes JSON that its schema takes, and HTML into a file', () => {
+    const report = specsReport.parse(JSON.parse(specs(name, '--format', 'json').stdout));
+    expect(report).toMatchObject({ procedure: name, missing: 0, columns: [{ number: null }] });
+    const [figure] = report.groups[0]!.items[0]!.figures;
+    expect(first.split('\n')[figure!.cells[0]!.line.line]).toContain('spec plug-fit');
+    expect(specs(name, '--format', 'html', '--out', 'specs/valve.html')).toMatchObject({
+      status: 0,
+      stdout: 'written  specs/valve.html\n',
+    });
+    expect(readFileSync(join(folder, 'specs/valve.html'), 'utf8')).toMatch(/^<!doctype html>/u);
+  });
+
+  it('tells of errors, answers an unknown name with the nearest, and a place that cannot be written with what to do', () => {
+    expect(handtight('specs', nameOf(flawed), '--workspace', 'bad')).toMatchObject({
+      status: 0,
+      stdout: expect.stringContaining('no torque given'),
+      stderr: expect.stringMatching(/has \d+ errors?: /u),
+    });
+    expect(specs(`${name}x`)).toMatchObject({ status: 2, stderr: expect.stringContaining(`Did you mean ${name}?`) });
+    expect(specs(name, '--out', 'good/first.rebuild/x')).toMatchObject({
+      status: 2,
+      stderr: expect.stringMatching(/Cannot write .*--out/u),
+    });
+    expect(specs(name, '--format', 'xml').status).toBe(2);
   });
 });
 

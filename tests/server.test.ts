@@ -20,7 +20,7 @@ import {
   StreamMessageWriter,
 } from 'vscode-languageserver-protocol/node';
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import type { PrintAnswer, SheetAnswer } from '../server/lsp/requests.ts';
+import type { PrintAnswer, SheetAnswer, SpecsAnswer } from '../server/lsp/requests.ts';
 
 // Each test starts a process from source.
 vi.setConfig({ testTimeout: 30_000 });
@@ -336,6 +336,34 @@ test('shows the sheet, and prints it as a draft only while there are errors', as
   expect(refused).toMatchObject({ kind: 'errors', title: 'Rebuild and set' });
   const printed = await session.connection.sendRequest<PrintAnswer>('handtight/print', { uri, folder, draft: true });
   expect(printed).toMatchObject({ kind: 'printed', file: session.uri('traveler/rebuild-revision-A-draft.pdf') });
+});
+
+test('shows the specifications, as they are typed', async () => {
+  const session = await begun();
+  await session.open('procedure.rebuild', procedureText);
+  const ask = () =>
+    session.connection.sendRequest<SpecsAnswer>('handtight/specs', {
+      uri: session.uri('procedure.rebuild'),
+      position: { line: 9, character: 0 },
+    });
+  const specs = await ask();
+  // Nothing torques the nut, and nothing uses the specs yet.
+  expect(specs).toMatchObject({ kind: 'specs', title: 'Rebuild and set', lines: { first: 0 }, missing: 1 });
+  expect(specs.kind === 'specs' && specs.html.includes('no step torques it')).toBe(true);
+  await session.type(
+    'procedure.rebuild',
+    '    unclamp body\n',
+    '    torque nut to nut-fit with TW-80\n    unclamp body\n',
+  );
+  const typed = await ask();
+  expect(typed).toMatchObject({ kind: 'specs', missing: 0 });
+  // The page has its fonts in it: they would fill the report of a failure.
+  const body = typed.kind === 'specs' ? typed.html.slice(typed.html.indexOf('<body>')) : '';
+  expect(body).toMatch(/data-source-line="4"[^>]*><b>60\u00a0N·m<\/b>/u);
+  expect(await session.connection.sendRequest('handtight/specs', { uri: session.uri('shop.rebuild') })).toMatchObject({
+    kind: 'none',
+  });
+  await expect(session.connection.sendRequest('handtight/specs', { uri: 7 })).rejects.toThrow(/uri/);
 });
 
 test('a question of the wrong form is refused and the server lives on', async () => {

@@ -376,8 +376,10 @@ export class Transfer {
     for (const cell of state.layout.readings.values())
       if (state.may(cell, bits.reading.taken))
         state.set(cell, (state.get(cell) & ~bits.reading.taken) | bits.reading.old, at);
-    for (const [name, gate] of this.gates()) {
-      if (name === except || !provesThrough(gate, name, what)) continue;
+    for (const { name, gate, sets } of this.gates()) {
+      // Turning one adjuster says nothing against the setting of another.
+      const another = sets.length > 0 && state.layout.adjusters.has(what) && !sets.includes(what);
+      if (name === except || another || !provesThrough(gate, name, what)) continue;
       const cell = state.layout.gates.get(name)!;
       const value = state.get(cell);
       // Not yet run stays so; a result, good or bad, is stale.
@@ -387,17 +389,26 @@ export class Transfer {
     }
   }
 
-  private gateList: [string, Gate][] | null = null;
-  private gates(): [string, Gate][] {
+  private gateList: readonly GateUse[] | null = null;
+  private gates(): readonly GateUse[] {
     this.gateList ??= [
       ...new Map(
-        bits
-          .allSteps(this.procedure)
-          .flatMap((step) => (step.gate === null ? [] : [[step.gate.name, step.gate] as [string, Gate]])),
-      ).entries(),
+        bits.allSteps(this.procedure).flatMap((step) => {
+          if (step.gate === null) return [];
+          const sets = step.verb === 'set' ? step.objects.map((object) => object.name) : [];
+          return [[step.gate.name, { name: step.gate.name, gate: step.gate, sets }] as const];
+        }),
+      ).values(),
     ];
     return this.gateList;
   }
+}
+
+interface GateUse {
+  readonly name: string;
+  readonly gate: Gate;
+  /** Adjusters that it sets. */
+  readonly sets: readonly string[];
 }
 
 /**

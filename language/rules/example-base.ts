@@ -20,7 +20,7 @@ export const exampleShop = `shop bench "Example bench" {
 `;
 
 export const exampleFamily = `family holder "Nozzle holder with one spring" {
-  part body   "Holder body"
+  part body   "Holder body"      held in "holding fixture"
   part shim   "Setting shim"     in body    chosen from shims
   part spring "Pressure spring"  on shim
   part seat   "Spring seat"      on spring  bears on needle

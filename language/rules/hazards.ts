@@ -1,6 +1,7 @@
 import { airPressureTooHigh } from './hazards/air-pressure-too-high.ts';
 import { hazardAfterStep } from './hazards/hazard-after-step.ts';
+import { signalWordTooWeak } from './hazards/signal-word-too-weak.ts';
 import type { Rule } from './rule.ts';
 
 /** In the order of causes: where two rules speak of one cause, the earlier one is heard. */
-export const hazards: readonly Rule[] = [airPressureTooHigh, hazardAfterStep];
+export const hazards: readonly Rule[] = [airPressureTooHigh, hazardAfterStep, signalWordTooWeak];

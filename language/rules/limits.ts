@@ -54,10 +54,12 @@ export function specLimits(procedure: Procedure): Written[] {
 
 /** Every limit that is written in a step, with what it must be of. */
 export function stepLimits(procedure: Procedure): Written[] {
-  return [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps.flatMap(limitsOfStep));
+  return [...procedure.stages, ...procedure.repairs].flatMap((block) =>
+    block.steps.flatMap((step) => limitsOfStep(step, procedure)),
+  );
 }
 
-function limitsOfStep(step: Step): Written[] {
+function limitsOfStep(step: Step, procedure: Procedure): Written[] {
   const made = (limit: Limit | null | undefined, words: string, kinds: readonly Kind[] | null): Written[] =>
     limit == null ? [] : [{ limit, words, source: step.source, step, spec: null, kinds }];
   const { test } = step;
@@ -76,9 +78,17 @@ function limitsOfStep(step: Step): Written[] {
     ...made(test?.forTime, 'the time', ['time']),
     ...made(test?.inTime, 'the time', ['time']),
     ...made(test?.at, 'the speed', ['stroke rate', 'speed', 'pressure', 'temperature', 'angle', 'cam angle']),
-    ...made(test?.spread, 'the spread', null),
+    ...made(test?.spread, 'the spread', kindsOfSpread(step, procedure)),
     ...made(step.choose?.target, 'the target', null),
   ];
+}
+
+/** A spread is of the kind of the reading that is compared. */
+function kindsOfSpread(step: Step, procedure: Procedure): readonly Kind[] | null {
+  const name = step.gate?.name.replace(/^across /u, '');
+  const tests = [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps);
+  const kind = tests.find((other) => other.verb === 'test' && other.gate!.name === name)?.test?.reads;
+  return kind == null ? null : [kind];
 }
 
 /** The limits that a use of a limit stands for: the one written, or those of its spec and its part numbers. */

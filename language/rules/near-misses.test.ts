@@ -13,6 +13,12 @@ it('the sound procedure raises nothing', () => {
   expect(found(procedureWith())).toEqual([]);
 });
 
+/** The specs of the sound procedure without some that a text does not use. */
+const without =
+  (...names: readonly string[]) =>
+  (text: string) =>
+    names.reduce((now, name) => now.replace(new RegExp(` *spec ${name} .*\\n`, 'u'), ''), text);
+
 const remove = '      remove nut, nozzle, needle, spacer, seat, spring, shim\n';
 const fit = '      fit shim, spring, seat, spacer located, nozzle located with needle\n';
 
@@ -50,12 +56,13 @@ describe('part-still-held. Not:', () => {
 
   it('untouched parts of a partial job', () => {
     const text = procedureWith({
+      specs: without('shim-rate'),
       receive: instead('clean outside', 'clean outside\n      mark body with number, serial'),
       teardown: '',
       dress: '',
       clean: '',
       build: `
-    stage build at build {
+    stage build at tank {
       clamp body   slacken nut   discard washer
       remove nut, nozzle, needle
       uncap inlet, tip
@@ -258,7 +265,8 @@ describe('left-hand-tight. Not:', () => {
   const adjusted = (prove: string, repairs = '') =>
     procedureWith({
       family,
-      head: 'procedure example "Example" for screw-holder at bench revision A',
+      specs: without('nut-fit', 'shim-rate'),
+      head: 'procedure example "Example" for screw-holder at bench revision A approved by "Works manager" on 2026-10-05',
       receive: instead('cap inlet, tip', 'cap inlet'),
       asFound: '',
       teardown: '',
@@ -276,21 +284,24 @@ describe('left-hand-tight. Not:', () => {
       prime 6 strokes with gauge shut
       set opening to opening by screw
       relieve
-      lock lock-nut to 30 N·m ±3 held by "screwdriver in the slot"
+      lock lock-nut to 30 N·m ±3 held by "screwdriver in the slot" source "Example sheet"
       prime 2 strokes with gauge shut
       test opening  read pressure within opening  on fail turn (3 times)
       relieve    disconnect inlet
     }`;
   const turn =
-    'repair turn {\n relieve\n slacken lock-nut held by "screwdriver"\n prime 2 strokes with gauge shut\n set opening to opening by screw\n relieve\n lock lock-nut to 30 N·m ±3 held by "screwdriver"\n prime 2 strokes with gauge shut\n }';
+    'repair turn {\n relieve\n slacken lock-nut held by "screwdriver"\n prime 2 strokes with gauge shut\n set opening to opening by screw\n relieve\n lock lock-nut to 30 N·m ±3 held by "screwdriver" source "Example sheet"\n prime 2 strokes with gauge shut\n }';
 
   it('a lock nut while its adjuster is being set', () => {
     expect(found(adjusted(prove, turn))).toEqual([]);
   });
 
   it('a lock nut is missed when it is never locked', () => {
-    const open = instead('      lock lock-nut to 30 N·m ±3 held by "screwdriver in the slot"\n', '')(prove);
-    expect(rulesFound(adjusted(open, turn))).toContain('left-hand-tight');
+    const open = instead(
+      '      lock lock-nut to 30 N·m ±3 held by "screwdriver in the slot" source "Example sheet"\n',
+      '',
+    )(prove);
+    expect(rulesFound(adjusted(open, turn))).toContain('reading-before-lock');
   });
 
   const plug = instead(
@@ -439,10 +450,10 @@ describe('lapped-face-not-checked. Not:', () => {
 describe('bare-lapped-face. Not:', () => {
   it('during wash, lap, check, measure', () => {
     const worked = instead(
-      '      clamp body\n',
-      '      lap body.end "On the plate, in eights"\n      wash body in solvent\n      rinse body in cal-oil\n      measure body.end "Flatness"\n      check body.end  reuse if "one even grey"  reject if "line left"\n      clamp body\n',
+      '      blow-dry all',
+      '      lap body.end "On the plate, in eights"\n      wash body in solvent\n      measure body.end "Flatness"\n      blow-dry body with air at most 1.5 bar\n      check body.end  reuse if "one even grey"  reject if "line left"\n      blow-dry all',
     );
-    expect(found(procedureWith({ build: worked }))).toEqual([]);
+    expect(found(procedureWith({ clean: worked }))).toEqual([]);
   });
 
   it('in a lidded tray', () => {
@@ -469,9 +480,9 @@ describe('kept-parts-at-the-wheel. Not:', () => {
     expect(
       found(
         procedureWith({
-          build: instead(
-            '      clamp body\n',
-            '      lap spacer.top\n      wash spacer in solvent\n      rinse spacer in cal-oil\n      check spacer.top  reuse if "one even grey"  reject if "line left"\n      clamp body\n',
+          clean: instead(
+            '      blow-dry all',
+            '      lap spacer.top\n      wash spacer in solvent\n      blow-dry spacer with air at most 1.5 bar\n      check spacer.top  reuse if "one even grey"  reject if "line left"\n      blow-dry all',
           ),
         }),
       ),
@@ -639,7 +650,7 @@ describe('specifications. Not:', () => {
         procedureWith({
           prove: instead(
             '      relieve ',
-            '      test seat-leak  hold 20 bar below opening for 10 s  accept "no drop"  on fail reshim (3 times)\n      relieve ',
+            '      test seat-leak  hold 20 bar below opening for 10 s  accept "no drop"  source "Example sheet"  on fail reshim (3 times)\n      relieve ',
           ),
         }),
       ),
@@ -649,12 +660,17 @@ describe('specifications. Not:', () => {
   it('`not required` with a source', () => {
     const lift =
       '\n    spec lift  length\n    number A-250 { lift not required source "Example sheet: one spring" }\n    number A-220 { lift 0.20 mm ±0.02 source "Example sheet" }';
-    expect(found(procedureWith({ specs: (text) => `${text.replace(/ *number A-250\n.*$/su, '')}${lift}` }))).toEqual(
-      [],
+    const build = instead(
+      '      clamp body\n',
+      '      measure needle "Lift" within lift with MIC-1  on fail renew nozzle, needle (once)\n      rinse nozzle, needle in cal-oil\n      clamp body\n',
     );
+    expect(
+      found(procedureWith({ build, specs: (text) => `${text.replace(/ *number A-250\n.*$/su, '')}${lift}` })),
+    ).toEqual([]);
     expect(
       rulesFound(
         procedureWith({
+          build,
           specs: (text) =>
             `${text.replace(/ *number A-250\n.*$/su, '')}${lift.replace(' source "Example sheet: one spring"', '')}`,
         }),
@@ -665,7 +681,13 @@ describe('specifications. Not:', () => {
   it('a maker’s own rounding of a second unit', () => {
     const pairs =
       '\n    spec cap-nut  torque    45 N·m ±4 (33 lb-ft ±3)  source "Manual"\n    spec rebuilt  pressure  at least 25855 kPa (3750 psi), in service at least 20000 kPa (2900 psi)  source "Manual"';
-    expect(found(procedureWith({ specs: (text) => text + pairs }))).toEqual([]);
+    const read = instead(
+      '      relieve ',
+      '      read rebuilt as left\n      torque nut to cap-nut with TW-80 held by "spanner"\n      relieve ',
+    );
+    expect(rulesFound(procedureWith({ prove: read, specs: (text) => text + pairs }))).not.toContain(
+      'unit-pair-disagrees',
+    );
   });
 
   it('(a `read` needs none)', () => {
@@ -694,7 +716,8 @@ describe('gates. Not:', () => {
   });
 
   it('gate-before-prime: (hydraulic only)', () => {
-    const lift = '      test lift  read length within 0.20..0.25 mm  proves through body.end  on fail turn (2 times)\n';
+    const lift =
+      '      test lift  read length within 0.20..0.25 mm  proves through body.end  source "Example sheet"  on fail turn (2 times)\n';
     const turn = '\n    repair turn { do "Turn the needle in its seat" }';
     expect(
       found(
@@ -769,7 +792,7 @@ describe('air-pressure-too-high. Not:', () => {
         procedureWith({
           prove: instead(
             '      relieve ',
-            '      test seat-leak  hold 6 bar for 10 s  accept "no bubble"  on fail reshim (3 times)\n      relieve ',
+            '      test seat-leak  hold 6 bar for 10 s  accept "no bubble"  source "Example sheet"  on fail reshim (3 times)\n      relieve ',
           ),
         }),
       ),

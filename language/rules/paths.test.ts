@@ -38,7 +38,7 @@ describe('a finding on the way of a repair', () => {
     });
     const [one, ...others] = found(text);
     expect(others).toEqual([]);
-    expect(one).toMatchObject({ rule: 'fitted-dirty', step: 'R2.3a', at: 'close' });
+    expect(one).toMatchObject({ rule: 'new-part-not-washed', step: 'R2.3a', at: 'close' });
     expect(one!.message).toMatch(
       / This happens after opening \(7\.3\) fails and reshim \(R1\) is done, then opening \(7\.3\) fails and renew-nozzle \(R2\) is done\.$/u,
     );
@@ -53,7 +53,7 @@ describe('a finding on the way of a repair', () => {
     });
     const [one, ...others] = found(text);
     expect(others).toEqual([]);
-    expect(one).toMatchObject({ rule: 'fitted-dirty', step: '6.6' });
+    expect(one).toMatchObject({ rule: 'new-part-not-washed', step: '6.6' });
     expect(one!.message).toMatch(/ This happens after the check at 6\.4 fails and renew \(R2\) is done\.$/u);
   });
 
@@ -82,7 +82,7 @@ describe('one finding per cause', () => {
 
   it('two slips are two findings: in the stage and in the sequence of the repair', () => {
     const two = found(procedureWith({ build: noTorque, repairs: noTorqueInClose }));
-    expect(two.map(({ rule, related }) => `${rule}: ${related}`)).toEqual([
+    expect(two.filter(({ rule }) => rule !== 'spec-unused').map(({ rule, related }) => `${rule}: ${related}`)).toEqual([
       'left-hand-tight: It is so since step 6.6. run-down nut',
       'left-hand-tight: It is so since step R1.4b. close',
     ]);
@@ -118,7 +118,8 @@ describe('one finding per cause', () => {
   });
 
   it('what is left undone in a repair is told where the unit leaves it', () => {
-    const lift = '      unclamp body\n      test lift  read length within 0.20..0.25 mm  on fail turn (2 times)\n';
+    const lift =
+      '      unclamp body\n      test lift  read length within 0.20..0.25 mm  source "Example sheet"  on fail turn (2 times)\n';
     const turn = '\n    repair turn { do "Turn the needle in its seat" }';
     expect(
       steps(procedureWith({ build: instead('      unclamp body\n', lift), repairs: (sound) => sound + turn })),
@@ -156,7 +157,7 @@ describe('part numbers', () => {
   it('with steps of their own are each built whole', () => {
     const each = instead(
       '      torque nut to nut-fit with TW-80\n',
-      '      only A-250 { torque nut to nut-fit with TW-80 }\n      only A-220 { torque nut to 50 N·m ±4 with TW-80 }\n',
+      '      only A-250 { torque nut to nut-fit with TW-80 }\n      only A-220 { torque nut to 50 N·m ±4 with TW-80 source "Example sheet" }\n',
     );
     expect(steps(procedureWith({ build: each }))).toEqual([]);
   });
@@ -219,7 +220,7 @@ describe('a finding in a sequence', () => {
 
 describe('a procedure like another', () => {
   const sister = (patches: string) => `
-procedure sister "Sister" like example revision A {
+procedure sister "Sister" like example revision A approved by "Works manager" on 2026-10-05 {
   spec opening    pressure  220 bar +8 -0  source "Example sheet"
   spec nut-fit    torque    60 N·m ±5      source "Example sheet"
   spec shim-rate  rate      3 bar per 0.001 in  source "Example sheet"
@@ -238,7 +239,7 @@ ${patches}
     expect(one).toMatchObject({
       rule: 'left-hand-tight',
       step: '7.3',
-      at: 'procedure sister "Sister" like example revision A {',
+      at: 'procedure sister "Sister" like example revision A approved by "Works manager" on 2026-10-05 {',
     });
     expect(one!.message).toMatch(/^Step 7\.3, taken over from example: /u);
     expect(one!.related[0]).toBe(
@@ -286,8 +287,12 @@ describe('a concession', () => {
         specs: (text) =>
           `${text.replace('number A-250', `number A-250 allow number-missing-spec ${because}`)}\n    spec lift length`.replace(
             'source "Example sheet" }',
-            'lift 0.20 mm ±0.02 source "Example sheet" }',
+            'source "Example sheet"  lift 0.20 mm ±0.02 source "Example sheet" }',
           ),
+        build: instead(
+          '      clamp body\n',
+          '      measure spring "Lift" within lift with MIC-1  on fail renew spring (once)\n      rinse spring in cal-oil\n      clamp body\n',
+        ),
       }),
     ],
     [

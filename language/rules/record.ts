@@ -1,6 +1,23 @@
+import { checkerIsDoer } from './record/checker-is-doer.ts';
+import { markNotTraceable } from './record/mark-not-traceable.ts';
 import { noSignOff } from './record/no-sign-off.ts';
+import { notApproved } from './record/not-approved.ts';
 import { notMarked } from './record/not-marked.ts';
+import { readingNotRecorded } from './record/reading-not-recorded.ts';
+import { sentOutNotBookedIn } from './record/sent-out-not-booked-in.ts';
+import { stepAfterSignOff } from './record/step-after-sign-off.ts';
+import { unitNotTagged } from './record/unit-not-tagged.ts';
 import type { Rule } from './rule.ts';
 
 /** In the order of causes: where two rules speak of one cause, the earlier one is heard. */
-export const record: readonly Rule[] = [noSignOff, notMarked];
+export const record: readonly Rule[] = [
+  noSignOff,
+  stepAfterSignOff,
+  checkerIsDoer,
+  notMarked,
+  markNotTraceable,
+  unitNotTagged,
+  readingNotRecorded,
+  sentOutNotBookedIn,
+  notApproved,
+];

@@ -100,7 +100,7 @@ const sound: Texts = {
   repairs: `
     repair reshim {
       open
-      choose shim to bring opening to 254 bar by shim-rate
+      choose shim to bring opening to opening by shim-rate
       rinse shim in cal-oil
       close
     }

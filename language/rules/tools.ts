@@ -1,4 +1,32 @@
 import type { Rule } from './rule.ts';
+import { adapterNotAccounted } from './tools/adapter-not-accounted.ts';
+import { graduationTooCoarse } from './tools/graduation-too-coarse.ts';
+import { noTool } from './tools/no-tool.ts';
+import { rateImplausible } from './tools/rate-implausible.ts';
+import { shimCoilBind } from './tools/shim-coil-bind.ts';
+import { shimNotMeasured } from './tools/shim-not-measured.ts';
+import { shimOutOfReach } from './tools/shim-out-of-reach.ts';
+import { shimStepTooCoarse } from './tools/shim-step-too-coarse.ts';
+import { toolCannotDoIt } from './tools/tool-cannot-do-it.ts';
+import { toolOutOfRange } from './tools/tool-out-of-range.ts';
+import { toolTooCoarse } from './tools/tool-too-coarse.ts';
+import { toolWiderThanWindow } from './tools/tool-wider-than-window.ts';
 
-/** In the order of causes: where two rules speak of one cause, the earlier one is heard. */
-export const tools: readonly Rule[] = [];
+/**
+ * In the order of causes: where two rules speak of one cause, the earlier one is heard. A tool that is too coarse for
+ * a limit is one cause, of its error or of its marks.
+ */
+export const tools: readonly Rule[] = [
+  noTool,
+  toolCannotDoIt,
+  adapterNotAccounted,
+  toolOutOfRange,
+  toolWiderThanWindow,
+  toolTooCoarse,
+  graduationTooCoarse,
+  shimNotMeasured,
+  shimCoilBind,
+  shimOutOfReach,
+  shimStepTooCoarse,
+  rateImplausible,
+];

@@ -3,7 +3,7 @@ import type { Sheet } from './model.ts';
 import { printable } from './printable.ts';
 
 /** The look of the HTML sheet: that of the PDF, on paper and in a window. Black on white in every colour theme. */
-export function styleOf(sheet: Sheet, fonts: readonly FontFace[]): string {
+export function styleOf(sheet: Pick<Sheet, 'paper' | 'pageWords'>, fonts: readonly FontFace[]): string {
   const faces = fonts
     .map(
       ({ weight, dataUrl }) =>

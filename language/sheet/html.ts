@@ -30,7 +30,8 @@ export interface HtmlOptions {
   readonly policy?: string | null;
 }
 
-const closedPolicy = "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:";
+/** Nothing is loaded and nothing runs. */
+export const closedPolicy = "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:";
 
 /**
  * The sheet as one self-contained page, with no script and nothing loaded from elsewhere. Steps and stages carry
@@ -60,7 +61,7 @@ ${sheet.blocks.map(block).join('\n')}
 }
 
 /** Author's text in markup or in an attribute. */
-function escaped(text: string): string {
+export function escaped(text: string): string {
   return printable(text)
     .replaceAll('&', '&amp;')
     .replaceAll('<', '&lt;')

@@ -28,7 +28,7 @@ export function specLimits(
   };
 }
 
-type Which = 'rebuilt' | 'inService' | 'whenNew';
+export type Which = 'rebuilt' | 'inService' | 'whenNew';
 
 /** The limits of a step, large, in the unit of the tool; one line for each part number that differs. */
 export function stepLimits(setting: Setting, step: Step, where: Where): LimitLine[] {
@@ -147,7 +147,7 @@ function sourceWords(source: string | null): string {
 }
 
 /** How limits of this step are shown: in the unit of its tool, with the shop's tolerances. */
-function shownIn(setting: Setting, step: Step, where: Where, limit: Limit): Shown {
+export function shownIn(setting: Setting, step: Step, where: Where, limit: Limit): Shown {
   const unit = unitOfLimit(limit);
   return shownLimit(limit, {
     unit: unit === null ? null : toolUnit(setting, step, where, kindOfUnit(unit), limit),

@@ -177,7 +177,8 @@ function testFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[] 
   return facts;
 }
 
-function holdWords(setting: Setting, step: Step, text: string): string {
+/** `20 bar below the opening pressure read`. */
+export function holdWords(setting: Setting, step: Step, text: string): string {
   const { relation, of } = step.test!.hold!;
   if (relation === 'at') return text;
   const name = of === null || of === 'reading' ? 'pressure' : specTitle(setting.procedure, of);
@@ -206,6 +207,9 @@ function chooseFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[
   return [
     { label: words.facts.target, text: to === '' ? name : `${name} to ${to}` },
     ...(rate === null ? [] : [{ label: words.facts.rate, text: rateText(setting, rate) }]),
+    ...(step.choose.neverAbove === null
+      ? []
+      : [{ label: words.facts.never, text: formatQuantity(step.choose.neverAbove) }]),
   ];
 }
 

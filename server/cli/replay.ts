@@ -1,10 +1,8 @@
 import pc from 'picocolors';
-import { nearest } from '../../language/grammar/nearest.ts';
 import type { Source } from '../../language/model/source.ts';
 import type { Replay, Way } from '../../language/replay/replay.ts';
 import { wayWords } from '../../language/rules/words.ts';
-import { UsageError } from './usage-error.ts';
-import { openWorkspace } from './workspace.ts';
+import { openProcedure } from './procedure.ts';
 
 /** A state as it is written: what may be true, by thing and property. */
 type Written = Readonly<Record<string, readonly string[]>>;
@@ -27,15 +25,7 @@ export async function replayCommand(
   name: string,
   options: { format: 'text' | 'json'; workspace: string },
 ): Promise<number> {
-  const { result } = await openWorkspace([options.workspace, ...(name.endsWith('.rebuild') ? [name] : [])], undefined);
-  const found = result.procedures.find(({ procedure }) => procedure.name === name || procedure.source.file === name);
-  if (found === undefined) {
-    const names = result.procedures.map(({ procedure }) => procedure.name);
-    const near = nearest(name, names);
-    throw new UsageError(
-      `No procedure is called ${name}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : `There are: ${names.join(', ') || 'none'}.`}`,
-    );
-  }
+  const found = await openProcedure(name, options.workspace);
   const replays = found.replays.map((replay) => ({ numbers: replay.program.numbers, steps: stepsOf(replay) }));
   if (options.format === 'json') {
     process.stdout.write(`${JSON.stringify({ procedure: found.procedure.name, replays }, null, 1)}\n`);

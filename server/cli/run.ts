@@ -3,6 +3,7 @@ import pc from 'picocolors';
 import { z } from 'zod';
 import manifest from '../../package.json' with { type: 'json' };
 import type { CheckFormat } from './check.ts';
+import type { SpecsFormat } from './specs.ts';
 import { UsageError } from './usage-error.ts';
 
 const paperFormats = ['a4', 'letter'] as const;
@@ -58,6 +59,18 @@ export async function run(argv: readonly string[]): Promise<number> {
     .action(async (name: string, options: { format: 'text' | 'json'; workspace: string }) => {
       const { replayCommand } = await import('./replay.ts');
       code = await replayCommand(name, options);
+    });
+
+  program
+    .command('specs')
+    .description('lay out the specifications of a procedure: limits, sources, tools, and what is missing')
+    .argument('<procedure>')
+    .addOption(new Option('--format <format>', 'how it is written').choices(['text', 'json', 'html']).default('text'))
+    .option('--out <file>', 'write it to a file')
+    .option('--workspace <folder>', 'where names are looked up', '.')
+    .action(async (name: string, options: { format: SpecsFormat; out?: string; workspace: string }) => {
+      const { specsCommand } = await import('./specs.ts');
+      code = await specsCommand(name, { format: options.format, out: options.out, workspace: options.workspace });
     });
 
   program

@@ -1,6 +1,9 @@
 /** The sheet of what stands at a place of a document: {@link SheetQuestion} to {@link SheetAnswer}. */
 export const sheetMethod = 'handtight/sheet';
 
+/** The specifications of what stands at a place of a document: {@link SheetQuestion} to {@link SpecsAnswer}. */
+export const specsMethod = 'handtight/specs';
+
 /** Prints what stands at a place of a document: {@link PrintQuestion} to {@link PrintAnswer}. */
 export const printMethod = 'handtight/print';
 

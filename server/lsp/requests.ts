@@ -7,7 +7,7 @@ import { z } from 'zod';
 const position = z.strictObject({ line: z.int().min(0), character: z.int().min(0) });
 const documentUri = z.string().min(1).max(4096);
 
-/** What is asked for a sheet: the procedure or job of `uri` that holds `position`; without one, the first. */
+/** What is asked for a sheet, or for the specifications: the procedure or job of `uri` that holds `position`; without one, the first. */
 export const sheetQuestion = z.strictObject({ uri: documentUri, position: position.optional() });
 export type SheetQuestion = z.infer<typeof sheetQuestion>;
 
@@ -32,19 +32,24 @@ export const settings = z.object({
   problems: z.object({ scope: z.enum(['workspace', 'open']).default('workspace') }).default({ scope: 'workspace' }),
 });
 
-/** A sheet as a whole HTML document, or why there is none. Lines are zero-based. */
+/** A page that stands beside the editor, as a whole HTML document. Lines are zero-based. */
+interface Page {
+  readonly html: string;
+  readonly title: string;
+  /** The document, as `data-source-file` in the page spells it. */
+  readonly file: string;
+  /** Lines of the declaration that the page is of; another place in it needs no other page. */
+  readonly lines: { readonly first: number; readonly last: number };
+}
+
+/** A sheet, or why there is none. */
 export type SheetAnswer =
-  | {
-      readonly kind: 'sheet';
-      readonly html: string;
-      readonly title: string;
-      /** The document, as `data-source-file` in the page spells it. */
-      readonly file: string;
-      /** Lines of the declaration that the sheet is of; another place in it needs no other sheet. */
-      readonly lines: { readonly first: number; readonly last: number };
-      readonly errors: number;
-      readonly warnings: number;
-    }
+  | (Page & { readonly kind: 'sheet'; readonly errors: number; readonly warnings: number })
+  | { readonly kind: 'none'; readonly reason: string };
+
+/** The specifications of a procedure, or why there are none. */
+export type SpecsAnswer =
+  | (Page & { readonly kind: 'specs'; readonly missing: number })
   | { readonly kind: 'none'; readonly reason: string };
 
 /** The file that was printed, or why it was not. */

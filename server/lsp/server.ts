@@ -26,16 +26,18 @@ import { Library } from './library.ts';
 import { sheetAt } from './preview.ts';
 import { printAt } from './print.ts';
 import { Publisher } from './publish.ts';
-import { checkedMethod, printMethod, sheetMethod } from './request-names.ts';
+import { checkedMethod, printMethod, sheetMethod, specsMethod } from './request-names.ts';
 import {
   initializationOptions,
   type PrintAnswer,
   printQuestion,
   type SheetAnswer,
+  type SpecsAnswer,
   settings as settingsSchema,
   sheetQuestion,
 } from './requests.ts';
 import { rulePages } from './rule-pages.ts';
+import { specsAt } from './specs.ts';
 import { documentSymbols } from './symbols.ts';
 import { canonicalUri } from './uris.ts';
 
@@ -199,6 +201,9 @@ export function serve(connection: Connection): void {
 
   connection.onRequest<SheetAnswer, void>(sheetMethod, (params: unknown) =>
     sheetAt(library, understood(sheetQuestion, params)),
+  );
+  connection.onRequest<SpecsAnswer, void>(specsMethod, (params: unknown) =>
+    specsAt(library, understood(sheetQuestion, params)),
   );
   connection.onRequest<PrintAnswer, void>(printMethod, (params: unknown) =>
     printAt(library, understood(printQuestion, params)),

@@ -6,8 +6,8 @@ import { dirname, join } from 'node:path';
 export class WriteError extends Error {
   readonly file: string;
 
-  constructor(file: string, cause: NodeJS.ErrnoException) {
-    super(`Cannot write ${file}: ${remedy(cause)}`, { cause });
+  constructor(file: string, cause: NodeJS.ErrnoException, option = '--to') {
+    super(`Cannot write ${file}: ${remedy(cause, option)}`, { cause });
     this.name = 'WriteError';
     this.file = file;
   }
@@ -15,9 +15,9 @@ export class WriteError extends Error {
 
 /**
  * Writes a file whole or not at all: into a file beside it, which then takes its name. Makes the folder if it is not
- * there. Throws a WriteError and leaves what was there before.
+ * there. Throws a WriteError and leaves what was there before; `option` is the one that another place is given with.
  */
-export function writeWhole(file: string, content: string | Uint8Array): void {
+export function writeWhole(file: string, content: string | Uint8Array, option = '--to'): void {
   const folder = dirname(file);
   const beside = join(folder, `.${randomUUID()}.part`);
   try {
@@ -26,7 +26,7 @@ export function writeWhole(file: string, content: string | Uint8Array): void {
     renameSync(beside, file);
   } catch (error) {
     removed(beside);
-    throw new WriteError(file, error as NodeJS.ErrnoException);
+    throw new WriteError(file, error as NodeJS.ErrnoException, option);
   }
 }
 
@@ -56,28 +56,28 @@ function removed(file: string): void {
 }
 
 /** What went wrong in plain words, and what to do. */
-function remedy(cause: NodeJS.ErrnoException): string {
+function remedy(cause: NodeJS.ErrnoException, option: string): string {
   switch (cause.code) {
     case 'ENOSPC':
     case 'EDQUOT':
-      return 'the disk is full. Make room, or give another folder with --to.';
+      return `the disk is full. Make room, or give another folder with ${option}.`;
     case 'EACCES':
     case 'EPERM':
-      return 'no permission. Give a folder that you may write to with --to, or close the file if a reader has it open.';
+      return `no permission. Give a folder that you may write to with ${option}, or close the file if a reader has it open.`;
     case 'EROFS':
-      return 'the disk is read-only. Give another folder with --to.';
+      return `the disk is read-only. Give another folder with ${option}.`;
     case 'EBUSY':
       return 'another program has it open. Close it and print again.';
     case 'ENOENT':
-      return 'the folder cannot be made there. Give another folder with --to.';
+      return `the folder cannot be made there. Give another folder with ${option}.`;
     case 'ENOTDIR':
     case 'EEXIST':
-      return 'a file stands where a folder is needed. Give another folder with --to.';
+      return `a file stands where a folder is needed. Give another folder with ${option}.`;
     case 'EISDIR':
     case 'ENOTEMPTY':
-      return 'a folder of that name is in the way. Take it away, or give another folder with --to.';
+      return `a folder of that name is in the way. Take it away, or give another folder with ${option}.`;
     case 'ENAMETOOLONG':
-      return 'the name is too long. Give a shorter folder with --to.';
+      return `the name is too long. Give a shorter folder with ${option}.`;
     default:
       return `${cause.message}.`;
   }

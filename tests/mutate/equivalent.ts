@@ -24,13 +24,17 @@ function sameProcedure(one: CheckedProcedure, other: CheckedProcedure): boolean 
 
 const known = new WeakMap<CheckedProcedure, string>();
 
-/** The lines of the sheet without their numbers, sorted. */
+/** The lines of the sheet without their numbers, sorted; the usual cautions follow from the steps. */
 function linesOf(one: CheckedProcedure): string {
   let lines = known.get(one);
   if (lines === undefined) {
     const { procedure, findings } = one;
-    lines = textOf(sheetOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings, hash: '' }))
-      .map((line) => line.replaceAll(/\bR?\d+\.\d+[a-z]*\b/gu, ''))
+    const sheet = sheetOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings, hash: '' });
+    const blocks = sheet.blocks
+      .filter(({ kind }) => kind !== 'caution')
+      .map((block) => (block.kind === 'step' ? { ...block, cautions: [] } : block));
+    lines = textOf({ ...sheet, blocks })
+      .map((line) => line.replaceAll(/\bR?\d+\.\d+[a-z]*\b|\bR\d+\b/gu, ''))
       .sort()
       .join('\n');
     known.set(one, lines);
@@ -46,7 +50,8 @@ function sameReplay(one: Replay, other: Replay): boolean {
   const between = (at: number) => differs[at] === true && differs[at + 1] === true;
   // A check that fails sends the unit to its repair with what stood before it done: where two steps of a stage have
   // changed places, the state inside the repair may differ, and must be the same when the stage goes on.
-  const inRepair = (at: number) => isRepair(one, at);
+  const places = placesOf(one);
+  const inRepair = (at: number) => isRepair(one, places[at]!);
   const aside = differs.some((other, at) => other && inRepair(at)) ? () => false : inRepair;
   const [states, others] = [statesOf(one), statesOf(other)];
   if (states.size !== others.size) return false;
@@ -61,19 +66,29 @@ function isRepair({ program }: Replay, at: number): boolean {
 }
 
 function stepsOf(replay: Replay): string[] {
-  return replay.program.points.map((point) => (point.kind === 'step' ? wordsOf(point.step) : point.kind));
+  return placesOf(replay).map((at) => {
+    const point = replay.program.points[at]!;
+    return point.kind === 'step' ? wordsOf(point.step) : point.kind;
+  });
+}
+
+/** The points of a replay, without those that are for other part numbers. */
+function placesOf({ program }: Replay): number[] {
+  return program.points.flatMap((point, at) => (point.kind === 'skip' ? [] : [at]));
 }
 
 /** The state after each step of each way, in words that do not depend on numbering. */
 function statesOf(replay: Replay): Map<string, { readonly at: number; readonly text: string }> {
   const states = new Map<string, { at: number; text: string }>();
+  const order = new Map(placesOf(replay).map((at, index) => [at, index]));
   replay.visit({
     after({ way, at }, state) {
       const text = replay.layout.cells
         .map((cell, index) => `${withoutNumber(cell.of)}.${cell.property}=${state.get(index)}`)
         .sort()
         .join(';');
-      states.set(`${wayKey(way)}@${at}`, { at, text });
+      const place = order.get(at)!;
+      states.set(`${wayKey(way)}@${place}`, { at: place, text });
     },
   });
   return states;

@@ -1,3 +1,4 @@
+import type { Repair } from '../../model/procedure.ts';
 import type { Rule } from '../rule.ts';
 
 /** A test or check does not say what happens on a fail. A reading needs none; a setting is turned until it is right. */
@@ -6,10 +7,13 @@ export const gateWithoutFailPath: Rule = {
   severity: 'error',
   title: 'A test or check does not say what is done when it fails.',
   procedure(procedure, report) {
-    for (const block of [...procedure.stages, ...procedure.repairs]) {
+    const { stages, repairs } = procedure;
+    for (const block of [...stages, ...repairs]) {
       for (const step of block.steps) {
         const { gate } = step;
-        if (gate === null || step.verb === 'set' || gate.onFail.length > 0) continue;
+        // A test in a repair is taken out, not given a fail path: gate-in-repair says so.
+        const strays = repairs.includes(block as Repair) && (step.verb === 'test' || step.verb === 'across');
+        if (gate === null || strays || step.verb === 'set' || gate.onFail.length > 0) continue;
         if (step.verdicts.length > 0) continue;
         const name =
           step.verb === 'test'

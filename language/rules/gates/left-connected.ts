@@ -5,6 +5,7 @@ import type { Way } from '../../replay/replay.ts';
 import type { State } from '../../replay/state.ts';
 import type { Rule } from '../rule.ts';
 import { listed, stationWords } from '../words.ts';
+import { writtenAt } from '../written-at.ts';
 
 /** The tester's line is still on when the unit leaves the station, is capped or opened, or is done. */
 export const leftConnected: Rule = {
@@ -14,16 +15,21 @@ export const leftConnected: Rule = {
   title: 'The line of the tester is still connected when the unit leaves, is capped, is opened or is done.',
   replay: ({ program, layout, relations }, report) => {
     const { procedure } = program;
+    /** It stays on after it is told: what comes then on the same way is the same slip. */
+    const told = new Set<string>();
     const tell = (at: Step | Source, state: State, way: Way, names: readonly string[], when: string) => {
       const on = names.filter((name) => state.may(layout.ports.get(name)!, port.connected));
       const [first] = on;
       if (first === undefined) return;
       const since = state.since[layout.ports.get(first)!]!;
+      const slip = `${way.id}:${first}:${since}`;
+      if (told.has(slip)) return;
+      told.add(slip);
       report({
         at,
         way,
         since,
-        cause: `line:${first}:${since}`,
+        cause: `line:${first}:${'verb' in at ? writtenAt(at) : ''}`,
         message: `The line is still on ${listed(on)} when ${when}. Write “disconnect ${on.join(', ')}” before, with the pressure let down.`,
       });
     };

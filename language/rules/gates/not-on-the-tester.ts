@@ -1,6 +1,7 @@
 import { port } from '../../replay/cells.ts';
 import { isHydraulic } from '../../replay/hydraulic.ts';
 import type { Rule } from '../rule.ts';
+import { slipOf } from '../slip.ts';
 
 /** Pressure is read, held or set with the unit not connected, or at a station without pressure. */
 export const notOnTheTester: Rule = {
@@ -15,7 +16,7 @@ export const notOnTheTester: Rule = {
       .map((station) => layout.stationBit(station.name));
     const atPressure = stations.reduce((all, bit) => all | bit, 0);
     return {
-      step({ step, before, way }) {
+      step({ step, before, way, at }) {
         if (!isHydraulic(step, procedure)) return;
         const what =
           step.verb === 'prime' ? 'primed' : step.verb === 'read' ? 'read' : step.verb === 'set' ? 'set' : 'tested';
@@ -36,7 +37,7 @@ export const notOnTheTester: Rule = {
           at: step,
           way,
           since,
-          cause: `connected:${since}`,
+          cause: `connected:${slipOf(way, since, at)}`,
           message: `No line is connected when the unit is ${what}: there is no pressure in it. Write “connect” and the port before.`,
         });
       },

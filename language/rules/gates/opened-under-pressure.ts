@@ -1,46 +1,68 @@
+import type { Step } from '../../model/procedure.ts';
+import type { Source } from '../../model/source.ts';
+import type { Verb } from '../../model/verbs.ts';
 import { flag, place } from '../../replay/cells.ts';
 import type { Departure } from '../../replay/replay.ts';
+import type { State } from '../../replay/state.ts';
 import type { Rule } from '../rule.ts';
-import { stationWords } from '../words.ts';
+import { partsWords, stationWords } from '../words.ts';
+import { writtenAt } from '../written-at.ts';
 
-/** Something is slackened, taken off or disconnected while the unit may be under pressure. */
+const opening: readonly Verb[] = ['slacken', 'remove', 'discard', 'back-off', 'renew'];
+const tightening: readonly Verb[] = ['run-down', 'torque', 'lock', 'fit'];
+
+/** What holds pressure is slackened, taken off, tightened or disconnected while there may be pressure in it. */
 export const openedUnderPressure: Rule = {
   code: 'opened-under-pressure',
   severity: 'error',
   unsafe: true,
-  title: 'The unit is opened or disconnected while it may be under pressure.',
+  title: 'The unit is opened, tightened or disconnected while it may be under pressure.',
   replay: ({ program, layout, relations }, report) => {
+    const { procedure } = program;
+    const holdsPressure = (part: string) =>
+      layout.joints.has(part) || layout.adjusters.has(part) || relations.closedBy(part).length > 0;
+    const worksOn = (step: Step, before: State) =>
+      (opening.includes(step.verb) &&
+        step.objects.some(({ name }) => before.may(before.part(name).place, place.in) && holdsPressure(name))) ||
+      (tightening.includes(step.verb) && step.objects.some(({ name }) => holdsPressure(name)));
+    /** Tightening lets nothing down: what comes after it in its block is the same forgotten relieve. */
+    const told = new Set<string>();
+    const isNew = (state: State, way: number, block: string) => {
+      const slip = `${way}:${state.since[layout.unit.pressure]}:${block}`;
+      if (told.has(slip)) return false;
+      told.add(slip);
+      return true;
+    };
     const left = ({ last, block, state, way }: Departure, message: string) => {
+      if (!state.may(layout.unit.pressure, flag.yes) || !isNew(state, way.id, block.name)) return;
       const since = state.since[layout.unit.pressure];
-      if (!state.may(layout.unit.pressure, flag.yes)) return;
-      report({ at: last ?? block.source, way, since, cause: `pressure:${since}`, message });
+      report({
+        at: last ?? block.source,
+        way,
+        since,
+        cause: `pressure:${last === null ? since : writtenAt(last)}`,
+        message,
+      });
     };
     return {
-      step({ step, before, way }) {
-        const opens =
-          step.verb === 'disconnect' ||
-          (['slacken', 'remove', 'discard', 'back-off', 'renew'].includes(step.verb) &&
-            step.objects.some(
-              (object) =>
-                before.may(before.part(object.name).place, place.in) &&
-                (layout.joints.has(object.name) ||
-                  relations.closedBy(object.name).length > 0 ||
-                  layout.adjusters.has(object.name)),
-            ));
-        if (!opens || !before.may(layout.unit.pressure, flag.yes)) return;
-        const since = before.since[layout.unit.pressure];
+      step({ step, block, before, way }) {
+        if (step.verb !== 'disconnect' && !worksOn(step, before)) return;
+        if (!before.may(layout.unit.pressure, flag.yes) || !isNew(before, way.id, block.name)) return;
+        const names = step.objects.map(({ name }) => name);
+        const tightened = tightening.includes(step.verb)
+          ? `the ${partsWords(procedure, names)} ${names.length > 1 ? 'are' : 'is'} ${step.verb === 'fit' ? 'fitted' : 'tightened'}`
+          : null;
         report({
           at: step,
           way,
-          since,
-          cause: `pressure:${step.number}`,
-          message:
-            'The unit may still be under pressure when this is opened: fluid at test pressure goes through skin. Write “relieve” before it, and see the gauge at zero.',
+          since: before.since[layout.unit.pressure],
+          cause: `pressure:${writtenAt(step)}`,
+          message: `The unit may still be under pressure when ${tightened ?? 'this is opened'}: fluid at test pressure goes through skin${tightened === null ? '' : ', and a joint that is turned under it can let go'}. Write “relieve” before it, and see the gauge at zero.`,
           data: step.call === null ? { source: step.source } : undefined,
         });
       },
       leave(leaving) {
-        const words = stationWords(program.procedure, leaving.block.station);
+        const words = stationWords(procedure, leaving.block.station);
         left(
           leaving,
           `The unit leaves ${words} while it may be under pressure. Write “relieve” at the end of this stage.`,
@@ -52,7 +74,7 @@ export const openedUnderPressure: Rule = {
     };
   },
   fix(data) {
-    const { source } = data as { source: import('../../model/source.ts').Source };
+    const { source } = data as { source: Source };
     const at = { file: source.file, range: { start: source.range.start, end: source.range.start } };
     return { title: 'Relieve the pressure first', edits: [{ source: at, text: 'relieve    ' }] };
   },

@@ -37,7 +37,7 @@ export const partHandledTwice: Rule = {
         source: first.source,
         way,
         since,
-        cause: `twice:${since}:${step.number}`,
+        cause: `twice:${step.number}`,
         message: `The ${partsWords(
           program.procedure,
           twice.map((object) => object.name),

@@ -1,5 +1,6 @@
 import type { Rule } from '../rule.ts';
 import { lower } from '../words.ts';
+import { writtenAt } from '../written-at.ts';
 
 /** Fitted without saying how it is located. */
 export const partNotLocated: Rule = {
@@ -16,8 +17,7 @@ export const partNotLocated: Rule = {
           report({
             at: step,
             source: object.source,
-            // In a sequence it is one slip, however often the sequence is called.
-            cause: `located:${step.call === null ? step.number : `${step.call.source.file}:${step.call.source.range.start.line}:${step.call.source.range.start.character}`}:${object.name}`,
+            cause: `located:${writtenAt(step)}:${object.name}`,
             message: `The ${lower(part.title)} is located by ${part.locatedBy}, and this step does not say so: forced on out of place it shears a dowel or is torqued askew. Write “${part.base} located”.`,
             data: step.call === null ? { source: object.source } : undefined,
           });

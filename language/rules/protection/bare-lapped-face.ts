@@ -1,37 +1,20 @@
-import type { Face } from '../../model/family.ts';
 import type { Step } from '../../model/procedure.ts';
 import type { Source } from '../../model/source.ts';
-import { guard, place } from '../../replay/cells.ts';
 import type { Way } from '../../replay/replay.ts';
 import type { State } from '../../replay/state.ts';
+import { bareFaces } from '../bare-faces.ts';
 import type { Rule } from '../rule.ts';
-import { faceWords, partWords, stationWords } from '../words.ts';
+import { capital, faceWords, partWords, stationWords } from '../words.ts';
 
-/**
- * A lapped or ground face is bare when the unit leaves a station, waits, is abraded, or the procedure ends. Faces of
- * parts that are off are safe in their tray, or reported as loose.
- */
+/** A lapped or ground face is bare when the unit leaves a station, waits, is abraded, or the procedure ends. */
 export const bareLappedFace: Rule = {
   code: 'bare-lapped-face',
   severity: 'error',
   title: 'A lapped face is bare when the unit leaves a station, waits, is abraded or is done.',
-  replay: ({ program, layout }, report) => {
-    const { procedure } = program;
-    const bare = (face: Face, state: State): boolean => {
-      if (face.finish === null || !state.may(state.part(face.part).place, place.in | place.trial)) return false;
-      if (!state.may(layout.faces.get(face.id)!.guard, guard.off)) return false;
-      const other = procedure.family.faces.find((one) => one.id === face.meets);
-      return other === undefined || !state.mustBeIn(other.part);
-    };
+  replay: (replay, report) => {
+    const { procedure } = replay.program;
     const tell = (at: Step | Source, state: State, way: Way, when: string) => {
-      for (const face of procedure.family.faces) {
-        if (!bare(face, state)) continue;
-        const other = procedure.family.faces.find((one) => one.id === face.meets);
-        const cell = layout.faces.get(face.id)!.guard;
-        const since = Math.max(
-          state.since[cell]!,
-          other === undefined ? -1 : state.since[state.part(other.part).place]!,
-        );
+      for (const { face, since, cause } of bareFaces(replay, state)) {
         const mend =
           face.guardedBy === null
             ? 'Cover it before, and say in the family what guards it'
@@ -40,8 +23,8 @@ export const bareLappedFace: Rule = {
           at,
           way,
           since,
-          cause: `bare:${face.id}:${since}`,
-          message: `${faceWords(procedure, face.id).replace(/^t/u, 'T')} is bare ${when}: one knock or one grain scores it, and it leaks.${face.guardedBy === null ? '' : ` The ${partWords(procedure, face.guardedBy)} guards it.`} ${mend}.`,
+          cause,
+          message: `${capital(faceWords(procedure, face.id))} is bare ${when}: one knock or one grain scores it, and it leaks.${face.guardedBy === null ? '' : ` The ${partWords(procedure, face.guardedBy)} guards it.`} ${mend}.`,
         });
       }
     };

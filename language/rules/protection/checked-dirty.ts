@@ -20,7 +20,9 @@ export const checkedDirty: Rule = {
         // Lapping paste is no dirt here: who laps a face wipes it to look at it.
       ].filter((name) => !program.absent.has(name) && !before.may(before.part(name).place, place.gone));
       const dirty = parts.filter((name) => before.may(before.part(name).dirt, dirt.dirty | dirt.loosened));
-      const wetOnes = parts.filter((name) => before.may(before.part(name).wet, wet.solvent | wet.water));
+      // That a part moves is felt wet or dry alike.
+      const wetOnes =
+        step.moves !== null ? [] : parts.filter((name) => before.may(before.part(name).wet, wet.solvent | wet.water));
       const names = dirty.length > 0 ? dirty : wetOnes;
       const [first] = names;
       if (first === undefined) return;

@@ -1,4 +1,5 @@
 import { place } from '../../replay/cells.ts';
+import { looseParts } from '../loose-parts.ts';
 import type { Rule } from '../rule.ts';
 import { partsWords, stationWords } from '../words.ts';
 
@@ -7,8 +8,9 @@ export const keptPartsAtTheWheel: Rule = {
   code: 'kept-parts-at-the-wheel',
   severity: 'error',
   title: 'Lapped or matched parts are kept at an abrasive station, or come along to it.',
-  replay: ({ program, layout, relations }, report) => {
-    const { procedure } = program;
+  replay: (replay, report) => {
+    const { layout, relations } = replay;
+    const { procedure } = replay.program;
     const abrasive = (name: string | null) =>
       procedure.shop.stations.some((station) => station.name === name && station.abrasive);
     return {
@@ -40,16 +42,18 @@ export const keptPartsAtTheWheel: Rule = {
         });
         const [first] = along;
         if (first === undefined) return;
+        const loose = looseParts(replay, state);
         const since = state.since[state.part(first.name).place];
+        const all = loose?.parts.includes(first) ? loose.parts : along;
         report({
           at: last ?? block.source,
           way,
           since,
-          cause: `along:${since}`,
+          cause: all === along ? `along:${since}` : loose!.cause,
           message: `The ${partsWords(
             procedure,
             along.map((part) => part.name),
-          )} ${along.length > 1 ? 'go' : 'goes'} along to ${stationWords(procedure, to.station)}, where the dust spoils lapped parts. Write “keep ${along.map((part) => part.base).join(', ')} at” a clean place before.`,
+          )} ${along.length > 1 ? 'go' : 'goes'} along to ${stationWords(procedure, to.station)}, where the dust spoils lapped parts. Write “keep ${[...new Set(all.map((part) => part.base))].join(', ')} at” a clean place before.`,
         });
       },
     };

@@ -1,8 +1,8 @@
 import type { Step } from '../../model/procedure.ts';
 import type { Source } from '../../model/source.ts';
-import { kept, place } from '../../replay/cells.ts';
 import type { Way } from '../../replay/replay.ts';
 import type { State } from '../../replay/state.ts';
+import { looseParts } from '../loose-parts.ts';
 import type { Rule } from '../rule.ts';
 import { partsWords, stationWords } from '../words.ts';
 
@@ -11,24 +11,19 @@ export const partsLeftLoose: Rule = {
   code: 'parts-left-loose',
   severity: 'error',
   title: 'Parts are off and kept nowhere when the unit leaves a station or waits.',
-  replay: ({ program }, report) => {
-    const { procedure } = program;
+  replay: (replay, report) => {
+    const { procedure } = replay.program;
     const tell = (at: Step | Source, state: State, way: Way, when: string) => {
-      const loose = procedure.family.parts.filter((part) => {
-        const cells = state.part(part.name);
-        return state.may(cells.kept, kept.loose) && state.may(cells.place, place.off | place.sub);
-      });
-      if (loose.length === 0) return;
-      const since = state.since[state.part(loose[0]!.name).place];
+      const loose = looseParts(replay, state);
+      if (loose === null) return;
+      const { since, cause } = loose;
+      const names = loose.parts.map((part) => part.name);
       report({
         at,
         way,
         since,
-        cause: `loose:${since}`,
-        message: `The ${partsWords(
-          procedure,
-          loose.map((part) => part.name),
-        )} ${loose.length > 1 ? 'lie' : 'lies'} loose ${when}: parts of several units get mixed. Write keep ${loose.map((part) => part.name).join(', ')} at their place before.`,
+        cause,
+        message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'lie' : 'lies'} loose ${when}: parts of several units get mixed. Write keep ${names.join(', ')} at their place before.`,
       });
     };
     return {

@@ -21,7 +21,7 @@ export const passageBlocked: Rule = {
           at: step,
           way,
           since,
-          cause: `capped:${names[0]}:${since}`,
+          cause: `capped:${since}`,
           message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} still capped when ${doing}: ${why}. Write “uncap ${names.join(', ')}” before.`,
         });
       };

@@ -1,3 +1,4 @@
+import type { SpecValue } from '../../model/procedure.ts';
 import type { Rule } from '../rule.ts';
 import { listed } from '../words.ts';
 
@@ -8,7 +9,7 @@ export const numberMissingSpec: Rule = {
   title: 'A spec has no value for a part number.',
   procedure(procedure, report) {
     for (const spec of procedure.specs) {
-      if (spec.rebuilt !== null) continue;
+      if (isGiven(spec)) continue;
       if (spec.notRequired) {
         if (spec.sourceText === null)
           report({
@@ -29,8 +30,7 @@ export const numberMissingSpec: Rule = {
       const missing = procedure.numbers.filter(
         (number) =>
           !number.values.some(
-            (value) =>
-              value.spec === spec.name && (value.rebuilt !== null || (value.notRequired && value.sourceText !== null)),
+            (value) => value.spec === spec.name && (isGiven(value) || (value.notRequired && value.sourceText !== null)),
           ),
       );
       for (const number of missing) {
@@ -44,3 +44,8 @@ export const numberMissingSpec: Rule = {
     }
   },
 };
+
+/** A unit that is only tested has no limit but that in service. */
+function isGiven({ rebuilt, inService }: SpecValue): boolean {
+  return rebuilt !== null || inService !== null;
+}

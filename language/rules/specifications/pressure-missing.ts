@@ -1,45 +1,27 @@
-import { isHydraulic } from '../../replay/hydraulic.ts';
+import { allSteps } from '../../replay/cells.ts';
 import type { Rule } from '../rule.ts';
+import { writtenAt } from '../written-at.ts';
 
-/** A test that reads or holds pressure says no pressure. */
+/** A test that holds a pressure or lets it fall says no pressure. */
 export const pressureMissing: Rule = {
   code: 'pressure-missing',
   severity: 'error',
-  unsafe: true,
-  title: 'A pressure test says no pressure.',
+  title: 'A timed pressure test says no pressure.',
   procedure(procedure, report) {
-    for (const block of [...procedure.stages, ...procedure.repairs]) {
-      for (const step of block.steps) {
-        const { test } = step;
-        if (step.verb !== 'test' || test === null) continue;
-        const name = step.gate!.name;
-        if (test.reads !== null && test.within === null) {
-          report({
-            at: step,
-            message: `Test ${name} reads ${test.reads}, and no limit says what is good. Write “within” and a spec or a limit.`,
-          });
-        } else if (
-          test.reads === null &&
-          (test.forTime !== null || test.inTime !== null || test.to !== null) &&
-          test.hold === null &&
-          test.from === null
-        ) {
-          report({
-            at: step,
-            message: `Test ${name} is timed, and no pressure says where it starts. Write “hold” and a pressure, or “from … to …”.`,
-          });
-        } else if (
-          !isHydraulic(step, procedure) &&
-          test.reads === null &&
-          test.within === null &&
-          step.accept === null
-        ) {
-          report({
-            at: step,
-            message: `Test ${name} says neither what is read nor what is accepted. Write “read … within …”, or “accept "…"”.`,
-          });
-        }
-      }
+    for (const step of allSteps(procedure)) {
+      const { test } = step;
+      if (step.verb !== 'test' || test === null || test.reads !== null || test.hold !== null) continue;
+      if (test.forTime === null && test.inTime === null && test.to === null && test.from === null) continue;
+      const start = test.from === null;
+      // A fall that is only watched for a time ends where the words say.
+      if (!start && (test.to !== null || test.forTime !== null || step.accept !== null)) continue;
+      report({
+        at: step,
+        cause: `test-pressure:${writtenAt(step)}`,
+        message: start
+          ? `Test ${step.gate!.name} is timed, and no pressure says where it starts: each hand pumps to what he remembers. Write “hold” and a pressure, or “from … to …”.`
+          : `Test ${step.gate!.name} says from where the pressure falls, and not to where: the time cannot be stopped. Write “to” and the pressure at the end.`,
+      });
     }
   },
 };

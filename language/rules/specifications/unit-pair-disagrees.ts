@@ -1,4 +1,5 @@
-import { pairAgrees } from '../../quantities/index.ts';
+import { kindOfLimit, pairAgrees } from '../../quantities/index.ts';
+import type { Limit } from '../../quantities/types.ts';
 import { specLimits, stepLimits } from '../limits.ts';
 import type { Rule } from '../rule.ts';
 
@@ -9,7 +10,7 @@ export const unitPairDisagrees: Rule = {
   title: 'Two units side by side do not agree.',
   procedure(procedure, report) {
     for (const { limit, words, source, step, spec } of [...specLimits(procedure), ...stepLimits(procedure)]) {
-      const disagreement = pairAgrees(limit.form === 'then' ? limit.first : limit);
+      const disagreement = pairAgrees(withOwnPair(limit));
       if (disagreement === null) continue;
       report({
         at: step ?? source,
@@ -20,3 +21,10 @@ export const unitPairDisagrees: Rule = {
     }
   },
 };
+
+/** `40 N·m then 90° (30 lbf·ft)`: the brackets stand behind the angle and are of the torque. */
+function withOwnPair(limit: Limit): Limit {
+  const pair = limit.form === 'then' ? limit.angle.pair : undefined;
+  if (limit.form !== 'then' || pair === undefined || kindOfLimit(pair) !== kindOfLimit(limit.first)) return limit;
+  return { ...limit, first: { ...limit.first, pair }, angle: { ...limit.angle, pair: undefined } };
+}

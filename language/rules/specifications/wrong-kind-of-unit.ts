@@ -1,8 +1,19 @@
+import type { Verb } from '../../model/verbs.ts';
 import { formatQuantity, kindAdmits, kindOfUnit, quantitiesOf } from '../../quantities/index.ts';
 import type { Kind, Quantity } from '../../quantities/types.ts';
+import { allSteps } from '../../replay/cells.ts';
 import { limitsOfUse, specLimits, stepLimits } from '../limits.ts';
 import type { Rule } from '../rule.ts';
-import { either } from '../words.ts';
+import { capital, either } from '../words.ts';
+
+/** What the amount behind a verb is counted in. */
+const countKinds: Partial<Record<Verb, readonly Kind[]>> = {
+  prime: ['strokes', 'turns', 'time'],
+  wash: ['time'],
+  soak: ['time'],
+  rinse: ['time'],
+  wait: ['time'],
+};
 
 /** A unit of another kind than what it stands for: a torque in bar. */
 export const wrongKindOfUnit: Rule = {
@@ -70,6 +81,15 @@ export const wrongKindOfUnit: Rule = {
         source,
         allow: spec?.allow,
         message: `${words.charAt(0).toUpperCase()}${words.slice(1)} says ${formatQuantity(wrong)}, which is a ${kindOfUnit(wrong.unit)}, not a ${either(wanted)}. Mend the unit.`,
+      });
+    }
+    for (const step of allSteps(procedure)) {
+      const wants = countKinds[step.verb];
+      if (wants === undefined || step.count === null || wants.some((kind) => kindAdmits(kind, step.count!.unit)))
+        continue;
+      report({
+        at: step,
+        message: `${capital(step.verb)} says ${formatQuantity(step.count)}, which is a ${kindOfUnit(step.count.unit)}: the bench hand needs ${step.verb === 'prime' ? 'strokes or a time' : 'a time'}. Mend the unit.`,
       });
     }
     for (const block of [...procedure.stages, ...procedure.repairs]) {

@@ -1,5 +1,5 @@
 import { commands, type Tab, TabInputWebview, window } from 'vscode';
-import type { SheetAnswer } from '../../../server/lsp/requests.ts';
+import type { SheetAnswer, SpecsAnswer } from '../../../server/lsp/requests.ts';
 import { assert, extension, fileUri, find, open, put, replace, type Test, until } from './test.ts';
 
 export const previewTests: readonly Test[] = [
@@ -51,6 +51,32 @@ export const previewTests: readonly Test[] = [
     },
   },
   {
+    name: 'the specifications open beside the editor, and follow the text as it is typed',
+    async run() {
+      const editor = await open('procedure.rebuild');
+      put(editor, find(editor.document, 'torque nut').start.line);
+      await commands.executeCommand('handtight.specs');
+      const tab = await until('the specifications', () =>
+        viewTab('handtight.specs', 'Specifications: Rebuild and set'),
+      );
+      assert.notEqual(tab.group.viewColumn, editor.viewColumn, 'beside the editor');
+      assert.equal(window.activeTextEditor?.document, editor.document, 'the cursor stays in the text');
+      const { client } = await extension();
+      const answer = await client.sendRequest<SpecsAnswer>('handtight/specs', { uri: editor.document.uri.toString() });
+      assert.equal(answer.kind, 'specs');
+      if (answer.kind === 'specs') {
+        const line = find(editor.document, 'torque nut to nut-fit').start.line;
+        assert.ok(answer.html.includes(`data-source-line="${line}"`));
+      }
+      await replace(editor, 'Rebuild and set', 'Rebuild, set and prove');
+      await until('the new title', () => viewTab('handtight.specs', 'Specifications: Rebuild, set and prove'));
+      await open('procedure.rebuild');
+      const renewed = await until('the old title', () => viewTab('handtight.specs', 'Specifications: Rebuild and set'));
+      await window.tabGroups.close(renewed);
+      await until('it to be gone', () => viewTab('handtight.specs', 'Specifications: Rebuild and set') === undefined);
+    },
+  },
+  {
     name: 'the preview closes',
     async run() {
       const tab = await until('the preview', () => previewTab('Sheet: Rebuild and set'));
@@ -61,10 +87,13 @@ export const previewTests: readonly Test[] = [
 ];
 
 function previewTab(label: string): Tab | undefined {
+  return viewTab('handtight.sheet', label);
+}
+
+function viewTab(viewType: string, label: string): Tab | undefined {
   return window.tabGroups.all
     .flatMap(({ tabs }) => tabs)
     .find(
-      (tab) =>
-        tab.input instanceof TabInputWebview && tab.input.viewType.endsWith('handtight.sheet') && tab.label === label,
+      (tab) => tab.input instanceof TabInputWebview && tab.input.viewType.endsWith(viewType) && tab.label === label,
     );
 }

@@ -1,0 +1,28 @@
+import type { Face } from '../model/family.ts';
+import { guard, place } from '../replay/cells.ts';
+import type { Replay } from '../replay/replay.ts';
+import type { State } from '../replay/state.ts';
+
+/** A face that may be bare, since which step, and the cause by which it is told once. */
+export interface BareFace {
+  readonly face: Face;
+  readonly since: number;
+  readonly cause: string;
+}
+
+/**
+ * Lapped and ground faces of parts in place that neither their guard nor the face that they meet covers. Faces of parts
+ * that are off are safe in their tray, or reported as loose.
+ */
+export function bareFaces({ program, layout }: Replay, state: State): BareFace[] {
+  const { faces } = program.procedure.family;
+  return faces.flatMap((face) => {
+    if (face.finish === null || !state.may(state.part(face.part).place, place.in | place.trial)) return [];
+    const cell = layout.faces.get(face.id)!.guard;
+    if (!state.may(cell, guard.off)) return [];
+    const other = faces.find((one) => one.id === face.meets);
+    if (other !== undefined && state.mustBeIn(other.part)) return [];
+    const since = Math.max(state.since[cell]!, other === undefined ? -1 : state.since[state.part(other.part).place]!);
+    return [{ face, since, cause: `bare:${face.id}:${since}` }];
+  });
+}

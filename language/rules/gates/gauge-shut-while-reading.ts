@@ -1,0 +1,34 @@
+import type { Procedure, Step } from '../../model/procedure.ts';
+import { kindOfLimit } from '../../quantities/index.ts';
+import { limitsOfUse } from '../limits.ts';
+import type { Rule } from '../rule.ts';
+
+/** A pressure is read, held or set with the gauge shut off. */
+export const gaugeShutWhileReading: Rule = {
+  code: 'gauge-shut-while-reading',
+  severity: 'error',
+  title: 'A pressure is read, held or set with the gauge shut.',
+  procedure(procedure, report) {
+    for (const block of [...procedure.stages, ...procedure.repairs]) {
+      for (const step of block.steps) {
+        if (step.test?.gauge !== 'shut' || !goesByGauge(step, procedure)) continue;
+        const name = step.verb === 'test' ? step.gate!.name : step.text;
+        report({
+          at: step,
+          message: `${step.verb === 'set' ? `The pressure is set for ${name}` : `The pressure of ${name} is read or held`} with the gauge shut: the needle shows what was there before, or nothing. Take “with gauge shut” out of this step.`,
+        });
+      }
+    }
+  },
+};
+
+function goesByGauge({ test, verb }: Step, procedure: Procedure): boolean {
+  if (test === null) return false;
+  if (test.reads !== null) return test.reads === 'pressure';
+  if (verb === 'set' || verb === 'read' || test.hold !== null) return true;
+  const limits = [test.from, test.to, ...(test.within === null ? [] : limitsOfUse(procedure, test.within))];
+  return limits.some((one) => {
+    const limit = one !== null && 'spec' in one ? one.limit : one;
+    return limit !== null && kindOfLimit(limit) === 'pressure';
+  });
+}

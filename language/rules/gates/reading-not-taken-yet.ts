@@ -1,0 +1,78 @@
+import type { Step } from '../../model/procedure.ts';
+import { gate, reading } from '../../replay/cells.ts';
+import type { State } from '../../replay/state.ts';
+import type { Rule } from '../rule.ts';
+import { stageSteps } from '../stage-steps.ts';
+
+/** A step reckons from a reading that no step before it has taken on this build. */
+export const readingNotTakenYet: Rule = {
+  code: 'reading-not-taken-yet',
+  severity: 'error',
+  title: 'A step reckons from a reading that was not taken before it.',
+  replay: ({ program, layout }, report) => {
+    const { procedure } = program;
+    const steps = stageSteps(program);
+    /** gate-missing says so. */
+    const missing = (name: string) =>
+      [...procedure.family.provenBy, ...procedure.family.provenAcrossSet].some((proof) => proof.name === name) &&
+      !steps.some(({ step }) => step.verb === 'test' && step.gate!.name === name);
+    const asFound = (name: string, at: number) =>
+      steps.some((one) => one.step.asFound && one.step.text === name && one.at < at);
+    /** A result that still holds has its reading, whatever else was opened. */
+    const old = (state: State, name: string) =>
+      state.may(layout.readings.get(name)!, reading.old) &&
+      [name, `set ${name}`].every((of) => {
+        const cell = layout.gates.get(of);
+        return cell === undefined || state.may(cell, gate.stale | gate.notYet);
+      });
+    /** On the way of a repair it may be another slip of the same place. */
+    const told = new Set<Step>();
+    return {
+      step({ step, before, way, at }) {
+        const use = useOf(step);
+        if (use === null || missing(use.name) || told.has(step)) return;
+        const { name, what } = use;
+        const cell = layout.readings.get(name);
+        if (cell === undefined) {
+          // `below reading` is the last one; a spec's own figure is there from the start.
+          if (name === 'reading' || procedure.specs.some((spec) => spec.name === name)) return;
+          report({
+            at: step,
+            message: `${what} ${name}, and no step takes a reading of that name: nobody could say from what. Name the test that it goes by.`,
+          });
+          return;
+        }
+        if (before.may(cell, reading.none) && !(step.verb === 'choose' && asFound(name, at))) {
+          told.add(step);
+          report({
+            at: step,
+            way,
+            cause: `reading:${name}`,
+            message: `${what} ${name}, and ${name} has not been read before it: the bench hand has no figure to go by, or takes an old one. Read or test ${name} first.`,
+          });
+        } else if (step.verb !== 'choose' && old(before, name)) {
+          const since = before.since[cell]!;
+          told.add(step);
+          report({
+            at: step,
+            way,
+            since,
+            cause: `stale:${since}`,
+            message: `${what} ${name}, and the unit was opened since ${name} was read: the figure is that of another build. Read or test ${name} again first.`,
+          });
+        }
+      },
+    };
+  },
+};
+
+/** What a step reckons from, and the words for it. After a fail `choose` goes by the reading that failed: an old one. */
+function useOf(step: Step): { name: string; what: string } | null {
+  const { hold, spread } = step.test ?? { hold: null, spread: null };
+  if (hold != null && hold.of !== null) return { name: hold.of, what: `The pressure is held ${hold.relation}` };
+  if (step.choose !== null && step.choose.test !== '')
+    return { name: step.choose.test, what: 'The part is chosen by its' };
+  if (step.verb === 'across' && spread != null)
+    return { name: step.gate!.name.replace(/^across /u, ''), what: 'The spread is that of' };
+  return null;
+}

@@ -1,0 +1,50 @@
+import type { LimitUse, Procedure, Step } from '../model/procedure.ts';
+import type { Shop } from '../model/shop.ts';
+import { kindOfUnit } from '../quantities/index.ts';
+import type { Limit } from '../quantities/types.ts';
+
+/** A limit that units are held to, with the shop's tolerance where the author wrote none. */
+export interface Judged {
+  readonly limit: Limit;
+  /** The part number that it is for; null: all that have none of their own. */
+  readonly number: string | null;
+}
+
+export type Which = 'rebuilt' | 'inService' | 'whenNew';
+
+/** The limits that a use of a limit stands for at a step: the one written, or those of its spec and its part numbers. */
+export function judgedLimits(
+  procedure: Procedure,
+  step: Step,
+  use: LimitUse,
+  which: readonly Which[] = ['rebuilt'],
+): Judged[] {
+  const judged = (limit: Limit, number: string | null) => ({ limit: withStanding(procedure.shop, limit), number });
+  if (use.form === 'limit') return [judged(use.limit, null)];
+  const spec = procedure.specs.find((other) => other.name === use.spec);
+  if (spec === undefined) return [];
+  const numbers = procedure.numbers.filter(({ name }) => step.only === null || step.only.includes(name));
+  return which.flatMap((one) => {
+    const own = numbers.flatMap(({ name, values }) => {
+      const value = values.find((other) => other.spec === spec.name);
+      return value === undefined || (value[one] === null && !value.notRequired) ? [] : [{ name, limit: value[one] }];
+    });
+    // Where every number has a value of its own, that of the spec is nobody's.
+    const common = own.length > 0 && own.length === numbers.length ? null : spec[one];
+    return [{ name: null, limit: common }, ...own].flatMap(({ name, limit }) =>
+      limit === null ? [] : [judged(limit, name)],
+    );
+  });
+}
+
+/** A nominal with no tolerance takes the shop's. */
+function withStanding(shop: Shop, limit: Limit): Limit {
+  if (limit.form === 'then') {
+    const first = withStanding(shop, limit.first);
+    return first.form === 'nominal' ? { ...limit, first } : limit;
+  }
+  if (limit.form !== 'nominal' || limit.plus !== null || limit.minus !== null) return limit;
+  const kind = kindOfUnit(limit.nominal.unit);
+  const standing = shop.unlessStated.find((one) => one.kind === kind);
+  return standing === undefined ? limit : { ...limit, plus: standing.limit.plus, minus: standing.limit.minus };
+}

@@ -1,0 +1,36 @@
+import type { Source } from '../../model/source.ts';
+import { place } from '../../replay/cells.ts';
+import { putBefore } from '../put-before.ts';
+import type { Rule } from '../rule.ts';
+import { faceWords, partWords } from '../words.ts';
+
+/** A face is to be guarded with a part that is still in its own place in the unit. */
+export const guardStillInPlace: Rule = {
+  code: 'guard-still-in-place',
+  severity: 'error',
+  title: 'A face is guarded with a part that is still in its own place.',
+  replay: ({ program, relations }, report) => ({
+    step({ step, before, way }) {
+      if (step.verb !== 'guard') return;
+      const { procedure } = program;
+      for (const object of step.withObjects) {
+        const cell = before.part(object.name).place;
+        if (!before.may(cell, place.in | place.trial)) continue;
+        const { base } = relations.part(object.name);
+        report({
+          at: step,
+          source: object.source,
+          way,
+          since: before.since[cell],
+          cause: `guard-in:${object.name}:${before.since[cell]}`,
+          message: `The ${partWords(procedure, object.name)} is still in its own place when it is to guard ${step.objects[0] === undefined ? 'a face' : faceWords(procedure, step.objects[0].name)}: it cannot be on twice, and the face is not bare yet. Write “remove ${base}” before, with what lies under it.`,
+          data: step.call === null ? { remove: `remove ${base}`, source: step.source } : undefined,
+        });
+      }
+    },
+  }),
+  fix(data) {
+    const { remove, source } = data as { remove: string; source: Source };
+    return putBefore(source, remove, 'Take it off first');
+  },
+};

@@ -1,0 +1,42 @@
+import type { Source } from '../../model/source.ts';
+import type { Verb } from '../../model/verbs.ts';
+import type { Rule } from '../rule.ts';
+import { lower } from '../words.ts';
+import { writtenAt } from '../written-at.ts';
+
+/** A part with marks is fitted without a word about them. */
+export const marksNotLinedUp: Rule = {
+  code: 'marks-not-lined-up',
+  severity: 'error',
+  title: 'A part with marks is fitted without lining them up.',
+  procedure(procedure, report) {
+    for (const block of [...procedure.stages, ...procedure.repairs]) {
+      const named = (verb: Verb) =>
+        block.steps.filter((step) => step.verb === verb).flatMap((step) => step.objects.map((object) => object.name));
+      const [linedUp, fitted] = [named('line-up'), named('fit')];
+      for (const step of block.steps) {
+        if ((step.verb !== 'fit' && step.verb !== 'run-down') || step.forTrial) continue;
+        // `with marks aligned` is said of the whole step; other words of the author's may say it too.
+        if (step.text !== null || step.objects.some((object) => object.marksAligned)) continue;
+        for (const object of [...step.objects, ...step.withObjects]) {
+          const part = procedure.family.parts.find((other) => other.name === object.name)!;
+          if (part.marks === null || linedUp.includes(part.name)) continue;
+          // What was fitted and is then run down has been lined up when it was fitted.
+          if (step.verb === 'run-down' && fitted.includes(part.name)) continue;
+          report({
+            at: step,
+            source: object.source,
+            cause: `marks:${writtenAt(step)}:${part.base}`,
+            message: `The ${lower(part.title)} has marks (${part.marks}), and this step does not line them up: it goes on in the wrong place as easily as in the right one. Write “with marks aligned”.`,
+            data: step.call === null ? { source: step.objects.at(-1)!.source } : undefined,
+          });
+        }
+      }
+    }
+  },
+  fix(data) {
+    const { source } = data as { source: Source };
+    const at = { file: source.file, range: { start: source.range.end, end: source.range.end } };
+    return { title: 'Line the marks up', edits: [{ source: at, text: ' with marks aligned' }] };
+  },
+};

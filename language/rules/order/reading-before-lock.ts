@@ -1,0 +1,29 @@
+import { adjuster as setting } from '../../replay/cells.ts';
+import { provesThrough } from '../../replay/transfer.ts';
+import { openLocks } from '../locks.ts';
+import type { Rule } from '../rule.ts';
+import { partWords } from '../words.ts';
+
+/** A test is read while an adjuster is set and its lock is not tight. */
+export const readingBeforeLock: Rule = {
+  code: 'reading-before-lock',
+  severity: 'error',
+  title: 'A test is read while an adjuster is set and not locked.',
+  replay: (replay, report) => ({
+    step({ step, before, way }) {
+      const { gate } = step;
+      if (step.verb !== 'test' || gate === null) return;
+      const words = (part: string) => partWords(replay.program.procedure, part);
+      for (const { adjuster, lock, since, cause } of openLocks(replay, before, setting.set)) {
+        if (!provesThrough(gate, gate.name, adjuster.part)) continue;
+        report({
+          at: step,
+          way,
+          since,
+          cause,
+          message: `The ${words(adjuster.part)} is set and not locked when ${gate.name} is tested: tightening the ${words(lock)} moves it, and the figure on the sheet is not what leaves. Write “lock ${lock}” before this test.`,
+        });
+      }
+    },
+  }),
+};

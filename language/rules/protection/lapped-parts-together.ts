@@ -1,0 +1,31 @@
+import type { Rule } from '../rule.ts';
+import { partsWords } from '../words.ts';
+
+/** Lapped parts that are not a pair are put down or soaked together, and nothing says how they are kept apart. */
+export const lappedPartsTogether: Rule = {
+  code: 'lapped-parts-together',
+  severity: 'warning',
+  title: 'Lapped parts are put down or soaked together, and no words say how they are kept off each other.',
+  replay: ({ program, relations }, report) => ({
+    step({ step, way }) {
+      if (step.verb !== 'keep' && step.verb !== 'send' && step.verb !== 'soak') return;
+      if (step.text !== null || step.note !== null) return;
+      const fine = step.objects.filter((object) => relations.isFine(object.name));
+      // A matched pair lies together; it is the next part that knocks against it.
+      const apart = fine.filter(
+        (object) => object !== fine[0] && !relations.matches(fine[0]!.name).includes(object.name),
+      );
+      if (apart.length === 0) return;
+      report({
+        at: step,
+        source: step.all ? step.source : fine[0]!.source,
+        way,
+        message: `The ${partsWords(
+          program.procedure,
+          fine.map((object) => object.name),
+        )} are lapped or matched and ${step.verb === 'soak' ? 'soak' : 'are put down'} together: faces that knock together are scored before anybody fits them. Say behind it how they are kept apart, as in "Own lidded tray, each in its place".`,
+        data: step.call === null ? { source: step.source } : undefined,
+      });
+    },
+  }),
+};

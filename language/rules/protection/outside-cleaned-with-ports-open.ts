@@ -1,0 +1,32 @@
+import type { Source } from '../../model/source.ts';
+import { openPorts } from '../open-ports.ts';
+import { putBefore } from '../put-before.ts';
+import type { Rule } from '../rule.ts';
+import { listed } from '../words.ts';
+
+/** The outside is brushed down while a port is open. */
+export const outsideCleanedWithPortsOpen: Rule = {
+  code: 'outside-cleaned-with-ports-open',
+  severity: 'error',
+  title: 'A port is open while the outside of the unit is cleaned.',
+  replay: (replay, report) => ({
+    step({ step, before, way }) {
+      if (step.verb !== 'clean-outside') return;
+      const open = openPorts(replay, before);
+      if (open === null) return;
+      const { names, since, cause } = open;
+      report({
+        at: step,
+        way,
+        since,
+        cause,
+        message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open while the outside is cleaned: what the brush takes off goes in there. Write “cap ${names.join(', ')}” before.`,
+        data: step.call === null ? { names, source: step.source } : undefined,
+      });
+    },
+  }),
+  fix(data) {
+    const { names, source } = data as { names: readonly string[]; source: Source };
+    return putBefore(source, `cap ${names.join(', ')}`, `Cap ${listed(names)} first`);
+  },
+};

@@ -1,0 +1,44 @@
+import type { Verb } from '../../model/verbs.ts';
+import type { Rule } from '../rule.ts';
+import { stageSteps } from '../stage-steps.ts';
+
+/** What may be done to a unit that is signed off: it is closed, packed and sent. */
+const afterwards: readonly Verb[] = [
+  'sign-off',
+  'hold-for',
+  'cap',
+  'seal',
+  'pack',
+  'photo',
+  'tag',
+  'mark',
+  'wipe',
+  'oil',
+  'keep',
+  'send',
+  'wait',
+  'send-out',
+  'do',
+];
+
+/** The unit is worked on after the last signature. A stage may have one of its own before it. */
+export const stepAfterSignOff: Rule = {
+  code: 'step-after-sign-off',
+  severity: 'error',
+  title: 'The unit is worked on after it was signed off.',
+  replay({ program }, report) {
+    const steps = stageSteps(program);
+    const signed = steps.findLast(({ step }) => step.verb === 'sign-off');
+    const late = steps.find(
+      ({ step, at }) => signed !== undefined && at > signed.at && !afterwards.includes(step.verb),
+    );
+    if (signed !== undefined && late !== undefined)
+      report({
+        at: late.step,
+        cause: `after-sign-off:${signed.step.number}`,
+        related: [{ message: `It is signed off in step ${signed.step.number}.`, source: signed.step.source }],
+        message: `The unit is signed off in step ${signed.step.number} and worked on after it: the name stands for a unit that was not done. Put the sign-off behind the last step that works on it.`,
+      });
+    return {};
+  },
+};

@@ -1,0 +1,35 @@
+import type { Step } from '../../model/procedure.ts';
+import { flag } from '../../replay/cells.ts';
+import type { State } from '../../replay/state.ts';
+import type { Rule } from '../rule.ts';
+import { stationWords } from '../words.ts';
+
+/** A unit without a tag or a mark is parted from its parts, or put with others. */
+export const unitNotTagged: Rule = {
+  code: 'unit-not-tagged',
+  severity: 'error',
+  title: 'A unit with no tag is taken apart over several places, or put with others.',
+  replay: ({ program, layout }, report) => {
+    const { procedure } = program;
+    const station = (step: Step, before: State) =>
+      (step.verb === 'keep' || step.verb === 'send') &&
+      step.station !== null &&
+      !before.must(layout.unit.station, layout.stationBit(step.station))
+        ? step.station
+        : null;
+    return {
+      step({ step, block, before, way }) {
+        if (!before.may(layout.unit.tagged, flag.no) || !before.may(layout.unit.marked, flag.no)) return;
+        const to = station(step, before);
+        const together = 'together' in block && block.together;
+        if (to === null && !together) return;
+        report({
+          at: step,
+          way,
+          cause: 'unit-not-tagged',
+          message: `${to === null ? 'The unit stands with the rest of its set' : `Its parts go to ${stationWords(procedure, to)}`}, and the unit has no tag: it gets another one's parts and another one's readings. Write “tag” when it is received.`,
+        });
+      },
+    };
+  },
+};

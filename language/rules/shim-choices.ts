@@ -1,0 +1,115 @@
+import Fraction from 'fraction.js';
+import { shimRate, stackedSizes } from '../calculations/shim-stock.ts';
+import type { Part } from '../model/family.ts';
+import type { LimitUse, Procedure, Step } from '../model/procedure.ts';
+import type { Stock } from '../model/shop.ts';
+import { exactText } from '../quantities/decimal.ts';
+import { amount, kindOfLimit, kindOfUnit, type UnitName, unitOf, window } from '../quantities/index.ts';
+import type { Kind, Limit, Quantity } from '../quantities/types.ts';
+import { type Judged, judgedLimits, type Which } from './judged-limits.ts';
+import { aimOf } from './tool-choice.ts';
+
+/** A part, or a stack of several, chosen out of the drawer to bring a reading where it belongs. */
+export interface ShimChoice {
+  readonly step: Step;
+  /** Those that are chosen together and lie one on the other: of copies by position the first ones. */
+  readonly parts: readonly Part[];
+  readonly stocks: readonly Stock[];
+  /** All thicknesses that can be made, in metres, and not over the step's `never above`; null: too many. */
+  readonly sizes: readonly Fraction[] | null;
+  /** The reading that it is to bring: the name of a test. */
+  readonly test: string;
+  readonly cases: readonly ChoiceCase[];
+}
+
+/** What is asked for one part number. */
+export interface ChoiceCase {
+  /** Null: for all. */
+  readonly number: string | null;
+  /** What a metre more of shim brings, in the base unit of the reading; null: no rate is given. */
+  readonly rate: Fraction | null;
+  /** The limit of the reading. */
+  readonly limit: Limit | null;
+  readonly inService: Limit | null;
+  readonly target: Quantity | null;
+}
+
+/** Every choice of a part that is `chosen from` a stock of the shop. */
+export function shimChoices(procedure: Procedure): ShimChoice[] {
+  const { family, shop } = procedure;
+  return [...procedure.stages, ...procedure.repairs].flatMap(({ steps }) =>
+    steps.flatMap((step) => {
+      if (step.choose === null) return [];
+      const all = step.objects.flatMap(({ name }) => family.parts.find((part) => part.name === name) ?? []);
+      const parts = all.filter(({ position }) => position === all[0]!.position);
+      const stocks = parts.flatMap((part) => shop.stocks.find(({ name }) => name === part.chosenFrom) ?? []);
+      if (stocks.length === 0 || stocks.length < parts.length) return [];
+      const most = step.choose.neverAbove === null ? null : amount(step.choose.neverAbove);
+      const sizes = stackedSizes(stocks.map((stock) => stock.sizes));
+      return [
+        {
+          step,
+          parts,
+          stocks,
+          sizes: sizes?.filter((size) => most === null || size.compare(most) <= 0) ?? null,
+          test: step.choose.test,
+          cases: casesOf(procedure, step),
+        },
+      ];
+    }),
+  );
+}
+
+function casesOf(procedure: Procedure, step: Step): ChoiceCase[] {
+  const { test, target, targetSpec, rate } = step.choose!;
+  const use = limitOfReading(procedure, test);
+  const limits = (of: LimitUse | null, which: Which = 'rebuilt') =>
+    of === null ? [] : judgedLimits(procedure, step, of, [which]);
+  const [rebuilt, inService] = [limits(use), use?.form === 'spec' ? limits(use, 'inService') : []];
+  const targets = targetSpec === null ? [] : limits(specUse(targetSpec, step));
+  const rates = rate === null ? [] : limits(specUse(rate, step));
+  const numbers = new Set([...rebuilt, ...inService, ...targets, ...rates].map(({ number }) => number));
+  return [...numbers].map((number) => {
+    const limit = of(rebuilt, number);
+    const aim = target ?? of(targets, number);
+    return {
+      number,
+      rate: rateOf(procedure, rate, of(rates, number), limit === null ? null : kindOfLimit(limit)),
+      limit,
+      inService: of(inService, number),
+      target: aim === null ? null : aimOf(aim),
+    };
+  });
+}
+
+/** The limit of a part number: its own, or that of all. */
+function of(limits: readonly Judged[], number: string | null): Limit | null {
+  return (limits.find((one) => one.number === number) ?? limits.find((one) => one.number === null))?.limit ?? null;
+}
+
+function specUse(spec: string, { source }: Step): LimitUse {
+  return { form: 'spec', spec, source };
+}
+
+/** What a test is held to: its own limit, or the spec of its name. */
+export function limitOfReading({ stages, specs }: Procedure, name: string): LimitUse | null {
+  const tests = stages.flatMap(({ steps }) => steps.filter((step) => step.verb === 'test' && step.gate?.name === name));
+  const within = tests.map((step) => step.test?.within ?? null).find((use) => use !== null);
+  const spec = specs.find((one) => one.name === name);
+  return within ?? (spec === undefined ? null : { form: 'spec', spec: spec.name, source: spec.source });
+}
+
+/** With no rate a shim that sets a length does so one for one. */
+function rateOf(procedure: Procedure, name: string | null, limit: Limit | null, kind: Kind | null): Fraction | null {
+  if (name === null) return kind === 'length' ? new Fraction(1) : null;
+  const per = procedure.specs.find((spec) => spec.name === name)?.per ?? null;
+  const figure = limit === null ? null : window(limit).nominal;
+  if (figure === null || kind !== (per === null ? 'pressure' : kindOfUnit(figure.unit))) return null;
+  const rate = shimRate(figure, per);
+  return rate === null || rate.compare(0) <= 0 ? null : rate;
+}
+
+/** An exact amount in base units as a quantity in a unit. */
+export function inUnits(value: Fraction, unit: UnitName): Quantity {
+  return { number: exactText(value.div(unitOf(unit).factor)), unit };
+}

@@ -1,0 +1,25 @@
+import { allSteps } from '../../replay/cells.ts';
+import type { Rule } from '../rule.ts';
+import { partsWords } from '../words.ts';
+import { writtenAt } from '../written-at.ts';
+
+/** A shim is chosen, and nothing says what it is to bring to what. */
+export const chooseForWhat: Rule = {
+  code: 'choose-for-what',
+  severity: 'warning',
+  title: 'A part is chosen, and nothing says what it is to bring to what.',
+  procedure(procedure, report) {
+    for (const step of allSteps(procedure)) {
+      if (step.verb !== 'choose' || step.objects.length === 0) continue;
+      if ((step.choose !== null && step.choose.test !== '') || step.text !== null || step.note !== null) continue;
+      report({
+        at: step,
+        cause: `choose:${writtenAt(step)}`,
+        message: `Nothing says by what the ${partsWords(
+          procedure,
+          step.objects.map((object) => object.name),
+        )} is chosen: the bench hand guesses a thickness and builds the unit for nothing. Write “to bring” and the test, “to” and its aim.`,
+      });
+    }
+  },
+};

@@ -1,0 +1,27 @@
+import type { Verb } from '../../model/verbs.ts';
+import { allSteps } from '../../replay/cells.ts';
+import type { Rule } from '../rule.ts';
+import { either } from '../words.ts';
+import { writtenAt } from '../written-at.ts';
+
+const done: Partial<Record<Verb, string>> = { wash: 'washed', rinse: 'rinsed', soak: 'soaked', oil: 'oiled' };
+
+/** Washed, rinsed, soaked or oiled, and nothing says in what. */
+export const fluidMissing: Rule = {
+  code: 'fluid-missing',
+  severity: 'error',
+  title: 'Something is washed, rinsed, soaked or oiled, and nothing says in what.',
+  procedure(procedure, report) {
+    const fluids = procedure.shop.fluids.map((fluid) => fluid.name);
+    const such = fluids.length === 0 ? '' : `: ${either(fluids)}`;
+    for (const step of allSteps(procedure)) {
+      const what = done[step.verb];
+      if (what === undefined || step.fluid !== null || step.text !== null || step.note !== null) continue;
+      report({
+        at: step,
+        cause: `fluid:${writtenAt(step)}`,
+        message: `Nothing says in what this is ${what}: solvent left on a lapped fit strips its film, detergent rusts it, and oil takes off no dirt. Write “${step.verb === 'oil' ? 'with' : 'in'}” and a fluid of the shop${such}.`,
+      });
+    }
+  },
+};

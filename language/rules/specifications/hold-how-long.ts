@@ -1,0 +1,23 @@
+import { allSteps } from '../../replay/cells.ts';
+import type { Rule } from '../rule.ts';
+import { writtenAt } from '../written-at.ts';
+
+/** A pressure is held, and nothing says for how long. */
+export const holdHowLong: Rule = {
+  code: 'hold-how-long',
+  severity: 'error',
+  title: 'A pressure is held, and nothing says for how long.',
+  procedure(procedure, report) {
+    for (const step of allSteps(procedure)) {
+      const { test } = step;
+      if (test === null || test.hold === null || test.forTime !== null || test.inTime !== null) continue;
+      const words = [step.text, step.accept, step.reject, step.note, ...test.conditions].join(' ');
+      if (test.reads === 'time' || /\d ?(s|sec|seconds?|min|minutes?)\b/u.test(words)) continue;
+      report({
+        at: step,
+        cause: `hold-time:${writtenAt(step)}`,
+        message: `Test ${step.gate!.name} holds a pressure, and nothing says for how long: a slow leak shows no drop in the two seconds that one hand waits. Write “for” and a time, such as for 10 s.`,
+      });
+    }
+  },
+};

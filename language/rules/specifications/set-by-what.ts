@@ -1,0 +1,23 @@
+import { allSteps } from '../../replay/cells.ts';
+import type { Rule } from '../rule.ts';
+import { lower } from '../words.ts';
+import { writtenAt } from '../written-at.ts';
+
+/** A reading is set, its adjuster is in the family, and the step does not name it. */
+export const setByWhat: Rule = {
+  code: 'set-by-what',
+  severity: 'warning',
+  title: 'A reading is set, and the step does not name its adjuster.',
+  procedure(procedure, report) {
+    for (const step of allSteps(procedure)) {
+      if (step.verb !== 'set' || step.objects.length > 0) continue;
+      const adjuster = procedure.family.adjusters.find((other) => other.sets === step.text);
+      if (adjuster === undefined) continue;
+      report({
+        at: step,
+        cause: `set-by:${writtenAt(step)}`,
+        message: `The ${lower(adjuster.title)} sets ${step.text}, and this step does not say that it is turned: whether it is locked afterwards would not be asked. Write “by ${adjuster.name}”.`,
+      });
+    }
+  },
+};

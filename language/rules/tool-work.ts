@@ -1,0 +1,128 @@
+import type { Procedure, Step } from '../model/procedure.ts';
+import { kindOfLimit, window } from '../quantities/index.ts';
+import type { Kind, Limit } from '../quantities/types.ts';
+import { type Judged, judgedLimits, type Which } from './judged-limits.ts';
+import { stationsOf } from './stations-of.ts';
+
+/** One thing that a tool must do in a step, at one of the stations where the step may be done. */
+export interface ToolWork {
+  readonly step: Step;
+  readonly station: string | null;
+  /** A torque is set; a value is read; a difference is read (a stretch), wherever on the scale. */
+  readonly does: 'set' | 'read' | 'difference';
+  /** Null: it is measured, and nobody says what. */
+  readonly kind: Kind | null;
+  readonly limits: readonly Judged[];
+}
+
+/**
+ * What a tool of the shop is for. The rest is told by the eye and the watch (drops, turns, seconds) or by the test
+ * bench itself (speed, delivery, temperature).
+ */
+const byTool: ReadonlySet<Kind> = new Set<Kind>(['pressure', 'torque', 'length', 'force', 'resistance']);
+
+/** Everything in a procedure that is set or read with a tool. */
+export function toolWork(procedure: Procedure): ToolWork[] {
+  const work: ToolWork[] = [];
+  for (const [block, stations] of stationsOf(procedure))
+    for (const step of block.steps)
+      for (const each of workOf(procedure, step))
+        if (each.kind === null || byTool.has(each.kind))
+          for (const station of stations) work.push({ ...each, step, station });
+  return work;
+}
+
+type Work = Pick<ToolWork, 'does' | 'kind' | 'limits'>;
+
+function workOf(procedure: Procedure, step: Step): Work[] {
+  switch (step.verb) {
+    case 'torque':
+    case 'lock':
+      return [
+        ...held('set', limitsOf(procedure, step)).filter(({ kind }) => kind === 'torque'),
+        ...(step.stretch === null ? [] : held('difference', written(step.stretch))),
+      ];
+    case 'check':
+      return held('read', limitsOf(procedure, step));
+    case 'measure':
+      return step.limit === null ? [sizeOf(procedure, step)] : held('read', limitsOf(procedure, step));
+    case 'read':
+    case 'set':
+    case 'test':
+      return [...reading(procedure, step), ...pressures(step)];
+    default:
+      return [];
+  }
+}
+
+/** Work of the kind that its limits have. */
+function held(does: ToolWork['does'], limits: readonly Judged[]): Work[] {
+  const [first] = limits;
+  return first === undefined ? [] : [{ does, kind: kindOfLimit(first.limit), limits }];
+}
+
+function written(limit: Limit): Judged[] {
+  return [{ limit, number: null }];
+}
+
+function limitsOf(procedure: Procedure, step: Step, which?: readonly Which[]): Judged[] {
+  const use = step.limit ?? step.test?.within ?? null;
+  return use === null ? [] : judgedLimits(procedure, step, use, which);
+}
+
+/** A part that is measured with no limit: a shim as thick as its stock has them; of others nobody says what. */
+function sizeOf({ family, shop }: Procedure, step: Step): Work {
+  const parts = step.objects.flatMap(({ name }) => family.parts.find((part) => part.name === name) ?? []);
+  const limits = parts.flatMap((part) => {
+    const sizes = shop.stocks.find(({ name }) => name === part.chosenFrom)?.sizes ?? [];
+    const [low, high] = [sizes[0], sizes.at(-1)];
+    return low === undefined || high === undefined ? [] : written({ form: 'range', low, high });
+  });
+  // The ends of a stock are what may lie between the jaws, not a limit that the shim is held to.
+  return { does: 'read', kind: limits[0] === undefined ? null : kindOfLimit(limits[0].limit), limits: ends(limits) };
+}
+
+/** What must lie on the tool's scale and is no limit: its ends one by one, so that they have no width. */
+function ends(limits: readonly Judged[]): Judged[] {
+  return limits.flatMap(({ limit, number }) => {
+    const { low, high, nominal } = window(limit);
+    const least = low ?? nominal;
+    return [
+      ...(least === null ? [] : [{ limit: { form: 'at least', least } as const, number }]),
+      ...(high === null ? [] : [{ limit: { form: 'at most', most: high } as const, number }]),
+    ];
+  });
+}
+
+/** What a test, a setting or a reading says of its value. */
+function reading(procedure: Procedure, step: Step): Work[] {
+  const { specs, shop } = procedure;
+  // A master's value is not declared.
+  if (step.verb === 'read' && shop.masters.some(({ name }) => name === step.text)) return [];
+  const spec = step.verb === 'test' ? undefined : specs.find(({ name }) => name === step.text);
+  const limits = (which: readonly Which[]) => {
+    const own = limitsOf(procedure, step, which);
+    return own.length > 0 || spec === undefined
+      ? own
+      : judgedLimits(procedure, step, { form: 'spec', spec: spec.name, source: step.source }, which);
+  };
+  const served = step.asFound ? limits(['inService']) : [];
+  // With no limit for the service a reading as found is held to none: the tool must reach it, no more.
+  const judged = served.length > 0 ? served : step.asFound ? ends(limits(['rebuilt'])) : limits(['rebuilt', 'whenNew']);
+  const kind = step.test?.reads ?? (judged[0] === undefined ? (spec?.kind ?? null) : kindOfLimit(judged[0].limit));
+  return kind === null
+    ? []
+    : [{ does: 'read', kind, limits: judged.filter(({ limit }) => kindOfLimit(limit) === kind) }];
+}
+
+/** The pressures that a test holds or starts from. What is held below or above a reading is not known before. */
+function pressures({ test }: Step): Work[] {
+  if (test === null || (test.hold === null && test.from === null)) return [];
+  const known = [test.hold?.relation === 'at' ? test.hold.amount : null, test.from, test.to];
+  const limits = known.flatMap((limit) => (limit !== null && isPressure(limit) ? written(limit) : []));
+  return [{ does: 'read', kind: 'pressure', limits }];
+}
+
+function isPressure(limit: Limit): boolean {
+  return kindOfLimit(limit) === 'pressure';
+}

@@ -1,0 +1,35 @@
+import { convertDifference, formatQuantity } from '../../quantities/index.ts';
+import type { Rule } from '../rule.ts';
+import { exchange, exchanged, type Passes, toolCause, unfitTools } from '../tool-choice.ts';
+import { readable, widthOf } from '../tool-fit.ts';
+import { limitWords, takeOr, toolCalled } from '../tool-words.ts';
+import { toolWork } from '../tool-work.ts';
+
+/** The marks of a tool stand wider apart than what must be read on it. */
+export const graduationTooCoarse: Rule = {
+  code: 'graduation-too-coarse',
+  severity: 'warning',
+  title: 'The marks of a tool are too far apart to read the limit on it.',
+  procedure(procedure, report) {
+    for (const unfit of unfitTools(procedure, toolWork(procedure), isReadable)) {
+      const { work, judged, asset, better, use } = unfit;
+      const { width } = widthOf(judged.limit)!;
+      report({
+        at: work.step,
+        source: use?.source,
+        cause: toolCause('coarse', unfit),
+        message: `${asset.name} is graduated in ${formatQuantity(asset.graduated!)}, and ${limitWords(judged)} is ${formatQuantity(width)} wide: ${asset.digital ? 'its last digit steps over it' : 'half a mark is the least that the eye can read'}, so the hand could not see whether it is in. ${takeOr(better, `Take a ${toolCalled(work.kind)} with finer ${asset.digital ? 'digits' : 'marks'}.`)}`,
+        data: exchange(work.step, use, better),
+      });
+    }
+  },
+  fix: exchanged,
+};
+
+const isReadable: Passes = (asset, work, { limit }) => {
+  const least = readable(asset);
+  const room = widthOf(limit);
+  if (work.does === 'set' || asset.graduated === null || least === null || room === null) return true;
+  const width = convertDifference(room.width, asset.graduated.unit);
+  return width === null || width.compare(least) >= 0;
+};

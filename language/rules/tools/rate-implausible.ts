@@ -1,0 +1,54 @@
+import { shimRate } from '../../calculations/shim-stock.ts';
+import type { Procedure } from '../../model/procedure.ts';
+import { amount, compare, kindOfUnit, window } from '../../quantities/index.ts';
+import type { Quantity } from '../../quantities/types.ts';
+import { specLimits } from '../limits.ts';
+import type { Rule } from '../rule.ts';
+import { inUnits, shimChoices } from '../shim-choices.ts';
+import { workedOut } from '../tool-words.ts';
+
+/**
+ * Published shop rates of small nozzles run from 69 to 196 bar per mm. Half the least and twice the most are let
+ * through: makers' springs differ by that much, while the slips that are meant (a decimal place, thousandths of an
+ * inch for hundredths of a millimetre and the like with bar for psi) are tenfold and more.
+ */
+const least: Quantity = { number: '35', unit: 'bar per mm' };
+const most: Quantity = { number: '400', unit: 'bar per mm' };
+
+/** An opening pressure from here up is a nozzle's; a relief valve set by shims has its own rates. */
+const nozzle: Quantity = { number: '80', unit: 'bar' };
+
+/** The rate of a nozzle's shim is far from what any nozzle has. */
+export const rateImplausible: Rule = {
+  code: 'rate-implausible',
+  severity: 'warning',
+  title: 'The rate of a nozzle’s shim is far from any that a nozzle has.',
+  procedure(procedure, report) {
+    const rates = nozzleRates(procedure);
+    for (const { limit, spec, source } of specLimits(procedure)) {
+      const figure = window(limit).nominal;
+      if (spec === null || !rates.has(spec.name) || figure === null) continue;
+      const measured = spec.per === null ? 'pressure' : kindOfUnit(figure.unit);
+      const rate = measured === 'pressure' ? shimRate(figure, spec.per) : null;
+      if (rate === null || (rate.compare(amount(least)) >= 0 && rate.compare(amount(most)) <= 0)) continue;
+      report({
+        at: source,
+        allow: spec.allow,
+        message: `This rate is ${workedOut(inUnits(rate, 'bar per mm'))}, and shims of small nozzles bring 69 to 196 bar per mm: a shim worked out with it lands far off, and the unit is opened again and again. Look for a slip in the decimal place or in a unit (about 3 bar per 0.001 in is common), or fit the rate to readings of your own.`,
+      });
+    }
+  },
+};
+
+/** Specs by which a shim is chosen to bring the opening pressure of a nozzle. */
+function nozzleRates(procedure: Procedure): Set<string> {
+  return new Set(
+    shimChoices(procedure).flatMap(({ step, cases }) => {
+      const high = cases.some(({ target, limit }) => {
+        const aim = target ?? (limit === null ? null : (window(limit).nominal ?? window(limit).low));
+        return aim !== null && compare(aim, nozzle) === 1;
+      });
+      return high && step.choose!.rate !== null ? [step.choose!.rate] : [];
+    }),
+  );
+}

@@ -1,0 +1,61 @@
+import type { Procedure } from '../../model/procedure.ts';
+import type { Source } from '../../model/source.ts';
+import type { Rule } from '../rule.ts';
+import { shimChoices } from '../shim-choices.ts';
+import { listed, partsWords } from '../words.ts';
+
+/** The next shim is worked out from the one that came out, and nobody measures that. */
+export const shimNotMeasured: Rule = {
+  code: 'shim-not-measured',
+  severity: 'error',
+  title: 'A shim is chosen by the reading, and the one that came out is never measured.',
+  procedure(procedure, report) {
+    for (const { step, parts, cases } of shimChoices(procedure)) {
+      // With no rate, and where it is not one for one, it is not worked out from the old one.
+      if (step.choose!.rate === null && cases.every(({ rate }) => rate === null)) continue;
+      const unknown = parts.filter((part) => !isKnown(procedure, part.name));
+      if (unknown.length === 0) continue;
+      const names = unknown.map(({ base }) => base);
+      report({
+        at: step,
+        cause: `shim-unmeasured:${names.join(',')}`,
+        message: `Nobody measures the ${partsWords(
+          procedure,
+          unknown.map(({ name }) => name),
+        )} that came out, and the next is that one and the difference: without it the bench hand shims by guess, and opens the unit three times. Write “measure ${listed(names).replace(' and ', ', ')} with” and a micrometer where it is taken out.`,
+        data: step.call === null ? ({ source: step.source, names } satisfies Missing) : undefined,
+      });
+    }
+  },
+  fix(data) {
+    const { source, names } = data as Missing;
+    const { start } = source.range;
+    return {
+      title: `Measure ${names.join(', ')} before it is chosen anew`,
+      edits: [
+        {
+          source: { file: source.file, range: { start, end: start } },
+          text: `measure ${names.join(', ')}\n${' '.repeat(start.character)}`,
+        },
+      ],
+    };
+  },
+};
+
+interface Missing {
+  readonly source: Source;
+  readonly names: readonly string[];
+}
+
+/** Its thickness is measured, or it is one that the text gives: `fit shim "1.50 mm to begin with"`. */
+function isKnown({ stages, repairs }: Procedure, part: string): boolean {
+  return [...stages, ...repairs].some(({ steps }) =>
+    steps.some(
+      (step) =>
+        step.objects.some(({ name }) => name === part) &&
+        (step.verb === 'measure' ||
+          ((step.verb === 'fit' || step.verb === 'renew') &&
+            /\d\s*(mm|µm|in|thou)\b/u.test(`${step.text} ${step.note}`))),
+    ),
+  );
+}

@@ -1,0 +1,68 @@
+import type { Procedure } from '../../model/procedure.ts';
+import { amount, compare, formatQuantity, kindOfUnit, window } from '../../quantities/index.ts';
+import { restsOn } from '../../replay/relations.ts';
+import type { Rule } from '../rule.ts';
+import { type ChoiceCase, inUnits, type ShimChoice, shimChoices } from '../shim-choices.ts';
+import { workedOut } from '../tool-words.ts';
+import { partsWords } from '../words.ts';
+
+/** The drawer does not go far enough to set a worn unit, or has one size only. */
+export const shimOutOfReach: Rule = {
+  code: 'shim-out-of-reach',
+  severity: 'error',
+  title: 'The shims of the stock cannot bring a worn unit to where it is set.',
+  procedure(procedure, report) {
+    for (const choice of shimChoices(procedure)) {
+      const message = choice.stocks.every(({ sizes }) => sizes.length === 1)
+        ? `In ${stockWords(choice)} there is one size only: nothing can be chosen, and ${choice.test} stays where it is. Put the sizes that the shop has into the stock.`
+        : shortWords(procedure, choice);
+      if (message === null) continue;
+      report({ at: choice.step, cause: `shim-reach:${stockWords(choice)}:${choice.test}`, message });
+    }
+  },
+};
+
+function shortWords(procedure: Procedure, choice: ShimChoice): string | null {
+  const [least, most] = [choice.sizes?.[0], choice.sizes?.at(-1)];
+  if (least === undefined || most === undefined || springIsRenewed(procedure, choice)) return null;
+  for (const { number, rate, inService, target } of choice.cases) {
+    const low = lowestFound(inService, target);
+    if (rate === null || low === null || target === null) continue;
+    const reach = rate.mul(most.sub(least));
+    if (reach.compare(amount(target).sub(amount(low))) >= 0) continue;
+    const never = choice.step.choose!.neverAbove;
+    return `${formatQuantity(low)} is good in service${number === null ? '' : ` for ${number}`}, and is to be brought to ${formatQuantity(target)}; from the thinnest ${partsWords(
+      procedure,
+      choice.parts.map(({ name }) => name),
+    )} of ${stockWords(choice)} to the thickest${never === null ? '' : ` up to ${formatQuantity(never)}`} there are ${workedOut(inUnits(reach, target.unit))} only: a settled unit cannot be set. Widen the stock, renew the spring, or check the rate.`;
+  }
+  return null;
+}
+
+/** The lowest reading with which a unit is still good in service. */
+function lowestFound(inService: ChoiceCase['inService'], target: ChoiceCase['target']) {
+  const low = inService === null ? null : window(inService).low;
+  return low === null ||
+    target === null ||
+    kindOfUnit(low.unit) !== kindOfUnit(target.unit) ||
+    compare(low, target) === 1
+    ? null
+    : low;
+}
+
+/** A new spring on every unit: what the old one had settled to does not matter. */
+function springIsRenewed({ family, stages }: Procedure, { parts }: ShimChoice): boolean {
+  const names = parts.map(({ name }) => name);
+  const beside = family.parts.filter(
+    (part) =>
+      restsOn(part).some((under) => names.includes(under)) || parts.some((shim) => restsOn(shim).includes(part.name)),
+  );
+  const renewed = stages.flatMap(({ steps }) =>
+    steps.flatMap((step) => (step.verb === 'renew' ? step.objects.map(({ name }) => name) : [])),
+  );
+  return beside.some((part) => part.renewed || renewed.includes(part.name));
+}
+
+function stockWords({ stocks }: ShimChoice): string {
+  return [...new Set(stocks.map(({ name }) => name))].join(' and ');
+}

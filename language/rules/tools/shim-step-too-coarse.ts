@@ -1,0 +1,64 @@
+import { widestStep } from '../../calculations/shim-stock.ts';
+import type { Procedure } from '../../model/procedure.ts';
+import { decimalsOf } from '../../quantities/decimal.ts';
+import { amount, formatQuantity, kindOfLimit, kindOfUnit, roundTo, window } from '../../quantities/index.ts';
+import type { Kind, Quantity } from '../../quantities/types.ts';
+import type { Rule } from '../rule.ts';
+import { type ChoiceCase, inUnits, limitOfReading, type ShimChoice, shimChoices } from '../shim-choices.ts';
+import { widthOf } from '../tool-fit.ts';
+import { workedOut } from '../tool-words.ts';
+import { partsWords } from '../words.ts';
+
+/** From one shim of the drawer to the next the reading jumps over its limit, or over the spread of the set. */
+export const shimStepTooCoarse: Rule = {
+  code: 'shim-step-too-coarse',
+  severity: 'warning',
+  title: 'From one shim of the stock to the next the reading jumps over its limit.',
+  procedure(procedure, report) {
+    for (const choice of shimChoices(procedure)) {
+      const message = choice.cases.map((one) => jumpWords(procedure, choice, one)).find((words) => words !== null);
+      if (message === undefined) continue;
+      report({ at: choice.step, cause: `shim-step:${choice.stocks[0]!.name}:${choice.test}`, message });
+    }
+  },
+};
+
+function jumpWords(procedure: Procedure, choice: ShimChoice, { number, rate, limit }: ChoiceCase): string | null {
+  const step = choice.sizes === null ? null : widestStep(choice.sizes);
+  if (step === null || rate === null || limit === null) return null;
+  const jump = rate.mul(step.to.sub(step.from));
+  const own = widthOf(limit);
+  const rooms = [
+    own?.twoEnds ? { width: own.width, words: 'the limit leaves only' } : null,
+    spreadOf(procedure, choice, kindOfLimit(limit)),
+  ];
+  const room = rooms.find((one) => one !== null && jump.compare(amount(one.width)) > 0) ?? null;
+  if (room === null) return null;
+  const { width, words } = room;
+  const size = choice.stocks[0]!.sizes[0]!;
+  const asWritten = (quantity: Quantity, rounding: 'nearest' | 'down') =>
+    roundTo(quantity, size.unit, decimalsOf(size.number), rounding)!;
+  const [from, to] = [step.from, step.to].map((one) => formatQuantity(asWritten(inUnits(one, size.unit), 'nearest')));
+  const finest = asWritten(inUnits(amount(width).div(rate), size.unit), 'down');
+  const parts = partsWords(
+    procedure,
+    choice.parts.map(({ name }) => name),
+  );
+  return `Between ${from} and ${to} the stock has no ${parts}, and that step changes ${choice.test}${number === null ? '' : ` of ${number}`} by ${workedOut(inUnits(jump, width.unit))}, where ${words} ${formatQuantity(width)}: some units cannot be brought in, whatever is fitted. Keep finer steps${Number(finest.number) > 0 ? `, ${formatQuantity(finest)} at most` : ''}.`;
+}
+
+/** The spread that is asked for across the set, of this reading or of another that is held to the same spec. */
+function spreadOf(procedure: Procedure, { test }: ShimChoice, kind: Kind) {
+  const own = limitOfReading(procedure, test);
+  const isSame = (name: string) => {
+    const other = limitOfReading(procedure, name);
+    return name === test || (own?.form === 'spec' && other?.form === 'spec' && own.spec === other.spec);
+  };
+  for (const step of procedure.stages.flatMap(({ steps }) => steps)) {
+    if (step.verb !== 'across' || step.test?.spread == null) continue;
+    const width = window(step.test.spread).high;
+    if (width === null || kindOfUnit(width.unit) !== kind) continue;
+    if (isSame(step.gate!.name.replace(/^across /u, ''))) return { width, words: 'the set may spread by only' };
+  }
+  return null;
+}

@@ -1,0 +1,33 @@
+import { formatQuantity } from '../../quantities/index.ts';
+import type { Rule } from '../rule.ts';
+import { exchange, exchanged, type Passes, toolCause, unfitTools } from '../tool-choice.ts';
+import { fitOf } from '../tool-fit.ts';
+import { limitWords, takeOr, toolCalled } from '../tool-words.ts';
+import { toolWork } from '../tool-work.ts';
+
+/** The tool may be wrong by more than the whole limit is wide. */
+export const toolWiderThanWindow: Rule = {
+  code: 'tool-wider-than-window',
+  severity: 'error',
+  title: 'A tool may be wrong by more than the limit that it reads is wide.',
+  procedure(procedure, report) {
+    for (const unfit of unfitTools(procedure, toolWork(procedure), isNarrower)) {
+      const { work, judged, asset, better, use } = unfit;
+      const { error, width } = fitOf(asset, judged.limit)!;
+      report({
+        at: work.step,
+        source: use?.source,
+        cause: toolCause('coarse', unfit),
+        message: `${asset.name} is good for ±${formatQuantity(error)}, and ${limitWords(judged)} is only ${formatQuantity(width)} wide: a bad part reads good as often as not. ${takeOr(better, `Take a finer ${toolCalled(work.kind)}.`)}`,
+        data: exchange(work.step, use, better),
+      });
+    }
+  },
+  fix: exchanged,
+};
+
+const isNarrower: Passes = (asset, work, { limit }) => {
+  if (work.does === 'set') return true;
+  const ratio = fitOf(asset, limit)?.ratio ?? null;
+  return ratio === null || ratio.compare(1) >= 0;
+};

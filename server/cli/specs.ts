@@ -1,0 +1,64 @@
+import pc from 'picocolors';
+import { missingCount, type Specs, specsHtml, specsOf, specsText } from '../../language/specs/index.ts';
+import { htmlFonts } from '../print/fonts.ts';
+import { WriteError, writeWhole } from '../print/write.ts';
+import { shownPath } from '../workspace/find-files.ts';
+import { openProcedure } from './procedure.ts';
+import { type SpecsReport, specsReport } from './specs-schema.ts';
+import { UsageError } from './usage-error.ts';
+
+export type SpecsFormat = 'text' | 'json' | 'html';
+
+export interface SpecsCommandOptions {
+  readonly format: SpecsFormat;
+  /** File to write; undefined: to the standard output. */
+  readonly out: string | undefined;
+  readonly workspace: string;
+}
+
+/** Width where there is no terminal. */
+const usualWidth = 100;
+
+/** Lays out the specifications of a procedure. What is missing is told, and does not fail: that is for the check. */
+export async function specsCommand(name: string, { format, out, workspace }: SpecsCommandOptions): Promise<number> {
+  const { procedure, findings } = await openProcedure(name, workspace);
+  const specs = specsOf(procedure);
+  if (out === undefined) {
+    process.stdout.write(written(specs, format, true));
+  } else {
+    try {
+      writeWhole(out, written(specs, format, false), '--out');
+    } catch (error) {
+      if (error instanceof WriteError) throw new UsageError(error.message);
+      throw error;
+    }
+    process.stdout.write(`${pc.green('written')}  ${shownPath(out)}\n`);
+  }
+  const errors = findings.filter(({ severity }) => severity === 'error').length;
+  if (errors > 0)
+    process.stderr.write(
+      `${pc.yellow('note')}  ${procedure.name} has ${errors} error${errors === 1 ? '' : 's'}: what they stand on may be left out here. Run handtight check ${procedure.source.file} to see them.\n`,
+    );
+  return 0;
+}
+
+function written(specs: Specs, format: SpecsFormat, toTerminal: boolean): string {
+  switch (format) {
+    case 'json':
+      return `${JSON.stringify(reportOf(specs), null, 2)}\n`;
+    case 'html':
+      return specsHtml(specs, { fonts: htmlFonts() });
+    case 'text':
+      return toTerminal
+        ? specsText(specs, {
+            width: Math.min(process.stdout.columns ?? usualWidth, 160),
+            strong: pc.bold,
+            alarm: pc.red,
+          })
+        : specsText(specs, { width: usualWidth });
+  }
+}
+
+function reportOf(specs: Specs): SpecsReport {
+  return specsReport.parse({ ...specs, missing: missingCount(specs) });
+}

@@ -1,0 +1,125 @@
+import { checkFiles } from '../../language/check.ts';
+import type { Source } from '../../language/model/source.ts';
+import { allSteps } from '../../language/replay/cells.ts';
+import type { Replay, Visitor } from '../../language/replay/replay.ts';
+import { rules } from '../../language/rules/index.ts';
+import type { Report } from '../../language/rules/rule.ts';
+import { allDeviations, type Deviation } from './deviations.ts';
+import { covered, interpret } from './interpreter.ts';
+
+export interface Comparison {
+  /** Found by a concrete run, not by the replay. */
+  readonly missed: readonly string[];
+  /** Found by the replay, by no concrete run, but by runs in which the tries are not counted. */
+  readonly uncounted: readonly string[];
+  /** Found by the replay alone. */
+  readonly replayOnly: readonly string[];
+  readonly found: number;
+  readonly steps: number;
+  /** Syntax and names: such a text says nothing of the replay. */
+  readonly unread: readonly string[];
+  readonly complete: boolean;
+}
+
+/** What the rules say at each step that the replay visits, one `rule step-key` each, causes not put together. */
+export function replayFindings(replays: readonly Replay[]): Set<string> {
+  const found = new Set<string>();
+  for (const replay of replays) {
+    const steps = allSteps(replay.program.procedure);
+    const numberAt = new Map(steps.map((step) => [placeOf(step.source), step.number]));
+    const visitors = rules
+      .filter((rule) => (covered as readonly string[]).includes(rule.code))
+      .map((rule): Visitor => rule.replay?.(replay, (report) => {
+          for (const key of keysOf(rule.code, report, numberAt)) found.add(key);
+        }) ?? {});
+    replay.visit({
+      step: (visit) => visitors.forEach((visitor) => void visitor.step?.(visit)),
+      after: (visit, state) => visitors.forEach((visitor) => void visitor.after?.(visit, state)),
+      leave: (leaving) => visitors.forEach((visitor) => void visitor.leave?.(leaving)),
+      end: (ending) => visitors.forEach((visitor) => void visitor.end?.(ending)),
+    });
+  }
+  return found;
+}
+
+function keysOf(rule: string, report: Report, numberAt: ReadonlyMap<string, string>): string[] {
+  // Which step made a gate stale is kept beside the state and not merged: a stale gate is known by its own step.
+  if (rule === 'gate-stale') return (report.related ?? []).map(({ source }) => `${rule} ${numberAt.get(placeOf(source))}`);
+  return [`${rule} ${'verb' in report.at ? report.at.key : 'procedure'}`];
+}
+
+function placeOf({ range }: Source): string {
+  return `${range.start.line}:${range.start.character}`;
+}
+
+export function compare(text: string, departures: ReadonlySet<Deviation> = allDeviations): Comparison {
+  const checked = checkFiles([{ uri: 'random.rebuild', text }]);
+  const unread = checked.findings
+    .filter(({ rule }) => ['syntax', 'unknown-name', 'duplicate-name'].includes(rule))
+    .map(({ message }) => message);
+  const [one] = checked.procedures;
+  if (unread.length > 0 || one === undefined || one.procedure.stages.length === 0 || one.procedure.stages.some(({ steps }) => steps.length === 0))
+    return { missed: [], uncounted: [], replayOnly: [], found: 0, steps: 0, unread: [...unread, 'no whole procedure'], complete: true };
+  const oracle = interpret(one.procedure, { deviations: departures, counts: true });
+  const found = replayFindings(one.replays);
+  const more = oracle.complete ? [...found].filter((finding) => !oracle.findings.has(finding)) : [];
+  const loose =
+    more.length === 0 ? null : interpret(one.procedure, { deviations: departures, counts: false });
+  const explained = (finding: string) => loose!.findings.has(finding) || !loose!.complete;
+  return {
+    missed: oracle.complete ? [...oracle.findings].filter((finding) => !found.has(finding)) : [],
+    uncounted: more.filter(explained),
+    replayOnly: more.filter((finding) => !explained(finding)),
+    found: oracle.findings.size,
+    steps: oracle.steps,
+    unread,
+    complete: oracle.complete,
+  };
+}
+
+export type Side = 'missed' | 'uncounted' | 'replayOnly';
+
+/** The smallest text, by taking out lines, pieces of lists and of clauses, in which the same rule differs the same way. */
+export function shrink(
+  text: string,
+  rule: string,
+  side: Side,
+  departures: ReadonlySet<Deviation> = allDeviations,
+): string {
+  const holds = (candidate: string) => {
+    const result = compare(candidate, departures);
+    return result.unread.length === 0 && result[side].some((finding) => finding.startsWith(`${rule} `));
+  };
+  let best = text.split('\n');
+  for (let again = true; again; ) {
+    again = false;
+    for (const candidate of smaller(best)) {
+      if (!holds(candidate.join('\n'))) continue;
+      best = candidate;
+      again = true;
+      break;
+    }
+  }
+  return best.join('\n');
+}
+
+/** Texts with a block, a line or a piece of a line less. */
+function* smaller(lines: readonly string[]): Generator<string[]> {
+  for (let first = 0; first < lines.length; first++) {
+    if (!/^\s*(stage|repair|family|procedure) .*\{$/u.test(lines[first]!)) continue;
+    const indent = /^\s*/u.exec(lines[first]!)![0];
+    const last = lines.findIndex((line, index) => index > first && line === `${indent}}`);
+    yield lines.filter((_, index) => index < first || index > last);
+  }
+  for (let at = lines.length - 1; at >= 0; at--) yield lines.filter((_, index) => index !== at);
+  for (let at = lines.length - 1; at >= 0; at--) {
+    const line = lines[at]!;
+    const instead = (text: string) => lines.map((other, index) => (index === at ? text : other));
+    for (const match of line.matchAll(/, [\w-]+(?: \(\w+(?: times)?\))?| on fail .*$| \(\w+(?: times)?\)| with \w+| stop if fails| proves through \w+| guarded by \w+| renewed| bears on \w+| held by ".*"/gu))
+      yield instead(line.slice(0, match.index) + line.slice(match.index + match[0].length));
+    const first = /^(\s*[\w-]+(?: \w+)? )[\w.-]+(?: located)?, /u.exec(line);
+    if (first !== null) yield instead(first[1]! + line.slice(first[0].length));
+    const entry = / on fail [\w-]+(?: \(\w+(?: times)?\))?, /u.exec(line);
+    if (entry !== null) yield instead(`${line.slice(0, entry.index)} on fail ${line.slice(entry.index + entry[0].length)}`);
+  }
+}
