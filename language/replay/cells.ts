@@ -10,7 +10,8 @@ export const age = { found: 1, new: 2, lapped: 4 } as const;
 export const dirt = { dirty: 1, washed: 2, rinsed: 4, preserved: 8, loosened: 16, paste: 32 } as const;
 /** Must be washed off before the part is fitted. */
 export const unclean = dirt.dirty | dirt.loosened | dirt.paste;
-export const wet = { dry: 1, solvent: 2, water: 4, oil: 8 } as const;
+/** `bare`: dry, and it was water that dried off: steel with no film on it. */
+export const wet = { dry: 1, solvent: 2, water: 4, oil: 8, bare: 16 } as const;
 export const kept = { loose: 1, kept: 2 } as const;
 export const guard = { off: 1, on: 2 } as const;
 export const looked = { no: 1, yes: 2 } as const;
@@ -26,7 +27,7 @@ export const words = {
   place: ['in place', 'off', 'discarded', 'on as a guard', 'in place for trial', 'out with its sub-assembly'],
   age: ['as found', 'new', 'lapped'],
   dirt: ['dirty', 'washed', 'rinsed', 'in preservative', 'dirt loosened', 'with lapping paste on it'],
-  wet: ['dry', 'wet with solvent', 'wet with water', 'wet with oil'],
+  wet: ['dry', 'wet with solvent', 'wet with water', 'wet with oil', 'dried bare after water'],
   kept: ['loose', 'kept'],
   guard: ['no guard', 'guarded'],
   looked: ['not looked at', 'looked at'],

@@ -1,7 +1,8 @@
 import type { Procedure, Repair, Stage, Step } from '../model/procedure.ts';
-import { flag, gate as gateBits, Layout, port as portBits } from './cells.ts';
+import { flag, gate as gateBits, Layout, port as portBits, wet } from './cells.ts';
 import { type Group, nextEntries, type Point, type Program, programOf, variants } from './program.ts';
 import { Relations } from './relations.ts';
+import { isLeftToSoak } from './soaking.ts';
 import { State } from './state.ts';
 import { Transfer } from './transfer.ts';
 
@@ -284,7 +285,15 @@ export class Replay {
 
   /** Conditions of leaving are taken as met once they are reported. */
   private left(state: State, index: number) {
-    for (const cells of this.layout.parts.values()) state.set(cells.kept, 2, index);
+    const station = state.get(this.layout.unit.station);
+    const fromWet = this.program.procedure.shop.stations.some(
+      (one) => one.wet && (station & this.layout.stationBit(one.name)) !== 0,
+    );
+    for (const [name, cells] of this.layout.parts) {
+      state.set(cells.kept, 2, index);
+      const isWet = fromWet && state.may(cells.wet, wet.solvent | wet.water);
+      if (isWet && !isLeftToSoak(this.program, state, name)) state.set(cells.wet, wet.dry, index);
+    }
     state.set(this.layout.unit.clamped, flag.no, index);
     state.set(this.layout.unit.pressure, flag.no, index);
     for (const cell of this.layout.ports.values())

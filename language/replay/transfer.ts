@@ -135,10 +135,16 @@ export class Transfer {
         return;
       case 'wipe':
         for (const name of parts)
-          this.cleaned(name, bits.dirt.washed, step.fluid === null ? bits.wet.dry : this.wetWith(step), state, at);
+          this.cleaned(
+            name,
+            bits.dirt.washed,
+            step.fluid === null ? dried(name, state) : this.wetWith(step),
+            state,
+            at,
+          );
         return;
       case 'blow-dry':
-        for (const name of this.notGone(parts, state)) set(state.part(name).wet, bits.wet.dry);
+        for (const name of this.notGone(parts, state)) set(state.part(name).wet, dried(name, state));
         return;
       case 'oil':
         for (const name of parts) set(state.part(name).wet, bits.wet.oil);
@@ -317,6 +323,8 @@ export class Transfer {
     state.set(cells.kept, bits.kept.kept, at);
     if (isNew || this.relations.part(name).renewed) state.set(cells.age, bits.age.new, at);
     state.set(cells.dirt, bits.dirt.rinsed, at);
+    // As if it had been dry or oiled: that it was not is told where it is fitted.
+    if (!trial) state.set(cells.wet, bits.wet.oil, at);
     for (const inner of this.relations.inside(name)) {
       if (state.must(state.part(inner.name).place, bits.place.sub)) this.putIn(inner.name, trial, state, at);
     }
@@ -437,6 +445,13 @@ const inHand: ReadonlySet<Verb> = new Set<Verb>([
 /** Names of the parts that a step acts on: a face's or a port's part is not taken in hand. */
 export function partNames(step: Step): string[] {
   return step.objects.filter((object) => object.kind === 'part').map((object) => object.name);
+}
+
+/** What is on a part that is dried: nothing, and after water no film of oil either. */
+function dried(name: string, state: State): number {
+  const value = state.get(state.part(name).wet);
+  const wasWater = bits.wet.water | bits.wet.bare;
+  return ((value & wasWater) !== 0 ? bits.wet.bare : 0) | ((value & ~wasWater) !== 0 ? bits.wet.dry : 0);
 }
 
 const wetBit: Readonly<Record<FluidKind, number>> = {

@@ -11,12 +11,14 @@ import { leftConnected } from './gates/left-connected.ts';
 import { notOnTheTester } from './gates/not-on-the-tester.ts';
 import { openedBeforeTested } from './gates/opened-before-tested.ts';
 import { openedUnderPressure } from './gates/opened-under-pressure.ts';
+import { partNotChecked } from './gates/part-not-checked.ts';
 import { readingNotTakenYet } from './gates/reading-not-taken-yet.ts';
 import { repairChangesNothing } from './gates/repair-changes-nothing.ts';
 import { repairNeverReturns } from './gates/repair-never-returns.ts';
 import { repairUnbounded } from './gates/repair-unbounded.ts';
 import { speedNotStated } from './gates/speed-not-stated.ts';
 import { testerNotChecked } from './gates/tester-not-checked.ts';
+import { verdictMissing } from './gates/verdict-missing.ts';
 import type { Rule } from './rule.ts';
 
 /** In the order of causes: where two rules speak of one cause, the earlier one is heard. */
@@ -40,4 +42,6 @@ export const gates: readonly Rule[] = [
   speedNotStated,
   backLeakUnderdetermined,
   testerNotChecked,
+  partNotChecked,
+  verdictMissing,
 ];

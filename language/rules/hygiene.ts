@@ -11,6 +11,7 @@ import { notAJoint } from './hygiene/not-a-joint.ts';
 import { notItsGuard } from './hygiene/not-its-guard.ts';
 import { nothingToChooseFrom } from './hygiene/nothing-to-choose-from.ts';
 import { oiledThreadUnsaid } from './hygiene/oiled-thread-unsaid.ts';
+import { pairUnsaid } from './hygiene/pair-unsaid.ts';
 import { partUnused } from './hygiene/part-unused.ts';
 import { restsOnNothing } from './hygiene/rests-on-nothing.ts';
 import { setAndNotProven } from './hygiene/set-and-not-proven.ts';
@@ -35,6 +36,7 @@ export const hygiene: readonly Rule[] = [
   notItsGuard,
   nothingToChooseFrom,
   oiledThreadUnsaid,
+  pairUnsaid,
   partUnused,
   restsOnNothing,
   setAndNotProven,

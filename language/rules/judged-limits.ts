@@ -1,6 +1,6 @@
-import type { LimitUse, Procedure, Step } from '../model/procedure.ts';
+import type { LimitUse, Procedure, Spec, Step } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
-import { kindOfUnit } from '../quantities/index.ts';
+import { kindAdmits, kindOfUnit, quantitiesOf } from '../quantities/index.ts';
 import type { Limit } from '../quantities/types.ts';
 
 /** A limit that units are held to, with the shop's tolerance where the author wrote none. */
@@ -32,9 +32,14 @@ export function judgedLimits(
     // Where every number has a value of its own, that of the spec is nobody's.
     const common = own.length > 0 && own.length === numbers.length ? null : spec[one];
     return [{ name: null, limit: common }, ...own].flatMap(({ name, limit }) =>
-      limit === null ? [] : [judged(limit, name)],
+      limit === null || !isOfItsKind(spec, limit) ? [] : [judged(limit, name)],
     );
   });
+}
+
+/** A unit of the wrong kind is another rule's finding. A rate in two quantities is not of the kind of its first. */
+function isOfItsKind({ kind, per }: Spec, limit: Limit): boolean {
+  return kind === null || per !== null || kindAdmits(kind, quantitiesOf(limit)[0]!.unit);
 }
 
 /** A nominal with no tolerance takes the shop's. */

@@ -77,7 +77,15 @@ function limitsOfStep(step: Step, procedure: Procedure): Written[] {
     ...made(test?.to, 'the pressure at the end', ['pressure']),
     ...made(test?.forTime, 'the time', ['time']),
     ...made(test?.inTime, 'the time', ['time']),
-    ...made(test?.at, 'the speed', ['stroke rate', 'speed', 'pressure', 'temperature', 'angle', 'cam angle']),
+    // With the gauge shut nothing is worked at a pressure.
+    ...made(test?.at, 'the speed', [
+      'stroke rate',
+      'speed',
+      ...(test?.gauge === 'shut' ? [] : (['pressure'] as const)),
+      'temperature',
+      'angle',
+      'cam angle',
+    ]),
     ...made(test?.spread, 'the spread', kindsOfSpread(step, procedure)),
     ...made(step.choose?.target, 'the target', null),
   ];

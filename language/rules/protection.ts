@@ -8,11 +8,13 @@ import { dunkedPart } from './protection/dunked-part.ts';
 import { faceClosedUnclean } from './protection/face-closed-unclean.ts';
 import { fittedDirty } from './protection/fitted-dirty.ts';
 import { fittedWet } from './protection/fitted-wet.ts';
+import { guardInTheWash } from './protection/guard-in-the-wash.ts';
 import { keptPartsAtTheWheel } from './protection/kept-parts-at-the-wheel.ts';
 import { lappedFaceAbraded } from './protection/lapped-face-abraded.ts';
 import { lappedFaceNotChecked } from './protection/lapped-face-not-checked.ts';
 import { lappedPairFittedDry } from './protection/lapped-pair-fitted-dry.ts';
 import { lappedPartsTogether } from './protection/lapped-parts-together.ts';
+import { leftOutOfTheWash } from './protection/left-out-of-the-wash.ts';
 import { leavesWet } from './protection/leaves-wet.ts';
 import { matchedPartsSplit } from './protection/matched-parts-split.ts';
 import { noSafeStop } from './protection/no-safe-stop.ts';
@@ -24,6 +26,7 @@ import { partsLeftLoose } from './protection/parts-left-loose.ts';
 import { passageBlocked } from './protection/passage-blocked.ts';
 import { portHandledTwice } from './protection/port-handled-twice.ts';
 import { unitsMixedInTheBath } from './protection/units-mixed-in-the-bath.ts';
+import { waterWashedNotOiled } from './protection/water-washed-not-oiled.ts';
 import type { Rule } from './rule.ts';
 
 /** In the order of causes: where two rules speak of one cause, the earlier one is heard. */
@@ -44,7 +47,10 @@ export const protection: readonly Rule[] = [
   leavesWet,
   fittedWet,
   lappedPairFittedDry,
+  waterWashedNotOiled,
+  guardInTheWash,
   dunkedPart,
+  leftOutOfTheWash,
   passageBlocked,
   countDoesNotClose,
   outsideCleanedWithPortsOpen,

@@ -1,12 +1,24 @@
+import type { Step } from '../model/procedure.ts';
 import type { Way } from '../replay/replay.ts';
 import { writtenAt } from './written-at.ts';
 
 /**
- * What a condition that is missing at a point goes back to: the step since which it is missing; where that comes after
- * the point, so that a repair brought the unit back to it, the end of that repair, which several may share by a
- * sequence.
+ * What a condition that is missing goes back to: on the first way the step since which it is missing, on the way of a
+ * repair the end of that repair, which several may share by a sequence.
  */
-export function slipOf(way: Way, since: number, at = -1): string {
+export function slipOf(way: Way, since: number): string {
   const last = way.repair?.steps.at(-1);
-  return since < at || last === undefined ? `${since}` : writtenAt(last);
+  return last === undefined ? `${since}` : writtenAt(last);
+}
+
+/** Causes of one rule: the same for one slip wherever it is met, and for one step on whatever way it is met there. */
+export function causesOf(what: string): (slip: string, step: Step) => string {
+  const known = new Map<string, string>();
+  return (slip, step) => {
+    const place = `at ${writtenAt(step)}`;
+    const cause = known.get(slip) ?? known.get(place) ?? `${what}:${slip}`;
+    known.set(slip, cause);
+    known.set(place, cause);
+    return cause;
+  };
 }

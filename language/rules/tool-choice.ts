@@ -26,10 +26,14 @@ export function suits(asset: Asset, kind: Kind | null): boolean {
   return own === null || kind === null ? asset.kind !== 'wrench' : own === kind;
 }
 
+/** Null: the shop does not say, or says two kinds, which is another rule's finding. */
 function kindOfTool({ kind, range, graduated, within }: Asset): Kind | null {
-  const unit = range?.high.unit ?? graduated?.unit ?? (within?.unit === '%' ? undefined : within?.unit);
-  if (unit !== undefined) return kindOfUnit(unit);
-  return kind === 'wrench' ? 'torque' : kind === 'gauge' ? 'pressure' : null;
+  if (kind === 'wrench') return 'torque';
+  const kinds = new Set([range?.high, graduated, within].flatMap((one) => (one == null ? [] : kindOfUnit(one.unit))));
+  kinds.delete('ratio');
+  const [only] = kinds;
+  if (only !== undefined) return kinds.size === 1 ? only : null;
+  return kind === 'gauge' ? 'pressure' : null;
 }
 
 /** Whether a tool is of a kind that a step asks for (`with wrench 16..80 N·m`): its range and the one asked for meet. */

@@ -11,6 +11,7 @@ import { toolCannotDoIt } from './tools/tool-cannot-do-it.ts';
 import { toolOutOfRange } from './tools/tool-out-of-range.ts';
 import { toolTooCoarse } from './tools/tool-too-coarse.ts';
 import { toolWiderThanWindow } from './tools/tool-wider-than-window.ts';
+import { torqueWrenchBreaksLoose } from './tools/torque-wrench-breaks-loose.ts';
 
 /**
  * In the order of causes: where two rules speak of one cause, the earlier one is heard. A tool that is too coarse for
@@ -20,6 +21,7 @@ export const tools: readonly Rule[] = [
   noTool,
   toolCannotDoIt,
   adapterNotAccounted,
+  torqueWrenchBreaksLoose,
   toolOutOfRange,
   toolWiderThanWindow,
   toolTooCoarse,

@@ -1,11 +1,13 @@
-import { checkFiles } from '../../language/check.ts';
+import { parse } from '../../language/grammar/parse.ts';
 import type { Source } from '../../language/model/source.ts';
 import { allSteps } from '../../language/replay/cells.ts';
-import type { Replay, Visitor } from '../../language/replay/replay.ts';
+import { type Replay, replay, type Visitor } from '../../language/replay/replay.ts';
+import { resolve } from '../../language/resolve/resolve.ts';
 import { rules } from '../../language/rules/index.ts';
 import type { Report } from '../../language/rules/rule.ts';
 import { allDeviations, type Deviation } from './deviations.ts';
 import { covered, interpret } from './interpreter.ts';
+import { shopText } from './random.ts';
 
 export interface Comparison {
   /** Found by a concrete run, not by the replay. */
@@ -20,6 +22,8 @@ export interface Comparison {
   readonly unread: readonly string[];
   readonly complete: boolean;
 }
+
+const shopTree = { uri: 'shop.rebuild', ast: parse(shopText).ast };
 
 /** What the rules say at each step that the replay visits, one `rule step-key` each, causes not put together. */
 export function replayFindings(replays: readonly Replay[]): Set<string> {
@@ -53,18 +57,22 @@ function placeOf({ range }: Source): string {
 }
 
 export function compare(text: string, departures: ReadonlySet<Deviation> = allDeviations): Comparison {
-  const checked = checkFiles([{ uri: 'random.rebuild', text }]);
-  const unread = checked.findings
-    .filter(({ rule }) => ['syntax', 'unknown-name', 'duplicate-name'].includes(rule))
-    .map(({ message }) => message);
-  const [one] = checked.procedures;
-  if (unread.length > 0 || one === undefined || one.procedure.stages.length === 0 || one.procedure.stages.some(({ steps }) => steps.length === 0))
+  // As checkFiles does it, without the rules: most of them the oracle does not know, and they take the longest.
+  const parsed = parse(text);
+  const resolved = resolve([shopTree, { uri: 'random.rebuild', ast: parsed.ast }]);
+  const unread = [
+    ...parsed.problems.map(({ message }) => message),
+    ...resolved.problems.map(({ kind, source }) => `${kind} in line ${source.range.start.line + 1}`),
+  ];
+  const [procedure] = resolved.procedures;
+  const blocks = procedure === undefined ? [] : [...procedure.stages, ...procedure.repairs];
+  if (unread.length > 0 || procedure === undefined || blocks.some(({ steps }) => steps.length === 0) || procedure.stages.length === 0)
     return { missed: [], uncounted: [], replayOnly: [], found: 0, steps: 0, unread: [...unread, 'no whole procedure'], complete: true };
-  const oracle = interpret(one.procedure, { deviations: departures, counts: true });
-  const found = replayFindings(one.replays);
+  const oracle = interpret(procedure, { deviations: departures, counts: true });
+  const found = replayFindings(replay(procedure));
   const more = oracle.complete ? [...found].filter((finding) => !oracle.findings.has(finding)) : [];
   const loose =
-    more.length === 0 ? null : interpret(one.procedure, { deviations: departures, counts: false });
+    more.length === 0 ? null : interpret(procedure, { deviations: departures, counts: false });
   const explained = (finding: string) => loose!.findings.has(finding) || !loose!.complete;
   return {
     missed: oracle.complete ? [...oracle.findings].filter((finding) => !found.has(finding)) : [],

@@ -14,6 +14,8 @@ export const deviations = {
     '“A gate proves through joints, adjusters and faces: touching one of those makes it stale”: no step touches a face',
   'joints-over-nothing-are-not-touched': 'the same sentence: a joint that closes over nothing is not touched, even where the gate names it',
   'tightening-a-tight-joint-touches-nothing': 'the same sentence: torque on a joint that is torqued already',
+  'a-joint-that-is-off-is-slackened':
+    'slacken of a part that is off lets the pressure down, loses the prime and makes tests stale, and nothing reports it',
   'the-line-comes-off-primed': '“One finding per cause: goes on as if the condition had held”: left-connected at a leaving does not lose the prime, as disconnect does',
   'a-line-on-is-seen-at-joints-only':
     '“Opened: … or a part that it closes over is taken off”: left-connected looks at joints only',

@@ -640,7 +640,7 @@ class Interpreter {
         return;
       case 'slacken':
         for (const name of names) {
-          if (state.joints[name] === undefined) continue;
+          if (state.joints[name] === undefined || !this.canSlacken(state, name)) continue;
           state.joints[name] = 'slack';
           this.open(state, name);
         }
@@ -681,7 +681,7 @@ class Interpreter {
         for (const name of names) this.bathe(state, name, step);
         return;
       case 'blow-dry':
-        for (const name of names) state.parts[name]!.wet = 'dry';
+        for (const name of names) if (state.parts[name]!.place !== 'gone') state.parts[name]!.wet = 'dry';
         return;
       case 'clean-holes':
         for (const name of names) if (state.parts[name]!.dirt !== 'dirty') state.parts[name]!.dirt = 'loosened';
@@ -735,9 +735,15 @@ class Interpreter {
     }
   }
 
+  /** A joint whose part is off cannot be slackened; the replay does it all the same. */
+  private canSlacken(state: UnitState, name: string): boolean {
+    return this.departs('a-joint-that-is-off-is-slackened') || this.isIn(state, name);
+  }
+
   private takeOff(state: UnitState, name: string, to: 'off' | 'gone' | 'sub', together: readonly string[]) {
     const part = state.parts[name]!;
-    if (part.place === 'in') {
+    // Taken off twice: as if it had been in place.
+    if (part.place === 'in' || (to === 'off' && (part.place === 'off' || part.place === 'gone'))) {
       for (const joint of this.facts.closedBy(name)) this.open(state, joint);
       if (state.joints[name] !== undefined) this.open(state, name);
     }
@@ -752,7 +758,8 @@ class Interpreter {
   /** A guard comes off the faces that it was on. */
   private uncover(state: UnitState, name: string) {
     if (state.parts[name]!.place !== 'guard') return;
-    for (const face of this.procedure.family.faces) if (face.guardedBy === name) state.guarded[face.id] = false;
+    for (const face of this.procedure.family.faces)
+      if (face.guardedBy === name || face.guardedBy === null) state.guarded[face.id] = false;
   }
 
   private renew(state: UnitState, name: string, step: Step, together: readonly string[]) {

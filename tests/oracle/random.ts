@@ -30,7 +30,8 @@ interface Block {
   readonly lines: string[];
 }
 
-const shop = `shop bench "Bench" {
+/** The shop of all of them, a file of its own. */
+export const shopText = `shop bench "Bench" {
   station strip "Strip" dirty
   station tank "Tank" wet
   station wheel "Wheel" abrasive
@@ -40,7 +41,8 @@ const shop = `shop bench "Bench" {
   fluid suds "Suds" detergent
   fluid cal-oil "Test oil" test-oil
   stock shims from 1.00 mm to 1.95 mm by 0.05 mm
-}`;
+}
+`;
 
 /** Whole files of one procedure, by seed. */
 export const procedureTexts: fc.Arbitrary<string> = fc.gen().map((gen) => {
@@ -60,10 +62,9 @@ function procedureText(pick: Pick): string {
   slips(pick, family, blocks);
   if (pick.chance(15) && stageBlocks.length > 2) blocks.splice(pick.number(0, stageBlocks.length - 1), 1);
   const body = blocks
-    .filter(({ lines }) => lines.length > 0)
+    .map(({ head, lines }) => ({ head, lines: lines.length === 0 ? ['tag'] : lines }))
     .map(({ head, lines }) => `  ${head} {\n${lines.map((line) => `    ${line}`).join('\n')}\n  }`);
   return [
-    shop,
     ...family.lines,
     'procedure p "P" for holder at bench revision A',
     '{',
@@ -95,7 +96,7 @@ function familyOf(pick: Pick): Family {
   if (washer) lines.push(`  part washer "Washer" on ${pick.of(['nut', 'body'])}${pick.chance(70) ? ' renewed' : ''}`);
   if (plug) {
     lines.push('  part valve "Valve" in body');
-    lines.push('  part plug "Plug" on body holds valve');
+    lines.push(`  part plug "Plug" on body${pick.chance(60) ? ' holds valve' : ''}`);
   }
   const faces: string[] = [];
   if (faced) {
@@ -180,7 +181,7 @@ function stages(pick: Pick, family: Family): Block[] {
   if (plug) build.push('fit valve', 'run-down plug', 'torque plug to nut-fit');
   build.push('run-down nut', 'torque nut to nut-fit', 'unclamp body');
   blocks.push({ head: 'stage build at build', lines: build });
-  blocks.push(...prove(pick));
+  blocks.push(...prove(pick, family));
   const finish = [...(washer ? ['fit washer'] : []), `cap ${ports}`, 'sign-off by "Lead"'];
   blocks.push({ head: `stage finish at ${pick.of(['build', 'build', 'strip'])}`, lines: finish });
   return blocks;
@@ -198,7 +199,7 @@ function fails(pick: Pick): string {
 }
 
 /** One or two stages with one to four tests. */
-function prove(pick: Pick): Block[] {
+function prove(pick: Pick, { plug, faces }: Family): Block[] {
   const tests = pick.number(1, 4);
   const names = ['opening', 'leak', 'chatter', 'spray'].slice(0, tests);
   const lines = names.map((name, index) => {
@@ -208,7 +209,8 @@ function prove(pick: Pick): Block[] {
         : name === 'leak' && pick.chance(60)
           ? 'hold 20 bar below opening for 10 s accept "dry"'
           : 'with gauge shut accept "good"';
-    const through = pick.chance(15) ? ' proves through nut' : '';
+    const named = ['nut', ...(plug ? ['plug', 'nut, plug'] : []), ...faces.slice(0, 1)];
+    const through = pick.chance(20) ? ` proves through ${pick.of(named)}` : '';
     const stop = pick.chance(20) ? ' stop if fails' : '';
     return `test ${name} ${what}${through}${stop}${fails(pick)}`;
   });
@@ -287,7 +289,7 @@ function shorter(pick: Pick, line: string): string {
   return `${match[1]} ${list.join(', ')}${match[3]}`;
 }
 
-function stray(pick: Pick, { stack, ports }: Family): string {
+function stray(pick: Pick, { stack, ports, faces, plug, needle }: Family): string {
   const part = pick.of([...stack, 'nut']);
   return pick.of([
     `remove ${part}`,
@@ -314,5 +316,8 @@ function stray(pick: Pick, { stack, ports }: Family): string {
     'torque nut to nut-fit held by "spanner"',
     'sign-off by "Lead"',
     'buff body',
+    ...(faces.length > 0 ? [`lap ${pick.of(faces)}`] : []),
+    ...(plug ? ['slacken plug', 'torque plug to nut-fit', 'remove plug'] : []),
+    ...(needle ? ['remove needle', 'fit needle', 'renew nozzle, needle', 'remove nut, nozzle'] : []),
   ]);
 }

@@ -1,25 +1,28 @@
 import { flag } from '../../replay/cells.ts';
 import { isHydraulic } from '../../replay/hydraulic.ts';
 import type { Rule } from '../rule.ts';
-import { slipOf } from '../slip.ts';
+import { causesOf, slipOf } from '../slip.ts';
 
 /** A pressure test on a unit that is not primed. A reading as found is taken as the unit came. */
 export const gateBeforePrime: Rule = {
   code: 'gate-before-prime',
   severity: 'error',
   title: 'A pressure test is run on a unit that is not primed since it was opened or connected.',
-  replay: ({ program, layout }, report) => ({
-    step({ step, before, way, at }) {
-      if (!['test', 'set'].includes(step.verb) || !isHydraulic(step, program.procedure)) return;
-      if (!before.may(layout.unit.primed, flag.no)) return;
-      const since = before.since[layout.unit.primed]!;
-      report({
-        at: step,
-        way,
-        since,
-        cause: `prime:${slipOf(way, since, at)}`,
-        message: `The unit is not primed when ${step.gate!.name.replace(/^set /u, '')} is ${step.verb === 'set' ? 'set' : 'tested'}: air in it makes the reading soft and the spray ragged. Write “prime 6 strokes with gauge shut” before.`,
-      });
-    },
-  }),
+  replay: ({ program, layout }, report) => {
+    const causeOf = causesOf('prime');
+    return {
+      step({ step, before, way }) {
+        if (!['test', 'set'].includes(step.verb) || !isHydraulic(step, program.procedure)) return;
+        if (!before.may(layout.unit.primed, flag.no)) return;
+        const since = before.since[layout.unit.primed]!;
+        report({
+          at: step,
+          way,
+          since,
+          cause: causeOf(slipOf(way, since), step),
+          message: `The unit is not primed when ${step.gate!.name.replace(/^set /u, '')} is ${step.verb === 'set' ? 'set' : 'tested'}: air in it makes the reading soft and the spray ragged. Write “prime 6 strokes with gauge shut” before.`,
+        });
+      },
+    };
+  },
 };

@@ -1,7 +1,7 @@
 import { port } from '../../replay/cells.ts';
 import { isHydraulic } from '../../replay/hydraulic.ts';
 import type { Rule } from '../rule.ts';
-import { slipOf } from '../slip.ts';
+import { causesOf, slipOf } from '../slip.ts';
 
 /** Pressure is read, held or set with the unit not connected, or at a station without pressure. */
 export const notOnTheTester: Rule = {
@@ -15,8 +15,9 @@ export const notOnTheTester: Rule = {
       .filter((station) => station.pressure)
       .map((station) => layout.stationBit(station.name));
     const atPressure = stations.reduce((all, bit) => all | bit, 0);
+    const causeOf = causesOf('connected');
     return {
-      step({ step, before, way, at }) {
+      step({ step, before, way }) {
         if (!isHydraulic(step, procedure)) return;
         const what =
           step.verb === 'prime' ? 'primed' : step.verb === 'read' ? 'read' : step.verb === 'set' ? 'set' : 'tested';
@@ -37,7 +38,7 @@ export const notOnTheTester: Rule = {
           at: step,
           way,
           since,
-          cause: `connected:${slipOf(way, since, at)}`,
+          cause: causeOf(slipOf(way, since), step),
           message: `No line is connected when the unit is ${what}: there is no pressure in it. Write “connect” and the port before.`,
         });
       },

@@ -2,6 +2,7 @@ import type { Family, Joint } from '../../model/family.ts';
 import { Relations, restsOn } from '../../replay/relations.ts';
 import type { Rule } from '../rule.ts';
 import { lower } from '../words.ts';
+import { carrierOf } from './rests-on-nothing.ts';
 
 /**
  * A joint whose part holds nothing. A lock nut and its cap, an adjuster, a connector or a plug with its port, and a part
@@ -35,8 +36,17 @@ function hasWork(joint: Joint, family: Family): boolean {
     family.ports.some((port) => port.part === part.name || port.under === part.name) ||
     // A seal on a nut is no reason for the nut.
     relations.onIt(part.name).some((other) => !other.renewed) ||
-    isOfAdjuster(part.name, relations)
+    isOfAdjuster(part.name, relations) ||
+    hangs(part.name, relations)
   );
+}
+
+/** What it stands on is not said: that is told by its own rule. */
+function hangs(name: string, relations: Relations): boolean {
+  const body = carrierOf(relations.family);
+  const below = new Set([name]);
+  for (const one of below) for (const under of restsOn(relations.part(one))) below.add(under);
+  return [...below].some((one) => restsOn(relations.part(one)).length === 0 && relations.part(one).base !== body?.base);
 }
 
 /** An adjuster, what locks it, or what stands on these: its cap. */

@@ -222,6 +222,22 @@ describe('set-and-not-proven. Not:', () => {
   });
 });
 
+describe('pair-unsaid. Not:', () => {
+  const pair = instead('in nozzle  matched to nozzle', 'in nozzle');
+  const slides = 'check needle slides "Falls by its own weight"  on fail';
+  const built = (steps: string) =>
+    rulesFound(
+      procedureWith({ family: pair, build: instead('      clamp body\n', `      ${steps}\n      clamp body\n`) }),
+    );
+
+  it('parts that are never renewed, or also singly, or of which one turns in the other', () => {
+    expect(built(`${slides} renew nozzle, needle (once)`)).toEqual(['pair-unsaid']);
+    expect(built(`${slides} reshim (3 times)`)).toEqual([]);
+    expect(built(`${slides} renew nozzle, needle (once), renew needle (once)`)).toEqual([]);
+    expect(built('check needle turns-free "No catch"  on fail renew nozzle, needle (once)')).toEqual([]);
+  });
+});
+
 describe('part-unused. Not:', () => {
   /** The sound procedure with a part in none of its lists; `all` written out, or not. */
   const unnamed = (part: string, all: boolean) => {
@@ -237,7 +253,7 @@ describe('part-unused. Not:', () => {
       clean: cut,
       build: cut,
       repairs: (text: string) =>
-        cut(text).replace(/choose shim[^]*rinse shim.*\n/u, 'renew spring   rinse spring in cal-oil\n'),
+        cut(text).replace(/choose shim[\s\S]*rinse shim.*\n/u, 'renew spring   rinse spring in cal-oil\n'),
     };
   };
 

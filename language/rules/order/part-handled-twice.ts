@@ -1,4 +1,5 @@
 import { joint, place } from '../../replay/cells.ts';
+import { bareFaces } from '../bare-faces.ts';
 import type { Rule } from '../rule.ts';
 import { partsWords } from '../words.ts';
 
@@ -7,8 +8,9 @@ export const partHandledTwice: Rule = {
   code: 'part-handled-twice',
   severity: 'error',
   title: 'A part is taken off or fitted a second time with nothing in between.',
-  replay: ({ program, layout, relations }, report) => ({
+  replay: (replay, report) => ({
     step({ step, before, way }) {
+      const { program, layout, relations } = replay;
       if (!['remove', 'discard', 'fit', 'run-down'].includes(step.verb)) return;
       const off = step.verb === 'remove' || step.verb === 'discard';
       const objects = [...step.objects, ...step.withObjects];
@@ -37,7 +39,10 @@ export const partHandledTwice: Rule = {
         source: first.source,
         way,
         since,
-        cause: `twice:${step.number}`,
+        // A guard that was never put on is told where its face is bare.
+        cause:
+          bareFaces(replay, before).find(({ face }) => off && face.guardedBy === first.name)?.cause ??
+          `twice:${step.number}`,
         message: `The ${partsWords(
           program.procedure,
           twice.map((object) => object.name),

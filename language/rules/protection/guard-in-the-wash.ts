@@ -8,12 +8,16 @@ export const guardInTheWash: Rule = {
   severity: 'error',
   title: 'A part is washed while a guard is on its lapped face.',
   replay: ({ program, layout, relations }, report) => ({
-    step({ step, before, way }) {
+    step({ step, block, before, way }) {
       if (step.verb !== 'wash' && step.verb !== 'soak') return;
       const { procedure } = program;
       for (const object of step.objects) {
         const face = relations.faces(object.name).find((one) => before.may(layout.faces.get(one.id)!.guard, guard.on));
         if (face === undefined) continue;
+        // A rough wash with the guard on does no harm where the stage washes it again.
+        const again = block.steps.slice(block.steps.indexOf(step) + 1);
+        if (again.some((later) => later.verb === step.verb && later.objects.some(({ name }) => name === object.name)))
+          continue;
         const since = before.since[layout.faces.get(face.id)!.guard];
         const guardWords = face.guardedBy === null ? 'guard' : partWords(procedure, face.guardedBy);
         report({

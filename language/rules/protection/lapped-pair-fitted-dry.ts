@@ -22,7 +22,7 @@ export const lappedPairFittedDry: Rule = {
             !(names.includes(other) || before.mayBeIn(other) || before.may(before.part(other).place, 2))
           )
             continue;
-          const dry = [object.name, other].filter((name) => before.may(before.part(name).wet, wet.dry));
+          const dry = [object.name, other].filter((name) => before.may(before.part(name).wet, wet.dry | wet.bare));
           if (dry.length === 0) continue;
           const since = before.since[before.part(dry[0]!).wet];
           report({

@@ -13,7 +13,7 @@ export const leftOutOfTheWash: Rule = {
   replay: (replay, report) => {
     const { program, relations } = replay;
     const { procedure } = program;
-    const washing = procedure.stages.filter((stage) => washes(stage).length > 0);
+    const washing = procedure.stages.filter((stage) => stage.steps.some(({ verb }) => verb === 'wash'));
     const [first] = washing;
     const last = first === undefined ? undefined : washes(first).at(-1);
     // `all` means all, and `all except` says what is left out.

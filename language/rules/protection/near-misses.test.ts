@@ -289,7 +289,7 @@ describe('dunked-part. Not:', () => {
   });
 
   it('a guard that stays on is one finding', () => {
-    expect(found(procedureWith({ clean: without('remove nut') }))).toEqual(['5.2 dunked-part']);
+    expect(found(procedureWith({ clean: without('remove nut') }))).toEqual(['5.2 guard-in-the-wash']);
   });
 });
 
@@ -473,11 +473,38 @@ describe('no-safe-stop. Not:', () => {
   });
 });
 
+describe('water-washed-not-oiled. Not:', () => {
+  const suds = (sound: string) => sound.replaceAll('in solvent', 'in suds');
+
+  it('oiled at the next bench', () => {
+    near({ clean: suds });
+  });
+
+  it('a pair that is blown dry is told as dry, the rest as bare', () => {
+    const text = procedureWith({
+      clean: suds,
+      build: line('rinse all in cal-oil', () => '      rinse nozzle, needle in cal-oil\n'),
+    });
+    expect(messages(text, 'water-washed-not-oiled')).toEqual([expect.stringContaining('go together dry')]);
+  });
+
+  it('is found where only a repair washes so', () => {
+    const text = procedureWith({
+      repairs: instead(
+        '      rinse shim in cal-oil\n',
+        '      wash shim in suds\n      blow-dry shim with air at most 1.5 bar\n',
+      ),
+    });
+    expect(messages(text, 'water-washed-not-oiled')).toEqual([
+      expect.stringMatching(/^The setting shim goes together dry .*fails and reshim \(R1\) is done\.$/u),
+    ]);
+  });
+});
+
 describe('a forgotten guard', () => {
-  it('is one finding of the face, and its part is not told as loose', () => {
+  it('is one finding of the face', () => {
     const text = procedureWith({ teardown: without('guard body.end with nut') });
-    expect(found(text)).toContain('3.7 bare-lapped-face');
-    expect(messages(text, 'parts-left-loose')).toEqual([]);
+    expect(found(text)).toEqual(['3.7 bare-lapped-face']);
   });
 
   it('and other parts that lie loose are told besides', () => {

@@ -261,3 +261,46 @@ describe('unit-pair-disagrees, wrong-kind-of-unit, number-missing-spec. Not:', (
     expect(rulesFound(procedureWith({ specs })).filter((rule) => rule === 'number-missing-spec')).toEqual([]);
   });
 });
+
+describe('torque-missing. Not:', () => {
+  const family = instead(
+    '  proven by opening',
+    '  part screw    "Screw"     on body\n  part lock-nut "Lock nut"  on screw\n  joint lock-nut to screw\n  adjuster screw sets idle, locked by lock-nut\n  proven by opening',
+  );
+  const locked = (step: string) =>
+    rulesFound(
+      procedureWith({ family, build: instead('      unclamp body\n', `      ${step}\n      unclamp body\n`) }),
+    );
+
+  it('a lock nut that is pulled up by feel', () => {
+    expect(locked('lock lock-nut with "open spanner"')).toEqual([]);
+    expect(locked('lock lock-nut')).toEqual([]);
+    expect(locked('lock lock-nut with TW-80')).toEqual(['torque-missing']);
+  });
+});
+
+describe('one slip is one finding:', () => {
+  it('a torque in bar with no tolerance', () => {
+    expect(rulesFound(procedureWith({ specs: instead('60 N·m ±5', '60 bar') }))).toEqual(['wrong-kind-of-unit']);
+  });
+
+  it('a measurement, and an aim, that lost their spec', () => {
+    const lost = procedureWith({
+      specs: (text) => `${text}\n    spec spring-length  length  31.5 mm ±0.3  source "Sheet"`,
+      build: instead(
+        '      clamp body\n',
+        '      measure spring with MIC-1  on fail renew spring (once)\n      clamp body\n',
+      ),
+    });
+    expect(rulesFound(lost)).toEqual(['limit-missing']);
+    expect(
+      rulesFound(procedureWith({ repairs: (text) => text.replace(' to bring opening to opening by shim-rate', '') })),
+    ).toEqual(['choose-for-what']);
+  });
+
+  it('the lever’s speed in bar, with the gauge shut', () => {
+    expect(rulesFound(tested(`test chatter  at 20..60 bar with gauge shut  accept "even"${fails}`))).toEqual([
+      'wrong-kind-of-unit',
+    ]);
+  });
+});

@@ -32,6 +32,8 @@ export const noTolerance: Rule = {
       const bare = bareNominal(limit);
       if (bare === null || !judged.includes(kindOfLimit(bare))) continue;
       const kind = kindOfLimit(bare);
+      // A torque in bar is told by wrong-kind-of-unit.
+      if (spec !== null && spec.kind !== null && spec.kind !== kind) continue;
       if (procedure.shop.unlessStated.some((standing) => standing.kind === kind)) continue;
       report({
         at: step ?? source,

@@ -2,6 +2,7 @@ import type { Procedure, Step } from '../../model/procedure.ts';
 import type { Kind } from '../../quantities/types.ts';
 import { allSteps } from '../../replay/cells.ts';
 import type { Rule } from '../rule.ts';
+import { lacksTorque } from './torque-missing.ts';
 
 /** A spec that no step reads, or a value for a part number of which no step reads it. */
 export const specUnused: Rule = {
@@ -12,7 +13,7 @@ export const specUnused: Rule = {
     const steps = allSteps(procedure);
     // A procedure that is only begun has its specs before its steps.
     if (steps.length === 0) return;
-    const wanting = new Set(steps.flatMap(wants));
+    const wanting = new Set(steps.flatMap((step) => wants(step, procedure)));
     for (const spec of procedure.specs) {
       const readers = steps.filter((step) => reads(step).includes(spec.name));
       if (readers.length === 0) {
@@ -57,9 +58,18 @@ function reads(step: Step): string[] {
   return [...uses, reading, test, targetSpec, rate].flatMap((name) => name ?? []);
 }
 
-/** The kind of a limit that a step should have and has not. */
-function wants(step: Step): Kind[] {
-  if ((step.verb === 'torque' || step.verb === 'lock') && step.limit === null) return ['torque'];
-  if (step.verb === 'test' && step.test?.within === null && step.test.reads !== null) return [step.test.reads];
-  return step.verb === 'choose' && step.choose?.rate == null ? ['setting rate'] : [];
+/** The kinds of figures that a step should have and has not. */
+function wants(step: Step, procedure: Procedure): readonly Kind[] {
+  if (lacksTorque(step, procedure)) return ['torque'];
+  switch (step.verb) {
+    case 'test':
+      return step.test?.within == null && step.test?.reads != null ? [step.test.reads] : [];
+    case 'measure':
+      return step.gate === null ? ['length', 'force'] : [];
+    case 'choose':
+      if (step.choose === null || step.choose.test === '') return ['setting rate', 'pressure', 'length'];
+      return step.choose.rate === null ? ['setting rate'] : [];
+    default:
+      return [];
+  }
 }

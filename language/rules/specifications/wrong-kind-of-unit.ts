@@ -5,6 +5,7 @@ import { allSteps } from '../../replay/cells.ts';
 import { limitsOfUse, specLimits, stepLimits } from '../limits.ts';
 import type { Rule } from '../rule.ts';
 import { capital, either } from '../words.ts';
+import { writtenAt } from '../written-at.ts';
 
 /** What the amount behind a verb is counted in. */
 const countKinds: Partial<Record<Verb, readonly Kind[]>> = {
@@ -89,6 +90,7 @@ export const wrongKindOfUnit: Rule = {
         continue;
       report({
         at: step,
+        cause: `count:${writtenAt(step)}`,
         message: `${capital(step.verb)} says ${formatQuantity(step.count)}, which is a ${kindOfUnit(step.count.unit)}: the bench hand needs ${step.verb === 'prime' ? 'strokes or a time' : 'a time'}. Mend the unit.`,
       });
     }

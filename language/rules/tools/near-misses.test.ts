@@ -379,3 +379,50 @@ describe('shims. Not:', () => {
       expect(found(rate(figure)).filter((line) => line.includes('rate-implausible'))).toHaveLength(1);
   });
 });
+
+describe('one slip is one finding', () => {
+  it('a unit of the wrong kind is told by its own rule', () => {
+    expect(found(procedureWith({ shop: instead(wrench, wrench.replace('16..80 N·m', '16..80 bar')) }))).toEqual([]);
+    expect(found(procedureWith({ shop: instead(gauge, gauge.replace('0..400 bar', '0..400 N·m')) }))).toEqual([]);
+    expect(found(procedureWith({ specs: instead('60 N·m ±5', '60 bar ±5') }))).toEqual([]);
+  });
+
+  it('a torque that is missing, too', () => {
+    expect(found(tightened('with TW-80'))).toEqual([]);
+  });
+});
+
+describe('parts by position', () => {
+  const family = (binds: string) => `family rail "Rail with three holders" {
+  part body   "Body"
+  part shim   "Setting shim" in body  chosen from shims  for each cylinder 1..3
+  part spring "Spring"       on shim  ${binds}  for each cylinder 1..3
+}
+`;
+  const text = (binds: string, steps: string) =>
+    procedureWith({
+      family: family(binds),
+      specs: (specs) => specs.replace(/\n.*nut-fit.*\n/u, '\n'),
+      receive: `
+    stage receive at strip {
+      receive
+      remove spring, shim
+${steps}
+      choose shim to bring opening to 254 bar by shim-rate
+    }`,
+      asFound: '',
+      teardown: '',
+      dress: '',
+      clean: '',
+      build: '',
+      prove: '',
+      finish: '',
+      repairs: '',
+    }).replace('for holder at', 'for rail at');
+
+  it('are copies and no stack, and one finding says their common name', () => {
+    expect(found(text('', '      measure shim with MIC-1'))).toEqual([]);
+    expect(found(text('', ''))).toEqual([expect.stringContaining('“measure shim with”')]);
+    expect(rulesOf(text('binds over 1.80 mm', '      measure shim with MIC-1'))).toEqual(['1.4 shim-coil-bind']);
+  });
+});

@@ -38,7 +38,8 @@ export const toolOutOfRange: Rule = {
 function strain(asset: Asset, work: ToolWork, judged: Judged): string | null {
   const full = asset.range?.high;
   // A digital tool is good for what its maker says over the whole of its range.
-  if (full === undefined || asset.digital || amount(full).compare(0) <= 0) return null;
+  if (full === undefined || asset.digital || kindOfUnit(full.unit) !== work.kind || amount(full).compare(0) <= 0)
+    return null;
   if (work.does === 'set' && asset.kind === 'wrench') {
     const torque = aimOf(judged.limit);
     if (torque === null) return null;
@@ -47,7 +48,7 @@ function strain(asset: Asset, work: ToolWork, judged: Judged): string | null {
     const through = setting === torque ? '' : ` (${workedOut(setting)} on the wrench with this adapter)`;
     return `${limitWords(judged)}${through} is under ${leastOfWrench} % of what ${toolWords(asset)} goes to: so low a torque wrench is not good for its error (ISO 6789), and the click is hardly felt.`;
   }
-  if (work.kind !== 'pressure' || asset.kind !== 'gauge' || kindOfUnit(full.unit) !== 'pressure') return null;
+  if (work.kind !== 'pressure' || asset.kind !== 'gauge') return null;
   const { low, high, nominal } = window(judged.limit);
   const top = high ?? nominal ?? low;
   const cyclic = pulses(work);

@@ -1,0 +1,32 @@
+import type { Rule } from '../rule.ts';
+import { assetOf } from '../tool-choice.ts';
+import { partsWords } from '../words.ts';
+
+/** A torque wrench is a measuring tool: it is not for breaking a joint loose. */
+export const torqueWrenchBreaksLoose: Rule = {
+  code: 'torque-wrench-breaks-loose',
+  severity: 'warning',
+  title: 'A joint is broken loose with a torque wrench.',
+  procedure(procedure, report) {
+    for (const block of [...procedure.stages, ...procedure.repairs]) {
+      for (const step of block.steps) {
+        if (step.verb !== 'slacken') continue;
+        for (const use of step.tools) {
+          if (use.form === 'words') continue;
+          const kind = use.form === 'kind' ? use.kind : assetOf(procedure.shop, use)?.kind;
+          if (kind !== 'wrench') continue;
+          const name = use.form === 'asset' ? use.name : 'A torque wrench';
+          report({
+            at: step,
+            source: use.source,
+            cause: `breaks-loose:${name}`,
+            message: `${name} is to break the ${partsWords(
+              procedure,
+              step.objects.map((object) => object.name),
+            )} loose: nobody knows what a seized joint takes, and a wrench that was forced once is out of true for every torque after it. Take a socket and bar, and name them in quotes.`,
+          });
+        }
+      }
+    }
+  },
+};
