@@ -1,7 +1,16 @@
 import type { ILexingError, IToken, TokenType } from 'chevrotain';
 import { nearest } from './nearest.ts';
 import { type Damage, markUnread } from './unread.ts';
-import { blockHeads, continuing, declarationHeads, itemHeads, kindWords, stepBlocks, stepWords } from './words.ts';
+import {
+  blockHeads,
+  continuing,
+  declarationHeads,
+  fluidWords,
+  itemHeads,
+  kindWords,
+  stepBlocks,
+  stepWords,
+} from './words.ts';
 
 type Types = Readonly<Record<string, TokenType>>;
 
@@ -20,8 +29,40 @@ type Types = Readonly<Record<string, TokenType>>;
 export function lines(raw: readonly IToken[], types: Types, damage: Damage = new Map()) {
   const reports: ILexingError[] = [];
   const report = (token: IToken, message: string) => reports.push(lexingError(token, message));
-  const braced = mendBraces(joinRows(splitRows(raw)), types, report);
+  const braced = mendBraces(joinRows(splitRows(positions(raw, types))), types, report);
   return { tokens: markUnread(braced, types, damage), reports };
+}
+
+/**
+ * `rinse spacer 2 in cal-oil` is the spacer of position 2 in a fluid, and no two inches: a name before it and a fluid
+ * behind it show that.
+ */
+function positions(raw: readonly IToken[], types: Types): IToken[] {
+  return raw.flatMap((token, index) => {
+    const [before, behind] = [raw[index - 1]?.tokenType.name, raw[index + 1]?.tokenType.name];
+    const isPosition =
+      token.tokenType.name === 'QUANTITY' &&
+      /^\d+ in$/u.test(token.image) &&
+      before === 'ID' &&
+      behind !== undefined &&
+      (behind === 'ID' || fluidWords.includes(behind));
+    return isPosition ? split(token, token.image.length - ' in'.length, types) : [token];
+  });
+}
+
+/** A number and the word `in` out of one token. */
+function split(token: IToken, length: number, types: Types): IToken[] {
+  const piece = (name: string, image: string, from: number): IToken => ({
+    ...token,
+    image,
+    tokenType: types[name]!,
+    tokenTypeIdx: types[name]!.tokenTypeIdx!,
+    startOffset: token.startOffset + from,
+    endOffset: token.startOffset + from + image.length - 1,
+    startColumn: (token.startColumn ?? 1) + from,
+    endColumn: (token.startColumn ?? 1) + from + image.length - 1,
+  });
+  return [piece('NUMBER', token.image.slice(0, length), 0), piece('in', 'in', length + 1)];
 }
 
 /** Raw tokens by line of text; lines with nothing in them are left out. */

@@ -7,6 +7,7 @@ import {
   callable,
   continuing,
   declarationHeads,
+  fluidWords,
   itemHeads,
   kindWords,
   reserved,
@@ -35,7 +36,17 @@ describe('words of the language', () => {
   });
 
   it('of the token pass are keywords of the grammar', () => {
-    const lists = { blockHeads, continuing, declarationHeads, itemHeads, kindWords, stepBlocks, stepWords, callable };
+    const lists = {
+      blockHeads,
+      continuing,
+      declarationHeads,
+      itemHeads,
+      kindWords,
+      stepBlocks,
+      stepWords,
+      callable,
+      fluidWords,
+    };
     for (const [name, list] of Object.entries(lists))
       expect(
         list.filter((word) => !all.has(word)),

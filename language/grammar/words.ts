@@ -132,6 +132,9 @@ export const kindWords = [
   'ratio',
 ];
 
+/** Kinds of fluid, which may name one too. */
+export const fluidWords = ['solvent', 'detergent', 'caustic', 'water', 'test-oil', 'oil', 'preservative'];
+
 /** A line that begins with one of these goes on from the line above. */
 export const continuing = [
   // connectives

@@ -191,7 +191,7 @@ export interface Step {
   readonly stretch: Limit | null;
   /** Air of `blow-dry … with air at most 2 bar`. */
   readonly air: Limit | null;
-  /** `with air` with no limit. */
+  /** `with air` with no limit; of a test `with air` or `with vacuum`: there is no fluid in it. */
   readonly airNamed: boolean;
   /** `prime … with gauge shut`. */
   readonly gauge: 'shut' | 'open' | null;

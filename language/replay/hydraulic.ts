@@ -17,6 +17,11 @@ export function isHydraulic(step: Step, procedure: Procedure): boolean {
   return kinds.includes('pressure') || kinds.includes('stroke rate');
 }
 
+/** A test with air or vacuum: under pressure, but with no fluid to prime, and with the other ports shut. */
+export function isPneumatic(step: Step): boolean {
+  return step.airNamed && step.verb !== 'blow-dry';
+}
+
 /** The limit that a reading is judged by: the one written, or that of the spec, or of the spec of its name. */
 function limitOf(step: Step, procedure: Procedure): Limit | null {
   const within = step.test?.within;

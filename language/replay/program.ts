@@ -1,4 +1,5 @@
 import type { FailEntry, Procedure, Repair, Stage, Step } from '../model/procedure.ts';
+import type { Verb } from '../model/verbs.ts';
 
 /** One point of a procedure as it is walked. */
 export type Point =
@@ -8,6 +9,8 @@ export type Point =
   | { readonly kind: 'decide'; readonly group: Group; readonly block: Stage | Repair }
   /** A step for other part numbers: it keeps its place, so that a point is the same one in every replay. */
   | { readonly kind: 'skip'; readonly block: Stage | Repair }
+  /** A repair at a station of its own is done there: the unit is back where it was sent from. */
+  | { readonly kind: 'back'; readonly block: Repair }
   /** A repair is done: back to the earliest gate not passed. */
   | { readonly kind: 'resume'; readonly block: Repair }
   | { readonly kind: 'end'; readonly block: Stage | Repair };
@@ -69,12 +72,33 @@ export function programOf(procedure: Procedure, numbers: readonly string[] | nul
   const repairs = new Map<string, number>();
   for (const repair of procedure.repairs) {
     repairs.set(repair.name, points.length);
-    points.push({ kind: 'enter', block: repair });
-    for (const step of repair.steps)
+    const [ahead, behind] = [carriedFrom(repair), carriedBack(repair)];
+    repair.steps.forEach((step, index) => {
+      if (index === ahead) points.push({ kind: 'enter', block: repair });
+      if (index === behind) points.push({ kind: 'back', block: repair });
       points.push(mine(step) ? { kind: 'step', step, block: repair, group: null } : { kind: 'skip', block: repair });
+    });
+    if (repair.steps.length === ahead) points.push({ kind: 'enter', block: repair });
     points.push({ kind: 'resume', block: repair });
   }
   return { procedure, numbers, absent: absentParts(procedure, mine), points, gates, repairs, decisions };
+}
+
+/** Done where the unit is before it is carried to a repair's own station. */
+const before: ReadonlySet<Verb> = new Set<Verb>(['relieve', 'disconnect', 'unclamp', 'cap']);
+/** Done when it is carried back. */
+const after: ReadonlySet<Verb> = new Set<Verb>(['uncap', 'connect', 'prime']);
+
+/** How many of a repair's first steps are done where the unit was sent from. */
+function carriedFrom({ station, steps }: Repair): number {
+  const first = steps.findIndex((step) => !before.has(step.verb));
+  return station === null ? 0 : first < 0 ? steps.length : first;
+}
+
+/** The index from which a repair's last steps are done where the unit was sent from; past its end where none is. */
+function carriedBack(repair: Repair): number {
+  const last = repair.steps.findLastIndex((step) => !after.has(step.verb));
+  return repair.station === null ? repair.steps.length : Math.max(last + 1, carriedFrom(repair));
 }
 
 function absentParts(procedure: Procedure, mine: (step: Step) => boolean): ReadonlySet<string> {

@@ -83,6 +83,9 @@ export class Replay {
       if (point.kind === 'decide') this.headPoints.add(index);
     });
     for (const point of program.repairs.values()) this.headPoints.add(point);
+    program.points.forEach((point, index) => {
+      if (point.kind === 'step' && 'tries' in point.block && point.step.gate !== null) this.headPoints.add(index);
+    });
     this.run();
   }
 
@@ -173,6 +176,9 @@ export class Replay {
           if (this.passStep(point, index, state, way, visitor, flow) === 'stop') return;
           break;
         case 'skip':
+          break;
+        case 'back':
+          this.carryBack(point.block, index, state, way, visitor);
           break;
         case 'decide':
           this.sendFailed(point.group, index, state, way, flow);
@@ -272,7 +278,7 @@ export class Replay {
     if (index > 0 && !state.must(cell, bit)) {
       visitor?.leave?.({
         last: this.lastStepBefore(index),
-        block: this.blockBefore(index, block),
+        block: this.blockBefore(index, block, way),
         to: block,
         state,
         way,
@@ -308,8 +314,26 @@ export class Replay {
     return null;
   }
 
-  private blockBefore(index: number, otherwise: Stage | Repair): Stage | Repair {
-    return this.program.points[index - 1]?.block ?? otherwise;
+  /** The block that the unit comes from; a repair's first steps may be done where it was sent from. */
+  private blockBefore(index: number, block: Stage | Repair, way: Way): Stage | Repair {
+    const before = this.program.points[index - 1]?.block ?? block;
+    return before === block ? (this.sentFrom(way) ?? block) : before;
+  }
+
+  /** The stage whose gate sent the unit to its last repair. */
+  private sentFrom(way: Way): Stage | null {
+    const gate = way.from?.gate;
+    return this.program.procedure.stages.find((stage) => gate !== undefined && stage.steps.includes(gate)) ?? null;
+  }
+
+  private carryBack(repair: Repair, index: number, state: State, way: Way, visitor: Visitor | null) {
+    const to = this.sentFrom(way);
+    if (to === null || to.station === null) return;
+    const bit = this.layout.stationBit(to.station);
+    if (state.must(this.layout.unit.station, bit)) return;
+    visitor?.leave?.({ last: this.lastStepBefore(index), block: repair, to, state, way, at: index });
+    this.left(state, index);
+    state.set(this.layout.unit.station, bit, index);
   }
 
   /** After a repair: to each gate that may be the earliest not passed on this build. */
@@ -322,6 +346,9 @@ export class Replay {
     flow: (way: Way, point: number, state: State) => void,
   ) {
     const sender = way.from?.gate ?? null;
+    const inRepair = sender === null ? -1 : this.checkInRepair(sender);
+    // A check inside a repair that renews a part on the spot goes on in that repair.
+    if (repair.inline && inRepair >= 0) return flow(way.from!.way, inRepair, state);
     const senderPoint = this.program.gates.find(
       ({ point }) => (this.program.points[point] as { step?: Step }).step === sender,
     )?.point;
@@ -362,6 +389,13 @@ export class Replay {
       state.set(this.layout.unit.station, bit, index);
     }
     flow(way, point, state);
+  }
+
+  /** The point of a gate that stands in a repair; -1 for one of a stage. */
+  private checkInRepair(gate: Step): number {
+    return this.program.points.findIndex(
+      (point) => point.kind === 'step' && point.step === gate && 'tries' in point.block,
+    );
   }
 
   /** Takes values out of a gate's cell, where others remain. */

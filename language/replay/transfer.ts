@@ -195,7 +195,7 @@ export class Transfer {
         return;
       case 'set':
         for (const object of step.objects) {
-          this.touch(object.name, state, at, step.gate?.name);
+          this.touch(object.name, state, at, step);
           set(layout.adjusters.get(object.name)!, bits.adjuster.set);
         }
         if (isHydraulic(step, this.procedure)) set(unit.pressure, bits.flag.yes);
@@ -335,9 +335,12 @@ export class Transfer {
   private renew(name: string, step: Step, state: State, at: number) {
     const cells = state.part(name);
     if (state.may(cells.place, bits.place.in)) this.takeOff(name, state, at, bits.place.off);
-    state.set(cells.place, bits.place.off, at);
+    // A new body is the unit from here on: nobody fits it.
+    const isBody = restsOn(this.relations.part(name)).length === 0;
+    state.set(cells.place, isBody ? bits.place.in : bits.place.off, at);
     state.set(cells.age, bits.age.new, at);
     state.set(cells.kept, bits.kept.kept, at);
+    for (const port of this.relations.ports(name)) state.set(state.layout.ports.get(port.name)!, bits.port.open, at);
     const ready = step.readyToFit || this.relations.part(name).readyToFit;
     state.set(cells.dirt, ready ? bits.dirt.rinsed : bits.dirt.preserved, at);
     state.set(cells.wet, bits.wet.oil, at);
@@ -380,14 +383,15 @@ export class Transfer {
   }
 
   /** Results of gates that prove through a joint, adjuster or face no longer hold. */
-  private touch(what: string, state: State, at: number, except?: string) {
+  private touch(what: string, state: State, at: number, setting?: Step) {
     for (const cell of state.layout.readings.values())
       if (state.may(cell, bits.reading.taken))
         state.set(cell, (state.get(cell) & ~bits.reading.taken) | bits.reading.old, at);
-    for (const { name, gate, sets } of this.gates()) {
-      // Turning one adjuster says nothing against the setting of another.
+    for (const { name, gate, sets, isFirst } of this.gates()) {
+      // Turning one adjuster says nothing against the setting of another; setting it again supersedes its own.
       const another = sets.length > 0 && state.layout.adjusters.has(what) && !sets.includes(what);
-      if (name === except || another || !provesThrough(gate, name, what)) continue;
+      const superseded = isFirst || (setting !== undefined && (name === setting.gate?.name || sets.includes(what)));
+      if (another || superseded || !provesThrough(gate, name, what)) continue;
       const cell = state.layout.gates.get(name)!;
       const value = state.get(cell);
       // Not yet run stays so; a result, good or bad, is stale.
@@ -403,16 +407,34 @@ export class Transfer {
       ...new Map(
         bits.allSteps(this.procedure).flatMap((step) => {
           if (step.gate === null) return [];
+          const { gate } = step;
           const sets = step.verb === 'set' ? step.objects.map((object) => object.name) : [];
-          return [[step.gate.name, { name: step.gate.name, gate: step.gate, sets }] as const];
+          return [[gate.name, { name: gate.name, gate, sets, isFirst: this.isSetAgain(step) }] as const];
         }),
       ).values(),
     ];
     return this.gateList;
   }
+
+  private isSetAgain(step: Step): boolean {
+    const steps = this.procedure.stages.flatMap((stage) => stage.steps);
+    return (
+      step.verb === 'set' &&
+      steps
+        .slice(steps.indexOf(step) + 1)
+        .some(
+          (later) =>
+            later.verb === 'set' &&
+            later.gate?.name !== step.gate?.name &&
+            later.objects.some(({ name }) => step.objects.some((object) => object.name === name)),
+        )
+    );
+  }
 }
 
 interface GateUse {
+  /** A first setting, as one that is made dry: a later step sets the same adjuster by another reading. */
+  readonly isFirst: boolean;
   readonly name: string;
   readonly gate: Gate;
   /** Adjusters that it sets. */

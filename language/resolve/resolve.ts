@@ -54,7 +54,9 @@ export function resolve(files: readonly ParsedFile[]): Resolved {
   }));
   const procedureNodes = context.unique(declared, 'procedure');
   const sequenceNodes = context.unique(
-    of<ast.Sequence>('Sequence').map((node) => ({ node, name: node.name, source: context.source(node, 'name') })),
+    of<ast.Sequence>('Sequence')
+      .filter(({ name }) => name !== undefined)
+      .map((node) => ({ node, name: node.name, source: context.source(node, 'name') })),
     'sequence',
   );
   const world = {

@@ -118,7 +118,9 @@ export class StepMaker {
   private step(node: ast.Step, place: Place): MadeStep[] | null {
     switch (node.$type) {
       case 'Unread':
-        unreadLine(this.context, node, [...stepWords, ...this.names.sequences.keys()], place.call?.at);
+        unreadLine(this.context, node, [...stepWords, ...this.names.sequences.keys()], place.call?.at, [
+          ...this.names.sequences.keys(),
+        ]);
         return null;
       case 'Call':
         return this.call(node, place);
@@ -674,13 +676,13 @@ class OneStep {
           else step.tools = [...step.tools, { form: 'words', text: item.text, source: this.source(item) }];
           break;
         case 'WithObject':
-          this.withObject(item, step);
+          this.withObject(item, step, test);
           break;
       }
     }
   }
 
-  private withObject(item: ast.WithObject, step: Draft<Unnumbered>) {
+  private withObject(item: ast.WithObject, step: Draft<Unnumbered>, test: Draft<TestFigures>) {
     const subject = item.object;
     const name = pathText(subject.path);
     const source = this.source(subject);
@@ -699,8 +701,9 @@ class OneStep {
       step.withObjects = [...step.withObjects, ...objects];
       return;
     }
-    if (name === 'air') {
+    if (name === 'air' || name === 'vacuum') {
       step.airNamed = true;
+      if (step.verb !== 'blow-dry') test.conditions = [...test.conditions, name];
       return;
     }
     const fluid = this.names.shop.fluids.find((known) => known.name === name);
@@ -723,6 +726,11 @@ class OneStep {
   }
 
   private by(clause: ast.ByClause, step: Draft<Unnumbered>) {
+    if (clause.text !== undefined && this.verb === 'set') {
+      // The words say by what it is set, not what.
+      step.note = step.note === null ? clause.text : `${step.note} ${clause.text}`;
+      return;
+    }
     if (clause.text !== undefined) {
       step.text = this.verb === 'sign-off' || step.text === null ? clause.text : `${step.text}; ${clause.text}`;
       return;

@@ -1,5 +1,6 @@
 import type * as ast from '../grammar/generated/ast.ts';
 import { nearest } from '../grammar/nearest.ts';
+import { stepWords } from '../grammar/words.ts';
 import type { Source } from '../model/source.ts';
 import type { Context } from './context.ts';
 import { synonymMessage, synonyms } from './synonyms.ts';
@@ -8,10 +9,16 @@ import { synonymMessage, synonyms } from './synonyms.ts';
  * Reports a line that begins with no word of the language, with the nearest ones. A line that the parser broke
  * off in begins with one: its error is reported already.
  */
-export function unreadLine(context: Context, node: ast.Unread, words: readonly string[], at?: Source) {
+export function unreadLine(
+  context: Context,
+  node: ast.Unread,
+  words: readonly string[],
+  at?: Source,
+  sequences: readonly string[] = [],
+) {
   const whole = context.source(node);
   const word = /^[^\s,{}]+/u.exec(node.text)?.[0] ?? node.text;
-  if (words.includes(word)) return;
+  if (words.includes(word) && !(sequences.includes(word) && !stepWords.includes(word))) return;
   const source = at ?? {
     file: whole.file,
     range: {
@@ -19,6 +26,13 @@ export function unreadLine(context: Context, node: ast.Unread, words: readonly s
       end: { line: whole.range.start.line, character: whole.range.start.character + word.length },
     },
   };
+  if (sequences.includes(word)) {
+    context.syntax(
+      `${word} is a word of the language: a sequence of that name cannot be called. Give the sequence another name.`,
+      source,
+    );
+    return;
+  }
   const meant = synonyms[word];
   if (meant !== undefined && words.includes(meant)) {
     context.syntax(synonymMessage(word), source, meant);

@@ -18,6 +18,8 @@ export function bareFaces({ program, layout }: Replay, state: State): BareFace[]
   const { faces } = program.procedure.family;
   return faces.flatMap((face) => {
     if (face.finish === null || !state.may(state.part(face.part).place, place.in | place.trial)) return [];
+    // A body that was put into its own tray, as a barrel that is lapped all over, is safe there.
+    if (!state.may(state.part(face.part).where, 1)) return [];
     const cell = layout.faces.get(face.id)!.guard;
     if (!state.may(cell, guard.off)) return [];
     const other = faces.find((one) => one.id === face.meets);

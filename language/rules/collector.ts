@@ -19,9 +19,14 @@ export class Collector {
   private readonly procedure: Procedure | null;
   private readonly all: readonly Allow[];
   private readonly used: Set<Allow>;
+  private readonly unread: readonly Source[];
 
-  /** `all`: every concession of the workspace. `used` gathers those that silenced something. */
-  constructor(procedure: Procedure | null, all: readonly Allow[], used: Set<Allow>) {
+  /**
+   * `all`: every concession of the workspace. `used` gathers those that silenced something. `unread`: places of which
+   * something could not be read.
+   */
+  constructor(procedure: Procedure | null, all: readonly Allow[], used: Set<Allow>, unread: readonly Source[] = []) {
+    this.unread = unread;
     this.procedure = procedure;
     this.all = all;
     this.used = used;
@@ -49,6 +54,7 @@ export class Collector {
     const source = report.source ?? (isStep(report.at) ? report.at.source : report.at);
     const { start } = source.range;
     const cause = report.cause ?? `${rule.code}@${source.file}:${start.line}:${start.character}`;
+    if (rule.ofAbsence === true && this.isUnread(step, source)) return;
     const conceded = this.concessions(report, step, source).find((allow) => allow.rule === rule.code);
     if (conceded !== undefined) this.used.add(conceded);
     const known = this.kept.get(cause);
@@ -62,6 +68,15 @@ export class Collector {
             numbers: replay === null ? null : new Set(replay.program.numbers ?? []),
           }
         : null,
+    );
+  }
+
+  /** Something of the step, or of the line, could not be read. */
+  private isUnread(step: Step | null, source: Source): boolean {
+    return this.unread.some((at) =>
+      step === null
+        ? at.file === source.file && at.range.start.line === source.range.start.line
+        : within(at, step.source),
     );
   }
 

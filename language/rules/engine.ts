@@ -1,6 +1,6 @@
 import type { Finding } from '../model/finding.ts';
 import type { Procedure } from '../model/procedure.ts';
-import type { Allow } from '../model/source.ts';
+import type { Allow, Source } from '../model/source.ts';
 import type { Replay, Visitor } from '../replay/replay.ts';
 import type { Resolved } from '../resolve/resolve.ts';
 import { Collector } from './collector.ts';
@@ -10,7 +10,10 @@ import { within } from './within.ts';
 /** All findings of a workspace, and those of each procedure. */
 export function findingsOf(resolved: Resolved, replays: ReadonlyMap<Procedure, readonly Replay[]>) {
   const used = new Set<Allow>();
-  const collector = new Collector(null, resolved.concessions, used);
+  const unread = resolved.problems.flatMap(({ kind, source }) =>
+    kind === 'syntax' || kind === 'unknown-name' ? [source] : [],
+  );
+  const collector = new Collector(null, resolved.concessions, used, unread);
   for (const rule of rules) {
     const report = collector.reporter(rule);
     rule.workspace?.(resolved, report);
@@ -20,7 +23,7 @@ export function findingsOf(resolved: Resolved, replays: ReadonlyMap<Procedure, r
   const common = collector.findings();
   const byProcedure = new Map<Procedure, Finding[]>();
   for (const procedure of resolved.procedures) {
-    const own = procedureFindings(procedure, replays.get(procedure) ?? [], resolved.concessions, used);
+    const own = procedureFindings(procedure, replays.get(procedure) ?? [], resolved.concessions, used, unread);
     const around = common.filter((finding) => touches(finding, procedure));
     byProcedure.set(procedure, [...around, ...own.map((finding) => moved(finding, procedure))]);
   }
@@ -36,8 +39,9 @@ function procedureFindings(
   replays: readonly Replay[],
   concessions: readonly Allow[],
   used: Set<Allow>,
+  unread: readonly Source[],
 ): Finding[] {
-  const collector = new Collector(procedure, concessions, used);
+  const collector = new Collector(procedure, concessions, used, unread);
   for (const rule of rules) rule.procedure?.(procedure, collector.reporter(rule));
   for (const replay of replays) {
     replay.visit(together(rules.flatMap((rule) => rule.replay?.(replay, collector.reporter(rule, replay)) ?? [])));

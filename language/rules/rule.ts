@@ -41,6 +41,8 @@ export interface Rule {
   readonly severity: Severity;
   /** It makes the sheet unsafe: no setting lowers it, only a concession with its reason. */
   readonly unsafe?: true;
+  /** It says that something is missing: what cannot be read there is told already, and may be just that. */
+  readonly ofAbsence?: true;
   /** One line: what it finds. */
   readonly title: string;
   /** Over all that the files declare. */

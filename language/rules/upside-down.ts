@@ -17,10 +17,16 @@ export function builtUpsideDown(block: Block, step: Step, relations: Relations):
   block.steps.slice(first, last + 1).forEach((fit, index) => {
     for (const object of [...fit.objects, ...fit.withObjects]) order.set(object.name, index);
   });
-  const pairs = [...order].flatMap(([part, place]) =>
-    restsOn(relations.part(part)).flatMap((under) =>
+  const pairs = [...order].flatMap(([part, place]) => [
+    ...restsOn(relations.part(part)).flatMap((under) =>
       order.has(under) && order.get(under) !== place ? [place < order.get(under)!] : [],
     ),
-  );
+    // What a stack bears on comes after it; where the stack is turned over, before.
+    ...relations
+      .part(part)
+      .bearsOn.flatMap((loaded) =>
+        order.has(loaded) && order.get(loaded) !== place ? [order.get(loaded)! < place] : [],
+      ),
+  ]);
   return pairs.length > 1 && pairs.every((inverted) => inverted);
 }

@@ -31,16 +31,21 @@ export function replayFindings(replays: readonly Replay[]): Set<string> {
   for (const replay of replays) {
     const steps = allSteps(replay.program.procedure);
     const numberAt = new Map(steps.map((step) => [placeOf(step.source), step.number]));
-    const visitors = rules
-      .filter((rule) => (covered as readonly string[]).includes(rule.code))
-      .map((rule): Visitor => rule.replay?.(replay, (report) => {
+    const known = rules.filter((rule) => (covered as readonly string[]).includes(rule.code));
+    // A rule may keep what it told already, so as to tell a slip once: each visit has it anew.
+    const each = (visit: (visitor: Visitor) => void) => {
+      for (const rule of known) {
+        const visitor = rule.replay?.(replay, (report) => {
           for (const key of keysOf(rule.code, report, numberAt)) found.add(key);
-        }) ?? {});
+        });
+        if (visitor !== undefined) visit(visitor);
+      }
+    };
     replay.visit({
-      step: (visit) => visitors.forEach((visitor) => void visitor.step?.(visit)),
-      after: (visit, state) => visitors.forEach((visitor) => void visitor.after?.(visit, state)),
-      leave: (leaving) => visitors.forEach((visitor) => void visitor.leave?.(leaving)),
-      end: (ending) => visitors.forEach((visitor) => void visitor.end?.(ending)),
+      step: (at) => each((visitor) => visitor.step?.(at)),
+      after: (at, state) => each((visitor) => visitor.after?.(at, state)),
+      leave: (leaving) => each((visitor) => visitor.leave?.(leaving)),
+      end: (ending) => each((visitor) => visitor.end?.(ending)),
     });
   }
   return found;

@@ -14,6 +14,10 @@ export const deviations = {
     '“A gate proves through joints, adjusters and faces: touching one of those makes it stale”: no step touches a face',
   'joints-over-nothing-are-not-touched': 'the same sentence: a joint that closes over nothing is not touched, even where the gate names it',
   'tightening-a-tight-joint-touches-nothing': 'the same sentence: torque on a joint that is torqued already',
+  'what-fell-between-two-tests-of-a-stage-stands':
+    '“Touching one of those makes it stale”: a test that is made stale before the last test of its stage counts as passed after that one',
+  'taken-off-twice-opens-twice':
+    'a part that may be off already and is taken off again loses prime and tests for certain, in the runs too in which it was off',
   'a-joint-that-is-off-is-slackened':
     'slacken of a part that is off lets the pressure down, loses the prime and makes tests stale, and nothing reports it',
   'the-line-comes-off-primed': '“One finding per cause: goes on as if the condition had held”: left-connected at a leaving does not lose the prime, as disconnect does',

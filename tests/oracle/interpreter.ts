@@ -233,10 +233,22 @@ class Interpreter {
       // With no list the unit is on hold.
       if (step.gate.onFail.length > 0) this.failed(failed, index);
       run.state.gates[index] = 'passed';
-      if (run.asked.length === 0 || step !== lastTest) continue;
+      if (step.verb !== 'test' || step !== lastTest) continue;
+      if (run.asked.length === 0) {
+        this.allPassed(run.state, run.place);
+        continue;
+      }
       this.sendAsking(run, step);
       return;
     }
+  }
+
+  private allPassed(state: UnitState, { stage }: Place) {
+    if (!this.departs('what-fell-between-two-tests-of-a-stage-stands')) return;
+    this.gates.forEach(({ step, place }, index) => {
+      const waits = step.verb === 'test' && !step.gate!.stopIfFails;
+      if (waits && place.stage === stage && state.gates[index] === 'stale') state.gates[index] = 'passed';
+    });
   }
 
   private failed(failed: Run, index: number) {
@@ -352,6 +364,9 @@ class Interpreter {
       if (!this.departs('the-line-comes-off-primed')) state.primed = false;
     }
     this.bareFaces(state, last);
+    // Bare steel leaves a wet station dry or oiled.
+    const isWet = this.procedure.shop.stations.some((one) => one.name === state.station && one.wet);
+    if (isWet) for (const part of Object.values(state.parts)) if (part.wet !== 'oil') part.wet = 'dry';
   }
 
   private end(state: UnitState, block: Stage | Repair) {
@@ -456,8 +471,8 @@ class Interpreter {
 
   private tightened(state: UnitState, names: readonly string[], step: Step) {
     const { facts } = this;
-    if (names.some((name) => facts.joint(name) !== undefined || facts.closedBy(name).length > 0))
-      this.letDown(state, step);
+    const holds = names.some((name) => facts.joint(name) !== undefined || facts.closedBy(name).length > 0);
+    if (holds && state.pressure) this.report('opened-under-pressure', step);
   }
 
   private letDown(state: UnitState, step: Step) {
@@ -742,13 +757,13 @@ class Interpreter {
 
   private takeOff(state: UnitState, name: string, to: 'off' | 'gone' | 'sub', together: readonly string[]) {
     const part = state.parts[name]!;
-    // Taken off twice: as if it had been in place.
-    if (part.place === 'in' || (to === 'off' && (part.place === 'off' || part.place === 'gone'))) {
+    const again = to === 'off' && (part.place === 'off' || part.place === 'gone');
+    if (part.place === 'in' || (again && this.departs('taken-off-twice-opens-twice'))) {
       for (const joint of this.facts.closedBy(name)) this.open(state, joint);
       if (state.joints[name] !== undefined) this.open(state, name);
     }
     if (state.joints[name] !== undefined) state.joints[name] = 'apart';
-    if (this.isIn(state, name) && (to === 'off' || !this.departs('discard-leaves-what-is-inside')))
+    if ((again || this.isIn(state, name)) && (to === 'off' || !this.departs('discard-leaves-what-is-inside')))
       for (const inside of this.facts.inside(name))
         if (!together.includes(inside) && this.isIn(state, inside)) state.parts[inside]!.place = 'sub';
     this.uncover(state, name);
@@ -763,7 +778,8 @@ class Interpreter {
   }
 
   private renew(state: UnitState, name: string, step: Step, together: readonly string[]) {
-    this.takeOff(state, name, 'off', together);
+    if (this.isIn(state, name)) this.takeOff(state, name, 'off', together);
+    this.uncover(state, name);
     const ready = step.readyToFit || this.facts.part(name).readyToFit;
     state.parts[name] = { place: 'off', fresh: true, dirt: ready ? 'rinsed' : 'preserved', wet: 'dry' };
     this.newPorts(state, name);
@@ -809,6 +825,7 @@ class Interpreter {
     if (part.place === 'gone') part.fresh = true;
     part.place = to;
     part.dirt = 'rinsed';
+    if (to === 'in') part.wet = 'oil';
     for (const inside of this.facts.inside(name)) if (state.parts[inside]!.place === 'sub') this.place(state, inside, to);
   }
 

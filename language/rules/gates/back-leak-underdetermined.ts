@@ -23,7 +23,7 @@ export const backLeakUnderdetermined: Rule = {
         if (step.verb !== 'test' || !timesALeak(step)) return;
         const { name } = step.gate!;
         const unsaid = conditions(procedure, step);
-        const seat = listedSeat || seats.some((cell) => before.must(cell, ~gate.notYet));
+        const seat = listedSeat || seats.length === 0 || seats.some((cell) => before.must(cell, ~gate.notYet));
         if (unsaid.length === 0 && seat) return;
         report({
           at: step,

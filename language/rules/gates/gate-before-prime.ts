@@ -1,5 +1,5 @@
 import { flag } from '../../replay/cells.ts';
-import { isHydraulic } from '../../replay/hydraulic.ts';
+import { isHydraulic, isPneumatic } from '../../replay/hydraulic.ts';
 import type { Rule } from '../rule.ts';
 import { causesOf, slipOf } from '../slip.ts';
 
@@ -12,7 +12,8 @@ export const gateBeforePrime: Rule = {
     const causeOf = causesOf('prime');
     return {
       step({ step, before, way }) {
-        if (!['test', 'set'].includes(step.verb) || !isHydraulic(step, program.procedure)) return;
+        if (!['test', 'set', 'read'].includes(step.verb) || !isHydraulic(step, program.procedure)) return;
+        if (step.asFound || isPneumatic(step)) return;
         if (!before.may(layout.unit.primed, flag.no)) return;
         const since = before.since[layout.unit.primed]!;
         report({
@@ -20,7 +21,7 @@ export const gateBeforePrime: Rule = {
           way,
           since,
           cause: causeOf(slipOf(way, since), step),
-          message: `The unit is not primed when ${step.gate!.name.replace(/^set /u, '')} is ${step.verb === 'set' ? 'set' : 'tested'}: air in it makes the reading soft and the spray ragged. Write “prime 6 strokes with gauge shut” before.`,
+          message: `The unit is not primed when ${step.gate?.name.replace(/^set /u, '') ?? step.text} is ${{ set: 'set', read: 'read' }[step.verb as string] ?? 'tested'}: air in it makes the reading soft and the spray ragged. Write “prime 6 strokes with gauge shut” before.`,
         });
       },
     };

@@ -44,7 +44,7 @@ export const leftConnected: Rule = {
             step.objects.map(({ name }) => name),
             'it is capped',
           );
-        const opens = ['slacken', 'remove', 'discard', 'renew'].includes(step.verb);
+        const opens = ['remove', 'discard', 'renew'].includes(step.verb);
         const loaded =
           opens &&
           step.objects.some(({ name }) => relations.loaded(name) && before.may(before.part(name).place, place.in));

@@ -19,8 +19,9 @@ export const openedUnderPressure: Rule = {
   title: 'The unit is opened, tightened or disconnected while it may be under pressure.',
   replay: ({ program, layout, relations }, report) => {
     const { procedure } = program;
+    /** A lock nut outside, or a lever, holds nothing: it is worked with the pump running. */
     const holdsPressure = (part: string) =>
-      layout.joints.has(part) || layout.adjusters.has(part) || relations.closedBy(part).length > 0;
+      relations.loaded(part) || relations.ports(part).length > 0 || relations.closedBy(part).length > 0;
     const worksOn = (step: Step, before: State) =>
       (opening.includes(step.verb) &&
         step.objects.some(({ name }) => before.may(before.part(name).place, place.in) && holdsPressure(name))) ||

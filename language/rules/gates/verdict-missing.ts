@@ -4,6 +4,7 @@ import type { Rule } from '../rule.ts';
 export const verdictMissing: Rule = {
   code: 'verdict-missing',
   severity: 'warning',
+  ofAbsence: true,
   title: 'A check says only one side of what is good and what is not.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {
@@ -11,7 +12,8 @@ export const verdictMissing: Rule = {
         if (step.verb !== 'check' || step.verdicts.length === 0) continue;
         const says = (verdict: string) => step.verdicts.some((one) => one.verdict === verdict);
         const onlyRejects = step.verdicts.every(({ verdict }) => verdict === 'reject');
-        if (says('reuse') && (says('reject') || (step.gate?.onFail ?? []).some((entry) => entry.verdict !== true))) continue;
+        if (says('reuse') && (says('reject') || (step.gate?.onFail ?? []).some((entry) => entry.verdict !== true)))
+          continue;
         // A first look for what is scrap says no more than that; so does a check with words of what is good.
         if (onlyRejects) continue;
         if (!says('reuse') && step.text !== null) continue;

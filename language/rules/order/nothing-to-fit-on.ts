@@ -36,12 +36,24 @@ export const nothingToFitOn: Rule = {
         });
       }
 
-      /** Put into a part that is itself off, as a needle into its nozzle: a sub-assembly built from that end. */
+      /**
+       * Put into or onto a part that is itself in the hand, as a needle into its nozzle: a sub-assembly. What goes into
+       * a bore is no carrier: nothing is put under what is in the bore already.
+       */
       function assembledInHand(name: string, under: string): boolean {
+        const carrier = relations.part(under);
         return (
-          relations.part(name).in.includes(under) &&
           relations.joint(name) === undefined &&
-          restsOn(relations.part(under)).length > 0
+          restsOn(carrier).length > 0 &&
+          (relations.part(name).in.includes(under) || (relations.part(name).on.includes(under) && !isInBore(under)))
+        );
+      }
+
+      /** It lies in a part, or on one that does. */
+      function isInBore(name: string): boolean {
+        const part = relations.part(name);
+        return (
+          part.in.length > 0 || part.on.some((lower) => restsOn(relations.part(lower)).length > 0 && isInBore(lower))
         );
       }
     },

@@ -38,6 +38,8 @@ export const bareLappedFace: Rule = {
         tell(last ?? block.source, state, way, `when the unit leaves ${stationWords(procedure, block.station)}`);
       },
       end({ state, way, last, block }) {
+        // What is packed lies in its own box or bag.
+        if (block.steps.some(({ verb }) => verb === 'pack')) return;
         tell(last ?? block.source, state, way, 'when the procedure ends');
       },
     };

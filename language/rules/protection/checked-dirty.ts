@@ -10,7 +10,8 @@ export const checkedDirty: Rule = {
   title: 'A part is judged while it is dirty, or still wet from the wash.',
   replay: ({ program, relations }, report) => ({
     step({ step, before, way }) {
-      if (!judges(step)) return;
+      // That a part moves is felt, clean or not.
+      if (!judges(step) || step.moves !== null) return;
       const parts = [
         ...new Set(
           step.objects.flatMap(({ kind, name }) =>
@@ -20,9 +21,7 @@ export const checkedDirty: Rule = {
         // Lapping paste is no dirt here: who laps a face wipes it to look at it.
       ].filter((name) => !program.absent.has(name) && !before.may(before.part(name).place, place.gone));
       const dirty = parts.filter((name) => before.may(before.part(name).dirt, dirt.dirty | dirt.loosened));
-      // That a part moves is felt wet or dry alike.
-      const wetOnes =
-        step.moves !== null ? [] : parts.filter((name) => before.may(before.part(name).wet, wet.solvent | wet.water));
+      const wetOnes = parts.filter((name) => before.may(before.part(name).wet, wet.solvent | wet.water));
       const names = dirty.length > 0 ? dirty : wetOnes;
       const [first] = names;
       if (first === undefined) return;

@@ -18,11 +18,13 @@ export const leftOutOfTheWash: Rule = {
     const last = first === undefined ? undefined : washes(first).at(-1);
     // `all` means all, and `all except` says what is left out.
     if (first === undefined || washes(first).some((step) => step.all)) return {};
-    const later = new Set(
-      procedure.stages
-        .slice(procedure.stages.indexOf(first) + 1)
-        .filter((stage) => stage.station !== first.station)
-        .flatMap((stage) => washes(stage).flatMap((step) => (step.all ? [] : step.objects.map(({ name }) => name)))),
+    /** Washed in another bath, wiped, or renewed: what cannot go into the first bath is not forgotten. */
+    const otherwise = new Set(
+      procedure.stages.flatMap((stage) => {
+        const baths = stage.station === first.station ? [] : washes(stage);
+        const others = stage.steps.filter(({ verb }) => ['wipe', 'renew', 'discard'].includes(verb));
+        return [...baths, ...others].flatMap((step) => (step.all ? [] : step.objects.map(({ name }) => name)));
+      }),
     );
     const mine = variantParts(replay);
     return {
@@ -30,7 +32,7 @@ export const leftOutOfTheWash: Rule = {
         if (step !== last || way.repair !== null) return;
         const out = (name: string) => state.may(state.part(name).place, place.off | place.sub | place.guard);
         const left = procedure.family.parts.filter(({ name, suppliedLoose }) => {
-          if (!mine(name) || suppliedLoose || later.has(name)) return false;
+          if (!mine(name) || suppliedLoose || otherwise.has(name)) return false;
           // The unit's own body stays where it is: it is to be washed once it stands open.
           const open = restsOn(relations.part(name)).length === 0 && relations.onIt(name).some((on) => out(on.name));
           return (out(name) || open) && state.may(state.part(name).dirt, dirt.dirty);

@@ -1,5 +1,5 @@
 import { port } from '../../replay/cells.ts';
-import { isHydraulic } from '../../replay/hydraulic.ts';
+import { isHydraulic, isPneumatic } from '../../replay/hydraulic.ts';
 import { portExposed } from '../port-exposed.ts';
 import type { Rule } from '../rule.ts';
 import { listed, partsWords } from '../words.ts';
@@ -41,7 +41,8 @@ export const passageBlocked: Rule = {
             'it is connected',
             'the line does not go on over a cap',
           );
-        if (step.verb === 'prime' || isHydraulic(step, procedure)) {
+        // With air in it, as under water, the other ports must be shut.
+        if ((step.verb === 'prime' || isHydraulic(step, procedure)) && !isPneumatic(step)) {
           const exposed = procedure.family.ports.filter((one) => portExposed(before, one)).map((one) => one.name);
           tell(
             capped(exposed),

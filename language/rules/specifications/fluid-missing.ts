@@ -10,6 +10,7 @@ const done: Partial<Record<Verb, string>> = { wash: 'washed', rinse: 'rinsed', s
 export const fluidMissing: Rule = {
   code: 'fluid-missing',
   severity: 'error',
+  ofAbsence: true,
   title: 'Something is washed, rinsed, soaked or oiled, and nothing says in what.',
   procedure(procedure, report) {
     const fluids = procedure.shop.fluids.map((fluid) => fluid.name);

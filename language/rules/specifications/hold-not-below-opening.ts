@@ -27,7 +27,8 @@ export const holdNotBelowOpening: Rule = {
       }
       // A housing or a union may be tested at any pressure, with the nozzle blanked off.
       if (hold.relation === 'below' || !/seat|drip|dribble/u.test(step.gate!.name)) continue;
-      const over = openings(procedure).filter(({ low }) => (compare(highest(hold.amount)!, low) ?? -1) >= 0);
+      const held = highest(hold.amount);
+      const over = openings(procedure).filter(({ low }) => held !== null && (compare(held, low) ?? -1) >= 0);
       const [first] = over;
       if (first === undefined) continue;
       const numbers = [...new Set(over.flatMap(({ number }) => number ?? []))];

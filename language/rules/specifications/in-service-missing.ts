@@ -5,6 +5,7 @@ import { listed } from '../words.ts';
 export const inServiceMissing: Rule = {
   code: 'in-service-missing',
   severity: 'warning',
+  ofAbsence: true,
   title: 'A part number gives a value of its own and no limit in service, where others have one.',
   procedure(procedure, report) {
     for (const spec of procedure.specs) {

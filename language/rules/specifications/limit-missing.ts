@@ -8,6 +8,7 @@ import { writtenAt } from '../written-at.ts';
 export const limitMissing: Rule = {
   code: 'limit-missing',
   severity: 'error',
+  ofAbsence: true,
   title: 'Something is read or set as a gate, and no limit says what is good.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {

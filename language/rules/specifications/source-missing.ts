@@ -9,6 +9,7 @@ import { writtenAt } from '../written-at.ts';
 export const sourceMissing: Rule = {
   code: 'source-missing',
   severity: 'warning',
+  ofAbsence: true,
   title: 'A figure has no source.',
   shop(shop, report) {
     const bare = shop.unlessStated.filter((standing) => standing.sourceText === null);
