@@ -57,7 +57,9 @@ export function familyText(shape: Shape): string {
     const bears = index === bore.length - 1 ? '  bears on needle' : '';
     rows.push(`  part ${part}  ${index === 0 ? 'in body' : `on ${bore[index - 1]}`}${bears}${chosen}`);
   });
-  discs.forEach((part, index) => rows.push(`  part ${part}  on ${index === 0 ? 'body' : discs[index - 1]}${located}`));
+  discs.forEach((part, index) => {
+    rows.push(`  part ${part}  on ${index === 0 ? 'body' : discs[index - 1]}${located}`);
+  });
   rows.push(
     `  part nozzle  on ${discs.at(-1) ?? 'body'}${located}`,
     '  part needle  in nozzle  matched to nozzle',
@@ -68,7 +70,9 @@ export function familyText(shape: Shape): string {
     const chain = ['body', ...discs, 'nozzle'];
     chain.slice(1).forEach((part, index) => {
       const below = chain[index]!;
-      rows.push(`  face ${below}.${index === 0 ? 'end' : 'lower'} lapped  meets ${part}.upper${index === 0 ? '  guarded by nut' : ''}`);
+      rows.push(
+        `  face ${below}.${index === 0 ? 'end' : 'lower'} lapped  meets ${part}.upper${index === 0 ? '  guarded by nut' : ''}`,
+      );
     });
   }
   rows.push(`  port ${['inlet', ...(shape.returnPort ? ['return'] : [])].join(', ')} on body`);

@@ -46,7 +46,11 @@ function bagsOf({ shape, apart, fitApart, washAll, guards, oils }: Taste): Bag[]
   const located = (part: string) => (shape.located ? `${part} located` : part);
   const removed = spread('remove', ['nut', ...off], '', apart);
   const fitted = fitApart
-    ? [...bore.map((part) => `fit ${part}`), ...discs.map((part) => `fit ${located(part)}`), `fit ${located('nozzle')} with needle`]
+    ? [
+        ...bore.map((part) => `fit ${part}`),
+        ...discs.map((part) => `fit ${located(part)}`),
+        `fit ${located('nozzle')} with needle`,
+      ]
     : [`fit ${[...bore, ...discs.map(located), located('nozzle')].join(', ')} with needle`];
   const guard = shape.lapped && guards ? ['guard body.end with nut'] : [];
   const keep = `keep ${[...off, ...(guard.length > 0 ? [] : ['nut'])].join(', ')}`;
@@ -93,7 +97,9 @@ function bagsOf({ shape, apart, fitApart, washAll, guards, oils }: Taste): Bag[]
           )),
       later(
         'blow-dry all with air at most 1.5 bar',
-        ...(washAll ? ['wash all in solvent "Own basket"'] : spread('wash', ['body', 'nut', ...off], ' in solvent "Own basket"', apart)),
+        ...(washAll
+          ? ['wash all in solvent "Own basket"']
+          : spread('wash', ['body', 'nut', ...off], ' in solvent "Own basket"', apart)),
       ),
       ...guard.map((text) => later(text, 'blow-dry all with air at most 1.5 bar', 'remove nut')),
       later(`${keep} at build "Own tray"`, 'blow-dry all with air at most 1.5 bar'),
@@ -129,12 +135,19 @@ function bagsOf({ shape, apart, fitApart, washAll, guards, oils }: Taste): Bag[]
         'relieve',
         'test opening  read pressure within opening  on fail again (3 times)',
         ...(shape.leak
-          ? ['test seat-leak  hold 20 bar below opening for 10 s  accept "no drop"  source "Invented"  on fail again (3 times)']
+          ? [
+              'test seat-leak  hold 20 bar below opening for 10 s  accept "no drop"  source "Invented"  on fail again (3 times)',
+            ]
           : []),
       ),
       later('disconnect inlet', 'relieve'),
     ),
-    bag('finish at build', ...spread('fit', seals, '', apart), `cap ${ports}`, later('sign-off by "Bench lead"', ...spread('fit', seals, '', apart), `cap ${ports}`)),
+    bag(
+      'finish at build',
+      ...spread('fit', seals, '', apart),
+      `cap ${ports}`,
+      later('sign-off by "Bench lead"', ...spread('fit', seals, '', apart), `cap ${ports}`),
+    ),
   ].map((one) => (bareEnd ? one : one));
 }
 
@@ -169,8 +182,13 @@ const head = (shape: Shape) => `procedure example "Example" for holder at bench
 ${hasShim(shape) ? '  spec shim-rate  rate      3 bar per 0.001 in                          source "Invented"\n' : ''}`;
 
 /** The whole text with these steps in its stages. */
-export function procedureText(shape: Shape, stages: readonly { readonly head: string; readonly steps: readonly string[] }[]): string {
-  const written = stages.map(({ head: stage, steps }) => `  stage ${stage} {\n${steps.map((step) => `    ${step}\n`).join('')}  }\n`);
+export function procedureText(
+  shape: Shape,
+  stages: readonly { readonly head: string; readonly steps: readonly string[] }[],
+): string {
+  const written = stages.map(
+    ({ head: stage, steps }) => `  stage ${stage} {\n${steps.map((step) => `    ${step}\n`).join('')}  }\n`,
+  );
   return `${shopText}${familyText(shape)}${head(shape)}${written.join('')}${repairText(shape)}}\n`;
 }
 
@@ -200,7 +218,8 @@ function onlyAt(step: Step, visitors: readonly Visitor[]): Visitor {
       for (const visitor of visitors) if (visit.way.repair === null) visitor.step?.(visit);
     },
     after(visit, state) {
-      for (const visitor of visitors) if (visit.way.repair === null && visit.step === step) visitor.after?.(visit, state);
+      for (const visitor of visitors)
+        if (visit.way.repair === null && visit.step === step) visitor.after?.(visit, state);
     },
   };
 }

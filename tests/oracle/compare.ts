@@ -53,7 +53,8 @@ export function replayFindings(replays: readonly Replay[]): Set<string> {
 
 function keysOf(rule: string, report: Report, numberAt: ReadonlyMap<string, string>): string[] {
   // Which step made a gate stale is kept beside the state and not merged: a stale gate is known by its own step.
-  if (rule === 'gate-stale') return (report.related ?? []).map(({ source }) => `${rule} ${numberAt.get(placeOf(source))}`);
+  if (rule === 'gate-stale')
+    return (report.related ?? []).map(({ source }) => `${rule} ${numberAt.get(placeOf(source))}`);
   return [`${rule} ${'verb' in report.at ? report.at.key : 'procedure'}`];
 }
 
@@ -71,13 +72,25 @@ export function compare(text: string, departures: ReadonlySet<Deviation> = allDe
   ];
   const [procedure] = resolved.procedures;
   const blocks = procedure === undefined ? [] : [...procedure.stages, ...procedure.repairs];
-  if (unread.length > 0 || procedure === undefined || blocks.some(({ steps }) => steps.length === 0) || procedure.stages.length === 0)
-    return { missed: [], uncounted: [], replayOnly: [], found: 0, steps: 0, unread: [...unread, 'no whole procedure'], complete: true };
+  if (
+    unread.length > 0 ||
+    procedure === undefined ||
+    blocks.some(({ steps }) => steps.length === 0) ||
+    procedure.stages.length === 0
+  )
+    return {
+      missed: [],
+      uncounted: [],
+      replayOnly: [],
+      found: 0,
+      steps: 0,
+      unread: [...unread, 'no whole procedure'],
+      complete: true,
+    };
   const oracle = interpret(procedure, { deviations: departures, counts: true });
   const found = replayFindings(replay(procedure));
   const more = oracle.complete ? [...found].filter((finding) => !oracle.findings.has(finding)) : [];
-  const loose =
-    more.length === 0 ? null : interpret(procedure, { deviations: departures, counts: false });
+  const loose = more.length === 0 ? null : interpret(procedure, { deviations: departures, counts: false });
   const explained = (finding: string) => loose!.findings.has(finding) || !loose!.complete;
   return {
     missed: oracle.complete ? [...oracle.findings].filter((finding) => !found.has(finding)) : [],
@@ -128,11 +141,14 @@ function* smaller(lines: readonly string[]): Generator<string[]> {
   for (let at = lines.length - 1; at >= 0; at--) {
     const line = lines[at]!;
     const instead = (text: string) => lines.map((other, index) => (index === at ? text : other));
-    for (const match of line.matchAll(/, [\w-]+(?: \(\w+(?: times)?\))?| on fail .*$| \(\w+(?: times)?\)| with \w+| stop if fails| proves through \w+| guarded by \w+| renewed| bears on \w+| held by ".*"/gu))
+    for (const match of line.matchAll(
+      /, [\w-]+(?: \(\w+(?: times)?\))?| on fail .*$| \(\w+(?: times)?\)| with \w+| stop if fails| proves through \w+| guarded by \w+| renewed| bears on \w+| held by ".*"/gu,
+    ))
       yield instead(line.slice(0, match.index) + line.slice(match.index + match[0].length));
     const first = /^(\s*[\w-]+(?: \w+)? )[\w.-]+(?: located)?, /u.exec(line);
     if (first !== null) yield instead(first[1]! + line.slice(first[0].length));
     const entry = / on fail [\w-]+(?: \(\w+(?: times)?\))?, /u.exec(line);
-    if (entry !== null) yield instead(`${line.slice(0, entry.index)} on fail ${line.slice(entry.index + entry[0].length)}`);
+    if (entry !== null)
+      yield instead(`${line.slice(0, entry.index)} on fail ${line.slice(entry.index + entry[0].length)}`);
   }
 }

@@ -12,7 +12,8 @@ export const deviations = {
     '“… makes it stale, and with it every result that used its reading”: a test that used the reading stays passed where it proves through something else',
   'faces-are-not-touched':
     '“A gate proves through joints, adjusters and faces: touching one of those makes it stale”: no step touches a face',
-  'joints-over-nothing-are-not-touched': 'the same sentence: a joint that closes over nothing is not touched, even where the gate names it',
+  'joints-over-nothing-are-not-touched':
+    'the same sentence: a joint that closes over nothing is not touched, even where the gate names it',
   'tightening-a-tight-joint-touches-nothing': 'the same sentence: torque on a joint that is torqued already',
   'what-fell-between-two-tests-of-a-stage-stands':
     '“Touching one of those makes it stale”: a test that is made stale before the last test of its stage counts as passed after that one',
@@ -20,14 +21,26 @@ export const deviations = {
     'a part that may be off already and is taken off again loses prime and tests for certain, in the runs too in which it was off',
   'a-joint-that-is-off-is-slackened':
     'slacken of a part that is off lets the pressure down, loses the prime and makes tests stale, and nothing reports it',
-  'the-line-comes-off-primed': '“One finding per cause: goes on as if the condition had held”: left-connected at a leaving does not lose the prime, as disconnect does',
+  'the-line-comes-off-primed':
+    '“One finding per cause: goes on as if the condition had held”: left-connected at a leaving does not lose the prime, as disconnect does',
+  'a-line-may-be-on-when-a-joint-is-slackened':
+    '“Opened: when a joint that holds pressure … is slackened”: left-connected leaves slacken alone',
   'a-line-on-is-seen-at-joints-only':
     '“Opened: … or a part that it closes over is taken off”: left-connected looks at joints only',
-  'discard-leaves-what-is-inside':
-    'a needle comes out with its nozzle: with discard it stays in place without it',
-  'caps-go-on-with-a-new-part': 'a port is of its part: a new nozzle has the cap of the old one on',
+  'discard-leaves-what-is-inside': 'a needle comes out with its nozzle: with discard it stays in place without it',
 } as const;
 
 export type Deviation = keyof typeof deviations;
 
 export const allDeviations: ReadonlySet<Deviation> = new Set(Object.keys(deviations) as Deviation[]);
+
+/**
+ * What the replay misses and the oracle cannot go along with, as it comes of putting ways together: by rule, with the
+ * reason. Anything else that it misses fails the test.
+ */
+export const knownMissed: Readonly<Record<string, string>> = {
+  'part-left-out':
+    'a part that is in another on one way and off on the next is out “with its sub-assembly” on both after the other comes off (takeOff in transfer.ts), and goes in with it',
+  'still-clamped':
+    'a unit that may be at the station already is unclamped for certain by leaving for it (left in replay.ts); and unclamp is found only where no way comes to it clamped',
+};

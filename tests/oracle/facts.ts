@@ -75,7 +75,8 @@ export class Facts {
       closed.add(name);
       open.push(...this.restsOn(name));
       for (const part of this.family.parts)
-        if (part.in.includes(name) || (part.bearsOn.includes(name) && !this.standsInBody(part.name))) open.push(part.name);
+        if (part.in.includes(name) || (part.bearsOn.includes(name) && !this.standsInBody(part.name)))
+          open.push(part.name);
     }
     return closed;
   }
@@ -86,7 +87,9 @@ export function isHydraulic(step: Step, procedure: Procedure): boolean {
   if (step.verb === 'prime') return true;
   if (step.verb !== 'test' && step.verb !== 'read') return false;
   const spec = procedure.specs.find((one) => one.name === step.text);
-  return step.test?.reads === 'pressure' || step.test?.gauge != null || step.test?.hold != null || spec?.kind === 'pressure';
+  return (
+    step.test?.reads === 'pressure' || step.test?.gauge != null || step.test?.hold != null || spec?.kind === 'pressure'
+  );
 }
 
 /**

@@ -1,5 +1,6 @@
 import type { Face, Port } from '../../language/model/family.ts';
 import type { FailEntry, Procedure, Repair, Stage, Step } from '../../language/model/procedure.ts';
+import type { Verb } from '../../language/model/verbs.ts';
 import type { Deviation } from './deviations.ts';
 import { Facts, isHydraulic, triesOf } from './facts.ts';
 
@@ -73,6 +74,10 @@ interface Run {
   asked: number[];
   /** The gate that sent the unit to the repair it is in. */
   sender: number;
+  /** The step that it was sent from. */
+  from: Step | null;
+  /** The station that its gate sent it from; null: it was sent by a check inside a repair. */
+  sentFrom: string | null;
 }
 
 interface GateAt {
@@ -109,6 +114,9 @@ export function interpret(procedure: Procedure, options: Options): OracleResult 
 function copied(run: Run): Run {
   return { ...run, state: structuredClone(run.state), tries: [...run.tries], asked: [...run.asked] };
 }
+
+const ahead: ReadonlySet<Verb> = new Set<Verb>(['relieve', 'disconnect', 'unclamp', 'cap']);
+const behind: ReadonlySet<Verb> = new Set<Verb>(['uncap', 'connect', 'prime']);
 
 class Interpreter {
   private readonly facts: Facts;
@@ -152,6 +160,8 @@ class Interpreter {
         tries: this.procedure.repairs.map(() => 0),
         asked: [],
         sender: -1,
+        from: null,
+        sentFrom: null,
       });
     }
     for (let run = this.waiting.pop(); run !== undefined && this.steps < mostSteps; run = this.waiting.pop())
@@ -202,6 +212,7 @@ class Interpreter {
       const step = block.steps[at];
       if (step === undefined) {
         if (stage === null) {
+          this.carry(run, block as Repair, at);
           if (!this.resume(run)) return;
         } else {
           const next = this.procedure.stages[stage + 1];
@@ -214,6 +225,7 @@ class Interpreter {
         }
         continue;
       }
+      if (stage === null) this.carry(run, block as Repair, at);
       if (step.gate !== null && this.known(run)) return;
       this.steps++;
       if (this.steps >= mostSteps) return;
@@ -270,7 +282,7 @@ class Interpreter {
   /** Whether the unit came here before in the same state, with as many tries done. */
   private known(run: Run): boolean {
     const { block, at } = run.place;
-    const key = `${block.name}\n${at}\n${run.tries}\n${run.asked}\n${run.sender}\n${JSON.stringify(run.state)}`;
+    const key = `${block.name}\n${at}\n${run.tries}\n${run.asked}\n${run.sender}\n${run.sentFrom}\n${JSON.stringify(run.state)}`;
     if (this.seen.has(key)) return true;
     this.seen.add(key);
     return false;
@@ -295,8 +307,8 @@ class Interpreter {
     const sender = this.gates.findIndex((gate) => gate.step === asking);
     if (sender >= 0) run.sender = sender;
     run.asked = [];
-    const left = this.departs('leaves-for-repair-from-the-last-one-written') ? this.lastWrittenBefore(index) : from;
-    this.move(run.state, repair.station, left);
+    run.sentFrom = sender >= 0 ? this.gates[sender]!.place.block.station : null;
+    run.from = from;
     run.place = { block: repair, stage: null, at: 0 };
     this.waiting.push(run);
   }
@@ -307,6 +319,25 @@ class Interpreter {
       const { tries: most, inline } = this.procedure.repairs[index]!;
       return most === 1 && !inline && tries[index]! > 0 ? [] : [index];
     });
+  }
+
+  /**
+   * A repair at a station of its own is done there. What is let down and capped first is done where the unit comes
+   * from; what is connected and primed last, where it goes back to.
+   */
+  private carry(run: Run, repair: Repair, at: number) {
+    if (repair.station === null) return;
+    const verbs = repair.steps.map(({ verb }) => verb);
+    const first = verbs.findIndex((verb) => !ahead.has(verb));
+    const there = first < 0 ? verbs.length : first;
+    const back = Math.max(verbs.findLastIndex((verb) => !behind.has(verb)) + 1, there);
+    const last = repair.steps[at - 1];
+    if (at === there) {
+      const written = this.lastWrittenBefore(this.procedure.repairs.indexOf(repair));
+      const from = this.departs('leaves-for-repair-from-the-last-one-written') ? written : run.from;
+      this.move(run.state, repair.station, last ?? from ?? undefined);
+    }
+    if (at === back && at < verbs.length && at > 0) this.move(run.state, run.sentFrom, last);
   }
 
   private lastWrittenBefore(repair: number): Step | undefined {
@@ -462,17 +493,22 @@ class Interpreter {
   private opened(state: UnitState, step: Step) {
     const { facts } = this;
     const opens = step.objects.filter((object) => state.parts[object.name]!.place === 'in');
-    if (opens.some(({ name }) => facts.joint(name) !== undefined || facts.closedBy(name).length > 0))
-      this.letDown(state, step);
+    if (opens.some(({ name }) => this.holdsPressure(name))) this.letDown(state, step);
+    if (step.verb === 'slacken' && this.departs('a-line-may-be-on-when-a-joint-is-slackened')) return;
     const inside = !this.departs('a-line-on-is-seen-at-joints-only');
     if (opens.some(({ name }) => facts.isLoaded(name) || (inside && facts.closedBy(name).length > 0)))
       this.linesOn(state, Object.keys(state.ports), step);
   }
 
-  private tightened(state: UnitState, names: readonly string[], step: Step) {
+  /** A lock nut outside, or a lever, holds nothing. */
+  private holdsPressure(name: string): boolean {
     const { facts } = this;
-    const holds = names.some((name) => facts.joint(name) !== undefined || facts.closedBy(name).length > 0);
-    if (holds && state.pressure) this.report('opened-under-pressure', step);
+    const hasPort = this.procedure.family.ports.some((port) => port.part === name);
+    return facts.isLoaded(name) || hasPort || facts.closedBy(name).length > 0;
+  }
+
+  private tightened(state: UnitState, names: readonly string[], step: Step) {
+    if (state.pressure && names.some((name) => this.holdsPressure(name))) this.report('opened-under-pressure', step);
   }
 
   private letDown(state: UnitState, step: Step) {
@@ -498,11 +534,7 @@ class Interpreter {
       const { place } = state.parts[name]!;
       if (step.verb !== 'renew') {
         const carrierGoes = facts.part(name).in.some((carrier) => carrier !== name && listed.includes(carrier));
-        if (
-          place === 'gone' ||
-          (place === 'off' && step.verb === 'remove') ||
-          (place === 'sub' && carrierGoes)
-        )
+        if (place === 'gone' || (place === 'off' && step.verb === 'remove') || (place === 'sub' && carrierGoes))
           this.report('part-handled-twice', step);
         const joint = facts.joint(name);
         const tight = state.joints[name] === 'found' || state.joints[name] === 'torqued';
@@ -522,9 +554,7 @@ class Interpreter {
       const { place } = state.parts[name]!;
       const joint = state.joints[name];
       const twice =
-        step.verb === 'run-down'
-          ? (joint === 'torqued' || joint === 'run') && this.isIn(state, name)
-          : place === 'in';
+        step.verb === 'run-down' ? (joint === 'torqued' || joint === 'run') && this.isIn(state, name) : place === 'in';
       if (twice) this.report('part-handled-twice', step);
     }
     if (step.verb === 'run-down')
@@ -537,8 +567,7 @@ class Interpreter {
       if (this.isIn(state, name)) continue;
       const under = facts.restsOn(name);
       const missing = [...under, ...facts.part(name).holds].filter(
-        (other) =>
-          !names.includes(other) && !this.isIn(state, other) && !this.inHand(name, other),
+        (other) => !names.includes(other) && !this.isIn(state, other) && !this.inHand(name, other),
       );
       if (missing.length > 0 && !upsideDown) this.report('nothing-to-fit-on', step);
       for (const one of [name, ...under.filter((other) => this.isIn(state, other))]) {
@@ -564,10 +593,18 @@ class Interpreter {
     this.report('lapped-face-not-checked', step);
   }
 
-  /** A sub-assembly in the hand: put into a part that is off itself, which then goes in with it. */
+  /** A sub-assembly in the hand: put into or onto a part that is off itself, which then goes in with it. */
   private inHand(name: string, under: string): boolean {
     const { facts } = this;
-    return facts.part(name).in.includes(under) && facts.joint(name) === undefined && facts.restsOn(under).length > 0;
+    const { in: inside, on } = facts.part(name);
+    if (facts.joint(name) !== undefined || facts.restsOn(under).length === 0) return false;
+    return inside.includes(under) || (on.includes(under) && !this.isInBore(under));
+  }
+
+  /** It lies in a part, or on one that does. */
+  private isInBore(name: string): boolean {
+    const { in: inside, on } = this.facts.part(name);
+    return inside.length > 0 || on.some((lower) => this.facts.restsOn(lower).length > 0 && this.isInBore(lower));
   }
 
   /** A run of fits in which two pairs at least, and all, come before what they rest on: built from the other end. */
@@ -587,6 +624,11 @@ class Interpreter {
       for (const under of this.facts.restsOn(name)) {
         const place = order.get(under);
         if (place !== undefined && place !== index) pairs.push(index < place);
+      }
+    for (const [name, index] of order)
+      for (const loaded of this.facts.part(name).bearsOn) {
+        const place = order.get(loaded);
+        if (place !== undefined && place !== index) pairs.push(place < index);
       }
     return pairs.length > 1 && pairs.every(Boolean);
   }
@@ -787,7 +829,6 @@ class Interpreter {
 
   /** Caps and lines go with the old part. */
   private newPorts(state: UnitState, name: string) {
-    if (this.departs('caps-go-on-with-a-new-part')) return;
     for (const port of this.procedure.family.ports) if (port.part === name) state.ports[port.name] = 'open';
   }
 
@@ -826,7 +867,8 @@ class Interpreter {
     part.place = to;
     part.dirt = 'rinsed';
     if (to === 'in') part.wet = 'oil';
-    for (const inside of this.facts.inside(name)) if (state.parts[inside]!.place === 'sub') this.place(state, inside, to);
+    for (const inside of this.facts.inside(name))
+      if (state.parts[inside]!.place === 'sub') this.place(state, inside, to);
   }
 
   /** Opening loses the prime and touches the joint. */

@@ -131,11 +131,15 @@ function stages(pick: Pick, family: Family): Block[] {
   const outside = family.ports.filter((port) => port !== 'bore');
   const ports = outside.join(', ');
   const down = [...stack].reverse();
-  const out = ['nut', ...down.flatMap((part) => (part === 'nozzle' && needle && pick.chance(70) ? [part, 'needle'] : [part]))];
+  const out = [
+    'nut',
+    ...down.flatMap((part) => (part === 'nozzle' && needle && pick.chance(70) ? [part, 'needle'] : [part])),
+  ];
   const parts = ['body', 'nut', ...stack, ...(needle ? ['needle'] : []), ...(plug ? ['plug', 'valve'] : [])];
   const guarded = family.lines.some((line) => line.includes('guarded by nut'));
   const blocks: Block[] = [];
-  if (pick.chance(60)) blocks.push({ head: 'stage receive at strip', lines: ['receive', `cap ${ports}`, 'clean outside'] });
+  if (pick.chance(60))
+    blocks.push({ head: 'stage receive at strip', lines: ['receive', `cap ${ports}`, 'clean outside'] });
   const capped = blocks.length > 0;
   if (pick.chance(40))
     blocks.push({
@@ -159,7 +163,11 @@ function stages(pick: Pick, family: Family): Block[] {
   teardown.push('unclamp body');
   blocks.push({ head: 'stage teardown at strip', lines: teardown });
   if (pick.chance(25)) blocks.push({ head: 'stage dress at wheel', lines: ['buff body'] });
-  const clean = [...(capped ? [`uncap ${ports}`] : []), ...(bore ? ['uncap bore'] : []), ...(guarded ? ['remove nut'] : [])];
+  const clean = [
+    ...(capped ? [`uncap ${ports}`] : []),
+    ...(bore ? ['uncap bore'] : []),
+    ...(guarded ? ['remove nut'] : []),
+  ];
   clean.push(pick.chance(50) ? 'wash all in solvent' : `wash ${parts.join(', ')} in ${pick.of(['solvent', 'suds'])}`);
   if (pick.chance(20)) clean.push('clean holes of nozzle', 'wash nozzle in solvent');
   if (pick.chance(50)) clean.push('blow-dry all with air at most 1.5 bar');
@@ -173,7 +181,9 @@ function stages(pick: Pick, family: Family): Block[] {
     checks++;
   }
   if (pick.chance(30) && checks < 3)
-    build.push(`check ${pick.of(stack)} "whole" on fail ${pick.of(['renew-it', `wash ${pick.of(stack)} in solvent`, 'rework (twice)'])}`);
+    build.push(
+      `check ${pick.of(stack)} "whole" on fail ${pick.of(['renew-it', `wash ${pick.of(stack)} in solvent`, 'rework (twice)'])}`,
+    );
   build.push('clamp body');
   const inside = needle ? ' with needle' : '';
   if (pick.chance(50)) build.push(`fit ${stack.join(', ')}${inside}`);
@@ -233,7 +243,10 @@ function repairs(pick: Pick, family: Family): Block[] {
     const station = pick.chance(15) ? ` at ${pick.of(['build', 'strip', 'tester'])}` : '';
     const depth = pick.number(0, 3);
     if (depth === 0)
-      return { head: `repair ${name}${station}`, lines: [pick.of(['relieve', 'wash nozzle in solvent', 'rinse nozzle in cal-oil'])] };
+      return {
+        head: `repair ${name}${station}`,
+        lines: [pick.of(['relieve', 'wash nozzle in solvent', 'rinse nozzle in cal-oil'])],
+      };
     const out = [...stack].reverse();
     const lines = ['relieve', 'disconnect inlet', 'clamp body', 'slacken nut', `remove nut, ${out.join(', ')}`];
     if (pick.chance(50) && stack.includes('shim')) lines.push('choose shim to bring opening to 254 bar by shim-rate');
@@ -242,9 +255,16 @@ function repairs(pick: Pick, family: Family): Block[] {
       lines.push(`renew ${part}${pick.chance(30) ? ' ready to fit' : ''}`);
       if (pick.chance(80)) lines.push(`rinse ${part} in cal-oil`);
     }
-    if (index === 0 && pick.chance(15)) lines.push(`check nozzle "seat"${pick.of([' on fail renew-it', ' on fail renew-it (once)', ''])}`);
+    if (index === 0 && pick.chance(15))
+      lines.push(`check nozzle "seat"${pick.of([' on fail renew-it', ' on fail renew-it (once)', ''])}`);
     lines.push(`fit ${stack.join(', ')}${needle && pick.chance(20) ? ' with needle' : ''}`);
-    lines.push('run-down nut', 'torque nut to nut-fit', 'unclamp body', 'connect inlet', 'prime 6 strokes with gauge shut');
+    lines.push(
+      'run-down nut',
+      'torque nut to nut-fit',
+      'unclamp body',
+      'connect inlet',
+      'prime 6 strokes with gauge shut',
+    );
     return { head: `repair ${name}${station}`, lines };
   });
 }

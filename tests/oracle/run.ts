@@ -1,4 +1,8 @@
-/** `node tests/oracle/run.ts 10000 [seed]`: random procedures, every concrete run against the replay. */
+/**
+ * `node tests/oracle/run.ts 10000 [seed]`: random procedures, every concrete run against the replay. Of each class of
+ * difference it prints the smallest text. `--quick` does not shrink; `--strict` lets the oracle go by the document
+ * alone, `--without=NAME` without one of the known deviations.
+ */
 import fc from 'fast-check';
 import { compare, type Side, shrink } from './compare.ts';
 import { allDeviations, type Deviation } from './deviations.ts';
@@ -7,13 +11,23 @@ import { procedureTexts } from './random.ts';
 const numbers = process.argv.slice(2).filter((word) => /^\d+$/u.test(word));
 const count = Number(numbers[0] ?? 1000);
 const seed = Number(numbers[1] ?? 1);
-const departures: ReadonlySet<Deviation> = process.argv.includes("--strict")
+const departures: ReadonlySet<Deviation> = process.argv.includes('--strict')
   ? new Set()
   : new Set([...allDeviations].filter((name) => !process.argv.includes(`--without=${name}`)));
 /** Texts asked of the generator at once. */
 const batch = 500;
 
-const total = { procedures: 0, agree: 0, uncounted: 0, replayOnly: 0, missed: 0, unread: 0, givenUp: 0, found: 0, steps: 0 };
+const total = {
+  procedures: 0,
+  agree: 0,
+  uncounted: 0,
+  replayOnly: 0,
+  missed: 0,
+  unread: 0,
+  givenUp: 0,
+  found: 0,
+  steps: 0,
+};
 const classes = new Map<string, { count: number; example: string }>();
 const unread = new Map<string, number>();
 
@@ -47,7 +61,7 @@ for (let done = 0; done < count; done += batch) {
   }
 }
 
-const shrinking = !process.argv.includes("--quick");
+const shrinking = !process.argv.includes('--quick');
 console.log(`${((performance.now() - started) / 1000).toFixed(1)} s, seed ${seed}`);
 console.log(total);
 for (const [message, times] of unread) console.log(`unread ${times}×: ${message}`);
@@ -55,6 +69,8 @@ for (const [name, { count: times, example }] of [...classes].sort()) {
   const [side, rule] = name.split(' ') as [Side, string];
   const small = !shrinking ? example : shrink(example, rule, side, departures);
   const result = compare(small, departures);
-  console.log(`\n==== ${name}: in ${times} procedures\n${small.slice(small.indexOf('family'))}\n→ ${side}: ${result[side].join('; ')}`);
+  console.log(
+    `\n==== ${name}: in ${times} procedures\n${small.slice(small.indexOf('family'))}\n→ ${side}: ${result[side].join('; ')}`,
+  );
 }
 process.exitCode = total.missed > 0 ? 1 : 0;

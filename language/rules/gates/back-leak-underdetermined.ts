@@ -23,7 +23,9 @@ export const backLeakUnderdetermined: Rule = {
         if (step.verb !== 'test' || !timesALeak(step)) return;
         const { name } = step.gate!;
         const unsaid = conditions(procedure, step);
-        const seat = listedSeat || seats.length === 0 || seats.some((cell) => before.must(cell, ~gate.notYet));
+        // A family that is proven by this test and no seat test has none: the fall is the test of its seat.
+        const proven = procedure.family.provenBy.some((proof) => proof.name === name);
+        const seat = listedSeat || proven || seats.some((cell) => before.must(cell, ~gate.notYet));
         if (unsaid.length === 0 && seat) return;
         report({
           at: step,

@@ -293,8 +293,15 @@ describe('opened-under-pressure', () => {
     });
 
   it('is one finding for one forgotten relieve, however much is tightened after it', () => {
-    expect(one(adjusted(''), 'opened-under-pressure').map(({ step }) => step)).toEqual(['3.6']);
-    expect(one(adjusted('relieve'), 'opened-under-pressure')).toEqual([]);
+    const again = '      torque nut to nut-fit with TW-80\n';
+    const pulled = (relieve: string) =>
+      procedureWith({ prove: instead(opening, `${relieve}${again}      run-down nut\n${again}${opening}`) });
+    expect(one(pulled(''), 'opened-under-pressure').map(({ step }) => step)).toEqual(['7.3']);
+    expect(one(pulled('      relieve\n'), 'opened-under-pressure')).toEqual([]);
+  });
+
+  it('leaves alone a lock nut outside, which is worked with the pump running', () => {
+    expect(one(adjusted(''), 'opened-under-pressure')).toEqual([]);
   });
 
   it('is found on the way of a repair only', () => {

@@ -58,7 +58,6 @@ describe('limit-missing, accept-missing, pressure-missing. Not:', () => {
     [`test spray  with gauge shut${fails}`, 'accept-missing'],
     [`test seat-leak  hold 20 bar below opening for 10 s${fails}${sheet}`, 'accept-missing'],
     [`test seat-leak  hold 20 bar below opening  accept "no drop"${fails}${sheet}`, 'hold-how-long'],
-    ['set first-stage', 'limit-missing'],
   ])('one slip is one finding: %s', (test, rule) => {
     expect(rulesFound(tested(test))).toEqual([rule]);
   });
