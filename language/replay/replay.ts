@@ -1,5 +1,13 @@
 import type { Procedure, Repair, Stage, Step } from '../model/procedure.ts';
-import { flag, gate as gateBits, Layout, port as portBits, wet } from './cells.ts';
+import {
+  flag,
+  gate as gateBits,
+  joint as jointBits,
+  Layout,
+  place as placeBits,
+  port as portBits,
+  wet,
+} from './cells.ts';
 import { type Group, nextEntries, type Point, type Program, programOf, variants } from './program.ts';
 import { Relations } from './relations.ts';
 import { isLeftToSoak } from './soaking.ts';
@@ -43,6 +51,8 @@ export interface Visitor {
   /** The unit goes from one station to another. */
   leave?(leaving: Departure & { readonly to: Stage | Repair }): void;
   end?(ending: Departure): void;
+  /** A repair is done, and the unit goes back to a test with parts off that were on when it stood there first. */
+  comeBack?(coming: Departure & { readonly block: Repair; readonly to: Step; readonly off: readonly string[] }): void;
 }
 
 /**
@@ -381,6 +391,7 @@ export class Replay {
     visitor: Visitor | null,
     flow: (way: Way, point: number, state: State) => void,
   ) {
+    this.comeBack(point, repair, state, index, way, visitor);
     const { block } = this.program.points[point]!;
     const bit = this.layout.stationBit(block.station);
     if (block.station !== null && !state.must(this.layout.unit.station, bit)) {
@@ -396,6 +407,35 @@ export class Replay {
     return this.program.points.findIndex(
       (point) => point.kind === 'step' && point.step === gate && 'tries' in point.block,
     );
+  }
+
+  /** What a repair left off is told once; then the unit is taken as it stood at the test on the first way. */
+  private comeBack(point: number, repair: Repair, state: State, index: number, way: Way, visitor: Visitor | null) {
+    const target = this.program.points[point]!;
+    const stood = this.heads.get(0)?.get(point);
+    if (target.kind !== 'step' || stood === undefined) return;
+    const { step } = target;
+    if (!['test', 'across', 'set'].includes(step.verb)) return;
+    const off = this.leftOff(state, stood, step.verb === 'set');
+    if (off.length === 0) return;
+    visitor?.comeBack?.({ last: repair.steps.at(-1) ?? null, block: repair, to: step, off, state, way, at: index });
+    for (const [cell, { kind }] of this.layout.cells.entries())
+      if (!['gate', 'reading', 'age'].includes(kind)) state.set(cell, stood.get(cell), index);
+  }
+
+  /** Parts that surely were on and may be off, or their joint apart. What closes over an adjuster is off while it is set. */
+  private leftOff(state: State, stood: State, loadedOnly: boolean): string[] {
+    const on = placeBits.in | placeBits.trial;
+    return [...this.layout.parts]
+      .filter(([name, { place }]) => {
+        if (loadedOnly && !this.relations.loaded(name) && this.relations.closedBy(name).length === 0) return false;
+        const joint = this.layout.joints.get(name);
+        return (
+          (stood.must(place, on) && !state.must(place, on)) ||
+          (joint !== undefined && !stood.may(joint, jointBits.apart) && state.may(joint, jointBits.apart))
+        );
+      })
+      .map(([name]) => name);
   }
 
   /** Takes values out of a gate's cell, where others remain. */

@@ -198,6 +198,8 @@ export class Transfer {
           this.touch(object.name, state, at, step);
           set(layout.adjusters.get(object.name)!, bits.adjuster.set);
         }
+        // Turning made every reading old; this one is taken at the end of it.
+        if (taken !== null) set(layout.readings.get(taken)!, bits.reading.taken);
         if (isHydraulic(step, this.procedure)) set(unit.pressure, bits.flag.yes);
         return;
       case 'across':

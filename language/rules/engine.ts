@@ -63,6 +63,9 @@ function together(visitors: readonly Visitor[]): Visitor {
     end(ending) {
       for (const visitor of visitors) visitor.end?.(ending);
     },
+    comeBack(coming) {
+      for (const visitor of visitors) visitor.comeBack?.(coming);
+    },
   };
 }
 

@@ -1,4 +1,5 @@
 import { backLeakUnderdetermined } from './gates/back-leak-underdetermined.ts';
+import { comesBackDifferent } from './gates/comes-back-different.ts';
 import { gateBeforePrime } from './gates/gate-before-prime.ts';
 import { gateInRepair } from './gates/gate-in-repair.ts';
 import { gateMissing } from './gates/gate-missing.ts';
@@ -24,6 +25,7 @@ import type { Rule } from './rule.ts';
 /** In the order of causes: where two rules speak of one cause, the earlier one is heard. */
 export const gates: readonly Rule[] = [
   gateInRepair,
+  comesBackDifferent,
   gateBeforePrime,
   gateMissing,
   readingNotTakenYet,

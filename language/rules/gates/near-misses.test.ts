@@ -340,3 +340,18 @@ describe('gate-stale', () => {
     expect(finding!.message).toMatch(/^Opening, seat-leak and spray are no longer proven at the end/u);
   });
 });
+
+describe('comes-back-different', () => {
+  it('is one finding for a repair that does not close', () => {
+    const open = (text: string) => text.replace('      close\n', '');
+    const [finding, ...others] = findings(procedureWith({ repairs: open }));
+    expect(others).toEqual([]);
+    expect(finding).toMatchObject({ rule: 'comes-back-different', step: 'R1.3' });
+    expect(finding!.message).toContain('after opening (7.3) fails and reshim (R1) is done');
+  });
+
+  it('leaves alone a part that goes on after the test', () => {
+    // The washer is fitted in the last stage: off at the test on every way.
+    expect(found(procedureWith())).toEqual([]);
+  });
+});
