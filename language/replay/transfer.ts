@@ -363,7 +363,7 @@ export class Transfer {
     const faces = step.objects.flatMap((object) =>
       object.kind === 'face'
         ? [object.name]
-        : object.kind === 'part'
+        : object.kind === 'part' && ofFaces(step)
           ? this.relations.faces(object.name).map((face) => face.id)
           : [],
     );
@@ -432,6 +432,12 @@ export class Transfer {
         )
     );
   }
+}
+
+/** A check of a part is a look at its faces too where it sorts parts, or speaks of faces. */
+function ofFaces(step: Step): boolean {
+  const speaks = /\bfaces?\b|\bsurfaces?\b|\blapped\b|\bground\b|\blands?\b/iu;
+  return step.all || step.verdicts.length > 0 || speaks.test(step.text ?? '');
 }
 
 interface GateUse {

@@ -99,6 +99,11 @@ export function check(text: string): CheckResult {
   return checkFiles([{ uri: 'example', text }]);
 }
 
+/** What is told of a text besides hints, which show in the editor only. */
+export function told(text: string): readonly Finding[] {
+  return check(text).findings.filter(({ severity }) => severity !== 'hint');
+}
+
 /** `line:character rule`, both from 1. */
 export function placeOf({ rule, source }: Finding): string {
   return `${source.range.start.line + 1}:${source.range.start.character + 1} ${rule}`;

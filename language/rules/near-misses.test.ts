@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { check } from './example-pages.ts';
+import { told } from './example-pages.ts';
 import { instead, procedureWith } from './sound-procedure.ts';
 
 /** What is found in a text: each finding as `step rule: message`. A near-miss is correct practice: nothing is found. */
 function found(text: string): string[] {
-  return check(text).findings.map(({ rule, step, message }) => `${step ?? '–'} ${rule}: ${message}`);
+  return told(text).map(({ rule, step, message }) => `${step ?? '–'} ${rule}: ${message}`);
 }
 
-const rulesFound = (text: string) => [...new Set(check(text).findings.map(({ rule }) => rule))].sort();
+const rulesFound = (text: string) => [...new Set(told(text).map(({ rule }) => rule))].sort();
 
 it('the sound procedure raises nothing', () => {
   expect(found(procedureWith())).toEqual([]);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../model/finding.ts';
-import { check } from './example-pages.ts';
+import { check, told } from './example-pages.ts';
 import { instead, procedureWith } from './sound-procedure.ts';
 
 const noTorque = instead('      torque nut to nut-fit with TW-80\n', '');
@@ -10,7 +10,7 @@ const noTorqueInClose = instead('    torque nut to nut-fit with TW-80', '');
 function found(text: string) {
   const rows = text.split('\n');
   const row = (source: Finding['source']) => rows[source.range.start.line]!.trim();
-  return check(text).findings.map(({ rule, step, message, source, related }) => ({
+  return told(text).map(({ rule, step, message, source, related }) => ({
     rule,
     step,
     at: row(source),

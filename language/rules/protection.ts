@@ -9,6 +9,7 @@ import { faceClosedUnclean } from './protection/face-closed-unclean.ts';
 import { fittedDirty } from './protection/fitted-dirty.ts';
 import { fittedWet } from './protection/fitted-wet.ts';
 import { guardInTheWash } from './protection/guard-in-the-wash.ts';
+import { keptNowhere } from './protection/kept-nowhere.ts';
 import { keptPartsAtTheWheel } from './protection/kept-parts-at-the-wheel.ts';
 import { lappedFaceAbraded } from './protection/lapped-face-abraded.ts';
 import { lappedFaceNotChecked } from './protection/lapped-face-not-checked.ts';
@@ -38,6 +39,7 @@ export const protection: readonly Rule[] = [
   keptPartsAtTheWheel,
   matchedPartsSplit,
   partsLeftLoose,
+  keptNowhere,
   unitsMixedInTheBath,
   cannotSee,
   checkedDirty,

@@ -5,6 +5,7 @@ import { notApproved } from './record/not-approved.ts';
 import { notMarked } from './record/not-marked.ts';
 import { readingNotRecorded } from './record/reading-not-recorded.ts';
 import { sentOutNotBookedIn } from './record/sent-out-not-booked-in.ts';
+import { signerMissing } from './record/signer-missing.ts';
 import { stepAfterSignOff } from './record/step-after-sign-off.ts';
 import { unitNotTagged } from './record/unit-not-tagged.ts';
 import type { Rule } from './rule.ts';
@@ -20,4 +21,5 @@ export const record: readonly Rule[] = [
   readingNotRecorded,
   sentOutNotBookedIn,
   notApproved,
+  signerMissing,
 ];

@@ -8,6 +8,7 @@ import { shimNotMeasured } from './tools/shim-not-measured.ts';
 import { shimOutOfReach } from './tools/shim-out-of-reach.ts';
 import { shimStepTooCoarse } from './tools/shim-step-too-coarse.ts';
 import { toolCannotDoIt } from './tools/tool-cannot-do-it.ts';
+import { toolNotNamed } from './tools/tool-not-named.ts';
 import { toolOutOfRange } from './tools/tool-out-of-range.ts';
 import { toolTooCoarse } from './tools/tool-too-coarse.ts';
 import { toolWiderThanWindow } from './tools/tool-wider-than-window.ts';
@@ -31,4 +32,5 @@ export const tools: readonly Rule[] = [
   shimOutOfReach,
   shimStepTooCoarse,
   rateImplausible,
+  toolNotNamed,
 ];

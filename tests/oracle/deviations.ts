@@ -6,19 +6,21 @@
 export const deviations = {
   'leaves-for-repair-from-the-last-one-written':
     '“A finding at a leaving belongs to the last step of its stage”: what is found when a unit leaves for a repair elsewhere stands at the last step written before the repair, and not where the unit comes from',
+  'a-repair-sent-to-by-a-repair-stays-where-it-is':
+    '“One may send to another”: what a repair at a station connects and primes last is done where the gate stands, but not where a check inside a repair sent the unit to it',
   'tests-that-stop-are-not-waited-for':
     '“All tests of a stage are run, whatever fails”: a failed test sends the unit off before a later one of the stage that says stop if fails is run',
   'a-reading-that-fell-takes-nothing-with-it':
     '“… makes it stale, and with it every result that used its reading”: a test that used the reading stays passed where it proves through something else',
   'faces-are-not-touched':
-    '“A gate proves through joints, adjusters and faces: touching one of those makes it stale”: no step touches a face',
+    '“A gate proves through joints, adjusters and faces: touching one of those makes it stale”: lapping touches the joints over the part, where it is in place, and not the face',
   'joints-over-nothing-are-not-touched':
     'the same sentence: a joint that closes over nothing is not touched, even where the gate names it',
   'tightening-a-tight-joint-touches-nothing': 'the same sentence: torque on a joint that is torqued already',
   'what-fell-between-two-tests-of-a-stage-stands':
     '“Touching one of those makes it stale”: a test that is made stale before the last test of its stage counts as passed after that one',
   'taken-off-twice-opens-twice':
-    'a part that may be off already and is taken off again loses prime and tests for certain, in the runs too in which it was off',
+    'a part that may be off already and is taken off again loses pressure, prime and tests for certain, in the runs too in which it was off',
   'a-joint-that-is-off-is-slackened':
     'slacken of a part that is off lets the pressure down, loses the prime and makes tests stale, and nothing reports it',
   'the-line-comes-off-primed':
@@ -41,6 +43,10 @@ export const allDeviations: ReadonlySet<Deviation> = new Set(Object.keys(deviati
 export const knownMissed: Readonly<Record<string, string>> = {
   'part-left-out':
     'a part that is in another on one way and off on the next is out “with its sub-assembly” on both after the other comes off (takeOff in transfer.ts), and goes in with it',
+  'not-on-the-tester':
+    'renew of a part that is off on one way opens the unit on all (takeOff), so that the unit is taken to go back to an earlier test',
+  'fitted-wet':
+    'what a joint closes over is dry and in place for certain where it may be off on one way (close in transfer.ts)',
   'still-clamped':
     'a unit that may be at the station already is unclamped for certain by leaving for it (left in replay.ts); and unclamp is found only where no way comes to it clamped',
 };

@@ -76,7 +76,7 @@ interface Run {
   sender: number;
   /** The step that it was sent from. */
   from: Step | null;
-  /** The station that its gate sent it from; null: it was sent by a check inside a repair. */
+  /** The station that its gate sent it from; null: it is not carried back there. */
   sentFrom: string | null;
 }
 
@@ -111,6 +111,11 @@ export function interpret(procedure: Procedure, options: Options): OracleResult 
   return new Interpreter(procedure, options).result();
 }
 
+/** A check of a part looks at its faces where it sorts the part, or speaks of them. */
+function looksAtFaces(step: Step): boolean {
+  return step.all || step.verdicts.length > 0 || /\bfaces?\b/u.test(step.text ?? '');
+}
+
 function copied(run: Run): Run {
   return { ...run, state: structuredClone(run.state), tries: [...run.tries], asked: [...run.asked] };
 }
@@ -125,6 +130,8 @@ class Interpreter {
   private readonly waiting: Run[] = [];
   private readonly gates: GateAt[] = [];
   private readonly entries: readonly FailEntry[];
+  /** How the unit stood at each gate before any repair. */
+  private readonly stood = new Map<Step, UnitState>();
   private readonly mostTries: number;
   private steps = 0;
 
@@ -226,7 +233,11 @@ class Interpreter {
         continue;
       }
       if (stage === null) this.carry(run, block as Repair, at);
-      if (step.gate !== null && this.known(run)) return;
+      if (step.gate !== null) {
+        if (run.tries.every((done) => done === 0) && !this.stood.has(step))
+          this.stood.set(step, structuredClone(run.state));
+        if (this.known(run)) return;
+      }
       this.steps++;
       if (this.steps >= mostSteps) return;
       run.place = { block, stage, at: at + 1 };
@@ -307,7 +318,8 @@ class Interpreter {
     const sender = this.gates.findIndex((gate) => gate.step === asking);
     if (sender >= 0) run.sender = sender;
     run.asked = [];
-    run.sentFrom = sender >= 0 ? this.gates[sender]!.place.block.station : null;
+    if (sender >= 0) run.sentFrom = this.gates[sender]!.place.block.station;
+    else if (this.departs('a-repair-sent-to-by-a-repair-stays-where-it-is')) run.sentFrom = null;
     run.from = from;
     run.place = { block: repair, stage: null, at: 0 };
     this.waiting.push(run);
@@ -370,7 +382,27 @@ class Interpreter {
     if (gate === undefined) return false;
     this.move(run.state, gate.place.block.station, run.place.block.steps.at(-1));
     run.place = gate.place;
+    if (gate.step.verb === 'test') this.comeBack(run, gate.step);
     return true;
+  }
+
+  /**
+   * A repair that leaves a part off is a finding of its own (comes-back-different, which the oracle does not judge);
+   * after it the unit is as it stood at the test before any repair.
+   */
+  private comeBack(run: Run, test: Step) {
+    const stood = this.stood.get(test);
+    if (stood === undefined) return;
+    const { state } = run;
+    const isOff = Object.keys(state.parts).some((name) => this.isIn(stood, name) && !this.isIn(state, name));
+    const isApart = Object.keys(state.joints).some(
+      (name) => stood.joints[name] !== 'apart' && state.joints[name] === 'apart',
+    );
+    if (!isOff && !isApart) return;
+    const { gates, parts } = state;
+    run.state = structuredClone(stood);
+    run.state.gates = gates;
+    for (const [name, part] of Object.entries(run.state.parts)) part.fresh = parts[name]!.fresh;
   }
 
   private move(state: UnitState, station: string | null, last: Step | undefined) {
@@ -403,14 +435,14 @@ class Interpreter {
   private end(state: UnitState, block: Stage | Repair) {
     const last = block.steps.at(-1);
     const { parts, joints, ports } = this.procedure.family;
+    for (const port of ports)
+      if (!port.openInTransit && this.isExposed(state, port) && state.ports[port.name] === 'open')
+        this.report('open-port-in-dirt', last);
     this.leaves(state, last);
     for (const part of parts)
       if (!part.suppliedLoose && state.parts[part.name]!.place !== 'in') this.report('part-left-out', last);
     for (const joint of joints)
       if (!joint.handTightIsFinal && this.isLoose(state, joint.part)) this.report('left-hand-tight', last);
-    for (const port of ports)
-      if (!port.openInTransit && this.isExposed(state, port) && state.ports[port.name] === 'open')
-        this.report('open-port-in-dirt', last);
     this.gates.forEach((gate, index) => {
       if (state.gates[index] === 'stale') this.findings.add(`gate-stale ${gate.step.number}`);
     });
@@ -737,6 +769,10 @@ class Interpreter {
       case 'rinse':
         for (const name of names) this.bathe(state, name, step);
         return;
+      case 'choose':
+        // Another one out of the drawer, in preservative.
+        for (const name of names) if (!this.facts.part(name).readyToFit) state.parts[name]!.dirt = 'preserved';
+        return;
       case 'blow-dry':
         for (const name of names) if (state.parts[name]!.place !== 'gone') state.parts[name]!.wet = 'dry';
         return;
@@ -759,7 +795,8 @@ class Interpreter {
       case 'check':
         for (const object of step.objects)
           for (const face of this.procedure.family.faces)
-            if (face.id === object.name || face.part === object.name) state.looked[face.id] = true;
+            if (face.id === object.name || (face.part === object.name && looksAtFaces(step)))
+              state.looked[face.id] = true;
         return;
       case 'fit':
         for (const name of all) this.fit(state, name, step);
@@ -803,6 +840,7 @@ class Interpreter {
     if (part.place === 'in' || (again && this.departs('taken-off-twice-opens-twice'))) {
       for (const joint of this.facts.closedBy(name)) this.open(state, joint);
       if (state.joints[name] !== undefined) this.open(state, name);
+      if (again && (this.facts.isLoaded(name) || this.facts.closedBy(name).length > 0)) state.pressure = false;
     }
     if (state.joints[name] !== undefined) state.joints[name] = 'apart';
     if ((again || this.isIn(state, name)) && (to === 'off' || !this.departs('discard-leaves-what-is-inside')))
@@ -887,7 +925,11 @@ class Interpreter {
   }
 
   private touchFace(state: UnitState, face: string) {
-    if (this.departs('faces-are-not-touched')) return;
+    if (this.departs('faces-are-not-touched')) {
+      const { part } = this.procedure.family.faces.find((one) => one.id === face)!;
+      if (this.isIn(state, part)) for (const joint of this.facts.closedBy(part)) this.touch(state, joint);
+      return;
+    }
     this.fall(state, (step) => step.gate!.provesThrough?.includes(face) ?? step.verb === 'test');
   }
 

@@ -1,3 +1,4 @@
+import { restsOn } from '../../replay/relations.ts';
 import type { Rule } from '../rule.ts';
 import { partWords } from '../words.ts';
 
@@ -6,7 +7,7 @@ export const partNotChecked: Rule = {
   code: 'part-not-checked',
   severity: 'error',
   title: 'A part that the family has always checked comes off, and no step checks it.',
-  replay({ program }, report) {
+  replay({ program, relations }, report) {
     const { procedure, numbers } = program;
     const mine = procedure.stages
       .flatMap((stage) => stage.steps)
@@ -17,12 +18,15 @@ export const partNotChecked: Rule = {
           verbs.includes(step.verb) &&
           [...step.objects, ...step.withObjects].some(({ kind, name }) => kind === 'part' && name === part),
       );
+    /** It comes off; or it is the body, and what stands in it comes off. */
+    const comesApart = (part: string) =>
+      named(['remove'], part) ||
+      (restsOn(relations.part(part)).length === 0 && relations.onIt(part).some(({ name }) => named(['remove'], name)));
     return {
       end() {
         for (const { name, source } of procedure.family.alwaysChecked) {
           // A partial job leaves it where it is; a new one needs no judging.
-          if (!named(['remove'], name) || named(['discard', 'renew'], name) || named(['check', 'measure'], name))
-            continue;
+          if (!comesApart(name) || named(['discard', 'renew'], name) || named(['check', 'measure'], name)) continue;
           report({
             at: procedure.source,
             cause: `part-not-checked:${name}`,

@@ -1,5 +1,7 @@
+import type { Procedure } from '../../model/procedure.ts';
 import type { Verb } from '../../model/verbs.ts';
 import type { Rule } from '../rule.ts';
+import { writtenAt } from '../written-at.ts';
 
 /** Verbs after which a unit can come out of a test otherwise than before. */
 const changing: readonly Verb[] = [
@@ -26,13 +28,16 @@ export const repairChangesNothing: Rule = {
   severity: 'error',
   title: 'A repair changes nothing: the same unit goes back to the same test.',
   procedure(procedure, report) {
+    const shared = sharedSteps(procedure);
     for (const repair of procedure.repairs) {
       const retightens =
         repair.steps.some((step) => step.verb === 'torque') &&
         !repair.steps.some((step) => step.verb === 'remove' || step.verb === 'slacken');
       if (retightens || repair.steps.some((step) => changing.includes(step.verb))) continue;
-      const fresh =
-        repair.steps.some((step) => step.verb === 'discard') && repair.steps.some((step) => step.verb === 'fit');
+      // Seals that are renewed on the way in and out, which several repairs share, are not what this one mends by.
+      const between = repair.steps.filter((step) => step.call === null || !shared.has(writtenAt(step)));
+      const own = between.length === 0 ? repair.steps : between;
+      const fresh = own.some((step) => step.verb === 'discard') && own.some((step) => step.verb === 'fit');
       if (fresh) continue;
       report({
         at: repair.source,
@@ -42,3 +47,13 @@ export const repairChangesNothing: Rule = {
     }
   },
 };
+
+/** Places of the steps of sequences that more than one repair calls. */
+function sharedSteps({ repairs }: Procedure): ReadonlySet<string> {
+  const callers = new Map<string, Set<string>>();
+  for (const repair of repairs)
+    for (const step of repair.steps)
+      if (step.call !== null)
+        callers.set(writtenAt(step), (callers.get(writtenAt(step)) ?? new Set()).add(repair.name));
+  return new Set([...callers].flatMap(([place, names]) => (names.size > 1 ? [place] : [])));
+}

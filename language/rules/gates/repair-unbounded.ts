@@ -21,7 +21,7 @@ export const repairUnbounded: Rule = {
               cause: `unbounded:${repair.name}`,
               allow: repair.allow,
               message: `Nothing says how often ${repair.name} may be tried${byDegrees(repair) ? ': a unit that cannot be brought in would go round for ever' : ''}. Write ${repair.name} (3 times), or as often as the shop allows.`,
-              data: step.call === null ? { source: entry.source } : undefined,
+              data: step.call === null ? { source: entry.source, repair: entry.repair } : undefined,
             });
           }
         }
@@ -29,8 +29,7 @@ export const repairUnbounded: Rule = {
     }
   },
   fix(data) {
-    const { source } = data as { source: import('../../model/source.ts').Source };
-    const at = { file: source.file, range: { start: source.range.end, end: source.range.end } };
-    return { title: 'Allow three tries', edits: [{ source: at, text: ' (3 times)' }] };
+    const { source, repair } = data as { source: import('../../model/source.ts').Source; repair: string };
+    return { title: 'Allow three tries', edits: [{ source, text: `${repair} (3 times)` }] };
   },
 };

@@ -12,8 +12,8 @@ export const verdictMissing: Rule = {
         if (step.verb !== 'check' || step.verdicts.length === 0) continue;
         const says = (verdict: string) => step.verdicts.some((one) => one.verdict === verdict);
         const onlyRejects = step.verdicts.every(({ verdict }) => verdict === 'reject');
-        if (says('reuse') && (says('reject') || (step.gate?.onFail ?? []).some((entry) => entry.verdict !== true)))
-          continue;
+        const sent = (step.gate?.onFail ?? []).some((entry) => entry.verdict !== true);
+        if (says('reuse') && (says('reject') || (sent && !says('lap')))) continue;
         // A first look for what is scrap says no more than that; so does a check with words of what is good.
         if (onlyRejects) continue;
         if (!says('reuse') && step.text !== null) continue;

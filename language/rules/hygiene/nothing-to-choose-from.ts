@@ -17,7 +17,7 @@ export const nothingToChooseFrom: Rule = {
         const part = procedure.family.parts.find((other) => other.name === object.name);
         if (part === undefined || stocks.some((stock) => stock.name === part.chosenFrom)) continue;
         // The author's own words may say which drawer.
-        if (part.chosenFrom === null && (step.text !== null || step.note !== null)) continue;
+        if (part.chosenFrom === null && step.text !== null) continue;
         report({
           at: step,
           source: object.source,

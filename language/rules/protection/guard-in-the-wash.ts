@@ -9,7 +9,9 @@ export const guardInTheWash: Rule = {
   title: 'A part is washed while a guard is on its lapped face.',
   replay: ({ program, layout, relations }, report) => ({
     step({ step, block, before, way }) {
-      if (step.verb !== 'wash' && step.verb !== 'soak') return;
+      // The last rinse of all is a wash too: what it leaves is built in.
+      const rinsesAll = step.verb === 'rinse' && step.all;
+      if (step.verb !== 'wash' && step.verb !== 'soak' && !rinsesAll) return;
       const { procedure } = program;
       for (const object of step.objects) {
         const face = relations.faces(object.name).find((one) => before.may(layout.faces.get(one.id)!.guard, guard.on));
@@ -26,7 +28,7 @@ export const guardInTheWash: Rule = {
           way,
           since,
           cause: `guard-on:${face.id}:${since}`,
-          message: `${capital(faceWords(procedure, face.id))} still has the ${guardWords} on as its guard when the ${partWords(procedure, object.name)} is washed: the dirt stays under it. Write “remove ${face.guardedBy ?? 'the guard'}” before.`,
+          message: `${capital(faceWords(procedure, face.id))} still has the ${guardWords} on as its guard when the ${partWords(procedure, object.name)} is ${rinsesAll ? 'rinsed' : 'washed'}: the dirt stays under it. Write “remove ${face.guardedBy ?? 'the guard'}” before.`,
         });
       }
     },

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { check } from '../example-pages.ts';
+import { check, told } from '../example-pages.ts';
 import { protection } from '../protection.ts';
 import { instead, procedureWith } from '../sound-procedure.ts';
 
 const area = protection.map(({ code }) => code);
 
 /** What is found in a text, as `step rule`. */
-const found = (text: string) => check(text).findings.map(({ rule, step }) => `${step ?? '–'} ${rule}`);
+const found = (text: string) => told(text).map(({ rule, step }) => `${step ?? '–'} ${rule}`);
 const messages = (text: string, rule: string) =>
   check(text)
     .findings.filter((finding) => finding.rule === rule)

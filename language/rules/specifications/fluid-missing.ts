@@ -1,3 +1,4 @@
+import type { Procedure, Step } from '../../model/procedure.ts';
 import type { Verb } from '../../model/verbs.ts';
 import { allSteps } from '../../replay/cells.ts';
 import type { Rule } from '../rule.ts';
@@ -17,7 +18,7 @@ export const fluidMissing: Rule = {
     const such = fluids.length === 0 ? '' : `: ${either(fluids)}`;
     for (const step of allSteps(procedure)) {
       const what = done[step.verb];
-      if (what === undefined || step.fluid !== null || step.text !== null || step.note !== null) continue;
+      if (what === undefined || step.fluid !== null || saysFluid(procedure, step)) continue;
       report({
         at: step,
         cause: `fluid:${writtenAt(step)}`,
@@ -26,3 +27,14 @@ export const fluidMissing: Rule = {
     }
   },
 };
+
+/** The author's own words may name it. */
+function saysFluid({ shop }: Procedure, { text, note }: Step): boolean {
+  const said = `${text ?? ''} ${note ?? ''}`;
+  return (
+    shop.fluids.some(({ name, title }) => said.includes(name) || said.includes(title)) ||
+    /\b(solvent|fluid|oil|water|detergent|suds|soap|paraffin|kerosene|diesel|fuel|spirit|alcohol|caustic|grease|sealant|parts washer|programme)\b/iu.test(
+      said,
+    )
+  );
+}

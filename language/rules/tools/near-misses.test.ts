@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { check } from '../example-pages.ts';
+import { told } from '../example-pages.ts';
 import { instead, procedureWith } from '../sound-procedure.ts';
 import { tools } from '../tools.ts';
 
 /** What the rules of this area find: `step rule: message`. */
 function found(text: string): string[] {
-  const { findings } = check(text);
+  const findings = told(text);
   const misread = findings.filter(({ rule }) => ['syntax', 'unknown-name', 'duplicate-name'].includes(rule));
   expect(misread.map(({ message }) => message)).toEqual([]);
   return findings

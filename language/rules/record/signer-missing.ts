@@ -1,0 +1,21 @@
+import { allSteps } from '../../replay/cells.ts';
+import type { Rule } from '../rule.ts';
+import { writtenAt } from '../written-at.ts';
+
+/** Somebody signs, and nothing says who may. */
+export const signerMissing: Rule = {
+  code: 'signer-missing',
+  severity: 'warning',
+  ofAbsence: true,
+  title: 'A signature is asked for, and nothing says whose.',
+  procedure(procedure, report) {
+    for (const step of allSteps(procedure)) {
+      if ((step.verb !== 'sign-off' && step.verb !== 'hold-for') || step.text !== null) continue;
+      report({
+        at: step,
+        cause: `signer:${writtenAt(step)}`,
+        message: `Nothing says who signs here: anybody may, and nobody answers for it. Write “${step.verb === 'sign-off' ? 'sign-off by "…"' : 'hold-for "…"'}” with the post, such as the bench lead.`,
+      });
+    }
+  },
+};
