@@ -222,7 +222,9 @@ export class Transfer {
 
   private wetWith(step: Step): number {
     const kind = this.procedure.shop.fluids.find((fluid) => fluid.name === step.fluid)?.kind;
-    return kind === undefined ? bits.wet.solvent : wetBit[kind];
+    if (kind !== undefined) return wetBit[kind];
+    // Nothing says in what, which is told: it is taken as what the step is for.
+    return step.verb === 'rinse' ? bits.wet.oil : bits.wet.solvent;
   }
 
   private cleaned(name: string, how: number, wetness: number, state: State, at: number) {

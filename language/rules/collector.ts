@@ -5,6 +5,7 @@ import type { Replay } from '../replay/replay.ts';
 import type { Report, Rule } from './rule.ts';
 import { within } from './within.ts';
 import { wayWords } from './words.ts';
+import { writtenAt } from './written-at.ts';
 
 interface Kept {
   readonly finding: Finding;
@@ -16,6 +17,8 @@ interface Kept {
 export class Collector {
   /** By cause; null where it was conceded, so that the next place of the same cause is not told either. */
   private readonly kept = new Map<string, Kept | null>();
+  /** By what is said, of what and since what as it is written: a sequence is written once, however often it is called. */
+  private readonly slips = new Map<string, Kept | null>();
   private readonly procedure: Procedure | null;
   private readonly all: readonly Allow[];
   private readonly used: Set<Allow>;
@@ -57,18 +60,26 @@ export class Collector {
     if (rule.ofAbsence === true && this.isUnread(step, source)) return;
     const conceded = this.concessions(report, step, source).find((allow) => allow.rule === rule.code);
     if (conceded !== undefined) this.used.add(conceded);
-    const known = this.kept.get(cause);
+    const slip = this.slipOf(rule, replay, report, source);
+    const known = this.kept.has(cause) ? this.kept.get(cause) : this.slips.get(slip);
     for (const number of replay?.program.numbers ?? []) known?.numbers?.add(number);
     if (known !== undefined) return;
-    this.kept.set(
-      cause,
+    const kept =
       conceded === undefined
         ? {
             finding: this.made(rule, replay, report, step, source),
             numbers: replay === null ? null : new Set(replay.program.numbers ?? []),
           }
-        : null,
-    );
+        : null;
+    this.kept.set(cause, kept);
+    this.slips.set(slip, kept);
+  }
+
+  private slipOf(rule: Rule, replay: Replay | null, { at, since, message }: Report, source: Source): string {
+    const { start } = source.range;
+    const place = isStep(at) && at.call !== null ? writtenAt(at) : `${source.file}:${start.line}:${start.character}`;
+    const from = since === undefined || since < 0 ? undefined : replay?.program.points[since];
+    return `${rule.code}@${place}|${from?.kind === 'step' ? writtenAt(from.step) : ''}|${message}`;
   }
 
   /** Something of the step, or of the line, could not be read. */

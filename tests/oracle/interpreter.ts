@@ -349,7 +349,7 @@ class Interpreter {
       const from = this.departs('leaves-for-repair-from-the-last-one-written') ? written : run.from;
       this.move(run.state, repair.station, last ?? from ?? undefined);
     }
-    if (at === back && at < verbs.length && at > 0) this.move(run.state, run.sentFrom, last);
+    if (at === back && at < verbs.length) this.move(run.state, run.sentFrom, last);
   }
 
   private lastWrittenBefore(repair: number): Step | undefined {
@@ -380,9 +380,13 @@ class Interpreter {
     const open = run.state.gates.findIndex((state, index) => index < run.sender && state !== 'passed');
     const gate = this.gates[open < 0 ? run.sender : open];
     if (gate === undefined) return false;
-    this.move(run.state, gate.place.block.station, run.place.block.steps.at(-1));
+    const last = run.place.block.steps.at(-1);
+    const isTest = gate.step.verb === 'test';
+    const hidden = this.departs('what-is-wrong-at-a-leaving-is-hidden-by-a-part-left-off');
+    if (isTest && hidden) this.comeBack(run, gate.step);
+    this.move(run.state, gate.place.block.station, last);
+    if (isTest && !hidden) this.comeBack(run, gate.step);
     run.place = gate.place;
-    if (gate.step.verb === 'test') this.comeBack(run, gate.step);
     return true;
   }
 

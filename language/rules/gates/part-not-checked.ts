@@ -1,6 +1,6 @@
 import { restsOn } from '../../replay/relations.ts';
 import type { Rule } from '../rule.ts';
-import { partWords } from '../words.ts';
+import { partsWords } from '../words.ts';
 
 /** A part that the family has always checked comes off, and no step looks at it or measures it. */
 export const partNotChecked: Rule = {
@@ -24,16 +24,20 @@ export const partNotChecked: Rule = {
       (restsOn(relations.part(part)).length === 0 && relations.onIt(part).some(({ name }) => named(['remove'], name)));
     return {
       end() {
-        for (const { name, source } of procedure.family.alwaysChecked) {
-          // A partial job leaves it where it is; a new one needs no judging.
-          if (!comesApart(name) || named(['discard', 'renew'], name) || named(['check', 'measure'], name)) continue;
-          report({
-            at: procedure.source,
-            cause: `part-not-checked:${name}`,
-            related: [{ message: 'The family says so here.', source }],
-            message: `The ${partWords(procedure, name)} is always checked, and no step of this procedure looks at it: a worn or cracked one would go back in. Write “check ${name} "…"” with what is looked for, after the wash.`,
-          });
-        }
+        // A partial job leaves a part where it is; a new one needs no judging.
+        const unseen = procedure.family.alwaysChecked.filter(
+          ({ name }) => comesApart(name) && !named(['discard', 'renew'], name) && !named(['check', 'measure'], name),
+        );
+        const [first] = unseen;
+        if (first === undefined) return;
+        const names = unseen.map(({ name }) => name);
+        const several = names.length > 1;
+        report({
+          at: procedure.source,
+          cause: 'part-not-checked',
+          related: [{ message: 'The family says so here.', source: first.source }],
+          message: `The ${partsWords(procedure, names)} ${several ? 'are' : 'is'} always checked, and no step of this procedure looks at ${several ? 'them' : 'it'}: a worn or cracked one would go back in. Write “check ${names.join(', ')} "…"” with what is looked for, after the wash.`,
+        });
       },
     };
   },

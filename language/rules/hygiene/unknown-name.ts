@@ -14,8 +14,15 @@ export const unknownName: Rule = {
       if (problem.kind !== 'unknown-name') continue;
       const { name, what, near, source } = problem;
       const mend = near.length > 0 ? `Did you mean ${either(near)}?` : `Declare it, or mend the name.`;
+      const others = problems.flatMap((other) =>
+        other.kind === 'unknown-name' && other.name === name && other.what === what && other !== problem
+          ? [other.source]
+          : [],
+      );
       report({
         at: source,
+        cause: `unknown:${what}:${name}`,
+        related: others.slice(0, 5).map((place) => ({ message: `${name} is named here too.`, source: place })),
         message: `No ${what} is called ${name}. ${mend}`,
         data: near.length > 0 ? { source, name, near: near[0] } : undefined,
       });

@@ -1,9 +1,9 @@
 import type { Step, StepObject } from '../../model/procedure.ts';
 import { joint } from '../../replay/cells.ts';
 import type { State } from '../../replay/state.ts';
+import { inPlaceCause } from '../in-place.ts';
 import type { Rule } from '../rule.ts';
 import { faceWords, partWords } from '../words.ts';
-import { writtenAt } from '../written-at.ts';
 
 /** A part is chosen, measured, lapped or its holes cleaned while it is in place and a joint is closed over it. */
 export const chosenWhileInPlace: Rule = {
@@ -43,7 +43,7 @@ export const chosenWhileInPlace: Rule = {
             source: object.source,
             way,
             since,
-            cause: `reach:${writtenAt(step)}:${over.part}`,
+            cause: inPlaceCause(relations, before, over.part),
             message: `${object.kind === 'face' ? faceWords(procedure, object.name).replace(/^t/u, 'T') : `The ${partWords(procedure, object.name)}`} is shut in under the ${partWords(procedure, over.part)}: the hand cannot reach it${step.verb === 'clean-holes' ? ', and what the wire pushes in stays in' : ''}. Slacken and remove ${over.part} and what lies between before this step.`,
           });
         }

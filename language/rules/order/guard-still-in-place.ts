@@ -1,5 +1,6 @@
 import type { Source } from '../../model/source.ts';
 import { place } from '../../replay/cells.ts';
+import { inPlaceCause } from '../in-place.ts';
 import { putBefore } from '../put-before.ts';
 import type { Rule } from '../rule.ts';
 import { faceWords, partWords } from '../words.ts';
@@ -22,7 +23,7 @@ export const guardStillInPlace: Rule = {
           source: object.source,
           way,
           since: before.since[cell],
-          cause: `guard-in:${object.name}:${before.since[cell]}`,
+          cause: inPlaceCause(relations, before, object.name),
           message: `The ${partWords(procedure, object.name)} is still in its own place when it is to guard ${step.objects[0] === undefined ? 'a face' : faceWords(procedure, step.objects[0].name)}: it cannot be on twice, and the face is not bare yet. Write “remove ${base}” before, with what lies under it.`,
           data: step.call === null ? { remove: `remove ${base}`, source: step.source } : undefined,
         });

@@ -1,34 +1,52 @@
+import type { StepObject } from '../../model/procedure.ts';
 import { age, place } from '../../replay/cells.ts';
+import type { State } from '../../replay/state.ts';
 import type { Rule } from '../rule.ts';
-import { partWords } from '../words.ts';
+import { partsWords } from '../words.ts';
 
 /** A part that is always renewed, or that was discarded, goes back in. */
 export const oldPartRefitted: Rule = {
   code: 'old-part-refitted',
   severity: 'error',
   title: 'A part that is always renewed, or was discarded, is fitted again.',
-  replay: ({ program, relations }, report) => ({
-    step({ step, before, way }) {
-      if (step.verb !== 'fit' && step.verb !== 'run-down') return;
-      for (const object of [...step.objects, ...step.withObjects]) {
-        const cells = before.part(object.name);
-        const { renewed } = relations.part(object.name);
-        const old = renewed
-          ? before.may(cells.place, place.off | place.sub) && before.may(cells.age, age.found)
-          : before.may(cells.place, place.gone);
-        if (!old) continue;
-        const words = partWords(program.procedure, object.name);
-        report({
-          at: step,
-          source: object.source,
-          way,
-          since: before.since[cells.place],
-          cause: `old:${object.name}:${before.since[cells.place]}`,
-          message: renewed
-            ? `The ${words} is always renewed, but the old one, only taken off, goes back in: it will leak. Write discard where it comes off, or renew ${object.name} before this step.`
-            : `The ${words} was discarded and there is no new one. Write “renew ${object.name}” before this step; if the old one is good, write remove instead of discard.`,
-        });
-      }
-    },
-  }),
+  replay: ({ program, relations }, report) => {
+    const isRenewed = ({ name }: StepObject) => relations.part(name).renewed;
+    const isOld = (object: StepObject, before: State) => {
+      const cells = before.part(object.name);
+      return isRenewed(object)
+        ? before.may(cells.place, place.off | place.sub) && before.may(cells.age, age.found)
+        : before.may(cells.place, place.gone);
+    };
+    return {
+      step({ step, before, way }) {
+        if (step.verb !== 'fit' && step.verb !== 'run-down') return;
+        const old = [...step.objects, ...step.withObjects].filter((object) => isOld(object, before));
+        const sinceOf = ({ name }: StepObject) => before.since[before.part(name).place]!;
+        /** What came off at one step is one slip. */
+        const told = new Set<string>();
+        for (const object of old) {
+          const since = sinceOf(object);
+          const renewed = isRenewed(object);
+          const slip = `${since} ${renewed}`;
+          if (told.has(slip)) continue;
+          told.add(slip);
+          const names = old
+            .filter((other) => sinceOf(other) === since && isRenewed(other) === renewed)
+            .map(({ name }) => name);
+          const several = names.length > 1;
+          const words = partsWords(program.procedure, names);
+          report({
+            at: step,
+            source: object.source,
+            way,
+            since,
+            cause: `old:${names[0]}:${since}`,
+            message: renewed
+              ? `The ${words} ${several ? 'are' : 'is'} always renewed, but the old ${several ? 'ones' : 'one'}, only taken off, ${several ? 'go' : 'goes'} back in: it will leak. Write discard where ${several ? 'they come' : 'it comes'} off, or renew ${names.join(', ')} before this step.`
+              : `The ${words} ${several ? 'were' : 'was'} discarded and there is no new one. Write “renew ${names.join(', ')}” before this step; if the old one is good, write remove instead of discard.`,
+          });
+        }
+      },
+    };
+  },
 };

@@ -1,5 +1,6 @@
 import { joint, place } from '../../replay/cells.ts';
 import { bareFaces } from '../bare-faces.ts';
+import { inPlaceCause } from '../in-place.ts';
 import type { Rule } from '../rule.ts';
 import { partsWords } from '../words.ts';
 
@@ -9,7 +10,7 @@ export const partHandledTwice: Rule = {
   severity: 'error',
   title: 'A part is taken off or fitted a second time with nothing in between.',
   replay: (replay, report) => ({
-    step({ step, before, way }) {
+    step({ step, before, way, at }) {
       const { program, layout, relations } = replay;
       if (!['remove', 'discard', 'fit', 'run-down'].includes(step.verb)) return;
       const off = step.verb === 'remove' || step.verb === 'discard';
@@ -42,7 +43,10 @@ export const partHandledTwice: Rule = {
         // A guard that was never put on is told where its face is bare.
         cause:
           bareFaces(replay, before).find(({ face }) => off && face.guardedBy === first.name)?.cause ??
-          `twice:${step.number}`,
+          // Fitted while it is on: what should have taken it off is the slip.
+          (step.verb === 'fit' ? inPlaceCause(relations, before, first.name) : null) ??
+          // Run down when it is tight: what is loose after it is the same slip.
+          (step.verb === 'run-down' ? `loose:${first.name}:${at}` : `twice:${step.number}`),
         message: `The ${partsWords(
           program.procedure,
           twice.map((object) => object.name),

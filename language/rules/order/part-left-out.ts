@@ -1,3 +1,4 @@
+import type { Part } from '../../model/family.ts';
 import { place } from '../../replay/cells.ts';
 import type { Rule } from '../rule.ts';
 import { variantParts } from '../variant-parts.ts';
@@ -33,19 +34,39 @@ export const partLeftOut: Rule = {
         }
       },
       end({ state, way, last, block }) {
-        for (const part of procedure.family.parts) {
-          const cell = state.part(part.name).place;
-          if (part.suppliedLoose || !mine(part.name) || !state.may(cell, out | place.trial)) continue;
+        const missing = procedure.family.parts.filter(
+          (part) => !part.suppliedLoose && mine(part.name) && state.may(state.part(part.name).place, out | place.trial),
+        );
+        const since = (part: Part) => state.since[state.part(part.name).place]!;
+        // What went out at one step and stands the same way is one slip.
+        for (const [, parts] of groupBy(missing, (part) => `${since(part)} ${standsAs(part)}`)) {
+          const [first] = parts as [Part, ...Part[]];
+          const several = parts.length > 1;
           report({
             at: last ?? block.source,
             way,
-            allow: part.allow,
-            cause: `missing:${part.name}:${state.since[cell]}`,
-            since: state.since[cell],
-            message: `At the end the ${partWords(procedure, part.name)} ${state.may(cell, place.trial) ? 'is in place for trial only' : state.may(cell, place.guard) ? 'is on as a guard only' : 'is not in place'}: the unit would leave without it. Fit it, or say in the family that it is supplied loose.`,
+            allow: parts.flatMap((part) => part.allow),
+            cause: `missing:${first.name}:${since(first)}`,
+            since: since(first),
+            message: `At the end the ${partsWords(
+              procedure,
+              parts.map(({ name }) => name),
+            )} ${several ? 'are' : 'is'} ${standsAs(first)}: the unit would leave without ${several ? 'them. Fit them, or say in the family that they are' : 'it. Fit it, or say in the family that it is'} supplied loose.`,
           });
+        }
+
+        function standsAs({ name }: Part): string {
+          const cell = state.part(name).place;
+          if (state.may(cell, place.trial)) return 'in place for trial only';
+          return state.may(cell, place.guard) ? 'on as a guard only' : 'not in place';
         }
       },
     };
   },
 };
+
+function groupBy<T>(items: readonly T[], key: (item: T) => string): Map<string, T[]> {
+  const groups = new Map<string, T[]>();
+  for (const item of items) groups.set(key(item), [...(groups.get(key(item)) ?? []), item]);
+  return groups;
+}

@@ -1,5 +1,6 @@
 import { place } from '../../replay/cells.ts';
 import { partNames } from '../../replay/transfer.ts';
+import { inPlaceCause } from '../in-place.ts';
 import type { Rule } from '../rule.ts';
 import { partsWords, partWords } from '../words.ts';
 
@@ -28,7 +29,7 @@ export const partStillHeld: Rule = {
           at: step,
           source: object.source,
           way,
-          cause: `held:${step.number}:${blockers.join()}`,
+          cause: inPlaceCause(relations, before, blockers[0]!),
           since: before.since[before.part(blockers[0]!).place],
           message: `The ${partWords(procedure, name)} cannot come off yet: the ${partsWords(procedure, blockers)} ${blockers.length > 1 ? 'are' : 'is'} still in place over it. Take ${blockers.length > 1 ? 'those' : 'that'} off first, or in the same step.`,
         });

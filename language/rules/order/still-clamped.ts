@@ -31,7 +31,7 @@ export const stillClamped: Rule = {
             at: step,
             way,
             since,
-            cause: `unclamped:${step.number}`,
+            cause: `not-clamped:${since}`,
             message:
               'The unit is not clamped here, so there is nothing to undo. Take this out, or put in the clamp that is missing before.',
           });

@@ -1,6 +1,7 @@
 import type { Source } from '../../model/source.ts';
 import { flag, guard, place } from '../../replay/cells.ts';
 import { shutInBy } from '../closed-in.ts';
+import { inPlaceCause } from '../in-place.ts';
 import { putBefore } from '../put-before.ts';
 import type { Rule } from '../rule.ts';
 import { capital, faceWords, partWords } from '../words.ts';
@@ -54,7 +55,7 @@ export const cannotSee: Rule = {
           mend: `Check it with the ${partWords(procedure, other)} off`,
           guard: null,
           since,
-          cause: `covered:${step.number}`,
+          cause: inPlaceCause(relations, before, other),
         };
       }
 
@@ -67,7 +68,7 @@ export const cannotSee: Rule = {
           mend: 'Check it before it goes in, or when it is out',
           guard: null,
           since,
-          cause: `shut-in:${joint}:${since}`,
+          cause: inPlaceCause(relations, before, joint),
         };
       }
     },

@@ -56,7 +56,7 @@ export const countDoesNotClose: Rule = {
             way,
             since,
             cause: `missing:${first}:${since}`,
-            message: `The ${partsWords(procedure, tried)} inside ${tried.length > 1 ? 'are' : 'is'} in place for trial only when the ${partWords(procedure, object.name)} is tightened: what was put in to try is sent out. Take ${tried.length > 1 ? 'them' : 'it'} out and fit ${tried.length > 1 ? 'them' : 'it'} for good before.`,
+            message: `The ${partsWords(procedure, tried)} inside ${tried.length > 1 ? 'are' : 'is'} in place for trial only when the joint over it (${partWords(procedure, object.name)}) is tightened: what was put in to try is sent out. Take ${tried.length > 1 ? 'them' : 'it'} out and fit ${tried.length > 1 ? 'them' : 'it'} for good before.`,
           });
         }
       },

@@ -16,7 +16,7 @@ export const keptNowhere: Rule = {
       if (names.length === 0) continue;
       report({
         at: step,
-        cause: `kept-nowhere:${writtenAt(step)}`,
+        cause: `kept:${writtenAt(step)}`,
         message: `Nothing says where the ${partsWords(procedure, names)} ${names.length > 1 ? 'are' : 'is'} kept: the next hand looks for ${names.length > 1 ? 'them' : 'it'}, and parts of two units get mixed. Write “at” and a station, and in quotes in what: “Own lidded tray, own number”.`,
       });
     }

@@ -1,5 +1,6 @@
 import type { Rule } from '../rule.ts';
 import { partsWords } from '../words.ts';
+import { writtenAt } from '../written-at.ts';
 
 /** Lapped parts that are not a pair are put down or soaked together, and nothing says how they are kept apart. */
 export const lappedPartsTogether: Rule = {
@@ -20,6 +21,7 @@ export const lappedPartsTogether: Rule = {
         at: step,
         source: step.all ? step.source : fine[0]!.source,
         way,
+        cause: `kept:${writtenAt(step)}`,
         message: `The ${partsWords(
           program.procedure,
           fine.map((object) => object.name),

@@ -42,7 +42,7 @@ export const leftOutOfTheWash: Rule = {
         report({
           at: step,
           way,
-          cause: `left-out:${names.join()}`,
+          cause: 'dirty:-1',
           message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'are' : 'is'} left out of the first wash: ${names.length > 1 ? 'they go' : 'it goes'} on dirty among clean parts. Add ${left.map(({ base }) => base).join(', ')} to it, or write wash all except what is not to be washed.`,
         });
       },
