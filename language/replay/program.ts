@@ -48,6 +48,10 @@ export function programOf(procedure: Procedure, numbers: readonly string[] | nul
     points.push({ kind: 'enter', block: stage });
     const tests = stage.steps.filter(waitsForOthers);
     const group: Group = { tests: tests.filter(mine) };
+    // All tests of a stage are run before one of those that wait is judged; one that stops is judged at once.
+    const lastTest = stage.steps.findLast(
+      (step) => step.gate !== null && (step.verb === 'test' || step.verb === 'across'),
+    );
     const first = points.length;
     stage.steps.forEach((step) => {
       points.push(
@@ -55,7 +59,7 @@ export function programOf(procedure: Procedure, numbers: readonly string[] | nul
           ? { kind: 'step', step, block: stage, group: tests.includes(step) ? group : null }
           : { kind: 'skip', block: stage },
       );
-      if (step === tests.at(-1)) points.push({ kind: 'decide', group, block: stage });
+      if (tests.length > 0 && step === lastTest) points.push({ kind: 'decide', group, block: stage });
     });
     const decide = points.findIndex((point, index) => index >= first && point.kind === 'decide');
     for (let index = first; index < points.length; index++) {

@@ -192,8 +192,7 @@ export class Replay {
           break;
         case 'decide':
           this.sendFailed(point.group, index, state, way, flow);
-          for (const test of point.group.tests)
-            this.refine(state, test.gate!.name, gateBits.failed | gateBits.stale | gateBits.notYet, index);
+          for (const test of point.group.tests) this.refine(state, test.gate!.name, gateBits.failed, index);
           break;
         case 'resume':
           return this.resume(point.block, index, state, way, visitor, flow);
@@ -287,7 +286,7 @@ export class Replay {
     const cell = this.layout.unit.station;
     if (index > 0 && !state.must(cell, bit)) {
       visitor?.leave?.({
-        last: this.lastStepBefore(index),
+        last: this.lastStepOf(index, block, way),
         block: this.blockBefore(index, block, way),
         to: block,
         state,
@@ -312,8 +311,10 @@ export class Replay {
     }
     state.set(this.layout.unit.clamped, flag.no, index);
     state.set(this.layout.unit.pressure, flag.no, index);
-    for (const cell of this.layout.ports.values())
-      state.set(cell, state.get(cell) & ~portBits.connected || portBits.open, index);
+    // A line that comes off takes the prime with it.
+    const lines = [...this.layout.ports.values()].filter((cell) => state.may(cell, portBits.connected));
+    if (lines.length > 0) state.set(this.layout.unit.primed, flag.no, index);
+    for (const cell of lines) state.set(cell, state.get(cell) & ~portBits.connected || portBits.open, index);
   }
 
   private lastStepBefore(index: number): Step | null {
@@ -322,6 +323,12 @@ export class Replay {
       if (point.kind === 'step') return point.step;
     }
     return null;
+  }
+
+  /** The step that the unit leaves from: the one before, or for a repair the gate that sent it there. */
+  private lastStepOf(index: number, block: Stage | Repair, way: Way): Step | null {
+    const sent = 'tries' in block && this.program.points[index - 1]?.block !== block;
+    return sent ? (way.from?.gate ?? null) : this.lastStepBefore(index);
   }
 
   /** The block that the unit comes from; a repair's first steps may be done where it was sent from. */

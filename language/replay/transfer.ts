@@ -195,7 +195,7 @@ export class Transfer {
         return;
       case 'set':
         for (const object of step.objects) {
-          this.touch(object.name, state, at, step);
+          this.touch(object.name, state, at, { setting: step });
           set(layout.adjusters.get(object.name)!, bits.adjuster.set);
         }
         // Turning made every reading old; this one is taken at the end of it.
@@ -258,15 +258,20 @@ export class Transfer {
   }
 
   private slacken(name: string, state: State, at: number) {
+    if (!state.may(state.part(name).place, bits.place.in | bits.place.trial)) return;
     this.setJoint(name, bits.joint.slack, state, at);
-    if (this.relations.loaded(name)) this.open(name, state, at);
+    if (this.relations.loaded(name)) this.open(name, state, at, state.mustBeIn(name));
+    else this.touchNamed(name, state, at);
   }
 
-  /** A loaded joint gives: the prime is lost and what was proven through it is stale. */
-  private open(joint: string, state: State, at: number) {
-    state.set(state.layout.unit.primed, bits.flag.no, at);
-    state.set(state.layout.unit.pressure, bits.flag.no, at);
-    this.touch(joint, state, at);
+  /**
+   * A loaded joint gives: the prime is lost and what was proven through it is stale. Not for certain where the part may
+   * have been off already.
+   */
+  private open(joint: string, state: State, at: number, sure: boolean) {
+    const { primed, pressure } = state.layout.unit;
+    for (const cell of [primed, pressure]) state.set(cell, bits.flag.no | (sure ? 0 : state.get(cell)), at);
+    this.touch(joint, state, at, { sure });
   }
 
   private setJoint(name: string, value: number, state: State, at: number) {
@@ -275,8 +280,12 @@ export class Transfer {
     // What is shut in or pulled up may bind: what was felt before says nothing now.
     for (const [part, felt] of state.layout.moved)
       if (this.relations.closure(name).has(part) || name === part) state.set(felt, bits.flag.no, at);
-    if (state.get(cell) !== value && this.relations.loaded(name) && value !== bits.joint.slack)
-      this.touch(name, state, at);
+    // A joint that is pulled up again is another joint, tight before or not.
+    const turned = state.get(cell) !== value || value === bits.joint.torqued;
+    if (turned && value !== bits.joint.slack) {
+      if (this.relations.loaded(name)) this.touch(name, state, at);
+      else this.touchNamed(name, state, at);
+    }
     state.set(cell, value, at);
   }
 
@@ -286,8 +295,9 @@ export class Transfer {
     const wasGuard = state.must(cells.place, bits.place.guard);
     const opens = this.relations.closedBy(name).map((joint) => joint.part);
     if (state.may(cells.place, bits.place.in)) {
-      if (this.relations.loaded(name)) this.open(name, state, at);
-      for (const joint of opens) this.open(joint, state, at);
+      const sure = state.mustBeIn(name);
+      if (this.relations.loaded(name)) this.open(name, state, at, sure);
+      for (const joint of opens) this.open(joint, state, at, sure);
     }
     if (layout.joints.has(name)) state.set(layout.joints.get(name)!, bits.joint.apart, at);
     if (layout.adjusters.has(name)) {
@@ -297,11 +307,15 @@ export class Transfer {
     if (wasGuard || state.may(cells.place, bits.place.guard)) this.unguard(name, state, at);
     state.set(cells.place, to, at);
     state.set(cells.kept, to === bits.place.gone || wasGuard ? bits.kept.kept : bits.kept.loose, at);
-    if (to === bits.place.off) {
-      for (const inner of this.relations.inside(name)) {
-        if (state.may(state.part(inner.name).place, bits.place.in | bits.place.trial))
-          this.takeOff(inner.name, state, at, bits.place.sub);
-      }
+    if (to !== bits.place.off && to !== bits.place.gone) return;
+    const on = bits.place.in | bits.place.trial;
+    for (const inner of this.relations.inside(name)) {
+      const cell = state.part(inner.name).place;
+      // What may have been out already stays so.
+      const out = state.get(cell) & ~on;
+      if (!state.may(cell, on)) continue;
+      this.takeOff(inner.name, state, at, bits.place.sub);
+      state.set(cell, bits.place.sub | out, at);
     }
   }
 
@@ -357,6 +371,7 @@ export class Transfer {
       const part = object.kind === 'face' ? this.relations.face(object.name).part : object.name;
       state.set(state.part(part).age, bits.age.lapped, at);
       state.set(state.part(part).dirt, bits.dirt.paste, at);
+      if (object.kind === 'face') this.touchNamed(object.name, state, at);
       this.touchPart(part, state, at);
     }
   }
@@ -386,8 +401,18 @@ export class Transfer {
     for (const joint of this.relations.closedBy(part)) if (state.mustBeIn(part)) this.touch(joint.part, state, at);
   }
 
-  /** Results of gates that prove through a joint, adjuster or face no longer hold. */
-  private touch(what: string, state: State, at: number, setting?: Step) {
+  /** Something that only a gate which names it proves through: a face, or a joint that closes over nothing. */
+  private touchNamed(what: string, state: State, at: number) {
+    for (const { name, gate } of this.gates())
+      if (gate.provesThrough?.includes(what) === true) this.makeStale(name, state, at, true);
+  }
+
+  /**
+   * Results of gates that prove through a joint, adjuster or face no longer hold, nor those that used their reading.
+   * `sure`: it was touched in every case that is possible.
+   */
+  private touch(what: string, state: State, at: number, how: { setting?: Step; sure?: boolean } = {}) {
+    const { setting, sure = true } = how;
     for (const cell of state.layout.readings.values())
       if (state.may(cell, bits.reading.taken))
         state.set(cell, (state.get(cell) & ~bits.reading.taken) | bits.reading.old, at);
@@ -396,13 +421,17 @@ export class Transfer {
       const another = sets.length > 0 && state.layout.adjusters.has(what) && !sets.includes(what);
       const superseded = isFirst || (setting !== undefined && (name === setting.gate?.name || sets.includes(what)));
       if (another || superseded || !provesThrough(gate, name, what)) continue;
-      const cell = state.layout.gates.get(name)!;
-      const value = state.get(cell);
-      // Not yet run stays so; a result, good or bad, is stale.
-      if (state.may(cell, bits.gate.passed | bits.gate.failed)) {
-        state.set(cell, (value & (bits.gate.notYet | bits.gate.stale)) | bits.gate.stale, at);
-      }
+      this.makeStale(name, state, at, sure);
     }
+  }
+
+  /** Not yet run stays so; a result, good or bad, is stale, and so is one that used its reading. */
+  private makeStale(name: string, state: State, at: number, sure: boolean) {
+    const cell = state.layout.gates.get(name)!;
+    if (!state.may(cell, bits.gate.passed | bits.gate.failed)) return;
+    const kept = sure ? bits.gate.notYet | bits.gate.stale : ~0;
+    state.set(cell, (state.get(cell) & kept) | bits.gate.stale, at);
+    for (const other of this.gates()) if (other.uses.includes(name)) this.makeStale(other.name, state, at, sure);
   }
 
   private gateList: readonly GateUse[] | null = null;
@@ -413,7 +442,10 @@ export class Transfer {
           if (step.gate === null) return [];
           const { gate } = step;
           const sets = step.verb === 'set' ? step.objects.map((object) => object.name) : [];
-          return [[gate.name, { name: gate.name, gate, sets, isFirst: this.isSetAgain(step) }] as const];
+          const { hold } = step.test ?? {};
+          const across = step.verb === 'across' ? [gate.name.replace(/^across /u, '')] : [];
+          const uses = [...(hold?.of == null ? [] : [hold.of]), ...across];
+          return [[gate.name, { name: gate.name, gate, sets, uses, isFirst: this.isSetAgain(step) }] as const];
         }),
       ).values(),
     ];
@@ -449,6 +481,8 @@ interface GateUse {
   readonly gate: Gate;
   /** Adjusters that it sets. */
   readonly sets: readonly string[];
+  /** Tests whose reading it uses. */
+  readonly uses: readonly string[];
 }
 
 /**

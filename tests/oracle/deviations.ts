@@ -50,6 +50,8 @@ export const knownMissed: Readonly<Record<string, string>> = {
     'a part that is in another on one way and off on the next is out “with its sub-assembly” on both after the other comes off (takeOff in transfer.ts), and goes in with it',
   'bare-lapped-face': comesBack,
   'left-hand-tight': comesBack,
+  'left-connected': comesBack,
+  'opened-under-pressure': comesBack,
   'gate-before-prime': comesBack,
   'not-on-the-tester': `${comesBack}; and renew of a part that is off on one way opens the unit on all (takeOff)`,
   'fitted-wet':

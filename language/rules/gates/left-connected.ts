@@ -47,7 +47,11 @@ export const leftConnected: Rule = {
         const opens = ['remove', 'discard', 'renew'].includes(step.verb);
         const loaded =
           opens &&
-          step.objects.some(({ name }) => relations.loaded(name) && before.may(before.part(name).place, place.in));
+          step.objects.some(
+            ({ name }) =>
+              (relations.loaded(name) || relations.closedBy(name).length > 0) &&
+              before.may(before.part(name).place, place.in),
+          );
         if (loaded) tell(step, before, way, all, 'the unit is opened');
       },
       leave({ last, block, state, way }) {

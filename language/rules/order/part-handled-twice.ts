@@ -12,12 +12,13 @@ export const partHandledTwice: Rule = {
   replay: (replay, report) => ({
     step({ step, before, way, at }) {
       const { program, layout, relations } = replay;
-      if (!['remove', 'discard', 'fit', 'run-down'].includes(step.verb)) return;
+      if (!['slacken', 'remove', 'discard', 'fit', 'run-down'].includes(step.verb)) return;
       const off = step.verb === 'remove' || step.verb === 'discard';
       const objects = [...step.objects, ...step.withObjects];
       const twice = objects.filter((object) => {
         const cells = before.part(object.name);
         const cell = layout.joints.get(object.name);
+        if (step.verb === 'slacken') return !before.mayBeIn(object.name);
         if (step.verb === 'run-down')
           return (
             cell !== undefined &&
@@ -34,7 +35,8 @@ export const partHandledTwice: Rule = {
       if (first === undefined) return;
       const since =
         before.since[step.verb === 'run-down' ? layout.joints.get(first.name)! : before.part(first.name).place];
-      const already = step.verb === 'run-down' ? 'tight or run down' : off ? 'off' : 'in place';
+      const already =
+        step.verb === 'run-down' ? 'tight or run down' : off || step.verb === 'slacken' ? 'off' : 'in place';
       report({
         at: step,
         source: first.source,
