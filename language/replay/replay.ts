@@ -20,7 +20,8 @@ export interface Way {
   readonly repair: Repair | null;
   readonly spent: number;
   /** The way before the last repair, and the gate that sent the unit to it; null for the first way. */
-  readonly from: { readonly way: Way; readonly gate: Step } | null;
+  /** `by`: the check in a repair that sent it on, where it was not the gate itself. */
+  readonly from: { readonly way: Way; readonly gate: Step; readonly by: Step } | null;
 }
 
 /** One passing of a step: the states around it, valid only while it is visited. */
@@ -130,7 +131,7 @@ export class Replay {
 
   private way(repair: Repair | null, spent: number, from: Way['from']): Way {
     // Senders that are judged at one point send back to the same gates.
-    const key = `${repair?.name ?? ''}|${spent}|${from === null ? '' : this.judgedAt(from.gate)}`;
+    const key = `${repair?.name ?? ''}|${spent}|${from === null ? '' : this.judgedAt(from.gate)}|${from === null || from.by === from.gate ? '' : from.by.number}`;
     let way = this.ways.get(key);
     if (way === undefined) {
       way = { id: this.ways.size, repair, spent, from };
@@ -192,7 +193,8 @@ export class Replay {
           break;
         case 'decide':
           this.sendFailed(point.group, index, state, way, flow);
-          for (const test of point.group.tests) this.refine(state, test.gate!.name, gateBits.failed, index);
+          for (const test of point.group.tests)
+            this.refine(state, test.gate!.name, gateBits.failed | gateBits.notYet, index);
           break;
         case 'resume':
           return this.resume(point.block, index, state, way, visitor, flow);
@@ -276,7 +278,9 @@ export class Replay {
     const point = this.program.repairs.get(name);
     const repair = this.program.procedure.repairs.find((other) => other.name === name);
     if (point === undefined || repair === undefined) return;
-    const next = this.way(repair, way.spent | this.bit(name), { way, gate });
+    // A check in a repair that sends on to another: the unit goes back to where the first was sent from.
+    const sender = repair.inline || way.from === null || this.checkInRepair(gate) < 0 ? gate : way.from.gate;
+    const next = this.way(repair, way.spent | this.bit(name), { way, gate: sender, by: gate });
     flow(next, point, state);
   }
 
@@ -293,9 +297,16 @@ export class Replay {
         way,
         at: index,
       });
-      this.left(state, index);
+      this.goes(state, bit, index);
     }
     state.set(cell, bit, index);
+  }
+
+  /** The unit goes to a station; where it may be there already it stays as it is. */
+  private goes(state: State, bit: number, index: number) {
+    const staying = state.may(this.layout.unit.station, bit) ? state.copy() : null;
+    this.left(state, index);
+    if (staying !== null) state.join(staying);
   }
 
   /** Conditions of leaving are taken as met once they are reported. */
@@ -327,8 +338,16 @@ export class Replay {
 
   /** The step that the unit leaves from: the one before, or for a repair the gate that sent it there. */
   private lastStepOf(index: number, block: Stage | Repair, way: Way): Step | null {
-    const sent = 'tries' in block && this.program.points[index - 1]?.block !== block;
-    return sent ? (way.from?.gate ?? null) : this.lastStepBefore(index);
+    const isSent = 'tries' in block && this.program.points[index - 1]?.block !== block;
+    if (!isSent || way.from === null) return this.lastStepBefore(index);
+    // Tests that wait for each other are all run: it leaves from the last of them.
+    const { gate, by } = way.from;
+    if (by !== gate) return by;
+    const at = this.program.gates.find(
+      ({ point }) => (this.program.points[point] as { step?: Step }).step === gate,
+    )?.point;
+    const judged = at === undefined ? undefined : this.program.decisions.get(at);
+    return judged === undefined || judged === at ? gate : this.lastStepBefore(judged);
   }
 
   /** The block that the unit comes from; a repair's first steps may be done where it was sent from. */
@@ -349,7 +368,7 @@ export class Replay {
     const bit = this.layout.stationBit(to.station);
     if (state.must(this.layout.unit.station, bit)) return;
     visitor?.leave?.({ last: this.lastStepBefore(index), block: repair, to, state, way, at: index });
-    this.left(state, index);
+    this.goes(state, bit, index);
     state.set(this.layout.unit.station, bit, index);
   }
 
@@ -403,7 +422,7 @@ export class Replay {
     const bit = this.layout.stationBit(block.station);
     if (block.station !== null && !state.must(this.layout.unit.station, bit)) {
       visitor?.leave?.({ last: repair.steps.at(-1) ?? null, block: repair, to: block, state, way, at: index });
-      this.left(state, index);
+      this.goes(state, bit, index);
       state.set(this.layout.unit.station, bit, index);
     }
     flow(way, point, state);

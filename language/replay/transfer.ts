@@ -344,7 +344,11 @@ export class Transfer {
     // As if it had been dry or oiled: that it was not is told where it is fitted.
     if (!trial) state.set(cells.wet, bits.wet.oil, at);
     for (const inner of this.relations.inside(name)) {
-      if (state.must(state.part(inner.name).place, bits.place.sub)) this.putIn(inner.name, trial, state, at);
+      const cell = state.part(inner.name).place;
+      if (state.must(cell, bits.place.sub)) this.putIn(inner.name, trial, state, at);
+      // It may lie in it: then it goes in with it.
+      else if (state.may(cell, bits.place.sub))
+        state.set(cell, (state.get(cell) & ~bits.place.sub) | (trial ? bits.place.trial : bits.place.in), at);
     }
     for (const face of this.relations.faces(name))
       state.set(state.layout.faces.get(face.id)!.guard, bits.guard.off, at);
@@ -371,7 +375,7 @@ export class Transfer {
       const part = object.kind === 'face' ? this.relations.face(object.name).part : object.name;
       state.set(state.part(part).age, bits.age.lapped, at);
       state.set(state.part(part).dirt, bits.dirt.paste, at);
-      if (object.kind === 'face') this.touchNamed(object.name, state, at);
+      if (object.kind === 'face') this.touch(object.name, state, at);
       this.touchPart(part, state, at);
     }
   }
@@ -425,12 +429,11 @@ export class Transfer {
     }
   }
 
-  /** Not yet run stays so; a result, good or bad, is stale, and so is one that used its reading. */
+  /** What passed is stale, and so is what used its reading. Not yet run, or failed, stays so. */
   private makeStale(name: string, state: State, at: number, sure: boolean) {
     const cell = state.layout.gates.get(name)!;
-    if (!state.may(cell, bits.gate.passed | bits.gate.failed)) return;
-    const kept = sure ? bits.gate.notYet | bits.gate.stale : ~0;
-    state.set(cell, (state.get(cell) & kept) | bits.gate.stale, at);
+    if (!state.may(cell, bits.gate.passed)) return;
+    state.set(cell, (state.get(cell) & (sure ? ~bits.gate.passed : ~0)) | bits.gate.stale, at);
     for (const other of this.gates()) if (other.uses.includes(name)) this.makeStale(other.name, state, at, sure);
   }
 

@@ -21,19 +21,32 @@ const label =
   (mutant: Mutant): boolean =>
     pattern.test(mutant.label);
 
+const deletes = (pattern: RegExp) => all(ofKind('delete a step'), label(pattern));
+const clause = (pattern: RegExp) => all(ofKind('delete another clause', 'delete a tool'), label(pattern));
+const either =
+  (...tests: readonly Reason['holds'][]) =>
+  (mutant: Mutant) =>
+    tests.some((test) => test(mutant));
+
 export const reasons: readonly Reason[] = [
   {
     name: 'own-words',
     reason: 'Work in the author’s own words (`do`, a hand tool in quotes): only he knows that it is wanted.',
-    holds: (mutant) =>
-      (mutant.kind === 'delete a step' && /^do "/u.test(mutant.label)) ||
-      (mutant.kind === 'swap two steps' && /(^|⇄ )do "/u.test(mutant.label)) ||
-      (mutant.kind === 'delete a tool' && /^(with )?"/u.test(mutant.label)),
+    holds: either(
+      deletes(/^do "/u),
+      all(ofKind('swap two steps'), label(/(^|⇄ )do "/u)),
+      all(ofKind('delete a tool'), label(/^(with )?"/u)),
+    ),
   },
   {
     name: 'choice-of-repairs',
-    reason: 'Which repairs are tried, how many and by what means, before a unit is held is the shop’s choice.',
-    holds: ofKind('delete a repair from an on fail'),
+    reason: 'Which repairs are tried, how often, and whether the other tests are run first, is the shop’s choice.',
+    holds: either(ofKind('delete a repair from an on fail', 'delete a count of tries'), clause(/^stop if fails$/u)),
+  },
+  {
+    name: 'means-of-repair',
+    reason: 'A repair that does two things may do with one: a new washer alone may be what mends a leak.',
+    holds: deletes(/^(renew|rinse|wipe|clean holes) /u),
   },
   {
     name: 'held-for-the-lead',
@@ -41,13 +54,21 @@ export const reasons: readonly Reason[] = [
     holds: ofKind('delete an on fail'),
   },
   {
+    name: 'one-side-said',
+    reason:
+      'Where a check or test says what is good, or what is not, and what is then done, the other side is not needed; nor that a face may be lapped.',
+    holds: either(clause(/^(reuse if|lap if|reject if|reject) "/u), ofKind('delete an accept')),
+  },
+  {
     name: 'more-cleaning',
     reason:
-      'Cleaning beyond the one wash that is needed (a soak, a wire in the holes, a first wash before the last, the fluid’s time): a later step takes all the dirt that the checker knows of.',
-    holds: (mutant) =>
-      (mutant.kind === 'delete a step' && /^(clean holes|soak|wipe|only \S+ \{ soak)/u.test(mutant.label)) ||
-      (mutant.kind === 'delete a time' && /^for /u.test(mutant.label)) ||
-      (mutant.kind === 'delete a part from a list' && /of (wash|soak|wipe|rinse) /u.test(mutant.label)),
+      'Cleaning beyond the one wash that is needed (a soak, a wire in the holes, a first wash before the last, a wipe with or without a fluid, the time in the bath): a later step takes all the dirt that the checker knows of.',
+    holds: either(
+      deletes(/^(clean holes|soak|wipe|wash|only \S+ \{ soak)/u),
+      all(ofKind('delete a time'), label(/^for /u)),
+      all(ofKind('delete a part from a list'), label(/of (wash|soak|wipe|rinse) /u)),
+      clause(/^(in solvent|in cal-oil|in preserver|with solvent)$/u),
+    ),
   },
   {
     name: 'standing-tolerance',
@@ -60,14 +81,71 @@ export const reasons: readonly Reason[] = [
     holds: ofKind('drop a spec of a part number'),
   },
   {
+    name: 'one-limit',
+    reason: 'Where no part number repeats it, a limit in service stands in one place.',
+    holds: clause(/^, in service /u),
+  },
+  {
     name: 'order-of-looks',
     reason: 'Checks and measurements of parts in the hand may be made in any order.',
     holds: all(ofKind('swap two steps'), label(/^(check|measure) .* ⇄ |⇄ (check|measure) /u)),
   },
   {
+    name: 'seen-twice',
+    reason: 'A part that two checks look at is still looked at.',
+    holds: all(ofKind('delete a part from a list'), label(/ of check /u)),
+  },
+  {
     name: 'number-or-serial',
     reason: 'Either of number and serial leads a unit back to its job.',
     holds: all(ofKind('delete a part from a list'), label(/^(number|serial) of with number, serial/u)),
+  },
+  {
+    name: 'comes-with-its-carrier',
+    reason: 'A needle comes out with its nozzle, and a part that is renewed comes off: naming it is one word more.',
+    holds: all(ofKind('delete a part from a list'), label(/^(needle|valve|spring) of remove /u)),
+  },
+  {
+    name: 'proofs',
+    reason:
+      'A procedure may test more than the family asks for: a test that was taken off the list of proofs cannot be told from one.',
+    holds: all(ofKind('drop a fact of the family'), label(/ of proven by /u)),
+  },
+  {
+    name: 'one-witness',
+    reason:
+      'What a spindle bears on that stands in the body, and what a connector holds that keeps no load, no step says again.',
+    holds: all(ofKind('drop a fact of the family'), label(/^(bears on needle of part spindle|holds filter of )/u)),
+  },
+  {
+    name: 'readings-as-found',
+    reason: 'What is read as found, beyond one reading before the unit is opened, is the shop’s choice.',
+    holds: either(deletes(/^read .* as found/u), clause(/^as found$/u)),
+  },
+  {
+    name: 'said-by-the-joint',
+    reason: 'A joint that says `threads oiled` prints it at each torque: the step that oils it says it again.',
+    holds: deletes(/^oil nut /u),
+  },
+  {
+    name: 'speed-of-a-spray',
+    reason: 'Only chatter hangs on the speed of the lever; what words say is not asked for again.',
+    holds: clause(/^at \d+\.\.\d+ strokes\/min$/u),
+  },
+  {
+    name: 'more-than-needed',
+    reason:
+      'Taking in, photographs and packing, a second tag on a marked unit, a second tool or hold, a second priming, a shut gauge that is digital: right, and not needed for what the checker knows.',
+    holds: either(
+      deletes(/^(receive|photo|pack|tag|prime)\b/u),
+      all(ofKind('swap two steps'), label(/^prime /u)),
+      clause(/^(with LG-1|held by "|with gauge shut$)/u),
+    ),
+  },
+  {
+    name: 'outer-joints',
+    reason: 'A lock nut or cap nut that closes over nothing may be worked with pressure on.',
+    holds: either(deletes(/^relieve$/u), all(ofKind('swap two steps'), label(/⇄ relieve$/u))),
   },
 ];
 

@@ -143,8 +143,7 @@ class Interpreter {
     this.options = options;
     this.facts = new Facts(procedure.family);
     procedure.stages.forEach((stage, index) => {
-      const stopsAlone = this.departs('tests-that-stop-are-not-waited-for');
-      const tests = stage.steps.filter((step) => step.verb === 'test' && !(stopsAlone && step.gate!.stopIfFails));
+      const tests = stage.steps.filter((step) => step.verb === 'test');
       stage.steps.forEach((step, at) => {
         if (step.gate === null) return;
         const lastTest = step.verb === 'test' ? (tests.at(-1) ?? step) : step;
@@ -258,20 +257,11 @@ class Interpreter {
       run.state.gates[index] = 'passed';
       if (step.verb !== 'test' || step !== lastTest) continue;
       if (run.asked.length === 0) {
-        this.allPassed(run.state, run.place);
         continue;
       }
       this.sendAsking(run, step);
       return;
     }
-  }
-
-  private allPassed(state: UnitState, { stage }: Place) {
-    if (!this.departs('what-fell-between-two-tests-of-a-stage-stands')) return;
-    this.gates.forEach(({ step, place }, index) => {
-      const waits = step.verb === 'test' && !step.gate!.stopIfFails;
-      if (waits && place.stage === stage && state.gates[index] === 'stale') state.gates[index] = 'passed';
-    });
   }
 
   private failed(failed: Run, index: number) {
@@ -319,7 +309,6 @@ class Interpreter {
     if (sender >= 0) run.sender = sender;
     run.asked = [];
     if (sender >= 0) run.sentFrom = this.gates[sender]!.place.block.station;
-    else if (this.departs('a-repair-sent-to-by-a-repair-stays-where-it-is')) run.sentFrom = null;
     run.from = from;
     run.place = { block: repair, stage: null, at: 0 };
     this.waiting.push(run);
@@ -345,16 +334,9 @@ class Interpreter {
     const back = Math.max(verbs.findLastIndex((verb) => !behind.has(verb)) + 1, there);
     const last = repair.steps[at - 1];
     if (at === there) {
-      const written = this.lastWrittenBefore(this.procedure.repairs.indexOf(repair));
-      const from = this.departs('leaves-for-repair-from-the-last-one-written') ? written : run.from;
-      this.move(run.state, repair.station, last ?? from ?? undefined);
+      this.move(run.state, repair.station, last ?? run.from ?? undefined);
     }
     if (at === back && at < verbs.length) this.move(run.state, run.sentFrom, last);
-  }
-
-  private lastWrittenBefore(repair: number): Step | undefined {
-    const { stages, repairs } = this.procedure;
-    return [...stages, ...repairs.slice(0, repair)].flatMap((block) => block.steps).at(-1);
   }
 
   private departs(deviation: Deviation): boolean {
@@ -428,7 +410,7 @@ class Interpreter {
     state.pressure = false;
     for (const name of this.linesOn(state, Object.keys(state.ports), last)) {
       state.ports[name] = 'open';
-      if (!this.departs('the-line-comes-off-primed')) state.primed = false;
+      state.primed = false;
     }
     this.bareFaces(state, last);
     // Bare steel leaves a wet station dry or oiled.
@@ -469,6 +451,7 @@ class Interpreter {
         return;
       case 'slacken':
         this.held(state, step);
+        if (names.some((name) => !this.isIn(state, name))) this.report('part-handled-twice', step);
         this.opened(state, step);
         return;
       case 'torque':
@@ -531,8 +514,7 @@ class Interpreter {
     const opens = step.objects.filter((object) => state.parts[object.name]!.place === 'in');
     if (opens.some(({ name }) => this.holdsPressure(name))) this.letDown(state, step);
     if (step.verb === 'slacken' && this.departs('a-line-may-be-on-when-a-joint-is-slackened')) return;
-    const inside = !this.departs('a-line-on-is-seen-at-joints-only');
-    if (opens.some(({ name }) => facts.isLoaded(name) || (inside && facts.closedBy(name).length > 0)))
+    if (opens.some(({ name }) => facts.isLoaded(name) || facts.closedBy(name).length > 0))
       this.linesOn(state, Object.keys(state.ports), step);
   }
 
@@ -733,7 +715,7 @@ class Interpreter {
         return;
       case 'slacken':
         for (const name of names) {
-          if (state.joints[name] === undefined || !this.canSlacken(state, name)) continue;
+          if (state.joints[name] === undefined || !this.isIn(state, name)) continue;
           state.joints[name] = 'slack';
           this.open(state, name);
         }
@@ -815,9 +797,8 @@ class Interpreter {
       case 'torque':
         for (const name of names) {
           this.close(state, name);
-          const tight = state.joints[name] === 'torqued';
           state.joints[name] = 'torqued';
-          if (!tight || !this.departs('tightening-a-tight-joint-touches-nothing')) this.touch(state, name);
+          this.touch(state, name);
         }
         return;
       case 'relieve':
@@ -833,21 +814,15 @@ class Interpreter {
     }
   }
 
-  /** A joint whose part is off cannot be slackened; the replay does it all the same. */
-  private canSlacken(state: UnitState, name: string): boolean {
-    return this.departs('a-joint-that-is-off-is-slackened') || this.isIn(state, name);
-  }
-
   private takeOff(state: UnitState, name: string, to: 'off' | 'gone' | 'sub', together: readonly string[]) {
     const part = state.parts[name]!;
     const again = to === 'off' && (part.place === 'off' || part.place === 'gone');
-    if (part.place === 'in' || (again && this.departs('taken-off-twice-opens-twice'))) {
+    if (part.place === 'in') {
       for (const joint of this.facts.closedBy(name)) this.open(state, joint);
       if (state.joints[name] !== undefined) this.open(state, name);
-      if (again && (this.facts.isLoaded(name) || this.facts.closedBy(name).length > 0)) state.pressure = false;
     }
     if (state.joints[name] !== undefined) state.joints[name] = 'apart';
-    if ((again || this.isIn(state, name)) && (to === 'off' || !this.departs('discard-leaves-what-is-inside')))
+    if (again || this.isIn(state, name))
       for (const inside of this.facts.inside(name))
         if (!together.includes(inside) && this.isIn(state, inside)) state.parts[inside]!.place = 'sub';
     this.uncover(state, name);
@@ -921,7 +896,6 @@ class Interpreter {
 
   /** A gate that proves through a joint is stale when that is touched, and with it what used its reading. */
   private touch(state: UnitState, joint: string) {
-    if (!this.facts.isLoaded(joint) && this.departs('joints-over-nothing-are-not-touched')) return;
     this.fall(state, (step) => {
       const through = step.gate!.provesThrough;
       return through === null ? step.verb === 'test' && this.facts.isLoaded(joint) : through.includes(joint);
@@ -929,11 +903,6 @@ class Interpreter {
   }
 
   private touchFace(state: UnitState, face: string) {
-    if (this.departs('faces-are-not-touched')) {
-      const { part } = this.procedure.family.faces.find((one) => one.id === face)!;
-      if (this.isIn(state, part)) for (const joint of this.facts.closedBy(part)) this.touch(state, joint);
-      return;
-    }
     this.fall(state, (step) => step.gate!.provesThrough?.includes(face) ?? step.verb === 'test');
   }
 
@@ -947,7 +916,6 @@ class Interpreter {
         stale.push(step.gate!.name);
       });
     fall(falls);
-    if (this.departs('a-reading-that-fell-takes-nothing-with-it')) return;
     for (let name = stale.pop(); name !== undefined; name = stale.pop()) fall((step) => step.test?.hold?.of === name);
   }
 }

@@ -144,10 +144,10 @@ describe('reading-not-taken-yet', () => {
     expect(finding!.message).toMatch(/after the measure at .* fails and early/u);
   });
 
-  it('is one finding with the test that the opening made stale', () => {
+  it('leaves a test that the opening made stale to gate-stale', () => {
     const text = procedureWith({ prove: instead(opening, `${opening}      open\n      close\n${seat}`) });
     const rules = found(text).map((line) => line.split(' ')[1]);
-    expect(rules).toEqual(['reading-not-taken-yet']);
+    expect(rules).toEqual(['gate-stale']);
   });
 });
 

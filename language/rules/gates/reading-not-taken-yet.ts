@@ -1,5 +1,5 @@
 import type { Step } from '../../model/procedure.ts';
-import { gate, reading } from '../../replay/cells.ts';
+import { reading } from '../../replay/cells.ts';
 import type { State } from '../../replay/state.ts';
 import type { Rule } from '../rule.ts';
 import { stageSteps } from '../stage-steps.ts';
@@ -18,13 +18,9 @@ export const readingNotTakenYet: Rule = {
       !steps.some(({ step }) => step.verb === 'test' && step.gate!.name === name);
     const asFound = (name: string, at: number) =>
       steps.some((one) => one.step.asFound && one.step.text === name && one.at < at);
-    /** A result that still holds has its reading, whatever else was opened. */
+    /** A reading that is no gate's: that a test is no longer proven is told as stale, with what used its reading. */
     const old = (state: State, name: string) =>
-      state.may(layout.readings.get(name)!, reading.old) &&
-      [name, `set ${name}`].every((of) => {
-        const cell = layout.gates.get(of);
-        return cell === undefined || state.may(cell, gate.stale | gate.notYet);
-      });
+      state.may(layout.readings.get(name)!, reading.old) && !layout.gates.has(name) && !layout.gates.has(`set ${name}`);
     /** On the way of a repair it may be another slip of the same place. */
     const told = new Set<Step>();
     return {

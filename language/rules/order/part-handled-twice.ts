@@ -18,7 +18,7 @@ export const partHandledTwice: Rule = {
       const twice = objects.filter((object) => {
         const cells = before.part(object.name);
         const cell = layout.joints.get(object.name);
-        if (step.verb === 'slacken') return !before.mayBeIn(object.name);
+        if (step.verb === 'slacken') return !before.mustBeIn(object.name);
         if (step.verb === 'run-down')
           return (
             cell !== undefined &&

@@ -26,7 +26,7 @@ export const stillClamped: Rule = {
             message: 'The unit is clamped already. Unclamp it before, or take this out.',
           });
         }
-        if (step.verb === 'unclamp' && before.must(layout.unit.clamped, flag.no)) {
+        if (step.verb === 'unclamp' && before.may(layout.unit.clamped, flag.no)) {
           report({
             at: step,
             way,
