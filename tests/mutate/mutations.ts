@@ -78,28 +78,26 @@ class Breaker {
       case 'ProvenBy':
         this.familyItem(node);
         break;
-      case 'Hazard':
-        break;
       case 'WithAir':
         this.quantityOf((node as ast.WithAir).limit, 'raise the air', tripled);
         break;
     }
     if (isLimit(node)) {
       this.quantityOf(node, 'change a unit to another kind', otherKind);
-      const { pair } = node as { pair?: AstNode };
-      if (pair !== undefined) this.quantityOf(pair, 'change one of a pair', tripled);
+      const { pair } = node as { pair?: ast.Pair };
+      if (pair !== undefined) this.quantityOf(pair.limit, 'change one of a pair', tripled);
     }
   }
 
   // ---- steps -------------------------------------------------------------------------------------------
 
   private block(lines: readonly ast.StepLine[]) {
-    /** A step with the hazards that stand before it. */
+    /** A step with the hazards that stand before it, whether or not they name it. */
     const units: AstNode[][] = [];
     let hazards: AstNode[] = [];
     for (const step of lines.flatMap((line) => line.steps)) {
-      if (step.$type === 'Hazard' && step.step === undefined) hazards.push(step);
-      else if (step.$type !== 'Hazard') {
+      if (step.$type === 'Hazard') hazards.push(step);
+      else {
         units.push([...hazards, step]);
         hazards = [];
       }

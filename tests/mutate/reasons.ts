@@ -46,7 +46,7 @@ export const reasons: readonly Reason[] = [
   {
     name: 'means-of-repair',
     reason: 'A repair that does two things may do with one: a new washer alone may be what mends a leak.',
-    holds: deletes(/^(renew|rinse|wipe|clean holes) /u),
+    holds: deletes(/^(renew|rinse) /u),
   },
   {
     name: 'held-for-the-lead',
