@@ -86,7 +86,9 @@ async function writeList() {
   const { rulesByArea } = await import('../language/rules/index.ts');
   let text = readFileSync(`${folder}README.md`, 'utf8');
   for (const [area, rules] of Object.entries(rulesByArea)) {
-    const rows = rules.map((rule) => `| [${rule.code}](${area}/${rule.code}.md) | ${rule.severity} | ${rule.title} |\n`);
+    const rows = rules.map(
+      (rule) => `| [${rule.code}](${area}/${rule.code}.md) | ${rule.severity} | ${rule.title} |\n`,
+    );
     // The first table that has a rule of the area is its own.
     const table = new RegExp(`(\\|---\\|---\\|---\\|\\n)((?:\\|.*\\]\\(${area}/.*\\n)+)`, 'u');
     text = text.replace(table, (_, rule: string) => `${rule}${rows.join('')}`);

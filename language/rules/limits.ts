@@ -86,17 +86,9 @@ function limitsOfStep(step: Step, procedure: Procedure): Written[] {
       'angle',
       'cam angle',
     ]),
-    ...made(test?.spread, 'the spread', kindsOfSpread(step, procedure)),
-    ...made(step.choose?.target, 'the target', null),
+    ...made(test?.spread, 'the spread', kindsOfTest(procedure, step.gate?.name.replace(/^across /u, '') ?? null)),
+    ...made(step.choose?.target, 'the target', kindsOfTest(procedure, step.choose?.test ?? null)),
   ];
-}
-
-/** A spread is of the kind of the reading that is compared. */
-function kindsOfSpread(step: Step, procedure: Procedure): readonly Kind[] | null {
-  const name = step.gate?.name.replace(/^across /u, '');
-  const tests = [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps);
-  const kind = tests.find((other) => other.verb === 'test' && other.gate!.name === name)?.test?.reads;
-  return kind == null ? null : [kind];
 }
 
 /** The limits that a use of a limit stands for: the one written, or those of its spec and its part numbers. */
@@ -111,4 +103,12 @@ export function limitsOfUse(procedure: Procedure, use: LimitUse): { limit: Limit
     ),
   ];
   return values.flatMap((limit) => (limit === null ? [] : [{ limit, spec }]));
+}
+
+/** What the test of a name is of, by its spec or by what it reads; null: nobody says. */
+function kindsOfTest(procedure: Procedure, name: string | null): readonly Kind[] | null {
+  const steps = [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps);
+  const reads = steps.find((step) => step.gate?.name === name && step.test?.reads != null)?.test?.reads;
+  const kind = reads ?? procedure.specs.find((spec) => spec.name === name)?.kind ?? null;
+  return kind === null ? null : [kind];
 }

@@ -75,7 +75,7 @@ function bagsOf({ shape, apart, fitApart, washAll, guards, oils }: Taste): Bag[]
     ),
     bag(
       'teardown at strip',
-      'clamp body in "holding fixture"',
+      'clamp body',
       later('mark body with number, serial'),
       ...spread('discard', seals, '', apart),
       'slacken nut',
@@ -111,7 +111,7 @@ function bagsOf({ shape, apart, fitApart, washAll, guards, oils }: Taste): Bag[]
       ...(faces.length > 0
         ? [`check ${faces.join(', ')}  reuse if "bright, even"   reject if "scored or pitted"`]
         : []),
-      'clamp body in "holding fixture"',
+      'clamp body',
       ...fitted,
       ...(oils && shape.oiled ? ['oil nut with cal-oil "Threads and shoulder"'] : []),
       'run-down nut',
@@ -160,7 +160,7 @@ function repairText(shape: Shape): string {
     : ['renew nozzle, needle', 'rinse nozzle, needle in cal-oil'];
   return `  repair again {
     relieve    disconnect inlet
-    clamp body in "holding fixture"
+    clamp body
     slacken nut
     remove ${off.join(', ')}
     ${work.join('\n    ')}

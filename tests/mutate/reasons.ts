@@ -103,7 +103,10 @@ export const reasons: readonly Reason[] = [
   {
     name: 'comes-with-its-carrier',
     reason: 'A needle comes out with its nozzle, and a part that is renewed comes off: naming it is one word more.',
-    holds: all(ofKind('delete a part from a list'), label(/^(needle|valve|spring) of remove /u)),
+    holds: either(
+      all(ofKind('delete a part from a list'), label(/^(needle|valve|spring|nozzle) of remove /u)),
+      deletes(/^remove needle$/u),
+    ),
   },
   {
     name: 'proofs',
@@ -114,8 +117,11 @@ export const reasons: readonly Reason[] = [
   {
     name: 'one-witness',
     reason:
-      'What a spindle bears on that stands in the body, and what a connector holds that keeps no load, no step says again.',
-    holds: all(ofKind('drop a fact of the family'), label(/^(bears on needle of part spindle|holds filter of )/u)),
+      'What a part bears on that no shim stands under, what a connector holds that keeps no load, a pair that is never renewed together, a thread that no step oils: no other line says it again.',
+    holds: all(
+      ofKind('drop a fact of the family'),
+      label(/^(bears on needle of part |holds filter of |matched to nozzle of |threads oiled of )/u),
+    ),
   },
   {
     name: 'readings-as-found',

@@ -1,4 +1,5 @@
 import { place } from '../../replay/cells.ts';
+import { restsOn } from '../../replay/relations.ts';
 import { partNames } from '../../replay/transfer.ts';
 import { inPlaceCause } from '../in-place.ts';
 import type { Rule } from '../rule.ts';
@@ -18,8 +19,16 @@ export const partStillHeld: Rule = {
         if (!before.may(before.part(name).place, place.in | place.trial)) continue;
         const inside = relations.inside(name).map((part) => part.name);
         const closing = relations.closedBy(name).map((joint) => joint.part);
+        // What its stack bears on lies over it, as a nozzle with its needle over the spring in the bore.
+        const over = [...relations.bornBy(name)].filter((loaded) =>
+          [loaded, ...restsOn(relations.part(loaded))].every(
+            (part) => before.mayBeIn(part) && !together.includes(part),
+          ),
+        );
         const blockers = [
-          ...new Set([...relations.holders(name), ...relations.onIt(name)].map((part) => part.name).concat(closing)),
+          ...new Set(
+            [...relations.holders(name), ...relations.onIt(name)].map((part) => part.name).concat(closing, over),
+          ),
         ]
           .filter((other) => other !== name && !together.includes(other) && !inside.includes(other))
           .filter((other) => before.mayBeIn(other));
