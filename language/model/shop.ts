@@ -1,5 +1,5 @@
 import type { Kind, Quantity, RangeLimit, ToleranceOnly } from '../quantities/types.ts';
-import type { Allow, Named } from './source.ts';
+import type { Allow, Named, Source } from './source.ts';
 
 /** The shop that a procedure is written at: stations, assets, fluids, stock and standing tolerances. */
 export interface Shop extends Named {
@@ -71,6 +71,7 @@ export interface Stock extends Named {
 
 /** `unless stated torque ±10 % source "…"`. */
 export interface StandingTolerance {
+  readonly source: Source;
   readonly kind: Kind;
   readonly limit: ToleranceOnly;
   readonly sourceText: string | null;

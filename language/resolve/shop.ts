@@ -199,6 +199,8 @@ function stockOf(context: Context, node: ast.Stock): Stock {
 function standingOf(context: Context, node: ast.UnlessStated): StandingTolerance[] {
   return node.tolerances.flatMap((standing) => {
     const limit = toleranceOnlyOf(context, standing.limit);
-    return limit === null ? [] : [{ kind: kindOf(standing.kind), limit, sourceText: node.sourceText ?? null }];
+    return limit === null
+      ? []
+      : [{ kind: kindOf(standing.kind), limit, sourceText: node.sourceText ?? null, source: context.source(node) }];
   });
 }

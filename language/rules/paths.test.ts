@@ -311,6 +311,42 @@ describe('a concession', () => {
       }),
     ],
     [
+      'a stage',
+      procedureWith({
+        dress: instead('stage dress at wheel {', `stage dress at wheel allow nothing-done-here ${because} {`).call(
+          null,
+          `
+    stage dress at wheel {
+      mark body with number, serial
+    }`,
+        ),
+      }),
+    ],
+    [
+      'a face',
+      procedureWith({
+        family: instead(
+          '  port inlet on body',
+          `  face seat.end  allow face-without-finish ${because}\n  port inlet on body`,
+        ),
+      }),
+    ],
+    [
+      'a line of the shop',
+      procedureWith({
+        shop: (text) => text.replace(/\}\n$/u, `  unless stated torque ±10 %  allow source-missing ${because}\n}\n`),
+      }),
+    ],
+    [
+      'a tool of the shop',
+      procedureWith({
+        shop: instead(
+          '  tool   MIC-1 ',
+          `  wrench TW-MM  range 16..80 mm  allow wrong-kind-of-unit ${because}\n  tool   MIC-1 `,
+        ),
+      }),
+    ],
+    [
       'the head',
       procedureWith({
         head: (text) => `${text}\n  allow no-sign-off ${because}`,

@@ -185,6 +185,7 @@ export const shop: Shop = {
       kind: 'torque',
       limit: { form: 'tolerance', plus: q('10 %'), minus: q('10 %') },
       sourceText: 'Shop standard',
+      source: next(),
     },
   ],
   airBelow: null,

@@ -159,6 +159,7 @@ describe("the window of a shop's standing tolerance", () => {
       kind: kind as 'pressure',
       limit: { form: 'tolerance' as const, plus: q(plus), minus: q(minus) },
       sourceText: null,
+      source: shop.source,
     });
     return kind === 'pressure' ? tolerance('3 %', '0 %') : kind === 'torque' ? tolerance('10 %', '10 %') : null;
   };

@@ -172,6 +172,7 @@ describe('the sheet', () => {
               kind: 'pressure',
               limit: { form: 'tolerance', plus: q('3 %'), minus: q('0 %') },
               sourceText: null,
+              source: procedure.shop.source,
             },
           ],
           assets: procedure.shop.assets.map((asset) =>

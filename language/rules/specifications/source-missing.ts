@@ -13,9 +13,10 @@ export const sourceMissing: Rule = {
   title: 'A figure has no source.',
   shop(shop, report) {
     const bare = shop.unlessStated.filter((standing) => standing.sourceText === null);
-    if (bare.length === 0) return;
+    const [first] = bare;
+    if (first === undefined) return;
     report({
-      at: shop.source,
+      at: first.source,
       cause: `source:${shop.name}`,
       message: `Nothing says where the tolerances for ${listed(bare.map((standing) => standing.kind))} after “unless stated” are from: they print on every sheet that gives none. Write source "…" behind them.`,
     });

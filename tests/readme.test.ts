@@ -1,0 +1,34 @@
+/** The README's first file is that of the library, and what it says the checker says is what it says. */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { checkFiles } from '../language/check.ts';
+import { root } from './library.ts';
+
+const readme = readFileSync(join(root, 'README.md'), 'utf8');
+const first = readFileSync(join(root, 'procedures/first/first.rebuild'), 'utf8');
+const blocks = (from: string, to: string) =>
+  [...readme.slice(readme.indexOf(from), readme.indexOf(to)).matchAll(/^```(?:rebuild)?\n([\s\S]*?)^```$/gmu)].map(
+    (match) => match[1]!,
+  );
+/** Lines that say something. */
+const lines = (text: string) => text.split('\n').filter((line) => line.trim() !== '' && !line.startsWith('//'));
+
+describe('the README', () => {
+  it('shows the first file of the library, piece by piece', () => {
+    const shown = blocks('### 2.', '### 5.').filter((text) => /^(shop|family|procedure) /u.test(text));
+    expect(lines(shown.join('\n'))).toEqual(lines(first));
+  });
+
+  it('shows what is said of it when its torque is forgotten', () => {
+    const at = first.indexOf('    torque plug to plug-fit with TW-60\n');
+    const line = first.slice(at, first.indexOf('\n', at) + 1);
+    const { findings } = checkFiles([{ uri: 'valve.rebuild', text: first.replace(line, '') }]);
+    expect(findings).toHaveLength(1);
+    const [{ rule, step, source, message }] = findings as [(typeof findings)[number]];
+    const place = `valve.rebuild:${source.range.start.line + 1}:${source.range.start.character + 1}`;
+    const [said] = blocks('### 6.', '### 7.') as [string];
+    expect(said).toContain(`${place}  error  ${rule}  step ${step}`);
+    expect(said.replace(/\s+/gu, ' ')).toContain(message);
+  });
+});
