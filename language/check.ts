@@ -1,6 +1,7 @@
 import type { File } from './grammar/generated/ast.ts';
 import { parse, type SyntaxProblem } from './grammar/parse.ts';
 import { textProblem } from './grammar/text-problem.ts';
+import { Memory, worldOf } from './memory.ts';
 import type { Finding } from './model/finding.ts';
 import type { Job } from './model/job.ts';
 import type { Procedure } from './model/procedure.ts';
@@ -47,9 +48,10 @@ export function checkFiles(files: readonly SourceFile[]): CheckResult {
   return new Checker().check(files);
 }
 
-/** Keeps the syntax trees of files that did not change between checks: one for each editor or watch. */
+/** Keeps syntax trees, and what procedures came to, between checks: one for each editor or watch. */
 export class Checker {
   private parsed = new Map<string, ParsedSource>();
+  private readonly memory = new Memory();
 
   /** The server and the command line call this one function; only presentation differs. */
   check(all: readonly SourceFile[]): CheckResult {
@@ -64,11 +66,21 @@ export class Checker {
     this.parsed = now;
     const trees = files.map((file) => ({ uri: file.uri, ast: now.get(file.uri)!.ast }));
     const resolved = resolve(trees);
-    const replays = new Map(resolved.procedures.map((procedure) => [procedure, replay(procedure)]));
+    const world = worldOf(trees, (file) => now.get(file)?.text);
+    const replays = new Map<Procedure, readonly Replay[]>();
     const syntax = files.flatMap((file) =>
       now.get(file.uri)!.problems.map((problem) => syntaxFinding(file.uri, problem)),
     );
-    const { all: found, byProcedure } = findingsOf(resolved, replays);
+    const { all: found, byProcedure } = findingsOf(resolved, (procedure, work) => {
+      let outcome = this.memory.recall(procedure, world);
+      if (outcome === null) {
+        const made = replay(procedure);
+        outcome = { replays: made, ...work(made) };
+        this.memory.keep(procedure, outcome, world);
+      }
+      replays.set(procedure, outcome.replays);
+      return outcome;
+    });
     const order = new Map(all.map((file, index) => [file.uri, index]));
     const told = [
       ...settings.flatMap(({ problems }) => problems),

@@ -1,3 +1,4 @@
+import type { Outcome } from '../memory.ts';
 import type { Finding } from '../model/finding.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Allow, Source } from '../model/source.ts';
@@ -7,8 +8,14 @@ import { Collector } from './collector.ts';
 import { rules } from './index.ts';
 import { within } from './within.ts';
 
-/** All findings of a workspace, and those of each procedure. */
-export function findingsOf(resolved: Resolved, replays: ReadonlyMap<Procedure, readonly Replay[]>) {
+/**
+ * All findings of a workspace, and those of each procedure. `outcomeOf` gives what a procedure came to before, or has it
+ * worked out.
+ */
+export function findingsOf(
+  resolved: Resolved,
+  outcomeOf: (procedure: Procedure, work: (replays: readonly Replay[]) => Omit<Outcome, 'replays'>) => Outcome,
+) {
   const used = new Set<Allow>();
   const unread = resolved.problems.flatMap(({ kind, source }) =>
     kind === 'syntax' || kind === 'unknown-name' ? [source] : [],
@@ -23,7 +30,12 @@ export function findingsOf(resolved: Resolved, replays: ReadonlyMap<Procedure, r
   const common = collector.findings();
   const byProcedure = new Map<Procedure, Finding[]>();
   for (const procedure of resolved.procedures) {
-    const own = procedureFindings(procedure, replays.get(procedure) ?? [], resolved.concessions, used, unread);
+    const { findings: own, used: conceded } = outcomeOf(procedure, (replays) => {
+      const here = new Set<Allow>();
+      const findings = procedureFindings(procedure, replays, resolved.concessions, here, unread);
+      return { findings, used: [...here] };
+    });
+    for (const allow of conceded) used.add(allow);
     const around = common.filter((finding) => touches(finding, procedure));
     byProcedure.set(procedure, [...around, ...own.map((finding) => moved(finding, procedure))]);
   }

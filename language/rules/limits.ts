@@ -86,8 +86,12 @@ function limitsOfStep(step: Step, procedure: Procedure): Written[] {
       'angle',
       'cam angle',
     ]),
-    ...made(test?.spread, 'the spread', kindsOfTest(procedure, step.gate?.name.replace(/^across /u, '') ?? null)),
-    ...made(step.choose?.target, 'the target', kindsOfTest(procedure, step.choose?.test ?? null)),
+    ...(test?.spread == null
+      ? []
+      : made(test.spread, 'the spread', kindsOfTest(procedure, step.gate!.name.replace(/^across /u, '')))),
+    ...(step.choose?.target == null
+      ? []
+      : made(step.choose.target, 'the target', kindsOfTest(procedure, step.choose.test))),
   ];
 }
 

@@ -1,0 +1,51 @@
+import { describe, expect, it } from 'vitest';
+import { Checker, checkFiles } from './check.ts';
+import { procedureWith } from './rules/sound-procedure.ts';
+
+const whole = procedureWith();
+const at = whole.indexOf('procedure example');
+/** The sound procedure in two files: what it stands on, and itself. */
+const base = whole.slice(0, at);
+const own = whole.slice(at);
+
+/** Rule and step of all that is found. */
+const found = (checker: Checker, texts: Readonly<Record<string, string>>) =>
+  checker
+    .check(Object.entries(texts).map(([uri, text]) => ({ uri, text })))
+    .findings.map(({ rule, step }) => `${step ?? '–'} ${rule}`);
+
+describe('a checker that is kept', () => {
+  it('finds what one finds that is made anew, whatever changes', () => {
+    const checker = new Checker();
+    const states: Record<string, string>[] = [
+      { base, own },
+      { base: base.replace('on nut     renewed', 'on nut'), own },
+      { base, own },
+      { base, own: own.replace('      torque nut to nut-fit with TW-80\n', '') },
+      { base, own, more: 'sequence open {\n  relieve\n}\n' },
+      { base, own, more: 'sequence open {\n  tag\n}\n' },
+      { base, own, more: 'family holder "Another" {\n  part body "Body"\n}\n' },
+      { base, own: `${own.trimEnd().slice(0, -1)}  allow no-sign-off because "x"\n}\n` },
+      { own },
+      { base, own },
+    ];
+    for (const texts of states) expect(found(checker, texts)).toEqual(found(new Checker(), texts));
+  });
+
+  it('does not work a procedure out again of which nothing changed', () => {
+    const checker = new Checker();
+    const files = [
+      { uri: 'base', text: base },
+      { uri: 'own', text: own },
+    ];
+    const [before] = checker.check(files).procedures;
+    const [after] = checker.check([...files, { uri: 'remark', text: '// nothing\n' }]).procedures;
+    expect(after!.replays[0]).toBe(before!.replays[0]);
+    const [changed] = checker.check([files[0]!, { uri: 'own', text: `${own}\n` }]).procedures;
+    expect(changed!.replays[0]).not.toBe(before!.replays[0]);
+  });
+
+  it('gives the same as a single check', () => {
+    expect(checkFiles([{ uri: 'whole', text: whole }]).findings).toEqual([]);
+  });
+});
