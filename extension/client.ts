@@ -1,5 +1,5 @@
 /** The extension's entry: starts the language server and hangs the views and commands on it. */
-import { commands, type ExtensionContext, l10n, Uri, window, workspace } from 'vscode';
+import { commands, EventEmitter, type ExtensionContext, l10n, Uri, window, workspace } from 'vscode';
 import {
   LanguageClient,
   type LanguageClientOptions,
@@ -8,6 +8,7 @@ import {
 } from 'vscode-languageclient/node';
 import { registerPreview } from './preview.ts';
 import { registerPrint } from './print.ts';
+import { type CheckedNotification, checkedMethod } from './requests.ts';
 import { registerRulePages, rulePageUri } from './rule-pages.ts';
 import { registerStatus } from './status.ts';
 
@@ -48,10 +49,14 @@ export async function activate(context: ExtensionContext): Promise<Handtight> {
   };
   client = new LanguageClient('handtight', 'Handtight', server, options);
   const running = client;
+  // The client keeps one handler for a notification, the last that was given.
+  const checked = new EventEmitter<CheckedNotification>();
+  running.onNotification(checkedMethod, (result: CheckedNotification) => checked.fire(result));
   context.subscriptions.push(
-    registerStatus(running),
+    checked,
+    registerStatus(running, checked.event),
     registerRulePages(context.extensionUri),
-    registerPreview(context, running),
+    registerPreview(context, running, checked.event),
     registerPrint(running),
     commands.registerCommand('handtight.showOutput', () => running.outputChannel.show()),
     commands.registerCommand('handtight.restartServer', async () => {

@@ -2,6 +2,7 @@
 import {
   commands,
   Disposable,
+  type Event,
   type ExtensionContext,
   l10n,
   Position,
@@ -19,7 +20,7 @@ import type { LanguageClient } from 'vscode-languageclient/node';
 import { type FrameWords, frameHtml } from './preview-frame.ts';
 import type { PrintPlace } from './print.ts';
 import {
-  checkedMethod,
+  type CheckedNotification,
   type SheetAnswer,
   type SheetQuestion,
   type SpecsAnswer,
@@ -96,12 +97,21 @@ function specsView(): View {
 }
 
 /** Registers the views beside the editor, and takes those up again that were open when the window was closed. */
-export function registerPreview(context: ExtensionContext, client: LanguageClient): Disposable {
-  return Disposable.from(...[sheetView(), specsView()].map((view) => registerView(view, context, client)));
+export function registerPreview(
+  context: ExtensionContext,
+  client: LanguageClient,
+  onChecked: Event<CheckedNotification>,
+): Disposable {
+  return Disposable.from(...[sheetView(), specsView()].map((view) => registerView(view, context, client, onChecked)));
 }
 
-function registerView(view: View, context: ExtensionContext, client: LanguageClient): Disposable {
-  const preview = new Preview(view, context, client);
+function registerView(
+  view: View,
+  context: ExtensionContext,
+  client: LanguageClient,
+  onChecked: Event<CheckedNotification>,
+): Disposable {
+  const preview = new Preview(view, context, client, onChecked);
   return Disposable.from(
     preview,
     commands.registerCommand(view.command, (uri?: Uri) => preview.show(uri)),
@@ -131,12 +141,12 @@ class Preview implements Disposable {
   #asked = 0;
   #cursorMoved: NodeJS.Timeout | undefined;
 
-  constructor(view: View, context: ExtensionContext, client: LanguageClient) {
+  constructor(view: View, context: ExtensionContext, client: LanguageClient, onChecked: Event<CheckedNotification>) {
     this.#view = view;
     this.#context = context;
     this.#client = client;
     this.#always.push(
-      client.onNotification(checkedMethod, () => this.#refresh()),
+      onChecked(() => this.#refresh()),
       window.onDidChangeActiveTextEditor((editor) => {
         // A cursor that moved just before in the editor that was left would bring its page back.
         clearTimeout(this.#cursorMoved);

@@ -1,10 +1,17 @@
 /** The item in the status bar's language list: whether the server runs, and what it found. */
-import { type Disposable, Disposable as Disposables, LanguageStatusSeverity, l10n, languages } from 'vscode';
+import {
+  type Disposable,
+  Disposable as Disposables,
+  type Event,
+  LanguageStatusSeverity,
+  l10n,
+  languages,
+} from 'vscode';
 import { type LanguageClient, State } from 'vscode-languageclient/node';
-import { type CheckedNotification, checkedMethod } from './requests.ts';
+import type { CheckedNotification } from './requests.ts';
 
 /** Keeps the item in step with the server's state and its last check. */
-export function registerStatus(client: LanguageClient): Disposable {
+export function registerStatus(client: LanguageClient, onChecked: Event<CheckedNotification>): Disposable {
   const item = languages.createLanguageStatusItem('handtight.status', { language: 'rebuild' });
   item.name = 'Handtight';
   item.text = l10n.t('Handtight');
@@ -21,7 +28,7 @@ export function registerStatus(client: LanguageClient): Disposable {
       item.command = { command: 'handtight.showOutput', title: l10n.t('Show output') };
     }
   });
-  const checked = client.onNotification(checkedMethod, ({ files, errors, warnings }: CheckedNotification) => {
+  const checked = onChecked(({ files, errors, warnings }) => {
     item.severity = errors > 0 ? LanguageStatusSeverity.Warning : LanguageStatusSeverity.Information;
     item.detail = l10n.t('{0} files checked: {1} errors, {2} warnings', files, errors, warnings);
   });

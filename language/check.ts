@@ -66,7 +66,8 @@ export class Checker {
     this.parsed = now;
     const trees = files.map((file) => ({ uri: file.uri, ast: now.get(file.uri)!.ast }));
     const resolved = resolve(trees);
-    const world = worldOf(trees, (file) => now.get(file)?.text);
+    const symbols = new Map(trees.map(({ uri, ast }) => [uri, symbolsOf(ast)]));
+    const world = worldOf(symbols, (file) => now.get(file)?.text);
     const replays = new Map<Procedure, readonly Replay[]>();
     const syntax = files.flatMap((file) =>
       now.get(file.uri)!.problems.map((problem) => syntaxFinding(file.uri, problem)),
@@ -105,7 +106,7 @@ export class Checker {
       jobs: resolved.jobs,
       resolved,
       links: resolved.links,
-      symbols: new Map(trees.map(({ uri, ast }) => [uri, symbolsOf(ast)])),
+      symbols,
     };
   }
 }

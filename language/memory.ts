@@ -1,8 +1,8 @@
-import type { File } from './grammar/generated/ast.ts';
 import type { Finding } from './model/finding.ts';
 import type { Procedure } from './model/procedure.ts';
 import type { Allow } from './model/source.ts';
 import type { Replay } from './replay/replay.ts';
+import type { DeclaredSymbol } from './resolve/symbols.ts';
 
 /** What a procedure came to. */
 export interface Outcome {
@@ -47,16 +47,14 @@ export class Memory {
   }
 }
 
-/** What the files declare, in order. */
-export function worldOf(
-  trees: readonly { readonly uri: string; readonly ast: File }[],
-  textOf: World['textOf'],
-): World {
-  const declared = trees.flatMap(({ uri, ast }) =>
-    ast.declarations.map((node) => `${uri} ${node.$type} ${'name' in node ? node.name : ''}`),
-  );
-  const shared = trees.filter(({ ast }) => ast.declarations.some(({ $type }) => $type === 'Sequence'));
-  return { names: declared.join('\n'), shared: shared.map(({ uri }) => uri), textOf };
+/** @param symbols what each file declares, in order */
+export function worldOf(symbols: ReadonlyMap<string, readonly DeclaredSymbol[]>, textOf: World['textOf']): World {
+  const files = [...symbols];
+  return {
+    names: files.flatMap(([file, of]) => of.map(({ kind, name }) => `${file} ${kind} ${name}`)).join('\n'),
+    shared: files.filter(([, of]) => of.some(({ kind }) => kind === 'sequence')).map(([file]) => file),
+    textOf,
+  };
 }
 
 function keyOf({ name, source }: Procedure): string {
