@@ -297,6 +297,7 @@ export class Transfer {
     if (state.may(cells.place, bits.place.in)) {
       const sure = state.mustBeIn(name);
       if (this.relations.loaded(name)) this.open(name, state, at, sure);
+      else if (layout.joints.has(name)) this.touchNamed(name, state, at, sure);
       for (const joint of opens) this.open(joint, state, at, sure);
     }
     if (layout.joints.has(name)) state.set(layout.joints.get(name)!, bits.joint.apart, at);
@@ -406,9 +407,9 @@ export class Transfer {
   }
 
   /** Something that only a gate which names it proves through: a face, or a joint that closes over nothing. */
-  private touchNamed(what: string, state: State, at: number) {
+  private touchNamed(what: string, state: State, at: number, sure = true) {
     for (const { name, gate } of this.gates())
-      if (gate.provesThrough?.includes(what) === true) this.makeStale(name, state, at, true);
+      if (gate.provesThrough?.includes(what) === true) this.makeStale(name, state, at, sure);
   }
 
   /**

@@ -118,6 +118,7 @@ describe('reading-not-taken-yet', () => {
   it('says so where no reading has the name', () => {
     const text = procedureWith({ prove: instead(opening, opening + seat.replace('below opening', 'below openning')) });
     expect(one(text, 'reading-not-taken-yet')).toHaveLength(1);
+    expect(one(text, 'reading-not-taken-yet')[0]!.message).toMatch(/Did you mean opening\?$/u);
   });
 
   it('leaves alone a reading taken by setting, and by reading alone', () => {
@@ -329,6 +330,17 @@ describe('opened-under-pressure', () => {
 });
 
 describe('gate-stale', () => {
+  it('of a test that names a joint which closes over nothing, when its part comes off', () => {
+    const family = (text: string) =>
+      instead(
+        '  joint nut to body\n',
+        '  part plug "Vent plug" on body\n  joint nut to body\n  joint plug to body  hand-tight is final\n',
+      )(text);
+    const prove = instead('on fail reshim (3 times)', 'on fail reshim (3 times)  proves through plug');
+    const finish = instead('sign-off', 'remove plug    fit plug    run-down plug\n      sign-off');
+    expect(found(procedureWith({ family, prove, finish }))).toEqual(['8.3 gate-stale']);
+  });
+
   it('is one finding for one slip, however many tests it undoes', () => {
     const spray = '      test spray  with gauge shut  accept "even"  on fail reshim (3 times)\n';
     const text = procedureWith({

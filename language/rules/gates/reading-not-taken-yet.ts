@@ -1,8 +1,10 @@
+import { nearest } from '../../grammar/nearest.ts';
 import type { Step } from '../../model/procedure.ts';
 import { reading } from '../../replay/cells.ts';
 import type { State } from '../../replay/state.ts';
 import type { Rule } from '../rule.ts';
 import { stageSteps } from '../stage-steps.ts';
+import { either } from '../words.ts';
 
 /** A step reckons from a reading that no step before it has taken on this build. */
 export const readingNotTakenYet: Rule = {
@@ -32,9 +34,10 @@ export const readingNotTakenYet: Rule = {
         if (cell === undefined) {
           // `below reading` is the last one; a spec's own figure is there from the start.
           if (name === 'reading' || procedure.specs.some((spec) => spec.name === name)) return;
+          const near = nearest(name, [...layout.readings.keys()]);
           report({
             at: step,
-            message: `${what} ${name}, and no step takes a reading of that name: nobody could say from what. Name the test that it goes by.`,
+            message: `${what} ${name}, and no step takes a reading of that name: nobody could say from what. ${near.length > 0 ? `Did you mean ${either(near)}?` : 'Name the test that it goes by.'}`,
           });
           return;
         }
