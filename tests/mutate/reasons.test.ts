@@ -8,7 +8,10 @@ describe('the reasons for which a break may stay unnoticed', () => {
   it('stand in DEVELOPERS.md, all of them and no others', () => {
     const text = readFileSync(join(root, 'DEVELOPERS.md'), 'utf8');
     const list = text.split('What may survive, and why:\n\n')[1]!.split('\n\n')[0]!;
-    const told = list.split(/^- /mu).slice(1).map((item) => item.replaceAll(/\s+/gu, ' ').trim());
+    const told = list
+      .split(/^- /mu)
+      .slice(1)
+      .map((item) => item.replaceAll(/\s+/gu, ' ').trim());
     expect(told).toEqual(reasons.map(({ reason }) => reason));
   });
 });
