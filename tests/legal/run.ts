@@ -1,4 +1,4 @@
-/** `node tests/legal/run.ts 50 1`: random legal procedures, each broken in every way; the survivors are listed. */
+/** `npm run legal -- 50 1`: random legal procedures, each broken in every way; the survivors are listed. */
 import fc from 'fast-check';
 import { checkFiles } from '../../language/check.ts';
 import { Judge } from '../mutate/judge.ts';

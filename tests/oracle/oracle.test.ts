@@ -1,6 +1,6 @@
 /**
  * The replay against every concrete run of small random procedures: it may find more, and never less. The full count:
- * `node tests/oracle/run.ts 10000 [seed]`.
+ * `npm run oracle -- 10000 [seed]`.
  */
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';

@@ -1,5 +1,5 @@
 /**
- * `node tests/oracle/run.ts 10000 [seed]`: random procedures, every concrete run against the replay. Of each class of
+ * `npm run oracle -- 10000 [seed]`: random procedures, every concrete run against the replay. Of each class of
  * difference it prints the smallest text. `--quick` does not shrink; `--strict` lets the oracle go by the document
  * alone, `--without=NAME` without one of the known deviations.
  */

@@ -1,0 +1,67 @@
+import normalCdf from '@stdlib/stats-base-dists-normal-cdf';
+import type Fraction from 'fraction.js';
+import { decimalValue, exactText, toStep } from '../quantities/decimal.ts';
+import { convertDifference } from '../quantities/index.ts';
+import type { Quantity } from '../quantities/types.ts';
+import type { Window } from '../quantities/window.ts';
+import { base } from './measured.ts';
+
+/**
+ * How a reading is judged. `simple`: a reading inside the limit passes, whatever the tool is good for. Guarded: the
+ * limit is drawn in by a share of the tool's expanded uncertainty (two standard deviations): 0.83 of it by
+ * ISO 14253-1:2017 (from memory), or all of it.
+ */
+export type DecisionRule = 'simple' | 'guarded' | 'guarded in full';
+
+/** The share `r` of the uncertainty by which a limit is drawn in, as exact digits. */
+const shares: Readonly<Record<DecisionRule, string>> = { simple: '0', guarded: '0.83', 'guarded in full': '1' };
+
+/**
+ * What a tool may show so that the true value is inside the window: each end drawn in by `r · U`, then to the marks of
+ * the tool, the low end up and the high end down. In the error's unit. `shut`: nothing that it shows would do.
+ * Null: window, error and marks are not of one kind, or a mark is not over nothing.
+ */
+export function acceptance(
+  { low, high, nominal }: Window,
+  error: Quantity,
+  rule: DecisionRule,
+  mark: Quantity | null,
+): { readonly window: Window; readonly shut: boolean } | null {
+  const band = decimalValue(error.number).abs().mul(decimalValue(shares[rule]));
+  const step = mark === null ? null : convertDifference(mark, error.unit);
+  if (mark !== null && (step === null || step.compare(0) <= 0)) return null;
+  const drawn = (end: Quantity | null, side: 1 | -1): Fraction | null | undefined => {
+    if (end === null) return null;
+    const value = convertDifference(end, error.unit);
+    if (value === null) return undefined;
+    const guarded = value.add(band.mul(side));
+    return step === null ? guarded : toStep(guarded, step, side === 1 ? 'up' : 'down');
+  };
+  const [from, to] = [drawn(low, 1), drawn(high, -1)];
+  if (from === undefined || to === undefined) return null;
+  const text = (value: Fraction | null, side: 'up' | 'down'): Quantity | null =>
+    value === null ? null : { number: exactText(value, 0, side), unit: error.unit };
+  return {
+    window: { low: text(from, 'up'), high: text(to, 'down'), nominal },
+    shut: from !== null && to !== null && from.compare(to) > 0,
+  };
+}
+
+/**
+ * Probability that a unit just at the limit, in truth outside, is read as good: `Φ(−2r)` for a guard of `r` expanded
+ * uncertainties, one side. 0.5 with no guard.
+ */
+export function falseAccept(share: number): number {
+  return normalCdf(-2 * share, 0, 1);
+}
+
+/**
+ * Probability that the true value is inside the window, of a reading with its standard uncertainty, both errors
+ * normal and nothing known of the unit before (JCGM 106:2012, 7). Null: there is no uncertainty, or it is no number.
+ */
+export function conformance({ low, high }: Pick<Window, 'low' | 'high'>, reading: Quantity, uncertainty: Quantity) {
+  const [at, u] = [base(reading), base(uncertainty)];
+  if (!(u > 0) || !Number.isFinite(at)) return null;
+  const under = high === null ? 1 : normalCdf(base(high), at, u);
+  return under - (low === null ? 0 : normalCdf(base(low), at, u));
+}

@@ -1,0 +1,136 @@
+/**
+ * Which shim for which unit: exact, by one matching that is kept while pairs come and go. Own code: libraries for
+ * assignment minimise a sum, and the least sum is not the least spread.
+ */
+
+/** What each unit (row) would read with each shim (column). Null: that shim does not come into question for it. */
+export type Readings = readonly (readonly (number | null)[])[];
+
+export interface Matched {
+  /** For each unit the column of its shim. */
+  readonly choice: readonly number[];
+  readonly low: number;
+  readonly high: number;
+}
+
+interface Pair {
+  readonly row: number;
+  readonly column: number;
+  readonly value: number;
+}
+
+/**
+ * The choice with the least spread between the highest and the lowest reading of the set; of several that are alike the
+ * one whose middle is nearest to the aim. A column is given out as often as its count says. Null: however it is turned,
+ * one unit at least goes without.
+ */
+export function leastSpread(readings: Readings, counts: readonly number[], aim: number): Matched | null {
+  const pairs = sortedPairs(readings);
+  const matching = new Matching(readings.length, counts);
+  let best: Matched | null = null;
+  let first = 0;
+  for (const { row, column, value: high } of pairs) {
+    matching.add(row, column);
+    while (matching.complete()) {
+      const low = pairs[first]!.value;
+      const found = { choice: matching.choice(), low, high };
+      if (best === null || better(found, best, aim)) best = found;
+      matching.remove(pairs[first]!.row, pairs[first]!.column);
+      first++;
+    }
+  }
+  return best;
+}
+
+/** The choice whose greatest value is least (the bottleneck assignment). Null: one row at least goes without. */
+export function leastMost(values: Readings, counts: readonly number[]): Matched | null {
+  const pairs = sortedPairs(values);
+  const matching = new Matching(values.length, counts);
+  for (const { row, column, value } of pairs) {
+    matching.add(row, column);
+    if (matching.complete()) return { choice: matching.choice(), low: pairs[0]!.value, high: value };
+  }
+  return null;
+}
+
+function better(found: Matched, best: Matched, aim: number): boolean {
+  const [spread, least] = [found.high - found.low, best.high - best.low];
+  const off = ({ low, high }: Matched) => Math.abs((low + high) / 2 - aim);
+  return spread < least || (spread === least && off(found) < off(best));
+}
+
+function sortedPairs(readings: Readings): Pair[] {
+  return readings
+    .flatMap((row, index) =>
+      row.flatMap((value, column) =>
+        value === null || !Number.isFinite(value) ? [] : [{ row: index, column, value }],
+      ),
+    )
+    .sort((a, b) => a.value - b.value);
+}
+
+/** A matching of as many rows as can be, kept while pairs come and go (Kuhn’s augmenting ways). */
+class Matching {
+  readonly #columns: Set<number>[];
+  readonly #given: Set<number>[];
+  readonly #chosen: (number | null)[];
+  readonly #counts: readonly number[];
+  #free: number;
+
+  constructor(rows: number, counts: readonly number[]) {
+    this.#columns = Array.from({ length: rows }, () => new Set());
+    this.#given = counts.map(() => new Set());
+    this.#chosen = Array.from({ length: rows }, () => null);
+    this.#counts = counts;
+    this.#free = rows;
+  }
+
+  add(row: number, column: number) {
+    this.#columns[row]!.add(column);
+    if (this.#free > 0) this.#grow();
+  }
+
+  remove(row: number, column: number) {
+    this.#columns[row]!.delete(column);
+    if (this.#chosen[row] !== column) return;
+    this.#given[column]!.delete(row);
+    this.#chosen[row] = null;
+    this.#free++;
+    this.#grow();
+  }
+
+  complete(): boolean {
+    return this.#free === 0 && this.#chosen.length > 0;
+  }
+
+  choice(): number[] {
+    return this.#chosen.map((column) => column!);
+  }
+
+  #grow() {
+    const seen = new Set<number>();
+    for (const [row, chosen] of this.#chosen.entries()) if (chosen === null && this.#place(row, seen)) this.#free--;
+  }
+
+  /** Finds a column for a row, moving others on where that helps. A column that led nowhere is not tried again. */
+  #place(row: number, seen: Set<number>): boolean {
+    for (const column of this.#columns[row]!) {
+      if (seen.has(column)) continue;
+      seen.add(column);
+      const given = this.#given[column]!;
+      if (given.size < this.#counts[column]!) return this.#take(row, column);
+      for (const other of given) {
+        if (!this.#place(other, seen)) continue;
+        given.delete(other);
+        return this.#take(row, column);
+      }
+    }
+    return false;
+  }
+
+  #take(row: number, column: number): true {
+    this.#given[column]!.add(row);
+    this.#chosen[row] = column;
+    return true;
+  }
+}
