@@ -74,6 +74,16 @@ export async function run(argv: readonly string[]): Promise<number> {
     });
 
   program
+    .command('work-out')
+    .description('work a number out and show the way; without a name, list the calculations')
+    .argument('[calculation]')
+    .argument('[figures...]', 'such as "guide=6 mm"')
+    .action(async (name: string | undefined, figures: string[]) => {
+      const { workOutCommand } = await import('./work-out.ts');
+      code = workOutCommand(name, figures);
+    });
+
+  program
     .command('explain')
     .description('print the page of a rule; without a name, list the rules')
     .argument('[rule]')

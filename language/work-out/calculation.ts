@@ -1,0 +1,40 @@
+import type { KindWord } from '../quantities/kinds.ts';
+import type { Quantity } from '../quantities/types.ts';
+
+/** One figure that a calculation asks for. */
+export interface Input {
+  readonly name: string;
+  /** What it measures; `number`: it has no unit; `same`: whatever is judged, the same for all such figures. */
+  readonly kind: KindWord | 'number' | 'same';
+  /** What it is, as the lead would say it. */
+  readonly words: string;
+  readonly optional?: true;
+  /** Several, with commas between. */
+  readonly many?: true;
+}
+
+/** What was given, read and of the right kind. */
+export interface Given {
+  has(name: string): boolean;
+  quantity(name: string): Quantity;
+  quantities(name: string): readonly Quantity[];
+  number(name: string): number;
+  numbers(name: string): readonly number[];
+}
+
+/** Lines of the way to the answer, and the answer; or why there is none, and what to do. */
+export type Answer =
+  | { readonly steps: readonly string[]; readonly answer: readonly string[] }
+  | { readonly problem: string };
+
+/** A calculation that the lead can check by hand. */
+export interface Calculation {
+  readonly name: string;
+  readonly title: string;
+  readonly formula: readonly string[];
+  readonly source: string;
+  readonly inputs: readonly Input[];
+  /** As it is typed, with figures that give an answer. */
+  readonly example: readonly string[];
+  readonly work: (given: Given) => Answer;
+}

@@ -1,0 +1,22 @@
+import { base, quantityOf } from '../calculations/measured.ts';
+import { formatQuantity } from '../quantities/index.ts';
+import type { Quantity } from '../quantities/types.ts';
+
+/** Significant digits that are shown of what comes out: enough to check by hand, none that look like knowledge. */
+const shown = 5;
+
+/** A result, to five digits. */
+export function figure(quantity: Quantity): string {
+  const rounded = quantityOf(base(quantity), quantity.unit, shown);
+  return formatQuantity(rounded ?? quantity);
+}
+
+/** A plain number, to five digits. */
+export function plain(value: number): string {
+  return String(Number(value.toPrecision(shown)));
+}
+
+/** A length in millimetres, without its unit, for the lines of a way. */
+export function millimetres(quantity: Quantity): string {
+  return plain(base(quantity) * 1000);
+}

@@ -1,0 +1,154 @@
+import { fitLine, newPointAt } from '../calculations/fit-line.ts';
+import { leastSpread } from '../calculations/matching.ts';
+import { base, quantityOf } from '../calculations/measured.ts';
+import { amount, compare, formatQuantity, sizesOf } from '../quantities/index.ts';
+import type { Quantity } from '../quantities/types.ts';
+import type { Calculation, Given } from './calculation.ts';
+import { figure, plain } from './figures.ts';
+
+/** Most sizes of a drawer that are looked through. */
+const mostSizes = 2000;
+
+/** Thicknesses of the drawer: a list, or from, to and by. */
+function drawer(given: Given): readonly Quantity[] | { problem: string } {
+  const series = ['from', 'to', 'by'].filter((name) => given.has(name));
+  if (given.has('shims') === series.length > 0 || (series.length > 0 && series.length < 3))
+    return { problem: 'Say what is in the drawer, in one way: shims="1.00 mm, 1.05 mm", or from=, to= and by=.' };
+  const sizes = given.has('shims')
+    ? given.quantities('shims')
+    : sizesOf(given.quantity('from'), given.quantity('to'), given.quantity('by'));
+  if (sizes === null || sizes.length > mostSizes)
+    return {
+      problem: `The drawer goes from a thickness up to a thicker one by a step over nothing, and has at most ${mostSizes} sizes.`,
+    };
+  if (sizes.some((size) => base(size) <= 0)) return { problem: 'A shim is thicker than nothing.' };
+  return sizes;
+}
+
+export const shimCalculations: readonly Calculation[] = [
+  {
+    name: 'fit-rate',
+    title: 'What a shim brings, fitted from readings of the shop',
+    formula: [
+      'pressure = a + rate · shim, by least squares',
+      'doubt of the rate: its standard error; of a new reading: Student’s t',
+    ],
+    source: 'Least squares by ml-regression-multivariate-linear, held against NIST StRD Norris and GUM H.3',
+    inputs: [
+      { name: 'shims', kind: 'length', words: 'thicknesses that were in', many: true },
+      { name: 'pressures', kind: 'pressure', words: 'what each one read, in the same order', many: true },
+    ],
+    example: ['shims=1.20 mm, 1.30 mm, 1.40 mm, 1.50 mm', 'pressures=221 bar, 231 bar, 240 bar, 250 bar'],
+    work(given) {
+      const [shims, pressures] = [given.quantities('shims'), given.quantities('pressures')];
+      if (shims.length !== pressures.length)
+        return { problem: `${shims.length} shims and ${pressures.length} pressures: give one pressure for each shim.` };
+      const line = fitLine(shims.map((shim, index) => ({ x: base(shim), y: base(pressures[index]!) })));
+      if (line === null) return { problem: 'A line wants three readings at least, with shims that differ.' };
+      if (line.slope <= 0)
+        return {
+          problem: 'A thicker shim brought no more pressure: something else was changed between these readings.',
+        };
+      const rate = (value: number) => figure(quantityOf(value, 'bar per mm')!);
+      const middle = shims.reduce((sum, shim) => sum + base(shim), 0) / shims.length;
+      const { low, high } = newPointAt(line, middle, 0.95);
+      return {
+        steps: [
+          `${shims.length} readings, scatter about the line ${figure(quantityOf(line.residual, 'bar')!)} (one standard deviation)`,
+        ],
+        answer: [
+          `rate ${rate(line.slope)}, standard error ${rate(line.slopeError)}`,
+          `at ${figure(quantityOf(middle, 'mm')!)} a new reading falls between ${figure(quantityOf(low, 'bar')!)} and ${figure(quantityOf(high, 'bar')!)} (95 %)`,
+        ],
+      };
+    },
+  },
+  {
+    name: 'match-set',
+    title: 'Shims for a set: every unit in its window, and the least spread across it',
+    formula: [
+      'expected = reading + rate · (shim − shim now in)',
+      'of all ways to give out the drawer, the least of highest − lowest',
+    ],
+    source: 'Exact (bottleneck assignment): no other choice from this drawer has less spread',
+    inputs: [
+      { name: 'readings', kind: 'pressure', words: 'opening pressure of each unit as it is', many: true },
+      { name: 'now', kind: 'length', words: 'shim that is in each, in the same order', many: true },
+      { name: 'rate', kind: 'rate', words: 'what a shim brings' },
+      { name: 'low', kind: 'pressure', words: 'low end of the window' },
+      { name: 'high', kind: 'pressure', words: 'high end of the window' },
+      { name: 'shims', kind: 'length', words: 'thicknesses in the drawer', many: true, optional: true },
+      {
+        name: 'counts',
+        kind: 'number',
+        words: 'how many there are of each; one of each where none is given',
+        many: true,
+        optional: true,
+      },
+      { name: 'from', kind: 'length', words: 'or the thinnest,', optional: true },
+      { name: 'to', kind: 'length', words: 'the thickest,', optional: true },
+      { name: 'by', kind: 'length', words: 'and the step', optional: true },
+    ],
+    example: [
+      'readings=231 bar, 240 bar, 247 bar',
+      'now=1.30 mm, 1.35 mm, 1.30 mm',
+      'rate=96 bar per mm',
+      'low=250 bar',
+      'high=258 bar',
+      'from=1.00 mm',
+      'to=1.95 mm',
+      'by=0.05 mm',
+    ],
+    work(given) {
+      const [readings, now] = [given.quantities('readings'), given.quantities('now')];
+      if (readings.length !== now.length)
+        return { problem: `${readings.length} readings and ${now.length} shims: give the shim that is in each unit.` };
+      const rate = amount(given.quantity('rate'));
+      if (rate.compare(0) <= 0)
+        return { problem: 'The rate must be over nothing: a thicker shim brings more pressure.' };
+      const [low, high] = [given.quantity('low'), given.quantity('high')];
+      if (compare(low, high) === 1) return { problem: 'The low end of the window is over the high one.' };
+      const sizes = drawer(given);
+      if ('problem' in sizes) return sizes;
+      const counts = given.has('counts') ? given.numbers('counts') : sizes.map(() => 1);
+      if (counts.length !== sizes.length || counts.some((count) => !Number.isInteger(count) || count < 0))
+        return { problem: `Give a whole number of pieces for each of the ${sizes.length} sizes.` };
+      // Exact: a reading just on the end of the window is inside.
+      const expected = readings.map((reading, unit) =>
+        sizes.map((size) => amount(reading).add(rate.mul(amount(size).sub(amount(now[unit]!))))),
+      );
+      const inside = expected.map((row) =>
+        row.map((value) =>
+          value.compare(amount(low)) >= 0 && value.compare(amount(high)) <= 0 ? value.valueOf() : null,
+        ),
+      );
+      const bar = (value: number) => figure(quantityOf(value, low.unit)!);
+      const reach = inside.flatMap((row, unit) => {
+        const able = row.filter((value) => value !== null).length;
+        return able > 0
+          ? []
+          : [
+              `unit ${unit + 1} can be brought to ${bar(Math.min(...expected[unit]!.map(Number)))} to ${bar(Math.max(...expected[unit]!.map(Number)))}`,
+            ];
+      });
+      const found = leastSpread(inside, counts, (base(low) + base(high)) / 2);
+      if (found === null)
+        return {
+          problem:
+            reach.length > 0
+              ? `No shim of this drawer brings every unit into the window: ${reach.join('; ')}, in steps. Grind a shim, or make the drawer finer.`
+              : 'Each unit could be brought into the window, but not all from this drawer at once: there are too few of some size.',
+        };
+      return {
+        steps: [`${readings.length} units, ${sizes.length} sizes, rate ${figure(given.quantity('rate'))}`],
+        answer: [
+          ...found.choice.map(
+            (column, unit) =>
+              `unit ${unit + 1}: fit ${formatQuantity(sizes[column]!)} (now ${formatQuantity(now[unit]!)}): expect ${bar(expected[unit]![column]!.valueOf())}`,
+          ),
+          `spread ${plain(((found.high - found.low) / (base(high) - base(low) || 1)) * 100)} % of the window, ${figure(quantityOf(found.high - found.low, low.unit)!)}`,
+        ],
+      };
+    },
+  },
+];

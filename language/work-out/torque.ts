@@ -1,0 +1,117 @@
+import { settingThroughAdapter } from '../calculations/adapter.ts';
+import { preloadByFactor, torqueByFactor, torqueByFriction } from '../calculations/preload.ts';
+import type { Calculation, Input } from './calculation.ts';
+import { figure, plain } from './figures.ts';
+
+const torque: Input = { name: 'torque', kind: 'torque', words: 'torque at the nut' };
+const preload: Input = { name: 'preload', kind: 'force', words: 'force along the bolt' };
+const factor: Input = {
+  name: 'factor',
+  kind: 'number',
+  words: 'nut factor K; 0.2 is common for dry steel, no more than a guess',
+};
+const diameter: Input = { name: 'diameter', kind: 'length', words: 'nominal diameter of the thread' };
+const over = 'Each figure must be over nothing. Look at what was typed.';
+
+export const torqueCalculations: readonly Calculation[] = [
+  {
+    name: 'wrench-setting',
+    title: 'What to set on a wrench that turns the nut through an adapter',
+    formula: ['setting = torque · wrench / (wrench + adapter · cos angle)'],
+    source: 'TM 9-254, general maintenance of torque wrenches',
+    inputs: [
+      torque,
+      { name: 'wrench', kind: 'length', words: 'from the mark on the grip to the square drive' },
+      { name: 'adapter', kind: 'length', words: 'from the square drive to the nut' },
+      { name: 'angle', kind: 'angle', words: 'between wrench and adapter; 0° where none is given', optional: true },
+    ],
+    example: ['torque=60 N·m', 'wrench=400 mm', 'adapter=50 mm'],
+    work(given) {
+      const angle = given.has('angle') ? given.quantity('angle') : null;
+      const [wrench, adapter] = [given.quantity('wrench'), given.quantity('adapter')];
+      const setting = settingThroughAdapter(given.quantity('torque'), wrench, { length: adapter, angle });
+      if (setting === null)
+        return { problem: 'The nut would lie at the grip or behind it, or the wrench has no length. Measure again.' };
+      return {
+        steps: [
+          `setting = ${figure(given.quantity('torque'))} · ${figure(wrench)} / (${figure(wrench)} + ${figure(adapter)} · cos ${angle === null ? '0°' : figure(angle)})`,
+        ],
+        answer: [`setting ${figure(setting)}`],
+      };
+    },
+  },
+  {
+    name: 'torque-for-preload',
+    title: 'Torque for a preload, by the nut factor',
+    formula: ['torque = K · preload · diameter'],
+    source: 'Shigley, Mechanical Engineering Design (from memory)',
+    inputs: [preload, diameter, factor],
+    example: ['preload=25000 lbf', 'diameter=0.75 in', 'factor=0.2'],
+    work(given) {
+      const made = torqueByFactor(given.quantity('preload'), given.quantity('diameter'), given.number('factor'));
+      if (made === null) return { problem: over };
+      return {
+        steps: [
+          `torque = ${plain(given.number('factor'))} · ${figure(given.quantity('preload'))} · ${figure(given.quantity('diameter'))}`,
+        ],
+        answer: [`torque ${figure(made)}`],
+      };
+    },
+  },
+  {
+    name: 'preload-of-torque',
+    title: 'Preload that a torque brings, by the nut factor',
+    formula: ['preload = torque / (K · diameter)'],
+    source: 'Shigley, Mechanical Engineering Design (from memory)',
+    inputs: [torque, diameter, factor],
+    example: ['torque=60 N·m', 'diameter=12 mm', 'factor=0.2'],
+    work(given) {
+      const made = preloadByFactor(given.quantity('torque'), given.quantity('diameter'), given.number('factor'));
+      if (made === null) return { problem: over };
+      return {
+        steps: [
+          `preload = ${figure(given.quantity('torque'))} / (${plain(given.number('factor'))} · ${figure(given.quantity('diameter'))})`,
+        ],
+        answer: [`preload ${figure(made)}`],
+      };
+    },
+  },
+  {
+    name: 'torque-with-friction',
+    title: 'Torque for a preload, from the friction of thread and face',
+    formula: ['torque = preload · (pitch / 2π + µt · rt / cos 30° + µn · rn)'],
+    source: 'Long form for 60° threads, as in Shigley, Mechanical Engineering Design (from memory)',
+    inputs: [
+      preload,
+      { name: 'pitch', kind: 'length', words: 'pitch of the thread' },
+      { name: 'thread-radius', kind: 'length', words: 'rt, half the pitch diameter' },
+      { name: 'thread-friction', kind: 'number', words: 'µt' },
+      { name: 'face-radius', kind: 'length', words: 'rn, mean radius of the face under the head' },
+      { name: 'face-friction', kind: 'number', words: 'µn' },
+    ],
+    example: [
+      'preload=25000 lbf',
+      'pitch=0.0625 in',
+      'thread-radius=0.3547 in',
+      'thread-friction=0.15',
+      'face-radius=0.46875 in',
+      'face-friction=0.15',
+    ],
+    work(given) {
+      const made = torqueByFriction(given.quantity('preload'), {
+        pitch: given.quantity('pitch'),
+        threadRadius: given.quantity('thread-radius'),
+        threadFriction: given.number('thread-friction'),
+        faceRadius: given.quantity('face-radius'),
+        faceFriction: given.number('face-friction'),
+      });
+      if (made === null) return { problem: over };
+      return {
+        steps: [
+          `lever = ${figure(given.quantity('pitch'))} / 2π + ${plain(given.number('thread-friction'))} · ${figure(given.quantity('thread-radius'))} / cos 30° + ${plain(given.number('face-friction'))} · ${figure(given.quantity('face-radius'))}`,
+        ],
+        answer: [`torque ${figure(made)}`],
+      };
+    },
+  },
+];

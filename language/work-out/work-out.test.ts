@@ -1,0 +1,133 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { calculations, usage, workOut } from './work-out.ts';
+
+const named = (name: string) => calculations.find((one) => one.name === name)!;
+
+/** The lines of the answer, with plain blanks. */
+function answer(name: string, ...typed: string[]): string {
+  const made = workOut(named(name), typed);
+  const text = 'problem' in made ? `refused: ${made.problem}` : made.text.trimEnd().split('\n\n').at(-1)!;
+  return text.replaceAll('\u00a0', ' ').replaceAll('\u202f', ' ');
+}
+
+describe('every calculation', () => {
+  it.each(calculations.map((one) => [one.name, one] as const))(
+    '%s works its own example out, with its way',
+    (_, one) => {
+      const made = workOut(one, one.example);
+      expect(made).not.toHaveProperty('problem');
+      const { text } = made as { text: string };
+      expect(text).toContain(one.source);
+      for (const line of one.formula) expect(text).toContain(line);
+      for (const figure of one.example) expect(text).toContain(figure.split('=')[0]!);
+      expect(text).not.toMatch(/NaN|Infinity|undefined|null/u);
+      for (const input of one.inputs) expect(usage(one)).toContain(input.name);
+    },
+  );
+
+  it('is refused, and never comes to nonsense, for figures that make none', () => {
+    const units = ['bar', 'mm', 'N', 'N/mm', 'N·m', 'bar per mm', '°', '', 'psi', 'in'];
+    const number = fc.oneof(
+      fc.constantFrom('0', '-1', '1e12', '0.000000001', '999999999999', 'NaN', '1,5', ''),
+      fc.integer({ min: -100, max: 1000 }).map(String),
+    );
+    const value = fc.tuple(number, fc.constantFrom(...units)).map(([figure, unit]) => `${figure} ${unit}`);
+    const calls = fc.constantFrom(...calculations).chain((one) =>
+      fc.record({
+        one: fc.constant(one),
+        typed: fc.tuple(
+          ...one.inputs.map((input) =>
+            fc.oneof(
+              {
+                weight: 4,
+                arbitrary: fc.constant(one.example.find((text) => text.startsWith(`${input.name}=`)) ?? ''),
+              },
+              { weight: 1, arbitrary: value.map((text) => `${input.name}=${text}`) },
+            ),
+          ),
+        ),
+      }),
+    );
+    let refused = 0;
+    fc.assert(
+      fc.property(calls, ({ one, typed }) => {
+        const made = workOut(
+          one,
+          typed.filter((text) => text !== ''),
+        );
+        if ('problem' in made) refused++;
+        expect('problem' in made ? made.problem : made.text).not.toMatch(
+          /NaN(?! ?(?:bar|mm|N|psi|in|°|”|"|$))|Infinity|undefined/mu,
+        );
+      }),
+      { numRuns: 3000, seed: 3 },
+    );
+    expect(refused).toBeGreaterThan(300);
+  });
+});
+
+describe('figures as they are typed', () => {
+  it('are asked for by name, kind and once', () => {
+    expect(answer('shim-rate', 'stiffness')).toMatch(/is not a name, an equals sign and a value/u);
+    expect(answer('shim-rate', 'stifness=200 N/mm')).toMatch(/Did you mean stiffness\?/u);
+    expect(answer('shim-rate', 'stiffness=200 bar')).toMatch(/200 bar is a pressure, and a stiffness is asked for/u);
+    expect(answer('shim-rate', 'guide=6 mm', 'guide=5 mm')).toMatch(/given twice/u);
+    expect(answer('shim-rate', 'guide=6 mm')).toMatch(/^refused: Not given: stiffness, seat/u);
+    expect(answer('gauge-error', 'class=1', 'low=0 bar', 'high=25 mm')).toMatch(/must be of one kind/u);
+  });
+});
+
+describe('answers', () => {
+  it('of a wrench: TM 9-254, 12 and 6 in, 30 lbf·ft wanted, set 20; at 90° no change', () => {
+    expect(answer('wrench-setting', 'torque=30 lbf·ft', 'wrench=12 in', 'adapter=6 in')).toBe('setting 20 lbf·ft');
+    expect(answer('wrench-setting', 'torque=30 lbf·ft', 'wrench=12 in', 'adapter=6 in', 'angle=90°')).toBe(
+      'setting 30 lbf·ft',
+    );
+  });
+
+  it('of a gauge: 250 bar +8 −0 on 0 to 400 bar leaves 252 to 256 at class 0.6, and nothing at class 1.6', () => {
+    const limit = ['low=250 bar', 'high=258 bar', 'mark=1 bar', 'r=0.83'];
+    expect(answer('gauge-error', 'class=0.6', 'low=0 bar', 'high=400 bar')).toBe('error ±2.4 bar');
+    expect(answer('gauge-window', ...limit, 'error=2.4 bar')).toBe(
+      'lowest reading that passes 252 bar\nhighest reading that passes 256 bar',
+    );
+    expect(answer('gauge-window', ...limit, 'error=6.4 bar')).toMatch(/^No mark of this gauge is safe to pass/u);
+    expect(answer('gauge-window', ...limit.slice(0, 3), 'r=0.5', 'error=1 bar')).toMatch(/r is 0, 0.83 or 1, not 0.5/u);
+  });
+
+  it('of a micrometer too: limit ±0.003 mm, uncertainty 0.001, guarded in full: ±0.002', () => {
+    expect(answer('gauge-window', 'low=9.997 mm', 'high=10.003 mm', 'error=0.001 mm', 'mark=0.001 mm', 'r=1')).toBe(
+      'lowest reading that passes 9.998 mm\nhighest reading that passes 10.002 mm',
+    );
+  });
+
+  it('of a set: which shim for which unit, within the counts of the drawer', () => {
+    const set = [
+      'readings=240 bar, 240 bar',
+      'now=1.30 mm, 1.30 mm',
+      'rate=100 bar per mm',
+      'low=250 bar',
+      'high=258 bar',
+    ];
+    expect(answer('match-set', ...set, 'shims=1.40 mm, 1.45 mm')).toBe(
+      'unit 1: fit 1.45 mm (now 1.30 mm): expect 255 bar\nunit 2: fit 1.40 mm (now 1.30 mm): expect 250 bar\nspread 62.5 % of the window, 5 bar',
+    );
+    expect(answer('match-set', ...set, 'shims=1.40 mm, 1.45 mm', 'counts=0, 2')).toContain('spread 0 % of the window');
+    expect(answer('match-set', ...set, 'shims=1.40 mm')).toMatch(/too few of some size/u);
+    expect(answer('match-set', ...set, 'shims=1.60 mm')).toMatch(/unit 1 can be brought to 270 bar to 270 bar/u);
+    expect(answer('match-set', ...set)).toMatch(/Say what is in the drawer/u);
+  });
+
+  it('of readings of the shop: three at least, and a thicker shim brings more', () => {
+    expect(answer('fit-rate', 'shims=1.2 mm, 1.3 mm', 'pressures=220 bar, 230 bar')).toMatch(
+      /three readings at least/u,
+    );
+    expect(answer('fit-rate', 'shims=1.2 mm, 1.3 mm, 1.4 mm', 'pressures=230 bar, 220 bar, 210 bar')).toMatch(
+      /brought no more pressure/u,
+    );
+    expect(answer('fit-rate', 'shims=1.2 mm, 1.3 mm, 1.4 mm', 'pressures=220 bar, 230 bar, 240 bar')).toMatch(
+      /^rate 100 bar per mm, standard error 0?/u,
+    );
+  });
+});

@@ -1,0 +1,142 @@
+/** Works one calculation out from figures as they are typed, with the way to the answer. */
+import { nearest } from '../grammar/nearest.ts';
+import { formatQuantity, kindAdmits, kindOf, kindOfUnit, readNumber, readQuantity } from '../quantities/index.ts';
+import type { Quantity } from '../quantities/types.ts';
+import type { Calculation, Given, Input } from './calculation.ts';
+import { gaugeCalculations } from './gauge.ts';
+import { needleCalculations } from './needle.ts';
+import { shimCalculations } from './shims.ts';
+import { torqueCalculations } from './torque.ts';
+
+export const calculations: readonly Calculation[] = [
+  ...shimCalculations,
+  ...needleCalculations,
+  ...torqueCalculations,
+  ...gaugeCalculations,
+];
+
+/** What was worked out, in lines to print; or what is wrong and what to do. */
+export type WorkedOut = { readonly text: string } | { readonly problem: string };
+
+/** @param typed figures as `name=value`; the value with its unit, several with commas between */
+export function workOut(calculation: Calculation, typed: readonly string[]): WorkedOut {
+  const read = readInputs(calculation, typed);
+  if ('problem' in read) return read;
+  const made = calculation.work(read.given);
+  if ('problem' in made) return made;
+  const width = Math.max(...read.shown.map(([name]) => name.length));
+  const wide = Math.max(...read.shown.map(([, value]) => value.length));
+  return {
+    text: [
+      calculation.title,
+      '',
+      ...calculation.formula.map((line) => `  ${line}`),
+      `  Source: ${calculation.source}.`,
+      '',
+      ...read.shown.map(([name, value, words]) => `  ${name.padEnd(width)}  ${value.padEnd(wide)}  ${words}`),
+      '',
+      ...made.steps.map((line) => `  ${line}`),
+      '',
+      ...made.answer,
+      '',
+    ].join('\n'),
+  };
+}
+
+/** How a calculation is asked for. */
+export function usage({ name, inputs, example }: Calculation): string {
+  const width = Math.max(...inputs.map((input) => input.name.length));
+  return [
+    ...inputs.map(
+      (input) =>
+        `  ${input.name.padEnd(width)}  ${input.words}${input.optional === true ? ' (need not be given)' : ''}`,
+    ),
+    `For example: handtight work-out ${name} ${example.map((one) => `"${one}"`).join(' ')}`,
+  ].join('\n');
+}
+
+interface ReadInputs {
+  readonly given: Given;
+  /** Name, value as it was understood, what it is. */
+  readonly shown: readonly (readonly [string, string, string])[];
+}
+
+function readInputs(calculation: Calculation, typed: readonly string[]): ReadInputs | { problem: string } {
+  const values = new Map<string, readonly (Quantity | number)[]>();
+  for (const one of typed) {
+    const [, name, text] = /^([^=]*)=(.*)$/su.exec(one) ?? [];
+    if (name === undefined || text === undefined)
+      return { problem: `“${one}” is not a name, an equals sign and a value, such as ${calculation.example[0]}.` };
+    const input = calculation.inputs.find((known) => known.name === name.trim());
+    if (input === undefined) {
+      const near = nearest(
+        name.trim(),
+        calculation.inputs.map((known) => known.name),
+      );
+      return {
+        problem: `${calculation.name} has no figure ${name.trim()}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : `It has ${calculation.inputs.map((known) => known.name).join(', ')}.`}`,
+      };
+    }
+    if (values.has(input.name)) return { problem: `${input.name} is given twice. Take one out.` };
+    const read = readValues(input, text);
+    if ('problem' in read) return { problem: `${input.name}: ${read.problem}` };
+    values.set(input.name, read.values);
+  }
+  const other = unlike(calculation, values);
+  if (other !== null) return { problem: other };
+  const missing = calculation.inputs.filter((input) => input.optional !== true && !values.has(input.name));
+  if (missing.length > 0)
+    return { problem: `Not given: ${missing.map((input) => input.name).join(', ')}.\n${usage(calculation)}` };
+  return {
+    given: givenOf(values),
+    shown: calculation.inputs.flatMap((input) => {
+      const known = values.get(input.name);
+      return known === undefined ? [] : [[input.name, known.map(shownValue).join(', '), input.words] as const];
+    }),
+  };
+}
+
+/** Figures of `same` kind that are not. */
+function unlike({ inputs }: Calculation, values: ReadonlyMap<string, readonly (Quantity | number)[]>): string | null {
+  const alike = inputs.filter(({ name, kind }) => kind === 'same' && values.has(name));
+  const kinds = alike.map(({ name }) => kindOfUnit((values.get(name)![0] as Quantity).unit));
+  const odd = kinds.findIndex((kind) => kind !== kinds[0]);
+  return odd < 0
+    ? null
+    : `${alike[0]!.name} is a ${kinds[0]}, and ${alike[odd]!.name} a ${kinds[odd]}: they must be of one kind. Look at the units.`;
+}
+
+function shownValue(value: Quantity | number): string {
+  return typeof value === 'number' ? String(value) : formatQuantity(value);
+}
+
+function readValues(input: Input, text: string): { values: readonly (Quantity | number)[] } | { problem: string } {
+  const texts = input.many === true ? text.split(',').map((one) => one.trim()) : [text.trim()];
+  const values: (Quantity | number)[] = [];
+  for (const one of texts) {
+    if (input.kind === 'number') {
+      const read = readNumber(one);
+      if ('problem' in read) return read;
+      values.push(Number(read.number));
+      continue;
+    }
+    const read = readQuantity(one);
+    if ('problem' in read) return { problem: read.problem };
+    if (input.kind !== 'same' && !kindAdmits(kindOf(input.kind), read.quantity.unit))
+      return {
+        problem: `${formatQuantity(read.quantity)} is a ${kindOfUnit(read.quantity.unit)}, and a ${input.kind} is asked for. Look at the unit.`,
+      };
+    values.push(read.quantity);
+  }
+  return { values };
+}
+
+function givenOf(values: ReadonlyMap<string, readonly (Quantity | number)[]>): Given {
+  return {
+    has: (name) => values.has(name),
+    quantity: (name) => values.get(name)![0] as Quantity,
+    quantities: (name) => values.get(name)! as readonly Quantity[],
+    number: (name) => values.get(name)![0] as number,
+    numbers: (name) => values.get(name)! as readonly number[],
+  };
+}
