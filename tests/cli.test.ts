@@ -203,6 +203,27 @@ describe('specs', () => {
   });
 });
 
+describe('work-out', () => {
+  it('lists calculations, says what one asks for, and works it out with its way', () => {
+    expect(handtight('work-out').stdout).toMatch(/^choose-shim +The shim that/mu);
+    expect(handtight('work-out', 'wrench-setting').stdout).toContain('For example: handtight work-out wrench-setting');
+    const made = handtight('work-out', 'wrench-setting', 'torque=30 lbf·ft', 'wrench=12 in', 'adapter=6 in');
+    expect(made).toMatchObject({ status: 0, stdout: expect.stringMatching(/setting 20.lbf·ft\n$/u) });
+    expect(made.stdout).toContain('Source: TM 9-254');
+  });
+
+  it('answers a slip with the nearest, and figures that make no sense with what to do', () => {
+    expect(handtight('work-out', 'chose-shim')).toMatchObject({
+      status: 2,
+      stderr: expect.stringContaining('Did you mean choose-shim?'),
+    });
+    expect(handtight('work-out', 'shim-rate', 'stiffness=200 N/mm', 'guide=4 mm', 'seat=4 mm')).toMatchObject({
+      status: 2,
+      stderr: expect.stringContaining('no pressure would lift this needle'),
+    });
+  });
+});
+
 describe('explain', () => {
   it('prints the page of a rule, lists them, and answers a slip with the nearest', () => {
     expect(handtight('explain', 'left-hand-tight').stdout).toMatch(/Why it matters at the bench/u);

@@ -1,13 +1,17 @@
 import { fitLine, newPointAt } from '../calculations/fit-line.ts';
 import { leastSpread } from '../calculations/matching.ts';
 import { base, quantityOf } from '../calculations/measured.ts';
-import { amount, compare, formatQuantity, sizesOf } from '../quantities/index.ts';
+import { type ShimChoice, shimAdvice } from '../calculations/shim-advice.ts';
+import { amount, compare, formatQuantity, kindOfUnit, sizesOf } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
 import type { Calculation, Given } from './calculation.ts';
 import { figure, plain } from './figures.ts';
 
 /** Most sizes of a drawer that are looked through. */
 const mostSizes = 2000;
+
+/** Most sizes of which all pairs are looked through. */
+const mostOfStacks = 200;
 
 /** Thicknesses of the drawer: a list, or from, to and by. */
 function drawer(given: Given): readonly Quantity[] | { problem: string } {
@@ -25,7 +29,150 @@ function drawer(given: Given): readonly Quantity[] | { problem: string } {
   return sizes;
 }
 
+/** As the sheet says it: `Fit 1.45 mm (now 1.30 mm): expect 253 bar, 249 bar to 257 bar`. */
+function sentence({ shims, expected, low, high }: ShimChoice, now: Quantity): string {
+  const doubt = low.number === high.number ? '' : `, ${figure(low)} to ${figure(high)} (95 %)`;
+  return `fit ${shims.map((shim) => formatQuantity(shim)).join(' and ')} (now ${formatQuantity(now)}): expect ${figure(expected)}${doubt}`;
+}
+
 export const shimCalculations: readonly Calculation[] = [
+  {
+    name: 'choose-shim',
+    title: 'The shim that most surely brings a reading into its window',
+    formula: [
+      'expected = reading + rate · (shim − shim now in) − settling',
+      'doubt = √((shim − shim now in)² · rate error² + 2 · scatter²)',
+    ],
+    source: 'Straight line; a second opening and its rate are given or fitted, never taken from the needle',
+    inputs: [
+      { name: 'reading', kind: 'pressure', words: 'what the unit reads now' },
+      { name: 'now', kind: 'length', words: 'shim that is in' },
+      { name: 'low', kind: 'pressure', words: 'low end of the window' },
+      { name: 'high', kind: 'pressure', words: 'high end of the window' },
+      { name: 'aim', kind: 'pressure', words: 'where it should land; the middle where none is given', optional: true },
+      { name: 'rate', kind: 'rate', words: 'what a shim brings' },
+      { name: 'rate-error', kind: 'rate', words: 'standard error of the rate (fit-rate works it out)', optional: true },
+      {
+        name: 'scatter',
+        kind: 'pressure',
+        words: 'standard deviation of one reading of the same build',
+        optional: true,
+      },
+      { name: 'settling', kind: 'pressure', words: 'what a new spring will lose by settling', optional: true },
+      { name: 'shims', kind: 'length', words: 'thicknesses in the drawer', many: true, optional: true },
+      { name: 'from', kind: 'length', words: 'or the thinnest,', optional: true },
+      { name: 'to', kind: 'length', words: 'the thickest,', optional: true },
+      { name: 'by', kind: 'length', words: 'and the step', optional: true },
+      { name: 'together', kind: 'number', words: 'shims that may lie on each other: 1 or 2', optional: true },
+    ],
+    example: [
+      'reading=231 bar',
+      'now=1.30 mm',
+      'low=250 bar',
+      'high=258 bar',
+      'rate=96 bar per mm',
+      'rate-error=4 bar per mm',
+      'scatter=1 bar',
+      'from=1.00 mm',
+      'to=1.95 mm',
+      'by=0.05 mm',
+    ],
+    work(given) {
+      const optional = (name: string) => (given.has(name) ? given.quantity(name) : null);
+      const [rate, low, high, now] = ['rate', 'low', 'high', 'now'].map((name) => given.quantity(name)) as [
+        Quantity,
+        Quantity,
+        Quantity,
+        Quantity,
+      ];
+      if (kindOfUnit(rate.unit) !== 'setting rate' || base(rate) <= 0)
+        return { problem: 'The rate of a shim is over nothing, in pressure per length, such as 96 bar per mm.' };
+      if (compare(low, high) === 1) return { problem: 'The low end of the window is over the high one.' };
+      const doubts = ['rate-error', 'scatter', 'settling'].filter((name) => given.has(name));
+      if (doubts.some((name) => base(given.quantity(name)) < 0))
+        return { problem: `${doubts.join(', ')}: none of them can be under nothing.` };
+      if (given.has('rate-error') && kindOfUnit(given.quantity('rate-error').unit) !== 'setting rate')
+        return { problem: 'The error of the rate has the unit of the rate, such as 4 bar per mm.' };
+      const together = given.has('together') ? given.number('together') : 1;
+      if (together !== 1 && together !== 2)
+        return { problem: 'One shim or two lie on each other: together is 1 or 2.' };
+      const sizes = drawer(given);
+      if ('problem' in sizes) return sizes;
+      if (together === 2 && sizes.length > mostOfStacks)
+        return { problem: `Stacks of two are looked through for at most ${mostOfStacks} sizes. Give fewer.` };
+      const advice = shimAdvice({
+        reading: given.quantity('reading'),
+        now,
+        low,
+        high,
+        aim: optional('aim'),
+        rate,
+        rateError: optional('rate-error'),
+        scatter: optional('scatter'),
+        settling: optional('settling'),
+        drawer: sizes.map((thickness) => ({ thickness, count: null })),
+        stacks: together === 2,
+      });
+      const steps = [`${sizes.length} sizes in the drawer, rate ${figure(rate)}`];
+      if ('choice' in advice) {
+        const { choice } = advice;
+        const sure =
+          choice.low.number === choice.high.number ? [] : [`lands in the window: ${plain(choice.probability * 100)} %`];
+        return { steps, answer: [sentence(choice, now), ...sure] };
+      }
+      const { nothing } = advice;
+      switch (nothing.reason) {
+        case 'empty':
+          return { problem: 'There is no shim in the drawer.' };
+        case 'too thin':
+          return {
+            steps,
+            answer: [`Nothing in the drawer is thick enough. The most it can do: ${sentence(nothing.nearest, now)}.`],
+          };
+        case 'too thick':
+          return {
+            steps,
+            answer: [`Nothing in the drawer is thin enough. The least it can do: ${sentence(nothing.nearest, now)}.`],
+          };
+        case 'too coarse':
+          return {
+            steps,
+            answer: [
+              'The drawer steps over the window:',
+              `  ${sentence(nothing.under, now)}`,
+              `  ${sentence(nothing.over, now)}`,
+              'Grind a shim between the two, or put finer ones into the drawer.',
+            ],
+          };
+      }
+    },
+  },
+  {
+    name: 'turn-screw',
+    title: 'How far to turn an adjusting screw',
+    formula: ['turns = (aim − reading) / rate'],
+    source: 'Straight line',
+    inputs: [
+      { name: 'reading', kind: 'pressure', words: 'what the unit reads now' },
+      { name: 'aim', kind: 'pressure', words: 'what it should read' },
+      { name: 'rate', kind: 'rate', words: 'what one turn in brings' },
+    ],
+    example: ['reading=231 bar', 'aim=254 bar', 'rate=25 bar per turn'],
+    work(given) {
+      const rate = given.quantity('rate');
+      if (kindOfUnit(rate.unit) !== 'screw rate' || base(rate) <= 0)
+        return { problem: 'The rate of a screw is over nothing, in pressure per turn, such as 25 bar per turn.' };
+      const turns = (base(given.quantity('aim')) - base(given.quantity('reading'))) / base(rate);
+      return {
+        steps: [`turns = (${figure(given.quantity('aim'))} − ${figure(given.quantity('reading'))}) / ${figure(rate)}`],
+        answer: [
+          turns === 0
+            ? 'it stands where it should'
+            : `${plain(Math.abs(turns))} ${Math.abs(turns) === 1 ? 'turn' : 'turns'} ${turns > 0 ? 'in' : 'out'}, ${plain(Math.abs(turns) * 360)}°`,
+        ],
+      };
+    },
+  },
   {
     name: 'fit-rate',
     title: 'What a shim brings, fitted from readings of the shop',
@@ -104,8 +251,8 @@ export const shimCalculations: readonly Calculation[] = [
       if (readings.length !== now.length)
         return { problem: `${readings.length} readings and ${now.length} shims: give the shim that is in each unit.` };
       const rate = amount(given.quantity('rate'));
-      if (rate.compare(0) <= 0)
-        return { problem: 'The rate must be over nothing: a thicker shim brings more pressure.' };
+      if (kindOfUnit(given.quantity('rate').unit) !== 'setting rate' || rate.compare(0) <= 0)
+        return { problem: 'The rate of a shim is over nothing, in pressure per length, such as 96 bar per mm.' };
       const [low, high] = [given.quantity('low'), given.quantity('high')];
       if (compare(low, high) === 1) return { problem: 'The low end of the window is over the high one.' };
       const sizes = drawer(given);

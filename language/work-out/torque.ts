@@ -1,5 +1,6 @@
 import { settingThroughAdapter } from '../calculations/adapter.ts';
 import { preloadByFactor, torqueByFactor, torqueByFriction } from '../calculations/preload.ts';
+import { proofLoad, propertyClasses, shareOfProofLoad, stressArea } from '../calculations/proof-load.ts';
 import type { Calculation, Input } from './calculation.ts';
 import { figure, plain } from './figures.ts';
 
@@ -111,6 +112,48 @@ export const torqueCalculations: readonly Calculation[] = [
           `lever = ${figure(given.quantity('pitch'))} / 2π + ${plain(given.number('thread-friction'))} · ${figure(given.quantity('thread-radius'))} / cos 30° + ${plain(given.number('face-friction'))} · ${figure(given.quantity('face-radius'))}`,
         ],
         answer: [`torque ${figure(made)}`],
+      };
+    },
+  },
+  {
+    name: 'proof-load',
+    title: 'How far a torque loads a solid bolt or stud (never a hollow nut or holder)',
+    formula: [
+      'stress area = π/4 · (d − 0.9382 · P)²',
+      'preload = torque / (K · d)',
+      'share = preload / (proof stress · stress area)',
+    ],
+    source: 'ISO 898-1 (stress area, and proof stress by class: from memory); nut factor as in Shigley (from memory)',
+    inputs: [
+      torque,
+      diameter,
+      { name: 'pitch', kind: 'length', words: 'pitch of the metric thread' },
+      { name: 'class', kind: 'number', words: `property class on the head: ${propertyClasses.join(', ')}` },
+      factor,
+    ],
+    example: ['torque=50 N·m', 'diameter=8 mm', 'pitch=1.25 mm', 'class=8.8', 'factor=0.2'],
+    work(given) {
+      const [size, pitch] = [given.quantity('diameter'), given.quantity('pitch')];
+      const propertyClass = given.number('class').toFixed(1);
+      if (!propertyClasses.includes(propertyClass))
+        return {
+          problem: `There is no class ${propertyClass}: they are ${propertyClasses.join(', ')}. Read it off the head.`,
+        };
+      const bolt = { diameter: size, pitch, propertyClass };
+      const area = stressArea(size, pitch);
+      const load = proofLoad(size, pitch, propertyClass);
+      const share = shareOfProofLoad(given.quantity('torque'), bolt, given.number('factor'));
+      const preload = preloadByFactor(given.quantity('torque'), size, given.number('factor'));
+      if (area === null || load === null || share === null || preload === null) return { problem: over };
+      return {
+        steps: [
+          `stress area = π/4 · (${figure(size)} − 0.9382 · ${figure(pitch)})² = ${plain(area * 1e6)} mm²`,
+          `proof load = ${figure(load)}`,
+          `preload = ${figure(given.quantity('torque'))} / (${plain(given.number('factor'))} · ${figure(size)}) = ${figure(preload)}`,
+        ],
+        answer: [
+          `${plain(share * 100)} % of the proof load${share > 1 ? ': the bolt stretches for good. Look at the torque, the thread and the class again' : ''}`,
+        ],
       };
     },
   },

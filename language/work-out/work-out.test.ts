@@ -119,6 +119,35 @@ describe('answers', () => {
     expect(answer('match-set', ...set)).toMatch(/Say what is in the drawer/u);
   });
 
+  it('of a shim: one that fits, or why none does', () => {
+    const unit = ['reading=240 bar', 'now=1.30 mm', 'low=250 bar', 'high=258 bar', 'rate=100 bar per mm'];
+    expect(answer('choose-shim', ...unit, 'shims=1.40 mm, 1.45 mm')).toBe('fit 1.45 mm (now 1.30 mm): expect 255 bar');
+    expect(answer('choose-shim', ...unit, 'shims=0.70 mm, 0.75 mm', 'together=2')).toBe(
+      'fit 0.70 mm and 0.75 mm (now 1.30 mm): expect 255 bar',
+    );
+    expect(answer('choose-shim', ...unit, 'shims=1.45 mm', 'scatter=1 bar')).toMatch(
+      /expect 255 bar, 252\.23 bar to 257\.77 bar \(95 %\)\nlands in the window: 98\.2/u,
+    );
+    expect(answer('choose-shim', ...unit, 'shims=1.35 mm')).toMatch(/^Nothing in the drawer is thick enough/u);
+    expect(answer('choose-shim', ...unit, 'shims=1.60 mm')).toMatch(/^Nothing in the drawer is thin enough/u);
+    expect(answer('choose-shim', ...unit, 'shims=1.35 mm, 1.50 mm')).toMatch(/^The drawer steps over the window/u);
+    expect(answer('choose-shim', ...unit.slice(0, 4), 'rate=25 bar per turn', 'shims=1.5 mm')).toMatch(
+      /in pressure per length/u,
+    );
+  });
+
+  it('of a screw, and of a bolt', () => {
+    const screw = ['reading=270 bar', 'aim=250 bar'];
+    expect(answer('turn-screw', ...screw, 'rate=20 bar per turn')).toBe('1 turn out, 360°');
+    expect(answer('turn-screw', ...screw, 'rate=96 bar per mm')).toMatch(/in pressure per turn/u);
+    const bolt = ['diameter=8 mm', 'pitch=1.25 mm', 'factor=0.2'];
+    expect(answer('proof-load', ...bolt, 'class=8.8', 'torque=50 N·m')).toMatch(
+      /^147\.18 % of the proof load: the bolt/u,
+    );
+    expect(answer('proof-load', ...bolt, 'class=8.8', 'torque=20 N·m')).toBe('58.871 % of the proof load');
+    expect(answer('proof-load', ...bolt, 'class=7.7', 'torque=20 N·m')).toMatch(/There is no class 7\.7/u);
+  });
+
   it('of readings of the shop: three at least, and a thicker shim brings more', () => {
     expect(answer('fit-rate', 'shims=1.2 mm, 1.3 mm', 'pressures=220 bar, 230 bar')).toMatch(
       /three readings at least/u,
