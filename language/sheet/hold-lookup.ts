@@ -14,6 +14,7 @@ import {
 } from '../quantities/index.ts';
 import { unitOfLimit, withStanding } from './figures.ts';
 import { specLimits, standingOf } from './limits.ts';
+import { lookupsOf } from './lookups.ts';
 import type { Lookup } from './model.ts';
 import { inSentence, specTitle } from './names.ts';
 import { type Setting, stageSteps } from './setting.ts';
@@ -46,26 +47,15 @@ export function holdLookup(setting: Setting, step: Step, where: Where): Lookup[]
           number: name,
           limit: specLimits(procedure, spec, name)?.rebuilt ?? null,
         }));
-  const tables = new Map<string, { numbers: string[]; pairs: Lookup['pairs']; unit: string }>();
-  for (const { number, limit } of limits) {
-    if (limit === null) continue;
-    const judged = withStanding(limit, { standing: standingOf(setting) }).limit;
-    const made = pairsOf(setting, step, where, judged, amount, hold.relation === 'below' ? sub : add);
-    if (made === null) continue;
-    const key = JSON.stringify(made);
-    const known = tables.get(key);
-    if (known === undefined) tables.set(key, { numbers: [number], ...made });
-    else known.numbers.push(number);
-  }
-  const all = [...tables.values()];
-  const alone = all.length === 1 && all[0]!.numbers.length === limits.length;
-  return all.map((table) => ({
-    title: [alone ? '' : table.numbers.join(', '), words.lookup.title(inSentence(specTitle(procedure, spec)))]
-      .filter((word) => word !== '')
-      .join(': '),
-    from: `${words.lookup.from}, ${table.unit}`,
-    to: `${words.lookup.to}, ${table.unit}`,
-    pairs: table.pairs,
+  const cases = limits.map(({ number, limit }) => {
+    const judged = limit === null ? null : withStanding(limit, { standing: standingOf(setting) }).limit;
+    const change = hold.relation === 'below' ? sub : add;
+    return { number, made: judged === null ? null : pairsOf(setting, step, where, judged, amount, change) };
+  });
+  return lookupsOf(cases, ({ unit }) => ({
+    title: words.lookup.title(inSentence(specTitle(procedure, spec))),
+    from: `${words.lookup.from}, ${unit}`,
+    to: `${words.lookup.to}, ${unit}`,
   }));
 }
 

@@ -149,7 +149,7 @@ function limit({ label, value, also, source }: LimitLine): string {
 }
 
 function lookup({ title, from, to, pairs }: Lookup): string {
-  return `<table class="lookup"><caption>${escaped(title)}</caption>
+  return `<table class="lookup">${title === '' ? '' : `<caption>${escaped(title)}</caption>`}
 <tr><th scope="row">${escaped(from)}</th> ${pairs.map((pair) => `<td>${escaped(pair.from)}</td>`).join(' ')}</tr>
 <tr><th scope="row">${escaped(to)}</th> ${pairs.map((pair) => `<td><b>${escaped(pair.to)}</b></td>`).join(' ')}</tr></table>`;
 }

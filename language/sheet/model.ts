@@ -151,6 +151,7 @@ export interface LimitLine {
 
 /** Two rows, read from the first to the second. */
 export interface Lookup {
+  /** Empty: it goes on from the one above. */
   readonly title: string;
   readonly from: string;
   readonly to: string;

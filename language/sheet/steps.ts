@@ -12,6 +12,7 @@ import type { CautionBlock, Fact, StepBlock } from './model.ts';
 import { fluidTitle, inSentence, specTitle } from './names.ts';
 import { sentenceOf } from './sentences.ts';
 import { isShown, type Setting } from './setting.ts';
+import { shimLookup } from './shim-lookup.ts';
 import { toolUnit, toolWords } from './units.ts';
 import { words } from './words.ts';
 
@@ -39,7 +40,7 @@ export function stepBlock(
         : words.only(step.only.filter((name) => isShown(setting, { ...step, only: [name] })).join(', ')),
     sentence: sentenceOf(setting.procedure, step),
     limits: stepLimits(setting, step, place),
-    lookups: holdLookup(setting, step, place),
+    lookups: [...holdLookup(setting, step, place), ...shimLookup(setting, step, place)],
     facts: facts(setting, step, place),
     // A repair is done up to so many times: its boxes stand in the rows for the tries.
     grids: inRepair ? [] : stepGrids(setting, step, place),

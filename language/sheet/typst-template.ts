@@ -138,7 +138,7 @@ export const template = `
 )
 
 #let lookup(l) = {
-  block(above: 1.6mm, below: 1mm, text(size: 10pt, l.title))
+  if l.title != "" { block(above: 1.6mm, below: 1mm, text(size: 10pt, l.title)) }
   table(
     columns: (auto,) + (auto,) * l.pairs.len(),
     stroke: hair, inset: (x: 1.6mm, y: 1.2mm), align: center + horizon,

@@ -134,6 +134,9 @@ export const words = {
     title: (name: string) => `What to hold, by the ${name} read`,
     from: 'Read',
     to: 'Hold',
+    shim: (part: string, reading: string, aim: string) =>
+      `Change of ${part}, by the ${reading} read, to bring it to ${aim}`,
+    change: 'Change by',
   },
   fail: {
     if: 'If it fails:',

@@ -1,0 +1,77 @@
+import { describe, expect, it } from 'vitest';
+import { checkFiles } from '../check.ts';
+import { instead, procedureWith } from '../rules/sound-procedure.ts';
+import { settingOf } from './setting.ts';
+import { shimLookup } from './shim-lookup.ts';
+
+/** The tables of the repair's `choose`, with plain blanks and signs. */
+function tables(change: Parameters<typeof procedureWith>[0] = {}) {
+  const { procedures } = checkFiles([{ uri: 'x', text: procedureWith(change) }]);
+  const { procedure } = procedures[0]!;
+  const step = procedure.repairs.flatMap(({ steps }) => steps).find(({ verb }) => verb === 'choose')!;
+  const setting = settingOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
+  const plain = (text: string) => text.replaceAll('\u00a0', ' ').replaceAll('−', '-');
+  return shimLookup(setting, step, { station: 'tester' }).map(({ title, from, to, pairs }) => ({
+    title: plain(title),
+    heads: [plain(from), plain(to)],
+    pairs: pairs.map((pair) => [plain(pair.from), plain(pair.to)] as const),
+  }));
+}
+
+const stock = (text: string) => ({ shop: instead('by 0.05 mm', text) });
+
+describe('a shim for a reading, on the sheet', () => {
+  it('has a title for each part number, and rows that can be read', () => {
+    const all = tables();
+    expect(all.map(({ title }) => title).filter((title) => title !== '')).toEqual([
+      expect.stringMatching(/^A-250: Change of setting shim, by the opening read, to bring it to 250 bar$/u),
+      expect.stringMatching(/^A-220: Change of setting shim/u),
+    ]);
+    for (const { pairs, heads } of all) {
+      expect(pairs.length).toBeLessThanOrEqual(7);
+      expect(heads).toEqual(['Read, bar', 'Change by, mm']);
+    }
+  });
+
+  it('gives every mark of the gauge one change, the one that brings it nearest to the aim', () => {
+    const [first, ...rest] = tables();
+    const rows = [
+      first!,
+      ...rest.slice(
+        0,
+        rest.findIndex(({ title }) => title !== ''),
+      ),
+    ];
+    const pairs = rows.flatMap((row) => row.pairs);
+    const rate = 3 / 0.0254;
+    let next: number | null = null;
+    for (const [read, change] of pairs) {
+      const [low, high] = read.split('–').map(Number) as [number, number?];
+      if (next !== null) expect(high ?? low).toBe(next);
+      next = low - 1;
+      for (const reading of [low, high ?? low]) {
+        const off = (shim: number) => Math.abs(reading + rate * shim - 250);
+        const own = Number(change);
+        expect(off(own)).toBeLessThanOrEqual(off(own + 0.05) + 1e-9);
+        expect(off(own)).toBeLessThanOrEqual(off(own - 0.05) + 1e-9);
+      }
+    }
+    // 15 % under 250 bar is 212.5: as low as a settled unit is looked for where no limit in service says it.
+    expect(next).toBeLessThanOrEqual(213);
+  });
+
+  it('is not made where the drawer has no even steps, or no rate is given', () => {
+    const uneven = {
+      shop: (text: string) => text.replace(/from 1\.00 mm to \S+ mm by 0\.05 mm/u, 'of 1.00 mm, 1.10 mm, 1.15 mm'),
+    };
+    expect(tables(uneven)).toEqual([]);
+    const bare = { repairs: instead(' by shim-rate', '') };
+    expect(tables(bare)).toEqual([]);
+  });
+
+  it('does not grow beyond four rows, however fine the drawer is', () => {
+    const fine = tables(stock('by 0.01 mm'));
+    expect(fine.length).toBeLessThanOrEqual(8);
+    expect(fine.flatMap(({ pairs }) => pairs).length).toBeLessThanOrEqual(56);
+  });
+});
