@@ -15,6 +15,7 @@ import { isShown, type Setting } from './setting.ts';
 import { shimLookup } from './shim-lookup.ts';
 import { toolUnit, toolWords } from './units.ts';
 import { words } from './words.ts';
+import { wrenchSettings } from './wrench-setting.ts';
 
 /** One step with everything that stands around it, in reading order. */
 export function stepBlock(
@@ -93,6 +94,7 @@ function facts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
       label: label.with,
       text: toolWords(setting.procedure, tool),
     })),
+    ...wrenchSettings(setting, step),
     ...(step.holder !== null && step.verb !== 'clamp' ? [{ label: label.held, text: step.holder }] : []),
     ...jointFacts(setting, step),
     ...(step.passes.length > 0

@@ -97,6 +97,9 @@ export const words = {
   },
   facts: {
     with: 'With',
+    setOn: (wrench: string) => `Set on ${wrench}, for the adapter`,
+    between: (least: string | null, most: string | null) =>
+      least === null ? `at most ${most}` : most === null ? `at least ${least}` : `${least} to ${most}`,
     held: 'Held by',
     thread: 'Thread',
     oilThread: 'Oil the threads',

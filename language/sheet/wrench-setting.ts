@@ -1,0 +1,89 @@
+import type Fraction from 'fraction.js';
+import { changesSetting, settingThroughAdapter } from '../calculations/adapter.ts';
+import type { Step } from '../model/procedure.ts';
+import { decimalsOf, exactText, powerBelow, type Rounding, rounded, tenTo, toStep } from '../quantities/decimal.ts';
+import { convert, formatQuantity, type Limit, type Quantity, type UnitName, window } from '../quantities/index.ts';
+import { withStanding } from './figures.ts';
+import { specLimits, standingOf } from './limits.ts';
+import type { Fact } from './model.ts';
+import type { Setting } from './setting.ts';
+import { words } from './words.ts';
+
+/** Places tried beyond the marks of the wrench, or beyond three figures, until the setting lies inside the limit. */
+const finerPlaces = 3;
+
+/**
+ * What to set on a wrench that turns the nut through an adapter, for each part number that differs: nobody works it out
+ * at the bench. On the marks of the wrench where one lies inside the limit; the ends of a range round inwards.
+ */
+export function wrenchSettings(setting: Setting, step: Step): Fact[] {
+  if (step.verb !== 'torque' && step.verb !== 'lock') return [];
+  return step.tools.flatMap((use) => {
+    if (use.form !== 'asset' || use.adapter === null || !changesSetting(use.adapter)) return [];
+    const { adapter } = use;
+    const wrench = setting.procedure.shop.assets.find(({ name }) => name === use.name);
+    const length = wrench?.length ?? null;
+    if (wrench === undefined || length === null) return [];
+    const byText = new Map<string, string[]>();
+    for (const { number, limit } of limitsOf(setting, step)) {
+      const unit = wrench.range?.high.unit ?? null;
+      const text = settingText(limit, wrench.graduated, unit, (torque) =>
+        settingThroughAdapter(torque, length, adapter),
+      );
+      if (text !== null) byText.set(text, [...(byText.get(text) ?? []), number]);
+    }
+    return [...byText].map(([text, numbers]) => ({
+      label: words.facts.setOn(wrench.name),
+      text: byText.size === 1 ? text : `${numbers.join(', ')}: ${text}`,
+    }));
+  });
+}
+
+function limitsOf(setting: Setting, { limit: use }: Step): { number: string; limit: Limit }[] {
+  if (use === null) return [];
+  const numbers = setting.numbers.length === 0 ? [''] : setting.numbers.map(({ name }) => name);
+  return numbers.flatMap((number) => {
+    const limit =
+      use.form === 'limit'
+        ? use.limit
+        : specLimits(setting.procedure, use.spec, number === '' ? null : number)?.rebuilt;
+    return limit == null ? [] : [{ number, limit: withStanding(limit, { standing: standingOf(setting) }).limit }];
+  });
+}
+
+/** `53.3 N·m`; `48.9 N·m to 57.8 N·m` where the limit names no value to aim at. Null: there is nothing to set. */
+function settingText(
+  limit: Limit,
+  mark: Quantity | null,
+  wrenchUnit: UnitName | null,
+  through: (torque: Quantity) => Quantity | null,
+): string | null {
+  const { low, high, nominal } = window(limit);
+  const first = nominal ?? low ?? high;
+  if (first === null) return null;
+  const unit = wrenchUnit ?? first.unit;
+  const onWrench = (torque: Quantity | null): Fraction | null => {
+    const setting = torque === null ? null : through(torque);
+    return setting === null ? null : convert(setting, unit);
+  };
+  const [from, to, aim] = [onWrench(low), onWrench(high), onWrench(nominal)];
+  const about = aim ?? from ?? to;
+  if (about === null || about.compare(0) <= 0) return null;
+  for (let finer = 0; finer <= finerPlaces; finer++) {
+    const step = (mark !== null && mark.unit === unit ? convert(mark, unit)! : tenTo(powerBelow(about) - 2)).div(
+      tenTo(finer),
+    );
+    const decimals = decimalsOf(exactText(step));
+    const print = (value: Fraction) => formatQuantity({ number: rounded(value, decimals, 'nearest'), unit });
+    const onStep = (value: Fraction, rounding: Rounding) => toStep(value, step, rounding);
+    if (aim !== null) {
+      const set = onStep(aim, 'nearest');
+      if ((from === null || set.compare(from) >= 0) && (to === null || set.compare(to) <= 0)) return print(set);
+      continue;
+    }
+    const [least, most] = [from === null ? null : onStep(from, 'up'), to === null ? null : onStep(to, 'down')];
+    if (least !== null && most !== null && least.compare(most) > 0) continue;
+    return words.facts.between(least === null ? null : print(least), most === null ? null : print(most));
+  }
+  return null;
+}
