@@ -20,9 +20,9 @@ describe('what a gauge may read', () => {
     expect(read('1.6', '0.1')).toBeNull();
   });
 
-  it('limit ±0.003, expanded uncertainty 0.001, guarded in full: ±0.002', () => {
+  it('limit ±0.003, expanded uncertainty 0.001, fully guarded: ±0.002', () => {
     const limit = { low: q('-0.003', 'mm'), high: q('0.003', 'mm'), nominal: null };
-    expect(acceptance(limit, q('0.001', 'mm'), 'guarded in full', null)).toEqual({
+    expect(acceptance(limit, q('0.001', 'mm'), 'fully guarded', null)).toEqual({
       window: { low: q('-0.002', 'mm'), high: q('0.002', 'mm'), nominal: null },
       shut: false,
     });

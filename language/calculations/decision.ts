@@ -1,20 +1,14 @@
 import normalCdf from '@stdlib/stats-base-dists-normal-cdf';
 import type Fraction from 'fraction.js';
+import type { DecisionRule } from '../model/shop.ts';
 import { decimalValue, exactText, toStep } from '../quantities/decimal.ts';
 import { convertDifference } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
 import type { Window } from '../quantities/window.ts';
 import { base } from './measured.ts';
 
-/**
- * How a reading is judged. `simple`: a reading inside the limit passes, whatever the tool is good for. Guarded: the
- * limit is drawn in by a share of the tool's expanded uncertainty (two standard deviations): 0.83 of it by
- * ISO 14253-1:2017 (from memory), or all of it.
- */
-export type DecisionRule = 'simple' | 'guarded' | 'guarded in full';
-
 /** The share `r` of the uncertainty by which a limit is drawn in, as exact digits. */
-const shares: Readonly<Record<DecisionRule, string>> = { simple: '0', guarded: '0.83', 'guarded in full': '1' };
+const shares: Readonly<Record<DecisionRule, string>> = { simple: '0', guarded: '0.83', 'fully guarded': '1' };
 
 /**
  * What a tool may show so that the true value is inside the window: each end drawn in by `r · U`, then to the marks of

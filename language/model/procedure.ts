@@ -1,6 +1,6 @@
 import type { Kind, Limit, Quantity, RangeLimit } from '../quantities/types.ts';
 import type { Family } from './family.ts';
-import type { AssetKind, Shop } from './shop.ts';
+import type { AssetKind, DecisionRule, Shop } from './shop.ts';
 import type { Allow, Named, NameUse, Source } from './source.ts';
 import type { Verb } from './verbs.ts';
 
@@ -38,6 +38,8 @@ export interface SpecValue {
   /** The part that is new then (`new spring`); null: not said. */
   readonly whenNewPart?: string | null;
   readonly notRequired: boolean;
+  /** `acceptance guarded` of this limit; null: as the shop. */
+  readonly acceptance?: DecisionRule | null;
   readonly sourceText: string | null;
 }
 

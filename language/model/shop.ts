@@ -11,6 +11,7 @@ export interface Shop extends Named {
   readonly unlessStated: readonly StandingTolerance[];
   /** `air below 30 psi`: hand-held blowing stays under it; null: 29 CFR 1910.242(b) is taken. */
   readonly airBelow: Quantity | null;
+  readonly acceptance: Acceptance;
   /** Concessions on its stations, tools, fluids, stocks and standing rules. */
   readonly allow: readonly Allow[];
 }
@@ -74,5 +75,18 @@ export interface StandingTolerance {
   readonly source: Source;
   readonly kind: Kind;
   readonly limit: ToleranceOnly;
+  readonly sourceText: string | null;
+}
+
+/**
+ * How a reading is judged. `simple`: a reading inside the limit passes, whatever the tool is good for. Guarded: the
+ * limit is drawn in by a share of the tool's expanded uncertainty (two standard deviations): 0.83 of it by
+ * ISO 14253-1:2017 (from memory), or all of it.
+ */
+export type DecisionRule = 'simple' | 'guarded' | 'fully guarded';
+
+/** `acceptance guarded source "…"`; simple where the shop says nothing. */
+export interface Acceptance {
+  readonly rule: DecisionRule;
   readonly sourceText: string | null;
 }

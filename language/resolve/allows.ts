@@ -12,6 +12,7 @@ const statements: ReadonlySet<string> = new Set([
   'Master',
   'UnlessStated',
   'AirBelow',
+  'Acceptance',
   'Part',
   'Face',
   'Port',

@@ -1,14 +1,14 @@
 import type * as ast from '../grammar/generated/ast.ts';
 import type { Family } from '../model/family.ts';
 import type { Hazard, PartNumber, Procedure, Repair, Spec, SpecValue, Stage, Step } from '../model/procedure.ts';
-import type { Shop } from '../model/shop.ts';
+import type { DecisionRule, Shop } from '../model/shop.ts';
 import type { Allow, NameUse } from '../model/source.ts';
 import { kindOf } from '../quantities/index.ts';
 import { allowOf } from './allows.ts';
 import { type BodyBlock, bodyOf, type FindProcedure } from './body.ts';
 import type { Context } from './context.ts';
 import { limitOf, quantityOf } from './limits.ts';
-import { dateOf, named } from './shop.ts';
+import { dateOf, decisionRule, named } from './shop.ts';
 import { hazardOf, isAddressed, type MadeStep, type Names, StepMaker, unquoted } from './steps.ts';
 import { unreadLine } from './unread.ts';
 
@@ -241,6 +241,7 @@ function specValueOf(context: Context, node: ast.SpecValue | undefined, family: 
   let whenNew: SpecValue['whenNew'] = null;
   let whenNewPart: string | null = null;
   let sourceText: string | null = null;
+  let acceptance: DecisionRule | null = null;
   for (const more of node?.more ?? []) {
     if (more.$type === 'InService') inService = limitOf(context, more.limit);
     else if (more.$type === 'WhenNew') {
@@ -248,6 +249,7 @@ function specValueOf(context: Context, node: ast.SpecValue | undefined, family: 
       if (more.part !== undefined)
         whenNewPart = context.find(more.part, 'part', family.parts, context.source(more, 'part'))?.name ?? null;
     } else if (more.$type === 'SpecSource') sourceText = more.text;
+    else if (more.$type === 'SpecAcceptance') acceptance = decisionRule(more.rule);
   }
   return {
     rebuilt: limitOf(context, node?.rebuilt),
@@ -255,6 +257,7 @@ function specValueOf(context: Context, node: ast.SpecValue | undefined, family: 
     whenNew,
     whenNewPart,
     notRequired: node?.notRequired ?? false,
+    acceptance,
     sourceText,
   };
 }

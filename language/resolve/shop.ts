@@ -1,5 +1,16 @@
 import type * as ast from '../grammar/generated/ast.ts';
-import type { Asset, Fluid, FluidKind, Master, Shop, StandingTolerance, Station, Stock } from '../model/shop.ts';
+import type {
+  Acceptance,
+  Asset,
+  DecisionRule,
+  Fluid,
+  FluidKind,
+  Master,
+  Shop,
+  StandingTolerance,
+  Station,
+  Stock,
+} from '../model/shop.ts';
 import type { Source } from '../model/source.ts';
 import { kindOf, sizesOf } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
@@ -38,6 +49,7 @@ export function shopOf(context: Context, node: ast.Shop): Shop {
   const masters: ast.Master[] = [];
   const unlessStated: StandingTolerance[] = [];
   let airBelow: Quantity | null = null;
+  let acceptance: Acceptance | null = null;
   for (const item of node.items) {
     switch (item.$type) {
       case 'Station':
@@ -61,8 +73,24 @@ export function shopOf(context: Context, node: ast.Shop): Shop {
       case 'AirBelow':
         airBelow = quantityOf(context, item, 'limit', item.limit);
         break;
+      case 'Acceptance':
+        if (acceptance !== null)
+          context.syntax('The shop says twice how readings are judged. Take one out.', context.source(item));
+        acceptance ??= { rule: decisionRule(item.rule), sourceText: item.sourceText ?? null };
+        break;
       case 'Unread':
-        unreadLine(context, item, ['station', 'wrench', 'gauge', 'tool', 'fluid', 'stock', 'master', 'unless', 'air']);
+        unreadLine(context, item, [
+          'station',
+          'wrench',
+          'gauge',
+          'tool',
+          'fluid',
+          'stock',
+          'master',
+          'unless',
+          'air',
+          'acceptance',
+        ]);
         break;
     }
   }
@@ -82,8 +110,15 @@ export function shopOf(context: Context, node: ast.Shop): Shop {
     ),
     unlessStated,
     airBelow,
+    acceptance: acceptance ?? { rule: 'simple', sourceText: null },
     allow: allowsWithin(context, node),
   };
+}
+
+/** Words of one data rule come without the blanks between them. */
+export function decisionRule(words: string): DecisionRule {
+  if (words.startsWith('fully')) return 'fully guarded';
+  return words === 'guarded' ? 'guarded' : 'simple';
 }
 
 function masterOf(context: Context, node: ast.Master, stations: readonly Station[]): Master | null {

@@ -189,6 +189,7 @@ export const shop: Shop = {
     },
   ],
   airBelow: null,
+  acceptance: { rule: 'simple', sourceText: null },
   masters: [],
   allow: [],
 };

@@ -24,6 +24,7 @@ export function specLimits(
     whenNew: own.notRequired ? null : (own.whenNew ?? spec.whenNew),
     whenNewPart: own.whenNew === null ? spec.whenNewPart : own.whenNewPart,
     notRequired: own.notRequired,
+    acceptance: own.acceptance ?? spec.acceptance ?? null,
     sourceText: own.sourceText ?? spec.sourceText,
   };
 }
@@ -34,7 +35,7 @@ export type Which = 'rebuilt' | 'inService' | 'whenNew';
 export function stepLimits(setting: Setting, step: Step, where: Where): LimitLine[] {
   const lines: LimitLine[] = [];
   const test = step.test;
-  const use = step.limit ?? test?.within ?? readingSpec(setting, step);
+  const use = useOf(setting, step);
   if (use !== null) {
     const spec = use.form === 'spec' ? use.spec : null;
     lines.push(
@@ -47,6 +48,11 @@ export function stepLimits(setting: Setting, step: Step, where: Where): LimitLin
   if (test?.inTime != null) lines.push(writtenLine(setting, step, where, test.inTime));
   if (test?.spread != null) lines.push(writtenLine(setting, step, where, test.spread, words.boxes.spread));
   return lines;
+}
+
+/** What the figure of a step is held to: written in it, or its spec. */
+export function useOf(setting: Setting, step: Step): LimitUse | null {
+  return step.limit ?? step.test?.within ?? readingSpec(setting, step);
 }
 
 /** A `read` or `set` names its spec, if there is one. */

@@ -55,6 +55,13 @@ function numberWords({ procedure }: Setting, number: string): string {
   return title === number ? number : `${number} ${title}`;
 }
 
+/** The rule by which readings near a limit are judged, and where the shop has it from. */
+export function acceptanceText({ procedure }: Setting): TextBlock {
+  const { rule, sourceText } = procedure.shop.acceptance;
+  const source = sourceText === null ? '' : ` (${words.limits.source}: ${sourceText})`;
+  return { kind: 'text', text: `${words.acceptance.title}: ${words.acceptance[rule]}${source}`, strong: false };
+}
+
 /** Parts that are always renewed, and those that a step of a stage takes new. */
 export function renewTable(setting: Setting): TableBlock | null {
   const { family } = setting.procedure;

@@ -5,7 +5,7 @@ import { attemptGrids, unitGrids } from './boxes.ts';
 import { concessionsTable } from './concessions.ts';
 import { repairWords } from './fail-path.ts';
 import { documentTitle, headerOf, shortHash } from './header.ts';
-import { fluidsTable, numberTitles, renewTable, toolsTable, unitsTable } from './lists.ts';
+import { acceptanceText, fluidsTable, numberTitles, renewTable, toolsTable, unitsTable } from './lists.ts';
 import type { Block, CautionBlock, Fact, Sheet, TableBlock } from './model.ts';
 import { capital, inSentence, stationTitle, titleOf } from './names.ts';
 import { type Setting, type SheetOptions, settingOf, shownSteps } from './setting.ts';
@@ -87,6 +87,7 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
     numberTitles(setting),
     renewTable(setting),
     toolsTable(setting),
+    acceptanceText(setting),
     fluidsTable(setting),
     ...procedure.hazards.map(ownCaution),
     ...stages,

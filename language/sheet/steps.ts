@@ -6,6 +6,7 @@ import { stepGrids } from './boxes.ts';
 import { failPath } from './fail-path.ts';
 import { ceilingText, limitText } from './figures.ts';
 import { isGateStep } from './gates.ts';
+import { gaugeWindows } from './gauge-window.ts';
 import { holdLookup } from './hold-lookup.ts';
 import { figureText, rateText, stepLimits } from './limits.ts';
 import type { CautionBlock, Fact, StepBlock } from './model.ts';
@@ -95,6 +96,7 @@ function facts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
       text: toolWords(setting.procedure, tool),
     })),
     ...wrenchSettings(setting, step),
+    ...gaugeWindows(setting, step, place),
     ...(step.holder !== null && step.verb !== 'clamp' ? [{ label: label.held, text: step.holder }] : []),
     ...jointFacts(setting, step),
     ...(step.passes.length > 0

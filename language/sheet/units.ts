@@ -17,8 +17,8 @@ export function assetsAt(procedure: Procedure, station: string | null): Asset[] 
   return station === null ? [] : procedure.shop.assets.filter((asset) => asset.at === station);
 }
 
-/** What a tool reads: its range, and its marks if the shop says them. */
-export type Scale = Pick<Asset, 'range' | 'graduated'>;
+/** What a tool reads: its range, its marks, and how far it may be off, as far as the shop says. */
+export type Scale = Pick<Asset, 'range' | 'graduated'> & Partial<Pick<Asset, 'name' | 'within' | 'accuracyClass'>>;
 
 /**
  * The scale that a limit is read on: of the step's own tool, else of a gauge at the station. It measures the limit's

@@ -8,6 +8,13 @@ export const words = {
   foot: (hash: string) => `Printed from ${hash}. Superseded if a later revision exists.`,
   page: 'Page',
   of: 'of',
+  /** Decision rules by their standard names: JCGM 106:2012, ISO 14253-1. */
+  acceptance: {
+    title: 'Acceptance',
+    simple: 'simple, a reading inside its limit passes',
+    guarded: 'guarded, limits drawn in by 0.83 of the error of the tool',
+    'fully guarded': 'fully guarded, limits drawn in by the error of the tool',
+  },
   header: {
     family: 'Family',
     procedure: 'Procedure',
@@ -97,6 +104,8 @@ export const words = {
   },
   facts: {
     with: 'With',
+    mayRead: (tool: string) => `Passes if ${tool} shows`,
+    nothingPasses: 'no mark of it is safe to pass: take a finer one',
     setOn: (wrench: string) => `Set on ${wrench}, for the adapter`,
     between: (least: string | null, most: string | null) =>
       least === null ? `at most ${most}` : most === null ? `at least ${least}` : `${least} to ${most}`,

@@ -1,5 +1,6 @@
-import { acceptance, conformance, type DecisionRule, falseAccept } from '../calculations/decision.ts';
+import { acceptance, conformance, falseAccept } from '../calculations/decision.ts';
 import { errorOfClass } from '../calculations/tool-error.ts';
+import type { DecisionRule } from '../model/shop.ts';
 import { compare } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
 import type { Calculation, Given, Input } from './calculation.ts';
@@ -21,7 +22,7 @@ function ends(given: Given): { low: Quantity | null; high: Quantity | null } | {
 }
 
 /** By the share of the uncertainty that is kept away from the limit. */
-const ruleOf: Readonly<Record<string, DecisionRule>> = { '0': 'simple', '0.83': 'guarded', '1': 'guarded in full' };
+const ruleOf: Readonly<Record<string, DecisionRule>> = { '0': 'simple', '0.83': 'guarded', '1': 'fully guarded' };
 
 export const gaugeCalculations: readonly Calculation[] = [
   {

@@ -96,7 +96,7 @@ describe('answers', () => {
     expect(answer('gauge-window', ...limit.slice(0, 3), 'r=0.5', 'error=1 bar')).toMatch(/r is 0, 0.83 or 1, not 0.5/u);
   });
 
-  it('of a micrometer too: limit ±0.003 mm, uncertainty 0.001, guarded in full: ±0.002', () => {
+  it('of a micrometer too: limit ±0.003 mm, uncertainty 0.001, fully guarded: ±0.002', () => {
     expect(answer('gauge-window', 'low=9.997 mm', 'high=10.003 mm', 'error=0.001 mm', 'mark=0.001 mm', 'r=1')).toBe(
       'lowest reading that passes 9.998 mm\nhighest reading that passes 10.002 mm',
     );

@@ -83,7 +83,19 @@ function atBeginning(block: string | null): Wanted {
     case null:
       return words('shop', 'family', 'procedure', 'job', 'sequence');
     case 'shop':
-      return words('station', 'wrench', 'gauge', 'tool', 'fluid', 'stock', 'master', 'unless stated', 'air below');
+      return words(
+        'station',
+        'wrench',
+        'gauge',
+        'tool',
+        'fluid',
+        'stock',
+        'master',
+        'unless stated',
+        'air below',
+        'acceptance simple',
+        'acceptance guarded',
+      );
     case 'family':
       return words(
         'part',
@@ -226,7 +238,9 @@ function inProcedure(before: readonly string[]): Wanted {
       return before.length < 2 ? nothing : words('at', 'allow');
     case 'spec':
       if (before.length === 2 || (before.length === 3 && last === '"')) return words(...kindWords);
-      return before.length < 2 ? nothing : words('in service', 'at least', 'at most', 'new', 'not required', 'source');
+      return before.length < 2
+        ? nothing
+        : words('in service', 'at least', 'at most', 'new', 'not required', 'acceptance guarded', 'source');
     case 'number':
       return nothing;
     case 'instead':

@@ -1,0 +1,70 @@
+import { describe, expect, it } from 'vitest';
+import { checkFiles } from '../check.ts';
+import { instead, procedureWith } from '../rules/sound-procedure.ts';
+import { gaugeWindows } from './gauge-window.ts';
+import { acceptanceText } from './lists.ts';
+import { settingOf } from './setting.ts';
+
+/** The test of the opening, with another gauge, shop line and spec line. */
+function made(gauge: string, shop = '', spec = '') {
+  const text = procedureWith({
+    shop: (whole) => instead('class 0.25  graduated 1 bar', gauge)(whole).replace(/\}\n*$/u, `  ${shop}\n}\n`),
+    specs: instead('250 bar +8 -0', `250 bar +8 -0${spec}`),
+  });
+  const { findings, procedures } = checkFiles([{ uri: 'x', text }]);
+  const { procedure } = procedures[0]!;
+  const setting = settingOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
+  const step = procedure.stages.flatMap(({ steps }) => steps).find(({ verb }) => verb === 'test')!;
+  const plain = (words: string) => words.replaceAll('\u00a0', ' ');
+  return {
+    windows: gaugeWindows(setting, step, { station: 'tester' }).map(({ label, text: of }) => plain(`${label} ${of}`)),
+    rule: acceptanceText(setting).text,
+    syntax: findings.filter(({ rule }) => rule === 'syntax').map(({ message }) => message),
+  };
+}
+
+describe('what the gauge may show', () => {
+  it('is not said where acceptance is simple, and the sheet names that rule', () => {
+    expect(made('class 0.6  graduated 1 bar')).toEqual({
+      windows: [],
+      rule: 'Acceptance: simple, a reading inside its limit passes',
+      syntax: [],
+    });
+  });
+
+  it('of 250 bar +8 -0 and 220 +8 -0, guarded on 0 to 400 bar of class 0.6: 252 to 256, and 222 to 226', () => {
+    const guarded = made('class 0.6  graduated 1 bar', 'acceptance guarded  source "ISO 14253-1"');
+    expect(guarded.syntax).toEqual([]);
+    expect(guarded.windows).toEqual([
+      'Passes if PG-400 shows A-250: 252 bar to 256 bar',
+      'Passes if PG-400 shows A-220: 222 bar to 226 bar',
+    ]);
+    expect(guarded.rule).toBe(
+      'Acceptance: guarded, limits drawn in by 0.83 of the error of the tool (Source: ISO 14253-1)',
+    );
+  });
+
+  it('is guarded for one spec alone, and in full', () => {
+    // ±2.4 bar of class 0.6: 252.4 to 255.6, on whole marks 253 to 255.
+    expect(made('class 0.6  graduated 1 bar', '', ', acceptance fully guarded').windows).toEqual([
+      'Passes if PG-400 shows A-250: 253 bar to 255 bar',
+      'Passes if PG-400 shows A-220: 223 bar to 225 bar',
+    ]);
+  });
+
+  it('of class 1.6 is nothing, and that is said', () => {
+    expect(made('class 1.6  graduated 1 bar', 'acceptance guarded').windows).toEqual([
+      'Passes if PG-400 shows no mark of it is safe to pass: take a finer one',
+    ]);
+  });
+
+  it('is not said of a gauge of which the shop does not know how far it may be off', () => {
+    expect(made('graduated 1 bar', 'acceptance guarded').windows).toEqual([]);
+  });
+
+  it('refuses a second rule of the shop', () => {
+    expect(made('class 0.6', 'acceptance guarded\n  acceptance simple').syntax).toEqual([
+      'The shop says twice how readings are judged. Take one out.',
+    ]);
+  });
+});

@@ -1,0 +1,78 @@
+import { acceptance } from '../calculations/decision.ts';
+import { permissibleError } from '../calculations/tool-error.ts';
+import type { LimitUse, Step } from '../model/procedure.ts';
+import type { DecisionRule } from '../model/shop.ts';
+import { exactText } from '../quantities/decimal.ts';
+import { convertDifference, formatQuantity, kindOfUnit, type Limit, window } from '../quantities/index.ts';
+import { unitOfLimit, withStanding } from './figures.ts';
+import { specLimits, standingOf, useOf } from './limits.ts';
+import type { Fact } from './model.ts';
+import type { Setting } from './setting.ts';
+import { type Scale, scaleFor, type Where } from './units.ts';
+import { words } from './words.ts';
+
+/** Verbs that read a figure off a tool. */
+const reads: ReadonlySet<string> = new Set(['test', 'read', 'measure', 'check', 'set']);
+
+/**
+ * What a tool may show where the shop, or the spec, guards its limits: `252 to 256 bar`, one for each part number that
+ * differs. None where acceptance is simple: then the limit itself is what is read.
+ */
+export function gaugeWindows(setting: Setting, step: Step, where: Where): Fact[] {
+  const use = reads.has(step.verb) ? useOf(setting, step) : null;
+  if (use === null) return [];
+  const byText = new Map<string, { label: string; numbers: string[] }>();
+  const numbers = setting.numbers.length === 0 ? [null] : setting.numbers.map(({ name }) => name);
+  for (const number of numbers) {
+    const judged = judgedBy(setting, step, use, number);
+    if (judged === null || judged.rule === 'simple') continue;
+    const unit = unitOfLimit(judged.limit);
+    const scale = unit === null ? null : scaleFor(setting, step, where, kindOfUnit(unit), judged.limit);
+    const text = scale === null ? null : windowText(judged.limit, judged.rule, scale);
+    if (scale === null || text === null) continue;
+    const label = words.facts.mayRead(scale.name ?? words.tools.kinds.gauge.toLowerCase());
+    const key = `${label} ${text}`;
+    const known = byText.get(key);
+    if (known === undefined) byText.set(key, { label, numbers: [number ?? ''] });
+    else known.numbers.push(number ?? '');
+  }
+  const alone = byText.size === 1 && [...byText.values()][0]!.numbers.length === numbers.length;
+  return [...byText].map(([key, { label, numbers: of }]) => {
+    const text = key.slice(label.length + 1);
+    return { label, text: alone ? text : `${of.join(', ')}: ${text}` };
+  });
+}
+
+/** The limit that a reading is held to, and how it is judged. */
+function judgedBy(
+  setting: Setting,
+  step: Step,
+  use: LimitUse,
+  number: string | null,
+): { limit: Limit; rule: DecisionRule } | null {
+  const { acceptance: ofShop } = setting.procedure.shop;
+  const value = use.form === 'spec' ? specLimits(setting.procedure, use.spec, number) : null;
+  const limit = use.form === 'limit' ? use.limit : ((step.asFound ? value?.inService : null) ?? value?.rebuilt ?? null);
+  if (limit === null) return null;
+  return {
+    limit: withStanding(limit, { standing: standingOf(setting) }).limit,
+    rule: value?.acceptance ?? ofShop.rule,
+  };
+}
+
+/** Null: the shop does not say how far the tool may be off, or the limit has no end. */
+function windowText(limit: Limit, rule: DecisionRule, scale: Scale): string | null {
+  const exact = window(limit);
+  const end = exact.high ?? exact.low;
+  if (end === null) return null;
+  const { within = null, accuracyClass = null, range, graduated } = scale;
+  const error = permissibleError({ within, accuracyClass, range }, end);
+  const unit = range?.high.unit ?? graduated?.unit ?? end.unit;
+  const onScale = error === null ? null : convertDifference(error, unit);
+  if (onScale === null) return null;
+  const made = acceptance(exact, { number: exactText(onScale), unit }, rule, graduated);
+  if (made === null) return null;
+  if (made.shut) return words.facts.nothingPasses;
+  const { low, high } = made.window;
+  return words.facts.between(low === null ? null : formatQuantity(low), high === null ? null : formatQuantity(high));
+}
