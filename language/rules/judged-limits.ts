@@ -1,5 +1,5 @@
 import type { LimitUse, Procedure, Spec, Step } from '../model/procedure.ts';
-import type { Shop } from '../model/shop.ts';
+import type { DecisionRule, Shop } from '../model/shop.ts';
 import { kindAdmits, kindOfUnit, quantitiesOf } from '../quantities/index.ts';
 import type { Limit } from '../quantities/types.ts';
 
@@ -8,6 +8,8 @@ export interface Judged {
   readonly limit: Limit;
   /** The part number that it is for; null: all that have none of their own. */
   readonly number: string | null;
+  /** How a reading near it is judged. */
+  readonly acceptance: DecisionRule;
 }
 
 export type Which = 'rebuilt' | 'inService' | 'whenNew';
@@ -19,20 +21,28 @@ export function judgedLimits(
   use: LimitUse,
   which: readonly Which[] = ['rebuilt'],
 ): Judged[] {
-  const judged = (limit: Limit, number: string | null) => ({ limit: withStanding(procedure.shop, limit), number });
-  if (use.form === 'limit') return [judged(use.limit, null)];
+  const judged = (limit: Limit, number: string | null, acceptance: DecisionRule) => ({
+    limit: withStanding(procedure.shop, limit),
+    number,
+    acceptance,
+  });
+  const ofShop = procedure.shop.acceptance.rule;
+  if (use.form === 'limit') return [judged(use.limit, null, ofShop)];
   const spec = procedure.specs.find((other) => other.name === use.spec);
   if (spec === undefined) return [];
+  const ofSpec = spec.acceptance ?? ofShop;
   const numbers = procedure.numbers.filter(({ name }) => step.only === null || step.only.includes(name));
   return which.flatMap((one) => {
     const own = numbers.flatMap(({ name, values }) => {
       const value = values.find((other) => other.spec === spec.name);
-      return value === undefined || (value[one] === null && !value.notRequired) ? [] : [{ name, limit: value[one] }];
+      return value === undefined || (value[one] === null && !value.notRequired)
+        ? []
+        : [{ name, limit: value[one], acceptance: value.acceptance ?? ofSpec }];
     });
     // Where every number has a value of its own, that of the spec is nobody's.
     const common = own.length > 0 && own.length === numbers.length ? null : spec[one];
-    return [{ name: null, limit: common }, ...own].flatMap(({ name, limit }) =>
-      limit === null || !isOfItsKind(spec, limit) ? [] : [judged(limit, name)],
+    return [{ name: null, limit: common, acceptance: ofSpec }, ...own].flatMap(({ name, limit, acceptance }) =>
+      limit === null || !isOfItsKind(spec, limit) ? [] : [judged(limit, name, acceptance)],
     );
   });
 }

@@ -61,8 +61,9 @@ function held(does: ToolWork['does'], limits: readonly Judged[]): Work[] {
   return first === undefined ? [] : [{ does, kind: kindOfLimit(first.limit), limits }];
 }
 
+/** A figure that no reading is passed by. */
 function written(limit: Limit): Judged[] {
-  return [{ limit, number: null }];
+  return [{ limit, number: null, acceptance: 'simple' }];
 }
 
 function limitsOf(procedure: Procedure, step: Step, which?: readonly Which[]): Judged[] {
@@ -88,8 +89,12 @@ function ends(limits: readonly Judged[]): Judged[] {
     const { low, high, nominal } = window(limit);
     const least = low ?? nominal;
     return [
-      ...(least === null ? [] : [{ limit: { form: 'at least', least } as const, number }]),
-      ...(high === null ? [] : [{ limit: { form: 'at most', most: high } as const, number }]),
+      ...(least === null
+        ? []
+        : [{ limit: { form: 'at least', least } as const, number, acceptance: 'simple' as const }]),
+      ...(high === null
+        ? []
+        : [{ limit: { form: 'at most', most: high } as const, number, acceptance: 'simple' as const }]),
     ];
   });
 }

@@ -1,6 +1,7 @@
 import type { Rule } from './rule.ts';
 import { adapterNotAccounted } from './tools/adapter-not-accounted.ts';
 import { graduationTooCoarse } from './tools/graduation-too-coarse.ts';
+import { guardLeavesNothing } from './tools/guard-leaves-nothing.ts';
 import { noTool } from './tools/no-tool.ts';
 import { rateImplausible } from './tools/rate-implausible.ts';
 import { shimCoilBind } from './tools/shim-coil-bind.ts';
@@ -25,6 +26,7 @@ export const tools: readonly Rule[] = [
   torqueWrenchBreaksLoose,
   toolOutOfRange,
   toolWiderThanWindow,
+  guardLeavesNothing,
   toolTooCoarse,
   graduationTooCoarse,
   shimNotMeasured,

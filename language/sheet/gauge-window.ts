@@ -1,9 +1,7 @@
-import { acceptance } from '../calculations/decision.ts';
-import { permissibleError } from '../calculations/tool-error.ts';
+import { guardedOn } from '../calculations/guarded.ts';
 import type { LimitUse, Step } from '../model/procedure.ts';
 import type { DecisionRule } from '../model/shop.ts';
-import { exactText } from '../quantities/decimal.ts';
-import { convertDifference, formatQuantity, kindOfUnit, type Limit, window } from '../quantities/index.ts';
+import { formatQuantity, kindOfUnit, type Limit } from '../quantities/index.ts';
 import { unitOfLimit, withStanding } from './figures.ts';
 import { specLimits, standingOf, useOf } from './limits.ts';
 import type { Fact } from './model.ts';
@@ -60,17 +58,10 @@ function judgedBy(
   };
 }
 
-/** Null: the shop does not say how far the tool may be off, or the limit has no end. */
+/** Null: nothing is known of how far the tool may be off, or the limit has no end. */
 function windowText(limit: Limit, rule: DecisionRule, scale: Scale): string | null {
-  const exact = window(limit);
-  const end = exact.high ?? exact.low;
-  if (end === null) return null;
   const { within = null, accuracyClass = null, range, graduated } = scale;
-  const error = permissibleError({ within, accuracyClass, range }, end);
-  const unit = range?.high.unit ?? graduated?.unit ?? end.unit;
-  const onScale = error === null ? null : convertDifference(error, unit);
-  if (onScale === null) return null;
-  const made = acceptance(exact, { number: exactText(onScale), unit }, rule, graduated);
+  const made = guardedOn({ within, accuracyClass, range, graduated }, limit, rule);
   if (made === null) return null;
   if (made.shut) return words.facts.nothingPasses;
   const { low, high } = made.window;

@@ -1,0 +1,34 @@
+import { guardedOn } from '../../calculations/guarded.ts';
+import { formatQuantity } from '../../quantities/index.ts';
+import type { Rule } from '../rule.ts';
+import { exchange, exchanged, type Passes, toolCause, unfitTools } from '../tool-choice.ts';
+import { fitOf } from '../tool-fit.ts';
+import { limitWords, takeOr, toolCalled } from '../tool-words.ts';
+import { toolWork } from '../tool-work.ts';
+
+/** Limits are guarded, and no mark of the tool is far enough inside this one. */
+export const guardLeavesNothing: Rule = {
+  code: 'guard-leaves-nothing',
+  severity: 'error',
+  title: 'Guarded acceptance leaves no reading of the tool that passes.',
+  procedure(procedure, report) {
+    for (const unfit of unfitTools(procedure, toolWork(procedure), isOpen)) {
+      const { work, judged, asset, better, use } = unfit;
+      const { error } = fitOf(asset, judged.limit)!;
+      report({
+        at: work.step,
+        source: use?.source,
+        cause: toolCause('coarse', unfit),
+        message: `${limitWords(judged)} is ${judged.acceptance}, and ${asset.name} is good for ±${formatQuantity(error)}${asset.graduated === null ? '' : ` on marks of ${formatQuantity(asset.graduated)}`}: nothing that it shows passes, and every unit would be held. ${takeOr(better, `Take a finer ${toolCalled(work.kind)}, or write “acceptance simple” at the spec.`)}`,
+        data: exchange(work.step, use, better),
+      });
+    }
+  },
+  fix: exchanged,
+};
+
+const isOpen: Passes = (asset, work, { limit, acceptance }) =>
+  work.does !== 'read' ||
+  acceptance === 'simple' ||
+  fitOf(asset, limit) === null ||
+  guardedOn(asset, limit, acceptance)?.shut !== true;
