@@ -75,18 +75,25 @@ function splitRows(raw: readonly IToken[]): IToken[][] {
   return rows.filter((row) => row.length > 0);
 }
 
-/** Rows that go on are put behind the row that they continue. */
+/**
+ * Rows that go on are put behind the row that they continue. In a unit of a job each row stands alone, unless a comma
+ * ends the one before: any word may begin a result there.
+ */
 function joinRows(rows: readonly IToken[][]): IToken[][] {
   const joined: IToken[][] = [];
+  let inUnit = false;
   for (const row of rows) {
     const statement = joined.at(-1);
-    if (statement !== undefined && goesOn(statement, row)) statement.push(...row);
+    if (statement !== undefined && goesOn(statement, row, inUnit)) statement.push(...row);
     else joined.push([...row]);
+    const [head, last] = [keyword(joined.at(-1)![0]), keyword(row.at(-1))];
+    if (last === '{') inUnit = head === 'unit';
+    else if (head === '}') inUnit = false;
   }
   return joined;
 }
 
-function goesOn(statement: readonly IToken[], row: readonly IToken[]): boolean {
+function goesOn(statement: readonly IToken[], row: readonly IToken[], inUnit: boolean): boolean {
   const [first, second] = row;
   const word = keyword(first);
   const last = keyword(statement.at(-1));
@@ -94,6 +101,7 @@ function goesOn(statement: readonly IToken[], row: readonly IToken[]): boolean {
   if (last === '{' || last === '}') return false;
   const deeper = column(first!) > column(statement[0]!);
   if (last === ',') return deeper;
+  if (inUnit) return false;
   if (word === 'lap') return keyword(second) === 'if';
   if (word === 'read') return deeper && keyword(statement[0]) === 'test' && kindWords.includes(second?.image ?? '');
   if (word === 'allow') return deeper;

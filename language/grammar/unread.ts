@@ -77,7 +77,8 @@ function mended(statement: readonly IToken[], brace: number, keep: number, types
 function unknownWord(statement: readonly IToken[], brace: number, open: readonly string[], types: Types): IToken[] {
   const block = open.at(-1);
   const first = statement[0]!;
-  if (block === 'number' || first.tokenType.name === 'EOL' || first.tokenType.name === '}') return [...statement];
+  if (block === 'number' || block === 'unit' || first.tokenType.name === 'EOL' || first.tokenType.name === '}')
+    return [...statement];
   if (block !== undefined && stepBlocks.includes(block)) {
     const at = statement.findIndex((token, index) => startsUnread(statement, token, index));
     if (at < 0 || brace >= 0) return [...statement];

@@ -1,5 +1,6 @@
+import type { Quantity } from '../quantities/types.ts';
 import type { Procedure } from './procedure.ts';
-import type { Named, NameUse } from './source.ts';
+import type { Named, NameUse, Source } from './source.ts';
 
 /** A work order to print from. */
 export interface Job extends Named {
@@ -22,5 +23,64 @@ export interface Unit {
   readonly serial: string | null;
   readonly onHold: string | null;
   readonly note: string | null;
+  /** What was found, fitted, read and done, in the order in which it is written. */
+  readonly results: readonly Result[];
   readonly source: NameUse['source'];
+}
+
+/** One thing written down of a unit. */
+export type Result = ReadingResult | VerdictResult | ShimResult | TorqueResult | RemarkResult | DoneResult;
+
+interface At {
+  readonly source: Source;
+}
+
+/** `opening 253 bar on PG-400`, `as found opening 214 bar`. */
+export interface ReadingResult extends At {
+  readonly form: 'reading';
+  /** A test, a reading or a spec of the procedure. */
+  readonly name: string;
+  readonly asFound: boolean;
+  readonly value: Quantity;
+  readonly tool: string | null;
+  readonly text: string | null;
+}
+
+/** `seat-leak pass`. */
+export interface VerdictResult extends At {
+  readonly form: 'verdict';
+  readonly name: string;
+  readonly passed: boolean;
+  readonly text: string | null;
+}
+
+/** `shim out 1.30 mm`, `shim in 1.45 mm`: what lay in it, and what was fitted. */
+export interface ShimResult extends At {
+  readonly form: 'shim';
+  readonly part: string;
+  readonly fitted: boolean;
+  readonly size: Quantity;
+}
+
+/** `torque nut 60 N·m with TW-80`. */
+export interface TorqueResult extends At {
+  readonly form: 'torque';
+  readonly part: string;
+  readonly value: Quantity;
+  readonly tool: string | null;
+}
+
+/** `as found "light rust"`. */
+export interface RemarkResult extends At {
+  readonly form: 'remark';
+  readonly asFound: boolean;
+  readonly text: string;
+}
+
+/** `done by "…" on 2026-11-05`. */
+export interface DoneResult extends At {
+  readonly form: 'done';
+  readonly by: string;
+  /** ISO date. */
+  readonly on: string | null;
 }

@@ -2,6 +2,7 @@ import type * as ast from '../grammar/generated/ast.ts';
 import type { Job, Unit } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Context } from './context.ts';
+import { resultsOf } from './results.ts';
 import { dateOf } from './shop.ts';
 import { unquoted } from './steps.ts';
 import { unreadLine } from './unread.ts';
@@ -64,16 +65,17 @@ function unitOf(context: Context, node: ast.Unit, procedure: Procedure): Unit {
     numberText === 'unknown'
       ? null
       : context.find(numberText, 'part number', procedure.numbers, context.source(node.number!));
-  for (const line of node.lines) if (line.$type === 'Unread') unreadLine(context, line, ['on hold', 'note']);
   const hold = node.lines.find((line) => line.$type === 'UnitHold') as ast.UnitHold | undefined;
-  const note = node.lines.find((line) => line.$type === 'UnitNote') as ast.UnitNote | undefined;
+  const written = node.lines.flatMap((line) => (line.$type === 'UnitResults' ? line.results : []));
+  const { notes, results } = resultsOf(context, written, procedure);
   return {
     place: node.place,
     number: number?.name ?? null,
     numberText,
     serial: node.serial === undefined ? null : unquoted(node.serial),
     onHold: node.hold ?? hold?.text ?? null,
-    note: note?.text ?? null,
+    note: notes.length === 0 ? null : notes.join(' '),
+    results,
     source: context.source(node, 'place'),
   };
 }

@@ -195,7 +195,7 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
 /** An ISO date that is in the calendar; else reported and null. */
 export function dateOf(
   context: Context,
-  node: ast.AssetDue | ast.ApprovedBy | ast.Received,
+  node: ast.AssetDue | ast.ApprovedBy | ast.Received | ast.ResultOn,
   property: string,
   text: string,
 ): string | null {

@@ -714,6 +714,7 @@ export function jobOf(count: number): Job {
         serial: String(411 + index).padStart(4, '0'),
         onHold: index > 0 && index === count - 1 ? 'cracked at the flat' : null,
         note: index === 1 ? 'came without caps' : null,
+        results: [],
         source: next(),
       };
     }),

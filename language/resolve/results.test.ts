@@ -1,0 +1,82 @@
+import { describe, expect, it } from 'vitest';
+import { checkFiles } from '../check.ts';
+import { procedureWith } from '../rules/sound-procedure.ts';
+
+/** A job of one unit with such lines. */
+function unit(lines: string) {
+  const text = `${procedureWith()}\njob 7 of example at bench {\n  unit 1 number A-250 serial 0411 {\n${lines}\n  }\n}\n`;
+  const { jobs, findings } = checkFiles([{ uri: 'x', text }]);
+  const { results, note, onHold } = jobs[0]!.units[0]!;
+  const plain = results.map(({ source: _, ...result }) => result);
+  return { results: plain, note, onHold, messages: findings.map(({ message }) => message.replaceAll('\u00a0', ' ')) };
+}
+
+const reading = (name: string, number: string, unitOf: string, more = {}) => ({
+  form: 'reading',
+  name,
+  asFound: false,
+  value: { number, unit: unitOf },
+  tool: null,
+  text: null,
+  ...more,
+});
+
+describe('the results of a unit', () => {
+  it('are what was found, fitted, read, judged and done, in order', () => {
+    const { results, messages } = unit(`
+      as found opening 214 bar, "light rust, tip sound"
+      shim out 1.30 mm   opening 231 bar
+      shim in  1.45 mm   opening 253 bar on PG-400
+      opening pass   nozzle fail "scored"
+      torque nut 60 N·m with TW-80
+      done by "A. N. Other" on 2026-11-05`);
+    expect(messages).toEqual([]);
+    expect(results).toEqual([
+      reading('opening', '214', 'bar', { asFound: true, text: 'light rust, tip sound' }),
+      { form: 'shim', part: 'shim', fitted: false, size: { number: '1.30', unit: 'mm' } },
+      reading('opening', '231', 'bar'),
+      { form: 'shim', part: 'shim', fitted: true, size: { number: '1.45', unit: 'mm' } },
+      reading('opening', '253', 'bar', { tool: 'PG-400' }),
+      { form: 'verdict', name: 'opening', passed: true, text: null },
+      { form: 'verdict', name: 'nozzle', passed: false, text: 'scored' },
+      { form: 'torque', part: 'nut', value: { number: '60', unit: 'N·m' }, tool: 'TW-80' },
+      { form: 'done', by: 'A. N. Other', on: '2026-11-05' },
+    ]);
+  });
+
+  it('stand beside notes and what is on hold; each line alone, but for a comma at its end', () => {
+    const { results, note, onHold, messages } = unit(`
+      note "Tip blued"
+      opening 231 bar
+      on hold "Ask the customer"
+      as found "seized"
+      as found opening 100 bar,
+        "runs dry"
+      note "Thread burred"`);
+    expect(messages).toEqual([]);
+    expect(note).toBe('Tip blued Thread burred');
+    expect(onHold).toBe('Ask the customer');
+    expect(results.map(({ form }) => form)).toEqual(['reading', 'remark', 'reading']);
+    expect(results[2]).toMatchObject({ asFound: true, text: 'runs dry' });
+  });
+
+  it.each([
+    ['openig 231 bar', /^No test is called openig\. Did you mean opening\?/u],
+    ['opening 1.45 mm', /^1\.45 mm is a length, and a pressure is read here\. Look at the unit\.$/u],
+    ['shim in 253 bar', /^253 bar is a pressure, and a length is read here/u],
+    ['shim out', /^Write the size: shim out 1\.30 mm\.$/u],
+    ['opening', /^Write what was read, or pass or fail\.$/u],
+    ['opening closing 231 bar', /^“closing” says no result here\.$/u],
+    ['torque nut', /^Write the torque that was set/u],
+    ['done on 2026-11-05', /^Write done by and a name in quotes\.$/u],
+    ['done by "A" on 2026-13-05', /^2026-13-05 is not in the calendar/u],
+    ['opening 231 bar on PG-40', /^No tool is called PG-40\. Did you mean PG-400\?/u],
+    ['as found', /^Write what was found/u],
+    ['9 s back-leak', /cannot stand here|No result/u],
+  ])('%s: a slip costs its own line and says what to do', (line, message) => {
+    const { results, messages } = unit(`      ${line}\n      opening 253 bar`);
+    expect(messages).toEqual([expect.any(String)]);
+    expect(messages[0]).toMatch(message);
+    expect(results.at(-1)).toEqual(reading('opening', '253', 'bar'));
+  });
+});

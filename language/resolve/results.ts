@@ -1,0 +1,186 @@
+import type * as ast from '../grammar/generated/ast.ts';
+import type { Result } from '../model/job.ts';
+import type { Procedure } from '../model/procedure.ts';
+import type { Named, NameUse } from '../model/source.ts';
+import { formatQuantity, kindOfUnit } from '../quantities/index.ts';
+import type { Kind, Quantity } from '../quantities/types.ts';
+import type { Context } from './context.ts';
+import { quantityOf } from './limits.ts';
+import { dateOf } from './shop.ts';
+
+/** What was written down of a unit, and its notes. */
+interface Written {
+  readonly results: Result[];
+  readonly notes: string[];
+}
+
+/** Makes the lines of a unit plain data: the words of each tell what it is. */
+export function resultsOf(context: Context, nodes: readonly ast.Result[], procedure: Procedure): Written {
+  const written: Written = { results: [], notes: [] };
+  const reader = new ResultReader(context, procedure, written);
+  for (const node of nodes) reader.read(node);
+  return written;
+}
+
+/** What stood behind the names of a result. */
+interface Facts {
+  value: Quantity | null;
+  fitted: Quantity | null;
+  tool: ast.NameRef | null;
+  by: string | null;
+  on: string | null;
+  text: string | null;
+}
+
+class ResultReader {
+  private readonly context: Context;
+  private readonly procedure: Procedure;
+  private readonly written: Written;
+  private readonly readable: readonly NameUse[];
+
+  constructor(context: Context, procedure: Procedure, written: Written) {
+    this.context = context;
+    this.procedure = procedure;
+    this.written = written;
+    this.readable = readableNames(procedure);
+  }
+
+  /** `seat-leak pass chatter pass back-leak 9 s` is one node: what stands behind the last name belongs to that. */
+  read(node: ast.Result) {
+    const names = [...node.names];
+    let asFound = false;
+    while (names.length > 0) {
+      if (names[0]!.name === 'as' && names[1]?.name === 'found') {
+        names.splice(0, 2);
+        asFound = true;
+        continue;
+      }
+      const verdict = names[1]?.name;
+      if (verdict !== 'pass' && verdict !== 'fail') break;
+      const [name] = names.splice(0, 2);
+      this.verdict(name!, verdict === 'pass', names.length === 0 ? this.factsOf(node).text : null);
+      if (names.length === 0) return;
+    }
+    this.last(node, names, asFound);
+  }
+
+  private verdict(node: ast.NameRef, passed: boolean, text: string | null) {
+    const parts = this.procedure.family.parts;
+    const name = this.find(node, 'test', [...this.readable, ...parts]);
+    if (name !== null)
+      this.written.results.push({ form: 'verdict', name, passed, text, source: this.context.source(node) });
+  }
+
+  /** The names that are left, with what stands behind them. */
+  private last(node: ast.Result, names: readonly ast.NameRef[], asFound: boolean) {
+    const { context, procedure, written } = this;
+    const facts = this.factsOf(node);
+    const source = context.source(node);
+    const [first, second, ...more] = names;
+    const { value, fitted, text } = facts;
+    if (first === undefined) {
+      if (text === null) return this.refuse(node, 'Write what was found: as found opening 214 bar, or as found "…".');
+      written.results.push({ form: 'remark', asFound, text, source });
+      return;
+    }
+    if (first.name === 'note' && second === undefined) {
+      if (text === null) return this.refuse(node, 'Write the note in quotes.');
+      written.notes.push(text);
+      return;
+    }
+    if (first.name === 'done' && second === undefined) {
+      if (facts.by === null) return this.refuse(node, 'Write done by and a name in quotes.');
+      written.results.push({ form: 'done', by: facts.by, on: facts.on, source });
+      return;
+    }
+    if (first.name === 'torque' && second !== undefined && more.length === 0) {
+      const part = this.find(second, 'part', procedure.family.parts);
+      if (value === null) return this.refuse(node, 'Write the torque that was set: torque nut 60 N·m.');
+      if (part !== null && this.isOf(value, 'torque', node))
+        written.results.push({ form: 'torque', part, value, tool: this.tool(facts), source });
+      return;
+    }
+    if (fitted !== null || (second?.name === 'out' && more.length === 0)) {
+      if (fitted !== null && second !== undefined) return this.refuse(second, 'Write one part, in, and its size.');
+      const part = this.find(first, 'part', procedure.family.parts);
+      const size = fitted ?? value;
+      if (size === null) return this.refuse(node, 'Write the size: shim out 1.30 mm.');
+      if (part !== null && this.isOf(size, 'length', node))
+        written.results.push({ form: 'shim', part, fitted: fitted !== null, size, source });
+      return;
+    }
+    if (second !== undefined) return this.refuse(second, `“${second.name}” says no result here.`);
+    const name = this.find(first, 'test', this.readable);
+    if (value === null) return this.refuse(node, 'Write what was read, or pass or fail.');
+    if (name !== null && this.isOf(value, kindOfReading(procedure, name), node))
+      written.results.push({ form: 'reading', name, asFound, value, tool: this.tool(facts), text, source });
+  }
+
+  private factsOf(node: ast.Result): Facts {
+    const facts: Facts = { value: null, fitted: null, tool: null, by: null, on: null, text: null };
+    for (const fact of node.facts) {
+      switch (fact.$type) {
+        case 'ResultValue':
+          facts.value = quantityOf(this.context, fact, 'value', fact.value);
+          break;
+        case 'ResultIn':
+          facts.fitted = quantityOf(this.context, fact, 'value', fact.value);
+          break;
+        case 'ResultOn':
+          if (fact.tool !== undefined) facts.tool = fact.tool;
+          else if (fact.date !== undefined) facts.on = dateOf(this.context, fact, 'date', fact.date);
+          break;
+        case 'ResultWith':
+          facts.tool = fact.tool;
+          break;
+        case 'ResultBy':
+          facts.by = fact.person;
+          break;
+        case 'ResultText':
+          facts.text = fact.text;
+          break;
+      }
+    }
+    return facts;
+  }
+
+  private tool({ tool }: Facts): string | null {
+    return tool === null ? null : this.find(tool, 'tool', this.procedure.shop.assets);
+  }
+
+  private find(node: ast.NameRef, what: string, among: readonly NameUse[]): string | null {
+    return this.context.find(node.name, what, among, this.context.source(node))?.name ?? null;
+  }
+
+  private isOf(value: Quantity, kind: Kind | null, node: ast.Result): boolean {
+    const own = kindOfUnit(value.unit);
+    if (kind === null || own === kind) return true;
+    this.refuse(node, `${formatQuantity(value)} is a ${own}, and a ${kind} is read here. Look at the unit.`);
+    return false;
+  }
+
+  private refuse(node: ast.Result | ast.NameRef, message: string) {
+    this.context.syntax(message, this.context.source(node));
+  }
+}
+
+/** What can be read of a unit: specs, tests, and what is read or set by a name of its own. */
+function readableNames({ specs, stages, repairs }: Procedure): NameUse[] {
+  const steps = [...stages, ...repairs].flatMap((block) => block.steps);
+  const named = steps.flatMap((step): NameUse[] => {
+    if (step.verb === 'test') return [{ name: step.gate!.name, source: step.source }];
+    return (step.verb === 'read' || step.verb === 'set') && step.text !== null
+      ? [{ name: step.text, source: step.source }]
+      : [];
+  });
+  const all: readonly (Named | NameUse)[] = [...specs, ...named];
+  return all.filter(({ name }, index) => all.findIndex((other) => other.name === name) === index);
+}
+
+/** What a test reads: by its spec, or by its own words. Null: it is not said. */
+export function kindOfReading({ specs, stages }: Procedure, name: string): Kind | null {
+  const test = stages.flatMap(({ steps }) => steps).find((step) => step.verb === 'test' && step.gate!.name === name);
+  const use = test?.test?.within ?? null;
+  const spec = specs.find((one) => one.name === (use?.form === 'spec' ? use.spec : name));
+  return test?.test?.inTime != null ? 'time' : (test?.test?.reads ?? spec?.kind ?? null);
+}
