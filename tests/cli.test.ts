@@ -203,6 +203,25 @@ describe('specs', () => {
   });
 });
 
+describe('shim and match', () => {
+  const demo = ['--workspace', join(root, 'procedures')];
+
+  it('say what to fit in each unit of a job, and in the whole set', () => {
+    expect(handtight('shim', '2207', ...demo)).toMatchObject({
+      status: 0,
+      stdout: expect.stringMatching(/^unit 1 A-250 0411: opening 231.bar\. Fit /u),
+    });
+    expect(handtight('match', '2207', ...demo).stdout).toMatch(/no other choice from this drawer has less/u);
+  });
+
+  it('answer a number that is no job with the nearest', () => {
+    expect(handtight('shim', '2270', ...demo)).toMatchObject({
+      status: 2,
+      stderr: expect.stringContaining('No job is called 2270. Did you mean 2207?'),
+    });
+  });
+});
+
 describe('work-out', () => {
   it('lists calculations, says what one asks for, and works it out with its way', () => {
     expect(handtight('work-out').stdout).toMatch(/^choose-shim +The shim that/mu);

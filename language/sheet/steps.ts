@@ -1,3 +1,5 @@
+import { adviceSentence } from '../advice/sentences.ts';
+import { adviceFor, unitStands } from '../advice/unit-shims.ts';
 import type { StepCautions } from '../cautions/index.ts';
 import type { Repair, Stage, Step } from '../model/procedure.ts';
 import type { Limit } from '../quantities/index.ts';
@@ -111,6 +113,7 @@ function facts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
     ...(step.gauge === null ? [] : [{ label: label.gauge, text: label[step.gauge] }]),
     ...testFacts(setting, step, place),
     ...chooseFacts(setting, step, place),
+    ...unitFacts(setting, step),
     ...(step.fluid !== null && !saysFluid.has(step.verb)
       ? [
           {
@@ -188,6 +191,20 @@ export function holdWords(setting: Setting, step: Step, text: string): string {
   if (relation === 'at') return text;
   const name = of === null || of === 'reading' ? 'pressure' : specTitle(setting.procedure, of);
   return words.facts[relation](text, inSentence(name));
+}
+
+/** In a job, what to fit in each unit by its last reading. */
+function unitFacts(setting: Setting, step: Step): Fact[] {
+  const { job } = setting.options;
+  if (job === null || step.choose === null) return [];
+  const parts = step.objects.map(({ name }) => name);
+  return unitStands(job).flatMap((stand) => {
+    const advice = adviceFor(stand);
+    const isOf = stand.choice.test === step.choose!.test && stand.choice.parts.some(({ name }) => parts.includes(name));
+    if (advice === null || !isOf || !setting.units.includes(stand.unit)) return [];
+    const read = formatQuantity(stand.reading.value);
+    return [{ label: words.facts.unit(stand.unit.place, read), text: adviceSentence(advice, stand.now, stand.low) }];
+  });
 }
 
 function chooseFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {

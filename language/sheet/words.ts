@@ -130,6 +130,7 @@ export const words = {
     shut: 'SHUT',
     open: 'OPEN',
     never: 'Never above',
+    unit: (place: string, read: string) => `Unit ${place}, read ${read}`,
     conditions: 'With',
     accept: 'Accept',
     reject: 'Reject',

@@ -74,6 +74,26 @@ export async function run(argv: readonly string[]): Promise<number> {
     });
 
   program
+    .command('shim')
+    .description('say what to fit in each unit of a job, by its last reading')
+    .argument('<job>')
+    .option('--workspace <folder>', 'where names are looked up', '.')
+    .action(async (name: string, { workspace }: { workspace: string }) => {
+      const { shimCommand } = await import('./shims.ts');
+      code = await shimCommand(name, workspace);
+    });
+
+  program
+    .command('match')
+    .description('choose the shims of a whole set at once, with the least spread')
+    .argument('<job>')
+    .option('--workspace <folder>', 'where names are looked up', '.')
+    .action(async (name: string, { workspace }: { workspace: string }) => {
+      const { matchCommand } = await import('./shims.ts');
+      code = await matchCommand(name, workspace);
+    });
+
+  program
     .command('work-out')
     .description('work a number out and show the way; without a name, list the calculations')
     .argument('[calculation]')

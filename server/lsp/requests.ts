@@ -30,6 +30,7 @@ export const initializationOptions = z.object({ rulePages: documentUri.optional(
 /** Settings under `handtight` that the server asks for. Others are the client's own. */
 export const settings = z.object({
   problems: z.object({ scope: z.enum(['workspace', 'open']).default('workspace') }).default({ scope: 'workspace' }),
+  hints: z.object({ shims: z.boolean().default(true) }).default({ shims: true }),
 });
 
 /** A page that stands beside the editor, as a whole HTML document. Lines are zero-based. */

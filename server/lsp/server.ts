@@ -22,6 +22,7 @@ import { completions } from './completion.ts';
 import { debounce } from './debounce.ts';
 import { diagnosticOf } from './diagnostics.ts';
 import { definitionAt, hoverAt } from './hover.ts';
+import { inlayHints } from './inlay-hints.ts';
 import { Library } from './library.ts';
 import { sheetAt } from './preview.ts';
 import { printAt } from './print.ts';
@@ -49,11 +50,13 @@ export function serve(connection: Connection): void {
   const library = new Library();
   const documents = new TextDocuments(TextDocument);
   let scope: 'workspace' | 'open' = 'workspace';
+  let showsHints = true;
   let folders: string[] = [];
   let snippets = false;
   let completesSnippets = false;
   let watches = false;
   let configures = false;
+  let refreshesHints = false;
   let pages: ReadonlyMap<string, string> = new Map();
 
   const rulePage = (rule: string): string | null => pages.get(rule) ?? null;
@@ -65,6 +68,8 @@ export function serve(connection: Connection): void {
     try {
       const checked = publisher.publish(scope);
       void connection.sendNotification(checkedMethod, checked);
+      // A hint may follow from another file: the shop's drawer, the procedure's rate.
+      if (refreshesHints) void connection.languages.inlayHint.refresh();
     } catch (error) {
       // A defect of the checker must not end the session: what was typed next may check again.
       connection.console.error(`The check failed: ${error instanceof Error ? error.stack : String(error)}`);
@@ -84,6 +89,7 @@ export function serve(connection: Connection): void {
     snippets = params.capabilities.workspace?.workspaceEdit?.snippetEditSupport === true;
     completesSnippets = params.capabilities.textDocument?.completion?.completionItem?.snippetSupport === true;
     watches = params.capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration === true;
+    refreshesHints = params.capabilities.workspace?.inlayHint?.refreshSupport === true;
     configures = params.capabilities.workspace?.configuration === true;
     return {
       serverInfo: { name: 'handtight' },
@@ -93,6 +99,7 @@ export function serve(connection: Connection): void {
         documentSymbolProvider: { label: 'Handtight' },
         hoverProvider: true,
         definitionProvider: true,
+        inlayHintProvider: true,
         codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, CodeActionKind.SourceFixAll] },
         workspace: { workspaceFolders: { supported: true } },
       },
@@ -114,8 +121,10 @@ export function serve(connection: Connection): void {
     if (!configures) return;
     try {
       const read = settingsSchema.safeParse(await connection.workspace.getConfiguration('handtight'));
-      if (read.success) scope = read.data.problems.scope;
-      else connection.console.warn(`A setting of Handtight was not understood: ${read.error.message}`);
+      if (read.success) {
+        scope = read.data.problems.scope;
+        showsHints = read.data.hints.shims;
+      } else connection.console.warn(`A setting of Handtight was not understood: ${read.error.message}`);
     } catch {
       // A client may say that it has settings and then not answer: the defaults hold.
     }
@@ -123,6 +132,7 @@ export function serve(connection: Connection): void {
 
   connection.onDidChangeConfiguration(async () => {
     await readSettings();
+    if (refreshesHints) void connection.languages.inlayHint.refresh();
     checking.ask();
   });
 
@@ -168,6 +178,10 @@ export function serve(connection: Connection): void {
 
   connection.onDefinition(({ textDocument, position }) =>
     definitionAt(canonicalUri(textDocument.uri), position, library.check(), clientUri),
+  );
+
+  connection.languages.inlayHint.on(({ textDocument, range }) =>
+    showsHints ? inlayHints(canonicalUri(textDocument.uri), range, library.check()) : [],
   );
 
   connection.onCodeAction(({ textDocument, range, context }) => {

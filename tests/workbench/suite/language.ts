@@ -4,14 +4,37 @@ import {
   commands,
   type DocumentSymbol,
   type Hover,
+  type InlayHint,
   type Location,
   MarkdownString,
   Position,
+  Range,
   type TextEditor,
 } from 'vscode';
 import { assert, find, open, replace, type Test, until } from './test.ts';
 
 export const languageTests: readonly Test[] = [
+  {
+    name: 'beside a reading of a job stands what to fit, and beside a choice what a step of the drawer brings',
+    async run() {
+      const hints = async (editor: TextEditor) => {
+        const { document } = editor;
+        const whole = new Range(0, 0, document.lineCount, 0);
+        const all = await commands.executeCommand<InlayHint[]>('vscode.executeInlayHintProvider', document.uri, whole);
+        return (all ?? []).map((hint) => String(hint.label).replaceAll('\u00a0', ' '));
+      };
+      const job = await open('job.rebuild');
+      await replace(job, 'serial 0411', 'serial 0411 { shim out 1.30 mm  opening 231 bar }');
+      await until('the shim to fit', async () =>
+        (await hints(job)).includes('Fit 1.50 mm (now 1.30 mm): expect 255 bar'),
+      );
+      await open('job.rebuild');
+      const procedure = await open('procedure.rebuild');
+      await until('what a step brings', async () =>
+        (await hints(procedure)).includes('one step of 0.05 mm brings 5.91 bar'),
+      );
+    },
+  },
   {
     name: 'the outline holds what the file declares',
     async run() {

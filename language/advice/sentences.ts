@@ -1,0 +1,38 @@
+import type { ShimAdvice, ShimChoice } from '../calculations/shim-advice.ts';
+import { decimalsOf } from '../quantities/decimal.ts';
+import { formatNumber, formatQuantity, roundTo } from '../quantities/index.ts';
+import type { Quantity } from '../quantities/types.ts';
+
+/** Figures behind the point of an expected pressure: as many as its window is written with, and no more than one. */
+export function expectedWords(quantity: Quantity, like: Quantity): string {
+  const decimals = Math.min(1, decimalsOf(like.number));
+  return formatQuantity(roundTo(quantity, like.unit, decimals, 'nearest') ?? quantity);
+}
+
+/** `Fit 1.45 mm (now 1.30 mm): expect 253 bar, 249 to 257 bar`. */
+export function choiceSentence({ shims, expected: at, low, high }: ShimChoice, now: Quantity, like: Quantity): string {
+  const fit = shims.map((shim) => formatQuantity(shim)).join(' and ');
+  const doubt =
+    low.number === high.number
+      ? ''
+      : `, ${formatNumber(roundTo(low, like.unit, 0, 'nearest')!.number)} to ${expectedWords(high, like)}`;
+  return `Fit ${fit} (now ${formatQuantity(now)}): expect ${expectedWords(at, like)}${doubt}`;
+}
+
+/** What to fit, or why nothing fits and what to do. */
+export function adviceSentence(advice: ShimAdvice, now: Quantity, like: Quantity): string {
+  if ('choice' in advice) return choiceSentence(advice.choice, now, like);
+  const { nothing } = advice;
+  const of = ({ shims, expected: at }: ShimChoice) =>
+    `${shims.map((shim) => formatQuantity(shim)).join(' and ')} gives ${expectedWords(at, like)}`;
+  switch (nothing.reason) {
+    case 'empty':
+      return 'No shim is left in the drawer.';
+    case 'too thin':
+      return `No shim is thick enough: ${of(nothing.nearest)}. Look at the spring, or get thicker ones.`;
+    case 'too thick':
+      return `No shim is thin enough: ${of(nothing.nearest)}. Look at the spring, or get thinner ones.`;
+    case 'too coarse':
+      return `The drawer steps over the window: ${of(nothing.under)}, ${of(nothing.over)}. Grind one between them.`;
+  }
+}
