@@ -214,6 +214,14 @@ describe('shim and match', () => {
     expect(handtight('match', '2207', ...demo).stdout).toMatch(/no other choice from this drawer has less/u);
   });
 
+  it('and rate fits what a shim brings, where the jobs have readings for it', () => {
+    expect(handtight('rate', 'rebuild-one-spring', ...demo)).toMatchObject({
+      status: 0,
+      stdout: expect.stringMatching(/too few readings/u),
+    });
+    expect(handtight('rate', 'rebuild-one-sprin', ...demo).stderr).toContain('Did you mean rebuild-one-spring?');
+  });
+
   it('answer a number that is no job with the nearest', () => {
     expect(handtight('shim', '2270', ...demo)).toMatchObject({
       status: 2,

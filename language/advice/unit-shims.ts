@@ -36,7 +36,7 @@ export function adviceFor(stand: UnitStand): ShimAdvice | null {
 }
 
 /** The same part for the same test is chosen in several repairs: one of them stands for all. */
-function distinct(choices: readonly ShimChoice[]): ShimChoice[] {
+export function distinct(choices: readonly ShimChoice[]): ShimChoice[] {
   const key = ({ parts, test }: ShimChoice) => `${parts.map(({ name }) => name).join(' ')} ${test}`;
   return choices.filter((choice, index) => choices.findIndex((other) => key(other) === key(choice)) === index);
 }

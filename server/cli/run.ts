@@ -94,6 +94,16 @@ export async function run(argv: readonly string[]): Promise<number> {
     });
 
   program
+    .command('rate')
+    .description('fit what a shim brings from the readings of the jobs of a procedure')
+    .argument('<procedure>')
+    .option('--workspace <folder>', 'where names are looked up', '.')
+    .action(async (name: string, { workspace }: { workspace: string }) => {
+      const { rateCommand } = await import('./rate.ts');
+      code = await rateCommand(name, workspace);
+    });
+
+  program
     .command('work-out')
     .description('work a number out and show the way; without a name, list the calculations')
     .argument('[calculation]')

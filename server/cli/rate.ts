@@ -1,0 +1,9 @@
+import { rateLines } from '../../language/advice/rate-report.ts';
+import { openProcedure } from './procedure.ts';
+
+/** Prints what a shim brings by the readings of all jobs of a procedure. */
+export async function rateCommand(name: string, workspace: string): Promise<number> {
+  const { procedure, jobs } = await openProcedure(name, workspace);
+  process.stdout.write(`${rateLines(procedure, jobs).join('\n')}\n`);
+  return 0;
+}
