@@ -66,7 +66,11 @@ export interface Master extends Named {
 export interface Stock extends Named {
   /** All thicknesses, thinnest first. */
   readonly sizes: readonly Quantity[];
-  /** As it is printed: `1.00 to 1.95 mm by 0.05 mm`. */
+  /** How many there are of each size, in the order of `sizes`; null: as many as are wanted. */
+  readonly counts: readonly (number | null)[];
+  /** `stacks of two`: two of them may lie on each other. */
+  readonly stacks: boolean;
+  /** Its sizes as they are printed: `1.00 mm to 1.95 mm by 0.05 mm`, `1.00 mm (3), 1.05 mm (none)`. */
   readonly text: string;
 }
 

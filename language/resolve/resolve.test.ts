@@ -42,6 +42,39 @@ const steps = (body: string): Step[] => only(inProcedure(body)).stages.flatMap((
 const told = (step: Step) =>
   `${step.number} ${step.verb} ${step.objects.map((object) => object.name).join(', ')}`.trim();
 
+describe('stock', () => {
+  const of = (sizes: string) => shop.replace('from 1.00 mm to 1.10 mm by 0.05 mm', sizes);
+  const stockOf = (sizes: string) =>
+    only(`${of(sizes)}${family}procedure p for holder at bench {\n stage s {\n  fit nut\n }\n}`).shop.stocks[0]!;
+
+  it('has single sizes with their counts, thinnest first, and may stack two', () => {
+    expect(stockOf('of 1.10 mm, 1.00 mm (3), 1.05 mm (0) stacks of two')).toMatchObject({
+      sizes: ['1.00', '1.05', '1.10'].map((number) => ({ number, unit: 'mm' })),
+      counts: [3, 0, null],
+      stacks: true,
+      text: '1.10 mm, 1.00 mm (3), 1.05 mm (none)',
+    });
+    expect(stockOf('from 1.00 mm to 1.10 mm by 0.05 mm')).toMatchObject({ counts: [null, null, null], stacks: false });
+    expect(stockOf('from 1.00 mm to 1.10 mm by 0.05 mm stacks of two')).toMatchObject({ stacks: true });
+  });
+
+  it('refuses halves of a shim, and a size that stands twice', () => {
+    expect(problems(of('of 1.00 mm (2.5), 1.05 mm'))).toEqual([
+      expect.stringContaining('There are whole shims only, and 2.5 is no count of them'),
+    ]);
+    expect(problems(of('of 1.00 mm (1), 1.05 mm, 1.00 mm (2)'))).toEqual([
+      expect.stringContaining('Stock shims has 1.00\u00a0mm twice'),
+    ]);
+  });
+
+  it('leaves its words free for names', () => {
+    const text = inProcedure(
+      ' sequence stacks {\n  fit nut\n }\n sequence two {\n  wash nut in solvent\n }\n stage s {\n  two  stacks\n }',
+    );
+    expect(only(text).stages[0]!.steps.map(told)).toEqual(['1.1a wash nut', '1.2a fit nut']);
+  });
+});
+
 describe('names', () => {
   it('are visible across files', () => {
     expect(

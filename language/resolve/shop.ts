@@ -12,7 +12,7 @@ import type {
   Stock,
 } from '../model/shop.ts';
 import type { Source } from '../model/source.ts';
-import { kindOf, sizesOf } from '../quantities/index.ts';
+import { amount, formatQuantity, kindOf, sizesOf } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
 import { allowsWithin } from './allows.ts';
 import type { Context } from './context.ts';
@@ -216,9 +216,24 @@ function fluidOf(context: Context, node: ast.Fluid): Fluid {
 }
 
 function stockOf(context: Context, node: ast.Stock): Stock {
+  const head = { ...named(context, node), stacks: node.stacks !== undefined };
   if (node.low === undefined) {
-    const sizes = node.sizes.flatMap((text) => quantityOf(context, node, 'sizes', text) ?? []);
-    return { ...named(context, node), sizes, text: node.sizes.join(', ') };
+    const shims = node.sizes
+      .flatMap((one) => shimOf(context, one) ?? [])
+      .sort((a, b) => amount(a.size).compare(amount(b.size)));
+    for (const [index, { size, source }] of shims.entries()) {
+      if (index === 0 || !amount(size).equals(amount(shims[index - 1]!.size))) continue;
+      context.syntax(
+        `Stock ${node.name} has ${formatQuantity(size)} twice: nobody knows which count is meant. Write it once, with the count of both.`,
+        source,
+      );
+    }
+    return {
+      ...head,
+      sizes: shims.map(({ size }) => size),
+      counts: shims.map(({ count }) => count),
+      text: node.sizes.map(sizeText).join(', '),
+    };
   }
   const [low, high, step] = (['low', 'high', 'step'] as const).map((end) => quantityOf(context, node, end, node[end]!));
   const sizes = low == null || high == null || step == null ? null : sizesOf(low, high, step);
@@ -228,7 +243,31 @@ function stockOf(context: Context, node: ast.Stock): Stock {
       context.source(node, 'name'),
     );
   }
-  return { ...named(context, node), sizes: sizes ?? [], text: `${node.low} to ${node.high} by ${node.step}` };
+  return {
+    ...head,
+    sizes: sizes ?? [],
+    counts: (sizes ?? []).map(() => null),
+    text: `${node.low} to ${node.high} by ${node.step}`,
+  };
+}
+
+/** A single size, and how many there are of it. Null where the size has no meaning (reported). */
+function shimOf(context: Context, node: ast.StockSize) {
+  const size = quantityOf(context, node, 'size', node.size);
+  if (node.count !== undefined && !/^\d+$/u.test(node.count)) {
+    context.syntax(
+      `There are whole shims only, and ${node.count} is no count of them. Write a whole number, 0 where there is none, or no bracket where there are as many as are wanted.`,
+      context.source(node, 'count'),
+    );
+    return null;
+  }
+  return size === null
+    ? null
+    : { size, count: node.count === undefined ? null : Number(node.count), source: context.source(node, 'size') };
+}
+
+function sizeText({ size, count }: ast.StockSize): string {
+  return count === undefined ? size : `${size} (${Number(count) === 0 ? 'none' : count})`;
 }
 
 function standingOf(context: Context, node: ast.UnlessStated): StandingTolerance[] {

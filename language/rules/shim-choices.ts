@@ -4,7 +4,7 @@ import type { Part } from '../model/family.ts';
 import type { LimitUse, Procedure, Step } from '../model/procedure.ts';
 import type { Stock } from '../model/shop.ts';
 import { exactText } from '../quantities/decimal.ts';
-import { amount, kindOfLimit, kindOfUnit, type UnitName, unitOf, window } from '../quantities/index.ts';
+import { amount, compare, kindOfLimit, kindOfUnit, type UnitName, unitOf, window } from '../quantities/index.ts';
 import type { Kind, Limit, Quantity } from '../quantities/types.ts';
 import { type Judged, judgedLimits, type Which } from './judged-limits.ts';
 import { aimOf } from './tool-choice.ts';
@@ -15,7 +15,7 @@ export interface ShimChoice {
   /** Those that are chosen together and lie one on the other: of copies by position the first ones. */
   readonly parts: readonly Part[];
   readonly stocks: readonly Stock[];
-  /** All thicknesses that can be made, in metres, and not over the step's `never above`; null: too many. */
+  /** All thicknesses that can be made of what is there, in metres, and not over the step's `never above`; null: too many. */
   readonly sizes: readonly Fraction[] | null;
   /** The reading that it is to bring: the name of a test. */
   readonly test: string;
@@ -45,7 +45,7 @@ export function shimChoices(procedure: Procedure): ShimChoice[] {
       const stocks = parts.flatMap((part) => shop.stocks.find(({ name }) => name === part.chosenFrom) ?? []);
       if (stocks.length === 0 || stocks.length < parts.length) return [];
       const most = step.choose.neverAbove === null ? null : amount(step.choose.neverAbove);
-      const sizes = stackedSizes(stocks.map((stock) => stock.sizes));
+      const sizes = stackedSizes(stocks);
       return [
         {
           step,
@@ -107,6 +107,17 @@ function rateOf(procedure: Procedure, name: string | null, limit: Limit | null, 
   if (figure === null || kind !== (per === null ? 'pressure' : kindOfUnit(figure.unit))) return null;
   const rate = shimRate(figure, per);
   return rate === null || rate.compare(0) <= 0 ? null : rate;
+}
+
+/** The lowest reading with which a unit is still good in service; null: nobody says, or it is over the target. */
+export function lowestFound({ inService, target }: ChoiceCase): Quantity | null {
+  const low = inService === null ? null : window(inService).low;
+  return low === null ||
+    target === null ||
+    kindOfUnit(low.unit) !== kindOfUnit(target.unit) ||
+    compare(low, target) === 1
+    ? null
+    : low;
 }
 
 /** An exact amount in base units as a quantity in a unit. */

@@ -178,9 +178,9 @@ function chosen(procedure: Procedure, step: Step): string {
   const [object] = step.objects;
   const part = procedure.family.parts.find(({ name }) => name === object?.name);
   const stock = procedure.shop.stocks.find(({ name }) => name === part?.chosenFrom);
-  return stock === undefined
-    ? ''
-    : ` from ${inSentence(stock.title === stock.name ? 'stock' : stock.title)}, ${stock.text}`;
+  if (stock === undefined) return '';
+  const stacks = stock.stacks ? '; two may lie on each other' : '';
+  return ` from ${inSentence(stock.title === stock.name ? 'stock' : stock.title)}, ${stock.text}${stacks}`;
 }
 
 /** What the unit is clamped in, as the step says or the family. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../check.ts';
 import { instead, procedureWith } from '../rules/sound-procedure.ts';
+import { sentenceOf } from './sentences.ts';
 import { settingOf } from './setting.ts';
 import { shimLookup } from './shim-lookup.ts';
 
@@ -19,6 +20,24 @@ function tables(change: Parameters<typeof procedureWith>[0] = {}) {
 }
 
 const stock = (text: string) => ({ shop: instead('by 0.05 mm', text) });
+
+describe('what a shim is chosen from, on the sheet', () => {
+  const sentence = (text: string) => {
+    const shop = (whole: string) => whole.replace(/from 1\.00 mm to \S+ mm by 0\.05 mm/u, text);
+    const { procedure } = checkFiles([{ uri: 'x', text: procedureWith({ shop }) }]).procedures[0]!;
+    const step = procedure.repairs.flatMap(({ steps }) => steps).find(({ verb }) => verb === 'choose')!;
+    return sentenceOf(procedure, step)
+      .map((span) => span.text)
+      .join('');
+  };
+
+  it('says how many there are, and that two may lie on each other', () => {
+    expect(sentence('of 1.00 mm (3), 1.05 mm (0), 1.10 mm stacks of two')).toContain(
+      'from stock, 1.00 mm (3), 1.05 mm (none), 1.10 mm; two may lie on each other',
+    );
+    expect(sentence('of 1.00 mm, 1.05 mm')).not.toMatch(/lie on|\(/u);
+  });
+});
 
 describe('a shim for a reading, on the sheet', () => {
   it('has a title for each part number, and rows that can be read', () => {
@@ -67,6 +86,17 @@ describe('a shim for a reading, on the sheet', () => {
     expect(tables(uneven)).toEqual([]);
     const bare = { repairs: instead(' by shim-rate', '') };
     expect(tables(bare)).toEqual([]);
+  });
+
+  it('counts two on each other, where they go on in the same steps', () => {
+    expect(tables(stock('by 0.05 mm stacks of two'))).toEqual(tables());
+    // Two of 1.00 to 1.90 mm by 0.10 mm make 2.00 mm next; without 1.90 mm there is a hole.
+    const made = (last: string) => ({
+      shop: (text: string) => text.replace(/from 1\.00 mm to \S+ mm by 0\.05 mm/u, `of ${last} stacks of two`),
+    });
+    const tenths = Array.from({ length: 9 }, (_, tenth) => `1.${tenth}0 mm`).join(', ');
+    expect(tables(made(`${tenths}, 1.90 mm`)).length).toBeGreaterThan(0);
+    expect(tables(made(`${tenths}, 1.90 mm (0)`))).toEqual([]);
   });
 
   it('does not grow beyond four rows, however fine the drawer is', () => {

@@ -160,6 +160,10 @@ function inShop(before: readonly string[]): Wanted {
       return words('range', 'within', 'class', 'graduated', 'at', 'due', 'length', 'damped', 'digital');
     case 'fluid':
       return words('solvent', 'detergent', 'caustic', 'water', 'test-oil', 'oil', 'preservative', 'flammable');
+    case 'stock':
+      return before.some((word) => word === 'of' || word === 'by')
+        ? words('stacks of two')
+        : words(...(before.includes('to') ? ['by'] : before.includes('from') ? ['to'] : ['from', 'of']));
     case 'unless':
       return words(...kindWords, 'source');
     default:

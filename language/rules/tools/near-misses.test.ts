@@ -367,6 +367,47 @@ describe('shims. Not:', () => {
     ).toEqual([]);
   });
 
+  it('two on each other, where the stock says so and there are as many', () => {
+    const shop = (text: string) => ({ shop: instead(stock, `  stock  shims   ${text}`) });
+    const worn = { specs: instead(opening, 'pressure  250 bar +8 -0, in service at least 100 bar  source') };
+    const odd = 'from 1.00 mm to 1.95 mm by 0.05 mm';
+    // From 100 to 250 bar at 118 bar a millimetre it takes 1.27 mm more: two of them do.
+    expect(rulesOf(procedureWith({ ...worn, ...shop(odd) }))).toEqual(['R1.2 shim-out-of-reach']);
+    expect(found(procedureWith({ ...worn, ...shop(`${odd} stacks of two`) }))).toEqual([]);
+    // Over the thickest alone there is nothing up to 2.00 mm: no hole where a worn unit does not ask for it.
+    const few = 'of 1.00 mm, 1.04 mm, 1.08 mm, 1.12 mm (1) stacks of two';
+    expect(found(procedureWith(shop(few)))).toEqual([]);
+    const less = { specs: instead(opening, 'pressure  250 bar +8 -0, in service at least 120 bar  source') };
+    expect(rulesOf(procedureWith({ ...less, ...shop(few) }))).toEqual(['R1.2 shim-step-too-coarse']);
+    expect(found(procedureWith({ ...less, ...shop(few) }))[0]).toContain('nor two that make one');
+    // Fine steps of thin ones fill the gap between thick ones.
+    const thin = 'of 0.50 mm, 0.55 mm, 0.60 mm, 1.00 mm, 1.20 mm';
+    expect(rulesOf(procedureWith(shop(thin)))).toEqual(['R1.2 shim-step-too-coarse']);
+  });
+
+  it('a size of which there is none is a gap', () => {
+    const shop = (text: string) => ({ shop: instead(stock, `  stock  shims   of ${text}`) });
+    const sizes = (count: string) => `1.00 mm, 1.05 mm ${count}, 1.10 mm, 1.15 mm`;
+    expect(found(procedureWith(shop(sizes('(1)'))))).toEqual([]);
+    expect(rulesOf(procedureWith(shop(sizes('(0)'))))).toEqual(['R1.2 shim-step-too-coarse']);
+    expect(rulesOf(procedureWith(shop('1.00 mm (3), 1.05 mm (0)')))).toEqual(['R1.2 shim-out-of-reach']);
+    expect(found(procedureWith(shop('1.00 mm (0), 1.05 mm (0)')))[0]).toContain('not one that could be fitted');
+    // One of a size is no choice; two on each other are.
+    expect(rulesOf(procedureWith(shop('1.50 mm (1) stacks of two')))).toEqual(['R1.2 shim-out-of-reach']);
+  });
+
+  it('coils that bind on two, and on none of a size that is not there', () => {
+    const family = (most: string) => (text: string) =>
+      text.replace('"Pressure spring"  on shim', `"Pressure spring"  on shim  binds over ${most}`);
+    const shop = (text: string) => ({ shop: instead(stock, `  stock  shims   of ${text}`) });
+    const fine = '1.00 mm, 1.05 mm, 1.10 mm, 1.15 mm';
+    expect(found(procedureWith({ family: family('1.15 mm'), ...shop(`${fine}, 1.20 mm (0)`) }))).toEqual([]);
+    const two = (count: string) =>
+      found(procedureWith({ family: family('2.20 mm'), ...shop(`${fine} ${count} stacks of two`) }));
+    expect(two('(0)')).toEqual([]);
+    expect(two('(1)')).toEqual([expect.stringContaining('2.25 mm, two on each other')]);
+  });
+
   it('a shim with no rate and no limit, and a reading that is not its own', () => {
     expect(found(procedureWith({ repairs: instead(reshim, '      choose shim "As the lead says"\n') }))).toEqual([]);
   });

@@ -1,11 +1,12 @@
+import { thickest } from '../../calculations/shim-stock.ts';
 import type { Part } from '../../model/family.ts';
 import type { Procedure } from '../../model/procedure.ts';
 import type { Source } from '../../model/source.ts';
-import { compare, formatQuantity } from '../../quantities/index.ts';
+import { amount, compare, formatQuantity } from '../../quantities/index.ts';
 import type { Quantity } from '../../quantities/types.ts';
 import { restsOn } from '../../replay/relations.ts';
 import type { Rule } from '../rule.ts';
-import { shimChoices } from '../shim-choices.ts';
+import { inUnits, shimChoices } from '../shim-choices.ts';
 import { partWords } from '../words.ts';
 
 /** The drawer has shims on which the coils of the spring lie solid, and the step does not stop short of them. */
@@ -17,19 +18,20 @@ export const shimCoilBind: Rule = {
     for (const { step, parts, stocks } of shimChoices(procedure)) {
       const { neverAbove } = step.choose!;
       for (const [index, shim] of parts.entries()) {
-        const thickest = stocks[index]!.sizes.at(-1);
+        const stock = stocks[index]!;
+        const most = thickest(stock);
         const spring = firstToBind(procedure, shim);
-        if (spring === null || thickest === undefined || compare(thickest, spring.bindsOver) !== 1) continue;
+        if (spring === null || most === null || most.compare(amount(spring.bindsOver)) <= 0) continue;
         if (neverAbove !== null && compare(neverAbove, spring.bindsOver) !== 1) continue;
-        const most = formatQuantity(spring.bindsOver);
+        const bound = formatQuantity(spring.bindsOver);
         const goes =
           neverAbove === null
-            ? `stock ${stocks[index]!.name} goes up to ${formatQuantity(thickest)}`
+            ? `stock ${stock.name} goes up to ${formatQuantity(inUnits(most, stock.sizes[0]!.unit))}${stock.stacks ? ', two on each other' : ''}`
             : `the step allows ${formatQuantity(neverAbove)}`;
         report({
           at: step,
           cause: `coil-bind:${shim.base}`,
-          message: `The coils of the ${partWords(procedure, spring.name)} bind over ${most} of ${partWords(procedure, shim.name)}, and ${goes}: on a solid spring the needle cannot lift, and the spring breaks. Write “never above ${most}” in this step.`,
+          message: `The coils of the ${partWords(procedure, spring.name)} bind over ${bound} of ${partWords(procedure, shim.name)}, and ${goes}: on a solid spring the needle cannot lift, and the spring breaks. Write “never above ${bound}” in this step.`,
           data:
             neverAbove === null && step.call === null
               ? ({ source: step.source, most: spring.bindsOver } satisfies Bound)

@@ -1,8 +1,9 @@
+import { stackedSizes } from '../../calculations/shim-stock.ts';
 import type { Procedure } from '../../model/procedure.ts';
-import { amount, compare, formatQuantity, kindOfUnit, window } from '../../quantities/index.ts';
+import { amount, formatQuantity } from '../../quantities/index.ts';
 import { restsOn } from '../../replay/relations.ts';
 import type { Rule } from '../rule.ts';
-import { type ChoiceCase, inUnits, type ShimChoice, shimChoices } from '../shim-choices.ts';
+import { inUnits, lowestFound, type ShimChoice, shimChoices } from '../shim-choices.ts';
 import { workedOut } from '../tool-words.ts';
 import { partsWords } from '../words.ts';
 
@@ -13,20 +14,29 @@ export const shimOutOfReach: Rule = {
   title: 'The shims of the stock cannot bring a worn unit to where it is set.',
   procedure(procedure, report) {
     for (const choice of shimChoices(procedure)) {
-      const message = choice.stocks.every(({ sizes }) => sizes.length === 1)
-        ? `In ${stockWords(choice)} there is one size only: nothing can be chosen, and ${choice.test} stays where it is. Put the sizes that the shop has into the stock.`
-        : shortWords(procedure, choice);
+      const message = nothingToChoose(choice) ?? shortWords(procedure, choice);
       if (message === null) continue;
       report({ at: choice.step, cause: `shim-reach:${stockWords(choice)}:${choice.test}`, message });
     }
   },
 };
 
+/** The drawer is empty, or has one thickness only. */
+function nothingToChoose(choice: ShimChoice): string | null {
+  // As the stock has them: a ceiling of the step is its own affair.
+  const made = stackedSizes(choice.stocks);
+  if (made === null || made.length > 1) return null;
+  return made.length === 0
+    ? `In ${stockWords(choice)} there is not one that could be fitted, by the counts of its sizes: the unit is opened, and lies open until somebody finds one. Fill the drawer and write the counts anew.`
+    : `In ${stockWords(choice)} there is one size only: nothing can be chosen, and ${choice.test} stays where it is. Put the sizes that the shop has into the stock.`;
+}
+
 function shortWords(procedure: Procedure, choice: ShimChoice): string | null {
   const [least, most] = [choice.sizes?.[0], choice.sizes?.at(-1)];
   if (least === undefined || most === undefined || springIsRenewed(procedure, choice)) return null;
-  for (const { number, rate, inService, target } of choice.cases) {
-    const low = lowestFound(inService, target);
+  for (const one of choice.cases) {
+    const { number, rate, target } = one;
+    const low = lowestFound(one);
     if (rate === null || low === null || target === null) continue;
     const reach = rate.mul(most.sub(least));
     if (reach.compare(amount(target).sub(amount(low))) >= 0) continue;
@@ -34,20 +44,9 @@ function shortWords(procedure: Procedure, choice: ShimChoice): string | null {
     return `${formatQuantity(low)} is good in service${number === null ? '' : ` for ${number}`}, and is to be brought to ${formatQuantity(target)}; from the thinnest ${partsWords(
       procedure,
       choice.parts.map(({ name }) => name),
-    )} of ${stockWords(choice)} to the thickest${never === null ? '' : ` up to ${formatQuantity(never)}`} there are ${workedOut(inUnits(reach, target.unit))} only: a settled unit cannot be set. Widen the stock, renew the spring, or check the rate.`;
+    )} of ${stockWords(choice)} to the thickest${choice.stocks.some(({ stacks }) => stacks) ? ', two on each other,' : ''}${never === null ? '' : ` up to ${formatQuantity(never)}`} there are ${workedOut(inUnits(reach, target.unit))} only: a settled unit cannot be set. Widen the stock, renew the spring, or check the rate.`;
   }
   return null;
-}
-
-/** The lowest reading with which a unit is still good in service. */
-function lowestFound(inService: ChoiceCase['inService'], target: ChoiceCase['target']) {
-  const low = inService === null ? null : window(inService).low;
-  return low === null ||
-    target === null ||
-    kindOfUnit(low.unit) !== kindOfUnit(target.unit) ||
-    compare(low, target) === 1
-    ? null
-    : low;
 }
 
 /** A new spring on every unit: what the old one had settled to does not matter. */

@@ -1,10 +1,18 @@
-import { widestStep } from '../../calculations/shim-stock.ts';
+import Fraction from 'fraction.js';
+import { thickest, widestStep } from '../../calculations/shim-stock.ts';
 import type { Procedure } from '../../model/procedure.ts';
 import { decimalsOf } from '../../quantities/decimal.ts';
 import { amount, formatQuantity, kindOfLimit, kindOfUnit, roundTo, window } from '../../quantities/index.ts';
 import type { Kind, Quantity } from '../../quantities/types.ts';
 import type { Rule } from '../rule.ts';
-import { type ChoiceCase, inUnits, limitOfReading, type ShimChoice, shimChoices } from '../shim-choices.ts';
+import {
+  type ChoiceCase,
+  inUnits,
+  limitOfReading,
+  lowestFound,
+  type ShimChoice,
+  shimChoices,
+} from '../shim-choices.ts';
 import { widthOf } from '../tool-fit.ts';
 import { workedOut } from '../tool-words.ts';
 import { partsWords } from '../words.ts';
@@ -23,8 +31,9 @@ export const shimStepTooCoarse: Rule = {
   },
 };
 
-function jumpWords(procedure: Procedure, choice: ShimChoice, { number, rate, limit }: ChoiceCase): string | null {
-  const step = choice.sizes === null ? null : widestStep(choice.sizes);
+function jumpWords(procedure: Procedure, choice: ShimChoice, one: ChoiceCase): string | null {
+  const { number, rate, limit } = one;
+  const step = choice.sizes === null ? null : widestStep(asked(choice.sizes, choice, one));
   if (step === null || rate === null || limit === null) return null;
   const jump = rate.mul(step.to.sub(step.from));
   const own = widthOf(limit);
@@ -44,7 +53,23 @@ function jumpWords(procedure: Procedure, choice: ShimChoice, { number, rate, lim
     procedure,
     choice.parts.map(({ name }) => name),
   );
-  return `Between ${from} and ${to} the stock has no ${parts}, and that step changes ${choice.test}${number === null ? '' : ` of ${number}`} by ${workedOut(inUnits(jump, width.unit))}, where ${words} ${formatQuantity(width)}: some units cannot be brought in, whatever is fitted. Keep finer steps${Number(finest.number) > 0 ? `, ${formatQuantity(finest)} at most` : ''}.`;
+  return `Between ${from} and ${to} the stock has no ${parts}${choice.stocks.some(({ stacks }) => stacks) ? ', nor two that make one' : ''}, and that step changes ${choice.test}${number === null ? '' : ` of ${number}`} by ${workedOut(inUnits(jump, width.unit))}, where ${words} ${formatQuantity(width)}: some units cannot be brought in, whatever is fitted. Keep finer steps${Number(finest.number) > 0 ? `, ${formatQuantity(finest)} at most` : ''}.`;
+}
+
+/**
+ * The thicknesses that a unit may ask for. Two on each other may begin far over the thickest alone: that hole is none
+ * where a worn unit does not need so much.
+ */
+function asked(sizes: readonly Fraction[], { stocks }: ShimChoice, one: ChoiceCase): readonly Fraction[] {
+  const low = lowestFound(one);
+  const { rate, target } = one;
+  const alone = stocks.reduce((sum, stock) => sum.add(thickest({ ...stock, stacks: false }) ?? 0), new Fraction(0));
+  const worn =
+    sizes[0] === undefined || low === null || target === null || rate === null
+      ? alone
+      : amount(target).sub(amount(low)).div(rate).add(sizes[0]);
+  const most = worn.compare(alone) > 0 ? worn : alone;
+  return sizes.filter((_, index) => index === 0 || sizes[index - 1]!.compare(most) < 0);
 }
 
 /** The spread that is asked for across the set, of this reading or of another that is held to the same spec. */
