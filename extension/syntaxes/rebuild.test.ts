@@ -99,6 +99,17 @@ test('dates, declared names and signal words', () => {
   expect(painted('    hazard WARNING "Hot"', 'keyword.control.signal')).toEqual(['WARNING']);
 });
 
+test('counts and stacks of a stock, and what a new spring loses', () => {
+  expect(painted('  stock shims of 1.00 mm (3), 1.05 mm stacks of two', 'keyword.other')).toEqual([
+    'of',
+    'mm',
+    'mm',
+    'stacks of two',
+  ]);
+  expect(painted('  spec a pressure 250 bar, settling 4 bar', 'keyword.other.clause')).toEqual(['settling']);
+  expect(painted('    fit settling, two with stacks', 'keyword.other.clause')).toEqual([]);
+});
+
 test('every unit of the table is painted, in every spelling', () => {
   const unpainted = units
     .flatMap(({ name, spellings }) => [name, ...spellings])

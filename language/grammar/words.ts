@@ -220,4 +220,4 @@ export const reserved = [
 ];
 
 /** Keywords that may name a sequence: they begin neither a step nor a clause. */
-export const callable = ['open', 'shut', 'stacks', 'two'];
+export const callable = ['open', 'shut', 'settling', 'stacks', 'two'];

@@ -37,6 +37,8 @@ export interface SpecValue {
   readonly whenNew: Limit | null;
   /** The part that is new then (`new spring`); null: not said. */
   readonly whenNewPart?: string | null;
+  /** `settling 4 bar`: what a new spring will lose of it; the unit is set so much higher. Null: not said. */
+  readonly settling: Quantity | null;
   readonly notRequired: boolean;
   /** `acceptance guarded` of this limit; null: as the shop. */
   readonly acceptance?: DecisionRule | null;

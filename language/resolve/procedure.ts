@@ -1,14 +1,13 @@
 import type * as ast from '../grammar/generated/ast.ts';
 import type { Family } from '../model/family.ts';
-import type { Hazard, PartNumber, Procedure, Repair, Spec, SpecValue, Stage, Step } from '../model/procedure.ts';
-import type { DecisionRule, Shop } from '../model/shop.ts';
+import type { Hazard, Procedure, Repair, Stage, Step } from '../model/procedure.ts';
+import type { Shop } from '../model/shop.ts';
 import type { Allow, NameUse } from '../model/source.ts';
-import { kindOf } from '../quantities/index.ts';
 import { allowOf } from './allows.ts';
 import { type BodyBlock, bodyOf, type FindProcedure } from './body.ts';
 import type { Context } from './context.ts';
-import { limitOf, quantityOf } from './limits.ts';
-import { dateOf, decisionRule, named } from './shop.ts';
+import { dateOf, named } from './shop.ts';
+import { partNumberOf, specOf } from './specs.ts';
 import { hazardOf, isAddressed, type MadeStep, type Names, StepMaker, unquoted } from './steps.ts';
 import { unreadLine } from './unread.ts';
 
@@ -221,78 +220,6 @@ function inheritedHeads(
   return {
     family: world.families.find((other) => other.name === family) ?? further?.family ?? null,
     shop: world.shops.find((other) => other.name === shop) ?? further?.shop ?? null,
-  };
-}
-
-function specOf(context: Context, node: ast.Spec, family: Family): Spec {
-  return {
-    ...named(context, node),
-    ...specValueOf(context, node.value, family),
-    kind: node.kind === undefined ? null : kindOf(node.kind),
-    per: node.value?.per === undefined ? null : quantityOf(context, node.value, 'per', node.value.per),
-    allow: (node.value?.more ?? []).flatMap((more) =>
-      more.$type === 'SpecAllow' ? [allowOf(context, more.allow)] : [],
-    ),
-  };
-}
-
-function specValueOf(context: Context, node: ast.SpecValue | undefined, family: Family): SpecValue {
-  let inService: SpecValue['inService'] = null;
-  let whenNew: SpecValue['whenNew'] = null;
-  let whenNewPart: string | null = null;
-  let sourceText: string | null = null;
-  let acceptance: DecisionRule | null = null;
-  for (const more of node?.more ?? []) {
-    if (more.$type === 'InService') inService = limitOf(context, more.limit);
-    else if (more.$type === 'WhenNew') {
-      whenNew = limitOf(context, more.limit);
-      if (more.part !== undefined)
-        whenNewPart = context.find(more.part, 'part', family.parts, context.source(more, 'part'))?.name ?? null;
-    } else if (more.$type === 'SpecSource') sourceText = more.text;
-    else if (more.$type === 'SpecAcceptance') acceptance = decisionRule(more.rule);
-  }
-  return {
-    rebuilt: limitOf(context, node?.rebuilt),
-    inService,
-    whenNew,
-    whenNewPart,
-    notRequired: node?.notRequired ?? false,
-    acceptance,
-    sourceText,
-  };
-}
-
-function partNumberOf(context: Context, node: ast.PartNumber, specs: readonly Spec[], family: Family): PartNumber {
-  const values = node.lines.flatMap((line) => {
-    if (line.$type === 'Unread') {
-      unreadLine(
-        context,
-        line,
-        specs.map((spec) => spec.name),
-      );
-      return [];
-    }
-    return line.values.flatMap((value) => {
-      const spec = context.find(value.spec.name, 'spec', specs, context.source(value.spec));
-      return spec === null
-        ? []
-        : [
-            {
-              ...specValueOf(context, value.value, family),
-              spec: spec.name,
-              name: spec.name,
-              source: context.source(value),
-            },
-          ];
-    });
-  });
-  const name = unquoted(node.name);
-  return {
-    name,
-    title: node.title ?? name,
-    source: context.source(node, 'name'),
-    values: context.unique(values, 'value of spec'),
-    allow: node.allows.map((allow) => allowOf(context, allow)),
   };
 }
 

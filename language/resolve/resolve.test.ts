@@ -75,6 +75,35 @@ describe('stock', () => {
   });
 });
 
+describe('settling of a new spring', () => {
+  const withSpec = (more: string, number = '') =>
+    inProcedure('').replace('250 bar ±5', `250 bar ±5, ${more}`).replace(' number A\n', ` number A {\n${number}\n}\n`);
+  const settlingIn = (more: string, number?: string) => {
+    const { specs, numbers } = only(withSpec(more, number));
+    return [specs[1]!.settling, ...numbers[0]!.values.map(({ settling }) => settling)];
+  };
+
+  it('is a figure of the spec, or of a part number', () => {
+    const bar = (number: string) => ({ number, unit: 'bar' });
+    expect(settlingIn('settling 4 bar')).toEqual([bar('4')]);
+    expect(settlingIn('in service at least 200 bar, settling 4 bar', '  opening settling 6 bar')).toEqual([
+      bar('4'),
+      bar('6'),
+    ]);
+    expect(settlingIn('settling 0 bar', '  opening 220 bar ±5')).toEqual([bar('0'), null]);
+  });
+
+  it('is of the kind of its spec, and no gain', () => {
+    expect(problems(withSpec('settling 0.1 mm'))).toEqual([
+      expect.stringContaining('Spec opening is a pressure, and 0.1\u00a0mm is a length'),
+    ]);
+    expect(problems(withSpec('settling 4 bar', '  opening settling 3 N'))).toEqual([
+      expect.stringContaining('3\u00a0N is a force'),
+    ]);
+    expect(problems(withSpec('settling -4 bar'))).toEqual([expect.stringContaining('says that it gains')]);
+  });
+});
+
 describe('names', () => {
   it('are visible across files', () => {
     expect(

@@ -347,6 +347,7 @@ const value = {
   rebuilt: null,
   inService: null,
   whenNew: null,
+  settling: null,
   notRequired: false,
   sourceText: null,
 };

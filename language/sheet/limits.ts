@@ -23,6 +23,7 @@ export function specLimits(
     inService: own.notRequired ? null : (own.inService ?? spec.inService),
     whenNew: own.notRequired ? null : (own.whenNew ?? spec.whenNew),
     whenNewPart: own.whenNew === null ? spec.whenNewPart : own.whenNewPart,
+    settling: own.notRequired ? null : (own.settling ?? spec.settling),
     notRequired: own.notRequired,
     acceptance: own.acceptance ?? spec.acceptance ?? null,
     sourceText: own.sourceText ?? spec.sourceText,

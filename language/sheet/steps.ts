@@ -15,6 +15,7 @@ import type { CautionBlock, Fact, StepBlock } from './model.ts';
 import { fluidTitle, inSentence, specTitle } from './names.ts';
 import { sentenceOf } from './sentences.ts';
 import { isShown, type Setting } from './setting.ts';
+import { settlingFacts } from './settling.ts';
 import { shimLookup } from './shim-lookup.ts';
 import { toolUnit, toolWords } from './units.ts';
 import { words } from './words.ts';
@@ -228,6 +229,7 @@ function chooseFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[
       : limitText(target);
   return [
     { label: words.facts.target, text: to === '' ? name : `${name} to ${to}` },
+    ...settlingFacts(setting, step, place),
     ...(rate === null ? [] : [{ label: words.facts.rate, text: rateText(setting, rate) }]),
     ...(step.choose.neverAbove === null
       ? []

@@ -135,6 +135,8 @@ export const words = {
     accept: 'Accept',
     reject: 'Reject',
     rate: 'Setting rate',
+    newPart: (part: string) => `New ${part}`,
+    settles: (amount: string) => `set ${amount} higher, it settles`,
     target: 'To bring',
     stretch: 'Bolt stretch',
     handTight: 'Hand-tight is final',

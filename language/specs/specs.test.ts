@@ -179,6 +179,17 @@ describe('tests', () => {
     ]);
   });
 
+  it('say what a new spring loses, of a part number by its own figure', () => {
+    const made = procedureOf({
+      specs: `spec crack "Crack pressure" pressure 30 bar ±1, settling 2 bar source "x"
+  number A
+  number B { crack settling 3 bar source "y" }`,
+      more: 'stage t at tester {\n read crack as found\n test crack read pressure within crack\n}',
+    });
+    const found = figures(specsOf(made), 'tests', 'Crack pressure').filter(({ what }) => what.includes('settles'));
+    expect(lines(found)).toEqual(['A new spring settles by [2.2] 2 bar | x / 3 bar | y']);
+  });
+
   it('a ratio is rounded down, and holds over units', () => {
     const specs = specsOf(
       procedureOf({

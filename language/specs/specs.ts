@@ -427,7 +427,8 @@ class Layout {
     const values = this.#numbers.map((number) => specLimits(this.#procedure, use.spec, number?.name ?? null));
     const has = (which: Which) => values.some((value) => value?.[which] != null);
     const judgedBy: readonly Which[] = step.asFound ? [has('inService') ? 'inService' : 'rebuilt'] : wanted;
-    return judgedBy.flatMap((which) => {
+    const settles = !step.asFound && values.some((value) => value?.settling != null);
+    const figures = judgedBy.flatMap((which) => {
       const cells = this.#limit(done, use, which);
       if (which !== 'rebuilt' && !has(which)) return [];
       const newPart = this.#procedure.family.parts.find(
@@ -441,6 +442,18 @@ class Layout {
             : words.limits[which];
       return [this.#figure(step.asFound && which === 'rebuilt' ? specWords.what.asFound : label, done, cells)];
     });
+    return settles ? [...figures, this.#figure(specWords.what.settling, done, this.#settling(use.spec))] : figures;
+  }
+
+  /** What a new spring loses of a spec. */
+  #settling(spec: string): Cells {
+    return (number) => {
+      const value = specLimits(this.#procedure, spec, number?.name ?? null);
+      if (value?.settling == null) return null;
+      const own = number?.values.find((other) => other.spec === spec && other.settling !== null);
+      const source = own?.source ?? value.spec.source;
+      return wordsCell(formatQuantity(value.settling), lineOf(source), [], value.sourceText);
+    };
   }
 
   /** A limit that is written in the step. */

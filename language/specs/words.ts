@@ -32,6 +32,7 @@ export const specWords = {
     lockTorque: 'Lock torque',
     read: 'Reading',
     asFound: 'As found',
+    settling: 'A new spring settles by',
     hold: 'Hold',
     from: 'From',
     to: 'Down to',

@@ -244,7 +244,7 @@ function inProcedure(before: readonly string[]): Wanted {
       if (before.length === 2 || (before.length === 3 && last === '"')) return words(...kindWords);
       return before.length < 2
         ? nothing
-        : words('in service', 'at least', 'at most', 'new', 'not required', 'acceptance guarded', 'source');
+        : words('in service', 'at least', 'at most', 'new', 'not required', 'acceptance guarded', 'settling', 'source');
     case 'number':
       return nothing;
     case 'instead':

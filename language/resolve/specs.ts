@@ -1,0 +1,123 @@
+import type * as ast from '../grammar/generated/ast.ts';
+import type { Family } from '../model/family.ts';
+import type { PartNumber, Spec, SpecValue } from '../model/procedure.ts';
+import type { DecisionRule } from '../model/shop.ts';
+import { formatQuantity, kindAdmits, kindOf, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
+import type { Kind, Quantity } from '../quantities/types.ts';
+import { allowOf } from './allows.ts';
+import type { Context } from './context.ts';
+import { limitOf, quantityOf } from './limits.ts';
+import { decisionRule, named } from './shop.ts';
+import { unquoted } from './steps.ts';
+import { unreadLine } from './unread.ts';
+
+/** The spec that a value is of. */
+interface Of {
+  readonly name: string;
+  /** Null: neither its word nor its own figure says. */
+  readonly kind: Kind | null;
+}
+
+export function specOf(context: Context, node: ast.Spec, family: Family): Spec {
+  const kind = node.kind === undefined ? null : kindOf(node.kind);
+  return {
+    ...named(context, node),
+    ...specValueOf(context, node.value, family, { name: node.name, kind }),
+    kind,
+    per: node.value?.per === undefined ? null : quantityOf(context, node.value, 'per', node.value.per),
+    allow: (node.value?.more ?? []).flatMap((more) =>
+      more.$type === 'SpecAllow' ? [allowOf(context, more.allow)] : [],
+    ),
+  };
+}
+
+function specValueOf(context: Context, node: ast.SpecValue | undefined, family: Family, of: Of): SpecValue {
+  const rebuilt = limitOf(context, node?.rebuilt);
+  const kind = of.kind ?? (rebuilt === null ? null : kindOfLimit(rebuilt));
+  let inService: SpecValue['inService'] = null;
+  let whenNew: SpecValue['whenNew'] = null;
+  let whenNewPart: string | null = null;
+  let settling: Quantity | null = null;
+  let sourceText: string | null = null;
+  let acceptance: DecisionRule | null = null;
+  for (const more of node?.more ?? []) {
+    if (more.$type === 'InService') inService = limitOf(context, more.limit);
+    else if (more.$type === 'WhenNew') {
+      whenNew = limitOf(context, more.limit);
+      if (more.part !== undefined)
+        whenNewPart = context.find(more.part, 'part', family.parts, context.source(more, 'part'))?.name ?? null;
+    } else if (more.$type === 'SpecSource') sourceText = more.text;
+    else if (more.$type === 'SpecAcceptance') acceptance = decisionRule(more.rule);
+    else if (more.$type === 'SpecSettling') settling = settlingOf(context, more, { ...of, kind });
+  }
+  return {
+    rebuilt,
+    inService,
+    whenNew,
+    whenNewPart,
+    settling,
+    notRequired: node?.notRequired ?? false,
+    acceptance,
+    sourceText,
+  };
+}
+
+/** What a new spring will lose: of the kind of its spec, and no gain. Null where it has no meaning (reported). */
+function settlingOf(context: Context, node: ast.SpecSettling, { name, kind }: Of): Quantity | null {
+  const amount = quantityOf(context, node, 'amount', node.amount);
+  if (amount === null) return null;
+  if (node.sign !== undefined && Number(amount.number) !== 0) {
+    context.syntax(
+      `A new spring loses by settling, and ${node.sign}${formatQuantity(amount)} says that it gains: the unit would be set too low. Write what it loses: settling ${formatQuantity(amount)}.`,
+      context.source(node),
+    );
+    return null;
+  }
+  if (kind !== null && !kindAdmits(kind, amount.unit)) {
+    context.syntax(
+      `Spec ${name} is a ${kind}, and ${formatQuantity(amount)} is a ${kindOfUnit(amount.unit)}: nobody can set a unit so much higher. Write what a new spring loses of this ${kind}.`,
+      context.source(node, 'amount'),
+    );
+    return null;
+  }
+  return amount;
+}
+
+export function partNumberOf(
+  context: Context,
+  node: ast.PartNumber,
+  specs: readonly Spec[],
+  family: Family,
+): PartNumber {
+  const values = node.lines.flatMap((line) => {
+    if (line.$type === 'Unread') {
+      unreadLine(
+        context,
+        line,
+        specs.map((spec) => spec.name),
+      );
+      return [];
+    }
+    return line.values.flatMap((value) => {
+      const spec = context.find(value.spec.name, 'spec', specs, context.source(value.spec));
+      if (spec === null) return [];
+      const kind = spec.kind ?? (spec.rebuilt === null ? null : kindOfLimit(spec.rebuilt));
+      return [
+        {
+          ...specValueOf(context, value.value, family, { name: spec.name, kind }),
+          spec: spec.name,
+          name: spec.name,
+          source: context.source(value),
+        },
+      ];
+    });
+  });
+  const name = unquoted(node.name);
+  return {
+    name,
+    title: node.title ?? name,
+    source: context.source(node, 'name'),
+    values: context.unique(values, 'value of spec'),
+    allow: node.allows.map((allow) => allowOf(context, allow)),
+  };
+}
