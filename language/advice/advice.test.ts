@@ -50,6 +50,25 @@ describe('what to fit, by the last reading', () => {
     ]);
   });
 
+  it('says where 95 of 100 readings fall, where the rate is written with its standard error', () => {
+    const specs = instead('3 bar per 0.001 in', '100 bar per mm ±8');
+    const made = job('unit 1 number A-250 { shim out 1.30 mm  opening 231 bar }', { specs });
+    // 0.20 mm more: 251 bar, doubt 0.2 · 8 = 1.6; 0.25 mm more: 256 bar, doubt 2, which lands more surely: 84 over 73 %.
+    expect(plain(shimLines(made.job))).toEqual([
+      'unit 1 A-250: opening 231 bar. Fit 1.55 mm (now 1.30 mm): expect 256 bar, 252 to 260 bar',
+    ]);
+  });
+
+  it('goes by what is in the drawer, and lays two on each other where the stock says so', () => {
+    const shop = (stock: string) => ({ shop: instead('from 1.00 mm to 1.95 mm by 0.05 mm', stock) });
+    const units = 'unit 1 number A-250 { shim out 1.30 mm  opening 231 bar }';
+    const of = (stock: string) => plain(shimLines(job(units, shop(stock)).job))[0];
+    expect(of('of 1.44 mm, 1.50 mm (0), 1.48 mm')).toMatch(/Fit 1\.48 mm/u);
+    expect(of('of 0.70 mm, 0.75 mm, 0.80 mm stacks of two')).toMatch(
+      /Fit 0\.70 mm and 0\.80 mm|Fit 0\.75 mm and 0\.75 mm/u,
+    );
+  });
+
   it('says why nothing fits', () => {
     expect(lines('unit 1 number A-250 { shim out 1.90 mm  opening 200 bar }')[0]).toMatch(
       /No shim is thick enough: 1\.95 mm gives 206 bar\. Look at the spring/u,

@@ -25,7 +25,8 @@ export interface MatchedSet {
 
 /**
  * Shims for all units of a job at once, so that each lands in its window and the spread across those of one part number
- * is least. A unit may keep the shim that it has, which then is not taken from the drawer.
+ * is least. A unit may keep the shim that it has, which then is not taken from the drawer. One shim each: stacks of two are
+ * not looked through, since two units may want the same half.
  */
 export function matchedSets(job: Job): MatchedSet[] {
   const sets = new Map<string, UnitStand[]>();

@@ -79,12 +79,12 @@ export function questionOf({ choice, asked, low, high, reading, now, rate }: Uni
     high,
     aim: asked.target,
     rate,
-    rateError: null,
+    rateError: asked.rateError === null ? null : inUnits(asked.rateError, 'bar per mm'),
     scatter: null,
     settling: null,
     drawer: stock!.sizes
-      .filter((size) => never === null || compare(size, never) !== 1)
-      .map((thickness) => ({ thickness, count: null })),
-    stacks: false,
+      .map((thickness, index) => ({ thickness, count: stock!.counts[index] ?? null }))
+      .filter(({ thickness }) => never === null || compare(thickness, never) !== 1),
+    stacks: stock!.stacks,
   };
 }

@@ -4,7 +4,16 @@ import type { Part } from '../model/family.ts';
 import type { LimitUse, Procedure, Step } from '../model/procedure.ts';
 import type { Stock } from '../model/shop.ts';
 import { exactText } from '../quantities/decimal.ts';
-import { amount, compare, kindOfLimit, kindOfUnit, type UnitName, unitOf, window } from '../quantities/index.ts';
+import {
+  amount,
+  compare,
+  kindOfLimit,
+  kindOfUnit,
+  toleranceOf,
+  type UnitName,
+  unitOf,
+  window,
+} from '../quantities/index.ts';
 import type { Kind, Limit, Quantity } from '../quantities/types.ts';
 import { type Judged, judgedLimits, type Which } from './judged-limits.ts';
 import { aimOf } from './tool-choice.ts';
@@ -28,6 +37,8 @@ export interface ChoiceCase {
   readonly number: string | null;
   /** What a metre more of shim brings, in the base unit of the reading; null: no rate is given. */
   readonly rate: Fraction | null;
+  /** The tolerance that the rate is written with, taken as its standard error; null: none is written. */
+  readonly rateError: Fraction | null;
   /** The limit of the reading. */
   readonly limit: Limit | null;
   readonly inService: Limit | null;
@@ -72,9 +83,11 @@ function casesOf(procedure: Procedure, step: Step): ChoiceCase[] {
   return [...numbers].map((number) => {
     const limit = of(rebuilt, number);
     const aim = target ?? of(targets, number);
+    const kind = limit === null ? null : kindOfLimit(limit);
     return {
       number,
-      rate: rateOf(procedure, rate, of(rates, number), limit === null ? null : kindOfLimit(limit)),
+      rate: rateOf(procedure, rate, of(rates, number), kind),
+      rateError: rateErrorOf(procedure, rate, of(rates, number)),
       limit,
       inService: of(inService, number),
       target: aim === null ? null : aimOf(aim),
@@ -107,6 +120,18 @@ function rateOf(procedure: Procedure, name: string | null, limit: Limit | null, 
   if (figure === null || kind !== (per === null ? 'pressure' : kindOfUnit(figure.unit))) return null;
   const rate = shimRate(figure, per);
   return rate === null || rate.compare(0) <= 0 ? null : rate;
+}
+
+/** `96 bar per mm ±4`, as `handtight rate` writes it. Of two sides the wider one. */
+function rateErrorOf({ specs }: Procedure, name: string | null, limit: Limit | null): Fraction | null {
+  if (name === null || limit?.form !== 'nominal') return null;
+  const per = specs.find((spec) => spec.name === name)?.per ?? null;
+  const sides = [limit.plus, limit.minus].flatMap((side) => {
+    const figure = side === null ? null : toleranceOf(limit.nominal, side);
+    const error = figure === null ? null : shimRate({ number: exactText(figure), unit: limit.nominal.unit }, per);
+    return error === null || error.compare(0) <= 0 ? [] : [error];
+  });
+  return sides.reduce<Fraction | null>((most, side) => (most === null || side.compare(most) > 0 ? side : most), null);
 }
 
 /** The lowest reading with which a unit is still good in service; null: nobody says, or it is over the target. */
