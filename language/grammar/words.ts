@@ -160,6 +160,7 @@ export const continuing = [
   'held',
   'hold',
   'threads',
+  'solid',
   'passes',
   'slides',
   'turns-free',

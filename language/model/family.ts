@@ -75,6 +75,15 @@ export interface Joint extends Named {
   readonly oiled: boolean;
   readonly leftHand: boolean;
   readonly handTightIsFinal: boolean;
+  /** Of `solid class 8.8`; null: not said. Nozzle nuts and valve holders are hollow, and have none. */
+  readonly solid: SolidBolt | null;
+}
+
+/** A solid bolt or stud of an ISO metric thread, with the property class that stands on it. */
+export interface SolidBolt {
+  readonly diameter: Quantity;
+  readonly pitch: Quantity;
+  readonly propertyClass: string;
 }
 
 /** A part with a setting. `locked-by` names the part that locks it. */

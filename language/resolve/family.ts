@@ -5,6 +5,7 @@ import { allowOf, allowsWithin } from './allows.ts';
 import type { Context } from './context.ts';
 import { quantityOf } from './limits.ts';
 import { named } from './shop.ts';
+import { solidBoltOf } from './solid-bolt.ts';
 import { unreadLine } from './unread.ts';
 
 /** Most positions that `for each cylinder` may have. */
@@ -16,12 +17,13 @@ export function familyOf(context: Context, node: ast.Family): Family {
     unreadLine(context, item, ['part', 'face', 'port', 'joint', 'adjuster', 'proven', 'always']);
   }
   const parts = partsOf(context, items<ast.Part>('Part'));
+  const ports = items<ast.Port>('Port').flatMap((port) => portsOf(context, port, parts));
   const family = {
     ...named(context, node),
     parts,
     faces: facesOf(context, items<ast.Face>('Face'), parts),
-    ports: items<ast.Port>('Port').flatMap((port) => portsOf(context, port, parts)),
-    joints: items<ast.Joint>('Joint').flatMap((joint) => jointsOf(context, joint, parts)),
+    ports,
+    joints: items<ast.Joint>('Joint').flatMap((joint) => jointsOf(context, joint, parts, ports)),
     adjusters: items<ast.Adjuster>('Adjuster').flatMap((adjuster) => adjusterOf(context, adjuster, parts) ?? []),
     ...proofs(context, items<ast.ProvenBy>('ProvenBy')),
     alwaysChecked: items<ast.AlwaysChecked>('AlwaysChecked').flatMap((item) =>
@@ -260,10 +262,13 @@ function portsOf(context: Context, node: ast.Port, parts: readonly Part[]): Port
   );
 }
 
-function jointsOf(context: Context, node: ast.Joint, parts: readonly Part[]): Joint[] {
-  const has = (trait: string) => node.traits.some((written) => written.startsWith(trait));
+function jointsOf(context: Context, node: ast.Joint, parts: readonly Part[], ports: readonly Port[]): Joint[] {
+  const has = (word: string) =>
+    node.traits.some((trait) => trait.$type === 'JointWords' && trait.words.startsWith(word));
   const others = findParts(context, parts, node.to);
-  return findParts(context, parts, node.part).flatMap((part) => {
+  const turned = findParts(context, parts, node.part);
+  const solid = solidBoltOf(context, node, turned, { parts, ports });
+  return turned.flatMap((part) => {
     const to = besides(part, others);
     if (to === undefined) return [];
     return {
@@ -276,6 +281,7 @@ function jointsOf(context: Context, node: ast.Joint, parts: readonly Part[]): Jo
       oiled: has('threads'),
       leftHand: has('left-hand'),
       handTightIsFinal: has('hand-tight'),
+      solid,
     };
   });
 }

@@ -241,6 +241,7 @@ export const family: Family = {
       oiled: true,
       leftHand: false,
       handTightIsFinal: false,
+      solid: null,
     },
   ],
   adjusters: [],

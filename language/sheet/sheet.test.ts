@@ -319,6 +319,17 @@ describe('the sheet', () => {
     expect(told('3.3')).toBe('LEFT-HAND THREAD: turn clockwise to slacken');
     expect(told('6.7')).toBe('LEFT-HAND THREAD: turn anticlockwise to tighten');
   });
+  test('the class of a solid bolt is told beside its thread, where it is tightened', () => {
+    const joints = procedure.family.joints.map((joint) => ({
+      ...joint,
+      solid: { diameter: q('20 mm'), pitch: q('1.5 mm'), propertyClass: '8.8' },
+    }));
+    const made = { ...procedure, family: { ...procedure.family, joints } };
+    const factsAt = (number: string) =>
+      stepsOf(sheetOf(made, blank).blocks).find((one) => one.number === number)!.facts;
+    expect(factsAt('6.7')).toContainEqual({ label: 'Thread', text: 'M20x1.5, class 8.8' });
+    expect(factsAt('3.3').filter(({ text }) => text.includes('class'))).toEqual([]);
+  });
   test('a step with takes, passes, holder and the rest prints each', () => {
     const made = {
       ...procedure,

@@ -147,7 +147,11 @@ function jointFacts(setting: Setting, step: Step): Fact[] {
         label: '',
         text: tightens ? label.leftHandTighten : label.leftHandSlacken,
       });
-    if (joint.thread !== null && tightens) add({ label: label.thread, text: joint.thread });
+    if (joint.thread !== null && tightens)
+      add({
+        label: label.thread,
+        text: joint.solid === null ? joint.thread : label.ofClass(joint.thread, joint.solid.propertyClass),
+      });
     if (joint.oiled && tightens) add({ label: label.oilThread, text: label.oilThreadText });
     if (joint.handTightIsFinal && step.verb === 'run-down') add({ label: label.handTight, text: '' });
   }

@@ -111,6 +111,7 @@ export const words = {
       least === null ? `at most ${most}` : most === null ? `at least ${least}` : `${least} to ${most}`,
     held: 'Held by',
     thread: 'Thread',
+    ofClass: (thread: string, propertyClass: string) => `${thread}, class ${propertyClass}`,
     oilThread: 'Oil the threads',
     oilThreadText: 'before fitting',
     leftHandTighten: 'LEFT-HAND THREAD: turn anticlockwise to tighten',

@@ -84,6 +84,16 @@ describe('joints', () => {
     ]);
   });
 
+  it('have the class of a solid bolt beside its thread', () => {
+    const specs = specsOf(
+      procedureOf({
+        family: 'joint plug to body "M16x1.5" solid class 10.9, threads oiled',
+        steps: 'torque plug to fit with TW-80',
+      }),
+    );
+    expect(specs.groups[0]!.items[0]!.facts).toEqual(['on body', 'M16x1.5', 'class 10.9', 'threads oiled']);
+  });
+
   it('that are torqued alike in a repair stand once; another tool is another line', () => {
     const specs = specsOf(
       procedureOf({

@@ -186,12 +186,13 @@ class Layout {
     return this.#copiesTogether(items);
   }
 
-  #jointFacts({ to, thread, oiled, leftHand, handTightIsFinal }: Joint, torqued: readonly Done[]): string[] {
+  #jointFacts({ to, thread, solid, oiled, leftHand, handTightIsFinal }: Joint, torqued: readonly Done[]): string[] {
     const { facts } = specWords;
     const onto = this.#procedure.family.parts.find(({ name }) => name === to);
     return [
       onto === undefined ? null : facts.on(inSentence(titleOf(onto))),
       thread,
+      solid === null ? null : facts.ofClass(solid.propertyClass),
       oiled || torqued.some(({ step }) => step.oiled) ? facts.oiled : null,
       leftHand ? facts.leftHand : null,
       handTightIsFinal ? inSentence(words.facts.handTight) : null,

@@ -50,6 +50,7 @@ export const specWords = {
   facts: {
     on: (part: string) => `on ${part}`,
     oiled: 'threads oiled',
+    ofClass: (propertyClass: string) => `class ${propertyClass}`,
     leftHand: 'LEFT-HAND THREAD',
     lockedBy: (part: string) => `locked by ${part}`,
     usedBy: (numbers: string) => `used in ${specWords.step(numbers)}`,

@@ -1,4 +1,5 @@
 /** What may stand at a place, by the words before it. */
+import { propertyClasses } from '../../language/calculations/proof-load.ts';
 import { kindWords } from '../../language/grammar/words.ts';
 import type { Place } from './place.ts';
 
@@ -210,7 +211,8 @@ function inFamily(before: readonly string[]): Wanted {
       return before.length < 2 ? nothing : words('on', 'under', 'open in transit');
     case 'joint':
       if (last === 'joint' || last === 'to') return names('part');
-      return words('to', 'threads oiled', 'left-hand', 'hand-tight is final');
+      if (last === 'class') return words(...propertyClasses);
+      return words('to', 'threads oiled', 'left-hand', 'hand-tight is final', 'solid class');
     case 'adjuster':
       if (last === 'adjuster' || last === 'by') return names('part');
       if (last === 'sets') return names('spec', 'test');

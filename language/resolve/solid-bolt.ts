@@ -1,0 +1,58 @@
+import { propertyClasses } from '../calculations/proof-load.ts';
+import type * as ast from '../grammar/generated/ast.ts';
+import type { Family, Part, SolidBolt } from '../model/family.ts';
+import type { Context } from './context.ts';
+import { readMetricThread } from './metric-thread.ts';
+
+/** `solid class 8.8` of a joint: what its torque is judged by. Null: not said, or said so that nothing can be reckoned. */
+export function solidBoltOf(
+  context: Context,
+  node: ast.Joint,
+  turned: readonly Part[],
+  family: Pick<Family, 'parts' | 'ports'>,
+): SolidBolt | null {
+  const [said, again] = node.traits.filter((trait): trait is ast.JointSolid => trait.$type === 'JointSolid');
+  if (said === undefined) return null;
+  if (again !== undefined) context.syntax('The joint says its class twice. Take one out.', context.source(again));
+  if (!propertyClasses.includes(said.propertyClass)) {
+    const withPoint = said.propertyClass.replace(',', '.');
+    context.syntax(
+      `There is no property class ${said.propertyClass}: write the one that stands on the head or the end of the bolt, ${propertyClasses.join(', ')}.`,
+      context.source(said, 'propertyClass'),
+      propertyClasses.includes(withPoint) ? withPoint : undefined,
+    );
+    return null;
+  }
+  if (node.thread === undefined) {
+    context.syntax(
+      'What a bolt bears is reckoned from its thread: write it before “solid class”, like "M8x1.25", or "M8" for the coarse pitch.',
+      context.source(said),
+    );
+    return null;
+  }
+  const thread = readMetricThread(node.thread);
+  if (thread === null) {
+    context.syntax(
+      `“${node.thread}” is not read as a metric thread, and only ISO metric threads are judged by their class: write it with its pitch, like "M8x1.25" ("M8" alone is the coarse one, M3 to M36). Leave “solid class” out at inch threads.`,
+      context.source(node, 'thread'),
+    );
+    return null;
+  }
+  const inside = turned.flatMap((part) => insideOf(part, node.to.name, family)).at(0);
+  if (inside !== undefined) {
+    context.syntax(
+      `${node.part.name} has ${inside} in it, so it is hollow: it has less metal than its thread says, and its torque cannot be judged by it. Leave “solid class” out.`,
+      context.source(said),
+    );
+    return null;
+  }
+  return { ...thread, propertyClass: said.propertyClass };
+}
+
+/** What the family puts into a part: other parts, but not the one that it is screwed to, and ports. */
+function insideOf({ name }: Part, onto: string, { parts, ports }: Pick<Family, 'parts' | 'ports'>): string[] {
+  return [
+    ...parts.filter((other) => other.base !== onto && [...other.in, ...other.through].includes(name)),
+    ...ports.filter((port) => port.part === name),
+  ].map((one) => one.name);
+}
