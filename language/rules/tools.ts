@@ -3,6 +3,7 @@ import { adapterNotAccounted } from './tools/adapter-not-accounted.ts';
 import { graduationTooCoarse } from './tools/graduation-too-coarse.ts';
 import { guardLeavesNothing } from './tools/guard-leaves-nothing.ts';
 import { noTool } from './tools/no-tool.ts';
+import { pastProofLoad } from './tools/past-proof-load.ts';
 import { rateImplausible } from './tools/rate-implausible.ts';
 import { shimCoilBind } from './tools/shim-coil-bind.ts';
 import { shimNotMeasured } from './tools/shim-not-measured.ts';
@@ -29,6 +30,7 @@ export const tools: readonly Rule[] = [
   guardLeavesNothing,
   toolTooCoarse,
   graduationTooCoarse,
+  pastProofLoad,
   shimNotMeasured,
   shimCoilBind,
   shimOutOfReach,
