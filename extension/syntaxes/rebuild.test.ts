@@ -110,6 +110,13 @@ test('counts and stacks of a stock, and what a new spring loses', () => {
   expect(painted('    fit settling, two with stacks', 'keyword.other.clause')).toEqual([]);
 });
 
+test('a rate from spring and needle', () => {
+  const rate = '  spec r "Rate" rate from stiffness 200 N/mm, guide 6 mm, seat 3 mm';
+  expect(painted(rate, 'support.type.kind')).toEqual(['rate', 'stiffness']);
+  expect(painted(rate, 'keyword.other.clause')).toEqual(['guide', 'seat']);
+  expect(painted('    fit guide, seat 3', 'keyword.other.clause')).toEqual([]);
+});
+
 test('every unit of the table is painted, in every spelling', () => {
   const unpainted = units
     .flatMap(({ name, spellings }) => [name, ...spellings])

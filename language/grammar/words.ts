@@ -221,4 +221,4 @@ export const reserved = [
 ];
 
 /** Keywords that may name a sequence: they begin neither a step nor a clause. */
-export const callable = ['open', 'shut', 'settling', 'stacks', 'two'];
+export const callable = ['open', 'shut', 'guide', 'seat', 'settling', 'stacks', 'two'];

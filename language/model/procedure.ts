@@ -28,10 +28,20 @@ export interface Procedure extends Named {
   readonly extent: Source;
 }
 
+/** A spring, and the needle that it loads: what a millimetre of shim brings follows from them. */
+export interface RateFrom {
+  readonly stiffness: Quantity;
+  /** Diameters of the needle's guide, and of the seat that it closes. */
+  readonly guide: Quantity;
+  readonly seat: Quantity;
+}
+
 /** What a spec says; a limit that is null was not given here. */
 export interface SpecValue {
   /** As rebuilt. */
   readonly rebuilt: Limit | null;
+  /** `from stiffness 200 N/mm, guide 6 mm, seat 3 mm`: what `rebuilt` is worked out from, null where none comes of it. */
+  readonly rateFrom: RateFrom | null;
   readonly inService: Limit | null;
   /** With new parts (`new spring 258 bar +8 -0`). */
   readonly whenNew: Limit | null;

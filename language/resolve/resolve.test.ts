@@ -55,7 +55,12 @@ describe('stock', () => {
       text: '1.10 mm, 1.00 mm (3), 1.05 mm (none)',
     });
     expect(stockOf('from 1.00 mm to 1.10 mm by 0.05 mm')).toMatchObject({ counts: [null, null, null], stacks: false });
-    expect(stockOf('from 1.00 mm to 1.10 mm by 0.05 mm stacks of two')).toMatchObject({ stacks: true });
+    for (const stacking of [
+      'from 1.00 mm to 1.10 mm by 0.05 mm stacks of two',
+      'from 1.00 mm to 1.10 mm by 0.05 mm, stacks of two',
+      'of 1.00 mm, 1.05 mm (2), stacks of two',
+    ])
+      expect(stockOf(stacking)).toMatchObject({ stacks: true });
   });
 
   it('refuses halves of a shim, and a size that stands twice', () => {
@@ -101,6 +106,60 @@ describe('settling of a new spring', () => {
       expect.stringContaining('3\u00a0N is a force'),
     ]);
     expect(problems(withSpec('settling -4 bar'))).toEqual([expect.stringContaining('says that it gains')]);
+  });
+});
+
+describe('a rate from spring and needle', () => {
+  const withRate = (rate: string, number = '') =>
+    inProcedure('').replace(' number A\n', ` spec shim-rate ${rate} source "x"\n number A {\n${number}\n}\n`);
+  const figures = 'from stiffness 200 N/mm, guide 6 mm, seat 3 mm';
+  const nominalOf = (limit: unknown) => (limit as { nominal: unknown }).nominal;
+
+  it('is an ordinary rate, to four digits, and keeps what it came of', () => {
+    // 200 N over π/4 · (36 − 9) mm² = 21.2058 mm², for each millimetre: 9.4314 MPa. Balance of forces, by hand.
+    const spec = only(withRate(`rate ${figures}`)).specs[2]!;
+    expect(spec).toMatchObject({
+      kind: 'setting rate',
+      rebuilt: { form: 'nominal', nominal: { number: '94.31', unit: 'bar per mm' }, plus: null, minus: null },
+      rateFrom: {
+        stiffness: { number: '200', unit: 'N/mm' },
+        guide: { number: '6', unit: 'mm' },
+        seat: { number: '3', unit: 'mm' },
+      },
+      per: null,
+      sourceText: 'x',
+    });
+  });
+
+  it('may be a part number’s own, and take inches', () => {
+    // 1142 lbf/in is 200 N/mm; 0.2362 and 0.1181 in are 6 and 3 mm.
+    const inches = '  shim-rate from stiffness 1142 lbf/in, guide 0.2362 in, seat 0.1181 in';
+    const [value] = only(withRate('rate 96 bar per mm', inches)).numbers[0]!.values;
+    expect(Number((nominalOf(value!.rebuilt) as { number: string }).number)).toBeCloseTo(94.31, 1);
+    expect(value!.rateFrom).not.toBeNull();
+  });
+
+  it('is refused where none comes of it', () => {
+    const refused = (rate: string, number?: string) =>
+      problems(withRate(rate, number)).map((line) => line.replace(/^\S+ /u, ''));
+    const one = (text: string) => [expect.stringContaining(text)];
+    expect(refused('rate from stiffness 200 N/mm, guide 6 mm, seat 6 mm')).toEqual(one('no pressure would lift'));
+    expect(refused('rate from stiffness 200 N/mm, guide 0 mm, seat 0 mm')).toEqual(one('must have a diameter'));
+    expect(refused('rate from stiffness 0 N/mm, guide 6 mm, seat 3 mm')).toEqual(one('presses no harder'));
+    expect(refused('rate from stiffness 200 N, guide 6 mm, seat 3 mm')).toEqual(one('is a force for a length'));
+    expect(refused('rate from stiffness 200 N/mm, guide 6 bar, seat 3 mm')).toEqual(one('A guide has a diameter'));
+    expect(refused(`pressure ${figures}`)).toEqual(one('Spec shim-rate is a pressure'));
+    expect(refused(figures)).toEqual(one('not said to be a rate'));
+    expect(refused('rate 3 bar per 0.001 in', `  shim-rate ${figures}`)).toEqual(one('is written per 0.001\u00a0in'));
+  });
+
+  it('leaves guide and seat free for parts and sequences', () => {
+    const text = inProcedure(' sequence seat {\n  fit nut\n }\n stage s {\n  seat\n }');
+    expect(only(text).stages[0]!.steps.map(told)).toEqual(['1.1a fit nut']);
+    const parts = text.replace(' port inlet', ' part guide "Guide" on body\n part seat "Seat" on guide\n port inlet');
+    expect(only(parts.replace('  fit nut', '  fit guide, seat')).stages[0]!.steps.map(told)).toEqual([
+      '1.1a fit guide, seat',
+    ]);
   });
 });
 

@@ -216,7 +216,7 @@ function fluidOf(context: Context, node: ast.Fluid): Fluid {
 }
 
 function stockOf(context: Context, node: ast.Stock): Stock {
-  const head = { ...named(context, node), stacks: node.stacks !== undefined };
+  const head = { ...named(context, node), stacks: node.stacks.length > 0 };
   if (node.low === undefined) {
     const shims = node.sizes
       .flatMap((one) => shimOf(context, one) ?? [])
@@ -254,16 +254,15 @@ function stockOf(context: Context, node: ast.Stock): Stock {
 /** A single size, and how many there are of it. Null where the size has no meaning (reported). */
 function shimOf(context: Context, node: ast.StockSize) {
   const size = quantityOf(context, node, 'size', node.size);
-  if (node.count !== undefined && !/^\d+$/u.test(node.count)) {
+  const isWhole = /^\d+$/u.test(node.count ?? '0');
+  if (!isWhole) {
     context.syntax(
       `There are whole shims only, and ${node.count} is no count of them. Write a whole number, 0 where there is none, or no bracket where there are as many as are wanted.`,
       context.source(node, 'count'),
     );
-    return null;
   }
-  return size === null
-    ? null
-    : { size, count: node.count === undefined ? null : Number(node.count), source: context.source(node, 'size') };
+  const count = node.count === undefined || !isWhole ? null : Number(node.count);
+  return size === null ? null : { size, count, source: context.source(node, 'size') };
 }
 
 function sizeText({ size, count }: ast.StockSize): string {

@@ -7,22 +7,16 @@ import type { Kind, Quantity } from '../quantities/types.ts';
 import { allowOf } from './allows.ts';
 import type { Context } from './context.ts';
 import { limitOf, quantityOf } from './limits.ts';
+import { type RateOf, rateFromOf, rateOf } from './rate-from.ts';
 import { decisionRule, named } from './shop.ts';
 import { unquoted } from './steps.ts';
 import { unreadLine } from './unread.ts';
-
-/** The spec that a value is of. */
-interface Of {
-  readonly name: string;
-  /** Null: neither its word nor its own figure says. */
-  readonly kind: Kind | null;
-}
 
 export function specOf(context: Context, node: ast.Spec, family: Family): Spec {
   const kind = node.kind === undefined ? null : kindOf(node.kind);
   return {
     ...named(context, node),
-    ...specValueOf(context, node.value, family, { name: node.name, kind }),
+    ...specValueOf(context, node.value, family, { name: node.name, kind, per: null }),
     kind,
     per: node.value?.per === undefined ? null : quantityOf(context, node.value, 'per', node.value.per),
     allow: (node.value?.more ?? []).flatMap((more) =>
@@ -31,8 +25,10 @@ export function specOf(context: Context, node: ast.Spec, family: Family): Spec {
   };
 }
 
-function specValueOf(context: Context, node: ast.SpecValue | undefined, family: Family, of: Of): SpecValue {
-  const rebuilt = limitOf(context, node?.rebuilt);
+function specValueOf(context: Context, node: ast.SpecValue | undefined, family: Family, of: RateOf): SpecValue {
+  const rateFrom = node?.rateFrom === undefined ? null : rateFromOf(context, node.rateFrom);
+  const rebuilt =
+    node?.rateFrom === undefined ? limitOf(context, node?.rebuilt) : rateOf(context, node.rateFrom, rateFrom, of);
   const kind = of.kind ?? (rebuilt === null ? null : kindOfLimit(rebuilt));
   let inService: SpecValue['inService'] = null;
   let whenNew: SpecValue['whenNew'] = null;
@@ -48,10 +44,11 @@ function specValueOf(context: Context, node: ast.SpecValue | undefined, family: 
         whenNewPart = context.find(more.part, 'part', family.parts, context.source(more, 'part'))?.name ?? null;
     } else if (more.$type === 'SpecSource') sourceText = more.text;
     else if (more.$type === 'SpecAcceptance') acceptance = decisionRule(more.rule);
-    else if (more.$type === 'SpecSettling') settling = settlingOf(context, more, { ...of, kind });
+    else if (more.$type === 'SpecSettling') settling = settlingOf(context, more, of.name, kind);
   }
   return {
     rebuilt,
+    rateFrom,
     inService,
     whenNew,
     whenNewPart,
@@ -63,7 +60,7 @@ function specValueOf(context: Context, node: ast.SpecValue | undefined, family: 
 }
 
 /** What a new spring will lose: of the kind of its spec, and no gain. Null where it has no meaning (reported). */
-function settlingOf(context: Context, node: ast.SpecSettling, { name, kind }: Of): Quantity | null {
+function settlingOf(context: Context, node: ast.SpecSettling, name: string, kind: Kind | null): Quantity | null {
   const amount = quantityOf(context, node, 'amount', node.amount);
   if (amount === null) return null;
   if (node.sign !== undefined && Number(amount.number) !== 0) {
@@ -104,7 +101,7 @@ export function partNumberOf(
       const kind = spec.kind ?? (spec.rebuilt === null ? null : kindOfLimit(spec.rebuilt));
       return [
         {
-          ...specValueOf(context, value.value, family, { name: spec.name, kind }),
+          ...specValueOf(context, value.value, family, { name: spec.name, kind, per: spec.per }),
           spec: spec.name,
           name: spec.name,
           source: context.source(value),

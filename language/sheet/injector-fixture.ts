@@ -346,6 +346,7 @@ const tool = (name: string) => ({
 
 const value = {
   rebuilt: null,
+  rateFrom: null,
   inService: null,
   whenNew: null,
   settling: null,

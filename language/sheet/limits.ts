@@ -1,5 +1,5 @@
-import type { LimitUse, PartNumber, Procedure, Spec, SpecValue, Step } from '../model/procedure.ts';
-import type { Kind, Limit } from '../quantities/index.ts';
+import type { LimitUse, PartNumber, Procedure, RateFrom, Spec, SpecValue, Step } from '../model/procedure.ts';
+import type { Kind, Limit, Quantity } from '../quantities/index.ts';
 import { formatLimit, formatQuantity, kindOfUnit } from '../quantities/index.ts';
 import { limitText, type Shown, shownLimit, unitOfLimit } from './figures.ts';
 import type { LimitLine } from './model.ts';
@@ -20,6 +20,7 @@ export function specLimits(
   return {
     spec,
     rebuilt: own.notRequired ? null : (own.rebuilt ?? spec.rebuilt),
+    rateFrom: own.notRequired || own.rebuilt !== null ? own.rateFrom : spec.rateFrom,
     inService: own.notRequired ? null : (own.inService ?? spec.inService),
     whenNew: own.notRequired ? null : (own.whenNew ?? spec.whenNew),
     whenNewPart: own.whenNew === null ? spec.whenNewPart : own.whenNewPart,
@@ -178,11 +179,27 @@ export function figureText(setting: Setting, step: Step, where: Where, limit: Li
   });
 }
 
-/** `3 bar per 0.001 in`, from a spec of a rate. */
-export function rateText(setting: Setting, name: string): string {
-  const spec = setting.procedure.specs.find((other) => other.name === name);
-  if (spec?.rebuilt == null) return name;
-  const per = spec.per === null ? '' : ` per ${formatQuantity(spec.per)}`;
-  const source = spec.sourceText === null ? '' : ` (${sourceWords(spec.sourceText)})`;
-  return `${limitText(spec.rebuilt)}${per}${source}`;
+/** `3 bar per 0.001 in`, from a spec of a rate; by part number where they differ. */
+export function rateText({ procedure, numbers }: Setting, name: string): string {
+  const several = numbers.length === 0 ? [null] : numbers.map((number) => number.name);
+  const byText = new Map<string, string[]>();
+  for (const number of several) {
+    const value = specLimits(procedure, name, number);
+    if (value?.rebuilt == null) continue;
+    const source = value.sourceText === null ? '' : ` (${sourceWords(value.sourceText)})`;
+    const text = `${rateWords(value.rebuilt, value.spec.per, value.rateFrom)}${source}`;
+    byText.set(text, [...(byText.get(text) ?? []), number ?? '']);
+  }
+  if (byText.size === 0) return name;
+  return [...byText]
+    .map(([text, of]) => (of.length === several.length ? text : `${of.join(', ')}: ${text}`))
+    .join('; ');
+}
+
+/** A rate as it is written, or with what it was worked out from: `94.31 bar per mm, from 200 N/mm, guide 6 mm, seat 3 mm`. */
+export function rateWords(rebuilt: Limit, per: Quantity | null, from: RateFrom | null): string {
+  const written = `${limitText(rebuilt)}${per === null ? '' : ` per ${formatQuantity(per)}`}`;
+  if (from === null) return written;
+  const { stiffness, guide, seat } = from;
+  return `${written}, ${words.facts.rateFrom(formatQuantity(stiffness), formatQuantity(guide), formatQuantity(seat))}`;
 }

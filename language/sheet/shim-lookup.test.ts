@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../check.ts';
 import { instead, procedureWith } from '../rules/sound-procedure.ts';
+import { rateText } from './limits.ts';
 import { sentenceOf } from './sentences.ts';
 import { settingOf } from './setting.ts';
 import { shimLookup } from './shim-lookup.ts';
@@ -36,6 +37,44 @@ describe('what a shim is chosen from, on the sheet', () => {
       'from stock, 1.00 mm (3), 1.05 mm (none), 1.10 mm; two may lie on each other',
     );
     expect(sentence('of 1.00 mm, 1.05 mm')).not.toMatch(/lie on|\(/u);
+  });
+});
+
+describe('the rate of a shim, on the sheet', () => {
+  const rate = (spec: string, own = '') => {
+    const specs = (text: string) =>
+      instead('220 bar +8 -0', `220 bar +8 -0  source "x"  ${own}`)(instead('3 bar per 0.001 in', spec)(text));
+    const { procedures, findings } = checkFiles([{ uri: 'x', text: procedureWith({ specs }) }]);
+    expect(findings.filter(({ severity }) => severity === 'error')).toEqual([]);
+    const { procedure } = procedures[0]!;
+    const setting = settingOf(procedure, {
+      job: null,
+      number: null,
+      paper: 'a4',
+      draft: false,
+      findings: [],
+      hash: '',
+    });
+    return rateText(setting, 'shim-rate').replaceAll('\u00a0', ' ');
+  };
+  const worked = 'from stiffness 200 N/mm, guide 6 mm, seat 3 mm';
+  const printed = '94.31 bar per mm, from 200 N/mm, guide 6 mm, seat 3 mm (Source: Example sheet)';
+
+  it('says what it was worked out from', () => {
+    expect(rate(worked)).toBe(printed);
+    expect(rate('3 bar per 0.001 in')).toBe('3 bar per 0.001 in (Source: Example sheet)');
+  });
+
+  it('is told by part number where one has its own', () => {
+    expect(rate(worked, 'shim-rate 96 bar per mm')).toBe(
+      `A-250: ${printed}; A-220: 96 bar per mm (Source: Example sheet)`,
+    );
+  });
+
+  it('is reckoned with like one that is written', () => {
+    const specs = (text: string) => ({ specs: instead('3 bar per 0.001 in', text) });
+    expect(tables(specs(worked))).toEqual(tables(specs('94.31 bar per mm')));
+    expect(tables(specs(worked)).length).toBeGreaterThan(0);
   });
 });
 

@@ -189,6 +189,17 @@ describe('tests', () => {
     ]);
   });
 
+  it('a rate says what it was worked out from', () => {
+    const made = procedureOf({
+      specs: `spec rate "Shim rate" rate from stiffness 200 N/mm, guide 6 mm, seat 3 mm source "x"
+  number A
+  number B { rate 96 bar per mm source "y" }`,
+    });
+    expect(lines(figures(specsOf(made), 'others', 'Shim rate'))).toEqual([
+      'Value [] 94.31 bar per mm, from 200 N/mm, guide 6 mm, seat 3 mm | x / 96 bar per mm | y',
+    ]);
+  });
+
   it('say what a new spring loses, of a part number by its own figure', () => {
     const made = procedureOf({
       specs: `spec crack "Crack pressure" pressure 30 bar ±1, settling 2 bar source "x"

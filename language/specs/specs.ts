@@ -3,7 +3,7 @@ import type { LimitUse, PartNumber, Procedure, Stage, Step, StepObject } from '.
 import type { Source } from '../model/source.ts';
 import { formatQuantity, kindOfUnit, type Limit, type Quantity } from '../quantities/index.ts';
 import { ceilingText, limitText } from '../sheet/figures.ts';
-import { figureText, specLimits, type Which } from '../sheet/limits.ts';
+import { figureText, rateWords, specLimits, type Which } from '../sheet/limits.ts';
 import { baseTitle, capital, inSentence, objectWords, specTitle, titleOf } from '../sheet/names.ts';
 import { type Setting, settingOf } from '../sheet/setting.ts';
 import { holdWords } from '../sheet/steps.ts';
@@ -548,8 +548,8 @@ class Layout {
     const noSource = value.sourceText === null ? [missing('source', specWords.missing.source)] : [];
     if (value.notRequired) return wordsCell(words.limits.notRequired, line, noSource, value.sourceText);
     if (limit === null) return wordsCell('', line, [missing('value', specWords.missing.limit)]);
-    const text = limitText(limit);
-    return wordsCell(per === null ? text : `${text} per ${formatQuantity(per)}`, line, noSource, value.sourceText);
+    const text = rateWords(limit, per, which === 'rebuilt' ? value.rateFrom : null);
+    return wordsCell(text, line, noSource, value.sourceText);
   }
 
   /** What a `choose` says in figures of its own. */

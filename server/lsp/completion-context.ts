@@ -244,6 +244,8 @@ function inProcedure(before: readonly string[]): Wanted {
       return before.length < 2 ? nothing : words('at', 'allow');
     case 'spec':
       if (before.length === 2 || (before.length === 3 && last === '"')) return words(...kindWords);
+      if (last === 'rate') return words('from stiffness');
+      if (before[before.indexOf('stiffness') - 1] === 'from') return words('guide', 'seat', 'source');
       return before.length < 2
         ? nothing
         : words('in service', 'at least', 'at most', 'new', 'not required', 'acceptance guarded', 'settling', 'source');

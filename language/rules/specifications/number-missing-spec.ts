@@ -46,6 +46,7 @@ export const numberMissingSpec: Rule = {
 };
 
 /** A unit that is only tested has no limit but that in service. */
-function isGiven({ rebuilt, inService }: SpecValue): boolean {
-  return rebuilt !== null || inService !== null;
+function isGiven({ rebuilt, inService, rateFrom }: SpecValue): boolean {
+  // A rate that does not come of its spring and needle is told by itself.
+  return rebuilt !== null || inService !== null || rateFrom !== null;
 }
