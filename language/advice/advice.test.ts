@@ -69,6 +69,20 @@ describe('what to fit, by the last reading', () => {
     );
   });
 
+  it('sets a unit with a new spring so much higher that it stays in its window when it has settled', () => {
+    const specs = instead('250 bar +8 -0', '250 bar +8 -0, settling 4 bar');
+    const of = (results: string) =>
+      plain(shimLines(job(`unit 1 number A-250 { ${results} }`, { specs }).job))[0]!.replace('unit 1 A-250: ', '');
+    const out = 'shim out 1.30 mm  opening 231 bar';
+    expect(of(out)).toBe('opening 231 bar. Fit 1.50 mm (now 1.30 mm): expect 255 bar');
+    expect(of(`renewed spring, nozzle  ${out}`)).toBe(
+      'opening 231 bar. Fit 1.50 mm (now 1.30 mm): expect 255 bar; with the new spring settled, 251 bar',
+    );
+    // In the window now, and under it soon: 252 − 4.
+    expect(of('renewed spring  shim in 1.50 mm  opening 252 bar')).toMatch(/^opening 252 bar\. Fit 1\.55 mm/u);
+    expect(of('renewed nozzle  shim in 1.50 mm  opening 252 bar')).toBe('opening 252 bar, inside its window: it stays');
+  });
+
   it('says why nothing fits', () => {
     expect(lines('unit 1 number A-250 { shim out 1.90 mm  opening 200 bar }')[0]).toMatch(
       /No shim is thick enough: 1\.95 mm gives 206 bar\. Look at the spring/u,

@@ -5,8 +5,7 @@ import type { Source } from '../model/source.ts';
 import { formatQuantity } from '../quantities/index.ts';
 import { inUnits, type ShimChoice, shimChoices } from '../rules/shim-choices.ts';
 import { workedOut } from '../rules/tool-words.ts';
-import { adviceSentence } from './sentences.ts';
-import { adviceFor, unitStands } from './unit-shims.ts';
+import { advisedOf } from './advised.ts';
 
 /** A few words that stand behind a place in the text. */
 export interface Hint {
@@ -14,15 +13,12 @@ export interface Hint {
   readonly text: string;
 }
 
-/** What to fit, behind the reading that it goes by; and what a step of the drawer brings, behind each `choose`. */
+/** What to fit or to turn, behind the reading that it goes by; and what a step of the drawer brings, behind each `choose`. */
 export function hintsOf(procedures: readonly Procedure[], jobs: readonly Job[]): Hint[] {
   const ofJobs = jobs.flatMap((job) =>
-    unitStands(job).flatMap((stand) => {
-      const advice = adviceFor(stand);
-      return advice === null
-        ? []
-        : [{ source: stand.reading.source, text: adviceSentence(advice, stand.now, stand.low) }];
-    }),
+    advisedOf(job).flatMap(({ reading, sentence }) =>
+      sentence === null ? [] : [{ source: reading.source, text: sentence }],
+    ),
   );
   const ofChoices = procedures.flatMap((procedure) =>
     shimChoices(procedure).flatMap((choice) => {

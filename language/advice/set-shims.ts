@@ -1,5 +1,5 @@
 import { leastSpread } from '../calculations/matching.ts';
-import { quantityOf } from '../calculations/measured.ts';
+import { base, quantityOf } from '../calculations/measured.ts';
 import type { Job } from '../model/job.ts';
 import { amount, compare } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
@@ -10,6 +10,7 @@ export interface SetChoice {
   readonly stand: UnitStand;
   /** The shim that stays, or another. */
   readonly shim: Quantity;
+  /** What the gauge should show, before a new spring has settled. */
   readonly expected: Quantity;
 }
 
@@ -25,7 +26,7 @@ export interface MatchedSet {
 
 /**
  * Shims for all units of a job at once, so that each lands in its window and the spread across those of one part number
- * is least. A unit may keep the shim that it has, which then is not taken from the drawer. One shim each: stacks of two are
+ * is least, new springs settled. A unit may keep the shim that it has, which then is not taken from the drawer. One shim each: stacks of two are
  * not looked through, since two units may want the same half.
  */
 export function matchedSets(job: Job): MatchedSet[] {
@@ -39,13 +40,15 @@ export function matchedSets(job: Job): MatchedSet[] {
 
 function matched(stands: readonly UnitStand[]): MatchedSet {
   const [first] = stands;
-  const { low, high, choice, unit } = first!;
+  const { low, choice, unit } = first!;
   const drawer = questionOf(first!).drawer;
   const reading = (stand: UnitStand, shim: Quantity) =>
     amount(stand.reading.value).add(amount(stand.rate).mul(amount(shim).sub(amount(stand.now))));
+  // What it reads must be no more than the high end, and what it reads when a new spring has settled no less than the low.
   const inWindow = (stand: UnitStand, shim: Quantity) => {
     const value = reading(stand, shim);
-    return value.compare(amount(low)) >= 0 && value.compare(amount(high)) <= 0 ? value.valueOf() : null;
+    const settled = stand.settling === null ? value : value.sub(amount(stand.settling));
+    return settled.compare(amount(stand.low)) >= 0 && value.compare(amount(stand.high)) <= 0 ? settled.valueOf() : null;
   };
   // One column for each size of the drawer, then one for each unit: the shim that it has, for it alone.
   const readings = stands.map((stand, row) => [
@@ -53,10 +56,7 @@ function matched(stands: readonly UnitStand[]): MatchedSet {
     ...stands.map((other, column) => (row === column ? inWindow(other, other.now) : null)),
   ]);
   const counts = [...drawer.map(({ count }) => count ?? stands.length), ...stands.map(() => 1)];
-  const aim =
-    first!.asked.target === null
-      ? (amount(low).valueOf() + amount(high).valueOf()) / 2
-      : amount(first!.asked.target).valueOf();
+  const aim = first!.aim === null ? (base(low) + base(first!.high)) / 2 : base(first!.aim);
   const found = leastSpread(readings, counts, aim);
   const set = { number: unit.number, test: choice.test, stands };
   if (found === null) return { ...set, choices: null, spread: null };

@@ -1,8 +1,12 @@
 import { type ShimAdvice, shimAdvice } from '../calculations/shim-advice.ts';
 import type { Job, ReadingResult, Result, Unit } from '../model/job.ts';
-import { compare, kindOfUnit, window } from '../quantities/index.ts';
+import type { Procedure } from '../model/procedure.ts';
+import { add, compare, kindOfUnit, window } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
+import { springsOf } from '../rules/settling.ts';
 import { type ChoiceCase, inUnits, type ShimChoice, shimChoices } from '../rules/shim-choices.ts';
+import { aimOf } from '../rules/tool-choice.ts';
+import { limitNow, settlingIn } from './new-parts.ts';
 
 /** How a unit stands at one thing that is chosen for it: what it reads now, with which shim. */
 export interface UnitStand {
@@ -12,10 +16,13 @@ export interface UnitStand {
   /** Ends of the window. */
   readonly low: Quantity;
   readonly high: Quantity;
+  readonly aim: Quantity | null;
+  /** What a new spring in it will lose by settling; null: nothing, or nobody says. */
+  readonly settling: Quantity | null;
   readonly reading: ReadingResult;
   /** The shim that was in at that reading. */
   readonly now: Quantity;
-  /** The reading is inside its window: nothing is to be done. */
+  /** The reading is inside its window, settling and all: nothing is to be done. */
   readonly stands: boolean;
   /** Setting rate of a shim, in pressure per length. */
   readonly rate: Quantity;
@@ -27,7 +34,7 @@ export interface UnitStand {
  */
 export function unitStands(job: Job): UnitStand[] {
   const choices = distinct(shimChoices(job.procedure).filter(({ parts }) => parts.length === 1));
-  return job.units.flatMap((unit) => choices.flatMap((choice) => standOf(unit, choice) ?? []));
+  return job.units.flatMap((unit) => choices.flatMap((choice) => standOf(job.procedure, unit, choice) ?? []));
 }
 
 /** What to fit. Null: the reading is inside its window. */
@@ -41,17 +48,22 @@ export function distinct(choices: readonly ShimChoice[]): ShimChoice[] {
   return choices.filter((choice, index) => choices.findIndex((other) => key(other) === key(choice)) === index);
 }
 
-function standOf(unit: Unit, choice: ShimChoice): UnitStand | null {
+function standOf(procedure: Procedure, unit: Unit, choice: ShimChoice): UnitStand | null {
   const asked =
     choice.cases.find(({ number }) => number === unit.number) ?? choice.cases.find(({ number }) => number === null);
   const found = readingOf(unit.results, choice.parts[0]!.name, choice.test);
-  if (asked === undefined || asked.rate === null || asked.limit === null || found === null) return null;
-  const { low, high } = window(asked.limit);
+  const { limit, forNew } = limitNow(procedure, choice.test, unit);
+  if (asked === undefined || asked.rate === null || limit === null || found === null) return null;
+  const { low, high } = window(limit);
   const { reading, now } = found;
   if (low === null || high === null || kindOfUnit(low.unit) !== 'pressure') return null;
   const rate = inUnits(asked.rate, 'bar per mm');
-  const stands = compare(reading.value, low) !== -1 && compare(reading.value, high) !== 1;
-  return { unit, choice, asked, low, high, reading, now, stands, rate };
+  const aim = forNew ? aimOf(limit) : asked.target;
+  // A limit for a new spring allows for its settling already.
+  const settling = forNew ? null : settlingIn(procedure, unit, springsOf(procedure, choice.step), choice.step.choose!);
+  const lowest = (settling === null ? low : add(low, settling)) ?? low;
+  const stands = compare(reading.value, lowest) !== -1 && compare(reading.value, high) !== 1;
+  return { unit, choice, asked, low, high, aim, settling, reading, now, stands, rate };
 }
 
 /** The last reading of a test, and the shim that was in. */
@@ -69,7 +81,7 @@ function readingOf(results: readonly Result[], part: string, test: string) {
 }
 
 /** The question that the calculation answers. */
-export function questionOf({ choice, asked, low, high, reading, now, rate }: UnitStand) {
+export function questionOf({ choice, asked, low, high, aim, settling, reading, now, rate }: UnitStand) {
   const [stock] = choice.stocks;
   const never = choice.step.choose!.neverAbove;
   return {
@@ -77,11 +89,11 @@ export function questionOf({ choice, asked, low, high, reading, now, rate }: Uni
     now,
     low,
     high,
-    aim: asked.target,
+    aim,
     rate,
     rateError: asked.rateError === null ? null : inUnits(asked.rateError, 'bar per mm'),
     scatter: null,
-    settling: null,
+    settling,
     drawer: stock!.sizes
       .map((thickness, index) => ({ thickness, count: stock!.counts[index] ?? null }))
       .filter(({ thickness }) => never === null || compare(thickness, never) !== 1),

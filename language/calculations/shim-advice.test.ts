@@ -60,10 +60,14 @@ describe('a shim for a reading', () => {
 
   it('of a new spring allows for its settling', () => {
     const rate = q('100', 'bar per mm');
-    expect(chosen({ rate, settling: q('4', 'bar') })).toMatchObject({
-      shims: [q('1.55', 'mm')],
-      expected: q('252', 'bar'),
-    });
+    // 231 bar and 0.25 mm: 256 as read, 252 when it has settled. 251 bar would settle to 247, under the window.
+    const settled = { rate, settling: q('4', 'bar') };
+    expect(chosen(settled)).toMatchObject({ shims: [q('1.55', 'mm')], expected: q('256', 'bar') });
+    expect(chosen({ ...settled, drawer: drawer('1.50') })).toBeNull();
+    expect(nothing({ ...settled, drawer: drawer('1.50') })).toMatchObject({ reason: 'too thin' });
+    // What it reads must be in the window as well: 261 bar is not, though it would settle to 257.
+    expect(nothing({ ...settled, drawer: drawer('1.60') })).toMatchObject({ reason: 'too thick' });
+    expect(nothing({ rate, settling: q('9', 'bar') })).toEqual({ reason: 'settles out' });
   });
 
   it('may be two on each other where that is allowed and there are two', () => {

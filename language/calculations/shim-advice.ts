@@ -24,7 +24,7 @@ export interface ShimQuestion {
   readonly rateError: Quantity | null;
   /** Standard deviation of one reading about the next of the same build, where it is known. */
   readonly scatter: Quantity | null;
-  /** What a new spring will lose by settling: the unit is set so much higher. */
+  /** What a new spring will lose by settling: it must read so much more than the low end, and no more than the high one. */
   readonly settling: Quantity | null;
   readonly drawer: readonly Shim[];
   /** Whether two shims may lie on each other. */
@@ -35,6 +35,7 @@ export interface ShimQuestion {
 export interface ShimChoice {
   /** One shim, or two on each other. */
   readonly shims: readonly Quantity[];
+  /** What the gauge should show, before a new spring has settled. */
   readonly expected: Quantity;
   /** Where 95 of 100 readings fall; the same as expected where nothing is known of the doubt. */
   readonly low: Quantity;
@@ -43,9 +44,9 @@ export interface ShimChoice {
   readonly probability: number;
 }
 
-/** Why nothing fits: the drawer ends before the window, or goes past it in one step. */
+/** Why nothing fits: the drawer ends before the window, or goes past it in one step; the spring loses more than it is wide. */
 export type NothingFits =
-  | { readonly reason: 'empty' }
+  | { readonly reason: 'empty' | 'settles out' }
   | { readonly reason: 'too thin' | 'too thick'; readonly nearest: ShimChoice }
   | { readonly reason: 'too coarse'; readonly under: ShimChoice; readonly over: ShimChoice };
 
@@ -62,29 +63,37 @@ interface Candidate {
 }
 
 /**
- * The shim, or two, that most surely lands in the window: `expected = reading + rate · (shim − now) − settling`, with the
- * doubt `√((shim − now)² · rate error² + 2 · scatter²)`, since the reading before and the reading after both scatter.
+ * The shim, or two, that most surely lands in the window: `expected = reading + rate · (shim − now)`, at least `low +
+ * settling` and at most `high`, with the doubt `√((shim − now)² · rate error² + 2 · scatter²)`, since the reading before and the reading after both scatter.
  * Of those that are as sure, the nearest to the aim; of those, one shim before two. Expected pressures are exact.
  */
 export function shimAdvice(question: ShimQuestion): ShimAdvice {
-  const { low, high } = question;
-  const aim = question.aim === null ? amount(low).add(amount(high)).div(2) : amount(question.aim);
+  const { low, high } = windowOf(question);
+  if (low.compare(high) > 0) return { nothing: { reason: 'settles out' } };
+  const aim = question.aim === null ? low.add(high).div(2) : amount(question.aim).add(lossOf(question));
   const candidates = stacksOf(question).map((shims) => candidate(shims, question));
   if (candidates.length === 0) return { nothing: { reason: 'empty' } };
   const off = (one: Candidate) => one.expected.sub(aim).abs();
   const before = (a: Candidate, b: Candidate) =>
     b.probability - a.probability || off(a).compare(off(b)) || a.shims.length - b.shims.length;
   const shown = (one: Candidate) => choice(one, question);
-  const inside = candidates.filter(
-    ({ expected }) => expected.compare(amount(low)) >= 0 && expected.compare(amount(high)) <= 0,
-  );
+  const inside = candidates.filter(({ expected }) => expected.compare(low) >= 0 && expected.compare(high) <= 0);
   if (inside.length > 0) return { choice: shown(inside.sort(before)[0]!) };
   const rising = candidates.sort((a, b) => a.expected.compare(b.expected) || a.shims.length - b.shims.length);
-  const under = rising.filter(({ expected }) => expected.compare(amount(low)) < 0);
-  const over = rising.filter(({ expected }) => expected.compare(amount(high)) > 0);
+  const under = rising.filter(({ expected }) => expected.compare(low) < 0);
+  const over = rising.filter(({ expected }) => expected.compare(high) > 0);
   if (over.length === 0) return { nothing: { reason: 'too thin', nearest: shown(highest(under)) } };
   if (under.length === 0) return { nothing: { reason: 'too thick', nearest: shown(over[0]!) } };
   return { nothing: { reason: 'too coarse', under: shown(highest(under)), over: shown(over[0]!) } };
+}
+
+/** What the gauge may show: a new spring loses some of it afterwards. */
+function windowOf(question: ShimQuestion) {
+  return { low: amount(question.low).add(lossOf(question)), high: amount(question.high) };
+}
+
+function lossOf({ settling, low }: ShimQuestion): Fraction {
+  return settling === null ? amount(low).mul(0) : amount(settling);
 }
 
 /** The highest, with as few shims as it takes. */
@@ -106,19 +115,19 @@ function stacksOf({ drawer, stacks }: ShimQuestion): Quantity[][] {
 }
 
 function candidate(shims: readonly Quantity[], question: ShimQuestion): Candidate {
-  const { reading, now, rate, rateError, scatter, settling, low, high } = question;
+  const { reading, now, rate, rateError, scatter } = question;
+  const { low, high } = windowOf(question);
   const change = shims.reduce((sum, shim) => sum.add(amount(shim)), amount(now).neg());
-  const lost = settling === null ? amount(now).mul(0) : amount(settling);
-  const expected = amount(reading).add(amount(rate).mul(change)).sub(lost);
+  const expected = amount(reading).add(amount(rate).mul(change));
   const doubt = Math.hypot(
     change.valueOf() * (rateError === null ? 0 : base(rateError)),
     Math.SQRT2 * (scatter === null ? 0 : base(scatter)),
   );
-  const inside = expected.compare(amount(low)) >= 0 && expected.compare(amount(high)) <= 0;
+  const inside = expected.compare(low) >= 0 && expected.compare(high) <= 0;
   const probability =
     doubt === 0
       ? Number(inside)
-      : normalCdf(base(high), expected.valueOf(), doubt) - normalCdf(base(low), expected.valueOf(), doubt);
+      : normalCdf(high.valueOf(), expected.valueOf(), doubt) - normalCdf(low.valueOf(), expected.valueOf(), doubt);
   return { shims, expected, doubt, probability };
 }
 

@@ -29,7 +29,14 @@ export interface Unit {
 }
 
 /** One thing written down of a unit. */
-export type Result = ReadingResult | VerdictResult | ShimResult | TorqueResult | RemarkResult | DoneResult;
+export type Result =
+  | ReadingResult
+  | VerdictResult
+  | ShimResult
+  | TorqueResult
+  | RenewedResult
+  | RemarkResult
+  | DoneResult;
 
 interface At {
   readonly source: Source;
@@ -68,6 +75,12 @@ export interface TorqueResult extends At {
   readonly part: string;
   readonly value: Quantity;
   readonly tool: string | null;
+}
+
+/** `renewed spring, washer`: what went in new. */
+export interface RenewedResult extends At {
+  readonly form: 'renewed';
+  readonly part: string;
 }
 
 /** `as found "light rust"`. */

@@ -1,6 +1,7 @@
 import type * as ast from '../grammar/generated/ast.ts';
 import type { Adjuster, Face, Family, Joint, Part, Port } from '../model/family.ts';
 import type { NameUse } from '../model/source.ts';
+import { amount, formatQuantity, kindOfUnit, type Quantity } from '../quantities/index.ts';
 import { allowOf, allowsWithin } from './allows.ts';
 import type { Context } from './context.ts';
 import { quantityOf } from './limits.ts';
@@ -295,9 +296,20 @@ function adjusterOf(context: Context, node: ast.Adjuster, parts: readonly Part[]
     source: context.source(node.part),
     part: part.name,
     sets: node.sets.name,
-    rate: node.rate === undefined ? null : quantityOf(context, node, 'rate', node.rate),
+    rate: node.rate === undefined ? null : screwRateOf(context, node, node.rate),
     lockedBy: node.lock === undefined ? null : (findParts(context, parts, node.lock)[0]?.name ?? null),
   };
+}
+
+/** What one turn in brings: over nothing, in pressure per turn. */
+function screwRateOf(context: Context, node: ast.Adjuster, text: string): Quantity | null {
+  const rate = quantityOf(context, node, 'rate', text);
+  if (rate === null || (kindOfUnit(rate.unit) === 'screw rate' && amount(rate).compare(0) > 0)) return rate;
+  context.syntax(
+    `${formatQuantity(rate)} does not say what one turn in brings. Write pressure per turn, over nothing, such as 25 bar per turn; where a turn out raises it, leave the rate away and say so in a note.`,
+    context.source(node, 'rate'),
+  );
+  return null;
 }
 
 function proofs(context: Context, nodes: readonly ast.ProvenBy[]) {

@@ -60,6 +60,28 @@ describe('the results of a unit', () => {
     expect(results[2]).toMatchObject({ asFound: true, text: 'runs dry' });
   });
 
+  it('say what went in new', () => {
+    const of = (text: string) => {
+      const { results, messages } = unit(`      ${text}`);
+      expect(messages).toEqual([]);
+      return results.map(
+        (result) => `${result.form} ${'part' in result ? result.part : 'name' in result ? result.name : ''}`,
+      );
+    };
+    expect(of('renewed spring, nozzle, washer')).toEqual(['renewed spring', 'renewed nozzle', 'renewed washer']);
+    expect(of('renewed spring nozzle "of the kit"')).toEqual(['renewed spring', 'renewed nozzle', 'remark ']);
+    expect(of('renewed spring  shim out 1.30 mm')).toEqual(['renewed spring', 'shim shim']);
+    expect(of('renewed spring  shim in 1.30 mm')).toEqual(['renewed spring', 'shim shim']);
+    expect(of('renewed spring  nozzle pass')).toEqual(['renewed spring', 'verdict nozzle']);
+    expect(of('renewed spring  opening 231 bar  renewed nozzle')).toEqual([
+      'renewed spring',
+      'reading opening',
+      'renewed nozzle',
+    ]);
+    expect(unit('      renewed sprng').messages).toEqual([expect.stringContaining('Did you mean spring?')]);
+    expect(unit('      renewed').messages).toHaveLength(1);
+  });
+
   it.each([
     ['openig 231 bar', /^No test is called openig\. Did you mean opening\?/u],
     ['opening 1.45 mm', /^1\.45 mm is a length, and a pressure is read here\. Look at the unit\.$/u],

@@ -55,6 +55,12 @@ class ResultReader {
         asFound = true;
         continue;
       }
+      if (names[0]!.name === 'renewed' && names.length > 1) {
+        names.shift();
+        this.renewed(names, node);
+        if (names.length === 0 && node.facts.length === 0) return;
+        continue;
+      }
       const verdict = names[1]?.name;
       if (verdict !== 'pass' && verdict !== 'fail') break;
       const [name] = names.splice(0, 2);
@@ -69,6 +75,23 @@ class ResultReader {
     const name = this.find(node, 'test', [...this.readable, ...parts]);
     if (name !== null)
       this.written.results.push({ form: 'verdict', name, passed, text, source: this.context.source(node) });
+  }
+
+  /** Takes the parts that stand next off the names. The first is one, whatever else may have its name. */
+  private renewed(names: ast.NameRef[], node: ast.Result) {
+    const { parts } = this.procedure.family;
+    const isPart = ({ name }: ast.NameRef) => parts.some((part) => part.name === name);
+    const after = names.findIndex((name, index) => index > 0 && !isPart(name));
+    const told =
+      after === -1
+        ? node.facts.some(({ $type }) => $type === 'ResultValue' || $type === 'ResultIn')
+        : /^(?:out|pass|fail)$/u.test(names[after]!.name);
+    // The last of them begins a result of its own: `renewed spring  shim out 1.30 mm`.
+    const count = (after === -1 ? names.length : after) - (told ? 1 : 0);
+    for (const name of names.splice(0, Math.max(1, count))) {
+      const part = this.find(name, 'part', parts);
+      if (part !== null) this.written.results.push({ form: 'renewed', part, source: this.context.source(name) });
+    }
   }
 
   /** The names that are left, with what stands behind them. */

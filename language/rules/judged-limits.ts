@@ -17,7 +17,7 @@ export type Which = 'rebuilt' | 'inService' | 'whenNew';
 /** The limits that a use of a limit stands for at a step: the one written, or those of its spec and its part numbers. */
 export function judgedLimits(
   procedure: Procedure,
-  step: Step,
+  step: Pick<Step, 'only'>,
   use: LimitUse,
   which: readonly Which[] = ['rebuilt'],
 ): Judged[] {

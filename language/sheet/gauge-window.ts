@@ -1,9 +1,10 @@
 import { guardedOn } from '../calculations/guarded.ts';
 import type { LimitUse, Step } from '../model/procedure.ts';
 import type { DecisionRule } from '../model/shop.ts';
+import { specFor } from '../model/spec-for.ts';
 import { formatQuantity, kindOfUnit, type Limit } from '../quantities/index.ts';
 import { unitOfLimit, withStanding } from './figures.ts';
-import { specLimits, standingOf, useOf } from './limits.ts';
+import { standingOf, useOf } from './limits.ts';
 import type { Fact } from './model.ts';
 import type { Setting } from './setting.ts';
 import { type Scale, scaleFor, type Where } from './units.ts';
@@ -49,7 +50,7 @@ function judgedBy(
   number: string | null,
 ): { limit: Limit; rule: DecisionRule } | null {
   const { acceptance: ofShop } = setting.procedure.shop;
-  const value = use.form === 'spec' ? specLimits(setting.procedure, use.spec, number) : null;
+  const value = use.form === 'spec' ? specFor(setting.procedure, use.spec, number) : null;
   const limit = use.form === 'limit' ? use.limit : ((step.asFound ? value?.inService : null) ?? value?.rebuilt ?? null);
   if (limit === null) return null;
   return {

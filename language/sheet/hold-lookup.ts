@@ -1,4 +1,5 @@
 import type { Step } from '../model/procedure.ts';
+import { specFor } from '../model/spec-for.ts';
 import type { Limit, Quantity, UnitName } from '../quantities/index.ts';
 import {
   add,
@@ -13,7 +14,7 @@ import {
   windowInSteps,
 } from '../quantities/index.ts';
 import { unitOfLimit, withStanding } from './figures.ts';
-import { specLimits, standingOf } from './limits.ts';
+import { standingOf } from './limits.ts';
 import { lookupsOf } from './lookups.ts';
 import type { Lookup } from './model.ts';
 import { inSentence, specTitle } from './names.ts';
@@ -40,12 +41,12 @@ export function holdLookup(setting: Setting, step: Step, where: Where): Lookup[]
       ? [
           {
             number: '',
-            limit: specLimits(procedure, spec, null)?.rebuilt ?? null,
+            limit: specFor(procedure, spec, null)?.rebuilt ?? null,
           },
         ]
       : numbers.map(({ name }) => ({
           number: name,
-          limit: specLimits(procedure, spec, name)?.rebuilt ?? null,
+          limit: specFor(procedure, spec, name)?.rebuilt ?? null,
         }));
   const cases = limits.map(({ number, limit }) => {
     const judged = limit === null ? null : withStanding(limit, { standing: standingOf(setting) }).limit;

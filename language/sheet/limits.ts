@@ -1,4 +1,5 @@
-import type { LimitUse, PartNumber, Procedure, RateFrom, Spec, SpecValue, Step } from '../model/procedure.ts';
+import type { LimitUse, PartNumber, RateFrom, Step } from '../model/procedure.ts';
+import { specFor } from '../model/spec-for.ts';
 import type { Kind, Limit, Quantity } from '../quantities/index.ts';
 import { formatLimit, formatQuantity, kindOfUnit } from '../quantities/index.ts';
 import { limitText, type Shown, shownLimit, unitOfLimit } from './figures.ts';
@@ -6,30 +7,6 @@ import type { LimitLine } from './model.ts';
 import type { Setting } from './setting.ts';
 import { markAt, toolUnit, type Where } from './units.ts';
 import { words } from './words.ts';
-
-/** What a spec says for one part number: the number's own values over the procedure's. Null: no such spec. */
-export function specLimits(
-  procedure: Procedure,
-  name: string,
-  number: string | null,
-): (SpecValue & { readonly spec: Spec }) | null {
-  const spec = procedure.specs.find((other) => other.name === name);
-  if (spec === undefined) return null;
-  const own = procedure.numbers.find((other) => other.name === number)?.values.find((value) => value.spec === name);
-  if (own === undefined) return { ...spec, spec };
-  return {
-    spec,
-    rebuilt: own.notRequired ? null : (own.rebuilt ?? spec.rebuilt),
-    rateFrom: own.notRequired || own.rebuilt !== null ? own.rateFrom : spec.rateFrom,
-    inService: own.notRequired ? null : (own.inService ?? spec.inService),
-    whenNew: own.notRequired ? null : (own.whenNew ?? spec.whenNew),
-    whenNewPart: own.whenNew === null ? spec.whenNewPart : own.whenNewPart,
-    settling: own.notRequired ? null : (own.settling ?? spec.settling),
-    notRequired: own.notRequired,
-    acceptance: own.acceptance ?? spec.acceptance ?? null,
-    sourceText: own.sourceText ?? spec.sourceText,
-  };
-}
 
 export type Which = 'rebuilt' | 'inService' | 'whenNew';
 
@@ -74,11 +51,11 @@ function specLines(setting: Setting, step: Step, where: Where, spec: string): Li
   const { procedure, numbers } = setting;
   const several: readonly (PartNumber | null)[] = numbers.length === 0 ? [null] : numbers;
   // Where some number has a limit for the service, what was found is not held to the rebuilt one.
-  const served = several.some((number) => specLimits(procedure, spec, number?.name ?? null)?.inService != null);
+  const served = several.some((number) => specFor(procedure, spec, number?.name ?? null)?.inService != null);
   return whichOf(step, served).flatMap((which) => {
     const lines = several.map((number) => ({
       number: number?.name ?? '',
-      line: specLine(setting, step, where, which, specLimits(procedure, spec, number?.name ?? null)),
+      line: specLine(setting, step, where, which, specFor(procedure, spec, number?.name ?? null)),
     }));
     const merged = new Map<string, { line: LimitLine; numbers: string[] }>();
     for (const { number, line } of lines) {
@@ -101,7 +78,7 @@ function specLine(
   step: Step,
   where: Where,
   which: Which,
-  value: ReturnType<typeof specLimits>,
+  value: ReturnType<typeof specFor>,
 ): LimitLine | null {
   if (value === null) return null;
   const newPart = setting.procedure.family.parts.find(({ name }) => name === value.whenNewPart);
@@ -184,7 +161,7 @@ export function rateText({ procedure, numbers }: Setting, name: string): string 
   const several = numbers.length === 0 ? [null] : numbers.map((number) => number.name);
   const byText = new Map<string, string[]>();
   for (const number of several) {
-    const value = specLimits(procedure, name, number);
+    const value = specFor(procedure, name, number);
     if (value?.rebuilt == null) continue;
     const source = value.sourceText === null ? '' : ` (${sourceWords(value.sourceText)})`;
     const text = `${rateWords(value.rebuilt, value.spec.per, value.rateFrom)}${source}`;

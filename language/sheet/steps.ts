@@ -1,5 +1,4 @@
-import { adviceSentence } from '../advice/sentences.ts';
-import { adviceFor, unitStands } from '../advice/unit-shims.ts';
+import { advisedOf } from '../advice/advised.ts';
 import type { StepCautions } from '../cautions/index.ts';
 import type { Repair, Stage, Step } from '../model/procedure.ts';
 import type { Limit } from '../quantities/index.ts';
@@ -114,6 +113,7 @@ function facts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
     ...(step.gauge === null ? [] : [{ label: label.gauge, text: label[step.gauge] }]),
     ...testFacts(setting, step, place),
     ...chooseFacts(setting, step, place),
+    ...screwFacts(setting, step),
     ...unitFacts(setting, step),
     ...(step.fluid !== null && !saysFluid.has(step.verb)
       ? [
@@ -198,18 +198,27 @@ export function holdWords(setting: Setting, step: Step, text: string): string {
   return words.facts[relation](text, inSentence(name));
 }
 
-/** In a job, what to fit in each unit by its last reading. */
+/** In a job, what to fit in each unit or how far to turn it, by its last reading. */
 function unitFacts(setting: Setting, step: Step): Fact[] {
   const { job } = setting.options;
-  if (job === null || step.choose === null) return [];
+  const test = step.choose?.test ?? (step.verb === 'set' ? step.text : null);
+  if (job === null || test === null) return [];
   const parts = step.objects.map(({ name }) => name);
-  return unitStands(job).flatMap((stand) => {
-    const advice = adviceFor(stand);
-    const isOf = stand.choice.test === step.choose!.test && stand.choice.parts.some(({ name }) => parts.includes(name));
-    if (advice === null || !isOf || !setting.units.includes(stand.unit)) return [];
-    const read = formatQuantity(stand.reading.value);
-    return [{ label: words.facts.unit(stand.unit.place, read), text: adviceSentence(advice, stand.now, stand.low) }];
-  });
+  return advisedOf(job).flatMap(({ unit, test: of, part, reading, sentence }) =>
+    sentence === null || of !== test || !parts.includes(part) || !setting.units.includes(unit)
+      ? []
+      : [{ label: words.facts.unit(unit.place, formatQuantity(reading.value)), text: sentence }],
+  );
+}
+
+/** What one turn of the screw brings. */
+function screwFacts({ procedure }: Setting, step: Step): Fact[] {
+  if (step.verb !== 'set') return [];
+  return procedure.family.adjusters.flatMap(({ part, sets, rate }) =>
+    rate === null || sets !== step.text || !step.objects.some(({ name }) => name === part)
+      ? []
+      : [{ label: words.facts.rate, text: words.facts.turnedIn(formatQuantity(rate)) }],
+  );
 }
 
 function chooseFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {

@@ -1,9 +1,9 @@
 import type { Procedure, Step, ToolUse } from '../model/procedure.ts';
 import type { Asset } from '../model/shop.ts';
+import { specFor } from '../model/spec-for.ts';
 import type { Kind, Limit, Quantity, UnitName } from '../quantities/index.ts';
 import { compare, formatQuantity, kindOfUnit, window } from '../quantities/index.ts';
 import { limitText, unitOfLimit } from './figures.ts';
-import { specLimits } from './limits.ts';
 import type { Setting } from './setting.ts';
 import { words } from './words.ts';
 
@@ -100,8 +100,8 @@ function readingLimit(setting: Setting, step: Step): Limit | null {
 function anyLimit(setting: Setting, spec: string): Limit | null {
   const values =
     setting.numbers.length === 0
-      ? [specLimits(setting.procedure, spec, null)]
-      : setting.numbers.map(({ name }) => specLimits(setting.procedure, spec, name));
+      ? [specFor(setting.procedure, spec, null)]
+      : setting.numbers.map(({ name }) => specFor(setting.procedure, spec, name));
   return values.flatMap((value) => value?.rebuilt ?? value?.inService ?? [])[0] ?? null;
 }
 

@@ -136,6 +136,7 @@ export const words = {
     accept: 'Accept',
     reject: 'Reject',
     rate: 'Setting rate',
+    turnedIn: (rate: string) => `${rate} in`,
     rateFrom: (stiffness: string, guide: string, seat: string) => `from ${stiffness}, guide ${guide}, seat ${seat}`,
     newPart: (part: string) => `New ${part}`,
     settles: (amount: string) => `set ${amount} higher, it settles`,

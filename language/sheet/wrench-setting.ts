@@ -1,10 +1,11 @@
 import type Fraction from 'fraction.js';
 import { changesSetting, settingThroughAdapter } from '../calculations/adapter.ts';
 import type { Step } from '../model/procedure.ts';
+import { specFor } from '../model/spec-for.ts';
 import { decimalsOf, exactText, powerBelow, type Rounding, rounded, tenTo, toStep } from '../quantities/decimal.ts';
 import { convert, formatQuantity, type Limit, type Quantity, type UnitName, window } from '../quantities/index.ts';
 import { withStanding } from './figures.ts';
-import { specLimits, standingOf } from './limits.ts';
+import { standingOf } from './limits.ts';
 import type { Fact } from './model.ts';
 import type { Setting } from './setting.ts';
 import { words } from './words.ts';
@@ -44,9 +45,7 @@ function limitsOf(setting: Setting, { limit: use }: Step): { number: string; lim
   const numbers = setting.numbers.length === 0 ? [''] : setting.numbers.map(({ name }) => name);
   return numbers.flatMap((number) => {
     const limit =
-      use.form === 'limit'
-        ? use.limit
-        : specLimits(setting.procedure, use.spec, number === '' ? null : number)?.rebuilt;
+      use.form === 'limit' ? use.limit : specFor(setting.procedure, use.spec, number === '' ? null : number)?.rebuilt;
     return limit == null ? [] : [{ number, limit: withStanding(limit, { standing: standingOf(setting) }).limit }];
   });
 }

@@ -1,9 +1,10 @@
 import type { Joint, Part } from '../model/family.ts';
 import type { LimitUse, PartNumber, Procedure, Stage, Step, StepObject } from '../model/procedure.ts';
 import type { Source } from '../model/source.ts';
+import { specFor } from '../model/spec-for.ts';
 import { formatQuantity, kindOfUnit, type Limit, type Quantity } from '../quantities/index.ts';
 import { ceilingText, limitText } from '../sheet/figures.ts';
-import { figureText, rateWords, specLimits, type Which } from '../sheet/limits.ts';
+import { figureText, rateWords, type Which } from '../sheet/limits.ts';
 import { baseTitle, capital, inSentence, objectWords, specTitle, titleOf } from '../sheet/names.ts';
 import { type Setting, settingOf } from '../sheet/setting.ts';
 import { holdWords } from '../sheet/steps.ts';
@@ -116,7 +117,7 @@ class Layout {
     }
     this.#used.add(use.spec);
     return (number) => {
-      const value = specLimits(this.#procedure, use.spec, number?.name ?? null);
+      const value = specFor(this.#procedure, use.spec, number?.name ?? null);
       if (value === null) return null;
       const line = this.#lineOfSpec(use.spec, number, which);
       const limit = value[which];
@@ -425,7 +426,7 @@ class Layout {
   #readings(done: Done, use: LimitUse, what: string, wanted: readonly Which[]): SpecFigure[] {
     const { step } = done;
     if (use.form === 'limit') return [this.#figure(what, done, this.#limit(done, use, 'rebuilt'))];
-    const values = this.#numbers.map((number) => specLimits(this.#procedure, use.spec, number?.name ?? null));
+    const values = this.#numbers.map((number) => specFor(this.#procedure, use.spec, number?.name ?? null));
     const has = (which: Which) => values.some((value) => value?.[which] != null);
     const judgedBy: readonly Which[] = step.asFound ? [has('inService') ? 'inService' : 'rebuilt'] : wanted;
     const settles = !step.asFound && values.some((value) => value?.settling != null);
@@ -449,7 +450,7 @@ class Layout {
   /** What a new spring loses of a spec. */
   #settling(spec: string): Cells {
     return (number) => {
-      const value = specLimits(this.#procedure, spec, number?.name ?? null);
+      const value = specFor(this.#procedure, spec, number?.name ?? null);
       if (value?.settling == null) return null;
       const own = number?.values.find((other) => other.spec === spec && other.settling !== null);
       const source = own?.source ?? value.spec.source;
@@ -510,7 +511,7 @@ class Layout {
               (which) =>
                 which === 'rebuilt' ||
                 this.#numbers.some(
-                  (number) => specLimits(this.#procedure, spec.name, number?.name ?? null)?.[which] != null,
+                  (number) => specFor(this.#procedure, spec.name, number?.name ?? null)?.[which] != null,
                 ),
             )
             .map((which) =>
@@ -541,7 +542,7 @@ class Layout {
 
   /** A value that nothing is measured by: as it is written, with `per` behind it. */
   #plainCell(name: string, per: Quantity | null, number: PartNumber | null, which: Which): SpecCell | null {
-    const value = specLimits(this.#procedure, name, number?.name ?? null);
+    const value = specFor(this.#procedure, name, number?.name ?? null);
     const line = this.#lineOfSpec(name, number, which);
     const limit = value?.[which] ?? null;
     if (value === null || (limit === null && which !== 'rebuilt')) return null;

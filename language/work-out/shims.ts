@@ -1,6 +1,7 @@
 import { fitLine, newPointAt } from '../calculations/fit-line.ts';
 import { leastSpread } from '../calculations/matching.ts';
 import { base, quantityOf } from '../calculations/measured.ts';
+import { exactTurns } from '../calculations/screw-turns.ts';
 import { type ShimChoice, shimAdvice } from '../calculations/shim-advice.ts';
 import { amount, compare, formatQuantity, kindOfUnit, sizesOf } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
@@ -40,7 +41,7 @@ export const shimCalculations: readonly Calculation[] = [
     name: 'choose-shim',
     title: 'The shim that most surely brings a reading into its window',
     formula: [
-      'expected = reading + rate · (shim − shim now in) − settling',
+      'expected = reading + rate · (shim − shim now in), from low + settling to high',
       'doubt = √((shim − shim now in)² · rate error² + 2 · scatter²)',
     ],
     source: 'Straight line; a second opening and its rate are given or fitted, never taken from the needle',
@@ -58,7 +59,12 @@ export const shimCalculations: readonly Calculation[] = [
         words: 'standard deviation of one reading of the same build',
         optional: true,
       },
-      { name: 'settling', kind: 'pressure', words: 'what a new spring will lose by settling', optional: true },
+      {
+        name: 'settling',
+        kind: 'pressure',
+        words: 'what a new spring will lose by settling: it must read so much more',
+        optional: true,
+      },
       { name: 'shims', kind: 'length', words: 'thicknesses in the drawer', many: true, optional: true },
       { name: 'from', kind: 'length', words: 'or the thinnest,', optional: true },
       { name: 'to', kind: 'length', words: 'the thickest,', optional: true },
@@ -124,6 +130,8 @@ export const shimCalculations: readonly Calculation[] = [
       switch (nothing.reason) {
         case 'empty':
           return { problem: 'There is no shim in the drawer.' };
+        case 'settles out':
+          return { problem: 'The spring loses more by settling than the window is wide: no reading allows for it.' };
         case 'too thin':
           return {
             steps,
@@ -162,7 +170,7 @@ export const shimCalculations: readonly Calculation[] = [
       const rate = given.quantity('rate');
       if (kindOfUnit(rate.unit) !== 'screw rate' || base(rate) <= 0)
         return { problem: 'The rate of a screw is over nothing, in pressure per turn, such as 25 bar per turn.' };
-      const turns = (base(given.quantity('aim')) - base(given.quantity('reading'))) / base(rate);
+      const turns = exactTurns(given.quantity('reading'), given.quantity('aim'), rate);
       return {
         steps: [`turns = (${figure(given.quantity('aim'))} − ${figure(given.quantity('reading'))}) / ${figure(rate)}`],
         answer: [

@@ -58,6 +58,10 @@ const partVerbs = new Set([
   'open',
   'close',
 ]);
+
+/** Kinds of the things that a tool number stands on. */
+const assetKinds = ['wrench', 'gauge', 'tool', 'asset'];
+
 /** What to offer at a place. */
 export function wantedAt(place: Place): Wanted {
   if (place.quoted) return nothing;
@@ -73,7 +77,8 @@ export function wantedAt(place: Place): Wanted {
   }
   if (block === 'shop') return inShop(before);
   if (block === 'family') return inFamily(before);
-  if (block === 'job' || block === 'unit') return inJob(before);
+  if (block === 'job') return inJob(before);
+  if (block === 'unit') return inUnit(before);
   if (block === 'procedure') return inProcedure(before);
   if (block !== null && stepBlocks.has(block)) return inStep(before);
   return nothing;
@@ -127,7 +132,10 @@ function atBeginning(block: string | null): Wanted {
     case 'job':
       return words('unit');
     case 'unit':
-      return words('on hold', 'note');
+      return {
+        ...names('test', 'spec', 'part'),
+        words: ['as found', 'renewed', 'torque', 'done by', 'note', 'on hold'],
+      };
     default:
       return { names: ['sequence'], words: [], verbs: stepBlocks.has(block), rules: false };
   }
@@ -233,6 +241,15 @@ function inJob(before: readonly string[]): Wanted {
   return before.length < 2 ? nothing : words('number', 'serial', 'on hold');
 }
 
+/** Results: what follows the last word, since several may stand on a line. */
+function inUnit(before: readonly string[]): Wanted {
+  const last = before.at(-1) ?? '';
+  if (last === 'found') return names('test', 'spec');
+  if (last === 'renewed' || last === 'torque') return names('part');
+  if (last === 'on' || last === 'with') return names(...assetKinds);
+  return { ...names('test', 'spec', 'part'), words: ['out', 'in', 'pass', 'fail', 'on', 'with'] };
+}
+
 function inProcedure(before: readonly string[]): Wanted {
   const last = before.at(-1);
   switch (before[0]) {
@@ -292,7 +309,7 @@ function inStep(before: readonly string[]): Wanted {
       if (fluidVerbs.has(verb)) return names('fluid');
       return words('cross pattern');
     case 'with': {
-      const tools = names('wrench', 'gauge', 'tool', 'asset');
+      const tools = names(...assetKinds);
       if (verb === 'fit') return names('part');
       if (verb === 'guard') return names('part');
       if (verb === 'blow-dry') return words('air at most');

@@ -1,0 +1,31 @@
+import type { Job, ReadingResult, Unit } from '../model/job.ts';
+import { adviceSentence, turnsSentence } from './sentences.ts';
+import { screwStands } from './unit-screws.ts';
+import { adviceFor, unitStands } from './unit-shims.ts';
+
+/** What to do in a unit for one of its readings. */
+export interface Advised {
+  readonly unit: Unit;
+  /** Name of the test or reading. */
+  readonly test: string;
+  /** The shim that is chosen for it, or the screw that sets it. */
+  readonly part: string;
+  readonly reading: ReadingResult;
+  /** Null: the reading is inside its window, and nothing is to be done. */
+  readonly sentence: string | null;
+}
+
+/** What to fit, and how far to turn, in the units of a job by their last readings. */
+export function advisedOf(job: Job): Advised[] {
+  const shims = unitStands(job).map((stand): Advised => {
+    const { unit, choice, reading, now, low, settling } = stand;
+    const advice = adviceFor(stand);
+    const sentence = advice === null ? null : adviceSentence(advice, now, low, settling);
+    return { unit, test: choice.test, part: choice.parts[0]!.name, reading, sentence };
+  });
+  const screws = screwStands(job).map(({ unit, adjuster, reading, turns, low, settling }): Advised => {
+    const sentence = turns === null ? null : turnsSentence(turns, low, settling);
+    return { unit, test: adjuster.sets, part: adjuster.part, reading, sentence };
+  });
+  return [...shims, ...screws];
+}

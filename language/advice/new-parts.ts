@@ -1,0 +1,41 @@
+import type { Part } from '../model/family.ts';
+import type { Result, Unit } from '../model/job.ts';
+import type { Procedure } from '../model/procedure.ts';
+import { specFor } from '../model/spec-for.ts';
+import type { Limit, Quantity } from '../quantities/types.ts';
+import { judgedLimits } from '../rules/judged-limits.ts';
+import { settlingOf } from '../rules/settling.ts';
+import { limitOfReading } from '../rules/shim-choices.ts';
+
+/** Parts that went in new, as far as the results say so. */
+export function renewedIn(results: readonly Result[]): ReadonlySet<string> {
+  return new Set(results.flatMap((result) => (result.form === 'renewed' ? [result.part] : [])));
+}
+
+/** What a reading of a unit is held to, and whether that is the limit for a new part that went into it. */
+export interface LimitNow {
+  readonly limit: Limit | null;
+  readonly forNew: boolean;
+}
+
+/** The limit of a reading for a unit: that with a new part where such a one went in, else as rebuilt. */
+export function limitNow(procedure: Procedure, reading: string, { number, results }: Unit): LimitNow {
+  const use = limitOfReading(procedure, reading);
+  if (use === null) return { limit: null, forNew: false };
+  const newPart = use.form === 'spec' ? specFor(procedure, use.spec, number)?.whenNewPart : null;
+  const forNew = newPart != null && renewedIn(results).has(newPart);
+  const limits = judgedLimits(procedure, { only: null }, use, [forNew ? 'whenNew' : 'rebuilt']);
+  const own = limits.find((one) => one.number === number) ?? limits.find((one) => one.number === null);
+  return { limit: own?.limit ?? null, forNew };
+}
+
+/** What a reading of a unit will still lose, if one of these springs went in new. Null: nothing, or nobody says. */
+export function settlingIn(
+  procedure: Procedure,
+  { number, results }: Unit,
+  springs: readonly Part[],
+  of: { readonly test: string; readonly targetSpec: string | null },
+): Quantity | null {
+  const renewed = renewedIn(results);
+  return springs.some(({ name }) => renewed.has(name)) ? settlingOf(procedure, of, number) : null;
+}

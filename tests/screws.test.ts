@@ -1,0 +1,67 @@
+/** Advice for an adjusting screw, on the library's pintle procedure. */
+import { describe, expect, it } from 'vitest';
+import { hintsOf } from '../language/advice/hints.ts';
+import { matchLines, shimLines } from '../language/advice/report.ts';
+import { checkFiles } from '../language/check.ts';
+import { sheetOf, textOf } from '../language/sheet/index.ts';
+import { libraryFiles } from './library.ts';
+
+const plain = (lines: readonly string[]) => lines.map((line) => line.replaceAll('\u00a0', ' '));
+
+/** The library with a job of such units, and with the family's rate of the screw written so. */
+function checked(units: string, rate = '25 bar per turn') {
+  const uri = 'job.rebuild';
+  const job = `job 9 of rebuild-pintle revision A at bench-two {\n${units}\n}\n`;
+  const files = libraryFiles(true).map((file) => ({ ...file, text: file.text.replace('25 bar per turn', rate) }));
+  const { findings, jobs, procedures } = checkFiles([...files, { uri, text: job }]);
+  const procedure = procedures.find((one) => one.procedure.name === 'rebuild-pintle')!.procedure;
+  return { findings, procedure, job: jobs.find(({ name }) => name === '9')! };
+}
+
+const units = `  unit 1 number pin-130 { opening 98 bar }
+  unit 2 number pin-150 { opening 161.5 bar }
+  unit 3 number pin-130 { as found opening 90 bar }
+  unit 4 number pin-130 { opening 132 bar }`;
+
+// 98 to 133 bar at 25 bar per turn is 1.4 turns, 504°; 161.5 to 153 is 122.4°: to the nearest 15°.
+const inward = 'Turn it 1 turn and 150° in: expect 133 bar';
+const outward = 'Turn it 120° out: expect 153 bar';
+
+describe('how far to turn an adjusting screw', () => {
+  it('is told for each unit by its part number, and not by what was found', () => {
+    expect(plain(shimLines(checked(units).job))).toEqual([
+      `unit 1 pin-130: opening 98 bar. ${inward}`,
+      `unit 2 pin-150: opening 161.5 bar. ${outward}`,
+      'unit 3 pin-130: no reading of opening yet. Write into the job, for instance: opening 98 bar',
+      'unit 4 pin-130: opening 132 bar, inside its window: it stays',
+    ]);
+  });
+
+  it('goes by the limit with a new spring where one went in', () => {
+    // 135 to 141 bar with a new spring: 132 bar is under it. 6 bar to the middle, at 25 bar per turn: 86°.
+    const renewed = '  unit 1 number pin-130 { renewed spring  opening 132 bar }';
+    expect(plain(shimLines(checked(renewed).job))).toEqual([
+      'unit 1 pin-130: opening 132 bar. Turn it 90° in: expect 138 bar',
+    ]);
+  });
+
+  it('stands beside the reading, and on the sheet of the job at each step that sets it', () => {
+    const { job, procedure } = checked(units);
+    expect(plain(hintsOf([], [job]).map(({ text }) => text))).toEqual([inward, outward]);
+    const sheet = sheetOf(procedure, { job, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
+    const texts = plain(textOf(sheet));
+    expect(texts.filter((text) => text.includes(inward))).toHaveLength(2);
+    expect(texts.filter((text) => text.includes('25 bar per turn in'))).toHaveLength(2);
+  });
+
+  it('asks for no match of a set: a screw goes anywhere', () => {
+    expect(matchLines(checked(units).job)[0]).toMatch(/there is nothing to match/u);
+  });
+
+  it.each(['0 bar per turn', '25 bar', '96 bar per mm'])('refuses a turn that brings %s', (rate) => {
+    const { findings, job } = checked(units, rate);
+    const told = findings.filter(({ message }) => message.includes('what one turn in brings'));
+    expect(told).toHaveLength(1);
+    expect(shimLines(job)).toHaveLength(1);
+  });
+});
