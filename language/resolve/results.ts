@@ -111,6 +111,7 @@ class ResultReader {
       written.notes.push(text);
       return;
     }
+    if (first.name === 'renewed') return this.refuse(node, 'Write what went in new: renewed spring, washer.');
     if (first.name === 'done' && second === undefined) {
       if (facts.by === null) return this.refuse(node, 'Write done by and a name in quotes.');
       written.results.push({ form: 'done', by: facts.by, on: facts.on, source });
