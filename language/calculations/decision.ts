@@ -10,6 +10,11 @@ import { base } from './measured.ts';
 /** The share `r` of the uncertainty by which a limit is drawn in, as exact digits. */
 const shares: Readonly<Record<DecisionRule, string>> = { simple: '0', guarded: '0.83', 'fully guarded': '1' };
 
+/** By how much of the uncertainty a rule draws a limit in. */
+export function shareOf(rule: DecisionRule): number {
+  return Number(shares[rule]);
+}
+
 /**
  * What a tool may show so that the true value is inside the window: each end drawn in by `r · U`, then to the marks of
  * the tool, the low end up and the high end down. In the error's unit. `shut`: nothing that it shows would do.

@@ -4,7 +4,7 @@ import type { Paper } from '../sheet/model.ts';
 import { words } from '../sheet/words.ts';
 import type { SpecCell, SpecFigure, SpecGroup, SpecItem, SpecLine, Specs } from './model.ts';
 import { missingCount } from './specs.ts';
-import { blocksOf, columnHead, hasRatio, headFacts, inBlock, type Strip, stripsOf } from './strips.ts';
+import { blocksOf, columnHead, headFacts, inBlock, type Strip, stripsOf } from './strips.ts';
 import { specWords } from './words.ts';
 
 export interface SpecsHtmlOptions extends HtmlOptions {
@@ -38,7 +38,7 @@ ${policy === null ? '' : `<meta http-equiv="Content-Security-Policy" content="${
 ${head(specs)}
 <main>
 ${specs.groups.length === 0 ? `<p>${escaped(specWords.nothing)}</p>` : blocks.map((block) => table(specs, block)).join('\n')}
-${hasRatio(specs) ? `<p class="remark">${escaped(specWords.ratioNote)}</p>` : ''}
+${specs.remarks.map((remark) => `<p class="remark">${escaped(remark)}</p>`).join('\n')}
 </main>
 </body>
 </html>

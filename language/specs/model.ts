@@ -11,6 +11,8 @@ export interface Specs {
   readonly columns: readonly SpecColumn[];
   /** Those that have something, in the order of `GroupKind`. */
   readonly groups: readonly SpecGroup[];
+  /** What stands below: how the ratio is reckoned, how readings near a limit are judged. */
+  readonly remarks: readonly string[];
 }
 
 export interface SpecColumn {

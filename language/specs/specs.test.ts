@@ -400,3 +400,17 @@ describe('part numbers, measurements and the rest', () => {
     expect(specsText({ ...empty, groups: [] }, { width: 80 })).toContain('No joint, no test and no spec has a figure.');
   });
 });
+
+it('the remarks name the decision rules, and what each risks', () => {
+  // Φ(−2r) at r 0 and 0.83: 50 % and 4.85 % (JCGM 106:2012, from memory).
+  const made = procedureOf({
+    specs: `spec crack "Crack pressure" pressure 30 bar ±1, acceptance guarded source "x"
+  number A`,
+    more: 'stage t at tester {\n test crack read pressure within crack\n}',
+  });
+  const simple =
+    'Acceptance simple, a reading inside its limit passes; a unit just outside it would pass 50 of 100 readings at worst.';
+  const guarded =
+    'Acceptance guarded, limits drawn in by 0.83 of the error of the tool; a unit just outside it would pass 4.8 of 100 readings at worst.';
+  expect(specsOf(made).remarks.slice(1)).toEqual([simple, guarded]);
+});

@@ -12,6 +12,7 @@ import { toolUnit } from '../sheet/units.ts';
 import { words } from '../sheet/words.ts';
 import { type Done, limitCell, lineOf, missing, wordsCell } from './cells.ts';
 import type { GroupKind, SpecCell, SpecFigure, SpecGroup, SpecItem, SpecLine, Specs } from './model.ts';
+import { remarksOf } from './remarks.ts';
 import { specWords } from './words.ts';
 
 /**
@@ -72,6 +73,9 @@ class Layout {
     ];
     // What is left over is known when all others are laid out.
     groups.push(['others', this.#others()]);
+    const shown = groups
+      .filter(([, items]) => items.length > 0)
+      .map(([kind, items]): SpecGroup => ({ kind, title: specWords.groups[kind], items }));
     return {
       procedure: name,
       title,
@@ -82,9 +86,8 @@ class Layout {
         numbers.length === 0
           ? [{ number: null, title: '' }]
           : numbers.map((number) => ({ number: number.name, title: number.title === number.name ? '' : number.title })),
-      groups: groups
-        .filter(([, items]) => items.length > 0)
-        .map(([kind, items]): SpecGroup => ({ kind, title: specWords.groups[kind], items })),
+      groups: shown,
+      remarks: remarksOf(this.#procedure, shown),
     };
   }
 

@@ -70,9 +70,3 @@ export function headFacts({ procedure, family, revision, shop }: Specs): { label
     { label: specWords.shop, text: shop },
   ];
 }
-
-export function hasRatio({ groups }: Specs): boolean {
-  return groups.some(({ items }) =>
-    items.some(({ figures }) => figures.some(({ cells }) => cells.some((cell) => cell?.ratio != null))),
-  );
-}

@@ -1,6 +1,6 @@
 import type { SpecFigure, SpecItem, Specs } from './model.ts';
 import { missingCount } from './specs.ts';
-import { blocksOf, columnHead, hasRatio, headFacts, inBlock, type Strip, stripsOf } from './strips.ts';
+import { blocksOf, columnHead, headFacts, inBlock, type Strip, stripsOf } from './strips.ts';
 import { specWords } from './words.ts';
 
 export interface SpecsTextOptions {
@@ -67,7 +67,7 @@ export function specsText(specs: Specs, options: SpecsTextOptions): string {
       }
     }
   }
-  if (hasRatio(specs)) lines.push('', ...wrapped(specWords.ratioNote, width));
+  for (const remark of specs.remarks) lines.push('', ...wrapped(remark, width));
   return `${lines.join('\n')}\n`;
 }
 

@@ -15,6 +15,8 @@ export const specWords = {
   source: 'Source',
   ratio: 'ratio',
   ratioNote: 'Ratio: half of what the limit lets through, over the permissible error of the tool; rounded down.',
+  judged: (rule: string, percent: string) =>
+    `Acceptance ${rule}; a unit just outside it would pass ${percent} of 100 readings at worst.`,
   missingCount: (count: number) =>
     count === 0 ? 'Nothing missing' : count === 1 ? '1 thing missing' : `${count} things missing`,
   nothing: 'No joint, no test and no spec has a figure.',

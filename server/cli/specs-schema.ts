@@ -68,6 +68,7 @@ export const specsReport = z
         ),
       }),
     ),
+    remarks: z.array(z.string()).describe('How the ratio is reckoned, and how readings near a limit are judged'),
   })
   .describe('The specifications of a procedure, as handtight specs lays them out');
 
