@@ -18,7 +18,7 @@ import { settlingFacts } from './settling.ts';
 import { shimLookup } from './shim-lookup.ts';
 import { toolUnit, toolWords } from './units.ts';
 import { words } from './words.ts';
-import { wrenchSettings } from './wrench-setting.ts';
+import { passFacts, wrenchSettings } from './wrench-setting.ts';
 
 /** One step with everything that stands around it, in reading order. */
 export function stepBlock(
@@ -101,14 +101,7 @@ function facts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
     ...gaugeWindows(setting, step, place),
     ...(step.holder !== null && step.verb !== 'clamp' ? [{ label: label.held, text: step.holder }] : []),
     ...jointFacts(setting, step),
-    ...(step.passes.length > 0
-      ? [
-          {
-            label: label.passes,
-            text: step.passes.map((pass) => formatQuantity(pass)).join(', '),
-          },
-        ]
-      : []),
+    ...passFacts(setting, step),
     ...(step.air === null ? [] : [{ label: label.air, text: limitText(step.air) }]),
     ...(step.gauge === null ? [] : [{ label: label.gauge, text: label[step.gauge] }]),
     ...testFacts(setting, step, place),

@@ -117,6 +117,7 @@ export const words = {
     leftHandTighten: 'LEFT-HAND THREAD: turn anticlockwise to tighten',
     leftHandSlacken: 'LEFT-HAND THREAD: turn clockwise to slacken',
     passes: 'Passes',
+    passesOn: (wrench: string) => `Passes as set on ${wrench}`,
     air: 'Air',
     fluid: 'In',
     takes: 'Takes',

@@ -2,19 +2,21 @@ import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../check.ts';
 import { instead, procedureWith } from '../rules/sound-procedure.ts';
 import { settingOf } from './setting.ts';
-import { wrenchSettings } from './wrench-setting.ts';
+import { passFacts, wrenchSettings } from './wrench-setting.ts';
+
+type Facts = typeof wrenchSettings;
 
 /** What is set for the repair's torque, with the wrench and the torque of TM 9-254: 12 in, and 6 in of adapter. */
-function settings(torque: string, wrench: string, adapter = 'adapter 6 in at 0°') {
+function settings(torque: string, wrench: string, adapter = 'adapter 6 in at 0°', facts: Facts = wrenchSettings) {
   const text = procedureWith({
     shop: instead('range 16..80 N·m  within 4 %', wrench),
     specs: instead('60 N·m ±5', torque),
-    repairs: instead('with TW-80', `with TW-80 and ${adapter}`),
+    repairs: instead('with TW-80', `with TW-80${adapter.startsWith('adapter') ? ' and ' : ' '}${adapter}`),
   });
   const { procedure } = checkFiles([{ uri: 'x', text }]).procedures[0]!;
   const step = procedure.repairs.flatMap(({ steps }) => steps).find(({ verb }) => verb === 'torque')!;
   const setting = settingOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
-  return wrenchSettings(setting, step).map(({ label, text: value }) => `${label}: ${value.replaceAll('\u00a0', ' ')}`);
+  return facts(setting, step).map(({ label, text: value }) => `${label}: ${value.replaceAll('\u00a0', ' ')}`);
 }
 
 const wrench = 'range 10..100 lbf·ft  within 4 %  length 12 in';
@@ -39,5 +41,25 @@ describe('what to set on a wrench, on the sheet', () => {
 
   it('is not said where the shop does not know the length of the wrench: the rule asks for it', () => {
     expect(settings('30 lbf·ft ±2', 'range 10..100 lbf·ft  within 4 %')).toEqual([]);
+  });
+});
+
+describe('the torques of the passes, on the sheet', () => {
+  const passes = (adapter: string, of = wrench) => settings('30 lbf·ft ±2', of, adapter, passFacts);
+  const written = 'Passes: 15 lbf·ft, 24 lbf·ft';
+
+  it('are as written, and as set through an adapter or on a wrench of another unit', () => {
+    expect(passes('passes 15 lbf·ft, 24 lbf·ft')).toEqual([written]);
+    expect(passes('adapter 6 in at 0°')).toEqual([]);
+    // Two thirds of each (TM 9-254).
+    expect(passes('adapter 6 in at 0° passes 15 lbf·ft, 24 lbf·ft')).toEqual([
+      written,
+      'Passes as set on TW-80: 10.0 lbf·ft, 16.0 lbf·ft',
+    ]);
+    // 15 and 24 lbf·ft are 20.337 and 32.540 N·m (NIST SP 811).
+    expect(passes('passes 15 lbf·ft, 24 lbf·ft', 'range 16..80 N·m  within 4 %')).toEqual([
+      written,
+      'Passes as set on TW-80: 20.3 N·m, 32.5 N·m',
+    ]);
   });
 });

@@ -1,6 +1,7 @@
 import type Fraction from 'fraction.js';
 import { changesSetting, settingThroughAdapter } from '../calculations/adapter.ts';
 import type { Step } from '../model/procedure.ts';
+import type { Asset } from '../model/shop.ts';
 import { specFor } from '../model/spec-for.ts';
 import { decimalsOf, exactText, powerBelow, type Rounding, rounded, tenTo, toStep } from '../quantities/decimal.ts';
 import { convert, formatQuantity, type Limit, type Quantity, type UnitName, window } from '../quantities/index.ts';
@@ -18,25 +19,60 @@ const finerPlaces = 3;
  * at the bench. On the marks of the wrench where one lies inside the limit; the ends of a range round inwards.
  */
 export function wrenchSettings(setting: Setting, step: Step): Fact[] {
-  if (step.verb !== 'torque' && step.verb !== 'lock') return [];
-  return step.tools.flatMap((use) => {
-    if (use.form !== 'asset' || use.adapter === null || !changesSetting(use.adapter)) return [];
-    const { adapter } = use;
-    const wrench = setting.procedure.shop.assets.find(({ name }) => name === use.name);
-    const length = wrench?.length ?? null;
-    if (wrench === undefined || length === null) return [];
+  return wrenchesOf(setting, step).flatMap(({ wrench, unit, through }) => {
+    if (through === null) return [];
     const byText = new Map<string, string[]>();
     for (const { number, limit } of limitsOf(setting, step)) {
-      const unit = wrench.range?.high.unit ?? null;
-      const text = settingText(limit, wrench.graduated, unit, (torque) =>
-        settingThroughAdapter(torque, length, adapter),
-      );
+      const text = settingText(limit, wrench.graduated, unit, through);
       if (text !== null) byText.set(text, [...(byText.get(text) ?? []), number]);
     }
     return [...byText].map(([text, numbers]) => ({
       label: words.facts.setOn(wrench.name),
       text: byText.size === 1 ? text : `${numbers.join(', ')}: ${text}`,
     }));
+  });
+}
+
+/** Torques that a group goes through on the way, as the author wrote them, and as each is set on the wrench where it differs. */
+export function passFacts(setting: Setting, step: Step): Fact[] {
+  if (step.passes.length === 0) return [];
+  const written = { label: words.facts.passes, text: step.passes.map((pass) => formatQuantity(pass)).join(', ') };
+  const set = wrenchesOf(setting, step).flatMap(({ wrench, unit, through }) => {
+    if (through === null && step.passes.every((pass) => unit === null || pass.unit === unit)) return [];
+    const texts = step.passes.map((pass) =>
+      settingText(
+        { form: 'nominal', nominal: pass, plus: null, minus: null },
+        wrench.graduated,
+        unit,
+        through ?? ((torque) => torque),
+      ),
+    );
+    const text = texts.every((one) => one !== null) ? texts.join(', ') : null;
+    return text === null ? [] : [{ label: words.facts.passesOn(wrench.name), text }];
+  });
+  return [written, ...set];
+}
+
+interface WrenchUse {
+  readonly wrench: Asset;
+  readonly unit: UnitName | null;
+  /** What an adapter makes of a torque; null: there is none, or it changes nothing. */
+  readonly through: ((torque: Quantity) => Quantity | null) | null;
+}
+
+/** The wrenches of the shop that a step is done with. */
+function wrenchesOf({ procedure }: Setting, step: Step): WrenchUse[] {
+  if (step.verb !== 'torque' && step.verb !== 'lock') return [];
+  return step.tools.flatMap((use): WrenchUse[] => {
+    const wrench = use.form === 'asset' ? procedure.shop.assets.find(({ name }) => name === use.name) : undefined;
+    if (use.form !== 'asset' || wrench === undefined) return [];
+    const { adapter } = use;
+    const { length } = wrench;
+    const unit = wrench.range?.high.unit ?? null;
+    if (adapter === null || !changesSetting(adapter)) return [{ wrench, unit, through: null }];
+    // A wrench of no known length is the rule's to find: nothing can be worked out.
+    if (length === null) return [];
+    return [{ wrench, unit, through: (torque: Quantity) => settingThroughAdapter(torque, length, adapter) }];
   });
 }
 
