@@ -103,10 +103,10 @@ describe('shims for a set', () => {
       '  unit 1 A-250: fit 1.50 mm (now 1.30 mm): expect 255 bar',
       '  unit 2 A-250: fit 1.45 mm (now 1.30 mm): expect 255 bar',
       '  unit 3 A-250: 1.40 mm stays: 254 bar',
-      '  spread 1 bar: no other choice from this drawer has less',
+      '  spread 0.8 bar: no other choice from this drawer has less',
       'opening, A-220: 1 unit',
       '  unit 4 A-220: fit 1.40 mm (now 1.30 mm): expect 222 bar',
-      '  spread 0 bar: no other choice from this drawer has less',
+      '  spread 0.0 bar: no other choice from this drawer has less',
     ]);
   });
 

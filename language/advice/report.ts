@@ -2,7 +2,7 @@ import type { Job, Unit } from '../model/job.ts';
 import { formatQuantity } from '../quantities/index.ts';
 import { shimChoices } from '../rules/shim-choices.ts';
 import { advisedOf } from './advised.ts';
-import { expectedWords, settledWords } from './sentences.ts';
+import { expectedWords, settledWords, spreadWords } from './sentences.ts';
 import { matchedSets } from './set-shims.ts';
 
 /** A unit as it is called in a report: place, number, serial. */
@@ -58,7 +58,7 @@ export function matchLines(job: Job): string[] {
           ? `  ${called(stand.unit)}: ${formatQuantity(shim)} stays: ${words}`
           : `  ${called(stand.unit)}: fit ${formatQuantity(shim)} (now ${formatQuantity(stand.now)}): expect ${words}`;
       }),
-      `  spread ${expectedWords(spread!, stands[0]!.low)}: no other choice from this drawer has less`,
+      `  spread ${spreadWords(spread!)}: no other choice from this drawer has less`,
     ];
   });
 }

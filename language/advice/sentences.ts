@@ -10,6 +10,11 @@ export function expectedWords(quantity: Quantity, like: Quantity): string {
   return formatQuantity(roundTo(quantity, like.unit, decimals, 'nearest') ?? quantity);
 }
 
+/** A spread to a tenth, rounded up: none is printed smaller than it is. */
+export function spreadWords(spread: Quantity): string {
+  return formatQuantity(roundTo(spread, spread.unit, 1, 'up') ?? spread);
+}
+
 /** `Fit 1.45 mm (now 1.30 mm): expect 253 bar, 249 to 257 bar`. */
 export function choiceSentence({ shims, expected: at, low, high }: ShimChoice, now: Quantity, like: Quantity): string {
   const fit = shims.map((shim) => formatQuantity(shim)).join(' and ');

@@ -1,4 +1,6 @@
 import { advisedOf } from '../advice/advised.ts';
+import { spreadWords } from '../advice/sentences.ts';
+import { matchedSets } from '../advice/set-shims.ts';
 import type { StepCautions } from '../cautions/index.ts';
 import type { Repair, Stage, Step } from '../model/procedure.ts';
 import type { Limit } from '../quantities/index.ts';
@@ -108,6 +110,7 @@ function facts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
     ...chooseFacts(setting, step, place),
     ...screwFacts(setting, step),
     ...unitFacts(setting, step),
+    ...matchFacts(setting, step),
     ...(step.fluid !== null && !saysFluid.has(step.verb)
       ? [
           {
@@ -202,6 +205,24 @@ function unitFacts(setting: Setting, step: Step): Fact[] {
       ? []
       : [{ label: words.facts.unit(unit.place, formatQuantity(reading.value)), text: sentence }],
   );
+}
+
+/** In a job, the shims that bring all units into their windows with the least spread. */
+function matchFacts(setting: Setting, step: Step): Fact[] {
+  const { job } = setting.options;
+  if (job === null || step.verb !== 'across') return [];
+  return matchedSets(job).flatMap(({ test, number, choices, spread, stands }) => {
+    if (step.gate!.name !== `across ${test}` || choices === null || stands.length < 2) return [];
+    const shims = choices.map(({ stand, shim }) =>
+      words.facts.ofUnit(stand.unit.place, formatQuantity(shim), shim === stand.now),
+    );
+    return [
+      {
+        label: words.facts.forSet(number),
+        text: `${shims.join(', ')}; ${words.facts.spreads(spreadWords(spread!))}`,
+      },
+    ];
+  });
 }
 
 /** What one turn of the screw brings. */

@@ -1,4 +1,4 @@
-/** Advice for an adjusting screw, on the library's pintle procedure. */
+/** Advice on the library: for an adjusting screw, and for a set of units with shims. */
 import { describe, expect, it } from 'vitest';
 import { hintsOf } from '../language/advice/hints.ts';
 import { matchLines, shimLines } from '../language/advice/report.ts';
@@ -64,4 +64,15 @@ describe('how far to turn an adjusting screw', () => {
     expect(told).toHaveLength(1);
     expect(shimLines(job)).toHaveLength(1);
   });
+});
+
+it('the sheet of a job says which shims bring the set together', () => {
+  const { jobs, procedures } = checkFiles(libraryFiles(true));
+  const job = jobs.find(({ name }) => name === '2207')!;
+  const { procedure } = procedures.find((one) => one.procedure.name === job.procedure.name)!;
+  const sheet = sheetOf(procedure, { job, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
+  // 231 bar with 1.30 and 238 bar with 1.34 mm, at 118.11 bar/mm: 254.62 and 254.53 bar.
+  const texts = plain(textOf(sheet));
+  const at = texts.indexOf('Shims for the set, A-250');
+  expect(texts[at + 1]).toBe('unit 1 1.50 mm, unit 2 1.48 mm; spread 0.1 bar');
 });
