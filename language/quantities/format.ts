@@ -1,19 +1,44 @@
 import { compare } from './convert.ts';
 import { decimalValue } from './decimal.ts';
-import type { Limit, Quantity } from './types.ts';
+import type { Limit, Quantity, UnitName } from './types.ts';
 
 /** Keeps a number and its unit on one line. */
 const noBreak = '\u00A0';
 const narrowNoBreak = '\u202F';
 
+/** How a language writes numbers, limits and the units that are words. */
+export interface Wording {
+  readonly decimal: '.' | ',';
+  readonly to: string;
+  readonly atLeast: string;
+  readonly atMost: string;
+  readonly thenAngle: string;
+  /** A unit as it is printed, if it has a word in it: `strokes`, or of one `stroke`. */
+  readonly unit: (unit: UnitName, single: boolean) => string;
+}
+
+const countable: ReadonlySet<UnitName> = new Set(['drops', 'strokes', 'turns']);
+
+export const english: Wording = {
+  decimal: '.',
+  to: 'to',
+  atLeast: 'at least',
+  atMost: 'at most',
+  thenAngle: 'then',
+  unit: (unit, single) => (single && countable.has(unit) ? unit.slice(0, -1) : unit),
+};
+
 export interface FormatOptions {
+  /** English unless said otherwise. */
+  readonly wording?: Wording;
   /** Groups the digits of integers from five digits on (25 855); on unless said otherwise. */
   readonly thousands?: boolean;
 }
 
 /** A number as it is printed: a true minus, and integers of five digits and more in groups of three (SI brochure, 5.4.4). */
 export function formatNumber(number: string, options: FormatOptions = {}): string {
-  const signed = number.replace('-', '−');
+  const { decimal } = options.wording ?? english;
+  const signed = number.replace('-', '−').replace('.', decimal);
   if (options.thousands === false) return signed;
   return signed.replace(
     /^(−?)(\d{5,})/u,
@@ -26,14 +51,13 @@ export function formatNumber(number: string, options: FormatOptions = {}): strin
  * One drop, stroke or turn is in the singular.
  */
 export function formatQuantity(quantity: Quantity, options: FormatOptions = {}): string {
-  return `${formatNumber(quantity.number, options)}${formatUnit(quantity)}`;
+  return `${formatNumber(quantity.number, options)}${formatUnit(quantity, options.wording ?? english)}`;
 }
 
 /** The unit with the blank before it. */
-function formatUnit({ number, unit }: Quantity): string {
+function formatUnit({ number, unit }: Quantity, wording: Wording): string {
   if (unit === '°') return unit;
-  const single = (unit === 'drops' || unit === 'strokes' || unit === 'turns') && decimalValue(number).equals(1);
-  return noBreak + (single ? unit.slice(0, -1) : unit).replaceAll(' ', noBreak);
+  return noBreak + wording.unit(unit, decimalValue(number).equals(1)).replaceAll(' ', noBreak);
 }
 
 /**
@@ -43,6 +67,7 @@ function formatUnit({ number, unit }: Quantity): string {
  */
 export function formatLimit(limit: Limit, options: FormatOptions = {}): string {
   const quantity = (value: Quantity) => formatQuantity(value, options);
+  const wording = options.wording ?? english;
   switch (limit.form) {
     case 'nominal':
       return `${quantity(limit.nominal)}${tolerances(limit.plus, limit.minus, limit.nominal, options)}${inBrackets(limit.pair, options)}`;
@@ -51,16 +76,16 @@ export function formatLimit(limit: Limit, options: FormatOptions = {}): string {
         limit.low.unit === limit.high.unit && limit.low.unit !== '°'
           ? formatNumber(limit.low.number, options)
           : quantity(limit.low);
-      return `${low} to ${quantity(limit.high)}${inBrackets(limit.pair, options)}`;
+      return `${low} ${wording.to} ${quantity(limit.high)}${inBrackets(limit.pair, options)}`;
     }
     case 'at least':
-      return `at least ${quantity(limit.least)}${inBrackets(limit.pair, options)}`;
+      return `${wording.atLeast} ${quantity(limit.least)}${inBrackets(limit.pair, options)}`;
     case 'at most':
-      return `at most ${quantity(limit.most)}${inBrackets(limit.pair, options)}`;
+      return `${wording.atMost} ${quantity(limit.most)}${inBrackets(limit.pair, options)}`;
     case 'tolerance':
       return tolerances(limit.plus, limit.minus, null, options).trim();
     case 'then':
-      return `${formatLimit(limit.first, options)} then ${formatLimit(limit.angle, options)}`;
+      return `${formatLimit(limit.first, options)} ${wording.thenAngle} ${formatLimit(limit.angle, options)}`;
   }
 }
 

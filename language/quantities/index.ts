@@ -1,6 +1,6 @@
 export { add, amount, compare, convert, convertDifference, sizesOf, sub, toleranceOf } from './convert.ts';
 export type { Rounding } from './decimal.ts';
-export { type FormatOptions, formatLimit, formatNumber, formatQuantity } from './format.ts';
+export { english, type FormatOptions, formatLimit, formatNumber, formatQuantity, type Wording } from './format.ts';
 export { kindOfLimit, quantitiesOf } from './limit-kind.ts';
 export { pairAgrees } from './pairs.ts';
 export { digitOf, lastPlace } from './printed-digits.ts';
