@@ -19,7 +19,7 @@ export function registerPrint(client: LanguageClient): Disposable {
     }
     const folder = printFolder(Uri.parse(from.uri));
     if (folder === undefined) return undefined;
-    const ask = (draft: boolean) => print(client, { ...from, folder: folder.toString(), paper: paper(), draft });
+    const ask = (draft: boolean) => print(client, { ...from, folder: folder.toString(), ...paper(), draft });
     let answer = await ask(false);
     if (answer.kind === 'errors') {
       const draft = l10n.t('Print a Draft');
@@ -81,8 +81,10 @@ function activePlace(): PrintPlace | undefined {
   return { uri: editor.document.uri.toString(), position: { line, character } };
 }
 
-function paper(): 'a4' | 'letter' {
-  return workspace.getConfiguration('handtight').get<string>('print.paper') === 'letter' ? 'letter' : 'a4';
+/** Nothing where it is left to the settings file. */
+function paper(): { paper?: 'a4' | 'letter' } {
+  const asked = workspace.getConfiguration('handtight').get<string>('print.paper');
+  return asked === 'a4' || asked === 'letter' ? { paper: asked } : {};
 }
 
 /** The folder of the setting, inside the workspace folder of the document: a setting must not lead out of it. */

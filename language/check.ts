@@ -10,7 +10,7 @@ import type { Link } from './resolve/context.ts';
 import { type Resolved, resolve } from './resolve/resolve.ts';
 import { type DeclaredSymbol, symbolsOf } from './resolve/symbols.ts';
 import { findingsOf } from './rules/engine.ts';
-import { isSettings, readSettings, withSeverities } from './settings/settings.ts';
+import { isSettings, noSheetSettings, readSettings, type SheetSettings, withSeverities } from './settings/settings.ts';
 
 /** A file as it was read or is being typed. */
 export interface SourceFile {
@@ -33,6 +33,8 @@ export interface CheckResult {
   readonly jobs: readonly Job[];
   readonly resolved: Resolved;
   readonly links: readonly Link[];
+  /** How sheets are printed in this workspace. */
+  readonly sheet: SheetSettings;
   /** The outline of each file. */
   readonly symbols: ReadonlyMap<string, readonly DeclaredSymbol[]>;
 }
@@ -106,6 +108,7 @@ export class Checker {
       jobs: resolved.jobs,
       resolved,
       links: resolved.links,
+      sheet: settings[0]?.sheet ?? noSheetSettings,
       symbols,
     };
   }

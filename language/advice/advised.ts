@@ -1,4 +1,5 @@
 import type { Job, ReadingResult, Unit } from '../model/job.ts';
+import type { Words } from '../words/index.ts';
 import { adviceSentence, turnsSentence } from './sentences.ts';
 import { screwStands } from './unit-screws.ts';
 import { adviceFor, unitStands } from './unit-shims.ts';
@@ -16,15 +17,15 @@ export interface Advised {
 }
 
 /** What to fit, and how far to turn, in the units of a job by their last readings. */
-export function advisedOf(job: Job): Advised[] {
+export function advisedOf(job: Job, words: Words): Advised[] {
   const shims = unitStands(job).map((stand): Advised => {
     const { unit, choice, reading, now, low, settling } = stand;
     const advice = adviceFor(stand);
-    const sentence = advice === null ? null : adviceSentence(advice, now, low, settling);
+    const sentence = advice === null ? null : adviceSentence(words, advice, now, low, settling);
     return { unit, test: choice.test, part: choice.parts[0]!.name, reading, sentence };
   });
   const screws = screwStands(job).map(({ unit, adjuster, reading, turns, low, settling }): Advised => {
-    const sentence = turns === null ? null : turnsSentence(turns, low, settling);
+    const sentence = turns === null ? null : turnsSentence(words, turns, low, settling);
     return { unit, test: adjuster.sets, part: adjuster.part, reading, sentence };
   });
   return [...shims, ...screws];

@@ -5,6 +5,7 @@ import type { Source } from '../model/source.ts';
 import { formatQuantity } from '../quantities/index.ts';
 import { inUnits, type ShimChoice, shimChoices } from '../rules/shim-choices.ts';
 import { workedOut } from '../rules/tool-words.ts';
+import { wordsIn } from '../words/index.ts';
 import { advisedOf } from './advised.ts';
 
 /** A few words that stand behind a place in the text. */
@@ -16,7 +17,7 @@ export interface Hint {
 /** What to fit or to turn, behind the reading that it goes by; and what a step of the drawer brings, behind each `choose`. */
 export function hintsOf(procedures: readonly Procedure[], jobs: readonly Job[]): Hint[] {
   const ofJobs = jobs.flatMap((job) =>
-    advisedOf(job).flatMap(({ reading, sentence }) =>
+    advisedOf(job, wordsIn('en')).flatMap(({ reading, sentence }) =>
       sentence === null ? [] : [{ source: reading.source, text: sentence }],
     ),
   );

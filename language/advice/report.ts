@@ -1,9 +1,13 @@
 import type { Job, Unit } from '../model/job.ts';
 import { formatQuantity } from '../quantities/index.ts';
 import { shimChoices } from '../rules/shim-choices.ts';
+import { wordsIn } from '../words/index.ts';
 import { advisedOf } from './advised.ts';
-import { expectedWords, settledWords, spreadWords } from './sentences.ts';
+import { expectedWords, spreadWords, withSettled } from './sentences.ts';
 import { matchedSets } from './set-shims.ts';
+
+/** The command line speaks English. */
+const words = wordsIn('en');
 
 /** A unit as it is called in a report: place, number, serial. */
 function called({ place, numberText, serial }: Unit): string {
@@ -19,7 +23,7 @@ export function shimLines(job: Job): string[] {
     return [
       `${procedure.name} chooses no part from a stock of the shop, and says of no screw what a turn brings: there is nothing to advise.`,
     ];
-  const advised = advisedOf(job);
+  const advised = advisedOf(job, words);
   const wanted =
     shims.length === 0
       ? `no reading of ${screws[0]!.sets} yet. Write into the job, for instance: ${screws[0]!.sets} 98 bar`
@@ -53,12 +57,13 @@ export function matchLines(job: Job): string[] {
     return [
       head,
       ...choices.map(({ stand, shim, expected }) => {
-        const words = expectedWords(expected, stand.low) + settledWords(expected, stand.settling, stand.low);
+        const plain = expectedWords(words, expected, stand.low);
+        const said = withSettled(words, plain, expected, stand.settling, stand.low);
         return shim === stand.now
-          ? `  ${called(stand.unit)}: ${formatQuantity(shim)} stays: ${words}`
-          : `  ${called(stand.unit)}: fit ${formatQuantity(shim)} (now ${formatQuantity(stand.now)}): expect ${words}`;
+          ? `  ${called(stand.unit)}: ${formatQuantity(shim)} stays: ${said}`
+          : `  ${called(stand.unit)}: fit ${formatQuantity(shim)} (now ${formatQuantity(stand.now)}): expect ${said}`;
       }),
-      `  spread ${spreadWords(spread!)}: no other choice from this drawer has less`,
+      `  spread ${spreadWords(words, spread!)}: no other choice from this drawer has less`,
     ];
   });
 }

@@ -1,62 +1,89 @@
 import type { ScrewTurns } from '../calculations/screw-turns.ts';
 import type { ShimAdvice, ShimChoice } from '../calculations/shim-advice.ts';
 import { decimalsOf } from '../quantities/decimal.ts';
-import { formatNumber, formatQuantity, roundTo, sub } from '../quantities/index.ts';
+import { roundTo, sub } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
+import type { Words } from '../words/index.ts';
 
-/** Figures behind the point of an expected pressure: as many as its window is written with, and no more than one. */
-export function expectedWords(quantity: Quantity, like: Quantity): string {
+/** An expected pressure, as a gauge shows it: with the digits of its window, and no more than one behind the point. */
+export function expectedWords({ quantity }: Words, expected: Quantity, like: Quantity): string {
   const decimals = Math.min(1, decimalsOf(like.number));
-  return formatQuantity(roundTo(quantity, like.unit, decimals, 'nearest') ?? quantity);
+  return quantity(roundTo(expected, like.unit, decimals, 'nearest') ?? expected);
 }
 
 /** A spread to a tenth, rounded up: none is printed smaller than it is. */
-export function spreadWords(spread: Quantity): string {
-  return formatQuantity(roundTo(spread, spread.unit, 1, 'up') ?? spread);
+export function spreadWords({ quantity }: Words, spread: Quantity): string {
+  return quantity(roundTo(spread, spread.unit, 1, 'up') ?? spread);
 }
 
 /** `Fit 1.45 mm (now 1.30 mm): expect 253 bar, 249 to 257 bar`. */
-export function choiceSentence({ shims, expected: at, low, high }: ShimChoice, now: Quantity, like: Quantity): string {
-  const fit = shims.map((shim) => formatQuantity(shim)).join(' and ');
-  const doubt =
-    low.number === high.number
-      ? ''
-      : `, ${formatNumber(roundTo(low, like.unit, 0, 'nearest')!.number)} to ${expectedWords(high, like)}`;
-  return `Fit ${fit} (now ${formatQuantity(now)}): expect ${expectedWords(at, like)}${doubt}`;
+function choiceSentence(words: Words, choice: ShimChoice, now: Quantity, like: Quantity): string {
+  const { advice, number, quantity } = words;
+  const { expected, low, high } = choice;
+  const said = { shims: stackWords(words, choice), now: quantity(now), expected: expectedWords(words, expected, like) };
+  if (low.number === high.number) return advice.fit(said);
+  const least = number(roundTo(low, like.unit, 0, 'nearest')!.number);
+  return advice.fitBetween({ ...said, low: least, high: expectedWords(words, high, like) });
+}
+
+function stackWords({ advice, quantity }: Words, { shims }: ShimChoice): string {
+  const [first, second] = shims;
+  return second === undefined ? quantity(first!) : advice.and({ first: quantity(first!), second: quantity(second) });
 }
 
 /** What to fit, or why nothing fits and what to do. */
-export function adviceSentence(advice: ShimAdvice, now: Quantity, like: Quantity, settling: Quantity | null): string {
-  if ('choice' in advice)
-    return choiceSentence(advice.choice, now, like) + settledWords(advice.choice.expected, settling, like);
-  const { nothing } = advice;
-  const of = ({ shims, expected: at }: ShimChoice) =>
-    `${shims.map((shim) => formatQuantity(shim)).join(' and ')} gives ${expectedWords(at, like)}`;
+export function adviceSentence(
+  words: Words,
+  told: ShimAdvice,
+  now: Quantity,
+  like: Quantity,
+  settling: Quantity | null,
+): string {
+  const { advice } = words;
+  if ('choice' in told) {
+    const sentence = choiceSentence(words, told.choice, now, like);
+    return withSettled(words, sentence, told.choice.expected, settling, like);
+  }
+  const { nothing } = told;
+  const gives = (one: ShimChoice) =>
+    advice.gives({ shims: stackWords(words, one), expected: expectedWords(words, one.expected, like) });
   switch (nothing.reason) {
     case 'empty':
-      return 'No shim is left in the drawer.';
+      return advice.empty;
     case 'settles out':
-      return 'The new spring will lose more by settling than the window is wide: no reading allows for it. Look at the spec.';
+      return advice.settlesOut;
     case 'too thin':
-      return `No shim is thick enough: ${of(nothing.nearest)}. Look at the spring, or get thicker ones.`;
+      return advice.tooThin({ nearest: gives(nothing.nearest) });
     case 'too thick':
-      return `No shim is thin enough: ${of(nothing.nearest)}. Look at the spring, or get thinner ones.`;
+      return advice.tooThick({ nearest: gives(nothing.nearest) });
     case 'too coarse':
-      return `The drawer steps over the window: ${of(nothing.under)}, ${of(nothing.over)}. Grind one between them.`;
+      return advice.tooCoarse({ under: gives(nothing.under), over: gives(nothing.over) });
   }
 }
 
 /** `Turn it 345° in: expect 122 bar`; `Turn it 2 turns and 90° in: expect 260 bar`. */
-export function turnsSentence({ angle, way, expected: at }: ScrewTurns, like: Quantity, settling: Quantity | null) {
-  const whole = Math.floor(angle / 360);
-  const rest = angle % 360;
-  const turns = whole === 0 ? [] : [whole === 1 ? '1 turn' : `${whole} turns`];
-  const words = [...turns, ...(rest === 0 ? [] : [`${rest}°`])].join(' and ');
-  return `Turn it ${words} ${way}: expect ${expectedWords(at, like)}${settledWords(at, settling, like)}`;
+export function turnsSentence(words: Words, turns: ScrewTurns, like: Quantity, settling: Quantity | null): string {
+  const { advice, quantity } = words;
+  const count = Math.floor(turns.angle / 360);
+  const rest = turns.angle % 360;
+  const angle = quantity({ number: String(rest), unit: '°' });
+  const whole = advice.turns({ count });
+  const said = {
+    turns: count === 0 ? angle : rest === 0 ? whole : advice.and({ first: whole, second: angle }),
+    expected: expectedWords(words, turns.expected, like),
+  };
+  const sentence = turns.way === 'in' ? advice.turn(said) : advice.turnOut(said);
+  return withSettled(words, sentence, turns.expected, settling, like);
 }
 
-/** `; settled, 252 bar`: what a gauge will show when a new spring has lost what it loses. */
-export function settledWords(expected: Quantity, settling: Quantity | null, like: Quantity): string {
+/** The sentence, and what a gauge will show when a new spring has lost what it loses. */
+export function withSettled(
+  words: Words,
+  sentence: string,
+  expected: Quantity,
+  settling: Quantity | null,
+  like: Quantity,
+): string {
   const settled = settling === null ? null : sub(expected, settling);
-  return settled === null ? '' : `; with the new spring settled, ${expectedWords(settled, like)}`;
+  return settled === null ? sentence : words.advice.settled({ sentence, settled: expectedWords(words, settled, like) });
 }

@@ -29,13 +29,12 @@ export const topics = [
 
 export type Topic = (typeof topics)[number];
 
-/** A standard text with its signal word (ANSI Z535.4) and the short line that later steps get. */
+/** A standard text with its signal word (ANSI Z535.4). The words stand in the catalogue of the language, by topic. */
 export interface Caution {
   readonly topic: Topic;
   readonly word: SignalWord;
-  readonly text: string;
-  /** Null: the text stands at the head of a stage only. */
-  readonly short: string | null;
+  /** Later steps get a short line; else the text stands at the head of a stage only. */
+  readonly repeats: boolean;
 }
 
 /** A step with what is around it: all that a caution may depend on. */

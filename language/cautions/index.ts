@@ -5,4 +5,4 @@ export {
   type UsualCautions,
   usualCautions,
 } from './usual.ts';
-export { injectionFirstAid, usualTexts } from './usual-texts.ts';
+export { usualHazards } from './usual-hazards.ts';

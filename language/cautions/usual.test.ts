@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Procedure, Step } from '../model/index.ts';
 import { procedure, q, shop, step } from '../sheet/injector-fixture.ts';
-import { topics, usualCautions, usualTexts } from './index.ts';
+import { wordsIn } from '../words/index.ts';
+import { topics, usualCautions, usualHazards } from './index.ts';
 
 /** A procedure of one stage with these steps. */
 function of(steps: readonly Step[], more: Partial<Procedure> = {}, station = 'strip'): Procedure {
@@ -25,16 +26,18 @@ const headOf = (made: Procedure) => (usualCautions(made).stages.get('only') ?? [
 
 describe('the texts', () => {
   test('there is one for each topic, with a signal word, short enough to be read', () => {
-    expect(usualTexts.map(({ topic }) => topic).sort()).toEqual([...topics].sort());
-    for (const { word, text, short } of usualTexts) {
+    expect(usualHazards.map(({ topic }) => topic).sort()).toEqual([...topics].sort());
+    for (const { topic, word, repeats } of usualHazards) {
+      const { text, short }: { text: string; short?: string } = wordsIn('en').cautions[topic];
       expect(['DANGER', 'WARNING', 'CAUTION', 'NOTICE']).toContain(word);
       expect(text.split(' ').length).toBeLessThanOrEqual(60);
       expect(short?.length ?? 0).toBeLessThanOrEqual(90);
+      expect(repeats).toBe(short !== undefined);
     }
   });
 
   test("each leaves the last word to local codes, the maker's data or a data sheet", () => {
-    for (const { text } of usualTexts) expect(text).toMatch(/local codes|maker['’]s data/iu);
+    for (const { text } of Object.values(wordsIn('en').cautions)) expect(text).toMatch(/local codes|maker['’]s data/iu);
   });
 });
 
@@ -114,7 +117,7 @@ describe('where they stand', () => {
   });
 
   test('first aid wherever there is test pressure, and nowhere else', () => {
-    expect(usualCautions(of([connect], {}, 'tester')).firstAid).toMatch(/hospital at once.*not wait for pain/u);
-    expect(usualCautions(of([uncap])).firstAid).toBeNull();
+    expect(usualCautions(of([connect], {}, 'tester')).pressure).toBe(true);
+    expect(usualCautions(of([uncap])).pressure).toBe(false);
   });
 });

@@ -1,7 +1,7 @@
 import type { Procedure, Repair, Stage, Step } from '../model/index.ts';
 import type { Caution, Topic } from './caution.ts';
 import { underPressure } from './scene.ts';
-import { injectionFirstAid, usualTexts } from './usual-texts.ts';
+import { usualHazards } from './usual-hazards.ts';
 
 /** The usual cautions of one step: `full` where the whole text stands again, `short` where a line is enough. */
 export interface StepCautions {
@@ -18,8 +18,8 @@ export interface UsualCautions {
   readonly repairs: ReadonlyMap<string, readonly Caution[]>;
   /** By step. A step with none is not in it. */
   readonly steps: ReadonlyMap<Step, StepCautions>;
-  /** Null where nothing in the procedure is under test pressure. */
-  readonly firstAid: string | null;
+  /** Something in the procedure is under test pressure: the sheet says what to do for a spray wound. */
+  readonly pressure: boolean;
 }
 
 /** Hazards of pressure are told in full again before the unit is connected or primed. */
@@ -36,8 +36,8 @@ export function usualCautions(procedure: Procedure): UsualCautions {
 
   const go = (place: Stage | Repair): readonly Caution[] => {
     const station = procedure.shop.stations.find(({ name }) => name === place.station) ?? null;
-    const called = place.steps.map((step) => usualTexts.filter((text) => text.when({ procedure, step, station })));
-    const head = usualTexts.filter((text) => called.some((list) => list.includes(text)));
+    const called = place.steps.map((step) => usualHazards.filter((text) => text.when({ procedure, step, station })));
+    const head = usualHazards.filter((text) => called.some((list) => list.includes(text)));
     // What the reader has just read in full is not told in full again.
     let fresh: readonly Caution[] = head;
     place.steps.forEach((step, index) => {
@@ -45,17 +45,12 @@ export function usualCautions(procedure: Procedure): UsualCautions {
       const again = step.verb === 'connect' || step.verb === 'prime';
       const full = again ? cautions.filter((text) => toldAgain.includes(text.topic) && !fresh.includes(text)) : [];
       const told = index === 0 ? head : full;
-      const short = cautions.filter((text) => text.short !== null && !told.includes(text) && !full.includes(text));
+      const short = cautions.filter((text) => text.repeats && !told.includes(text) && !full.includes(text));
       const pressure = underPressure({ procedure, step, station });
       if (full.length > 0 || short.length > 0 || pressure) steps.set(step, { full, short, pressure });
       fresh = full;
     });
-    return head.map(({ topic, word, text, short }) => ({
-      topic,
-      word,
-      text,
-      short,
-    }));
+    return head;
   };
 
   for (const stage of procedure.stages) stages.set(stage.name, go(stage));
@@ -65,6 +60,6 @@ export function usualCautions(procedure: Procedure): UsualCautions {
     stages,
     repairs,
     steps,
-    firstAid: pressed ? injectionFirstAid : null,
+    pressure: pressed,
   };
 }

@@ -70,8 +70,6 @@ export interface Stock extends Named {
   readonly counts: readonly (number | null)[];
   /** `stacks of two`: two of them may lie on each other. */
   readonly stacks: boolean;
-  /** Its sizes as they are printed: `1.00 mm to 1.95 mm by 0.05 mm`, `1.00 mm (3), 1.05 mm (none)`. */
-  readonly text: string;
 }
 
 /** `unless stated torque ±10 % source "…"`. */

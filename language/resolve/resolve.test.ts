@@ -52,7 +52,6 @@ describe('stock', () => {
       sizes: ['1.00', '1.05', '1.10'].map((number) => ({ number, unit: 'mm' })),
       counts: [3, 0, null],
       stacks: true,
-      text: '1.10 mm, 1.00 mm (3), 1.05 mm (none)',
     });
     expect(stockOf('from 1.00 mm to 1.10 mm by 0.05 mm')).toMatchObject({ counts: [null, null, null], stacks: false });
     for (const stacking of [

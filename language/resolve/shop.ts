@@ -232,7 +232,6 @@ function stockOf(context: Context, node: ast.Stock): Stock {
       ...head,
       sizes: shims.map(({ size }) => size),
       counts: shims.map(({ count }) => count),
-      text: node.sizes.map(sizeText).join(', '),
     };
   }
   const [low, high, step] = (['low', 'high', 'step'] as const).map((end) => quantityOf(context, node, end, node[end]!));
@@ -247,7 +246,6 @@ function stockOf(context: Context, node: ast.Stock): Stock {
     ...head,
     sizes: sizes ?? [],
     counts: (sizes ?? []).map(() => null),
-    text: `${node.low} to ${node.high} by ${node.step}`,
   };
 }
 
@@ -263,10 +261,6 @@ function shimOf(context: Context, node: ast.StockSize) {
   }
   const count = node.count === undefined || !isWhole ? null : Number(node.count);
   return size === null ? null : { size, count, source: context.source(node, 'size') };
-}
-
-function sizeText({ size, count }: ast.StockSize): string {
-  return count === undefined ? size : `${size} (${Number(count) === 0 ? 'none' : count})`;
 }
 
 function standingOf(context: Context, node: ast.UnlessStated): StandingTolerance[] {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../check.ts';
 import { instead, procedureWith } from '../rules/sound-procedure.ts';
-import { readSettings } from './settings.ts';
+import { noSheetSettings, printedAs, readSettings } from './settings.ts';
 
 const problems = (text: string) =>
   readSettings('handtight.json', text).problems.map(
@@ -21,6 +21,36 @@ const notLocated = procedureWith({
   build: instead('spacer located, nozzle located with needle', 'spacer, nozzle located with needle'),
 });
 const loose = procedureWith({ build: instead('      torque nut to nut-fit with TW-80\n', '') });
+
+describe('how sheets are printed', () => {
+  const sheet = (text: string) => readSettings('handtight.json', `{ "sheet": ${text} }`).sheet;
+
+  it('in this language, on this paper, under this word; each holds whatever is wrong with the others', () => {
+    expect(sheet('{ "word": "Job card", "language": "es", "paper": "letter" }')).toEqual({
+      word: 'Job card',
+      language: 'es',
+      paper: 'letter',
+    });
+    expect(sheet('{ "language": "fr", "paper": "letter" }')).toEqual({ word: null, language: null, paper: 'letter' });
+    expect(sheet('7')).toEqual(noSheetSettings);
+    expect(problems('{ "sheet": { "language": "fr" } }')).toEqual([
+      '1:26 Of the sheet a word, a language ("en", "es" or "de") and a paper ("a4" or "letter") can be said.',
+    ]);
+    expect(problems('{ "sheet": { "langage": "de" } }')).toEqual([
+      '1:14 langage is no setting. Did you mean language?',
+    ]);
+  });
+
+  it('as it is asked for, else as the file says', () => {
+    const said = sheet('{ "word": "Job card", "language": "es" }');
+    expect(printedAs(said)).toEqual({ word: 'Job card', language: 'es', paper: 'a4' });
+    expect(printedAs(said, { language: 'de', paper: 'letter' })).toEqual({
+      word: 'Job card',
+      language: 'de',
+      paper: 'letter',
+    });
+  });
+});
 
 describe('a settings file', () => {
   it('raises and lowers severities, and turns a rule off', () => {

@@ -4,6 +4,8 @@ import { nearest } from '../grammar/nearest.ts';
 import type { Finding, Severity } from '../model/finding.ts';
 import type { Position, Source } from '../model/source.ts';
 import { rules } from '../rules/index.ts';
+import type { Paper } from '../sheet/model.ts';
+import { type Language, languages } from '../words/index.ts';
 
 /** Name of the settings file: at the top of a workspace. */
 export const settingsName = 'handtight.json';
@@ -17,6 +19,14 @@ const level = z.enum(['error', 'warning', 'hint', 'off']);
 export const settingsSchema = z
   .strictObject({
     $schema: z.string().optional(),
+    sheet: z
+      .strictObject({
+        word: z.string().min(1).max(40).describe('What the sheet is called here, such as "Job card"').optional(),
+        language: z.enum(languages).describe('Language of the fixed words: en, es or de').optional(),
+        paper: z.enum(['a4', 'letter']).describe('Paper that sheets are laid out for').optional(),
+      })
+      .describe('How sheets are printed in this workspace')
+      .optional(),
     severities: z
       .strictObject(
         Object.fromEntries(
@@ -31,7 +41,25 @@ export const settingsSchema = z
   })
   .describe('Settings of a workspace of rebuild procedures');
 
+/** How sheets are printed in a workspace; null: it does not say. */
+export interface SheetSettings {
+  readonly word: string | null;
+  readonly language: Language | null;
+  readonly paper: Paper | null;
+}
+
+export const noSheetSettings: SheetSettings = { word: null, language: null, paper: null };
+
+/** How a sheet is printed: as it is asked for, else as the workspace says, else English on A4. */
+export function printedAs(
+  { word, language, paper }: SheetSettings,
+  asked: { readonly language?: Language | undefined; readonly paper?: Paper | undefined } = {},
+) {
+  return { word, language: asked.language ?? language ?? 'en', paper: asked.paper ?? paper ?? 'a4' } as const;
+}
+
 export interface Settings {
+  readonly sheet: SheetSettings;
   /** Rules whose severity differs from the one that is built in. */
   readonly severities: ReadonlyMap<string, Severity | 'off'>;
   readonly problems: readonly Finding[];
@@ -56,6 +84,7 @@ export function readSettings(uri: string, text: string): Settings {
     const at = first ?? { offset: 0, length: text.length, error: 0 };
     const what = first === undefined ? 'is empty' : `cannot be read here (${printParseErrorCode(first.error)})`;
     return {
+      sheet: noSheetSettings,
       severities: new Map(),
       problems: [
         problem(
@@ -75,7 +104,18 @@ export function readSettings(uri: string, text: string): Settings {
     if (known !== undefined && wanted.success && (known.unsafe !== true || wanted.data === 'error'))
       severities.set(rule, wanted.data);
   }
-  return { severities, problems };
+  return { sheet: sheetSettings(findNodeAtLocation(tree, ['sheet'])), severities, problems };
+}
+
+/** Each one that can be used, whatever is wrong with the others. */
+function sheetSettings(node: Node | undefined): SheetSettings {
+  const said = new Map(entries(node));
+  const { word, language, paper } = settingsSchema.shape.sheet.unwrap().shape;
+  return {
+    word: word.safeParse(said.get('word')).data ?? null,
+    language: language.safeParse(said.get('language')).data ?? null,
+    paper: paper.safeParse(said.get('paper')).data ?? null,
+  };
 }
 
 /** The findings with the severities of a workspace; those of a rule that is off are left out. */
@@ -96,7 +136,12 @@ function told(
   if (issue.code === 'unrecognized_keys') {
     const [key] = issue.keys;
     const node = findNodeAtLocation(tree, [...path, key!])?.parent ?? tree;
-    const known = path[0] === 'severities' ? rules.map(({ code }) => code) : ['severities'];
+    const known =
+      path[0] === 'severities'
+        ? rules.map(({ code }) => code)
+        : path[0] === 'sheet'
+          ? ['word', 'language', 'paper']
+          : ['severities', 'sheet'];
     const near = nearest(key!, known);
     const mend = near.length > 0 ? `Did you mean ${near.join(' or ')}?` : 'Take it out.';
     return problem(
@@ -116,7 +161,9 @@ function told(
   const message =
     path[0] === 'severities' && path.length > 1
       ? 'A severity is "error", "warning", "hint" or "off".'
-      : 'Settings are written like { "severities": { "part-not-located": "error" } }.';
+      : path[0] === 'sheet'
+        ? 'Of the sheet a word, a language ("en", "es" or "de") and a paper ("a4" or "letter") can be said.'
+        : 'Settings are written like { "severities": { "part-not-located": "error" } }.';
   return problem(message, node.offset, node.length);
 }
 

@@ -1,9 +1,9 @@
 import type { Repair, Step } from '../model/procedure.ts';
+import type { Words } from '../words/index.ts';
 import type { Grid } from './model.ts';
 import { capital, objectWords, specTitle } from './names.ts';
 import { type Setting, shownSteps, stageSteps } from './setting.ts';
 import { readingUnit } from './units.ts';
-import { words } from './words.ts';
 
 type Row = Grid['rows'][number];
 
@@ -24,13 +24,14 @@ export function unitGrids(setting: Setting, title: string, rows: readonly Row[])
   }));
 }
 
-const passFail: readonly Row[] = [
-  { label: words.boxes.pass, unit: '' },
-  { label: words.boxes.fail, unit: '' },
+const passFail = ({ boxes }: Words): Row[] => [
+  { label: boxes.pass, unit: '' },
+  { label: boxes.fail, unit: '' },
 ];
 
 /** Boxes that a step is recorded in. */
 export function stepGrids(setting: Setting, step: Step, place: { readonly station: string | null }): Grid[] {
+  const { words } = setting;
   if (step.verb === 'across') {
     return [
       {
@@ -52,6 +53,7 @@ export function stepGrids(setting: Setting, step: Step, place: { readonly statio
 
 /** What is recorded at a step, once for each unit. */
 export function stepRows(setting: Setting, step: Step, place: { readonly station: string | null }): Row[] {
+  const { words } = setting;
   const unit = readingUnit(setting, step, place);
   switch (step.verb) {
     case 'read':
@@ -64,7 +66,7 @@ export function stepRows(setting: Setting, step: Step, place: { readonly station
     case 'measure':
       return step.objects.length < 2
         ? [{ label: words.boxes.reading, unit }]
-        : objectWords(setting.procedure, step.objects).map((name) => ({
+        : objectWords(setting, step.objects).map((name) => ({
             label: capital(name),
             unit,
           }));
@@ -75,19 +77,19 @@ export function stepRows(setting: Setting, step: Step, place: { readonly station
         ? [{ label: words.boxes.torqued, unit: '' }]
         : [{ label: words.facts.stretch, unit }];
     case 'choose': {
-      const name = capital(objectWords(setting.procedure, step.objects).join(', '));
+      const name = capital(objectWords(setting, step.objects).join(', '));
       return [
-        { label: `${name} ${words.boxes.out}`, unit },
-        { label: `${name} ${words.boxes.in}`, unit },
+        { label: words.boxes.out({ part: name }), unit },
+        { label: words.boxes.in({ part: name }), unit },
       ];
     }
     case 'check':
       if (step.limit !== null) return [{ label: words.boxes.reading, unit }];
-      return step.verdicts.length === 0 ? [...passFail] : verdictRows(step);
+      return step.verdicts.length === 0 ? passFail(words) : verdictRows(setting, step);
     case 'test': {
       const reads = testReads(step);
       const reading = reads ? [{ label: words.boxes.reading, unit }] : [];
-      return reads && step.accept === null && step.reject === null ? reading : [...reading, ...passFail];
+      return reads && step.accept === null && step.reject === null ? reading : [...reading, ...passFail(words)];
     }
     default:
       return [];
@@ -99,7 +101,7 @@ export function testReads(step: Step): boolean {
   return step.test !== null && (step.test.reads !== null || step.test.inTime !== null || step.test.within !== null);
 }
 
-function verdictRows(step: Step): Row[] {
+function verdictRows({ words }: Setting, step: Step): Row[] {
   return step.verdicts.map(({ verdict, text }) => ({
     label: `${words.boxes.verdicts[verdict]}: ${text}`,
     unit: '',
@@ -112,6 +114,7 @@ const triesWithoutLimit = 3;
 
 /** Rows to fill for each try of a repair: what it records, and the tests that are passed again after it. */
 export function attemptGrids(setting: Setting, repair: Repair): Grid[] {
+  const { words } = setting;
   const tries =
     repair.tries === null || !Number.isFinite(repair.tries)
       ? triesWithoutLimit
@@ -134,12 +137,12 @@ export function attemptGrids(setting: Setting, repair: Repair): Grid[] {
     }));
   const others: Row[] = [
     {
-      label: tests.length > readings.length ? capital(words.boxes.others) : words.boxes.done,
+      label: tests.length > readings.length ? words.boxes.others : words.boxes.done,
       unit: '',
     },
   ];
   const rows = [...own, ...readings, ...others];
   return Array.from({ length: tries }, (_, index) => index + 1).flatMap((count) =>
-    unitGrids(setting, words.boxes.try(count), rows),
+    unitGrids(setting, words.boxes.try({ count }), rows),
   );
 }

@@ -2,11 +2,10 @@ import type { Allow } from '../model/source.ts';
 import type { TableBlock } from './model.ts';
 import { titleOf } from './names.ts';
 import { allSteps, type Setting } from './setting.ts';
-import { words } from './words.ts';
 
 /** Every concession with its reason, wherever it stands: the last table of the sheet. */
 export function concessionsTable(setting: Setting): TableBlock | null {
-  const { procedure } = setting;
+  const { procedure, words } = setting;
   const { places } = words;
   const at = (where: string, allow: readonly Allow[]) => allow.map(({ rule, because }) => ({ where, rule, because }));
   const all = [

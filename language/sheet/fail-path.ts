@@ -1,13 +1,13 @@
 import type { FailEntry, Step } from '../model/procedure.ts';
 import type { Span } from './model.ts';
-import { inSentence, repairNumber, repairTitle } from './names.ts';
+import { repairNumber, repairTitle } from './names.ts';
 import { sentenceOf } from './sentences.ts';
 import type { Setting } from './setting.ts';
-import { words } from './words.ts';
 
 /** What happens on a fail, in words a hand can follow; empty for a step that is no gate. */
 export function failPath(setting: Setting, step: Step): Span[] {
   if (step.gate === null) return [];
+  const { words } = setting;
   const { onFail, stopIfFails } = step.gate;
   const stop: Span[] = stopIfFails ? [{ text: ` ${words.fail.stop}` }] : [];
   const laps = step.verdicts.some(({ verdict }) => verdict === 'lap');
@@ -31,14 +31,16 @@ function isLap(setting: Setting, entry: FailEntry): boolean {
 }
 
 function pathWords(setting: Setting, entries: readonly FailEntry[]): string {
+  const { words } = setting;
   return [...entries.map((entry) => entryWords(setting, entry)), words.fail.hold].join(`; ${words.fail.andThen} `);
 }
 
 function entryWords(setting: Setting, entry: FailEntry): string {
+  const { words } = setting;
   const tries = entry.tries ?? setting.procedure.repairs.find(({ name }) => name === entry.repair)?.tries ?? 1;
-  const count = Number.isFinite(tries) ? words.fail.tries(tries) : words.fail.noLimit;
+  const count = Number.isFinite(tries) ? words.fail.tries({ count: tries }) : words.fail.noLimit;
   const furthest = entry.furthestOut ? ` ${words.fail.furthest}` : '';
-  return `${inSentence(repairWords(setting, entry.repair))} (${repairNumber(setting.procedure, entry.repair)})${furthest}, ${count}`;
+  return `${words.inSentence(repairWords(setting, entry.repair))} (${repairNumber(setting.procedure, entry.repair)})${furthest}, ${count}`;
 }
 
 /** Title of a repair; one written inside `on fail` is called by what it does. */
@@ -46,7 +48,7 @@ export function repairWords(setting: Setting, name: string): string {
   const repair = setting.procedure.repairs.find((other) => other.name === name);
   const [step] = repair?.steps ?? [];
   if (repair?.inline !== true || step === undefined) return repairTitle(setting.procedure, name);
-  return sentenceOf(setting.procedure, step)
+  return sentenceOf(setting, step)
     .map(({ text }) => text)
     .join('')
     .replace(/\.$/u, '');

@@ -1,5 +1,5 @@
 import type { StandingTolerance } from '../model/shop.ts';
-import type { Kind, Limit, NominalLimit, Quantity, UnitName } from '../quantities/index.ts';
+import type { Kind, Limit, NominalLimit, Quantity, UnitName, Wording } from '../quantities/index.ts';
 import {
   compare,
   convert,
@@ -13,6 +13,7 @@ import {
   window,
   windowInSteps,
 } from '../quantities/index.ts';
+import type { Words } from '../words/index.ts';
 
 /** How a limit is printed. */
 export interface Shown {
@@ -33,6 +34,8 @@ export interface Showing {
   readonly standing: (kind: Kind) => StandingTolerance | null;
   /** A nominal is what is set (a wrench), not only the middle of a window (a reading). */
   readonly setToNominal: boolean;
+  /** How the language writes figures. */
+  readonly wording: Wording;
 }
 
 /** The unit that a limit is written in; null for a tolerance alone. */
@@ -54,11 +57,11 @@ export function unitOfLimit(limit: Limit): UnitName | null {
 }
 
 /** As it is written, with no second unit. */
-const plain: Showing = { unit: null, standing: () => null, setToNominal: true };
+const plain: Omit<Showing, 'wording'> = { unit: null, standing: () => null, setToNominal: true };
 
 /** A limit in one line of text, in the author's unit. */
-export function limitText(limit: Limit, showing: Partial<Showing> = {}): string {
-  const { value, also } = shownLimit(limit, { ...plain, ...showing });
+export function limitText(limit: Limit, wording: Wording, showing: Partial<Showing> = {}): string {
+  const { value, also } = shownLimit(limit, { ...plain, ...showing, wording });
   return also === '' ? value : `${value} (${also})`;
 }
 
@@ -68,7 +71,8 @@ export function limitText(limit: Limit, showing: Partial<Showing> = {}): string 
  */
 export function shownLimit(limit: Limit, showing: Showing): Shown {
   const { limit: whole, standing } = withStanding(limit, showing);
-  const written = formatLimit(limit);
+  const { wording } = showing;
+  const written = formatLimit(limit, { wording });
   const own = unitOfLimit(limit);
   const foreign =
     showing.unit !== null &&
@@ -79,16 +83,16 @@ export function shownLimit(limit: Limit, showing: Showing): Shown {
       unitOfLimit(limit.pair) !== showing.unit);
   const converted = foreign ? inTool(whole, showing.unit!, showing.mark ?? null) : null;
   if (converted !== null) {
-    const range = whole.form === 'nominal' ? windowText(whole, showing.unit!, showing.mark) : null;
-    const { value, beside } = split(converted, showing.setToNominal, range);
+    const range = whole.form === 'nominal' ? windowText(wording, whole, showing.unit!, showing.mark) : null;
+    const { value, beside } = split(wording, converted, showing.setToNominal, range);
     return { value, also: joined(beside, written), standing };
   }
   if (limit.form !== 'tolerance' && limit.form !== 'then' && limit.pair !== undefined) {
-    const range = whole.form === 'nominal' ? windowText(whole, showing.unit ?? own!, showing.mark) : null;
-    return { value: written, also: range ?? split(whole, true).beside, standing };
+    const range = whole.form === 'nominal' ? windowText(wording, whole, showing.unit ?? own!, showing.mark) : null;
+    return { value: written, also: range ?? split(wording, whole, true).beside, standing };
   }
-  const marked = whole.form === 'nominal' ? windowText(whole, own!, showing.mark) : null;
-  const { value, beside } = split(whole, showing.setToNominal, marked);
+  const marked = whole.form === 'nominal' ? windowText(wording, whole, own!, showing.mark) : null;
+  const { value, beside } = split(wording, whole, showing.setToNominal, marked);
   // The words of the author stand beside a window that was worked out from them.
   return {
     value,
@@ -170,39 +174,45 @@ function nearest(quantity: Quantity, unit: UnitName): Quantity | null {
 }
 
 /** What must never be passed, in the unit of the tool: rounded down. */
-export function ceilingText(most: Quantity, unit: UnitName | null): string {
-  const written = formatQuantity(most);
+export function ceilingText({ quantity }: Words, most: Quantity, unit: UnitName | null): string {
   const converted = unit === null || unit === most.unit ? null : inUnit({ form: 'at most', most }, unit);
-  return converted?.form === 'at most' ? `${formatQuantity(converted.most)} (${written})` : written;
+  return converted?.form === 'at most' ? `${quantity(converted.most)} (${quantity(most)})` : quantity(most);
 }
 
 /** The large text, and the window beside a nominal that is set. */
-function split(limit: Limit, setToNominal: boolean, marked: string | null = null): { value: string; beside: string } {
+function split(
+  wording: Wording,
+  limit: Limit,
+  setToNominal: boolean,
+  marked: string | null = null,
+): { value: string; beside: string } {
+  const whole = (one: Limit) => formatLimit(one, { wording });
+  const figure = (one: Quantity) => formatQuantity(one, { wording });
   if (limit.form === 'then') {
-    const windows = [windowText(limit.first), windowText(limit.angle)].filter((text) => text !== null);
-    const text = (part: NominalLimit) => (windowText(part) === null ? formatLimit(part) : formatQuantity(part.nominal));
+    const range = (part: NominalLimit) => windowText(wording, part);
+    const text = (part: NominalLimit) => (range(part) === null ? whole(part) : figure(part.nominal));
     return {
-      value: `${text(limit.first)} then ${text(limit.angle)}`,
-      beside: windows.join(', '),
+      value: `${text(limit.first)} ${wording.thenAngle} ${text(limit.angle)}`,
+      beside: [range(limit.first), range(limit.angle)].filter((one) => one !== null).join(', '),
     };
   }
-  if (limit.form !== 'nominal') return { value: formatLimit(limit), beside: '' };
-  const range = marked ?? windowText(limit);
-  const nominal = formatQuantity(limit.nominal);
-  if (range === null) return { value: formatLimit(bare(limit)), beside: '' };
-  return setToNominal ? { value: nominal, beside: range } : { value: range, beside: '' };
+  if (limit.form !== 'nominal') return { value: whole(limit), beside: '' };
+  const range = marked ?? windowText(wording, limit);
+  if (range === null) return { value: whole(bare(limit)), beside: '' };
+  return setToNominal ? { value: figure(limit.nominal), beside: range } : { value: range, beside: '' };
 }
 
 /** `250 to 258 bar`; null where no two ends are known, or they are one. */
 function windowText(
+  wording: Wording,
   limit: NominalLimit,
   unit: UnitName = limit.nominal.unit,
   mark: Quantity | null = null,
 ): string | null {
   const ends = readableEnds(limit, unit, mark);
-  if (ends !== null) return formatLimit({ form: 'range', ...ends });
+  if (ends !== null) return formatLimit({ form: 'range', ...ends }, { wording });
   const converted = unit === limit.nominal.unit ? null : inUnit(limit, unit);
-  return converted?.form === 'nominal' ? windowText(converted) : null;
+  return converted?.form === 'nominal' ? windowText(wording, converted) : null;
 }
 
 function bare({ pair: _, ...limit }: NominalLimit): NominalLimit {
@@ -233,4 +243,12 @@ export function withStanding(
     limit: { ...limit, plus: rule.limit.plus, minus: rule.limit.minus },
     standing: rule,
   };
+}
+
+/** `252 bar to 256 bar`; with one end `at least 252 bar`. */
+export function betweenWords({ figures, quantity }: Words, low: Quantity | null, high: Quantity | null): string {
+  if (low === null) return high === null ? '' : `${figures.atMost} ${quantity(high)}`;
+  return high === null
+    ? `${figures.atLeast} ${quantity(low)}`
+    : figures.range({ from: quantity(low), to: quantity(high) });
 }

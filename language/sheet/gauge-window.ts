@@ -2,13 +2,13 @@ import { guardedOn } from '../calculations/guarded.ts';
 import type { LimitUse, Step } from '../model/procedure.ts';
 import type { DecisionRule } from '../model/shop.ts';
 import { specFor } from '../model/spec-for.ts';
-import { formatQuantity, kindOfUnit, type Limit } from '../quantities/index.ts';
-import { unitOfLimit, withStanding } from './figures.ts';
+import { kindOfUnit, type Limit } from '../quantities/index.ts';
+import type { Words } from '../words/index.ts';
+import { betweenWords, unitOfLimit, withStanding } from './figures.ts';
 import { standingOf, useOf } from './limits.ts';
 import type { Fact } from './model.ts';
 import type { Setting } from './setting.ts';
 import { type Scale, scaleFor, type Where } from './units.ts';
-import { words } from './words.ts';
 
 /** Verbs that read a figure off a tool. */
 const reads: ReadonlySet<string> = new Set(['test', 'read', 'measure', 'check', 'set']);
@@ -18,6 +18,7 @@ const reads: ReadonlySet<string> = new Set(['test', 'read', 'measure', 'check', 
  * differs. None where acceptance is simple: then the limit itself is what is read.
  */
 export function gaugeWindows(setting: Setting, step: Step, where: Where): Fact[] {
+  const { words } = setting;
   const use = reads.has(step.verb) ? useOf(setting, step) : null;
   if (use === null) return [];
   const byText = new Map<string, { label: string; numbers: string[] }>();
@@ -27,9 +28,9 @@ export function gaugeWindows(setting: Setting, step: Step, where: Where): Fact[]
     if (judged === null || judged.rule === 'simple') continue;
     const unit = unitOfLimit(judged.limit);
     const scale = unit === null ? null : scaleFor(setting, step, where, kindOfUnit(unit), judged.limit);
-    const text = scale === null ? null : windowText(judged.limit, judged.rule, scale);
+    const text = scale === null ? null : windowText(words, judged.limit, judged.rule, scale);
     if (scale === null || text === null) continue;
-    const label = words.facts.mayRead(scale.name ?? words.tools.kinds.gauge.toLowerCase());
+    const label = words.facts.mayRead({ tool: scale.name ?? words.tools.called.gauge });
     const key = `${label} ${text}`;
     const known = byText.get(key);
     if (known === undefined) byText.set(key, { label, numbers: [number ?? ''] });
@@ -60,11 +61,11 @@ function judgedBy(
 }
 
 /** Null: nothing is known of how far the tool may be off, or the limit has no end. */
-function windowText(limit: Limit, rule: DecisionRule, scale: Scale): string | null {
+function windowText(words: Words, limit: Limit, rule: DecisionRule, scale: Scale): string | null {
   const { within = null, accuracyClass = null, range, graduated } = scale;
   const made = guardedOn({ within, accuracyClass, range, graduated }, limit, rule);
   if (made === null) return null;
   if (made.shut) return words.facts.nothingPasses;
   const { low, high } = made.window;
-  return words.facts.between(low === null ? null : formatQuantity(low), high === null ? null : formatQuantity(high));
+  return betweenWords(words, low, high);
 }

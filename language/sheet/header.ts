@@ -1,7 +1,6 @@
 import type { Fact, SheetHeader } from './model.ts';
 import { qrOf } from './qr.ts';
 import type { Setting } from './setting.ts';
-import { words } from './words.ts';
 
 /** Digits of the hash that a person compares. */
 const shownHash = 12;
@@ -12,7 +11,7 @@ export function shortHash(hash: string): string {
 
 /** Who made and released the procedure, for what and for whom: stands on every page. */
 export function headerOf(setting: Setting): SheetHeader {
-  const { procedure, options, numbers } = setting;
+  const { procedure, options, numbers, words } = setting;
   const { job } = options;
   const label = words.header;
   const approved = procedure.approvedBy !== null;
@@ -39,10 +38,10 @@ export function headerOf(setting: Setting): SheetHeader {
     // Without a job the order is written in by hand.
     {
       label: label.order,
-      text: job === null ? label.blank : orderWords(job.name, job.title),
+      text: job === null ? '' : orderWords(job.name, job.title),
     },
-    job === null || job.customer !== null ? { label: label.customer, text: job?.customer ?? label.blank } : null,
-    job === null || job.received !== null ? { label: label.received, text: job?.received ?? label.blank } : null,
+    job === null || job.customer !== null ? { label: label.customer, text: job?.customer ?? '' } : null,
+    job === null || job.received !== null ? { label: label.received, text: job?.received ?? '' } : null,
   ];
   const shown = facts
     .filter((fact) => fact !== null)
@@ -59,7 +58,7 @@ export function headerOf(setting: Setting): SheetHeader {
     subtitle: words.sheet,
     alarm: approved ? null : words.notApproved,
     facts: shown,
-    qr: qrOf(code, `QR code: ${code}`),
+    qr: qrOf(code, words.code({ code })),
   };
 }
 
@@ -77,8 +76,11 @@ function orderWords(name: string, title: string): string {
 
 /** Title of the document for reader programs and file lists. */
 export function documentTitle(setting: Setting): string {
-  const { procedure, options } = setting;
-  const job = options.job === null ? '' : `, ${words.header.order.toLowerCase()} ${options.job.name}`;
-  const revision = procedure.revision === null ? '' : `, ${words.header.revision.toLowerCase()} ${procedure.revision}`;
-  return `${words.sheet}: ${procedure.title}${revision}${job}`;
+  const { procedure, options, words } = setting;
+  const { revision } = procedure;
+  return [
+    words.document({ sheet: words.sheet, title: procedure.title }),
+    revision === null ? '' : words.documentRevision({ revision }),
+    options.job === null ? '' : words.documentOrder({ order: options.job.name }),
+  ].join('');
 }

@@ -1,26 +1,14 @@
 import type { Step } from '../model/procedure.ts';
 import { specFor } from '../model/spec-for.ts';
 import type { Limit, Quantity, UnitName } from '../quantities/index.ts';
-import {
-  add,
-  compare,
-  convert,
-  formatNumber,
-  lastPlace,
-  roundTo,
-  sizesOf,
-  sub,
-  window,
-  windowInSteps,
-} from '../quantities/index.ts';
+import { add, compare, convert, lastPlace, roundTo, sizesOf, sub, window, windowInSteps } from '../quantities/index.ts';
 import { unitOfLimit, withStanding } from './figures.ts';
 import { standingOf } from './limits.ts';
 import { lookupsOf } from './lookups.ts';
 import type { Lookup } from './model.ts';
-import { inSentence, specTitle } from './names.ts';
+import { specTitle } from './names.ts';
 import { type Setting, stageSteps } from './setting.ts';
 import { markAt, toolUnit, type Where } from './units.ts';
-import { words } from './words.ts';
 
 /** Most columns of the table: more cannot be read at arm's length. */
 const mostPairs = 9;
@@ -35,7 +23,7 @@ export function holdLookup(setting: Setting, step: Step, where: Where): Lookup[]
   const amount = window(hold.amount).nominal;
   const spec = specOfReading(setting, step, hold.of);
   if (amount === null || spec === null) return [];
-  const { procedure, numbers } = setting;
+  const { procedure, numbers, words } = setting;
   const limits =
     numbers.length === 0
       ? [
@@ -54,9 +42,9 @@ export function holdLookup(setting: Setting, step: Step, where: Where): Lookup[]
     return { number, made: judged === null ? null : pairsOf(setting, step, where, judged, amount, change) };
   });
   return lookupsOf(cases, ({ unit }) => ({
-    title: words.lookup.title(inSentence(specTitle(procedure, spec))),
-    from: `${words.lookup.from}, ${unit}`,
-    to: `${words.lookup.to}, ${unit}`,
+    title: words.lookup.title({ name: words.inSentence(specTitle(procedure, spec)) }),
+    from: `${words.lookup.from}, ${words.wording.unit(unit, false)}`,
+    to: `${words.lookup.to}, ${words.wording.unit(unit, false)}`,
   }));
 }
 
@@ -81,7 +69,7 @@ function pairsOf(
   limit: Limit,
   amount: Quantity,
   change: typeof sub,
-): { pairs: Lookup['pairs']; unit: string } | null {
+): { pairs: Lookup['pairs']; unit: UnitName } | null {
   if (unitOfLimit(limit) === null) return null;
   const unit = toolUnit(setting, step, where, 'pressure', limit) ?? amount.unit;
   const grades = gradesOf(markAt(setting, step, where, limit), limit, unit);
@@ -104,8 +92,8 @@ function pairsOf(
         ? []
         : [
             {
-              from: formatNumber(reading.number),
-              to: formatNumber(shown.number),
+              from: setting.words.number(reading.number),
+              to: setting.words.number(shown.number),
             },
           ];
     });

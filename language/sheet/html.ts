@@ -116,8 +116,8 @@ function place({ form, id, number, title, facts, line }: PlaceBlock): string {
   return `<section class="place" id="${escaped(id)}"${where(line)}><${level}><span class="number">${escaped(number)}</span> ${escaped(title)}</${level}>${factList(facts)}</section>`;
 }
 
-function caution({ word, text, short }: CautionBlock): string {
-  return `<p class="caution ${word.toLowerCase()}${short ? ' short' : ''}" role="note"><b>${word}</b> <span>${escaped(text)}</span></p>`;
+function caution({ word, label, text, short }: CautionBlock): string {
+  return `<p class="caution ${word.toLowerCase()}${short ? ' short' : ''}" role="note"><b>${escaped(label)}</b> <span>${escaped(text)}</span></p>`;
 }
 
 function step(one: StepBlock): string {

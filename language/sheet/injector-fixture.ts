@@ -179,7 +179,6 @@ export const shop: Shop = {
       sizes: [q('1.00 mm'), q('1.05 mm'), q('1.10 mm')],
       counts: [null, null, null],
       stacks: false,
-      text: '1.00 mm to 1.95 mm by 0.05 mm',
     },
   ],
   unlessStated: [

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Procedure } from '../model/index.ts';
 import type { Limit } from '../quantities/index.ts';
+import { english } from '../quantities/index.ts';
+import { wordsIn } from '../words/index.ts';
 import { ceilingText, shownLimit } from './figures.ts';
 import { jobOf, nominal, procedure, q, range, shop } from './injector-fixture.ts';
 import { stepLimits } from './limits.ts';
@@ -22,7 +24,7 @@ const flat = <T>(value: T): T => JSON.parse(JSON.stringify(value).replace(/[\u00
 
 describe('a limit as a hand needs it', () => {
   const shown = (limit: Limit, unit: Parameters<typeof shownLimit>[1]['unit'], setToNominal: boolean) => {
-    const { value, also } = flat(shownLimit(limit, { unit, standing: none, setToNominal }));
+    const { value, also } = flat(shownLimit(limit, { unit, standing: none, setToNominal, wording: english }));
     return [value, also];
   };
 
@@ -53,14 +55,15 @@ describe('a limit as a hand needs it', () => {
           mark,
           standing: none,
           setToNominal: true,
+          wording: english,
         }).value,
       );
     expect(psi(q('50 psi'))).toBe('1450 psi');
     expect(psi(null)).toBe('1450 psi');
   });
   test('what must never be passed rounds down', () => {
-    expect(flat(ceilingText(q('300 bar'), 'psi'))).toBe('4350 psi (300 bar)');
-    expect(flat(ceilingText(q('300 bar'), null))).toBe('300 bar');
+    expect(flat(ceilingText(wordsIn('en'), q('300 bar'), 'psi'))).toBe('4350 psi (300 bar)');
+    expect(flat(ceilingText(wordsIn('en'), q('300 bar'), null))).toBe('300 bar');
   });
   test('a torque and an angle stay together', () => {
     const then = {
@@ -170,7 +173,7 @@ describe("the window of a shop's standing tolerance", () => {
     setToNominal = false,
   ) => {
     const { value, also } = flat(
-      shownLimit(limit, { unit, mark: mark === null ? null : q(mark), standing, setToNominal }),
+      shownLimit(limit, { unit, mark: mark === null ? null : q(mark), standing, setToNominal, wording: english }),
     );
     return [value, also];
   };

@@ -1,17 +1,18 @@
 import type { LimitUse, PartNumber, RateFrom, Step } from '../model/procedure.ts';
 import { specFor } from '../model/spec-for.ts';
 import type { Kind, Limit, Quantity } from '../quantities/index.ts';
-import { formatLimit, formatQuantity, kindOfUnit } from '../quantities/index.ts';
+import { kindOfUnit } from '../quantities/index.ts';
+import type { Words } from '../words/index.ts';
 import { limitText, type Shown, shownLimit, unitOfLimit } from './figures.ts';
 import type { LimitLine } from './model.ts';
 import type { Setting } from './setting.ts';
 import { markAt, toolUnit, type Where } from './units.ts';
-import { words } from './words.ts';
 
 export type Which = 'rebuilt' | 'inService' | 'whenNew';
 
 /** The limits of a step, large, in the unit of the tool; one line for each part number that differs. */
 export function stepLimits(setting: Setting, step: Step, where: Where): LimitLine[] {
+  const { words } = setting;
   const lines: LimitLine[] = [];
   const test = step.test;
   const use = useOf(setting, step);
@@ -81,10 +82,11 @@ function specLine(
   value: ReturnType<typeof specFor>,
 ): LimitLine | null {
   if (value === null) return null;
+  const { words } = setting;
   const newPart = setting.procedure.family.parts.find(({ name }) => name === value.whenNewPart);
   const label =
     which === 'whenNew' && newPart !== undefined
-      ? words.limits.withNew(newPart.title.toLowerCase())
+      ? words.limits.withNew({ part: words.inSentence(newPart.title) })
       : which === 'whenNew' || step.asFound
         ? words.limits[which]
         : '';
@@ -94,7 +96,7 @@ function specLine(
           label,
           value: words.limits.notRequired,
           also: '',
-          source: sourceWords(value.sourceText),
+          source: sourceWords(words, value.sourceText),
         }
       : null;
   const limit = value[which];
@@ -104,30 +106,30 @@ function specLine(
           label,
           value: words.limits.missing,
           also: '',
-          source: sourceWords(value.sourceText),
+          source: sourceWords(words, value.sourceText),
         }
       : null;
-  return lineOf(label, shownIn(setting, step, where, limit), value.sourceText);
+  return lineOf(setting.words, label, shownIn(setting, step, where, limit), value.sourceText);
 }
 
 function writtenLine(setting: Setting, step: Step, where: Where, limit: Limit, label = ''): LimitLine {
-  return lineOf(label, shownIn(setting, step, where, limit), step.sourceText);
+  return lineOf(setting.words, label, shownIn(setting, step, where, limit), step.sourceText);
 }
 
-function lineOf(label: string, { value, also, standing }: Shown, source: string | null): LimitLine {
+function lineOf(words: Words, label: string, { value, also, standing }: Shown, source: string | null): LimitLine {
   const rule =
     standing === null
       ? ''
-      : `${words.limits.standing} ${formatLimit(standing.limit)}${standing.sourceText === null ? '' : `: ${standing.sourceText}`}`;
+      : `${words.limits.standing} ${words.limit(standing.limit)}${standing.sourceText === null ? '' : `: ${standing.sourceText}`}`;
   return {
     label,
     value,
     also,
-    source: [sourceWords(source), rule].filter((word) => word !== '').join('; '),
+    source: [sourceWords(words, source), rule].filter((word) => word !== '').join('; '),
   };
 }
 
-function sourceWords(source: string | null): string {
+function sourceWords(words: Words, source: string | null): string {
   return source === null ? '' : `${words.limits.source}: ${source}`;
 }
 
@@ -139,6 +141,7 @@ export function shownIn(setting: Setting, step: Step, where: Where, limit: Limit
     mark: markAt(setting, step, where, limit),
     standing: standingOf(setting),
     setToNominal: step.verb === 'torque' || step.verb === 'lock',
+    wording: setting.words.wording,
   });
 }
 
@@ -150,21 +153,21 @@ export function standingOf({ procedure }: Setting) {
 /** A figure of a test in one line, in the unit of the tool. */
 export function figureText(setting: Setting, step: Step, where: Where, limit: Limit): string {
   const unit = unitOfLimit(limit);
-  return limitText(limit, {
+  return limitText(limit, setting.words.wording, {
     unit: unit === null ? null : toolUnit(setting, step, where, kindOfUnit(unit), limit),
     mark: markAt(setting, step, where, limit),
   });
 }
 
 /** `3 bar per 0.001 in`, from a spec of a rate; by part number where they differ. */
-export function rateText({ procedure, numbers }: Setting, name: string): string {
+export function rateText({ procedure, numbers, words }: Setting, name: string): string {
   const several = numbers.length === 0 ? [null] : numbers.map((number) => number.name);
   const byText = new Map<string, string[]>();
   for (const number of several) {
     const value = specFor(procedure, name, number);
     if (value?.rebuilt == null) continue;
-    const source = value.sourceText === null ? '' : ` (${sourceWords(value.sourceText)})`;
-    const text = `${rateWords(value.rebuilt, value.spec.per, value.rateFrom)}${source}`;
+    const source = value.sourceText === null ? '' : ` (${sourceWords(words, value.sourceText)})`;
+    const text = `${rateWords(words, value.rebuilt, value.spec.per, value.rateFrom)}${source}`;
     byText.set(text, [...(byText.get(text) ?? []), number ?? '']);
   }
   if (byText.size === 0) return name;
@@ -174,9 +177,11 @@ export function rateText({ procedure, numbers }: Setting, name: string): string 
 }
 
 /** A rate as it is written, or with what it was worked out from: `94.31 bar per mm, from 200 N/mm, guide 6 mm, seat 3 mm`. */
-export function rateWords(rebuilt: Limit, per: Quantity | null, from: RateFrom | null): string {
-  const written = `${limitText(rebuilt)}${per === null ? '' : ` per ${formatQuantity(per)}`}`;
+export function rateWords(words: Words, rebuilt: Limit, each: Quantity | null, from: RateFrom | null): string {
+  const { figures, facts, quantity, wording } = words;
+  const amount = limitText(rebuilt, wording);
+  const written = each === null ? amount : figures.per({ amount, each: quantity(each) });
   if (from === null) return written;
   const { stiffness, guide, seat } = from;
-  return `${written}, ${words.facts.rateFrom(formatQuantity(stiffness), formatQuantity(guide), formatQuantity(seat))}`;
+  return `${written}, ${facts.rateFrom({ stiffness: quantity(stiffness), guide: quantity(guide), seat: quantity(seat) })}`;
 }

@@ -1,16 +1,16 @@
 import type { Asset, AssetKind } from '../model/shop.ts';
-import { formatQuantity } from '../quantities/index.ts';
 import type { RangeLimit } from '../quantities/types.ts';
+import type { Words } from '../words/index.ts';
 import { limitText } from './figures.ts';
 import type { TableBlock, TextBlock } from './model.ts';
 import { baseTitle, capital, titleOf } from './names.ts';
 import { allSteps, type Setting, setSize, shownSteps, stageSteps } from './setting.ts';
 import { assetsAt } from './units.ts';
-import { words } from './words.ts';
 
 /** The units of the set; on a blank sheet, lines to write them on. */
 export function unitsTable(setting: Setting): TableBlock {
-  const { place, number, serial, state, note, none } = words.units;
+  const { words } = setting;
+  const { place, number, serial, state, note } = words.units;
   const columns = [
     { head: place, share: 1 },
     { head: number, share: 3 },
@@ -22,28 +22,28 @@ export function unitsTable(setting: Setting): TableBlock {
     setting.options.job === null
       ? setting.columns.map((column) => [
           { text: column.place, strong: true },
-          { text: none, fill: true },
-          { text: none, fill: true },
-          { text: none, fill: true },
-          { text: none, fill: true },
+          { text: '', fill: true },
+          { text: '', fill: true },
+          { text: '', fill: true },
+          { text: '', fill: true },
         ])
       : setting.units.map((unit) => [
           { text: unit.place, strong: true },
           { text: numberWords(setting, unit.numberText), strong: true },
-          { text: unit.serial ?? none, fill: unit.serial === null },
+          { text: unit.serial ?? '', fill: unit.serial === null },
           {
-            text: unit.onHold ?? none,
+            text: unit.onHold ?? '',
             fill: unit.onHold === null,
             strong: true,
           },
-          { text: unit.note ?? none, fill: unit.note === null },
+          { text: unit.note ?? '', fill: unit.note === null },
         ]);
   return { kind: 'table', title: words.units.title, columns, rows };
 }
 
 /** What the part numbers are called, on a blank sheet: with a job it stands in the table of units. */
 export function numberTitles(setting: Setting): TextBlock | null {
-  const { options, numbers } = setting;
+  const { options, numbers, words } = setting;
   if (options.job !== null || numbers.every(({ name, title }) => name === title)) return null;
   const titles = numbers.map(({ name }) => numberWords(setting, name)).join(', ');
   return { kind: 'text', text: `${words.units.number}: ${titles}`, strong: false };
@@ -56,7 +56,7 @@ function numberWords({ procedure }: Setting, number: string): string {
 }
 
 /** The rule by which readings near a limit are judged, and where the shop has it from. */
-export function acceptanceText({ procedure }: Setting): TextBlock {
+export function acceptanceText({ procedure, words }: Setting): TextBlock {
   const { rule, sourceText } = procedure.shop.acceptance;
   const source = sourceText === null ? '' : ` (${words.limits.source}: ${sourceText})`;
   return { kind: 'text', text: `${words.acceptance.title}: ${words.acceptance[rule]}${source}`, strong: false };
@@ -75,7 +75,7 @@ export function renewTable(setting: Setting): TableBlock | null {
     if (part.renewed || named.has(part.name)) counts.set(baseTitle(part), (counts.get(baseTitle(part)) ?? 0) + 1);
   }
   if (counts.size === 0) return null;
-  const { title, part, each, set, ready } = words.renew;
+  const { title, part, each, set, ready } = setting.words.renew;
   return {
     kind: 'table',
     title,
@@ -96,7 +96,7 @@ export function renewTable(setting: Setting): TableBlock | null {
 
 /** Tools by number with range and calibration, then kinds of tool, of which the number is written in. */
 export function toolsTable(setting: Setting): TableBlock | null {
-  const { procedure } = setting;
+  const { procedure, words } = setting;
   const { title, tool, range, accuracy, due, number, kinds } = words.tools;
   const assets = new Set<Asset>();
   const others = new Map<string, { name: string; range: string; calibrated: boolean }>();
@@ -107,7 +107,7 @@ export function toolsTable(setting: Setting): TableBlock | null {
         if (asset !== undefined) assets.add(asset);
         else others.set(use.name, { name: use.name, range: '', calibrated: true });
       } else if (use.form === 'kind') {
-        const text = kindRange(use.range);
+        const text = kindRange(words, use.range);
         others.set(`${use.kind} ${text}`, {
           name: kinds[use.kind],
           range: text,
@@ -145,8 +145,8 @@ export function toolsTable(setting: Setting): TableBlock | null {
     rows: [
       ...[...assets].map((asset) => [
         { text: assetWords(asset, kinds), strong: true },
-        { text: kindRange(asset.range) },
-        { text: accuracyWords(asset) },
+        { text: kindRange(words, asset.range) },
+        { text: accuracyWords(words, asset) },
         { text: asset.due ?? '', fill: asset.due === null },
         { text: asset.name, strong: true },
       ]),
@@ -161,8 +161,8 @@ export function toolsTable(setting: Setting): TableBlock | null {
   };
 }
 
-function kindRange(range: RangeLimit | null): string {
-  return range === null ? '' : limitText(range);
+function kindRange({ wording }: Words, range: RangeLimit | null): string {
+  return range === null ? '' : limitText(range, wording);
 }
 
 function assetWords(asset: Asset, kinds: Readonly<Record<AssetKind, string>>): string {
@@ -170,13 +170,13 @@ function assetWords(asset: Asset, kinds: Readonly<Record<AssetKind, string>>): s
 }
 
 /** `within 4 %, class 0.25, marks 1 bar`, as far as the shop says. */
-function accuracyWords(asset: Asset): string {
+function accuracyWords({ tools, quantity }: Words, asset: Asset): string {
   return [
-    asset.within === null ? null : `within ${formatQuantity(asset.within)}`,
-    asset.accuracyClass === null ? null : `class ${asset.accuracyClass}`,
-    asset.graduated === null ? null : `marks ${formatQuantity(asset.graduated)}`,
-    asset.digital ? 'digital' : null,
-    asset.damped ? 'damped' : null,
+    asset.within === null ? null : tools.within({ error: quantity(asset.within) }),
+    asset.accuracyClass === null ? null : tools.class({ class: asset.accuracyClass }),
+    asset.graduated === null ? null : tools.marks({ mark: quantity(asset.graduated) }),
+    asset.digital ? tools.digital : null,
+    asset.damped ? tools.damped : null,
   ]
     .filter((word) => word !== null)
     .join(', ');
@@ -184,7 +184,7 @@ function accuracyWords(asset: Asset): string {
 
 /** Fluids that the steps use, with what burns. */
 export function fluidsTable(setting: Setting): TableBlock | null {
-  const { procedure } = setting;
+  const { procedure, words } = setting;
   const used = new Set(allSteps(setting).map(({ fluid }) => fluid));
   const fluids = procedure.shop.fluids.filter(({ name }) => used.has(name));
   if (fluids.length === 0) return null;
@@ -201,7 +201,7 @@ export function fluidsTable(setting: Setting): TableBlock | null {
       { text: capital(titleOf(item)), strong: true },
       { text: kinds[item.kind] },
       {
-        text: item.flammable === null ? notStated : formatQuantity(item.flammable),
+        text: item.flammable === null ? notStated : words.quantity(item.flammable),
       },
     ]),
   };

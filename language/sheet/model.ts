@@ -1,10 +1,13 @@
 import type { SignalWord } from '../model/procedure.ts';
 import type { Verb } from '../model/verbs.ts';
+import type { Language, Span } from '../words/index.ts';
+
+export type { Span } from '../words/index.ts';
 
 /** A traveler, ready to be set: every word that is printed, in order. HTML and PDF are made from it and add none. */
 export interface Sheet {
   /** BCP 47 tag of the fixed words. */
-  readonly language: 'en';
+  readonly language: Language;
   readonly paper: Paper;
   /** Title of the document, as a reader program shows it. */
   readonly title: string;
@@ -45,12 +48,6 @@ export interface QrCode {
 export interface Fact {
   readonly label: string;
   readonly text: string;
-}
-
-/** A run of text; `strong` is a value that a hand needs. */
-export interface Span {
-  readonly text: string;
-  readonly strong?: boolean;
 }
 
 export type Block = HeadingBlock | TextBlock | TableBlock | PlaceBlock | CautionBlock | StepBlock | GridBlock;
@@ -102,6 +99,8 @@ export interface PlaceBlock {
 export interface CautionBlock {
   readonly kind: 'caution';
   readonly word: SignalWord;
+  /** The signal word as it is printed. */
+  readonly label: string;
   readonly text: string;
   /** A line at a later step; else the whole text. */
   readonly short: boolean;

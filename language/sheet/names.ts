@@ -1,5 +1,6 @@
 import type { Family, Part } from '../model/family.ts';
 import type { Procedure, StepObject } from '../model/procedure.ts';
+import type { Words } from '../words/index.ts';
 
 /** The author's words for a thing; where he wrote none, its name with blanks. */
 export function titleOf({ name, title }: { readonly name: string; readonly title: string }): string {
@@ -11,36 +12,37 @@ function titleAmong(things: readonly { readonly name: string; readonly title: st
   return titleOf(things.find((thing) => thing.name === name) ?? { name, title: name });
 }
 
+/** What words are looked up in: the procedure's own, and the fixed ones of a language. */
+export interface Told {
+  readonly procedure: Procedure;
+  readonly words: Words;
+}
+
 /** The author's words for an object, as a title. */
-export function objectTitle(family: Family, object: StepObject): string {
+function objectTitle({ procedure: { family }, words }: Told, object: StepObject): string {
   switch (object.kind) {
-    case 'part':
-      return titleAmong(family.parts, object.name);
+    case 'part': {
+      const part = family.parts.find(({ name }) => name === object.name);
+      if (part === undefined || part.position === null) return titleAmong(family.parts, object.name);
+      return words.names.cylinder({ part: baseTitle(part), number: part.position });
+    }
     case 'adjuster':
       return titleAmong(family.adjusters, object.name);
     case 'face':
-      return faceTitle(family, object.name);
+      return faceTitle(family, words, object.name);
     case 'port':
       return titleAmong(family.ports, object.name);
   }
 }
 
 /** `end face of holder`, unless the author has words of his own for the face. */
-function faceTitle(family: Family, id: string): string {
+function faceTitle(family: Family, words: Words, id: string): string {
   const face = family.faces.find((other) => other.id === id);
   const part = family.parts.find(({ name }) => name === face?.part);
   if (face === undefined) return id;
   return part !== undefined && face.title === `${part.title}, ${face.name} face`
-    ? `${face.name.replaceAll('-', ' ')} face of ${inSentence(titleOf(part))}`
+    ? words.names.face({ face: face.name.replaceAll('-', ' '), part: words.inSentence(titleOf(part)) })
     : face.title;
-}
-
-/** A title inside a sentence: `Setting shim` → `setting shim`; `O-ring`, `M8 stud` and `TDC mark` stay. */
-export function inSentence(title: string): string {
-  const [first = '', second = ''] = [...title];
-  return first !== first.toLowerCase() && second !== '' && second === second.toLowerCase() && /\p{L}|\s/u.test(second)
-    ? first.toLowerCase() + title.slice(first.length)
-    : title;
 }
 
 /** The first letter as a sentence begins. */
@@ -49,22 +51,18 @@ export function capital(text: string): string {
   return first.toUpperCase() + text.slice(first.length);
 }
 
-/** `a, b and c`; with semicolons where one of them has a comma of its own. */
-export function list(words: readonly string[], last = 'and'): string {
-  if (words.length < 2) return words.join('');
-  const comma = words.some((word) => word.includes(',')) ? '; ' : ', ';
-  return `${words.slice(0, -1).join(comma)}${comma === '; ' ? ';' : ''} ${last} ${words.at(-1)}`;
-}
-
 /** Title of a part without `, cylinder 3`. */
 export function baseTitle(part: Part): string {
   return part.position === null ? titleOf(part) : part.title.replace(/, cylinder \d+$/u, '');
 }
 
-/** `(on its two dowels)`, from the words of `located by "two dowels"`. */
-function locatedWords(words: string): string {
-  if (/^(on|by|with|in|at|to|against|from)\b/iu.test(words)) return `located ${words}`;
-  return /^(a|an|the|its|one)\b/iu.test(words) ? `on ${inSentence(words)}` : `on its ${inSentence(words)}`;
+/** `on its two dowels`, from the words of `located by "two dowels"`. */
+function locatedWords({ language, names, inSentence }: Words, words: string): string {
+  // Which word goes before is a matter of the author's language, and is known for English alone.
+  if (language !== 'en' || /^(on|by|with|in|at|to|against|from)\b/iu.test(words)) return names.located({ words });
+  return /^(a|an|the|its|one)\b/iu.test(words)
+    ? names.on({ words: inSentence(words) })
+    : names.onIts({ words: inSentence(words) });
 }
 
 /**
@@ -72,11 +70,12 @@ function locatedWords(words: string): string {
  * by cylinder are said once: `holder, cylinders 1 to 6`.
  */
 export function objectWords(
-  procedure: Procedure,
+  told: Told,
   objects: readonly StepObject[],
   options: { readonly fitting?: boolean } = {},
 ): string[] {
-  const { family } = procedure;
+  const { words } = told;
+  const { family } = told.procedure;
   const said: string[] = [];
   const done = new Set<StepObject>();
   for (const object of objects) {
@@ -92,13 +91,13 @@ export function objectWords(
     for (const copy of copies) done.add(copy);
     const name =
       copies.length > 1 && part !== undefined
-        ? `${inSentence(baseTitle(part))}, cylinders ${positions(family, copies)}`
-        : inSentence(objectTitle(family, object));
+        ? words.names.cylinders({ part: words.inSentence(baseTitle(part)), numbers: positions(told, copies) })
+        : words.inSentence(objectTitle(told, object));
     const located = object.located ?? (options.fitting === true ? (part?.locatedBy ?? null) : null);
     const marks = object.marksAligned || options.fitting === true ? (part?.marks ?? null) : null;
     const more = [
-      located === null ? null : locatedWords(located),
-      marks === null ? (object.marksAligned ? 'marks aligned' : null) : `marks aligned: ${marks}`,
+      located === null ? null : locatedWords(words, located),
+      marks === null ? (object.marksAligned ? words.names.aligned : null) : words.names.alignedTo({ marks }),
     ].filter((word) => word !== null);
     said.push(more.length === 0 ? name : `${name} (${more.join('; ')})`);
   }
@@ -106,12 +105,14 @@ export function objectWords(
 }
 
 /** `1 to 6`, or `1, 3 and 4`. */
-function positions(family: Family, copies: readonly StepObject[]): string {
+function positions({ procedure: { family }, words }: Told, copies: readonly StepObject[]): string {
   const numbers = copies
     .flatMap(({ name }) => family.parts.find((part) => part.name === name)?.position ?? [])
     .sort((a, b) => a - b);
   const run = numbers.every((number, index) => index === 0 || number === numbers[index - 1]! + 1);
-  return run && numbers.length > 2 ? `${numbers[0]} to ${numbers.at(-1)}` : list(numbers.map(String));
+  return run && numbers.length > 2
+    ? words.names.through({ from: numbers[0]!, to: numbers.at(-1)! })
+    : words.list(numbers.map(String));
 }
 
 /** Title of a station; its name where the shop does not know it. */

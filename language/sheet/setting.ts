@@ -1,6 +1,6 @@
 import type { Finding, Job, PartNumber, Procedure, Stage, Step, Unit } from '../model/index.ts';
+import { type Language, type Words, wordsIn } from '../words/index.ts';
 import type { Paper } from './model.ts';
-import { words } from './words.ts';
 
 export interface SheetOptions {
   /** The work order to print for; null: a blank sheet. */
@@ -11,6 +11,10 @@ export interface SheetOptions {
   /** Asked for as a draft; errors make it one anyway. */
   readonly draft: boolean;
   readonly findings: readonly Finding[];
+  /** Of the fixed words; English unless said otherwise. */
+  readonly language?: Language;
+  /** What the sheet is called; the language's own word unless said otherwise. */
+  readonly word?: string | null;
   /** Hash of the content that it is printed from, hex. */
   readonly hash: string;
 }
@@ -26,6 +30,8 @@ export interface UnitColumn {
 export interface Setting {
   readonly procedure: Procedure;
   readonly options: SheetOptions;
+  /** The fixed words, in the language that is asked for. */
+  readonly words: Words;
   readonly units: readonly Unit[];
   readonly columns: readonly UnitColumn[];
   /** Part numbers whose limits are shown, in the procedure's order. */
@@ -44,16 +50,12 @@ export function settingOf(procedure: Procedure, options: SheetOptions): Setting 
       : inJob.length > 0
         ? inJob
         : procedure.numbers;
-  return {
-    procedure,
-    options,
-    units,
-    numbers,
-    columns: columnsOf(procedure, options, units),
-  };
+  const own = wordsIn(options.language ?? 'en');
+  const words = options.word == null ? own : { ...own, sheet: options.word };
+  return { procedure, options, words, units, numbers, columns: columnsOf(procedure, options, units, words) };
 }
 
-function columnsOf(procedure: Procedure, options: SheetOptions, units: readonly Unit[]): UnitColumn[] {
+function columnsOf(procedure: Procedure, options: SheetOptions, units: readonly Unit[], words: Words): UnitColumn[] {
   if (options.job === null) {
     const set = procedure.stages.some((stage) => stage.together || stage.steps.some((step) => step.verb === 'across'));
     return Array.from({ length: set ? usualSet : 1 }, (_, index) => ({

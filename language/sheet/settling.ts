@@ -1,17 +1,15 @@
 import type { Part } from '../model/family.ts';
 import type { Repair, Stage, Step } from '../model/procedure.ts';
-import { formatQuantity } from '../quantities/index.ts';
 import { settlingOf, springsOf } from '../rules/settling.ts';
 import type { Fact } from './model.ts';
-import { baseTitle, inSentence } from './names.ts';
+import { baseTitle } from './names.ts';
 import type { Setting } from './setting.ts';
-import { words } from './words.ts';
 
 /**
  * `New spring: set 4 bar higher, it settles`, where a shim is chosen under a spring that was renewed earlier in the same
  * block and the spec of the reading says what a new one loses; one for each part number that differs.
  */
-export function settlingFacts({ procedure, numbers }: Setting, step: Step, place: Stage | Repair): Fact[] {
+export function settlingFacts({ procedure, numbers, words }: Setting, step: Step, place: Stage | Repair): Fact[] {
   const earlier = place.steps.slice(
     0,
     place.steps.findIndex(({ key }) => key === step.key),
@@ -22,8 +20,8 @@ export function settlingFacts({ procedure, numbers }: Setting, step: Step, place
     const settling = settlingOf(procedure, step.choose!, number);
     const spring = springsOf(procedure, step).find((part) => earlier.some((one) => isRenewed(part, one, number)));
     if (settling === null || spring === undefined) continue;
-    const label = words.facts.newPart(inSentence(baseTitle(spring)));
-    const text = words.facts.settles(formatQuantity(settling));
+    const label = words.facts.newPart({ part: words.inSentence(baseTitle(spring)) });
+    const text = words.facts.settles({ amount: words.quantity(settling) });
     const known = byText.get(`${label} ${text}`);
     if (known === undefined) byText.set(`${label} ${text}`, { fact: { label, text }, numbers: [number ?? ''] });
     else known.numbers.push(number ?? '');

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Procedure, Step } from '../model/index.ts';
 import { verbs } from '../model/verbs.ts';
+import { wordsIn } from '../words/index.ts';
 import { attemptGrids, unitGrids } from './boxes.ts';
 import { failPath } from './fail-path.ts';
 import { holdLookup } from './hold-lookup.ts';
@@ -20,7 +21,8 @@ const blank: SheetOptions = {
   hash: 'ab'.repeat(32),
 };
 const flat = (text: string) => text.replace(/[\u00a0\u202f]/gu, ' ');
-const say = (one: Step, made: Procedure = procedure) => flat(spanText(sentenceOf(made, one)));
+const say = (one: Step, made: Procedure = procedure) =>
+  flat(spanText(sentenceOf({ procedure: made, words: wordsIn('en') }, one)));
 const stepsOf = (blocks: readonly Block[]) => blocks.filter((block): block is StepBlock => block.kind === 'step');
 const stepAt = (number: string) => procedure.stages.flatMap(({ steps }) => steps).find((one) => one.number === number)!;
 

@@ -1,16 +1,16 @@
-import type { Caution } from '../cautions/index.ts';
 import { usualCautions } from '../cautions/index.ts';
-import type { Allow, Hazard, Procedure } from '../model/index.ts';
+import type { Allow, Procedure } from '../model/index.ts';
+import type { Words } from '../words/index.ts';
 import { attemptGrids, unitGrids } from './boxes.ts';
+import { fullCaution, ownCaution } from './cautions.ts';
 import { concessionsTable } from './concessions.ts';
 import { repairWords } from './fail-path.ts';
 import { documentTitle, headerOf, shortHash } from './header.ts';
 import { acceptanceText, fluidsTable, numberTitles, renewTable, toolsTable, unitsTable } from './lists.ts';
-import type { Block, CautionBlock, Fact, Sheet, TableBlock } from './model.ts';
-import { capital, inSentence, stationTitle, titleOf } from './names.ts';
+import type { Block, Fact, Sheet, TableBlock } from './model.ts';
+import { capital, stationTitle, titleOf } from './names.ts';
 import { type Setting, type SheetOptions, settingOf, shownSteps } from './setting.ts';
 import { stepBlock } from './steps.ts';
-import { words } from './words.ts';
 
 /**
  * The traveler of a procedure, for a job or blank: plain data, every word in the order in which it is read. Pure: the
@@ -18,6 +18,7 @@ import { words } from './words.ts';
  */
 export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
   const setting = settingOf(procedure, options);
+  const { words } = setting;
   const cautions = usualCautions(procedure);
   const draft = options.draft || options.findings.some(({ severity }) => severity === 'error');
   const stages = procedure.stages.flatMap((stage, index): Block[] => {
@@ -30,7 +31,7 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
         id: `stage-${index + 1}`,
         number: String(index + 1),
         title: capital(titleOf(stage)),
-        facts: placeFacts(procedure, stage.station, [
+        facts: placeFacts(setting, stage.station, [
           {
             label: words.place.work,
             text: stage.together ? words.place.together : words.place.one,
@@ -38,12 +39,12 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
         ]),
         line: { file: stage.source.file, line: stage.source.range.start.line },
       },
-      ...allowedHere(stage.allow),
-      ...(cautions.stages.get(stage.name) ?? []).map(fullCaution),
+      ...allowedHere(words, stage.allow),
+      ...(cautions.stages.get(stage.name) ?? []).map((one) => fullCaution(words, one)),
       ...steps.map((step) => stepBlock(setting, stage, step, cautions.steps.get(step), false)),
       {
         kind: 'grid',
-        title: `${words.boxes.stageDone}: ${inSentence(titleOf(stage))}`,
+        title: words.boxes.stageDone({ stage: words.inSentence(titleOf(stage)) }),
         grids: unitGrids(setting, '', [{ label: words.boxes.done, unit: '' }]),
       },
     ];
@@ -60,7 +61,7 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
         id: `repair-${index + 1}`,
         number: `R${index + 1}`,
         title: capital(repairWords(setting, repair.name)),
-        facts: placeFacts(procedure, repair.station, [
+        facts: placeFacts(setting, repair.station, [
           { label: words.place.tries, text: tries },
           { label: words.place.back, text: words.place.backText },
         ]),
@@ -69,12 +70,12 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
           line: repair.source.range.start.line,
         },
       },
-      ...allowedHere(repair.allow),
-      ...(cautions.repairs.get(repair.name) ?? []).map(fullCaution),
+      ...allowedHere(words, repair.allow),
+      ...(cautions.repairs.get(repair.name) ?? []).map((one) => fullCaution(words, one)),
       ...steps.map((step) => stepBlock(setting, repair, step, cautions.steps.get(step), true)),
       {
         kind: 'grid',
-        title: `${words.boxes.attempts}, R${index + 1}`,
+        title: words.boxes.attempts({ repair: `R${index + 1}` }),
         grids: attemptGrids(setting, repair),
       },
     ];
@@ -89,7 +90,7 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
     toolsTable(setting),
     acceptanceText(setting),
     fluidsTable(setting),
-    ...procedure.hazards.map(ownCaution),
+    ...procedure.hazards.map((one) => ownCaution(words, one)),
     ...stages,
     repairs.length === 0 ? null : { kind: 'heading', text: words.sections.repairs },
     procedure.repairs.length < 2 ? null : { kind: 'text', text: words.sections.severalFail, strong: false },
@@ -97,20 +98,20 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
     concessionsTable(setting),
   ];
   return {
-    language: 'en',
+    language: words.language,
     paper: options.paper,
     title: documentTitle(setting),
     watermark: draft ? words.draft : null,
     header: headerOf(setting),
-    firstAid: cautions.firstAid,
-    foot: words.foot(shortHash(options.hash)),
+    firstAid: cautions.pressure ? words.firstAid : null,
+    foot: words.foot({ hash: shortHash(options.hash) }),
     pageWords: { page: words.page, of: words.of },
     blocks: blocks.filter((block) => block !== null),
   };
 }
 
 /** Station, protective equipment, and what else stands at the head of a stage or repair. */
-function placeFacts(procedure: Procedure, station: string | null, more: readonly Fact[]): Fact[] {
+function placeFacts({ procedure, words }: Setting, station: string | null, more: readonly Fact[]): Fact[] {
   const found = procedure.shop.stations.find(({ name }) => name === station);
   return [
     ...(station === null
@@ -126,16 +127,8 @@ function placeFacts(procedure: Procedure, station: string | null, more: readonly
   ];
 }
 
-function fullCaution({ word, text }: Caution): CautionBlock {
-  return { kind: 'caution', word, text, short: false };
-}
-
-function ownCaution({ word, text }: Hazard): CautionBlock {
-  return { kind: 'caution', word, text, short: false };
-}
-
 /** Warnings that the procedure is printed with; on a draft, errors too. */
-function findingsTable({ options }: Setting): TableBlock | null {
+function findingsTable({ options, words }: Setting): TableBlock | null {
   const { title, kind, step, message, error, warning } = words.findings;
   const open = options.findings.filter(({ severity }) => severity !== 'hint');
   if (open.length === 0) return null;
@@ -156,7 +149,7 @@ function findingsTable({ options }: Setting): TableBlock | null {
 }
 
 /** Concessions on a whole stage or repair, at its head. */
-function allowedHere(allow: readonly Allow[]): Block[] {
+function allowedHere(words: Words, allow: readonly Allow[]): Block[] {
   return allow.map(({ rule, because }) => ({
     kind: 'text',
     text: `${words.facts.allowed}: ${rule} ${words.facts.because} ${because}`,

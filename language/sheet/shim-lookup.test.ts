@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../check.ts';
 import { instead, procedureWith } from '../rules/sound-procedure.ts';
+import { wordsIn } from '../words/index.ts';
 import { rateText } from './limits.ts';
 import { sentenceOf } from './sentences.ts';
 import { settingOf } from './setting.ts';
@@ -27,9 +28,10 @@ describe('what a shim is chosen from, on the sheet', () => {
     const shop = (whole: string) => whole.replace(/from 1\.00 mm to \S+ mm by 0\.05 mm/u, text);
     const { procedure } = checkFiles([{ uri: 'x', text: procedureWith({ shop }) }]).procedures[0]!;
     const step = procedure.repairs.flatMap(({ steps }) => steps).find(({ verb }) => verb === 'choose')!;
-    return sentenceOf(procedure, step)
+    return sentenceOf({ procedure, words: wordsIn('en') }, step)
       .map((span) => span.text)
-      .join('');
+      .join('')
+      .replaceAll('\u00a0', ' ');
   };
 
   it('says how many there are, and that two may lie on each other', () => {

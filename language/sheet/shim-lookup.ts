@@ -1,24 +1,14 @@
 import Fraction from 'fraction.js';
 import type { Step } from '../model/procedure.ts';
 import { decimalsOf, toStep, written } from '../quantities/decimal.ts';
-import {
-  amount,
-  formatNumber,
-  formatQuantity,
-  kindOfUnit,
-  type Limit,
-  type Quantity,
-  unitOf,
-  window,
-} from '../quantities/index.ts';
+import { amount, kindOfUnit, type Limit, type Quantity, unitOf, window } from '../quantities/index.ts';
 import { type ChoiceCase, type ShimChoice, shimChoices } from '../rules/shim-choices.ts';
 import { unitOfLimit } from './figures.ts';
 import { lookupsOf } from './lookups.ts';
 import type { Lookup } from './model.ts';
-import { inSentence, objectWords, specTitle } from './names.ts';
+import { objectWords, specTitle } from './names.ts';
 import type { Setting } from './setting.ts';
 import { markAt, toolUnit, type Where } from './units.ts';
-import { words } from './words.ts';
 
 /** Columns that stand beside each other at arm's length, and rows of them: beyond, the hand asks for `handtight work-out`. */
 const columns = 7;
@@ -36,18 +26,19 @@ export function shimLookup(setting: Setting, step: Step, where: Where): Lookup[]
   const choice = shimChoices(setting.procedure).find((one) => one.step === step);
   const drawer = choice === undefined ? null : evenStep(choice);
   if (choice === undefined || drawer === null) return [];
+  const { words } = setting;
   const numbers = setting.numbers.length === 0 ? [null] : setting.numbers.map(({ name }) => name);
   const cases = numbers.flatMap((number) => {
     const found = choice.cases.find((one) => one.number === number) ?? choice.cases.find((one) => one.number === null);
     return found === undefined ? [] : [{ number: number ?? '', made: columnsOf(setting, step, where, drawer, found) }];
   });
   const tables = lookupsOf(cases, ({ unit, aim }) => ({
-    title: words.lookup.shim(
-      objectWords(setting.procedure, step.objects).join(', '),
-      inSentence(specTitle(setting.procedure, choice.test)),
+    title: words.lookup.shim({
+      part: objectWords(setting, step.objects).join(', '),
+      reading: words.inSentence(specTitle(setting.procedure, choice.test)),
       aim,
-    ),
-    from: `${words.lookup.from}, ${unit}`,
+    }),
+    from: `${words.lookup.from}, ${words.wording.unit(unit, false)}`,
     to: `${words.lookup.change}, ${drawer.unit}`,
   }));
   return tables.flatMap(inRows);
@@ -97,14 +88,15 @@ function columnsOf(
   const aim = amount(target);
   const one = amount(marks);
   const half = drawer.width.div(2);
-  const print = (value: Fraction) => formatNumber(written(value.div(unitOf(unit).factor), decimalsOf(marks.number)));
+  const print = (value: Fraction) =>
+    setting.words.number(written(value.div(unitOf(unit).factor), decimalsOf(marks.number)));
   const pairs = changesFor({ rate, limit, inService }, aim, drawer.width).flatMap((times) => {
     const change = drawer.width.mul(times);
     // The upper end belongs to this change, the lower one to the next.
     const from = toStep(aim.sub(rate.mul(change.add(half))), one, 'down').add(one);
     const to = toStep(aim.sub(rate.mul(change.sub(half))), one, 'down');
     if (from.compare(to) > 0 || from.compare(0) < 0) return [];
-    const thickness = formatNumber(written(change.div(unitOf(drawer.unit).factor), drawer.decimals));
+    const thickness = setting.words.number(written(change.div(unitOf(drawer.unit).factor), drawer.decimals));
     return [
       {
         from: from.equals(to) ? print(from) : `${print(from)}–${print(to)}`,
@@ -112,7 +104,7 @@ function columnsOf(
       },
     ];
   });
-  return pairs.length > 1 ? { pairs, unit, aim: formatQuantity(target) } : null;
+  return pairs.length > 1 ? { pairs, unit, aim: setting.words.quantity(target) } : null;
 }
 
 /** How many steps of the drawer, thinner first, bring the readings that may come to the aim. */

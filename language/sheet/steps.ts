@@ -4,8 +4,9 @@ import { matchedSets } from '../advice/set-shims.ts';
 import type { StepCautions } from '../cautions/index.ts';
 import type { Repair, Stage, Step } from '../model/procedure.ts';
 import type { Limit } from '../quantities/index.ts';
-import { formatQuantity, kindOfUnit } from '../quantities/index.ts';
+import { kindOfUnit } from '../quantities/index.ts';
 import { stepGrids } from './boxes.ts';
+import { fullCaution, ownCaution, shortCaution } from './cautions.ts';
 import { failPath } from './fail-path.ts';
 import { ceilingText, limitText } from './figures.ts';
 import { isGateStep } from './gates.ts';
@@ -13,13 +14,12 @@ import { gaugeWindows } from './gauge-window.ts';
 import { holdLookup } from './hold-lookup.ts';
 import { figureText, rateText, stepLimits } from './limits.ts';
 import type { CautionBlock, Fact, StepBlock } from './model.ts';
-import { fluidTitle, inSentence, specTitle } from './names.ts';
+import { fluidTitle, specTitle } from './names.ts';
 import { sentenceOf } from './sentences.ts';
 import { isShown, type Setting } from './setting.ts';
 import { settlingFacts } from './settling.ts';
 import { shimLookup } from './shim-lookup.ts';
 import { toolUnit, toolWords } from './units.ts';
-import { words } from './words.ts';
 import { passFacts, wrenchSettings } from './wrench-setting.ts';
 
 /** One step with everything that stands around it, in reading order. */
@@ -30,6 +30,7 @@ export function stepBlock(
   cautions: StepCautions | undefined,
   inRepair: boolean,
 ): StepBlock {
+  const { words } = setting;
   return {
     kind: 'step',
     id: stepId(step.number),
@@ -39,12 +40,12 @@ export function stepBlock(
     line: { file: step.source.file, line: step.source.range.start.line },
     gate: isGateStep(step),
     pressure: cautions?.pressure ?? false,
-    cautions: cautionBlocks(step, cautions),
+    cautions: cautionBlocks(setting, step, cautions),
     only:
       step.only === null
         ? null
-        : words.only(step.only.filter((name) => isShown(setting, { ...step, only: [name] })).join(', ')),
-    sentence: sentenceOf(setting.procedure, step),
+        : words.only({ numbers: step.only.filter((name) => isShown(setting, { ...step, only: [name] })).join(', ') }),
+    sentence: sentenceOf(setting, step),
     limits: stepLimits(setting, step, place),
     lookups: [...holdLookup(setting, step, place), ...shimLookup(setting, step, place)],
     facts: facts(setting, step, place),
@@ -52,7 +53,7 @@ export function stepBlock(
     grids: inRepair ? [] : stepGrids(setting, step, place),
     lines: step.verb === 'sign-off' || step.verb === 'hold-for' ? [words.lines.name, words.lines.date] : [],
     fail: failPath(setting, step),
-    notes: notes(step),
+    notes: notes(setting, step),
   };
 }
 
@@ -62,49 +63,29 @@ export function stepId(number: string): string {
 }
 
 /** Full texts, the author's own, then short lines. */
-function cautionBlocks(step: Step, cautions: StepCautions | undefined): CautionBlock[] {
+function cautionBlocks({ words }: Setting, step: Step, cautions: StepCautions | undefined): CautionBlock[] {
   return [
-    ...(cautions?.full ?? []).map(
-      ({ word, text }): CautionBlock => ({
-        kind: 'caution',
-        word,
-        text,
-        short: false,
-      }),
-    ),
-    ...step.hazards.map(
-      ({ word, text }): CautionBlock => ({
-        kind: 'caution',
-        word,
-        text,
-        short: false,
-      }),
-    ),
-    ...(cautions?.short ?? []).map(
-      ({ word, short }): CautionBlock => ({
-        kind: 'caution',
-        word,
-        text: short ?? '',
-        short: true,
-      }),
-    ),
+    ...(cautions?.full ?? []).map((one) => fullCaution(words, one)),
+    ...step.hazards.map((one) => ownCaution(words, one)),
+    ...(cautions?.short ?? []).map((one) => shortCaution(words, one)),
   ];
 }
 
 /** What the hand needs to know besides the limit: tool, thread, hold, speed, gauge, what to accept. */
 function facts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
+  const { words } = setting;
   const label = words.facts;
   return [
     ...step.tools.map((tool) => ({
       label: label.with,
-      text: toolWords(setting.procedure, tool),
+      text: toolWords(setting, tool),
     })),
     ...wrenchSettings(setting, step),
     ...gaugeWindows(setting, step, place),
     ...(step.holder !== null && step.verb !== 'clamp' ? [{ label: label.held, text: step.holder }] : []),
     ...jointFacts(setting, step),
     ...passFacts(setting, step),
-    ...(step.air === null ? [] : [{ label: label.air, text: limitText(step.air) }]),
+    ...(step.air === null ? [] : [{ label: label.air, text: limitText(step.air, words.wording) }]),
     ...(step.gauge === null ? [] : [{ label: label.gauge, text: label[step.gauge] }]),
     ...testFacts(setting, step, place),
     ...chooseFacts(setting, step, place),
@@ -121,7 +102,7 @@ function facts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
       : []),
     ...(step.accept === null ? [] : [{ label: label.accept, text: step.accept }]),
     ...(step.reject === null ? [] : [{ label: label.reject, text: step.reject }]),
-    ...(step.takes === null ? [] : [{ label: label.takes, text: formatQuantity(step.takes) }]),
+    ...(step.takes === null ? [] : [{ label: label.takes, text: words.quantity(step.takes) }]),
   ];
 }
 
@@ -130,7 +111,7 @@ const saysFluid: ReadonlySet<string> = new Set(['wash', 'rinse', 'soak', 'wipe',
 
 function jointFacts(setting: Setting, step: Step): Fact[] {
   if (!turns.has(step.verb)) return [];
-  const label = words.facts;
+  const label = setting.words.facts;
   const joints = setting.procedure.family.joints.filter(({ part }) => step.objects.some(({ name }) => name === part));
   const tightens = step.verb === 'run-down' || step.verb === 'torque' || step.verb === 'lock';
   const facts: Fact[] = [];
@@ -146,7 +127,10 @@ function jointFacts(setting: Setting, step: Step): Fact[] {
     if (joint.thread !== null && tightens)
       add({
         label: label.thread,
-        text: joint.solid === null ? joint.thread : label.ofClass(joint.thread, joint.solid.propertyClass),
+        text:
+          joint.solid === null
+            ? joint.thread
+            : label.ofClass({ thread: joint.thread, class: joint.solid.propertyClass }),
       });
     if (joint.oiled && tightens) add({ label: label.oilThread, text: label.oilThreadText });
     if (joint.handTightIsFinal && step.verb === 'run-down') add({ label: label.handTight, text: '' });
@@ -161,6 +145,7 @@ const turns: ReadonlySet<string> = new Set(['slacken', 'run-down', 'torque', 'lo
 function testFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
   const { test } = step;
   if (test === null) return [];
+  const { words } = setting;
   const label = words.facts;
   const facts: Fact[] = [];
   const figure = (limit: Limit) => figureText(setting, step, place, limit);
@@ -178,6 +163,7 @@ function testFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[] 
     facts.push({
       label: label.never,
       text: ceilingText(
+        words,
         test.neverAbove,
         toolUnit(setting, step, place, kindOfUnit(test.neverAbove.unit), { form: 'at most', most: test.neverAbove }),
       ),
@@ -190,55 +176,55 @@ function testFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[] 
 export function holdWords(setting: Setting, step: Step, text: string): string {
   const { relation, of } = step.test!.hold!;
   if (relation === 'at') return text;
-  const name = of === null || of === 'reading' ? 'pressure' : specTitle(setting.procedure, of);
-  return words.facts[relation](text, inSentence(name));
+  const { facts: said, inSentence } = setting.words;
+  const name = of === null || of === 'reading' ? said.pressure : inSentence(specTitle(setting.procedure, of));
+  return said[relation]({ amount: text, name });
 }
 
 /** In a job, what to fit in each unit or how far to turn it, by its last reading. */
 function unitFacts(setting: Setting, step: Step): Fact[] {
+  const { words } = setting;
   const { job } = setting.options;
   const test = step.choose?.test ?? (step.verb === 'set' ? step.text : null);
   if (job === null || test === null) return [];
   const parts = step.objects.map(({ name }) => name);
-  return advisedOf(job).flatMap(({ unit, test: of, part, reading, sentence }) =>
+  return advisedOf(job, words).flatMap(({ unit, test: of, part, reading, sentence }) =>
     sentence === null || of !== test || !parts.includes(part) || !setting.units.includes(unit)
       ? []
-      : [{ label: words.facts.unit(unit.place, formatQuantity(reading.value)), text: sentence }],
+      : [{ label: words.facts.unit({ place: unit.place, reading: words.quantity(reading.value) }), text: sentence }],
   );
 }
 
 /** In a job, the shims that bring all units into their windows with the least spread. */
-function matchFacts(setting: Setting, step: Step): Fact[] {
-  const { job } = setting.options;
+function matchFacts({ options: { job }, words }: Setting, step: Step): Fact[] {
   if (job === null || step.verb !== 'across') return [];
+  const { facts: said, quantity } = words;
   return matchedSets(job).flatMap(({ test, number, choices, spread, stands }) => {
     if (step.gate!.name !== `across ${test}` || choices === null || stands.length < 2) return [];
-    const shims = choices.map(({ stand, shim }) =>
-      words.facts.ofUnit(stand.unit.place, formatQuantity(shim), shim === stand.now),
-    );
-    return [
-      {
-        label: words.facts.forSet(number),
-        text: `${shims.join(', ')}; ${words.facts.spreads(spreadWords(spread!))}`,
-      },
-    ];
+    const shims = choices.map(({ stand, shim }) => {
+      const fitted = { place: stand.unit.place, shim: quantity(shim) };
+      return shim === stand.now ? said.ofUnitStays(fitted) : said.ofUnit(fitted);
+    });
+    const label = number === null ? said.forSet : said.forSetOf({ number });
+    return [{ label, text: `${shims.join(', ')}; ${said.spreads({ spread: spreadWords(words, spread!) })}` }];
   });
 }
 
 /** What one turn of the screw brings. */
-function screwFacts({ procedure }: Setting, step: Step): Fact[] {
+function screwFacts({ procedure, words }: Setting, step: Step): Fact[] {
   if (step.verb !== 'set') return [];
   return procedure.family.adjusters.flatMap(({ part, sets, rate }) =>
     rate === null || sets !== step.text || !step.objects.some(({ name }) => name === part)
       ? []
-      : [{ label: words.facts.rate, text: words.facts.turnedIn(formatQuantity(rate)) }],
+      : [{ label: words.facts.rate, text: words.facts.turnedIn({ rate: words.quantity(rate) }) }],
   );
 }
 
 function chooseFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
   if (step.choose === null) return [];
+  const { words } = setting;
   const { test, target, targetSpec, rate } = step.choose;
-  const name = inSentence(specTitle(setting.procedure, test));
+  const name = words.inSentence(specTitle(setting.procedure, test));
   const to =
     target === null
       ? targetSpec === null
@@ -253,18 +239,18 @@ function chooseFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[
           )
             .map(({ label, value }) => `${label} ${value}`.trim())
             .join(', ')
-      : limitText(target);
+      : limitText(target, words.wording);
   return [
-    { label: words.facts.target, text: to === '' ? name : `${name} to ${to}` },
+    { label: words.facts.target, text: to === '' ? name : words.facts.targetTo({ name, target: to }) },
     ...settlingFacts(setting, step, place),
     ...(rate === null ? [] : [{ label: words.facts.rate, text: rateText(setting, rate) }]),
     ...(step.choose.neverAbove === null
       ? []
-      : [{ label: words.facts.never, text: formatQuantity(step.choose.neverAbove) }]),
+      : [{ label: words.facts.never, text: words.quantity(step.choose.neverAbove) }]),
   ];
 }
 
-function notes(step: Step): Fact[] {
+function notes({ words }: Setting, step: Step): Fact[] {
   const label = words.facts;
   return [
     ...(step.note === null ? [] : [{ label: label.note, text: step.note }]),

@@ -27,7 +27,7 @@ export function blockTexts(block: Block): string[] {
     case 'place':
       return [block.number, block.title, ...block.facts.flatMap(factTexts)];
     case 'caution':
-      return [block.word, block.text];
+      return [block.label, block.text];
     case 'step':
       return stepTexts(block);
     case 'grid':

@@ -73,10 +73,10 @@ export const template = `
 #let word-strokes = (DANGER: 2.5pt + black, WARNING: 1.5pt + black, CAUTION: 0.8pt + black, NOTICE: 0.5pt + black)
 
 #let caution(c) = if c.short {
-  block(width: 100%, above: 0mm, below: 0mm, sticky: true, breakable: false)[#text(weight: "bold", size: 10pt, c.word)#h(0.6em)#text(size: 10pt, c.text)]
+  block(width: 100%, above: 0mm, below: 0mm, sticky: true, breakable: false)[#text(weight: "bold", size: 10pt, c.label)#h(0.6em)#text(size: 10pt, c.text)]
 } else {
   block(width: 100%, above: 1.4mm, below: 1.4mm, sticky: true, breakable: c.text.len() > 1500, stroke: word-strokes.at(c.word), inset: (x: 2mm, y: 1.5mm),
-    grid(columns: (23mm, 1fr), column-gutter: 2mm, text(weight: "bold", size: 12pt, c.word), text(size: 10pt, c.text)))
+    grid(columns: (23mm, 1fr), column-gutter: 2mm, text(weight: "bold", size: 12pt, c.label), text(size: 10pt, c.text)))
 }
 
 // ---- boxes -----------------------------------------------------------------------------------------------

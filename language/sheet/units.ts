@@ -2,10 +2,10 @@ import type { Procedure, Step, ToolUse } from '../model/procedure.ts';
 import type { Asset } from '../model/shop.ts';
 import { specFor } from '../model/spec-for.ts';
 import type { Kind, Limit, Quantity, UnitName } from '../quantities/index.ts';
-import { compare, formatQuantity, kindOfUnit, window } from '../quantities/index.ts';
+import { compare, kindOfUnit, window } from '../quantities/index.ts';
 import { limitText, unitOfLimit } from './figures.ts';
+import type { Told } from './names.ts';
 import type { Setting } from './setting.ts';
-import { words } from './words.ts';
 
 /** Where a step is done. */
 export interface Where {
@@ -74,6 +74,11 @@ export function markAt(setting: Setting, step: Step, where: Where, limit: Limit)
 
 /** The unit that a reading of this step is written down in; empty where none is known. */
 export function readingUnit(setting: Setting, step: Step, where: Where): string {
+  const unit = unitRead(setting, step, where);
+  return unit === null ? '' : setting.words.wording.unit(unit, false);
+}
+
+function unitRead(setting: Setting, step: Step, where: Where): UnitName | null {
   const limit = readingLimit(setting, step);
   const written = limit === null ? null : unitOfLimit(limit);
   const kind =
@@ -82,8 +87,8 @@ export function readingUnit(setting: Setting, step: Step, where: Where): string 
       : written === null
         ? (step.test?.reads ?? (step.verb === 'measure' ? 'length' : null))
         : kindOfUnit(written);
-  if (step.verb === 'choose') return stockUnit(setting, step) ?? toolUnit(setting, step, where, 'length') ?? '';
-  return toolUnit(setting, step, where, kind, limit) ?? written ?? '';
+  if (step.verb === 'choose') return stockUnit(setting, step) ?? toolUnit(setting, step, where, 'length');
+  return toolUnit(setting, step, where, kind, limit) ?? written;
 }
 
 /** The limit that the reading of a step is held against, if any. */
@@ -105,7 +110,7 @@ function anyLimit(setting: Setting, spec: string): Limit | null {
   return values.flatMap((value) => value?.rebuilt ?? value?.inService ?? [])[0] ?? null;
 }
 
-function stockUnit(setting: Setting, step: Step): string | null {
+function stockUnit(setting: Setting, step: Step): UnitName | null {
   const part = setting.procedure.family.parts.find(({ name }) => step.objects.some((object) => object.name === name));
   const stock = setting.procedure.shop.stocks.find(({ name }) => name === part?.chosenFrom);
   return stock?.sizes[0]?.unit ?? null;
@@ -116,7 +121,8 @@ function asset(procedure: Procedure, name: string): Asset | undefined {
 }
 
 /** `TW-80, 16 to 80 N·m`; a kind of tool with its range; or the author's words. */
-export function toolWords(procedure: Procedure, tool: ToolUse): string {
+export function toolWords({ procedure, words }: Told, tool: ToolUse): string {
+  const { tools, wording, quantity } = words;
   switch (tool.form) {
     case 'asset': {
       const range = asset(procedure, tool.name)?.range ?? null;
@@ -124,12 +130,12 @@ export function toolWords(procedure: Procedure, tool: ToolUse): string {
       const behind =
         adapter === null
           ? ''
-          : ` ${words.tools.adapter(formatQuantity(adapter.length), adapter.angle === null ? null : formatQuantity(adapter.angle))}`;
-      return `${range === null ? tool.name : `${tool.name}, ${limitText(range)}`}${behind}`;
+          : ` ${adapter.angle === null ? tools.adapter({ length: quantity(adapter.length) }) : tools.adapterAt({ length: quantity(adapter.length), angle: quantity(adapter.angle) })}`;
+      return `${range === null ? tool.name : `${tool.name}, ${limitText(range, wording)}`}${behind}`;
     }
     case 'kind': {
-      const name = words.tools.kinds[tool.kind].toLowerCase();
-      return tool.range === null ? name : `${name}, ${limitText(tool.range)}`;
+      const name = tools.called[tool.kind];
+      return tool.range === null ? name : `${name}, ${limitText(tool.range, wording)}`;
     }
     case 'words':
       return tool.text;

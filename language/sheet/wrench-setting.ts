@@ -4,12 +4,12 @@ import type { Step } from '../model/procedure.ts';
 import type { Asset } from '../model/shop.ts';
 import { specFor } from '../model/spec-for.ts';
 import { decimalsOf, exactText, powerBelow, type Rounding, rounded, tenTo, toStep } from '../quantities/decimal.ts';
-import { convert, formatQuantity, type Limit, type Quantity, type UnitName, window } from '../quantities/index.ts';
-import { withStanding } from './figures.ts';
+import { convert, type Limit, type Quantity, type UnitName, window } from '../quantities/index.ts';
+import type { Words } from '../words/index.ts';
+import { betweenWords, withStanding } from './figures.ts';
 import { standingOf } from './limits.ts';
 import type { Fact } from './model.ts';
 import type { Setting } from './setting.ts';
-import { words } from './words.ts';
 
 /** Places tried beyond the marks of the wrench, or beyond three figures, until the setting lies inside the limit. */
 const finerPlaces = 3;
@@ -23,11 +23,11 @@ export function wrenchSettings(setting: Setting, step: Step): Fact[] {
     if (through === null) return [];
     const byText = new Map<string, string[]>();
     for (const { number, limit } of limitsOf(setting, step)) {
-      const text = settingText(limit, wrench.graduated, unit, through);
+      const text = settingText(setting.words, limit, wrench.graduated, unit, through);
       if (text !== null) byText.set(text, [...(byText.get(text) ?? []), number]);
     }
     return [...byText].map(([text, numbers]) => ({
-      label: words.facts.setOn(wrench.name),
+      label: setting.words.facts.setOn({ wrench: wrench.name }),
       text: byText.size === 1 ? text : `${numbers.join(', ')}: ${text}`,
     }));
   });
@@ -36,11 +36,12 @@ export function wrenchSettings(setting: Setting, step: Step): Fact[] {
 /** Torques that a group goes through on the way, as the author wrote them, and as each is set on the wrench where it differs. */
 export function passFacts(setting: Setting, step: Step): Fact[] {
   if (step.passes.length === 0) return [];
-  const written = { label: words.facts.passes, text: step.passes.map((pass) => formatQuantity(pass)).join(', ') };
+  const written = { label: setting.words.facts.passes, text: step.passes.map(setting.words.quantity).join(', ') };
   const set = wrenchesOf(setting, step).flatMap(({ wrench, unit, through }) => {
     if (through === null && step.passes.every((pass) => unit === null || pass.unit === unit)) return [];
     const texts = step.passes.map((pass) =>
       settingText(
+        setting.words,
         { form: 'nominal', nominal: pass, plus: null, minus: null },
         wrench.graduated,
         unit,
@@ -48,7 +49,7 @@ export function passFacts(setting: Setting, step: Step): Fact[] {
       ),
     );
     const text = texts.every((one) => one !== null) ? texts.join(', ') : null;
-    return text === null ? [] : [{ label: words.facts.passesOn(wrench.name), text }];
+    return text === null ? [] : [{ label: setting.words.facts.passesOn({ wrench: wrench.name }), text }];
   });
   return [written, ...set];
 }
@@ -88,6 +89,7 @@ function limitsOf(setting: Setting, { limit: use }: Step): { number: string; lim
 
 /** `53.3 N·m`; `48.9 N·m to 57.8 N·m` where the limit names no value to aim at. Null: there is nothing to set. */
 function settingText(
+  words: Words,
   limit: Limit,
   mark: Quantity | null,
   wrenchUnit: UnitName | null,
@@ -109,16 +111,18 @@ function settingText(
       tenTo(finer),
     );
     const decimals = decimalsOf(exactText(step));
-    const print = (value: Fraction) => formatQuantity({ number: rounded(value, decimals, 'nearest'), unit });
+    const onMark = (value: Fraction | null) =>
+      value === null ? null : { number: rounded(value, decimals, 'nearest'), unit };
     const onStep = (value: Fraction, rounding: Rounding) => toStep(value, step, rounding);
     if (aim !== null) {
       const set = onStep(aim, 'nearest');
-      if ((from === null || set.compare(from) >= 0) && (to === null || set.compare(to) <= 0)) return print(set);
+      if ((from === null || set.compare(from) >= 0) && (to === null || set.compare(to) <= 0))
+        return words.quantity(onMark(set)!);
       continue;
     }
     const [least, most] = [from === null ? null : onStep(from, 'up'), to === null ? null : onStep(to, 'down')];
     if (least !== null && most !== null && least.compare(most) > 0) continue;
-    return words.facts.between(least === null ? null : print(least), most === null ? null : print(most));
+    return betweenWords(words, onMark(least), onMark(most));
   }
   return null;
 }

@@ -7,10 +7,9 @@ import { unitOfLimit, withStanding } from '../sheet/figures.ts';
 import { shownIn, standingOf } from '../sheet/limits.ts';
 import type { Setting } from '../sheet/setting.ts';
 import { scaleFor, toolWords, type Where } from '../sheet/units.ts';
-import { words } from '../sheet/words.ts';
 import { accuracyOf } from './accuracy.ts';
 import type { MissingKind, SpecCell, SpecLine, SpecMissing } from './model.ts';
-import { specWords } from './words.ts';
+import { specWords, sheetWords as words } from './words.ts';
 
 /** A step and where it is done: tool, unit and station of a limit come from it. */
 export interface Done {
@@ -138,7 +137,7 @@ function toolFor(setting: Setting, { step, stations }: Done, kind: Kind, limit: 
   if (asset !== undefined) return { asset, words: assetWords(asset, uses.get(asset)) };
   if (scale !== null) {
     const use = step.tools.find((other) => other.form === 'kind' && other.range === scale.range);
-    return use === undefined ? null : { asset: null, words: toolWords(procedure, use) };
+    return use === undefined ? null : { asset: null, words: toolWords(setting, use) };
   }
   for (const [named, use] of uses) {
     // Of what says neither range nor marks only its error tells what it measures.
@@ -146,7 +145,7 @@ function toolFor(setting: Setting, { step, stations }: Done, kind: Kind, limit: 
       const measures = named.within === null || named.within.unit === '%' ? null : kindOfUnit(named.within.unit);
       if (measures === null || measures === kind) return { asset: named, words: assetWords(named, use) };
     }
-    if (use.form === 'kind' && use.range === null) return { asset: null, words: toolWords(procedure, use) };
+    if (use.form === 'kind' && use.range === null) return { asset: null, words: toolWords(setting, use) };
   }
   const said = step.tools.filter((use) => use.form === 'words');
   return said.length === 0 ? null : { asset: null, words: said.map(({ text }) => text).join(', ') };

@@ -1,11 +1,10 @@
 import { closedPolicy, escaped, type HtmlOptions } from '../sheet/html.ts';
 import { styleOf } from '../sheet/html-style.ts';
 import type { Paper } from '../sheet/model.ts';
-import { words } from '../sheet/words.ts';
 import type { SpecCell, SpecFigure, SpecGroup, SpecItem, SpecLine, Specs } from './model.ts';
 import { missingCount } from './specs.ts';
 import { blocksOf, columnHead, headFacts, inBlock, type Strip, stripsOf } from './strips.ts';
-import { specWords } from './words.ts';
+import { specWords, sheetWords as words } from './words.ts';
 
 export interface SpecsHtmlOptions extends HtmlOptions {
   readonly paper?: Paper;

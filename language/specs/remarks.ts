@@ -1,9 +1,8 @@
 import { falseAccept, shareOf } from '../calculations/decision.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { DecisionRule } from '../model/shop.ts';
-import { words } from '../sheet/words.ts';
 import type { SpecGroup } from './model.ts';
-import { specWords } from './words.ts';
+import { specWords, sheetWords as words } from './words.ts';
 
 /** How the ratio is reckoned, if there is one; and each decision rule that a limit is judged by, with what it risks. */
 export function remarksOf({ shop, specs, numbers }: Procedure, groups: readonly SpecGroup[]): string[] {

@@ -5,15 +5,14 @@ import { specFor } from '../model/spec-for.ts';
 import { formatQuantity, kindOfUnit, type Limit, type Quantity } from '../quantities/index.ts';
 import { ceilingText, limitText } from '../sheet/figures.ts';
 import { figureText, rateWords, type Which } from '../sheet/limits.ts';
-import { baseTitle, capital, inSentence, objectWords, specTitle, titleOf } from '../sheet/names.ts';
+import { baseTitle, capital, objectWords, specTitle, titleOf } from '../sheet/names.ts';
 import { type Setting, settingOf } from '../sheet/setting.ts';
 import { holdWords } from '../sheet/steps.ts';
 import { toolUnit } from '../sheet/units.ts';
-import { words } from '../sheet/words.ts';
 import { type Done, limitCell, lineOf, missing, wordsCell } from './cells.ts';
 import type { GroupKind, SpecCell, SpecFigure, SpecGroup, SpecItem, SpecLine, Specs } from './model.ts';
 import { remarksOf } from './remarks.ts';
-import { specWords } from './words.ts';
+import { specWords, sheetWords as words } from './words.ts';
 
 /**
  * All figures that a procedure goes by, for every part number: plain data, pure. Limits are worded as the sheet prints
@@ -194,12 +193,12 @@ class Layout {
     const { facts } = specWords;
     const onto = this.#procedure.family.parts.find(({ name }) => name === to);
     return [
-      onto === undefined ? null : facts.on(inSentence(titleOf(onto))),
+      onto === undefined ? null : facts.on(words.inSentence(titleOf(onto))),
       thread,
       solid === null ? null : facts.ofClass(solid.propertyClass),
       oiled || torqued.some(({ step }) => step.oiled) ? facts.oiled : null,
       leftHand ? facts.leftHand : null,
-      handTightIsFinal ? inSentence(words.facts.handTight) : null,
+      handTightIsFinal ? words.inSentence(words.facts.handTight) : null,
     ].filter((fact) => fact !== null);
   }
 
@@ -261,7 +260,7 @@ class Layout {
       );
       return {
         ...first!,
-        title: capital(objectWords(this.#procedure, objects).join(', ')),
+        title: capital(objectWords(this.#setting, objects).join(', ')),
         figures: first!.figures.map((figure, index) => ({
           ...figure,
           steps: [...new Set([figure, ...rest.map(({ figures }) => figures[index]!)].flatMap(({ steps }) => steps))],
@@ -276,7 +275,7 @@ class Layout {
     const { family } = this.#procedure;
     return family.adjusters.map((adjuster): SpecItem => {
       const { part, sets, rate, lockedBy, source } = adjuster;
-      const reading = inSentence(specTitle(this.#procedure, sets));
+      const reading = words.inSentence(specTitle(this.#procedure, sets));
       const what = specWords.what.sets(reading);
       const setting = this.#done.filter(
         ({ step }) => step.verb === 'set' && (step.text === sets || step.objects.some(({ name }) => name === part)),
@@ -317,7 +316,7 @@ class Layout {
   }
 
   #partTitle(name: string): string {
-    return inSentence(
+    return words.inSentence(
       titleOf(this.#procedure.family.parts.find((part) => part.name === name) ?? { name, title: name }),
     );
   }
@@ -351,7 +350,7 @@ class Layout {
     const inOrder = [...byName].sort(([, a], [, b]) => first(a) - first(b));
     const items = inOrder.map(([name, dones]): SpecItem => {
       const accepts = dones.flatMap(({ step }) => [
-        ...(step.test?.gauge == null ? [] : [`${inSentence(words.facts.gauge)} ${words.facts[step.test.gauge]}`]),
+        ...(step.test?.gauge == null ? [] : [`${words.inSentence(words.facts.gauge)} ${words.facts[step.test.gauge]}`]),
         ...lookFacts(step),
       ]);
       return {
@@ -402,7 +401,7 @@ class Layout {
       if (test.neverAbove !== null) {
         const most: Limit = { form: 'at most', most: test.neverAbove };
         const unit = toolUnit(this.#setting, step, where, kindOfUnit(test.neverAbove.unit), most);
-        condition(what.never, most, ceilingText(test.neverAbove, unit));
+        condition(what.never, most, ceilingText(words, test.neverAbove, unit));
       }
       const timed = test.forTime !== null || test.inTime !== null || test.to !== null;
       if (test.reads === null && timed && test.hold === null && test.from === null)
@@ -441,7 +440,7 @@ class Layout {
       );
       const label =
         which === 'whenNew' && newPart !== undefined
-          ? words.limits.withNew(newPart.title.toLowerCase())
+          ? words.limits.withNew({ part: words.inSentence(newPart.title) })
           : which === 'rebuilt' && what !== specWords.what.read
             ? what
             : words.limits[which];
@@ -479,7 +478,7 @@ class Layout {
       const { step } = done;
       const known = ['torque', 'lock', 'test', 'set', 'read', 'across', 'choose'];
       if (step.limit === null || known.includes(step.verb)) continue;
-      const title = capital(objectWords(this.#procedure, step.objects).join(', ') || step.verb);
+      const title = capital(objectWords(this.#setting, step.objects).join(', ') || step.verb);
       const label = step.limit.form === 'spec' ? specTitle(this.#procedure, step.limit.spec) : specWords.what.limit;
       const figures = this.#readings(done, step.limit, label, ['rebuilt', 'whenNew', 'inService']);
       const before = byTitle.get(title);
@@ -552,7 +551,7 @@ class Layout {
     const noSource = value.sourceText === null ? [missing('source', specWords.missing.source)] : [];
     if (value.notRequired) return wordsCell(words.limits.notRequired, line, noSource, value.sourceText);
     if (limit === null) return wordsCell('', line, [missing('value', specWords.missing.limit)]);
-    const text = rateWords(limit, per, which === 'rebuilt' ? value.rateFrom : null);
+    const text = rateWords(words, limit, per, which === 'rebuilt' ? value.rateFrom : null);
     return wordsCell(text, line, noSource, value.sourceText);
   }
 
@@ -573,13 +572,13 @@ class Layout {
         target === null
           ? null
           : this.#figure(
-              `${specWords.what.aim}: ${inSentence(specTitle(this.#procedure, test))}`,
+              `${specWords.what.aim}: ${words.inSentence(specTitle(this.#procedure, test))}`,
               done,
-              cell(limitText(target)),
+              cell(limitText(target, words.wording)),
             ),
         neverAbove === null ? null : this.#figure(specWords.what.never, done, cell(formatQuantity(neverAbove))),
       ].filter((figure) => figure !== null);
-      const title = capital(objectWords(this.#procedure, step.objects).join(', '));
+      const title = capital(objectWords(this.#setting, step.objects).join(', '));
       const before = byTitle.get(title);
       byTitle.set(title, {
         title,
@@ -600,8 +599,8 @@ function sendersOf({ stages }: Procedure, repair: string): Stage[] {
 /** What is looked for at a test or a measurement. */
 function lookFacts({ accept, reject }: Step): string[] {
   return [
-    ...(accept === null ? [] : [`${inSentence(words.facts.accept)} “${accept}”`]),
-    ...(reject === null ? [] : [`${inSentence(words.facts.reject)} “${reject}”`]),
+    ...(accept === null ? [] : [`${words.inSentence(words.facts.accept)} “${accept}”`]),
+    ...(reject === null ? [] : [`${words.inSentence(words.facts.reject)} “${reject}”`]),
   ];
 }
 

@@ -1,3 +1,8 @@
+import { wordsIn } from '../words/index.ts';
+
+/** The sheet's own words: the specifications are read by the lead, in English. */
+export const sheetWords = wordsIn('en');
+
 import type { GroupKind } from './model.ts';
 
 /** The fixed words of the specifications; those that the sheet has too are taken from it. */

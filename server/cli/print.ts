@@ -2,7 +2,9 @@ import pc from 'picocolors';
 import { nearest } from '../../language/grammar/nearest.ts';
 import type { Job } from '../../language/model/job.ts';
 import type { Procedure } from '../../language/model/procedure.ts';
+import { printedAs } from '../../language/settings/settings.ts';
 import { type Paper, sheetOf } from '../../language/sheet/index.ts';
+import type { Language } from '../../language/words/index.ts';
 import { printSheet, type SheetFormat, WriteError } from '../print/index.ts';
 import { sheetName } from '../print/sheet-name.ts';
 import { contentHash } from '../workspace/content-hash.ts';
@@ -12,7 +14,9 @@ import { type CliWorkspace, openWorkspace } from './workspace.ts';
 
 export interface PrintCommandOptions {
   readonly formats: readonly SheetFormat[];
-  readonly paper: Paper;
+  /** Of the settings file, else A4. */
+  readonly paper?: Paper | undefined;
+  readonly language?: Language | undefined;
   readonly to: string;
   readonly draft: boolean;
   /** Folder or file that names are looked up in. */
@@ -89,7 +93,7 @@ async function printOne(
   const sheet = sheetOf(procedure, {
     job,
     number: null,
-    paper: options.paper,
+    ...printedAs(result.sheet, options),
     draft: options.draft,
     findings,
     hash: contentHash({ procedure, job }, files),

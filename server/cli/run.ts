@@ -1,6 +1,7 @@
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import pc from 'picocolors';
 import { z } from 'zod';
+import { languages } from '../../language/words/index.ts';
 import manifest from '../../package.json' with { type: 'json' };
 import type { CheckFormat } from './check.ts';
 import type { SpecsFormat } from './specs.ts';
@@ -41,7 +42,16 @@ export async function run(argv: readonly string[]): Promise<number> {
     .description('print the traveler of a procedure or a job (its name or number, or a file)')
     .argument('<names...>')
     .option('--format <formats>', 'pdf, html, or both with a comma', listOf(sheetFormats), ['pdf'])
-    .addOption(new Option('--paper <paper>', 'size of the paper').choices([...paperFormats]).default('a4'))
+    .addOption(
+      new Option('--paper <paper>', 'size of the paper (else as in handtight.json, else a4)').choices([
+        ...paperFormats,
+      ]),
+    )
+    .addOption(
+      new Option('--language <language>', 'of the fixed words (else as in handtight.json, else en)').choices([
+        ...languages,
+      ]),
+    )
     .option('--to <folder>', 'where the files go', 'traveler')
     .option('--draft', 'print with errors; every page is marked', false)
     .option('--workspace <folder>', 'where names are looked up', '.')
@@ -137,7 +147,8 @@ export async function run(argv: readonly string[]): Promise<number> {
 
 const printOptions = z.object({
   formats: z.array(z.enum(sheetFormats)).min(1),
-  paper: z.enum(paperFormats),
+  paper: z.enum(paperFormats).optional(),
+  language: z.enum(languages).optional(),
   to: z.string().min(1),
   draft: z.boolean(),
   workspace: z.string().min(1),

@@ -1,4 +1,5 @@
 /** The request `handtight/sheet`: the sheet of what stands at a place, for a view beside the editor. */
+import { printedAs } from '../../language/settings/settings.ts';
 import { htmlOf, sheetOf } from '../../language/sheet/index.ts';
 import { htmlFonts } from '../print/index.ts';
 import { contentHash } from '../workspace/content-hash.ts';
@@ -16,7 +17,7 @@ export function sheetAt(library: Library, { uri, position }: SheetQuestion): She
   const sheet = sheetOf(procedure, {
     job,
     number: null,
-    paper: 'a4',
+    ...printedAs(library.check().sheet),
     draft: false,
     findings,
     hash: contentHash(subject, library.files()),

@@ -1,6 +1,7 @@
 /** The request `handtight/print`: the sheet of what stands at a place, as a PDF in a folder. */
 
 import type { z } from 'zod';
+import { printedAs } from '../../language/settings/settings.ts';
 import { sheetOf } from '../../language/sheet/index.ts';
 import { printSheet } from '../print/index.ts';
 import { sheetName } from '../print/sheet-name.ts';
@@ -26,7 +27,7 @@ export async function printAt(
   const sheet = sheetOf(procedure, {
     job,
     number: null,
-    paper,
+    ...printedAs(library.check().sheet, { paper }),
     draft,
     findings,
     hash: contentHash(subject, library.files()),

@@ -19,7 +19,8 @@ export const printQuestion = z.strictObject({
   uri: documentUri,
   position: position.optional(),
   folder: documentUri,
-  paper: z.enum(paperSizes).default('a4'),
+  /** Without one as the settings file says, else A4. */
+  paper: z.enum(paperSizes).optional(),
   draft: z.boolean().default(false),
 });
 export type PrintQuestion = z.input<typeof printQuestion>;
