@@ -7,8 +7,8 @@ import { template } from './typst-template.ts';
  * an author's can become markup or code.
  */
 export function typstOf(sheet: Sheet): string {
-  const words = JSON.stringify(sheet, (_, value: unknown) =>
-    typeof value === 'string' ? breakable(printable(value)) : value,
+  const words = JSON.stringify(sheet, (key, value: unknown) =>
+    typeof value === 'string' && key !== 'svg' ? breakable(printable(value)) : value,
   );
   const code = JSON.stringify(qrSvg(sheet));
   return `#let sheet = json(bytes("${literal(words)}"))\n#let code = json(bytes("${literal(code)}"))\n${template}`;

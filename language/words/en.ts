@@ -146,6 +146,7 @@ export const en = {
     back: 'Then',
     backText: 'go back to the step that sent the unit here, and pass every test before it again',
   },
+  route: 'Where the unit goes',
   only: 'Only {numbers}',
   limits: {
     rebuilt: 'As rebuilt',
@@ -216,12 +217,11 @@ export const en = {
     change: 'Change by',
   },
   fail: {
-    if: 'If it fails:',
+    if: 'If it fails, write the unit into the box:',
     tries: '{count, plural, one {1 try} other {# tries}}',
     noLimit: 'as often as it takes',
     furthest: 'of the unit furthest out',
-    andThen: 'then',
-    hold: 'hold the unit for the lead',
+    hold: 'Hold for the lead',
     stop: 'Stop the tests of this stage at once.',
   },
   boxes: {
@@ -244,6 +244,14 @@ export const en = {
     verdicts: { reuse: 'Reuse', lap: 'Lap', reject: 'Reject' },
     stageDone: 'Stage done: {stage}',
     attempts: 'Attempts, {repair}',
+  },
+  set: {
+    title: 'The set',
+    place: 'Unit',
+    number: 'Part number',
+    read: '{name} read',
+    now: 'Shim now',
+    fit: 'Shim to fit',
   },
   lines: { name: 'Name', date: 'Date' },
   sections: {
