@@ -10,16 +10,11 @@ export function shortHash(hash: string): string {
 }
 
 /** Tells the sheet from every other, on each page: a page that lies alone on a bench must say what it is of. */
-export function headerOf({ procedure, options, words }: Setting): SheetHeader {
-  const { job } = options;
+export function headerOf(setting: Setting): SheetHeader {
+  const { procedure, words } = setting;
+  const { job } = setting.options;
   const label = words.header;
-  const code = [
-    'handtight',
-    `procedure=${procedure.name}`,
-    `revision=${procedure.revision ?? ''}`,
-    `hash=${shortHash(options.hash)}`,
-    `job=${job?.name ?? ''}`,
-  ].join(' ');
+  const code = codeOf(setting);
   return {
     title: brief(procedure.title),
     subtitle: words.sheet,
@@ -34,8 +29,22 @@ export function headerOf({ procedure, options, words }: Setting): SheetHeader {
   };
 }
 
+/** What the code on each page says: a link that opens, in the editor, what the sheet was printed from. */
+function codeOf({ procedure, options: { job, hash } }: Setting): string {
+  const said = {
+    procedure: procedure.name,
+    revision: procedure.revision ?? '',
+    job: job?.name ?? '',
+    hash: shortHash(hash),
+  };
+  const query = Object.entries(said).map(([key, value]) => `${key}=${encodeURIComponent(value)}`);
+  return `vscode://handtight.handtight/sheet?${query.join('&')}`;
+}
+
 /** For what, by whom and for whom: once, on the first page. */
-export function factsOf({ procedure, options: { job }, numbers, words }: Setting): FactsBlock {
+export function factsOf(setting: Setting): FactsBlock {
+  const { procedure, numbers, words } = setting;
+  const { job } = setting.options;
   const label = words.header;
   const approval = [procedure.approvedBy, procedure.approvedOn].filter((word) => word !== null).join(', ');
   const said = (name: string, text: string | null): Fact[] => (text === null ? [] : [{ label: name, text }]);
@@ -50,7 +59,8 @@ export function factsOf({ procedure, options: { job }, numbers, words }: Setting
       ...asked(label.received, job?.received),
       { label: label.family, text: procedure.family.title },
       ...(numbers.length === 0 ? [] : [{ label: label.numbers, text: numbers.map(({ name }) => name).join(', ') }]),
-      { label: label.procedure, text: procedure.name },
+      // The page head is no place for a link: readers for the blind pass it over.
+      { label: label.procedure, text: procedure.name, href: codeOf(setting) },
       { label: label.revision, text: procedure.revision ?? label.noRevision },
       ...said(label.like, procedure.like),
       ...said(label.written, procedure.writtenBy),

@@ -50,7 +50,7 @@ header dl div,.for div{break-inside:avoid}
 .route li{position:relative;border:1pt solid;padding:1.2mm 2mm;font-size:10pt;display:grid;gap:.6mm;align-content:start}
 .route li:not(:last-child)::after{content:"";position:absolute;left:100%;top:50%;width:6mm;border-top:1pt solid}
 .route li b{font-size:11pt}
-.route a,.fail a{color:inherit;text-decoration:none}
+.route a,.fail a,.for a{color:inherit;text-decoration:none}
 .route .number{font-weight:bold;margin-right:.3em}
 .picture{max-width:100%;margin:2mm 0}
 .picture svg{display:block;width:100%;height:auto}
@@ -105,6 +105,7 @@ tr{break-inside:avoid}
 .limit{display:flex;flex-wrap:wrap;align-items:baseline;gap:2.5mm;margin-top:1mm}
 .limit .label{font-size:10.5pt}
 .limit .value{font-size:15pt;line-height:1.2}
+.limit .value.sentence{font-size:12pt}
 .limit .also{font-size:10pt}
 .limit .source{margin-left:auto;font-size:8.5pt;text-align:right}
 .lookup{margin-top:1.5mm}

@@ -111,8 +111,9 @@ function block(one: Block): string {
 }
 
 /** A fact at the head; one without a text is a line to write on. */
-function entry({ label, text }: Fact): string {
-  return `<div><dt>${escaped(label)}</dt> <dd${text === '' ? ' class="fill"' : ''}>${escaped(text)}</dd></div>`;
+function entry({ label, text, href }: Fact): string {
+  const said = href === undefined ? escaped(text) : `<a href="${escaped(href)}">${escaped(text)}</a>`;
+  return `<div><dt>${escaped(label)}</dt> <dd${text === '' ? ' class="fill"' : ''}>${said}</dd></div>`;
 }
 
 function route({ title, stops }: RouteBlock): string {
@@ -195,7 +196,7 @@ function limits(lines: readonly LimitLine[]): string {
 
 function limit({ label, value, also, source }: LimitLine): string {
   const part = (name: string, text: string) => (text === '' ? '' : `<span class="${name}">${escaped(text)}</span>`);
-  return `<p class="limit">${[part('label', label), `<b class="value">${escaped(value)}</b>`, part('also', also), part('source', source)].filter((text) => text !== '').join(' ')}</p>`;
+  return `<p class="limit">${[part('label', label), `<b class="value${[...value].length > 36 ? ' sentence' : ''}">${escaped(value)}</b>`, part('also', also), part('source', source)].filter((text) => text !== '').join(' ')}</p>`;
 }
 
 function lookup({ title, from, to, pairs }: Lookup): string {

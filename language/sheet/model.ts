@@ -48,6 +48,8 @@ export interface QrCode {
 export interface Fact {
   readonly label: string;
   readonly text: string;
+  /** What it leads to, on a screen. */
+  readonly href?: string;
 }
 
 export type Block =

@@ -36,7 +36,7 @@ export function setPage(setting: Setting): TableBlock | null {
     ownPage: true,
     title: words.set.title,
     columns: [
-      { head: place, share: 1 },
+      { head: place, share: 1.6 },
       { head: number, share: 2 },
       ...compared.map((test) => ({ head: read({ name: capital(specTitle(procedure, test)) }), share: 3 })),
       ...(chooses

@@ -259,9 +259,9 @@ describe('the sheet', () => {
     expect(sheet.header.alarm).toBeNull();
     expect(sheetOf({ ...procedure, approvedBy: null, approvedOn: null }, blank).header.alarm).toBe('NOT APPROVED');
   });
-  test('the code says what it was printed from, in plain text', () => {
+  test('the code is a link to what it was printed from', () => {
     expect(sheet.header.qr.text).toBe(
-      `handtight procedure=rebuild-injector-17 revision=B hash=${blank.hash.slice(0, 12)} job=2207`,
+      `vscode://handtight.handtight/sheet?procedure=rebuild-injector-17&revision=B&job=2207&hash=${blank.hash.slice(0, 12)}`,
     );
   });
   test('each page tells itself from others in a line; for whom and by whom stands once', () => {

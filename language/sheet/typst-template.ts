@@ -127,7 +127,10 @@ export const template = `
 #let facts-block(b) = {
   let entry(f) = (
     text(size: 10pt, f.label),
-    if f.text == "" { box(height: 6.5mm) } else { text(size: 11pt, weight: "bold", f.text) },
+    if f.text == "" { box(height: 6.5mm) } else {
+      let said = text(size: 11pt, weight: "bold", f.text)
+      if f.at("href", default: none) == none { said } else { link(f.href, said) }
+    },
   )
   let cells = b.facts.map(entry)
   if calc.odd(cells.len()) { cells.push(([], [])) }
@@ -192,7 +195,7 @@ export const template = `
     // The line that leads on stays with the box that it leads to.
     let flow = { set par(leading: 1.5mm); stops.map(s => box[#s]).join(joint) + if stops.len() > 0 { sym.zws } + box(if stops.len() > 0 { joint } + end) }
     block(above: 1.4mm, below: 1mm, if w.verdict == "" { flow } else {
-      grid(columns: (16mm, 1fr), align: (left + horizon, left), text(size: 10.5pt, weight: "bold", w.verdict), flow)
+      grid(columns: (auto, 1fr), column-gutter: 2.5mm, align: (left + horizon, left), text(size: 10.5pt, weight: "bold", w.verdict), flow)
     })
   }
   if p.stop != "" { block(above: 1.4mm, below: 0.8mm, text(size: 10.5pt, weight: "bold", p.stop)) }
@@ -203,7 +206,8 @@ export const template = `
 #let limit-line(l, alone) = {
   let value = {
     if l.label != "" { text(size: 10.5pt, l.label); h(2.5mm) }
-    text(size: 15pt, weight: "bold", l.value)
+    // A figure stands large; a sentence no larger than it takes to be read at arm's length.
+    text(size: if l.value.clusters().len() > 36 { 12pt } else { 15pt }, weight: "bold", l.value)
     if l.also != "" { h(2.5mm); text(size: 10pt, l.also) }
   }
   if alone {

@@ -8,7 +8,7 @@ import { template } from './typst-template.ts';
  */
 export function typstOf(sheet: Sheet): string {
   const words = JSON.stringify(sheet, (key, value: unknown) =>
-    typeof value === 'string' && key !== 'svg' ? breakable(printable(value)) : value,
+    typeof value === 'string' && key !== 'svg' && key !== 'href' ? breakable(printable(value)) : value,
   );
   const code = JSON.stringify(qrSvg(sheet));
   return `#let sheet = json(bytes("${literal(words)}"))\n#let code = json(bytes("${literal(code)}"))\n${template}`;
