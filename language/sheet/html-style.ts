@@ -55,6 +55,7 @@ header dl div,.for div{break-inside:avoid}
 .picture{max-width:100%;margin:2mm 0}
 .picture svg{display:block;width:100%;height:auto}
 .pictures{display:flex;flex-wrap:wrap;gap:3mm}
+.pages+.pages,.pages+.watermark+.pages{break-before:page}
 .own-page{break-before:page}
 .way{display:flex;flex-wrap:wrap;gap:1.5mm 5mm;align-items:stretch;margin-top:1.2mm}
 .way .verdict{align-self:center;min-width:14mm}

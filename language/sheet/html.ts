@@ -41,26 +41,40 @@ export const closedPolicy = "default-src 'none'; style-src 'unsafe-inline'; font
  * `data-source-line` (zero-based) and `data-source-file`.
  */
 export function htmlOf(sheet: Sheet, options: HtmlOptions = {}): string {
+  return documentOf([sheet], sheet.title, options);
+}
+
+/** Several sheets as one page, each beginning on a new sheet of paper. Ids have the place of the sheet before them. */
+export function htmlOfAll(sheets: readonly [Sheet, ...Sheet[]], title: string, options: HtmlOptions = {}): string {
+  return documentOf(sheets, title, options);
+}
+
+function documentOf(sheets: readonly [Sheet, ...Sheet[]], title: string, options: HtmlOptions): string {
   const policy = options.policy === undefined ? closedPolicy : options.policy;
+  const [first] = sheets;
   return `<!doctype html>
-<html lang="${sheet.language}">
+<html lang="${first.language}">
 <head>
 <meta charset="utf-8">
 ${policy === null ? '' : `<meta http-equiv="Content-Security-Policy" content="${escaped(policy)}">\n`}<meta name="viewport" content="width=device-width">
-<title>${escaped(sheet.title)}</title>
-<style>${styleOf(sheet, options.fonts ?? [])}</style>
+<title>${escaped(title)}</title>
+<style>${styleOf(first, options.fonts ?? [])}</style>
 </head>
 <body>
-${sheet.watermark === null ? '' : `<div class="watermark" aria-hidden="true">${escaped(sheet.watermark)}</div>\n`}<table class="pages" role="presentation">
-<thead><tr><td>${head(sheet)}</td></tr></thead>
-<tfoot><tr><td>${foot(sheet)}</td></tr></tfoot>
-<tbody><tr><td><main>
-${sheet.blocks.map(block).join('\n')}
-</main></td></tr></tbody>
-</table>
+${sheets.map((sheet, index) => pagesOf(sheet, sheets.length === 1 ? '' : `${index + 1}-`)).join('\n')}
 </body>
 </html>
 `;
+}
+
+function pagesOf(sheet: Sheet, prefix: string): string {
+  return `${sheet.watermark === null ? '' : `<div class="watermark" aria-hidden="true">${escaped(sheet.watermark)}</div>\n`}<table class="pages" role="presentation">
+<thead><tr><td>${head(sheet)}</td></tr></thead>
+<tfoot><tr><td>${foot(sheet)}</td></tr></tfoot>
+<tbody><tr><td><main>
+${sheet.blocks.map((one) => block(one, prefix)).join('\n')}
+</main></td></tr></tbody>
+</table>`;
 }
 
 /** Author's text in markup or in an attribute. */
@@ -85,7 +99,7 @@ function foot(sheet: Sheet): string {
   return `<footer>${aid}<p>${escaped(sheet.foot)}</p></footer>`;
 }
 
-function block(one: Block): string {
+function block(one: Block, prefix: string): string {
   switch (one.kind) {
     case 'heading':
       return `<h2 class="section">${escaped(one.text)}</h2>`;
@@ -94,17 +108,17 @@ function block(one: Block): string {
     case 'facts':
       return `<dl class="for">${one.facts.map(entry).join('\n')}</dl>`;
     case 'route':
-      return route(one);
+      return route(one, prefix);
     case 'drawing':
       return `<section class="drawing">${one.title === '' ? '' : `<h2>${escaped(one.title)}</h2>`}${drawing(one)}</section>`;
     case 'table':
       return table(one);
     case 'place':
-      return place(one);
+      return place(one, prefix);
     case 'caution':
       return caution(one);
     case 'step':
-      return step(one);
+      return step(one, prefix);
     case 'grid':
       return `<section class="close">${one.title === '' ? '' : `<h3>${escaped(one.title)}</h3>`}${one.grids.map(grid).join('')}</section>`;
   }
@@ -116,9 +130,9 @@ function entry({ label, text, href }: Fact): string {
   return `<div><dt>${escaped(label)}</dt> <dd${text === '' ? ' class="fill"' : ''}>${said}</dd></div>`;
 }
 
-function route({ title, stops }: RouteBlock): string {
+function route({ title, stops }: RouteBlock, prefix: string): string {
   const stop = ({ station, stages }: RouteBlock['stops'][number]) =>
-    `<li>${station === '' ? '' : `<b>${escaped(station)}</b> `}${stages.map((stage) => `<a href="#stage-${escaped(stage.number)}"><span class="number">${escaped(stage.number)}</span> ${escaped(stage.title)}</a>`).join(' ')}</li>`;
+    `<li>${station === '' ? '' : `<b>${escaped(station)}</b> `}${stages.map((stage) => `<a href="#${escaped(`${prefix}stage-${stage.number}`)}"><span class="number">${escaped(stage.number)}</span> ${escaped(stage.title)}</a>`).join(' ')}</li>`;
   return `<section class="route"><h2>${escaped(title)}</h2><ol>${stops.map(stop).join(' ')}</ol></section>`;
 }
 
@@ -127,13 +141,13 @@ function drawing({ svg, alt, width }: Drawing): string {
   return `<div class="picture" role="img" aria-label="${escaped(alt)}" style="width:${width}mm">${svg}</div>`;
 }
 
-function fail({ lead, ways, stop }: FailPath): string {
+function fail({ lead, ways, stop }: FailPath, prefix: string): string {
   const box = (name: string) => `<span class="try"><small>${escaped(name)}</small></span>`;
   const part = ({ verdict, stops, end }: FailPath['ways'][number]) =>
     `<div class="way">${verdict === '' ? '' : `<b class="verdict">${escaped(verdict)}</b> `}${stops
       .map(
         ({ number, target, title, tries, boxes }) =>
-          `<div class="stop"><p>${target === '' ? `<b>${escaped(number)}</b>` : `<a href="#${escaped(target)}">${escaped(number)}</a>`} ${escaped(title)}</p> <p class="tries"><span>${escaped(tries)}</span> ${boxes.map(box).join(' ')}</p></div> `,
+          `<div class="stop"><p>${target === '' ? `<b>${escaped(number)}</b>` : `<a href="#${escaped(prefix + target)}">${escaped(number)}</a>`} ${escaped(title)}</p> <p class="tries"><span>${escaped(tries)}</span> ${boxes.map(box).join(' ')}</p></div> `,
       )
       .join('')}<div class="stop end"><p>${escaped(end)}</p> <p class="tries">${box('')}</p></div></div>`;
   return `<div class="fail"><p><b>${escaped(lead)}</b></p>${ways.map(part).join('')}${stop === '' ? '' : `<p><b>${escaped(stop)}</b></p>`}</div>`;
@@ -149,18 +163,18 @@ function table({ title, columns, rows, ownPage }: TableBlock): string {
 <tbody>${rows.map((row) => `<tr>${row.map(cell).join(' ')}</tr>`).join('\n')}</tbody></table>`;
 }
 
-function place({ form, id, number, title, facts, line }: PlaceBlock): string {
+function place({ form, id, number, title, facts, line }: PlaceBlock, prefix: string): string {
   const level = form === 'stage' ? 'h2' : 'h3';
-  return `<section class="place" id="${escaped(id)}"${where(line)}><${level}><span class="number">${escaped(number)}</span> ${escaped(title)}</${level}>${factList(facts)}</section>`;
+  return `<section class="place" id="${escaped(prefix + id)}"${where(line)}><${level}><span class="number">${escaped(number)}</span> ${escaped(title)}</${level}>${factList(facts)}</section>`;
 }
 
 function caution({ word, label, text, short }: CautionBlock): string {
   return `<p class="caution ${word.toLowerCase()}${short ? ' short' : ''}" role="note"><b>${escaped(label)}</b> <span>${escaped(text)}</span></p>`;
 }
 
-function step(one: StepBlock): string {
-  const label = `${one.id}-text`;
-  return `<section class="step${one.gate ? ' gate' : ''}" id="${escaped(one.id)}"${where(one.line)} aria-labelledby="${escaped(label)}">
+function step(one: StepBlock, prefix: string): string {
+  const label = `${prefix}${one.id}-text`;
+  return `<section class="step${one.gate ? ' gate' : ''}" id="${escaped(prefix + one.id)}"${where(one.line)} aria-labelledby="${escaped(label)}">
 ${one.cautions.map(caution).join('\n')}
 <div class="row"><p class="number">${escaped(one.number)}</p> <div class="words"><p id="${escaped(label)}">${one.only === null ? '' : `<b class="only">${escaped(one.only)}</b> `}${spans(one.sentence)}</p>
 ${limits(one.limits)}
@@ -169,7 +183,7 @@ ${one.drawings.length === 0 ? '' : `<div class="pictures">${one.drawings.map(dra
 ${factList(one.facts)}</div></div>
 ${one.grids.map(grid).join('\n')}
 ${one.lines.length === 0 ? '' : `<div class="lines">${one.lines.map((line) => `<p><span>${escaped(line)}</span> <span class="line"></span></p>`).join(' ')}</div>`}
-${one.fail === null ? '' : fail(one.fail)}
+${one.fail === null ? '' : fail(one.fail, prefix)}
 ${one.notes.map((note) => `<p class="note"><b>${escaped(note.label)}</b> ${escaped(note.text)}</p>`).join('\n')}
 </section>`;
 }

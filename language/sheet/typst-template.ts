@@ -1,5 +1,5 @@
 /**
- * The page in Typst. It sets what `sheet` holds and adds no word of its own. Sizes: step text 11 pt, values 15 pt
+ * The page in Typst. It sets what `sheets` holds, one after the other, and adds no word of its own. Sizes: step text 11 pt, values 15 pt
  * bold, boxes 9 mm high; lines no finer than 0.5 pt, so that they live through a bad copy.
  */
 export const template = `
@@ -9,8 +9,8 @@ export const template = `
 #let rule = 1pt + black
 #let heavy = 2.5pt + black
 
-#set document(title: sheet.title, date: none)
-#set text(font: fonts, fallback: false, size: 11pt, lang: sheet.language, hyphenate: false, fill: black)
+#set document(title: title, date: none)
+#set text(font: fonts, fallback: false, size: 11pt, lang: sheets.first().language, hyphenate: false, fill: black)
 #set par(leading: 0.5em, spacing: 0.6em, justify: false)
 #show heading: set text(size: 13pt, weight: "bold")
 #show heading: set block(above: 0pt, below: 0pt)
@@ -30,7 +30,7 @@ export const template = `
 
 // ---- head and foot of each page --------------------------------------------------------------------------
 
-#let qr = image(bytes(code), format: "svg", width: 17mm, alt: sheet.header.qr.alt)
+#let qr(sheet) = image(bytes(sheet.code), format: "svg", width: 17mm, alt: sheet.header.qr.alt)
 
 // A line to write on is as long as a name; all else takes the room that it needs, and is broken only where it fills a line.
 #let head-fact(f) = box({
@@ -40,7 +40,7 @@ export const template = `
   if f.text == "" { box(width: 34mm, height: 8.5pt, stroke: (bottom: hair)) } else { strong(f.text) }
 })
 
-#let page-head = grid(
+#let page-head(sheet) = grid(
   columns: (1fr, auto, 17mm), column-gutter: 4mm, align: (left + horizon, right + horizon, right + horizon),
   {
     par(leading: 0.5em)[#text(size: 10pt, sheet.header.subtitle, tracking: 0.06em)#h(3mm)#text(size: 14pt, weight: "bold", sheet.header.title)]
@@ -49,12 +49,12 @@ export const template = `
   },
   stack(spacing: 2mm,
     ..if sheet.header.alarm != none { (box(stroke: heavy, inset: (x: 2mm, y: 1.4mm), text(size: 12pt, weight: "bold", sheet.header.alarm)),) } else { () },
-    text(size: 10.5pt, weight: "bold", context [#sheet.pageWords.page #counter(page).display() #sheet.pageWords.of #counter(page).final().first()]),
+    text(size: 10.5pt, weight: "bold", context [#sheet.pageWords.page #counter(page).display() #sheet.pageWords.of #counter(page).at(query(sheet.end).first().location()).first()]),
   ),
-  qr,
+  qr(sheet),
 )
 
-#let page-foot = context {
+#let page-foot(sheet) = context {
   let here-page = here().page()
   let pressed = query(<pressure>).any(m => m.location().page() == here-page)
   set text(size: 9pt)
@@ -186,10 +186,10 @@ export const template = `
 }
 
 // Boxes joined by a line, on as many lines as they take: what is followed with a finger.
-#let fail-path(p) = {
+#let fail-path(p, prefix) = {
   block(above: 2mm, below: 1.4mm, text(size: 10.5pt, weight: "bold", p.lead))
   for w in p.ways {
-    let stops = w.stops.map(s => stop-box((head: [#if s.target == "" { strong(s.number) } else { link(label(s.target), strong(s.number)) }#h(0.5em)#s.title], tries: s.tries, boxes: s.boxes), rule))
+    let stops = w.stops.map(s => stop-box((head: [#if s.target == "" { strong(s.number) } else { link(label(prefix + s.target), strong(s.number)) }#h(0.5em)#s.title], tries: s.tries, boxes: s.boxes), rule))
     let end = stop-box((head: strong(w.end), tries: "", boxes: ("",)), 2pt + black)
     let joint = box(height: 8mm, align(horizon, line(length: 4mm, stroke: 1.5pt + black)))
     // The line that leads on stays with the box that it leads to.
@@ -265,7 +265,7 @@ export const template = `
     )
     s.grids.map(boxes).join()
     if s.lines.len() > 0 { pad(left: 13mm, write-lines(s.lines)) }
-    if s.fail != none { pad(left: 13mm, fail-path(s.fail)) }
+    if s.fail != none { pad(left: 13mm, fail-path(s.fail, s.prefix)) }
     if s.notes.len() > 0 { pad(left: 13mm, block(above: 1.8mm, below: 0.8mm, stack(spacing: 1.4mm, ..s.notes.map(note)))) }
   },
 )
@@ -277,7 +277,7 @@ export const template = `
 }
 
 #let place-head(b) = block(width: 100%, above: 8mm, below: 2mm, sticky: true, breakable: false, stroke: (top: heavy), inset: (top: 2.2mm, bottom: 0.6mm), {
-  [#heading(level: if b.form == "stage" { 1 } else { 2 }, text(size: 17pt)[#b.number#h(0.7em)#b.title])#label(b.id)]
+  [#heading(level: if b.form == "stage" { 1 } else { 2 }, text(size: 17pt)[#b.number#h(0.7em)#b.title])#label(b.prefix + b.id)]
   v(2mm, weak: true)
   facts(b.facts, size: 10.5pt)
 })
@@ -301,24 +301,34 @@ export const template = `
 // ---- page ------------------------------------------------------------------------------------------------
 
 #let margins = (left: 14mm, right: 10mm, bottom: 24mm)
-#context {
+// Headings of the second level where several sheets are one document: each has its own above them.
+#let traveler(sheet, several) = context {
   let page-width = if sheet.paper == "a4" { 210mm } else { 215.9mm }
   let page-height = if sheet.paper == "a4" { 297mm } else { 279.4mm }
-  let head-height = measure(block(width: page-width - margins.left - margins.right, page-head)).height
+  let head-height = measure(block(width: page-width - margins.left - margins.right, page-head(sheet))).height
   set page(
     paper: if sheet.paper == "a4" { "a4" } else { "us-letter" },
     margin: (..margins, top: head-height + 14mm),
-    header: block(width: 100%, stroke: (bottom: rule), inset: (bottom: 2mm), page-head),
+    header: block(width: 100%, stroke: (bottom: rule), inset: (bottom: 2mm), page-head(sheet)),
     header-ascent: 4mm,
-    footer: page-foot,
+    footer: page-foot(sheet),
     footer-descent: 3mm,
     background: if sheet.watermark != none { rotate(-50deg, text(size: 150pt, weight: "bold", fill: luma(222), sheet.watermark)) },
   )
+  counter(page).update(1)
+  if several { hide(place(heading(level: 1, sheet.title))) }
+  set heading(offset: if several { 1 } else { 0 })
   let area = (width: page-width - margins.left - margins.right, height: page-height - margins.bottom - head-height - 14mm)
   // The last step of a stage stays with the boxes that close it.
   for (at, b) in sheet.blocks.enumerate() {
     let after = sheet.blocks.at(at + 1, default: none)
-    show-block((..b, area: area, last: after != none and after.kind == "grid"))
+    show-block((..b, prefix: sheet.prefix, area: area, last: after != none and after.kind == "grid"))
   }
+  [#metadata(none)#sheet.end]
+}
+
+#for (at, s) in sheets.enumerate() {
+  let prefix = str(at + 1) + "-"
+  traveler((..s, prefix: prefix, code: codes.at(at), end: label(prefix + "end")), sheets.len() > 1)
 }
 `;
