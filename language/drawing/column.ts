@@ -125,6 +125,16 @@ export function nameLines(
     if (broken.cut) cut.push(text);
     return broken.lines.map((line) => ({ text: line, bold }));
   };
+  const heading = (): TextLine[] => {
+    const whole = brokenText(facts.heading(part), true, width, density.titleLines);
+    if (!whole.cut) return whole.lines.map((text) => ({ text, bold: true }));
+    cut.push(facts.heading(part));
+    // How many there are is not what is cut.
+    const count = facts.count(part);
+    const room = width - (count === '' ? 0 : widthOf(count, true));
+    const lines = brokenText(facts.drawn.title(part), true, room, density.titleLines).lines;
+    return lines.map((text, index) => ({ text: index + 1 === lines.length ? text + count : text, bold: true }));
+  };
   const more = density.detailLines;
   const details: (TextLine & { readonly most: number })[] = [
     // Where it stands straight on what it rests on, the picture says it.
@@ -139,7 +149,7 @@ export function nameLines(
   const all = [...details, ...leftHand, ...ties].filter(({ text }) => text !== '');
   cut.push(...all.filter(({ most }) => most === 0).map(({ text }) => text));
   return [
-    ...take(facts.heading(part), true, density.titleLines),
+    ...heading(),
     ...all.filter(({ most }) => most > 0).flatMap(({ text, bold, most }) => take(text, bold, most)),
   ];
 }
@@ -329,12 +339,11 @@ function sidesOf(
   const { relations } = facts;
   const at = new Map(placed.map((one) => [one.part, one]));
   const sides: Side[] = [];
-  const linesOf = (texts: readonly string[]): TextLine[] =>
-    texts.flatMap((text) => {
-      const broken = brokenText(text, false, measures.sideWidth, density.sideLines);
-      if (broken.cut) cut.push(text);
-      return broken.lines.map((line) => ({ text: line, bold: false }));
-    });
+  const linesOf = (text: string, most: number): TextLine[] => {
+    const broken = brokenText(text, false, measures.sideWidth, most);
+    if (broken.cut) cut.push(text);
+    return broken.lines.map((line) => ({ text: line, bold: false }));
+  };
   const rows = items.flatMap((item) =>
     item.kind === 'row' ? [[item.row.part, ...item.row.inner].map(({ name }) => name)] : [],
   );
@@ -375,7 +384,7 @@ function sidesOf(
     sides.push({
       role: 'face',
       of: [face.id],
-      lines: linesOf(facts.face(face, isNext ? null : other)),
+      lines: linesOf(facts.face(face, isNext ? null : other).join(', '), density.sideLines + 1),
       anchor: { x: (up ? spot.upper : spot.lower)[0]![0], y },
     });
   }
@@ -389,7 +398,7 @@ function sidesOf(
       sides.push({
         role: 'port',
         of: [port.name],
-        lines: linesOf([facts.port(port)]),
+        lines: linesOf(facts.port(port), density.sideLines),
         anchor: { x: outer.x - stubLength - (port.under === null && !port.openInTransit ? 1.3 : 0), y },
       });
     }

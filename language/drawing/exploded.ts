@@ -17,7 +17,7 @@ import { type Drawing, lineHeight } from './drawing.ts';
 import { explodedAlt } from './exploded-alt.ts';
 import { Facts } from './facts.ts';
 import { onceEach } from './once-each.ts';
-import { type Joined, joined, reserve } from './page.ts';
+import { headRoom, type Joined, joined, reserve } from './page.ts';
 import { settable } from './settable.ts';
 import { shares } from './silhouette.ts';
 import { type Stack, stacksOf } from './stacks.ts';
@@ -133,10 +133,10 @@ function setPage(plan: Plan, mayBeOne: boolean): Page {
   return page!;
 }
 
-/** Millimetres of height that a break in the midst of a stack must save. */
-const breakCost = 14;
+/** What a break in the midst of a stack costs, and each millimetre over the height, in millimetres of height. */
+const costs = { within: 80, over: 10 } as const;
 
-/** The row that begins the second column: so that both are about as high, better between two stacks than within one. */
+/** The row that begins the second column: better between two stacks than within one, then so that both are about as high. */
 function breakOf(plan: Plan, density: Density): number | null {
   const { entries } = plan;
   let best: { at: number | null; cost: number } = { at: null, cost: Number.POSITIVE_INFINITY };
@@ -144,8 +144,9 @@ function breakOf(plan: Plan, density: Density): number | null {
   for (let at = 1; at < entries.length; at++) {
     const columns = [entries.slice(0, at), entries.slice(at)];
     const { measures } = widthsOf(plan, scene, columns, [1, 1]);
-    const heights = columns.map((some, index) => columnFor(scene, some, measures[index]!).height);
-    const cost = Math.max(...heights) + (entries[at]!.isFirst ? 0 : breakCost);
+    const height = Math.max(...columns.map((some, index) => columnFor(scene, some, measures[index]!).height));
+    const over = Math.max(0, height + headRoom - plan.maxHeight);
+    const cost = height + (entries[at]!.isFirst ? 0 : costs.within) + over * costs.over;
     if (cost < best.cost) best = { at, cost };
   }
   return best.at;
@@ -240,12 +241,12 @@ function widthsOf(plan: Plan, scene: Scene, columns: readonly (readonly Entry[])
   const isOne = columns.length === 1;
   const shapeWidth = isOne ? 40 : 20;
   const needs = columns.map((entries, index) => {
-    const sideWidth = sideWidthOf(scene, entries, isOne ? 46 : 22);
+    const sideWidth = sideWidthOf(scene, entries, isOne ? 52 : 22);
     const left = sideWidth > 0 ? sideWidth + reserve.left : 2;
     return {
       sideWidth,
       left,
-      fixed: left + shapeWidth + reserve.right + lanes[index]! * reserve.lane,
+      fixed: left + shapeWidth + reserve.right + (lanes[index]! > 0 ? reserve.tie + lanes[index]! * reserve.lane : 0),
       names: Math.max(18, naturalNames(scene, entries)),
     };
   });
@@ -296,10 +297,10 @@ function sideWidthOf({ facts, density }: Scene, entries: readonly Entry[], most:
     ...facts.relations
       .faces(part)
       .filter((face) => face.finish !== null || face.guardedBy !== null)
-      .flatMap((face) => facts.face(face, partOfFace(family.faces, face.meets))),
+      .map((face) => facts.face(face, partOfFace(family.faces, face.meets)).join(', ')),
     ...facts.relations.ports(part).map((port) => facts.port(port)),
   ]);
-  const lines = texts.flatMap((text) => brokenText(text, false, most, density.sideLines).lines);
+  const lines = texts.flatMap((text) => brokenText(text, false, most, density.sideLines + 1).lines);
   return Math.max(0, ...lines.map((line) => widthOf(line, false)));
 }
 

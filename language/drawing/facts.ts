@@ -21,8 +21,13 @@ export class Facts {
 
   /** `Valve holder × 6`. */
   heading(part: string): string {
+    return `${this.drawn.title(part)}${this.count(part)}`;
+  }
+
+  /** Behind the title of what is drawn once and there more often; else empty. It does not part from the last word. */
+  count(part: string): string {
     const count = this.drawn.counts.get(part) ?? 1;
-    return count === 1 ? this.drawn.title(part) : `${this.drawn.title(part)}\u00a0${unbroken(this.words.times(count))}`;
+    return count === 1 ? '' : `\u00a0${unbroken(this.words.times(count))}`;
   }
 
   /** A part's title inside a line. */

@@ -1,3 +1,4 @@
+import { brokenText } from './broken-text.ts';
 import type { Column, Item, Measures, PlacedName, Side } from './column.ts';
 import { type Drawing, type Label, lineHeight, type Mark, midline, type Point, weights } from './drawing.ts';
 import { strokes } from './lines.ts';
@@ -7,8 +8,13 @@ import { lanesOf, type Span, type Tie } from './ties.ts';
 import type { DrawingWords } from './words.ts';
 
 /** Millimetres kept for leaders at both sides of the shapes, and for each lane of tie lines. */
-export const reserve = { left: 10, right: 5.5, lane: 5.6 } as const;
+export const reserve = { left: 10, right: 5.5, tie: 2.4, lane: 5.6 } as const;
 const edge = 1;
+/** Over a column of which the stack goes on in the next, and under the last shape of each. */
+const onward = 2 * lineHeight + 4;
+const under = 2.2;
+/** Most that a page is higher than its columns. */
+export const headRoom = onward + 2 * edge + under;
 const sideGap = 1;
 
 /** Columns that are to stand on one page, with what is drawn over them. */
@@ -33,15 +39,17 @@ type Made = Pick<Drawing, 'height' | 'marks' | 'labels' | 'shortened'> & {
 /** Puts columns on one ground line, and adds axes, leaders, side texts and tie lines. */
 export function joined(page: Joined, mostLanes: number): Made {
   const { columns, offsets } = page;
-  const head = columns.map((_, index) => (index === 0 && page.goesOn !== null ? lineHeight + 5 : 3));
-  const height = Math.max(...columns.map((column, index) => column.height + head[index]!)) + 2 * edge + 2.2;
+  const head = columns.map((_, index) => (index === 0 && page.goesOn !== null ? onward : 3));
+  const word = Math.max(0, ...page.ties.map(({ kind }) => widthOf(page.words[kind], false)));
+  const tallest = Math.max(...columns.map((column, index) => column.height + head[index]!));
+  const height = Math.max(tallest + under, word) + 2 * edge;
   const marks: Mark[] = [];
   const labels: Label[] = [];
   const failed: Tie[] = [];
   columns.forEach((column, index) => {
     const x = offsets[index]!;
     const measures = page.measures[index]!;
-    const y = height - edge - 2.2 - column.height;
+    const y = height - edge - under - column.height;
     const isOpen = index === 0 && page.goesOn !== null;
     marks.push(...axes(column, page.items[index]!, measures, isOpen).map((mark) => moved(mark, x, y)));
     marks.push(...column.marks.map((mark) => moved(mark, x, y)));
@@ -54,12 +62,17 @@ export function joined(page: Joined, mostLanes: number): Made {
     labels.push(...sides.labels);
     marks.push(...sides.leaders);
     if (isOpen) {
-      const width = widthOf(page.goesOn!, false);
+      const lines = page.goesOn === null ? [] : onwardLines(page.goesOn, measures);
       labels.push({
         role: 'onward',
         of: [],
-        lines: [{ text: page.goesOn!, bold: false }],
-        box: { x: x + measures.names, y: y - 5 - lineHeight / 2 - 1, width, height: lineHeight },
+        lines: lines.map((text) => ({ text, bold: false })),
+        box: {
+          x: x + measures.names,
+          y: y - 4 - lines.length * lineHeight,
+          width: Math.max(...lines.map((line) => widthOf(line, false))),
+          height: lines.length * lineHeight,
+        },
         align: 'left',
         turned: false,
       });
@@ -73,6 +86,8 @@ export function joined(page: Joined, mostLanes: number): Made {
   const shortened = [...new Set(columns.flatMap(({ cut }) => cut))];
   return { height, marks, labels, shortened, failed };
 }
+
+const onwardLines = (text: string, { namesWidth }: Measures) => brokenText(text, false, namesWidth, 2).lines;
 
 /** Centre lines of the stacks of a column; the last one of an open column ends in an arrow. */
 export function axes(column: Column, items: readonly Item[], measures: Measures, isOpen: boolean): Mark[] {
@@ -179,7 +194,7 @@ function tieLines(
       return { x: box.x + widthOf(first.text, first.bold) + 1.2, y };
     });
     const ticks = ends.map(({ y }) => y);
-    const word = tie.kind === 'matched' ? words.matched : words.balanced;
+    const word = words[tie.kind];
     const length = widthOf(word, false);
     const [low, high] = [Math.min(...ticks), Math.max(...ticks)];
     const centre = Math.min(height - edge - length / 2, Math.max(edge + length / 2, (low + high) / 2));
@@ -195,7 +210,7 @@ function tieLines(
     0,
     ...names
       .filter(({ box }) => made.some(({ span }) => box.y < span.to && span.from < box.y + box.height))
-      .map(({ box }) => box.x + box.width + 1.5),
+      .map(({ box }) => box.x + box.width + 1.2 + reserve.tie - 0.6),
   );
   const lanes = lanesOf(
     made.map(({ span }) => span),
