@@ -318,6 +318,17 @@ test('a name leads to its declaration and says what it is', async () => {
   expect(await session.ask('textDocument/hover', document, 'slac')).toBeNull();
 });
 
+test('shows a family taken apart where its name stands', async () => {
+  const session = await begun();
+  const document = await session.open('procedure.rebuild', procedureText);
+  const name = /for (\S+) at/u.exec(procedureText)![1]!;
+  const hover = await session.ask<Hover>('textDocument/hover', document, `for ${name.slice(0, -1)}`);
+  const { value } = hover.contents as { value: string };
+  const [, alt, data] = /!\[(.*)\]\(data:image\/svg\+xml;base64,([^|]+)\|width=\d+\)/u.exec(value)!;
+  expect(alt).toMatch(/taken apart/u);
+  expect(Buffer.from(data!, 'base64').toString()).toMatch(/^<svg [\s\S]*Nozzle nut[\s\S]*<\/svg>/u);
+});
+
 test('shows the sheet, and prints it as a draft only while there are errors', async () => {
   const session = await begun();
   const uri = session.uri('procedure.rebuild');

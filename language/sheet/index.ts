@@ -1,3 +1,4 @@
+export { familySvg } from './drawings.ts';
 export { type FontFace, type HtmlOptions, htmlOf, htmlOfAll } from './html.ts';
 export type * from './model.ts';
 export type { SheetOptions } from './setting.ts';

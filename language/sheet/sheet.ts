@@ -4,6 +4,7 @@ import type { Words } from '../words/index.ts';
 import { attemptGrids, unitGrids } from './boxes.ts';
 import { fullCaution, ownCaution } from './cautions.ts';
 import { concessionsTable } from './concessions.ts';
+import { drawingsOf } from './drawings.ts';
 import { repairWords } from './fail-path.ts';
 import { documentTitle, factsOf, headerOf, shortHash } from './header.ts';
 import { acceptanceText, fluidsTable, numberTitles, renewTable, toolsTable, unitsTable } from './lists.ts';
@@ -94,6 +95,7 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
     toolsTable(setting),
     acceptanceText(setting),
     fluidsTable(setting),
+    ...drawingsOf(setting),
     ...procedure.hazards.map((one) => ownCaution(words, one)),
     ...stages,
     setPage(setting),

@@ -78,6 +78,8 @@ const textOf = (spans: readonly Span[]) => spans.map(({ text }) => text).join(''
 const untranslated: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   es: {
     document: 'names only',
+    'drawing.times': 'a sign and a count',
+    'drawing.stage': 'a colon and names',
     'pieces.more': 'a colon and a name',
     'pieces.counted': 'names and brackets',
     'findings.error': 'the same word',
@@ -85,6 +87,8 @@ const untranslated: Readonly<Record<string, Readonly<Record<string, string>>>> =
   },
   de: {
     document: 'names only',
+    'drawing.times': 'a sign and a count',
+    'drawing.stage': 'a colon and names',
     'pieces.more': 'a colon and a name',
     'pieces.counted': 'names and brackets',
     'header.revision': 'the same word',
