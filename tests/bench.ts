@@ -3,13 +3,15 @@
  * `npm run bench`; CHROMIUM names the browser to measure against.
  */
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Checker } from '../language/check.ts';
 import { parse } from '../language/grammar/parse.ts';
 import { replay } from '../language/replay/replay.ts';
 import { resolve } from '../language/resolve/resolve.ts';
+import { sheetOf } from '../language/sheet/index.ts';
+import { pdfOf } from '../server/print/pdf.ts';
 import { libraryFiles, root } from './library.ts';
 
 const files = libraryFiles();
@@ -101,6 +103,43 @@ if (!existsSync(browser) || !existsSync(program)) {
     'check and print of the demo job, cold, over Chromium printing the same sheet',
     typeset / printed,
     `${ms(typeset)} over ${ms(printed)}`,
+  );
+  // The same span: a sheet that is made already, to a file, each in a process of its own.
+  const { jobs, procedures } = new Checker().check(files);
+  const job = jobs.find(({ name }) => name === '2207')!;
+  const { procedure } = procedures.find((one) => one.procedure.name === job.procedure.name)!;
+  const options = { job, number: null, paper: 'a4', draft: false, findings: [], hash: '' } as const;
+  const sheet = sheetOf(procedure, options);
+  writeFileSync(join(to, 'sheet.json'), JSON.stringify(sheet));
+  const alone = middle(
+    3,
+    () =>
+      void spawnSync(process.execPath, ['tests/bench-pdf.ts', join(to, 'sheet.json'), join(to, 'alone.pdf')], {
+        cwd: root,
+      }),
+  );
+  say(
+    'sheet to PDF, cold, over Chromium printing the same sheet (aim 0.25)',
+    alone / printed,
+    `${ms(alone)} over ${ms(printed)}`,
+  );
+  const first = middle(1, () => void pdfOf([sheet]));
+  const again = middle(9, () => void pdfOf([sheetOf(procedure, { ...options, hash: String(edits++) })]));
+  say('the next sheet of the same process over the first', again / first, `${ms(again)} over ${ms(first)}`);
+  const rss = () => process.memoryUsage().rss;
+  const printSome = async (count: number) => {
+    for (let index = 0; index < count; index++) {
+      pdfOf([sheetOf(procedure, { ...options, hash: `${edits++}` })]);
+      await new Promise(setImmediate);
+    }
+    return rss();
+  };
+  const ten = await printSome(10);
+  const sixty = await printSome(50);
+  say(
+    'memory after 60 sheets over after 10',
+    sixty / ten,
+    `${(sixty / 1e6).toFixed(0)} MB over ${(ten / 1e6).toFixed(0)} MB`,
   );
   rmSync(to, { recursive: true, force: true });
 }

@@ -3,6 +3,7 @@ import type { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
 import type { Sheet } from '../../language/sheet/model.ts';
 import { typstOf } from '../../language/sheet/typst.ts';
 import { pdfFonts } from './fonts.ts';
+import { documentMade } from './native-memory.ts';
 
 /** A PDF and what could not be set as written. */
 export interface PdfSheet {
@@ -51,6 +52,7 @@ export function pdfOf(sheets: readonly [Sheet, ...Sheet[]], title = sheets[0].ti
     return { ...pdfBytes(typst, document), pages: document.numOfPages };
   } finally {
     typst.evictCache(keptRounds);
+    documentMade();
   }
 }
 
