@@ -120,8 +120,10 @@ export function attemptGrids(setting: Setting, repair: Repair): Grid[] {
       ? triesWithoutLimit
       : Math.min(Math.max(repair.tries, 1), mostTries);
   const own = shownSteps(setting, repair)
-    .filter((step) => step.verb === 'choose' || step.verb === 'measure')
-    .flatMap((step) => stepRows(setting, step, repair));
+    .filter((step) => step.verb !== 'test' && step.verb !== 'across')
+    .flatMap((step) =>
+      stepRows(setting, step, repair).map((row) => ({ ...row, label: `${step.number} ${row.label}` })),
+    );
   const { stages } = setting.procedure;
   // Tests of later stages have not been passed yet when the unit is sent here: they have their own boxes.
   const sends = stages.map((stage) =>

@@ -128,12 +128,13 @@ describe('boxes', () => {
       'on hold',
     ]);
   });
-  test('a repair has rows for each try, with shim out and in and the tests again', () => {
+  test('a repair has rows for each try, with what its steps record and the tests again', () => {
     const grids = attemptGrids(settingOf(procedure, { ...blank, job: jobOf(3) }), procedure.repairs[0]!);
     expect(grids.map(({ title }) => title)).toEqual(['Try 1', 'Try 2', 'Try 3']);
     expect(grids[0]!.rows).toEqual([
-      { label: 'Setting shim out', unit: 'mm' },
-      { label: 'Setting shim in', unit: 'mm' },
+      { label: 'R1.6 Setting shim out', unit: 'mm' },
+      { label: 'R1.6 Setting shim in', unit: 'mm' },
+      { label: 'R1.9 Torqued, tick', unit: '' },
       { label: 'Opening pressure', unit: 'bar' },
       { label: 'Back leak', unit: 's' },
       { label: 'Other tests passed', unit: '' },
