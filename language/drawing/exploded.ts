@@ -142,6 +142,9 @@ function breakOf(plan: Plan, density: Density): number | null {
   let best: { at: number | null; cost: number } = { at: null, cost: Number.POSITIVE_INFINITY };
   const scene: Scene = { ...plan.base, tieWords: new Map(), density };
   for (let at = 1; at < entries.length; at++) {
+    // Near the ends of a stack a break brings nothing.
+    const isMiddle = at >= entries.length / 4 && at <= (entries.length * 3) / 4;
+    if (!entries[at]!.isFirst && !isMiddle && entries.length > 3) continue;
     const columns = [entries.slice(0, at), entries.slice(at)];
     const { measures } = widthsOf(plan, scene, columns, [1, 1]);
     const height = Math.max(...columns.map((some, index) => columnFor(scene, some, measures[index]!).height));

@@ -1,16 +1,28 @@
 import { baseline, type Drawing, type Label, lineHeight, type Mark, millimetresPerPoint, textSize } from './drawing.ts';
+import { advanceOf, fontOf, widthOf } from './text-width.ts';
+
+export interface SvgOptions {
+  /** The family by which the sheet's text font is known where the drawing is put. */
+  readonly font?: string;
+  /**
+   * It is drawn by a browser, which finds a font for any sign by itself. A typesetter is told the font of each: for a sign that
+   * the named font lacks it would take one of the machine's, and some such signs end it (usvg 0.45: `removal index`).
+   */
+  readonly inBrowser?: boolean;
+}
 
 /**
  * A drawing as SVG, in millimetres. Attributes only, no style sheet and no foreign elements: typesetters and browsers draw
  * the same. The same drawing gives the same bytes.
  */
-export function svgOf(drawing: Drawing): string {
+export function svgOf(drawing: Drawing, options: SvgOptions = {}): string {
   const { width, height, alt } = drawing;
+  const { font = 'Atkinson Hyperlegible Next', inBrowser = false } = options;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${number(width)}mm" height="${number(height)}mm" viewBox="0 0 ${number(width)} ${number(height)}" role="img" aria-label="${escaped(alt)}" fill="none" stroke="#000" stroke-linecap="butt" stroke-linejoin="miter">`,
     ...drawing.marks.map(path),
-    `<g fill="#000" stroke="none" font-family="Atkinson Hyperlegible Next, sans-serif" font-size="${number(textSize * millimetresPerPoint)}">`,
-    ...drawing.labels.flatMap(texts),
+    `<g fill="#000" stroke="none" font-family="${escaped(font)}, sans-serif" font-size="${number(textSize * millimetresPerPoint)}">`,
+    ...drawing.labels.flatMap((label) => texts(label, inBrowser)),
     '</g>',
     '</svg>',
     '',
@@ -27,17 +39,46 @@ function path({ runs, closed, fill, weight, dash }: Mark): string {
   return `<path d="${d}"${colour}${line}${dashes}/>`;
 }
 
-function texts({ lines, box, align, turned }: Label): string[] {
-  return lines.map(({ text, bold }, index) => {
+function texts({ lines, box, align, turned }: Label, inBrowser: boolean): string[] {
+  return lines.flatMap(({ text, bold }, index) => {
     const along = index * lineHeight + baseline;
     // A turned block begins at the foot of its box, its first line leftmost.
-    const [x, y] = turned
-      ? [box.x + along, box.y + (align === 'left' ? box.height : 0)]
-      : [box.x + (align === 'left' ? 0 : box.width), box.y + along];
-    const anchor = align === 'right' ? ' text-anchor="end"' : '';
+    const [x, y] = turned ? [box.x + along, box.y + box.height] : [box.x, box.y + along];
     const turn = turned ? ` transform="rotate(-90 ${number(x)} ${number(y)})"` : '';
-    return `<text x="${number(x)}" y="${number(y)}"${bold ? ' font-weight="700"' : ''}${anchor}${turn}>${escaped(text)}</text>`;
+    const weight = bold ? ' font-weight="700"' : '';
+    const runs = inBrowser ? [{ text, isLent: false }] : fontRuns(text);
+    const isRight = align === 'right';
+    if (runs.length === 1 && isRight)
+      return `<text x="${number(x + box.width)}" y="${number(y)}"${weight} text-anchor="end"${family(runs[0]!.isLent)}>${escaped(runs[0]!.text)}</text>`;
+    // Each run stands for itself: within one text a typesetter tries all its letters in the font of each part.
+    let at = isRight ? x + box.width - widthOf(text, bold) : x;
+    return runs.map((run) => {
+      const one = `<text x="${number(at)}" y="${number(y)}"${weight}${turn}${family(run.isLent)}>${escaped(run.text)}</text>`;
+      at += advanceOf(run.text, bold);
+      return one;
+    });
   });
+}
+
+const family = (isLent: boolean) => (isLent ? ' font-family="DejaVu Sans, sans-serif"' : '');
+
+/** What stands for a sign that no font of the sheet has. */
+const noSign = '\ufffd';
+
+/** A line in runs of one font each; what shows nothing by itself goes where no font has it. */
+function fontRuns(text: string): { readonly text: string; readonly isLent: boolean }[] {
+  const runs: { text: string; isLent: boolean }[] = [];
+  for (const character of text) {
+    const font = fontOf(character);
+    if (font === null && /\p{Default_Ignorable_Code_Point}|\p{M}/u.test(character)) continue;
+    const last = runs.at(-1);
+    // A blank does not part what another font has on both sides of it.
+    const isLent = character === ' ' && last !== undefined ? last.isLent : font !== 'own';
+    const shown = font === null ? noSign : character;
+    if (last?.isLent === isLent) last.text += shown;
+    else runs.push({ text: shown, isLent });
+  }
+  return runs.length === 0 ? [{ text: '', isLent: false }] : runs;
 }
 
 /** Hundredths of a millimetre; no `-0`. */

@@ -1,19 +1,37 @@
-import { bold, regular } from './advances.ts';
+import { bold, boldSigns, lentRuns, regular, signs } from './advances.ts';
 import { millimetresPerPoint, textSize } from './drawing.ts';
 
 const table = (rows: typeof regular) =>
   new Map(rows.flatMap(([advance, characters]) => [...characters].map((one) => [one, advance] as const)));
-const advances = { regular: table(regular), bold: table(bold) };
+const own = table(regular);
+const advances = { regular: table([...signs, ...regular]), bold: table([...boldSigns, ...bold]) };
 
-/** Thousandths of an em for a sign that the text font lacks: wider than any letter of the font that lends it. */
-const unknown = 1600;
+/** The font that has a sign: that of all text, the second one that lends it, or none. */
+export function fontOf(character: string): 'own' | 'lent' | null {
+  if (own.has(character)) return 'own';
+  const point = character.codePointAt(0)!;
+  return lentRuns.some(([first, last]) => point >= first && point <= last) ? 'lent' : null;
+}
+
+/** Advances of a text without the room that `widthOf` keeps: where the next sign stands. Millimetres. */
+export function advanceOf(text: string, isBold: boolean): number {
+  return (thousandths(text, isBold) / 1000) * textSize * millimetresPerPoint;
+}
+
+/** Thousandths of an em for a sign that is not in the table: wider than any letter of the font that lends it. */
+const unknown = 2100;
 /** Some pairs stand a little further apart than their advances say; most stand closer. */
 const kerning = { share: 1.01, ends: 60 } as const;
 
 /** Width of a line in millimetres at the size of a drawing's text, never less than what is printed. */
 export function widthOf(text: string, isBold: boolean): number {
+  const sum = thousandths(text, isBold);
+  return sum === 0 ? 0 : ((sum * kerning.share + kerning.ends) / 1000) * textSize * millimetresPerPoint;
+}
+
+function thousandths(text: string, isBold: boolean): number {
   const known = isBold ? advances.bold : advances.regular;
   let sum = 0;
   for (const character of text) sum += known.get(character) ?? (/\p{M}/u.test(character) ? 0 : unknown);
-  return sum === 0 ? 0 : ((sum * kerning.share + kerning.ends) / 1000) * textSize * millimetresPerPoint;
+  return sum;
 }
