@@ -17,8 +17,9 @@ const fonts = {
   signs: font('dejavu-fonts-ttf/ttf/DejaVuSans.ttf'),
   boldSigns: font('dejavu-fonts-ttf/ttf/DejaVuSans-Bold.ttf'),
 };
-/** The second font lends what the first lacks; of it only what authors of this trade may write: Greek, Cyrillic, arrows. */
-const isLent = (point: number) => (point >= 0x386 && point <= 0x491) || (point >= 0x2190 && point <= 0x2199);
+/** The second font lends what the first lacks; of it only what authors of this trade may write: Greek, Cyrillic, arrows, and the sign for a missing one. */
+const isLent = (point: number) =>
+  (point >= 0x386 && point <= 0x491) || (point >= 0x2190 && point <= 0x2199) || point === 0xfffd;
 const isOwn = (point: number) => point >= 0x20 && point !== 0xffff;
 
 /** Characters by their advance in thousandths of an em, rounded up. */

@@ -39,7 +39,9 @@ export const densities: readonly Density[] = [
   { gap: 2.4, scale: 0.75, titleLines: 2, detailLines: 2, sideLines: 4 },
   { gap: 1.7, scale: 0.6, titleLines: 2, detailLines: 2, sideLines: 3 },
   { gap: 1.3, scale: 0.5, titleLines: 2, detailLines: 2, sideLines: 3 },
+  { gap: 1.3, scale: 0.5, titleLines: 2, detailLines: 2, sideLines: 2 },
   { gap: 1.3, scale: 0.5, titleLines: 2, detailLines: 1, sideLines: 2 },
+  { gap: 1.3, scale: 0.5, titleLines: 1, detailLines: 1, sideLines: 2 },
   { gap: 1.2, scale: 0.45, titleLines: 1, detailLines: 1, sideLines: 1 },
   { gap: 1.2, scale: 0.4, titleLines: 1, detailLines: 0, sideLines: 1 },
 ];
@@ -145,7 +147,7 @@ export function nameLines(
   ].map((text) => ({ text, bold: false, most: more }));
   const ties = (scene.tieWords.get(part) ?? []).map((text) => ({ text, bold: false, most: more > 1 ? 3 : more }));
   // Turned the wrong way it breaks: said apart, and with weight.
-  const leftHand = facts.leftHand(part).map((text) => ({ text, bold: true, most: Math.max(1, more) }));
+  const leftHand = facts.leftHand(part).map((text) => ({ text, bold: true, most: 2 }));
   const all = [...details, ...leftHand, ...ties].filter(({ text }) => text !== '');
   cut.push(...all.filter(({ most }) => most === 0).map(({ text }) => text));
   return [

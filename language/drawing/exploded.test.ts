@@ -77,7 +77,7 @@ describe('labels', () => {
     expect(ties.map(({ of, lines }) => `${lines[0]!.text}: ${of.join(', ')}`)).toEqual(['matched: nozzle, needle']);
   });
   it('count copies, and give a left-hand thread a line of its own', () => {
-    expect(labelText(drawnOf('six-row'), 'holder-1')).toBe('Valve holder × 6 | on gasket | M18x1.5, | 60 N·m ±5');
+    expect(labelText(drawnOf('six-row'), 'holder-1')).toBe('Valve holder × 6 | on gasket | M18x1.5, 60 N·m ±5');
     expect(labelText(drawnOf('long-cartridge'), 'nut')).toMatch(
       /^Shaft nut \| M6x0\.75, 60 N·m ±5 \| left-hand thread \|/u,
     );

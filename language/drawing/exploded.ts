@@ -160,12 +160,13 @@ function pageOf(plan: Plan, density: Density, breakAt: number | null): Page {
   const columns = breakAt === null ? [entries] : [entries.slice(0, breakAt), entries.slice(breakAt)];
   const columnAt = (part: string) => columns.findIndex((some) => partNames(some).includes(part));
   // A tie over two columns, or one for which there is no lane, is said in words.
+  const most = breakAt === null ? mostLanes.one : mostLanes.two;
   const inWords = new Set(ties.filter(({ parts }) => new Set(parts.map(columnAt)).size > 1));
   for (;;) {
     const scene: Scene = { ...plan.base, tieWords: tieWords(plan, [...inWords]), density };
     const drawnTies = ties.filter((tie) => !inWords.has(tie));
     const lanes = columns.map((_, index) =>
-      Math.min(mostLanes, drawnTies.filter(({ parts }) => columnAt(parts[0]!) === index).length),
+      Math.min(most, drawnTies.filter(({ parts }) => columnAt(parts[0]!) === index).length),
     );
     const { measures, offsets } = widthsOf(plan, scene, columns, lanes);
     const set = columns.map((some, index) => columnFor(scene, some, measures[index]!));
@@ -180,13 +181,14 @@ function pageOf(plan: Plan, density: Density, breakAt: number | null): Page {
       words: plan.base.facts.words,
       width: plan.width,
     };
-    const { failed, ...made } = joined(page, mostLanes);
+    const { failed, ...made } = joined(page, most);
     if (failed.length === 0) return made;
     for (const tie of failed) inWords.add(tie);
   }
 }
 
-const mostLanes = 3;
+/** In two columns the names need the room. */
+const mostLanes = { one: 3, two: 1 } as const;
 
 function tieWords(plan: Plan, ties: readonly Tie[]): Map<string, string[]> {
   const { facts } = plan.base;

@@ -1,5 +1,5 @@
 import { baseline, type Drawing, type Label, lineHeight, type Mark, millimetresPerPoint, textSize } from './drawing.ts';
-import { advanceOf, fontOf, widthOf } from './text-width.ts';
+import { advanceOf, fontOf, noSign, widthOf } from './text-width.ts';
 
 export interface SvgOptions {
   /** The family by which the sheet's text font is known where the drawing is put. */
@@ -61,9 +61,6 @@ function texts({ lines, box, align, turned }: Label, inBrowser: boolean): string
 }
 
 const family = (isLent: boolean) => (isLent ? ' font-family="DejaVu Sans, sans-serif"' : '');
-
-/** What stands for a sign that no font of the sheet has. */
-const noSign = '\ufffd';
 
 /** A line in runs of one font each; what shows nothing by itself goes where no font has it. */
 function fontRuns(text: string): { readonly text: string; readonly isLent: boolean }[] {

@@ -6,11 +6,14 @@ const table = (rows: typeof regular) =>
 const own = table(regular);
 const advances = { regular: table([...signs, ...regular]), bold: table([...boldSigns, ...bold]) };
 
+const lent = new Set(
+  lentRuns.flatMap(([first, last]) => Array.from({ length: last - first + 1 }, (_, index) => first + index)),
+);
+
 /** The font that has a sign: that of all text, the second one that lends it, or none. */
 export function fontOf(character: string): 'own' | 'lent' | null {
   if (own.has(character)) return 'own';
-  const point = character.codePointAt(0)!;
-  return lentRuns.some(([first, last]) => point >= first && point <= last) ? 'lent' : null;
+  return lent.has(character.codePointAt(0)!) ? 'lent' : null;
 }
 
 /** Advances of a text without the room that `widthOf` keeps: where the next sign stands. Millimetres. */
@@ -20,6 +23,8 @@ export function advanceOf(text: string, isBold: boolean): number {
 
 /** Thousandths of an em for a sign that is not in the table: wider than any letter of the font that lends it. */
 const unknown = 2100;
+/** Stands for a sign that no font of the sheet has. */
+export const noSign = '\ufffd';
 /** Some pairs stand a little further apart than their advances say; most stand closer. */
 const kerning = { share: 1.01, ends: 60 } as const;
 
@@ -32,6 +37,9 @@ export function widthOf(text: string, isBold: boolean): number {
 function thousandths(text: string, isBold: boolean): number {
   const known = isBold ? advances.bold : advances.regular;
   let sum = 0;
-  for (const character of text) sum += known.get(character) ?? (/\p{M}/u.test(character) ? 0 : unknown);
+  for (const character of text)
+    sum +=
+      known.get(character) ??
+      (/\p{M}/u.test(character) ? 0 : fontOf(character) === null ? known.get(noSign)! : unknown);
   return sum;
 }

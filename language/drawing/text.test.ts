@@ -7,7 +7,7 @@ import { printable } from '../sheet/printable.ts';
 import { brokenText } from './broken-text.ts';
 import { millimetresPerPoint, textSize } from './drawing.ts';
 import { settable } from './settable.ts';
-import { widthOf } from './text-width.ts';
+import { fontOf, widthOf } from './text-width.ts';
 
 const require = createRequire(import.meta.url);
 const font = (file: string) => create(readFileSync(require.resolve(file))) as Font;
@@ -55,6 +55,28 @@ describe('the width of a line', () => {
       if (/\p{M}/u.test(one)) continue;
       expect(widthOf(one, bold), point.toString(16)).toBeGreaterThanOrEqual(trueWidth(signs, one));
     }
+  });
+});
+
+describe('the font of a sign', () => {
+  it.each(faces)('has it (bold: $bold)', ({ face, signs }) => {
+    for (let point = 0x20; point < 0x10000; point++) {
+      const of = fontOf(String.fromCharCode(point));
+      if (of !== null && point !== 0xffff)
+        expect((of === 'own' ? face : signs).hasGlyphForCodePoint(point), point.toString(16)).toBe(true);
+    }
+    expect(['n', 'Ω', 'ж', '→', '\ufffd', '喷', '😀'].map(fontOf)).toEqual([
+      'own',
+      'own',
+      'lent',
+      'lent',
+      'lent',
+      null,
+      null,
+    ]);
+  });
+  it.each(faces)('that stands for others is no wider than they are taken for (bold: $bold)', ({ bold, signs }) => {
+    expect(widthOf('喷', bold)).toBeGreaterThanOrEqual(trueWidth(signs, '\ufffd'));
   });
 });
 
