@@ -7,7 +7,7 @@ import { settable } from './settable.ts';
 export function explodedAlt(facts: Facts, rows: readonly Row[]): string {
   const { words } = facts;
   const sentences = rows.flatMap(({ part, inner }) => [part, ...inner]).map(({ name }) => sentence(facts, name));
-  return [words.alt.exploded(settable(facts.drawn.family.title)), ...sentences].join(' ');
+  return [words.alt.exploded(settable(facts.drawn.family.title || facts.drawn.family.name)), ...sentences].join(' ');
 }
 
 /** `Nozzle nut: on holder; M20x1.5; screwed to holder; holds nozzle.` */

@@ -57,7 +57,7 @@ export function explodedOf(family: Family, options: ExplodedOptions = {}): Explo
   const rows = buildOrder(relations);
   const stacks = stacksOf(relations, rows);
   const common = {
-    title: settable(family.title),
+    title: settable(family.title || family.name),
     alt: explodedAlt(facts, rows),
     stacks,
   };

@@ -36,10 +36,8 @@ export interface DrawingWords {
     /** First sentence of the description. */
     readonly exploded: (title: string) => string;
     readonly strip: (title: string) => string;
-    readonly faceOf: (part: string) => string;
     readonly bearsOn: (titles: string) => string;
     readonly joinedTo: (title: string) => string;
-    readonly ports: string;
     readonly spring: string;
     readonly allOn: (stage: string) => string;
     readonly stage: (stage: string, facts: string) => string;
@@ -96,10 +94,8 @@ export const englishWords: DrawingWords = {
   alt: {
     exploded: (title) => `${title}, taken apart, from the bottom up in the order of building.`,
     strip: (title) => `${title}: which parts are off the unit at the end of each stage.`,
-    faceOf: (part) => `face of ${part}`,
     bearsOn: (titles) => `bears on ${titles}`,
     joinedTo: (title) => `screwed to ${title}`,
-    ports: 'Ports',
     spring: 'spring',
     allOn: (stage) => `${stage}: all parts on.`,
     stage: (stage, facts) => `${stage}: ${facts}.`,
