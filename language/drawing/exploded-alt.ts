@@ -1,13 +1,13 @@
+import { printable } from '../words/printable.ts';
 import type { Row } from './build-order.ts';
 import { partOfFace } from './column.ts';
 import type { Facts } from './facts.ts';
-import { settable } from './settable.ts';
 
 /** The drawing in words, in build order, with all that it shows and nothing cut: a sentence for each part. */
 export function explodedAlt(facts: Facts, rows: readonly Row[]): string {
   const { words } = facts;
   const sentences = rows.flatMap(({ part, inner }) => [part, ...inner]).map(({ name }) => sentence(facts, name));
-  return [words.alt.exploded(settable(facts.drawn.family.title || facts.drawn.family.name)), ...sentences].join(' ');
+  return [words.alt.exploded(printable(facts.drawn.family.title || facts.drawn.family.name)), ...sentences].join(' ');
 }
 
 /** `Nozzle nut: on holder; M20x1.5; screwed to holder; holds nozzle.` */

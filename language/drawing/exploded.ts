@@ -1,5 +1,6 @@
 import type { Family } from '../model/family.ts';
 import { Relations } from '../replay/relations.ts';
+import { printable } from '../words/printable.ts';
 import { brokenText } from './broken-text.ts';
 import { buildOrder, type Row } from './build-order.ts';
 import {
@@ -18,7 +19,6 @@ import { explodedAlt } from './exploded-alt.ts';
 import { Facts } from './facts.ts';
 import { onceEach } from './once-each.ts';
 import { headRoom, type Joined, joined, reserve } from './page.ts';
-import { settable } from './settable.ts';
 import { shares } from './silhouette.ts';
 import { type Stack, stacksOf } from './stacks.ts';
 import { widthOf } from './text-width.ts';
@@ -57,7 +57,7 @@ export function explodedOf(family: Family, options: ExplodedOptions = {}): Explo
   const rows = buildOrder(relations);
   const stacks = stacksOf(relations, rows);
   const common = {
-    title: settable(family.title || family.name),
+    title: printable(family.title || family.name),
     alt: explodedAlt(facts, rows),
     stacks,
   };

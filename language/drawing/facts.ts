@@ -1,7 +1,7 @@
 import type { Face, Port } from '../model/family.ts';
 import { type Relations, restsOn } from '../replay/relations.ts';
+import { printable } from '../words/printable.ts';
 import type { DrawnFamily } from './once-each.ts';
-import { settable } from './settable.ts';
 import type { DrawingWords } from './words.ts';
 
 /** What the family says of a part, in words: for its label, and for the description. */
@@ -16,7 +16,7 @@ export class Facts {
     this.drawn = drawn;
     this.relations = relations;
     this.words = words;
-    this.torques = new Map([...torques].map(([part, text]) => [drawn.standsFor(part), settable(text)]));
+    this.torques = new Map([...torques].map(([part, text]) => [drawn.standsFor(part), printable(text)]));
   }
 
   /** `Valve holder × 6`. */
@@ -56,7 +56,7 @@ export class Facts {
 
   located(name: string): string[] {
     const { locatedBy } = this.relations.part(name);
-    return locatedBy === null ? [] : [this.words.locatedBy(settable(locatedBy))];
+    return locatedBy === null ? [] : [this.words.locatedBy(printable(locatedBy))];
   }
 
   /** `M20x1.5`, the torque. */
@@ -64,7 +64,7 @@ export class Facts {
     const thread = this.relations.joint(name)?.thread ?? null;
     const torque = this.torques.get(name);
     return [
-      ...(thread === null ? [] : [settable(thread)]),
+      ...(thread === null ? [] : [printable(thread)]),
       ...(torque === undefined ? [] : [unbroken(this.words.torque(torque))]),
     ];
   }
@@ -88,7 +88,7 @@ export class Facts {
   }
 
   port(port: Port): string {
-    const title = settable(port.title);
+    const title = printable(port.title);
     if (port.openInTransit) return this.words.openInTransit(title);
     return port.under === null ? this.words.capped(title) : this.words.coveredBy(title, this.inText(port.under));
   }

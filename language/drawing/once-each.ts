@@ -1,5 +1,5 @@
 import type { Face, Family, Part } from '../model/family.ts';
-import { settable } from './settable.ts';
+import { printable } from '../words/printable.ts';
 
 /** A family as it is drawn: of copies (`for each cylinder 1..6`) only the first, and how many there are. */
 export interface DrawnFamily {
@@ -65,7 +65,7 @@ export function onceEach(family: Family): DrawnFamily {
     },
     counts,
     standsFor,
-    title: (part) => titles.get(standsFor(part)) ?? settable(part),
+    title: (part) => titles.get(standsFor(part)) ?? printable(part),
   };
 }
 
@@ -73,5 +73,5 @@ export function onceEach(family: Family): DrawnFamily {
 function titleOf({ name, title, base, position }: Part): string {
   const own = position === null ? title : title.replace(new RegExp(`, cylinder ${position}$`, 'u'), '');
   const isName = own === name || own === base;
-  return settable(isName ? base.replace(/[-_]+/gu, ' ') : own);
+  return printable(isName ? base.replace(/[-_]+/gu, ' ') : own);
 }

@@ -1,13 +1,13 @@
 import type { Procedure } from '../model/procedure.ts';
 import { Relations } from '../replay/relations.ts';
 import { type Replay, replay } from '../replay/replay.ts';
+import { printable } from '../words/printable.ts';
 import { brokenText } from './broken-text.ts';
 import { buildOrder } from './build-order.ts';
 import { type Box, type Drawing, type Label, lineHeight, type Mark, midline, weights } from './drawing.ts';
 import { Facts } from './facts.ts';
 import { corners, hatch, outline, strokes } from './lines.ts';
 import { onceEach } from './once-each.ts';
-import { settable } from './settable.ts';
 import { type Presence, type StripRow, stripStates } from './strip-states.ts';
 import { widthOf } from './text-width.ts';
 import { type DrawingWords, englishWords } from './words.ts';
@@ -46,14 +46,14 @@ export function stripOf(procedure: Procedure, options: StripOptions = {}): Strip
     title: stage === null ? words.strip.received : stageTitle(stage),
     cells: parts.map((part) => ({ part, presence: presences.get(part) ?? 'off' })),
   }));
-  const common = { title: settable(procedure.title), alt: altOf(facts, procedure, rows), rows };
+  const common = { title: printable(procedure.title), alt: altOf(facts, procedure, rows), rows };
   if (parts.length === 0 || rows.length === 0)
     return { ...common, width, height: lineHeight, marks: [], labels: [], shortened: [] };
   return { ...common, width, ...drawnStrip(facts, rows, states, parts, width) };
 }
 
 function stageTitle({ name, title }: { readonly name: string; readonly title: string }): string {
-  return settable(title === name ? name.replace(/[-_]+/gu, ' ') : title);
+  return printable(title === name ? name.replace(/[-_]+/gu, ' ') : title);
 }
 
 type Rows = Strip['rows'];
@@ -219,5 +219,5 @@ function altOf(facts: Facts, procedure: Procedure, rows: Rows): string {
     });
     return said.length === 0 ? words.alt.allOn(title) : words.alt.stage(title, said.join('; '));
   });
-  return [words.alt.strip(settable(procedure.title)), ...stages].join(' ');
+  return [words.alt.strip(printable(procedure.title)), ...stages].join(' ');
 }

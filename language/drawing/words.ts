@@ -1,3 +1,5 @@
+import { type Words, wordsIn } from '../words/index.ts';
+
 /**
  * The fixed words of drawings. Whoever prints in another language gives others; authors' words never pass through here but as
  * arguments, and `inText` says how a title stands inside a sentence.
@@ -52,60 +54,52 @@ export interface DrawingWords {
   };
 }
 
-/** A list of titles; semicolons where one has a comma of its own. */
-function listed(titles: readonly string[]): string {
-  if (titles.length < 2) return titles.join('');
-  const comma = titles.some((title) => title.includes(',')) ? ';' : ',';
-  return `${titles.slice(0, -1).join(`${comma} `)}${comma === ';' ? ';' : ''} and ${titles.at(-1)}`;
+/** The words of drawings, of a language. */
+export function drawingWords(words: Words): DrawingWords {
+  const { drawing: said } = words;
+  return {
+    inText: words.inSentence,
+    list: words.list,
+    times: (count) => said.times({ count }),
+    on: (host) => said.on({ host }),
+    in: (host) => said.in({ host }),
+    through: (host) => said.through({ host }),
+    locatedBy: (what) => said.locatedBy({ what }),
+    leftHand: said.leftHand,
+    torque: (torque) => torque,
+    holds: (parts) => said.holds({ parts }),
+    lapped: said.lapped,
+    ground: said.ground,
+    face: said.face,
+    meets: (part) => said.meets({ part }),
+    guardedBy: (part) => said.guardedBy({ part }),
+    capped: (port) => said.capped({ port }),
+    coveredBy: (port, part) => said.coveredBy({ port, part }),
+    openInTransit: (port) => said.openInTransit({ port }),
+    matched: said.matched,
+    balanced: said.balanced,
+    matchedTo: (part) => said.matchedTo({ part }),
+    balancedWith: (part) => said.balancedWith({ part }),
+    suppliedLoose: said.suppliedLoose,
+    goesOn: said.goesOn,
+    alt: {
+      exploded: (family) => said.taken({ family }),
+      strip: (family) => said.stages({ family }),
+      bearsOn: (parts) => said.bearsOn({ parts }),
+      joinedTo: (part) => said.joinedTo({ part }),
+      spring: said.spring,
+      allOn: (stage) => said.allOn({ stage }),
+      stage: (stage, facts) => said.stage({ stage, facts }),
+    },
+    strip: {
+      on: said.cellOn,
+      off: said.cellOff,
+      guard: said.cellGuard,
+      discarded: said.cellDiscarded,
+      some: said.cellSome,
+      received: said.received,
+    },
+  };
 }
 
-/** `Setting shim` → `setting shim`; `O-ring` and `TDC mark` stay. */
-function inSentence(title: string): string {
-  const [first = '', second = ''] = [...title];
-  const isWord = second !== '' && second === second.toLowerCase() && /\p{L}|\s/u.test(second);
-  return first !== first.toLowerCase() && isWord ? first.toLowerCase() + title.slice(first.length) : title;
-}
-
-export const englishWords: DrawingWords = {
-  inText: inSentence,
-  list: listed,
-  times: (count) => `× ${count}`,
-  on: (host) => `on ${host}`,
-  in: (host) => `in ${host}`,
-  through: (host) => `through ${host}`,
-  locatedBy: (what) => `located by ${what}`,
-  leftHand: 'left-hand thread',
-  torque: (torque) => torque,
-  holds: (titles) => `holds ${titles}`,
-  lapped: 'lapped',
-  ground: 'ground',
-  face: 'face',
-  meets: (title) => `meets ${title}`,
-  guardedBy: (title) => `guarded by ${title}`,
-  capped: (port) => `${port}, capped`,
-  coveredBy: (port, part) => `${port}, under ${part}`,
-  openInTransit: (port) => `${port}, open`,
-  matched: 'matched',
-  balanced: 'balanced',
-  matchedTo: (title) => `matched to ${title}`,
-  balancedWith: (title) => `balanced with ${title}`,
-  suppliedLoose: 'supplied loose',
-  goesOn: 'goes on at the right',
-  alt: {
-    exploded: (title) => `${title}, taken apart, from the bottom up in the order of building.`,
-    strip: (title) => `${title}: which parts are off the unit at the end of each stage.`,
-    bearsOn: (titles) => `bears on ${titles}`,
-    joinedTo: (title) => `screwed to ${title}`,
-    spring: 'spring',
-    allOn: (stage) => `${stage}: all parts on.`,
-    stage: (stage, facts) => `${stage}: ${facts}.`,
-  },
-  strip: {
-    on: 'on',
-    off: 'off',
-    guard: 'on as a guard',
-    discarded: 'discarded',
-    some: 'some on, some off',
-    received: 'As received',
-  },
-};
+export const englishWords = drawingWords(wordsIn('en'));

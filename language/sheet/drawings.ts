@@ -1,4 +1,4 @@
-import { type DrawingWords, type Drawing as Drawn, explodedOf, stripOf, svgOf } from '../drawing/index.ts';
+import { type Drawing as Drawn, drawingWords, explodedOf, stripOf, svgOf } from '../drawing/index.ts';
 import type { Family } from '../model/family.ts';
 import { specFor } from '../model/spec-for.ts';
 import type { Limit } from '../quantities/index.ts';
@@ -51,54 +51,4 @@ function torquesOf(setting: Setting): Map<string, string> {
     for (const { name } of step.objects) if (!torques.has(name) && told !== '') torques.set(name, told);
   }
   return torques;
-}
-
-/** The words of drawings, of a language. */
-function drawingWords(words: Words): DrawingWords {
-  const { drawing: said } = words;
-  return {
-    inText: words.inSentence,
-    list: words.list,
-    times: (count) => said.times({ count }),
-    on: (host) => said.on({ host }),
-    in: (host) => said.in({ host }),
-    through: (host) => said.through({ host }),
-    locatedBy: (what) => said.locatedBy({ what }),
-    leftHand: said.leftHand,
-    torque: (torque) => torque,
-    holds: (parts) => said.holds({ parts }),
-    lapped: said.lapped,
-    ground: said.ground,
-    face: said.face,
-    meets: (part) => said.meets({ part }),
-    guardedBy: (part) => said.guardedBy({ part }),
-    capped: (port) => said.capped({ port }),
-    coveredBy: (port, part) => said.coveredBy({ port, part }),
-    openInTransit: (port) => said.openInTransit({ port }),
-    matched: said.matched,
-    balanced: said.balanced,
-    matchedTo: (part) => said.matchedTo({ part }),
-    balancedWith: (part) => said.balancedWith({ part }),
-    suppliedLoose: said.suppliedLoose,
-    goesOn: said.goesOn,
-    alt: {
-      exploded: (family) => said.taken({ family }),
-      strip: (family) => said.stages({ family }),
-      faceOf: (part) => said.faceOf({ part }),
-      bearsOn: (parts) => said.bearsOn({ parts }),
-      joinedTo: (part) => said.joinedTo({ part }),
-      ports: said.ports,
-      spring: said.spring,
-      allOn: (stage) => said.allOn({ stage }),
-      stage: (stage, facts) => said.stage({ stage, facts }),
-    },
-    strip: {
-      on: said.cellOn,
-      off: said.cellOff,
-      guard: said.cellGuard,
-      discarded: said.cellDiscarded,
-      some: said.cellSome,
-      received: said.received,
-    },
-  };
 }

@@ -1,6 +1,6 @@
+import { printable } from '../words/printable.ts';
 import type { FontFace } from './html.ts';
 import type { Sheet } from './model.ts';
-import { printable } from './printable.ts';
 
 /** The look of the HTML sheet: that of the PDF, on paper and in a window. Black on white in every colour theme. */
 export function styleOf(sheet: Pick<Sheet, 'paper' | 'pageWords'>, fonts: readonly FontFace[]): string {

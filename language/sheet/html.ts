@@ -1,3 +1,4 @@
+import { printable } from '../words/printable.ts';
 import { styleOf } from './html-style.ts';
 import type {
   Block,
@@ -17,7 +18,6 @@ import type {
   StepBlock,
   TableBlock,
 } from './model.ts';
-import { printable } from './printable.ts';
 import { qrSvg } from './typst.ts';
 
 /** A font as a data URL. */

@@ -1,6 +1,19 @@
+import {
+  type Box,
+  type Drawing as Drawn,
+  type Label,
+  lineHeight,
+  type Mark,
+  midline,
+  type Point,
+  weights,
+} from '../drawing/drawing.ts';
+import { svgOf } from '../drawing/index.ts';
+import { widthOf } from '../drawing/text-width.ts';
 import type { Repair, Stage, Step } from '../model/procedure.ts';
 import { decimalsOf } from '../quantities/decimal.ts';
 import type { Words } from '../words/index.ts';
+import { printable } from '../words/printable.ts';
 import type { Drawing } from './model.ts';
 import type { Setting } from './setting.ts';
 import { type ShimTable, type Stair, shimTables } from './shim-lookup.ts';
@@ -8,10 +21,6 @@ import { type ShimTable, type Stair, shimTables } from './shim-lookup.ts';
 /** In millimetres, as printed. */
 const size = { width: 84, height: 66 };
 const plot = { left: 20, right: 3, top: 8, bottom: 12 };
-/** Text of 10 pt, and lines that live through a bad copy. */
-const letters = 3.6;
-const thin = 0.18;
-const thick = 0.8;
 
 /** The shim tables as stairs: along the reading, up to the line, across to the change. One for each table. */
 export function shimCharts(setting: Setting, step: Step, place: Stage | Repair): Drawing[] {
@@ -24,57 +33,64 @@ function chart(words: Words, { whose, table, stairs }: ShimTable): Drawing {
   const highs = Math.max(...stairs.map(({ high }) => high)) + 1;
   const least = Math.min(...stairs.map(({ change }) => change));
   const most = Math.max(...stairs.map(({ change }) => change));
-  const across = size.width - plot.left - plot.right;
-  const up = size.height - plot.top - plot.bottom;
-  const x = (reading: number) => plot.left + ((reading - lows) / (highs - lows)) * across;
-  const y = (change: number) => plot.top + ((most - change) / (most - least)) * up;
+  const right = size.width - plot.right;
   const foot = size.height - plot.bottom;
+  const x = (reading: number) => plot.left + ((reading - lows) / (highs - lows)) * (right - plot.left);
+  const y = (change: number) => plot.top + ((most - change) / (most - least)) * (foot - plot.top);
   const decimals = Math.max(...table.pairs.map(({ to }) => decimalsOf(to.replace(/^[+−]/u, '').replace(',', '.'))));
-  const named = (change: number) => table.pairs.find(({ to }) => figureOf(to) === Number(change.toFixed(decimals)))?.to;
-  const parts = [
-    whose === ''
-      ? ''
-      : `<text x="${fixed(plot.left + across / 2)}" y="5" text-anchor="middle" font-weight="700">${escaped(whose)}</text>`,
-    ...levels(stairs, up).map(({ change }) => line(plot.left, y(change), size.width - plot.right, y(change), thin)),
-    ...ticks(lows, highs).map((reading) => line(x(reading), plot.top, x(reading), foot, thin)),
-    `<path d="${stairPath(stairs, x, y)}" fill="none" stroke="#000" stroke-width="${thick}"/>`,
-    ...levels(stairs, up).map(({ change }) =>
-      text(plot.left - 1.5, y(change) + letters / 3, 'end', named(change) ?? words.number(change.toFixed(decimals))),
-    ),
-    ...ticks(lows, highs).map((reading) =>
-      text(x(reading), foot + letters + 0.8, 'middle', words.number(String(reading))),
-    ),
-    text(plot.left + across / 2, size.height - 1.2, 'middle', table.from),
-    `<g transform="rotate(-90 ${letters} ${plot.top + up / 2})">${text(letters, plot.top + up / 2, 'middle', table.to)}</g>`,
-  ];
-  return {
-    svg: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${size.width} ${size.height}" font-family="Atkinson Hyperlegible Next" font-size="${letters}" fill="#000">${parts.join('')}</svg>`,
+  const named = (change: number) =>
+    table.pairs.find(({ to }) => figureOf(to) === Number(change.toFixed(decimals)))?.to ??
+    words.number(change.toFixed(decimals));
+  const shown = levels(stairs, foot - plot.top);
+  const readings = ticks(lows, highs);
+  const middle = (plot.left + right) / 2;
+  const drawn: Drawn = {
+    title: table.title,
     // The table above says the same, figure by figure.
     alt: `${table.title}: ${table.pairs.map(({ from, to }) => `${table.from} ${from}, ${table.to} ${to}`).join('; ')}`,
     ...size,
+    marks: [
+      rules([
+        ...shown.map(({ change }) => [
+          { x: plot.left, y: y(change) },
+          { x: right, y: y(change) },
+        ]),
+        ...readings.map((reading) => [
+          { x: x(reading), y: plot.top },
+          { x: x(reading), y: foot },
+        ]),
+      ]),
+      { role: 'outline', runs: [stair(stairs, x, y)], closed: false, fill: 'none', weight: weights.thick, dash: [] },
+    ],
+    labels: [
+      ...(whose === '' ? [] : [centred(whose, middle, 1.5, true)]),
+      ...shown.map(({ change }) => endingAt(named(change), plot.left - 1.5, y(change) - midline)),
+      ...readings.map((reading) => centred(words.number(String(reading)), x(reading), foot + 0.8)),
+      centred(table.from, middle, size.height - lineHeight - 0.4),
+      upright(table.to, 1, (plot.top + foot) / 2),
+    ],
+    shortened: [],
   };
+  return { svg: svgOf(drawn), alt: drawn.alt, ...size };
 }
 
 function figureOf(text: string): number {
   return Number(text.replace('−', '-').replace(',', '.'));
 }
 
-/** From the highest change down, reading by reading. */
-function stairPath(stairs: readonly Stair[], x: (reading: number) => number, y: (change: number) => number): string {
+/** From the lowest reading to the highest. */
+function stair(stairs: readonly Stair[], x: (reading: number) => number, y: (change: number) => number): Point[] {
   const sorted = [...stairs].sort((a, b) => a.low - b.low);
-  return sorted
-    .map(({ low, high, change }, index) => {
-      const next = sorted[index + 1];
-      const end = next === undefined ? high + 1 : next.low;
-      return `${index === 0 ? 'M' : 'L'}${fixed(x(low))} ${fixed(y(change))}L${fixed(x(end))} ${fixed(y(change))}`;
-    })
-    .join('');
+  return sorted.flatMap(({ low, high, change }, index) => [
+    { x: x(low), y: y(change) },
+    { x: x(sorted[index + 1]?.low ?? high + 1), y: y(change) },
+  ]);
 }
 
 /** The changes that have room for their figure: every one, every second, or every fifth. */
 function levels(stairs: readonly Stair[], room: number): Stair[] {
   const sorted = [...stairs].sort((a, b) => a.change - b.change);
-  const each = [1, 2, 5, 10, 20, 50].find((step) => (sorted.length / step) * letters * 1.3 <= room) ?? 100;
+  const each = [1, 2, 5, 10, 20, 50].find((step) => (sorted.length / step) * lineHeight <= room) ?? 100;
   const zero = Math.max(
     0,
     sorted.findIndex(({ change }) => change === 0),
@@ -94,18 +110,29 @@ function ticks(low: number, high: number): number[] {
   );
 }
 
-function line(x1: number, y1: number, x2: number, y2: number, width: number): string {
-  return `<line x1="${fixed(x1)}" y1="${fixed(y1)}" x2="${fixed(x2)}" y2="${fixed(y2)}" stroke="#000" stroke-width="${width}"/>`;
+function rules(runs: readonly (readonly Point[])[]): Mark {
+  return { role: 'rule', runs, closed: false, fill: 'none', weight: weights.hair, dash: [] };
 }
 
-function text(x: number, y: number, anchor: 'end' | 'middle', words: string): string {
-  return `<text x="${fixed(x)}" y="${fixed(y)}" text-anchor="${anchor}">${escaped(words)}</text>`;
+function label(text: string, box: Box, align: 'left' | 'right', { bold = false, turned = false } = {}): Label {
+  return { role: 'legend', of: [], lines: [{ text, bold }], box, align, turned };
 }
 
-function escaped(words: string): string {
-  return words.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
+function centred(words: string, x: number, y: number, bold = false): Label {
+  const text = printable(words);
+  const width = widthOf(text, bold);
+  return label(text, { x: x - width / 2, y, width, height: lineHeight }, 'left', { bold });
 }
 
-function fixed(value: number): string {
-  return String(Number(value.toFixed(2)));
+function endingAt(words: string, x: number, y: number): Label {
+  const text = printable(words);
+  const width = widthOf(text, false);
+  return label(text, { x: x - width, y, width, height: lineHeight }, 'right');
+}
+
+/** Read from below upwards. */
+function upright(words: string, x: number, y: number): Label {
+  const text = printable(words);
+  const height = widthOf(text, false);
+  return label(text, { x, y: y - height / 2, width: lineHeight, height }, 'left', { turned: true });
 }

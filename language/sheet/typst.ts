@@ -1,5 +1,5 @@
+import { breakable, printable } from '../words/printable.ts';
 import type { Sheet } from './model.ts';
-import { breakable, printable } from './printable.ts';
 import { template } from './typst-template.ts';
 
 /**

@@ -16,7 +16,7 @@ import { afterAll, describe, expect, test } from 'vitest';
 import { htmlOf } from '../../language/sheet/html.ts';
 import { jobOf, procedure } from '../../language/sheet/injector-fixture.ts';
 import type { Sheet } from '../../language/sheet/model.ts';
-import { printable } from '../../language/sheet/printable.ts';
+import { printable } from '../../language/words/printable.ts';
 import type { SheetOptions } from '../../language/sheet/setting.ts';
 import { sheetOf } from '../../language/sheet/sheet.ts';
 import { textOf } from '../../language/sheet/text.ts';

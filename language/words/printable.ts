@@ -8,7 +8,7 @@ export function printable(text: string): string {
     .replaceAll('\u202f', '\u00a0')
     .replace(/[\t\n\r\u2028\u2029]+/gu, ' ')
     .replace(/[\u0000-\u001f\u007f-\u009f\u200b\u200e\u200f\u202a-\u202e\u2060-\u2069\ufeff\ufff9-\ufffb]/gu, '')
-    .replace(/[\ud800-\udfff]/gu, '\ufffd');
+    .replace(/[\ud800-\udfff\ufffe\uffff]/gu, '\ufffd');
 }
 
 /** Characters between the places where a very long word may break: what the narrowest column of a table holds. */
