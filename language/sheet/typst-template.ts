@@ -277,7 +277,7 @@ export const template = `
 }
 
 #let place-head(b) = block(width: 100%, above: 8mm, below: 2mm, sticky: true, breakable: false, stroke: (top: heavy), inset: (top: 2.2mm, bottom: 0.6mm), {
-  [#heading(level: if b.form == "stage" { 1 } else { 2 }, text(size: 17pt)[#b.number#h(0.7em)#b.title])#label(b.prefix + b.id)]
+  [#heading(level: if b.form == "stage" { 1 } else { 2 }, text(size: 17pt)[#b.number #h(0.45em)#b.title])#label(b.prefix + b.id)]
   v(2mm, weak: true)
   facts(b.facts, size: 10.5pt)
 })
