@@ -1,0 +1,308 @@
+/**
+ * What a print must say, walked from the procedure and the job and not from the sheet: for each step its number, what it
+ * acts on, its limits, tools, cautions, sources, concessions and what is done on a fail.
+ */
+import { usualCautions } from '../../language/cautions/index.ts';
+import type { LimitUse, Procedure, Step, Verb } from '../../language/model/index.ts';
+import { specFor } from '../../language/model/spec-for.ts';
+import { formatQuantity, type Limit } from '../../language/quantities/index.ts';
+import { baseTitle, objectTitle, titleOf } from '../../language/sheet/names.ts';
+import type { SheetOptions } from '../../language/sheet/setting.ts';
+import { words } from '../../language/sheet/words.ts';
+import { judgedLimit } from './limit-claims.ts';
+
+/** One text or figure that must be found. */
+export interface Claim {
+  /** `tool`, `note`: what a person would call it. */
+  readonly kind: string;
+  readonly text: string;
+}
+
+/** What one step must say. */
+export interface StepClaims {
+  readonly number: string;
+  /** Before its number or after it. */
+  readonly cautions: readonly Claim[];
+  /** In this order after the number. */
+  readonly sentence: readonly Claim[];
+  /** After the sentence; figures may be printed in the unit of the tool. */
+  readonly limits: readonly Limit[];
+  /** After the sentence, in any order. */
+  readonly others: readonly Claim[];
+}
+
+/** A stage or a repair. */
+export interface PlaceClaims {
+  readonly number: string;
+  readonly title: string;
+  readonly head: readonly Claim[];
+  readonly steps: readonly StepClaims[];
+}
+
+/** All that a print must say. */
+export interface SheetClaims {
+  /** On every page. */
+  readonly furniture: readonly Claim[];
+  /** Before the first stage, or after the last step. */
+  readonly lists: readonly Claim[];
+  /** Stages, then repairs. */
+  readonly places: readonly PlaceClaims[];
+}
+
+const claim = (kind: string, ...texts: readonly (string | null | undefined)[]): Claim[] =>
+  texts.flatMap((text) => (text == null || text === '' ? [] : [{ kind, text }]));
+
+/** Part numbers that the print is for. */
+export function numbersOf({ numbers }: Procedure, { job, number }: SheetOptions): readonly string[] {
+  if (number !== null) return [number];
+  const inJob = numbers.filter(({ name }) => job?.units.some((unit) => unit.number === name));
+  return (inJob.length > 0 ? inJob : numbers).map(({ name }) => name);
+}
+
+/** Verbs that read a figure off the gauge of the station. */
+const gauged: ReadonlySet<string> = new Set(['test', 'read', 'set', 'across']);
+/** Verbs that tighten a thread. */
+const tightens: ReadonlySet<string> = new Set(['run-down', 'torque', 'lock']);
+
+/** What a verb is called on paper, where that is not its own name. */
+const called: Partial<Record<Verb, string>> = {
+  photo: 'photograph',
+  remove: 'take off',
+  discard: 'take off',
+  uncap: 'take the cap off',
+  release: 'load off',
+  relieve: 'pressure down',
+  'clean-outside': 'outside',
+  'clean-holes': 'holes',
+  'send-out': 'send',
+  'book-in': 'book',
+  'hold-for': 'hold',
+  do: '',
+};
+
+/** What a print of this procedure with these options must say. */
+export function claimsOf(procedure: Procedure, options: SheetOptions): SheetClaims {
+  const cautions = usualCautions(procedure);
+  const numbers = numbersOf(procedure, options);
+  const shown = (step: Step) => step.only === null || step.only.some((name) => numbers.includes(name));
+  const { shop, family } = procedure;
+  const station = (name: string | null) => shop.stations.find((one) => one.name === name);
+  const places = (['stages', 'repairs'] as const).flatMap((form) =>
+    procedure[form].flatMap((place, index): PlaceClaims[] => {
+      const steps = place.steps.filter(shown);
+      if (steps.length === 0 && place.steps.length > 0) return [];
+      const usual = cautions[form].get(place.name) ?? [];
+      const inline = 'inline' in place && place.inline;
+      return [
+        {
+          number: form === 'stages' ? String(index + 1) : `R${index + 1}`,
+          // What is written inside `on fail` is called by what it does.
+          title: inline ? '' : titleOf(place),
+          head: [
+            ...claim('station', place.station === null ? null : (station(place.station) ?? place).title),
+            ...claim('to wear', station(place.station)?.wear),
+            ...usual.flatMap(({ word, text }) => [...claim('signal word', word), ...claim('caution', text)]),
+            ...place.allow.flatMap(({ rule, because }) => [
+              ...claim('concession', rule),
+              ...claim('concession', because),
+            ]),
+          ],
+          steps: steps.map((step) => stepClaims(procedure, options, step, cautions.steps.get(step))),
+        },
+      ];
+    }),
+  );
+  const steps = [...procedure.stages, ...procedure.repairs].flatMap((place) => place.steps.filter(shown));
+  const allow = [procedure, shop, family, ...family.parts, ...procedure.specs].flatMap((one) => one.allow);
+  const own = procedure.numbers.filter(({ name }) => numbers.includes(name)).flatMap((one) => one.allow);
+  const units = (options.job?.units ?? []).filter((unit) => options.number === null || unit.number === options.number);
+  const tools = steps.flatMap((step) => step.tools);
+  const gauges = [...procedure.stages, ...procedure.repairs].flatMap((place) =>
+    place.steps.some((step) => shown(step) && gauged.has(step.verb))
+      ? shop.assets.filter(({ kind, at }) => kind === 'gauge' && at !== null && at === place.station)
+      : [],
+  );
+  return {
+    furniture: [
+      ...claim('title', procedure.title),
+      ...claim('family', family.title),
+      ...claim('name', procedure.name),
+      ...claim('revision', procedure.revision),
+      ...claim('author', procedure.writtenBy),
+      ...claim('approval', procedure.approvedBy, procedure.approvedBy === null ? null : procedure.approvedOn),
+      ...claim('part number', ...numbers),
+      ...claim('shop', shop.title),
+      ...claim('work order', options.job?.name, options.job?.title, options.job?.customer, options.job?.received),
+      ...claim('hash', options.hash.slice(0, 12)),
+      ...(procedure.approvedBy === null ? claim('alarm', words.notApproved) : []),
+    ],
+    lists: [
+      ...procedure.hazards.flatMap(({ word, text }) => [...claim('signal word', word), ...claim('caution', text)]),
+      ...[...allow, ...own].flatMap(({ rule, because }) => [
+        ...claim('concession', rule),
+        ...claim('concession', because),
+      ]),
+      ...units.flatMap((unit) => [
+        ...claim('unit', unit.place, unit.numberText, unit.serial),
+        ...claim('hold', unit.onHold),
+        ...claim('note', unit.note),
+      ]),
+      ...family.parts.filter(({ renewed }) => renewed).flatMap((part) => claim('part to renew', baseTitle(part))),
+      ...tools.flatMap((use) => {
+        const asset = use.form === 'asset' ? shop.assets.find(({ name }) => name === use.name) : undefined;
+        return [
+          ...claim(
+            'tool',
+            use.form === 'asset' ? use.name : use.form === 'words' ? use.text : words.tools.kinds[use.kind],
+          ),
+          ...claim('tool', asset?.title === asset?.name ? null : asset?.title),
+          ...claim('calibration', asset?.due),
+        ];
+      }),
+      ...steps.flatMap(({ holder }) => claim('tool', holder)),
+      ...gauges.flatMap(({ name, due }) => [...claim('gauge', name), ...claim('calibration', due)]),
+      ...steps.flatMap(({ fluid }) => {
+        const found = shop.fluids.find(({ name }) => name === fluid);
+        return [
+          ...claim('fluid', found === undefined ? null : titleOf(found)),
+          ...claim('flash point', found?.flammable == null ? null : formatQuantity(found.flammable)),
+        ];
+      }),
+      ...options.findings.filter(({ severity }) => severity !== 'hint').flatMap((one) => claim('finding', one.message)),
+    ],
+    places,
+  };
+}
+
+function stepClaims(
+  procedure: Procedure,
+  options: SheetOptions,
+  step: Step,
+  usual: ReturnType<typeof usualCautions>['steps'] extends ReadonlyMap<Step, infer C> ? C | undefined : never,
+): StepClaims {
+  const { family, shop, specs } = procedure;
+  const numbers = numbersOf(procedure, options);
+  const spec = (name: string) => titleOf(specs.find((one) => one.name === name) ?? { name, title: name });
+  const fluid = shop.fluids.find(({ name }) => name === step.fluid);
+  const { test } = step;
+  const used = limitsOf(procedure, numbers, step);
+  const turned = tightens.has(step.verb) || step.verb === 'slacken' || step.verb === 'remove';
+  const joints = family.joints.filter(({ part }) => turned && step.objects.some(({ name }) => name === part));
+  return {
+    number: step.number,
+    cautions: [
+      ...(usual?.full ?? []).flatMap(({ word, text }) => [...claim('signal word', word), ...claim('caution', text)]),
+      ...step.hazards.flatMap(({ word, text }) => [...claim('signal word', word), ...claim('caution', text)]),
+      ...(usual?.short ?? []).flatMap(({ word, short }) => [...claim('signal word', word), ...claim('caution', short)]),
+    ],
+    sentence: [
+      ...claim('part number', ...(step.only ?? []).filter((name) => numbers.includes(name))),
+      ...claim('verb', called[step.verb] ?? step.verb.replaceAll('-', ' ')),
+      ...(step.verb === 'read' || step.verb === 'set' ? claim('reading', spec(step.text ?? '')) : []),
+      ...objectClaims(procedure, step),
+      ...(step.verb === 'test' ? claim('test', spec(step.gate?.name ?? '')) : []),
+      ...(step.verb === 'across' ? claim('test', spec((step.gate?.name ?? '').replace(/^across /u, ''))) : []),
+      ...(step.verb === 'read' || step.verb === 'set' ? [] : claim('words', step.text)),
+    ],
+    limits: used.map(({ limit }) => limit),
+    others: [
+      ...used.flatMap(({ sources }) => claim('source', ...sources)),
+      ...step.tools.flatMap((use) =>
+        claim('tool', use.form === 'asset' ? use.name : use.form === 'words' ? use.text : null),
+      ),
+      ...claim('what it is to bring', step.choose === null ? null : spec(step.choose.test)),
+      ...claim('holder', step.holder),
+      ...claim('fluid', fluid === undefined ? null : titleOf(fluid)),
+      ...claim('count', step.count === null ? null : formatQuantity(step.count)),
+      ...claim('time', step.takes === null ? null : formatQuantity(step.takes)),
+      ...claim('pass', ...step.passes.map((pass) => formatQuantity(pass))),
+      ...claim('what is good', step.accept),
+      ...claim('what is not', step.reject),
+      ...claim('condition', ...(test?.conditions ?? [])),
+      ...(test?.gauge === 'shut' || step.gauge === 'shut' ? claim('gauge', words.facts.shut) : []),
+      ...(test?.gauge === 'open' || step.gauge === 'open' ? claim('gauge', words.facts.open) : []),
+      ...step.verdicts.flatMap(({ verdict, text }) => [
+        ...claim('verdict', words.boxes.verdicts[verdict]),
+        // The repair stands on its own: its boxes are in the rows for the tries.
+        ...(step.number.startsWith('R') ? [] : claim('verdict', text)),
+      ]),
+      ...step.marking.flatMap((mark) => claim('mark', mark)),
+      ...step.objects.flatMap(({ located }) => claim('where it is located', located)),
+      ...joints.flatMap(({ thread, oiled, leftHand, handTightIsFinal }) => [
+        ...claim('thread', tightens.has(step.verb) ? thread : null),
+        ...claim('oil', tightens.has(step.verb) && oiled ? words.facts.oilThread : null),
+        ...claim('left-hand thread', leftHand ? 'LEFT-HAND' : null),
+        ...claim('hand-tight', handTightIsFinal && step.verb === 'run-down' ? words.facts.handTight : null),
+      ]),
+      ...claim('oil', step.oiled ? words.facts.oilThread : null),
+      ...(step.gate?.onFail ?? []).flatMap(({ repair, tries }) => [
+        ...claim('fail path', `R${procedure.repairs.findIndex(({ name }) => name === repair) + 1}`),
+        ...claim('tries', tries === null || !Number.isFinite(tries) ? null : String(tries)),
+      ]),
+      ...(step.gate === null ? [] : claim('hold', words.fail.hold)),
+      ...(step.gate?.stopIfFails === true ? claim('stop', words.fail.stop) : []),
+      ...(step.verb === 'sign-off' || step.verb === 'hold-for'
+        ? claim('line to sign', words.lines.name, words.lines.date)
+        : []),
+      ...claim('note', step.note),
+      ...step.allow.flatMap(({ rule, because }) => [...claim('concession', rule), ...claim('concession', because)]),
+    ],
+  };
+}
+
+/** Things acted on, by what they are called; copies by cylinder are said once. */
+function objectClaims({ family }: Procedure, step: Step): Claim[] {
+  if (step.all || step.verb === 'across') return [];
+  const said = new Set<string>();
+  return [...step.objects, ...step.withObjects].flatMap((object) => {
+    const part = object.kind === 'part' ? family.parts.find(({ name }) => name === object.name) : undefined;
+    const base = part?.position == null ? null : baseTitle(part);
+    if (base !== null && said.has(base)) return [];
+    if (base !== null) said.add(base);
+    return claim('object', base ?? objectTitle(family, object));
+  });
+}
+
+/** Every limit that a step is held to, with its source, and every figure that it is worked by. */
+function limitsOf(procedure: Procedure, numbers: readonly string[], step: Step) {
+  const { test, choose } = step;
+  const named = step.verb === 'read' || step.verb === 'set' ? step.text : null;
+  const use: LimitUse | null =
+    step.limit ??
+    test?.within ??
+    (procedure.specs.some(({ name }) => name === named) ? { form: 'spec', spec: named!, source: step.source } : null);
+  const written = [step.stretch, test?.inTime, test?.spread, use?.form === 'limit' ? use.limit : null];
+  const figures = [test?.from, test?.to, test?.forTime, test?.at, test?.hold?.amount, step.air, choose?.target];
+  const ceilings = [test?.neverAbove, choose?.neverAbove].flatMap((most) =>
+    most == null ? [] : [{ form: 'at most' as const, most }],
+  );
+  const valuesOf = (spec: string | null | undefined) =>
+    spec == null ? [] : (numbers.length === 0 ? [null] : numbers).map((number) => specFor(procedure, spec, number));
+  const values = valuesOf(use?.form === 'spec' ? use.spec : null);
+  const served = values.some((value) => value?.inService != null);
+  const specified = values.flatMap((value) => {
+    const whenNew = gauged.has(step.verb) && !step.asFound ? [value?.whenNew] : [];
+    return [step.asFound && served ? value?.inService : value?.rebuilt, ...whenNew].map((limit) => ({
+      limit,
+      source: value?.sourceText,
+    }));
+  });
+  const aimed = [choose?.targetSpec, choose?.rate].flatMap((spec) =>
+    valuesOf(spec).map((value) => ({ limit: value?.rebuilt, source: null })),
+  );
+  const rates = procedure.family.adjusters.flatMap(({ part, sets, rate }) =>
+    rate === null || step.verb !== 'set' || sets !== step.text || !step.objects.some(({ name }) => name === part)
+      ? []
+      : [{ limit: { form: 'nominal' as const, nominal: rate, plus: null, minus: null }, source: null }],
+  );
+  const judged = [...specified, ...written.map((limit) => ({ limit, source: step.sourceText }))];
+  return [
+    ...judged.flatMap(({ limit, source }) => {
+      if (limit == null) return [];
+      const { limit: whole, source: rule } = judgedLimit(procedure, limit);
+      return [{ limit: whole, sources: [source, rule] }];
+    }),
+    ...[...figures, ...ceilings].flatMap((limit) => (limit == null ? [] : [{ limit, sources: [] }])),
+    ...[...aimed, ...rates].flatMap(({ limit }) => (limit == null ? [] : [{ limit, sources: [] }])),
+  ];
+}

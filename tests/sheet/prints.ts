@@ -1,0 +1,43 @@
+/** What the tests print: every procedure and job of the library, on both papers. */
+import { type CheckResult, checkFiles } from '../../language/check.ts';
+import type { Job, Procedure } from '../../language/model/index.ts';
+import { sheetOf } from '../../language/sheet/index.ts';
+import type { Paper, Sheet } from '../../language/sheet/model.ts';
+import type { SheetOptions } from '../../language/sheet/setting.ts';
+import { libraryFiles } from '../library.ts';
+
+/** A sheet with all that it was made from. */
+export interface Print {
+  readonly name: string;
+  readonly procedure: Procedure;
+  readonly options: SheetOptions;
+  readonly sheet: Sheet;
+}
+
+export const papers: readonly Paper[] = ['a4', 'letter'];
+
+/** A hash like that of a real print: the foot shows its beginning. */
+const hash = '0f1e2d3c4b5a69788796a5b4c3d2e1f00112233445566778899aabbccddeeff0';
+
+/** A print of a procedure as the program would make it: its findings go with it. */
+export function printOf(
+  { procedures }: CheckResult,
+  procedure: Procedure,
+  { job = null, paper = 'a4', number = null }: { job?: Job | null; paper?: Paper; number?: string | null } = {},
+): Print {
+  const findings = procedures.find((one) => one.procedure.name === procedure.name)?.findings ?? [];
+  const options: SheetOptions = { job, number, paper, draft: false, findings, hash };
+  const name = [procedure.name, job === null ? '' : `job ${job.name}`, number ?? '', paper].filter(
+    (word) => word !== '',
+  );
+  return { name: name.join(', '), procedure, options, sheet: sheetOf(procedure, options) };
+}
+
+/** Every procedure, blank, and every job. The flawed one is among them: it prints as a draft. */
+export function libraryPrints(paper: Paper): Print[] {
+  const checked = checkFiles(libraryFiles(true));
+  return [
+    ...checked.procedures.map(({ procedure }) => printOf(checked, procedure, { paper })),
+    ...checked.jobs.map((job) => printOf(checked, job.procedure, { job, paper })),
+  ];
+}

@@ -1,0 +1,39 @@
+/** Words taken from a print, and how two texts are compared when lines are broken differently. */
+import { printable } from '../../language/sheet/printable.ts';
+
+/** What was read from a print, in its order. */
+export interface Words {
+  /** Pieces of the sheet itself; a piece is what stands together: a paragraph, a number, a cell. */
+  readonly body: readonly string[];
+  /** Heads, feet and watermark, which pages repeat: of a PDF one entry a page. */
+  readonly furniture: readonly string[];
+}
+
+/** A text with no blanks and breaks in it, and with ligatures taken apart. */
+export function bones(text: string): string {
+  return printable(text)
+    .normalize('NFKC')
+    .replace(/[\s\u00a0\u200b\u00ad]+/gu, '');
+}
+
+const known = new Map<string, string>();
+
+/** Bones, small letters: a title stands in a sentence with a small first letter. The same texts are asked for often. */
+export function lowBones(text: string): string {
+  const found = known.get(text) ?? bones(text).toLowerCase();
+  if (known.size > 20_000) known.clear();
+  known.set(text, found);
+  return found;
+}
+
+/** The first of these texts that does not stand after the one before it; null: all do. */
+export function firstLost(texts: readonly string[], whole: string): string | null {
+  let at = 0;
+  for (const text of texts) {
+    const wanted = bones(text);
+    const found = whole.indexOf(wanted, at);
+    if (found < 0) return text;
+    at = found + wanted.length;
+  }
+  return null;
+}
