@@ -12,6 +12,9 @@ export const template = `
 #set document(title: title, date: none)
 #set text(font: fonts, fallback: false, size: 11pt, lang: sheets.first().language, hyphenate: false, fill: black)
 #set par(leading: 0.5em, spacing: 0.6em, justify: false)
+// A place to break in a very long word. As a letter of its own it would join the letter before it, which is then not
+// counted where lines are broken, and could not be found by a reader program's search.
+#show "\\u{200b}": it => h(0pt) + it
 #show heading: set text(size: 13pt, weight: "bold")
 #show heading: set block(above: 0pt, below: 0pt)
 
@@ -25,6 +28,10 @@ export const template = `
 
 // Facts side by side, a bullet of space between; a fact is not broken where it fits on a line.
 #let facts(list, size: 10pt) = par(leading: 0.55em, list.map(f => fact(f, size: size)).join([#h(1.1em, weak: true)#sym.zws]))
+
+// Words in a column: a long one goes on a line of its own, and is broken anywhere only where it is wider than that.
+// Others stay as they are, so that a search finds them; capitals and digits are wide.
+#let fitted(words, most: 12) = words.split(" ").map(w => if w.clusters().len() > if w == upper(w) { calc.min(most, 8) } else { most } { box(w.clusters().join(sym.zws)) } else { w }).join(" ")
 
 #let spans(list) = list.map(s => if s.at("strong", default: false) { strong(s.text) } else { s.text }).join()
 
@@ -78,10 +85,12 @@ export const template = `
 // ---- boxes -----------------------------------------------------------------------------------------------
 
 #let box-height = 9mm
+// Labels fill lines of some twenty letters: of more than a few dozen lines no page is sure to hold all rows.
+#let letters(g) = g.rows.map(r => r.label.len() + r.unit.len()).sum(default: 0)
 #let boxes(g) = {
   let n = g.across
   let empty = n - g.columns.len()
-  block(width: 100%, above: 1.6mm, below: 1.6mm, breakable: g.rows.len() > 15, {
+  block(width: 100%, above: 1.6mm, below: 1.6mm, breakable: g.rows.len() > 15 or letters(g) > 900, {
     table(
       columns: (if n > 8 { 32mm } else { 40mm },) + (if n > 6 { (1fr,) * n } else { (23mm,) * n }),
       stroke: none,
@@ -91,12 +100,12 @@ export const template = `
         table.cell(text(size: 10pt, weight: "bold", g.title)),
         ..g.columns.map(c => [
           #text(size: 10pt, weight: "bold", c.place)
-          #if c.detail != "" [ #h(0.3em)#text(size: 8.5pt, c.detail) ]
+          #if c.detail != "" [ #h(0.3em)#text(size: 8.5pt, fitted(c.detail, most: 5)) ]
         ]),
         ..([],) * empty,
       ),
       ..g.rows.map(r => (
-        table.cell(text(size: 10pt)[#r.label#if r.unit != "" [, #strong(r.unit)]]),
+        table.cell(text(size: 10pt)[#fitted(r.label)#if r.unit != "" [, #strong(r.unit)]]),
         ..g.columns.map(c => table.cell(stroke: 1pt + black, box(height: box-height - 1.6mm, width: 100%))),
         ..([],) * empty,
       )).flatten(),
@@ -106,7 +115,7 @@ export const template = `
 
 // ---- tables ----------------------------------------------------------------------------------------------
 
-#let cell-text(c) = if c.text == "" { if c.at("fill", default: false) { box(height: 5.5mm) } } else if c.at("strong", default: false) { strong(c.text) } else { c.text }
+#let cell-text(c) = if c.text == "" { if c.at("fill", default: false) { box(height: 5.5mm) } } else if c.at("strong", default: false) { strong(fitted(c.text)) } else { fitted(c.text) }
 
 #let listing(b) = {
   block(above: 5mm, below: 1.5mm, sticky: true, heading(level: 1, b.title))
@@ -272,8 +281,8 @@ export const template = `
 
 // About how many letters would fill the room that a step takes, on the high side: measuring each step is slow.
 #let bulk(s) = {
-  let letters(list, more) = list.map(f => f.text.len() + more).sum(default: 0)
-  letters(s.cautions, 200) + letters(s.sentence, 0) + letters(s.facts, 60) + (if s.fail == none { 0 } else { 500 * s.fail.ways.len() }) + 900 * s.drawings.len() + letters(s.notes, 110) + 200 * s.limits.len() + 500 * s.lookups.len() + s.grids.map(g => 300 + 260 * g.rows.len()).sum(default: 0)
+  let written(list, more) = list.map(f => f.text.len() + more).sum(default: 0)
+  written(s.cautions, 200) + written(s.sentence, 0) + written(s.facts, 60) + (if s.fail == none { 0 } else { 500 * s.fail.ways.len() }) + 900 * s.drawings.len() + written(s.notes, 110) + 200 * s.limits.len() + 500 * s.lookups.len() + s.grids.map(g => 300 + 260 * g.rows.len() + 4 * letters(g)).sum(default: 0)
 }
 
 #let place-head(b) = block(width: 100%, above: 8mm, below: 2mm, sticky: true, breakable: false, stroke: (top: heavy), inset: (top: 2.2mm, bottom: 0.6mm), {
