@@ -105,3 +105,11 @@ export async function tagsOf(page: PDFPageProxy): Promise<Tag | null> {
 export function allTags(tag: Tag | null): Tag[] {
   return tag === null ? [] : [tag, ...tag.children.flatMap(allTags)];
 }
+
+/** Titles of all bookmarks, in order, those within others after them. */
+export async function outlineOf(document: PDFDocumentProxy): Promise<string[]> {
+  type Entry = Awaited<ReturnType<PDFDocumentProxy['getOutline']>>[number];
+  const titles = (entries: readonly Entry[]): string[] =>
+    entries.flatMap(({ title, items }) => [title, ...titles(items)]);
+  return titles((await document.getOutline()) ?? []);
+}

@@ -1,0 +1,122 @@
+/**
+ * Nothing leaves the page or its box, nothing is too small to be read, and each box has room for a hand; of the PDF, and
+ * of the HTML as a browser prints it.
+ */
+import { afterAll, describe, expect, it } from 'vitest';
+import type { Sheet } from '../../language/sheet/model.ts';
+import { pdfOf } from '../../server/print/pdf.ts';
+import { closeBrowser, noBrowser, printedByBrowser } from './chromium.ts';
+import { faultsOf, millimetre } from './layout.ts';
+import { type Painted, paintedPages } from './paint.ts';
+import { libraryPrints, papers } from './prints.ts';
+import { promisedBoxes, smallnessOf } from './sizes.ts';
+import { noFont, stressed, stresses } from './stress.ts';
+
+afterAll(closeBrowser);
+
+const library = papers.flatMap((paper) => libraryPrints(paper));
+/** The first job, on the smaller paper. */
+const job = library.findLast(({ options }) => options.job !== null)!;
+/** The worst for a browser: each takes it seconds. */
+const forBrowser = ['words of 300 letters in every place', '12 units of 12 long numbers'];
+/** A page that is wrong is so in many places. */
+const first = (faults: readonly string[]) => faults.slice(0, 5);
+const pdfPages = (sheet: Sheet) => paintedPages(pdfOf(sheet).bytes);
+
+describe('the PDF', () => {
+  it.each(library)('stays in its boxes, and can be read: $name', async ({ sheet }) => {
+    const pages = await pdfPages(sheet);
+    expect(first(faultsOf(pages))).toEqual([]);
+    expect(first(smallnessOf(sheet, pages))).toEqual([]);
+  });
+  it.each(stresses)('under stress: $name', async (stress) => {
+    const { sheet } = stressed(job, stress);
+    const pages = await pdfPages(sheet);
+    expect(first(faultsOf(pages))).toEqual([]);
+    // Letters that no font has are drawn as empty boxes, those from right to left in the order of the eye.
+    if (stress.name !== noFont) expect(first(smallnessOf(sheet, pages))).toEqual([]);
+  });
+});
+
+describe.skipIf(noBrowser !== null)('the HTML, printed by a browser', () => {
+  it.each(library.filter(({ options }) => options.job !== null))(
+    'stays in its boxes, and can be read: $name',
+    async ({ sheet }) => {
+      const pages = await paintedPages(await printedByBrowser(sheet));
+      expect(first(faultsOf(pages))).toEqual([]);
+      expect(first(smallnessOf(sheet, pages))).toEqual([]);
+    },
+  );
+  // Letters that the sheet's fonts lack are not among them: a browser takes those from the machine.
+  it.each(stresses.filter(({ name }) => forBrowser.includes(name)))('under stress: $name', async (stress) => {
+    const pages = await paintedPages(await printedByBrowser(stressed(job, stress).sheet));
+    expect(first(faultsOf(pages))).toEqual([]);
+  });
+});
+
+describe('a page that is wrong', () => {
+  const clean = (change: (page: Painted) => Painted) => async () => {
+    const pages = await pdfPages(job.sheet);
+    return pages.map((page) => (page.page === 3 ? change(page) : page));
+  };
+
+  it('has ink beyond its margin', async () => {
+    const pages = await clean((page) => ({
+      ...page,
+      runs: page.runs.map((run, at) => (at === 30 ? { ...run, right: page.width - 5 } : run)),
+    }))();
+    expect(faultsOf(pages).join()).toContain("page's margin");
+  });
+  it('has text on text', async () => {
+    const pages = await clean((page) => ({
+      ...page,
+      runs: page.runs.flatMap((run, at) => (at === 30 ? [run, { ...run, left: run.left + 2 }] : [run])),
+    }))();
+    expect(faultsOf(pages).join()).toContain('stand on each other');
+  });
+  it('has text that runs out of its cell', async () => {
+    const pages = await clean((page) => {
+      const wall = page.lines.find(({ left, right }) => right - left < 1)!;
+      const run = {
+        ...page.runs[0]!,
+        text: 'too long',
+        left: wall.left - 40,
+        right: wall.left + 20,
+        baseline: wall.top + 15,
+        size: 9,
+      };
+      return { ...page, runs: [...page.runs, run] };
+    })();
+    expect(faultsOf(pages).join()).toMatch(/line at .* goes through “too long”/u);
+  });
+  it('has a value that is not bold, small text, a hair line, a colour, and a low box', async () => {
+    const pages = await pdfPages(job.sheet);
+    const value = job.sheet.blocks.flatMap((block) => (block.kind === 'step' ? block.limits : []))[0]!.value;
+    const spoiled = (change: (page: Painted) => Partial<Painted>) =>
+      smallnessOf(
+        job.sheet,
+        pages.map((page) => ({ ...page, ...change(page) })),
+      ).join('\n');
+    const runs = (change: (run: Painted['runs'][number]) => object) => (page: Painted) => ({
+      runs: page.runs.map((run) => ({ ...run, ...change(run) })),
+    });
+    expect(spoiled(() => ({}))).toBe('');
+    expect(spoiled(runs(() => ({ bold: false })))).toContain(`the value “${value}” is too small, or not bold`);
+    expect(spoiled(runs(({ size }) => (size === 15 ? { size: 11.5 } : {})))).toContain('is too small, or not bold');
+    expect(spoiled(runs(({ size }) => (size === 11 ? { size: 9.5 } : {})))).toContain('the sentence');
+    expect(spoiled(runs(({ size }) => (size < 9 ? { size: 7.5 } : {})))).toContain('has 7.5 pt');
+    expect(spoiled(({ lines }) => ({ lines: lines.map((line) => ({ ...line, width: 0.3 })) }))).toContain(
+      'a line of 0.30 pt',
+    );
+    expect(spoiled(() => ({ colours: new Set(['#0000ff']) }))).toContain('the colour #0000ff');
+    // The lowest line of a row of boxes, two millimetres higher.
+    const low = spoiled(({ lines }) => ({
+      lines: lines.map((line) =>
+        line.right - line.left > 100
+          ? { ...line, top: line.top - (line.top % 4) * millimetre, bottom: line.bottom - (line.top % 4) * millimetre }
+          : line,
+      ),
+    }));
+    expect(low).toMatch(new RegExp(`of ${promisedBoxes(job.sheet)} that are to be written in`, 'u'));
+  });
+});

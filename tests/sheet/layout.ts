@@ -1,0 +1,92 @@
+/** What is wrong on a printed page, whatever it looks like: ink outside the page, on other ink, or through a line. */
+import type { Line, Painted, Run } from './paint.ts';
+import type { Box } from './shapes.ts';
+
+export const millimetre = 72 / 25.4;
+
+/** Office printers leave a sixth of an inch blank at the edge of a sheet. */
+const unprintable = 72 / 6;
+
+/** Height over the base line, and depth under it, of the ink of most letters, in parts of the size. */
+const ink = { over: 0.68, under: 0.19 };
+
+/** What two inks may share before it is an overlap: rounding, and the slant of a letter. */
+const touching = 0.6;
+
+/** Where the ink of a run is. */
+export function inkOf({ left, right, baseline, size }: Run): Box {
+  return { left, right, top: baseline - ink.over * size, bottom: baseline + ink.under * size };
+}
+
+/** Everything that is wrong with these pages, in words. */
+export function faultsOf(pages: readonly Painted[]): string[] {
+  return pages.flatMap((page) => [...outside(page), ...overlaps(page), ...crossed(page)]);
+}
+
+function outside({ page, width, height, runs, lines }: Painted): string[] {
+  const beyond = ({ left, top, right, bottom }: Box) =>
+    left < unprintable || top < unprintable || right > width - unprintable || bottom > height - unprintable;
+  return [
+    ...upright(runs)
+      .filter((run) => beyond(inkOf(run)))
+      .map((run) => `page ${page}: ${words(run)} stands outside the page's margin`),
+    ...lines.filter(beyond).map((line) => `page ${page}: a line at ${place(line)} stands outside the page's margin`),
+  ];
+}
+
+function overlaps({ page, runs }: Painted): string[] {
+  const inked = upright(runs)
+    .map((run) => ({ run, box: inkOf(run) }))
+    .sort((a, b) => a.box.top - b.box.top);
+  return inked.flatMap(({ run, box }, index) => {
+    const found: string[] = [];
+    for (const other of inked.slice(index + 1)) {
+      if (other.box.top > box.bottom) break;
+      if (deep(box, other.box)) found.push(`page ${page}: ${words(run)} and ${words(other.run)} stand on each other`);
+    }
+    return found;
+  });
+}
+
+function crossed({ page, runs, lines }: Painted): string[] {
+  return upright(runs).flatMap((run) => {
+    const box = inkOf(run);
+    const through = lines.filter((line) => deep(box, thick(line)));
+    return through.map((line) => `page ${page}: a line at ${place(line)} goes through ${words(run)}`);
+  });
+}
+
+/** A thin line as a box that is deep enough to be hit: it must go through ink, not along its edge. */
+function thick({ left, top, right, bottom }: Line): Box {
+  const [wide, high] = [right - left, bottom - top];
+  return wide > high
+    ? {
+        left,
+        right,
+        top: Math.min(top, (top + bottom) / 2 - touching),
+        bottom: Math.max(bottom, (top + bottom) / 2 + touching),
+      }
+    : {
+        top,
+        bottom,
+        left: Math.min(left, (left + right) / 2 - touching),
+        right: Math.max(right, (left + right) / 2 + touching),
+      };
+}
+
+function deep(a: Box, b: Box): boolean {
+  return (
+    Math.min(a.right, b.right) - Math.max(a.left, b.left) > touching &&
+    Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > touching
+  );
+}
+
+/** The watermark lies behind all. */
+export function upright(runs: readonly Run[]): Run[] {
+  return runs.filter((run) => run.upright);
+}
+
+const words = ({ text, left, baseline }: Run) =>
+  `“${text.length > 60 ? `${text.slice(0, 60)}…` : text}” (${left.toFixed(0)}, ${baseline.toFixed(0)})`;
+const place = ({ left, top, right, bottom }: Box) =>
+  `(${left.toFixed(0)}, ${top.toFixed(0)}) to (${right.toFixed(0)}, ${bottom.toFixed(0)})`;

@@ -1,0 +1,106 @@
+/** Whether what a hand needs can be read at arm's length, and what it fills in has room. */
+import type { Sheet, StepBlock } from '../../language/sheet/model.ts';
+import { spanText } from '../../language/sheet/text.ts';
+import { emptyBoxes } from './boxes.ts';
+import { millimetre, upright } from './layout.ts';
+import type { Painted, Run } from './paint.ts';
+import { bones } from './words.ts';
+
+/** Points, and millimetres of a box. A browser rounds to its own pixels. */
+const least = { any: 8, step: 10, value: 12, line: 0.5, box: 8 };
+const rounding = 0.02;
+
+/** Everything that is too small, too thin or in colour, in words. */
+export function smallnessOf(sheet: Sheet, pages: readonly Painted[]): string[] {
+  const runs = pages.flatMap((page) => upright(page.runs));
+  return [
+    ...runs
+      .filter(({ size }) => size < least.any - rounding)
+      .map((run) => `${words(run)} has ${run.size.toFixed(1)} pt`),
+    ...pages.flatMap(({ page, lines }) =>
+      lines
+        .filter(({ width }) => width < least.line - rounding)
+        .map(({ width }) => `page ${page}: a line of ${width.toFixed(2)} pt`),
+    ),
+    ...pages.flatMap(({ page, colours }) =>
+      [...colours].filter((colour) => !isGrey(colour)).map((colour) => `page ${page}: the colour ${colour}`),
+    ),
+    ...smallSteps(sheet, runs),
+    ...smallBoxes(sheet, pages),
+  ];
+}
+
+/** `#dedede` */
+export function isGrey(colour: string): boolean {
+  return /^#(..)\1\1$/u.test(colour);
+}
+
+/** Sentences and limits, found in order among the runs of the sheet itself. */
+function smallSteps(sheet: Sheet, runs: readonly Run[]): string[] {
+  // Of a browser's print the head of each page is content: found texts may skip it.
+  const index = new TextIndex(runs.filter(({ artifact }) => !artifact));
+  const complaints: string[] = [];
+  const held = (step: StepBlock, what: string, text: string, ok: (run: Run) => boolean) => {
+    if (bones(text) === '') return;
+    const found = index.next(text);
+    if (found === null) complaints.push(`step ${step.number}: the ${what} “${text}” is not found`);
+    else if (!found.every(ok)) complaints.push(`step ${step.number}: the ${what} “${text}” is too small, or not bold`);
+  };
+  for (const step of sheet.blocks.filter((block) => block.kind === 'step')) {
+    index.next(step.number);
+    held(step, 'sentence', spanText(step.sentence), ({ size }) => size >= least.step - rounding);
+    for (const { label, value, also } of step.limits) {
+      held(step, 'label', label, ({ size }) => size >= least.step - rounding);
+      held(step, 'value', value, ({ size, bold }) => bold && size >= least.value - rounding);
+      held(step, 'limit', also, ({ size }) => size >= least.step - rounding);
+    }
+  }
+  return complaints;
+}
+
+/** Finds texts among runs, each after the one before. */
+class TextIndex {
+  private readonly whole: string;
+  private readonly owners: Run[] = [];
+  private at = 0;
+
+  constructor(runs: readonly Run[]) {
+    let whole = '';
+    for (const run of runs) {
+      const text = bones(run.text);
+      whole += text;
+      for (let count = 0; count < text.length; count++) this.owners.push(run);
+    }
+    this.whole = whole;
+  }
+
+  /** The runs of a text; null: it is not there. */
+  next(text: string): Run[] | null {
+    const wanted = bones(text);
+    const found = this.whole.indexOf(wanted, this.at);
+    if (found < 0) return null;
+    this.at = found + wanted.length;
+    return [...new Set(this.owners.slice(found, this.at))];
+  }
+}
+
+/** The boxes that a sheet promises: one for each unit and thing recorded, and cells of tables to be filled in. */
+export function promisedBoxes(sheet: Sheet): number {
+  return sheet.blocks.reduce((sum, block) => {
+    if (block.kind === 'table')
+      return sum + block.rows.flat().filter(({ fill, text }) => fill === true && text === '').length;
+    const grids = block.kind === 'step' || block.kind === 'grid' ? block.grids : [];
+    return sum + grids.reduce((boxes, { rows, columns }) => boxes + rows.length * columns.length, 0);
+  }, 0);
+}
+
+function smallBoxes(sheet: Sheet, pages: readonly Painted[]): string[] {
+  const boxes = pages.flatMap(emptyBoxes);
+  const high = boxes.filter(({ top, bottom }) => bottom - top >= least.box * millimetre);
+  const promised = promisedBoxes(sheet);
+  return high.length < promised
+    ? [`${high.length} boxes are ${least.box} mm high, of ${promised} that are to be written in`]
+    : [];
+}
+
+const words = ({ page, text }: Run) => `page ${page}: “${text}”`;

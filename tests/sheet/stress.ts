@@ -1,0 +1,219 @@
+/** Prints with more in every place than anybody would write: what does not fit must still stay in its box. */
+import type { Job, PartNumber, Procedure, Step } from '../../language/model/index.ts';
+import { sheetOf } from '../../language/sheet/index.ts';
+import type { SheetOptions } from '../../language/sheet/setting.ts';
+import type { Print } from './prints.ts';
+
+/** One word of so many letters. */
+const word = (letters: number) =>
+  'Unterwasserschneidbrennerhalterungsschraube'.repeat(Math.ceil(letters / 43)).slice(0, letters);
+const long = word(300);
+const capitals = word(300).toUpperCase();
+/** About five lines of a sheet. */
+const lines =
+  'Look at it in good light, turn it once round, and write down what was found before anything is done to it. '
+    .repeat(5)
+    .trim();
+/** Letters that no font of the sheet has. */
+const foreign = '喷油嘴 針の先を触るな رأس الحاقن';
+
+/** The name of the stress with them. */
+export const noFont = 'letters that no font has';
+
+/** Changes to a print that a person may bring about. */
+export interface Stress {
+  readonly name: string;
+  readonly change: (procedure: Procedure, job: Job) => { readonly procedure?: Procedure; readonly job?: Job | null };
+}
+
+const steps = (procedure: Procedure, change: (step: Step, index: number) => Step): Procedure => {
+  let count = 0;
+  const places = <P extends { readonly steps: readonly Step[] }>(all: readonly P[]) =>
+    all.map((place) => ({ ...place, steps: place.steps.map((step) => change(step, count++)) }));
+  return { ...procedure, stages: places(procedure.stages), repairs: places(procedure.repairs) };
+};
+
+/** A text in every place where an author may write one. */
+function everywhere(procedure: Procedure, text: string): Procedure {
+  const titled = <T extends object>(all: readonly T[]) => all.map((one) => ({ ...one, title: text }));
+  const allow = [{ rule: 'some-rule', because: text, source: procedure.source, extent: procedure.source }];
+  const hazards = (['DANGER', 'WARNING', 'CAUTION', 'NOTICE'] as const).map((signal) => ({
+    word: signal,
+    text,
+    source: procedure.source,
+  }));
+  const { family, shop } = procedure;
+  return steps(
+    {
+      ...procedure,
+      title: text,
+      revision: text,
+      writtenBy: text,
+      approvedBy: text,
+      hazards,
+      allow,
+      family: {
+        ...family,
+        title: text,
+        parts: titled(family.parts),
+        ports: titled(family.ports),
+        joints: family.joints.map((joint) => ({ ...joint, thread: text })),
+      },
+      shop: {
+        ...shop,
+        title: text,
+        stations: shop.stations.map((one) => ({ ...one, title: text, wear: text })),
+        assets: titled(shop.assets),
+        fluids: titled(shop.fluids),
+        acceptance: { ...shop.acceptance, sourceText: text },
+      },
+      specs: procedure.specs.map((one) => ({ ...one, title: text, sourceText: text })),
+      numbers: procedure.numbers.map((one) => ({
+        ...one,
+        title: text,
+        values: one.values.map((value) => ({ ...value, sourceText: text })),
+      })),
+      stages: procedure.stages.map((one) => ({ ...one, title: text, allow })),
+      repairs: procedure.repairs.map((one) => ({ ...one, title: text, allow })),
+    },
+    (step, index) => ({
+      ...step,
+      note: index % 3 === 0 ? text : step.note,
+      hazards: index % 4 === 0 ? hazards : step.hazards,
+      allow: index % 4 === 1 ? allow : step.allow,
+      text: step.text === null || step.verb === 'read' || step.verb === 'set' ? step.text : text,
+      accept: step.accept === null ? null : text,
+      reject: step.reject === null ? null : text,
+      holder: step.holder === null ? null : text,
+      sourceText: step.sourceText === null ? null : text,
+      verdicts: step.verdicts.map((one) => ({ ...one, text })),
+      tools: index % 5 === 0 ? [...step.tools, { form: 'words', text, source: step.source }] : step.tools,
+    }),
+  );
+}
+
+const units = (job: Job, count: number, more: (index: number) => Partial<Job['units'][number]> = () => ({})): Job => ({
+  ...job,
+  units: Array.from({ length: count }, (_, index) => ({
+    ...job.units[index % job.units.length]!,
+    place: String(index + 1),
+    ...more(index),
+  })),
+});
+
+/** Part numbers with a limit of their own each, so that none can be put together with another. */
+function manyNumbers(procedure: Procedure, count: number, name: (index: number) => string): Procedure {
+  const pattern = procedure.numbers.find(({ values }) => values.some(({ rebuilt }) => rebuilt?.form === 'nominal'))!;
+  const numbers = Array.from(
+    { length: count },
+    (_, index): PartNumber => ({
+      ...pattern,
+      name: name(index),
+      title: name(index),
+      values: pattern.values.map((value) =>
+        value.rebuilt?.form === 'nominal'
+          ? {
+              ...value,
+              rebuilt: { ...value.rebuilt, nominal: { ...value.rebuilt.nominal, number: String(200 + index) } },
+            }
+          : value,
+      ),
+    }),
+  );
+  return { ...procedure, numbers };
+}
+
+export const stresses: readonly Stress[] = [
+  {
+    name: 'words of 300 letters in every place',
+    change: (procedure, job) => ({
+      procedure: everywhere(procedure, long),
+      job: {
+        ...units(job, 6, () => ({ numberText: long, serial: long, onHold: long, note: long })),
+        title: long,
+        customer: long,
+      },
+    }),
+  },
+  {
+    name: 'capitals of 300 letters in every place',
+    change: (procedure) => ({ procedure: everywhere(procedure, capitals) }),
+  },
+  {
+    // One letter more, and places to break are put in.
+    name: 'words of 20 capitals in every place',
+    change: (procedure, job) => ({
+      procedure: everywhere(procedure, word(20).toUpperCase()),
+      job: units(job, 6, () => ({ numberText: word(20).toUpperCase(), serial: word(20).toUpperCase() })),
+    }),
+  },
+  {
+    name: 'five lines of text in every place',
+    change: (procedure, job) => ({
+      procedure: everywhere(procedure, lines),
+      job: units(job, 6, () => ({ onHold: lines, note: lines })),
+    }),
+  },
+  {
+    name: '40 part numbers, blank',
+    change: (procedure) => ({ procedure: manyNumbers(procedure, 40, (index) => `K-${1000 + index}`), job: null }),
+  },
+  {
+    name: '40 part numbers of 40 letters, blank',
+    change: (procedure) => ({
+      procedure: manyNumbers(procedure, 40, (index) => `${word(36)}-${100 + index}`),
+      job: null,
+    }),
+  },
+  { name: '12 units', change: (_, job) => ({ job: units(job, 12) }) },
+  {
+    name: '12 units of 12 long numbers',
+    change: (procedure, job) => ({
+      procedure: manyNumbers(procedure, 12, (index) => `DLLA-150-P-${1000 + index}`),
+      job: units(job, 12, (index) => ({
+        number: `DLLA-150-P-${1000 + index}`,
+        numberText: `DLLA-150-P-${1000 + index}`,
+      })),
+    }),
+  },
+  {
+    name: '31 units, half of them on hold',
+    change: (_, job) => ({ job: units(job, 31, (index) => ({ onHold: index % 2 === 0 ? 'cracked' : null })) }),
+  },
+  {
+    name: '40 tools at each step',
+    change: (procedure) => ({
+      procedure: steps(procedure, (step) => ({
+        ...step,
+        tools: Array.from({ length: 40 }, (_, index) => ({
+          form: 'words',
+          text: `special tool of the maker, number ${index}`,
+          source: step.source,
+        })),
+      })),
+    }),
+  },
+  { name: noFont, change: (procedure) => ({ procedure: everywhere(procedure, foreign) }) },
+];
+
+/** A sheet of each verb once and of every test: what is long is long in every place, but not the whole run of pages. */
+function shortened(procedure: Procedure): Procedure {
+  const seen = new Set<string>();
+  const first = ({ verb, gate, hazards, choose }: Step) => {
+    const known = seen.has(verb);
+    seen.add(verb);
+    return !known || gate !== null || hazards.length > 0 || choose !== null;
+  };
+  const places = <P extends { readonly steps: readonly Step[] }>(all: readonly P[]) =>
+    all.map((place) => ({ ...place, steps: place.steps.filter(first) })).filter(({ steps: left }) => left.length > 0);
+  return { ...procedure, stages: places(procedure.stages), repairs: places(procedure.repairs) };
+}
+
+/** A print under stress. */
+export function stressed({ procedure, options, sheet }: Print, { name, change }: Stress): Print {
+  const changed = change(shortened(procedure), options.job!);
+  const now = changed.procedure ?? shortened(procedure);
+  const job = changed.job === undefined ? options.job : changed.job;
+  const all: SheetOptions = { ...options, job: job === null ? null : { ...job, procedure: now } };
+  return { name: `${name}, ${sheet.paper}`, procedure: now, options: all, sheet: sheetOf(now, all) };
+}

@@ -1,0 +1,124 @@
+/** The PDF can be read aloud and searched, and is the same each time: tags, language, title, bookmarks, fonts, bytes. */
+import { execFileSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import { describe, expect, it } from 'vitest';
+import { pdfOf } from '../../server/print/pdf.ts';
+import { root } from '../library.ts';
+import { fontsOf } from './fonts.ts';
+import { type Painted, painted } from './paint.ts';
+import { allTags, outlineOf, pagesOf, type Tag, tagsOf, withPdf } from './pdf.ts';
+import { libraryPrints, type Print, papers } from './prints.ts';
+import { bones } from './words.ts';
+
+const prints = papers.flatMap((paper) =>
+  libraryPrints(paper).filter(({ options, name }) => options.job !== null || name.startsWith('rebuild-pintle')),
+);
+
+/** Everything that these tests ask of a PDF, read once. */
+async function readings({ sheet }: Print) {
+  const bytes = pdfOf(sheet).bytes;
+  return withPdf(bytes, async (document) => {
+    const pages = await pagesOf(document);
+    const trees: (Tag | null)[] = [];
+    const drawn: Painted[] = [];
+    for (const page of pages) {
+      trees.push(await tagsOf(page));
+      drawn.push(await painted(page));
+    }
+    return {
+      info: (await document.getMetadata()).info as Record<string, unknown>,
+      marked: await document.getMarkInfo(),
+      outline: await outlineOf(document),
+      fonts: await fontsOf(pages),
+      trees,
+      painted: drawn,
+      tags: trees.flatMap(allTags),
+    };
+  });
+}
+
+describe.each(prints)('$name', (print) => {
+  const reading = readings(print);
+
+  it('is tagged, and has a language and a title', async () => {
+    const { info, marked, trees } = await reading;
+    expect(marked).not.toBeNull();
+    expect((marked as unknown as ReadonlyMap<string, boolean>).get('Marked')).toBe(true);
+    expect(trees.every((tree) => tree !== null && tree.children.length > 0)).toBe(true);
+    expect(info.Language).toBe(print.sheet.language);
+    expect(info.Title).toBe(print.sheet.title);
+  });
+
+  it('has a bookmark for each stage and repair, in order', async () => {
+    const { outline } = await reading;
+    const places = print.sheet.blocks.flatMap((block) =>
+      block.kind === 'place' ? [`${block.number} ${block.title}`] : [],
+    );
+    expect(places.length).toBeGreaterThan(5);
+    expect(outline.filter((title) => /^R?\d/u.test(title))).toEqual(places);
+  });
+
+  it('has a description of every figure; the code in the head is no part of the text', async () => {
+    const { tags, painted: pages } = await reading;
+    const figures = tags.filter(({ role }) => role === 'Figure');
+    expect(figures.filter(({ alt }) => (alt ?? '').trim() === '')).toEqual([]);
+    const pictures = pages.flatMap(({ fields }) => fields);
+    expect(pictures.filter(({ artifact }) => artifact).length).toBeGreaterThanOrEqual(pages.length);
+    expect(pictures.filter(({ artifact }) => !artifact).length).toBeLessThanOrEqual(figures.length);
+    expect(pages.every(({ images }) => images === 0)).toBe(true);
+  });
+
+  it('has heads on its tables: every column that has words over it', async () => {
+    const { tags } = await reading;
+    const tables = tags.filter(({ role }) => role === 'Table');
+    expect(tables.length).toBeGreaterThan(10);
+    expect(tables.filter((table) => !allTags(table).some(({ role }) => role === 'TH'))).toEqual([]);
+    const heads = new Set(tags.filter(({ role }) => role === 'TH').map(({ text }) => bones(text)));
+    const wanted = print.sheet.blocks.flatMap((block) =>
+      block.kind === 'table' ? block.columns.map(({ head }) => head) : [],
+    );
+    expect(wanted.filter((head) => !heads.has(bones(head)))).toEqual([]);
+    const places = print.sheet.blocks.flatMap((block) =>
+      block.kind === 'step' ? block.grids.flatMap(({ columns }) => columns) : [],
+    );
+    expect(places.filter(({ place, detail }) => !heads.has(bones(place + detail)))).toEqual([]);
+  });
+
+  it('has stages as headings', async () => {
+    const { tags } = await reading;
+    const headings = tags.filter(({ role }) => /^H\d?$/u.test(role)).map(({ text }) => bones(text));
+    const stages = print.sheet.blocks.flatMap((block) =>
+      block.kind === 'place' ? [bones(block.number + block.title)] : [],
+    );
+    expect(stages.filter((stage) => !headings.includes(stage))).toEqual([]);
+  });
+
+  it('carries its fonts, and of each only what it uses', async () => {
+    const { fonts } = await reading;
+    expect(fonts.length).toBeGreaterThan(1);
+    for (const { name, embedded } of fonts) {
+      expect(name).toMatch(/^[A-Z]{6}\+(Atkinson|DejaVu)/u);
+      expect(embedded, name).toBe(true);
+    }
+  });
+});
+
+describe('the bytes', () => {
+  it('are the same from two processes', () => {
+    const script = `
+      import { createHash } from 'node:crypto';
+      import { pdfOf } from './server/print/pdf.ts';
+      import { libraryPrints } from './tests/sheet/prints.ts';
+      const hash = createHash('sha256');
+      for (const { options, sheet } of libraryPrints('a4')) if (options.job !== null) hash.update(pdfOf(sheet).bytes);
+      process.stdout.write(hash.digest('hex'));`;
+    const other = execFileSync(process.execPath, ['--input-type=module', '--no-warnings', '-e', script], {
+      encoding: 'utf8',
+      cwd: root,
+    });
+    const hash = createHash('sha256');
+    for (const { options, sheet } of libraryPrints('a4')) if (options.job !== null) hash.update(pdfOf(sheet).bytes);
+    expect(other).toMatch(/^[0-9a-f]{64}$/u);
+    expect(hash.digest('hex')).toBe(other);
+  });
+});
