@@ -50,50 +50,39 @@ export function pictureIn(file: Buffer): Picture {
   return { width, height, grey: Uint8Array.from({ length: width * height }, (_, at) => data[at * 4]!) };
 }
 
-export interface Difference {
-  /** Points that differ and are no edge of a letter. */
-  readonly points: number;
-  /** Most of them within one small square: a moved line or word is many in one place, noise is a few everywhere. */
-  readonly densest: number;
-  readonly picture: Buffer;
-}
-
-/** Side of the squares that are counted, in points. */
+/** Side of the squares in which differing points are counted. */
 const square = 16;
-/** Differing points in one square that are a change of the page. */
+/** Differing points in one square that are a change of the page: a moved word is many in one place, noise a few everywhere. */
 const notable = 10;
-
-/** How two pictures of one size differ. */
-export function differenceOf(before: Picture, after: Picture): Difference {
-  const { width, height } = before;
-  const out = new PNG({ width, height });
-  const points = pixelmatch(colours(before), colours(after), out.data, width, height, {
-    threshold: 0.25,
-    includeAA: false,
-    diffMask: false,
-  });
-  const counts = new Map<number, number>();
-  const mask = new Uint8Array(width * height * 4);
-  pixelmatch(colours(before), colours(after), mask, width, height, {
-    threshold: 0.25,
-    includeAA: false,
-    diffMask: true,
-  });
-  for (let at = 0; at < width * height; at++) {
-    if (mask[at * 4 + 3] === 0) continue;
-    const key = Math.floor(at / width / square) * 1000 + Math.floor((at % width) / square);
-    counts.set(key, (counts.get(key) ?? 0) + 1);
-  }
-  return { points, densest: Math.max(0, ...counts.values()), picture: PNG.sync.write(out) };
-}
+/** How far two shades may be apart, of 1; edges of letters are left out of the count besides. */
+const options = { threshold: 0.25, includeAA: false };
 
 /** Whether two pictures are of one page, whatever machine drew them. */
 export function alike(before: Picture, after: Picture): boolean {
-  return (
-    before.width === after.width && before.height === after.height && differenceOf(before, after).densest < notable
-  );
+  const { width, height } = before;
+  if (width !== after.width || height !== after.height) return false;
+  if (Buffer.compare(before.grey, after.grey) === 0) return true;
+  const mask = new Uint8Array(width * height * 4);
+  pixelmatch(colours(before), colours(after), mask, width, height, { ...options, diffMask: true });
+  const counts = new Map<number, number>();
+  for (let at = 0; at < width * height; at++) {
+    if (mask[at * 4 + 3] === 0) continue;
+    const key = Math.floor(at / width / square) * width + Math.floor((at % width) / square);
+    counts.set(key, (counts.get(key) ?? 0) + 1);
+  }
+  return Math.max(0, ...counts.values()) < notable;
+}
+
+/** The old picture, pale, with what differs in colour: a file for a person to look at. */
+export function differencePicture(before: Picture, after: Picture): Buffer {
+  const { width, height } = before;
+  const out = new PNG({ width, height });
+  pixelmatch(colours(before), colours(after), out.data, width, height, options);
+  return PNG.sync.write(out);
 }
 
 function colours({ width, height, grey }: Picture): Uint8Array {
-  return Uint8Array.from({ length: width * height * 4 }, (_, at) => (at % 4 === 3 ? 255 : grey[at >> 2]!));
+  const out = new Uint8Array(width * height * 4);
+  for (let at = 0; at < grey.length; at++) out.set([grey[at]!, grey[at]!, grey[at]!, 255], at * 4);
+  return out;
 }

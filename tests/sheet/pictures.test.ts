@@ -9,18 +9,17 @@ import { describe, expect, it } from 'vitest';
 import { pdfOf } from '../../server/print/pdf.ts';
 import { emptyBoxes } from './boxes.ts';
 import { paintedPages } from './paint.ts';
-import { alike, differenceOf, type Picture, pictureIn, picturesOf, pngOf } from './picture.ts';
+import { alike, differencePicture, type Picture, pictureIn, picturesOf, pngOf } from './picture.ts';
 import { libraryPrints, type Print, papers } from './prints.ts';
 
 const folder = join(import.meta.dirname, 'pictures');
 const update = process.env.HANDTIGHT_PICTURES === 'update';
 
-/** Sheets that have pictures: the job, the shortest, the draft with findings, one on the other paper. */
+/** Sheets that have pictures, 35 pages: the job, the shortest on the other paper, the draft with findings. */
 const named: Record<string, (print: Print) => boolean> = {
   'job-a4': ({ options }) => options.job !== null && options.paper === 'a4',
-  'first-a4': ({ procedure, options }) => procedure.source.file.includes('first/') && options.paper === 'a4',
+  'first-letter': ({ procedure, options }) => procedure.source.file.includes('first/') && options.paper === 'letter',
   'flawed-a4': ({ procedure, options }) => procedure.source.file.includes('flawed/') && options.paper === 'a4',
-  'manual-letter': ({ procedure, options }) => procedure.source.file.includes('manual/') && options.paper === 'letter',
 };
 const library = papers.flatMap((paper) => libraryPrints(paper));
 const sheets = Object.entries(named).map(([name, is]) => ({ name, sheet: library.find(is)!.sheet }));
@@ -68,7 +67,7 @@ function shown(name: string, changed: readonly { index: number; known: Picture |
     if (known === null) continue;
     writeFileSync(join(to, `${page}-old.png`), pngOf(known));
     if (known.width === picture.width && known.height === picture.height)
-      writeFileSync(join(to, `${page}-difference.png`), differenceOf(known, picture).picture);
+      writeFileSync(join(to, `${page}-difference.png`), differencePicture(known, picture));
   }
   return to;
 }
