@@ -19,7 +19,7 @@ export interface Told {
 }
 
 /** The author's words for an object, as a title. */
-function objectTitle({ procedure: { family }, words }: Told, object: StepObject): string {
+export function objectTitle({ procedure: { family }, words }: Told, object: StepObject): string {
   switch (object.kind) {
     case 'part': {
       const part = family.parts.find(({ name }) => name === object.name);

@@ -8,8 +8,10 @@ import { specFor } from '../../language/model/spec-for.ts';
 import { formatQuantity, type Limit } from '../../language/quantities/index.ts';
 import { baseTitle, objectTitle, titleOf } from '../../language/sheet/names.ts';
 import type { SheetOptions } from '../../language/sheet/setting.ts';
-import { words } from '../../language/sheet/words.ts';
+import { wordsIn } from '../../language/words/index.ts';
 import { judgedLimit } from './limit-claims.ts';
+
+const words = wordsIn('en');
 
 /** One text or figure that must be found. */
 export interface Claim {
@@ -101,7 +103,10 @@ export function claimsOf(procedure: Procedure, options: SheetOptions): SheetClai
           head: [
             ...claim('station', place.station === null ? null : (station(place.station) ?? place).title),
             ...claim('to wear', station(place.station)?.wear),
-            ...usual.flatMap(({ word, text }) => [...claim('signal word', word), ...claim('caution', text)]),
+            ...usual.flatMap(({ topic, word }) => [
+              ...claim('signal word', word),
+              ...claim('caution', words.cautions[topic].text),
+            ]),
             ...place.allow.flatMap(({ rule, because }) => [
               ...claim('concession', rule),
               ...claim('concession', because),
@@ -125,18 +130,19 @@ export function claimsOf(procedure: Procedure, options: SheetOptions): SheetClai
   return {
     furniture: [
       ...claim('title', procedure.title),
-      ...claim('family', family.title),
       ...claim('name', procedure.name),
       ...claim('revision', procedure.revision),
-      ...claim('author', procedure.writtenBy),
-      ...claim('approval', procedure.approvedBy, procedure.approvedBy === null ? null : procedure.approvedOn),
-      ...claim('part number', ...numbers),
-      ...claim('shop', shop.title),
-      ...claim('work order', options.job?.name, options.job?.title, options.job?.customer, options.job?.received),
+      ...claim('work order', options.job?.name),
       ...claim('hash', options.hash.slice(0, 12)),
       ...(procedure.approvedBy === null ? claim('alarm', words.notApproved) : []),
     ],
     lists: [
+      ...claim('family', family.title),
+      ...claim('author', procedure.writtenBy),
+      ...claim('approval', procedure.approvedBy, procedure.approvedBy === null ? null : procedure.approvedOn),
+      ...claim('part number', ...numbers),
+      ...claim('shop', shop.title),
+      ...claim('work order', options.job?.title, options.job?.customer, options.job?.received),
       ...procedure.hazards.flatMap(({ word, text }) => [...claim('signal word', word), ...claim('caution', text)]),
       ...[...allow, ...own].flatMap(({ rule, because }) => [
         ...claim('concession', rule),
@@ -191,9 +197,15 @@ function stepClaims(
   return {
     number: step.number,
     cautions: [
-      ...(usual?.full ?? []).flatMap(({ word, text }) => [...claim('signal word', word), ...claim('caution', text)]),
+      ...(usual?.full ?? []).flatMap(({ topic, word }) => [
+        ...claim('signal word', word),
+        ...claim('caution', words.cautions[topic].text),
+      ]),
       ...step.hazards.flatMap(({ word, text }) => [...claim('signal word', word), ...claim('caution', text)]),
-      ...(usual?.short ?? []).flatMap(({ word, short }) => [...claim('signal word', word), ...claim('caution', short)]),
+      ...(usual?.short ?? []).flatMap(({ topic, word }) => {
+        const said: { readonly text: string; readonly short?: string } = words.cautions[topic];
+        return [...claim('signal word', word), ...claim('caution', said.short)];
+      }),
     ],
     sentence: [
       ...claim('part number', ...(step.only ?? []).filter((name) => numbers.includes(name))),
@@ -251,7 +263,8 @@ function stepClaims(
 }
 
 /** Things acted on, by what they are called; copies by cylinder are said once. */
-function objectClaims({ family }: Procedure, step: Step): Claim[] {
+function objectClaims(procedure: Procedure, step: Step): Claim[] {
+  const { family } = procedure;
   if (step.all || step.verb === 'across') return [];
   const said = new Set<string>();
   return [...step.objects, ...step.withObjects].flatMap((object) => {
@@ -259,7 +272,7 @@ function objectClaims({ family }: Procedure, step: Step): Claim[] {
     const base = part?.position == null ? null : baseTitle(part);
     if (base !== null && said.has(base)) return [];
     if (base !== null) said.add(base);
-    return claim('object', base ?? objectTitle(family, object));
+    return claim('object', base ?? objectTitle({ procedure, words }, object));
   });
 }
 
@@ -282,7 +295,8 @@ function limitsOf(procedure: Procedure, numbers: readonly string[], step: Step) 
   const served = values.some((value) => value?.inService != null);
   const specified = values.flatMap((value) => {
     const whenNew = gauged.has(step.verb) && !step.asFound ? [value?.whenNew] : [];
-    return [step.asFound && served ? value?.inService : value?.rebuilt, ...whenNew].map((limit) => ({
+    const found = step.asFound && served ? [value?.inService] : [];
+    return [...found, value?.rebuilt, ...whenNew].map((limit) => ({
       limit,
       source: value?.sourceText,
     }));

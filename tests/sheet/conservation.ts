@@ -31,5 +31,5 @@ export function wordsInHtml(sheet: Sheet): Words {
 
 /** The words of the PDF of a sheet. */
 export function wordsInPdf(sheet: Sheet): Promise<Words> {
-  return pdfWords(pdfOf(sheet).bytes);
+  return pdfWords(pdfOf([sheet]).bytes);
 }

@@ -21,7 +21,7 @@ const job = library.findLast(({ options }) => options.job !== null)!;
 const forBrowser = ['words of 300 letters in every place', '12 units of 12 long numbers'];
 /** A page that is wrong is so in many places. */
 const first = (faults: readonly string[]) => faults.slice(0, 5);
-const pdfPages = (sheet: Sheet) => paintedPages(pdfOf(sheet).bytes);
+const pdfPages = (sheet: Sheet) => paintedPages(pdfOf([sheet]).bytes);
 
 describe('the PDF', () => {
   it.each(library)('stays in its boxes, and can be read: $name', async ({ sheet }) => {

@@ -37,7 +37,7 @@ if (!update && without.length > 0)
 
 describe.each(sheets)('the pages of $name', ({ name, sheet }) => {
   it.runIf(update)('are taken anew', async () => {
-    const pictures = await picturesOf(pdfOf(sheet).bytes);
+    const pictures = await picturesOf(pdfOf([sheet]).bytes);
     for (const file of filesOf(name)) rmSync(join(folder, file));
     mkdirSync(folder, { recursive: true });
     for (const [index, picture] of pictures.entries()) writeFileSync(fileOf(name, index), pngOf(picture));
@@ -45,7 +45,7 @@ describe.each(sheets)('the pages of $name', ({ name, sheet }) => {
   });
 
   it.skipIf(update || without.includes(name))('look as they did', async () => {
-    const pictures = await picturesOf(pdfOf(sheet).bytes);
+    const pictures = await picturesOf(pdfOf([sheet]).bytes);
     const changed = pictures.flatMap((picture, index) => {
       const file = fileOf(name, index);
       const known = existsSync(file) ? pictureIn(readFileSync(file)) : null;
@@ -74,7 +74,7 @@ function shown(name: string, changed: readonly { index: number; known: Picture |
 
 describe('two pictures of a page', () => {
   const { sheet } = sheets[1]!;
-  const bytes = pdfOf(sheet).bytes;
+  const bytes = pdfOf([sheet]).bytes;
   const taken = picturesOf(bytes);
 
   it('are alike through the file', async () => {
@@ -106,7 +106,7 @@ describe('two pictures of a page', () => {
         block === first ? { ...first!, sentence: [{ text: 'Throw the unit away.' }] } : block,
       ),
     };
-    const after = await picturesOf(pdfOf(other).bytes);
+    const after = await picturesOf(pdfOf([other]).bytes);
     expect((await taken).every((picture, index) => alike(picture, after[index]!))).toBe(false);
   });
 });

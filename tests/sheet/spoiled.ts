@@ -74,7 +74,7 @@ function stepParts(step: StepBlock): { kind: string; step: StepBlock }[] {
       kind: `fact ${fact.label}`,
       step: { ...step, facts: step.facts.toSpliced(at, 1) },
     })),
-    ...(step.fail.length === 0 ? [] : [{ kind: 'fail path', step: { ...step, fail: [] } }]),
+    ...(step.fail === null ? [] : [{ kind: 'fail path', step: { ...step, fail: null } }]),
     ...(step.lines.length === 0 ? [] : [{ kind: 'lines', step: { ...step, lines: [] } }]),
     ...(step.only === null ? [] : [{ kind: 'only', step: { ...step, only: null } }]),
     { kind: 'sentence', step: { ...step, sentence: [] } },

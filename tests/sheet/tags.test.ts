@@ -16,7 +16,7 @@ const prints = papers.flatMap((paper) =>
 
 /** Everything that these tests ask of a PDF, read once. */
 async function readings({ sheet }: Print) {
-  const bytes = pdfOf(sheet).bytes;
+  const bytes = pdfOf([sheet]).bytes;
   return withPdf(bytes, async (document) => {
     const pages = await pagesOf(document);
     const trees: (Tag | null)[] = [];
@@ -110,14 +110,14 @@ describe('the bytes', () => {
       import { pdfOf } from './server/print/pdf.ts';
       import { libraryPrints } from './tests/sheet/prints.ts';
       const hash = createHash('sha256');
-      for (const { options, sheet } of libraryPrints('a4')) if (options.job !== null) hash.update(pdfOf(sheet).bytes);
+      for (const { options, sheet } of libraryPrints('a4')) if (options.job !== null) hash.update(pdfOf([sheet]).bytes);
       process.stdout.write(hash.digest('hex'));`;
     const other = execFileSync(process.execPath, ['--input-type=module', '--no-warnings', '-e', script], {
       encoding: 'utf8',
       cwd: root,
     });
     const hash = createHash('sha256');
-    for (const { options, sheet } of libraryPrints('a4')) if (options.job !== null) hash.update(pdfOf(sheet).bytes);
+    for (const { options, sheet } of libraryPrints('a4')) if (options.job !== null) hash.update(pdfOf([sheet]).bytes);
     expect(other).toMatch(/^[0-9a-f]{64}$/u);
     expect(hash.digest('hex')).toBe(other);
   });

@@ -1,5 +1,5 @@
 /** Words taken from a print, and how two texts are compared when lines are broken differently. */
-import { printable } from '../../language/sheet/printable.ts';
+import { printable } from '../../language/words/printable.ts';
 
 /** What was read from a print, in its order. */
 export interface Words {
