@@ -65,12 +65,12 @@ export function headerOf(setting: Setting): SheetHeader {
 /** Most characters of one entry: the head stands on every page, and must leave room for the work. */
 const longestEntry = 140;
 
-function brief(text: string): string {
+export function brief(text: string): string {
   const letters = [...text];
   return letters.length <= longestEntry ? text : `${letters.slice(0, longestEntry - 1).join('')}…`;
 }
 
-function orderWords(name: string, title: string): string {
+export function orderWords(name: string, title: string): string {
   return title === name ? name : `${name}, ${title}`;
 }
 

@@ -1,9 +1,10 @@
 import pc from 'picocolors';
 import { nearest } from '../../language/grammar/nearest.ts';
+import type { Finding } from '../../language/model/finding.ts';
 import type { Job } from '../../language/model/job.ts';
 import type { Procedure } from '../../language/model/procedure.ts';
 import { printedAs } from '../../language/settings/settings.ts';
-import { type Paper, sheetOf } from '../../language/sheet/index.ts';
+import { type Paper, type Sheet, sheetOf } from '../../language/sheet/index.ts';
 import type { Language } from '../../language/words/index.ts';
 import { printSheet, type SheetFormat, WriteError } from '../print/index.ts';
 import { sheetName } from '../print/sheet-name.ts';
@@ -74,14 +75,7 @@ async function printOne(
   { files, result }: CliWorkspace,
   options: PrintCommandOptions,
 ): Promise<boolean> {
-  const checked = result.procedures.find((other) => other.procedure === procedure)!;
-  const own =
-    job === null
-      ? []
-      : result.findings.filter(
-          (finding) => finding.source.file === job.source.file && !checked.findings.includes(finding),
-        );
-  const findings = [...checked.findings, ...own];
+  const findings = findingsOn({ procedure, job }, result);
   const errors = findings.filter(({ severity }) => severity === 'error').length;
   const name = job === null ? procedure.name : `job ${job.name}`;
   if (errors > 0 && !options.draft) {
@@ -98,15 +92,32 @@ async function printOne(
     findings,
     hash: contentHash({ procedure, job }, files),
   });
+  await writeSheet(sheet, sheetName({ procedure, job }, options.draft), options);
+  return true;
+}
+
+/** What was found in a procedure, and in the file of the job. */
+export function findingsOn({ procedure, job }: Target, result: CliWorkspace['result']): Finding[] {
+  const checked = result.procedures.find((other) => other.procedure === procedure)!;
+  const own =
+    job === null
+      ? []
+      : result.findings.filter(
+          (finding) => finding.source.file === job.source.file && !checked.findings.includes(finding),
+        );
+  return [...checked.findings, ...own];
+}
+
+/** Writes a sheet in the formats that are asked for, and says which files. Throws a UsageError where it cannot. */
+export async function writeSheet(
+  sheet: Sheet,
+  name: string,
+  { formats, to }: Pick<PrintCommandOptions, 'formats' | 'to'>,
+): Promise<void> {
   try {
-    const printed = await printSheet(sheet, {
-      formats: options.formats,
-      to: options.to,
-      name: sheetName({ procedure, job }, options.draft),
-    });
+    const printed = await printSheet(sheet, { formats, to, name });
     for (const file of printed.files) process.stdout.write(`${pc.green('printed')}  ${shownPath(file)}\n`);
     for (const note of printed.notes) process.stderr.write(`${pc.yellow('note')}  ${note}\n`);
-    return true;
   } catch (error) {
     if (error instanceof WriteError) throw new UsageError(error.message);
     throw error;
