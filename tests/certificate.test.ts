@@ -401,19 +401,17 @@ describe('whatever was written down', () => {
   const line: fc.Arbitrary<Result[]> = fc.oneof(
     bar.map(reading('opening', false)),
     bar.map(reading('opening', true)),
-    fc
-      .integer({ min: 1, max: 30 })
-      .map((value): Result[] => [
-        {
-          form: 'reading',
-          name: 'back-leak',
-          asFound: false,
-          value: { number: `${value}`, unit: 's' },
-          tool: null,
-          text: null,
-          source,
-        },
-      ]),
+    fc.integer({ min: 1, max: 30 }).map((value): Result[] => [
+      {
+        form: 'reading',
+        name: 'back-leak',
+        asFound: false,
+        value: { number: `${value}`, unit: 's' },
+        tool: null,
+        text: null,
+        source,
+      },
+    ]),
     fc
       .tuple(fc.constantFrom('seat-leak', 'chatter', 'spray', 'opening'), fc.integer({ min: 0, max: 3 }))
       .map(([name, odds]): Result[] => [{ form: 'verdict', name, passed: odds > 0, text: null, source }]),

@@ -217,7 +217,7 @@ describe('shim and match', () => {
   it('and rate fits what a shim brings, where the jobs have readings for it', () => {
     expect(handtight('rate', 'rebuild-one-spring', ...demo)).toMatchObject({
       status: 0,
-      stdout: expect.stringMatching(/115.bar per mm.*\n {2}from 4 readings of 2 units, job 2198/u),
+      stdout: expect.stringMatching(/115.bar.per.mm.*\n {2}from 4 readings of 2 units, job 2198/u),
     });
     expect(handtight('rate', 'rebuild-two-spring', ...demo)).toMatchObject({
       status: 0,
