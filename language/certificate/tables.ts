@@ -15,7 +15,7 @@ import { limitWords } from './limit-words.ts';
 const mostUnits = 6;
 
 /** Shares of the width: what is read, its limit, and all units together. */
-const shares = { what: 11, limit: 10.5, units: 22.5 };
+const shares = { what: 10.5, limit: 10, units: 25 };
 
 /** Millimetres that all units together have on A4, and what a cell has at its sides. */
 const widthOfUnits = (186 * shares.units) / (shares.what + shares.limit + shares.units);
