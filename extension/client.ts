@@ -6,6 +6,7 @@ import {
   type ServerOptions,
   TransportKind,
 } from 'vscode-languageclient/node';
+import { registerOrigin } from './origin.ts';
 import { registerPreview } from './preview.ts';
 import { registerPrint } from './print.ts';
 import { type CheckedNotification, checkedMethod } from './requests.ts';
@@ -58,6 +59,7 @@ export async function activate(context: ExtensionContext): Promise<Handtight> {
     registerRulePages(context.extensionUri),
     registerPreview(context, running, checked.event),
     registerPrint(running),
+    registerOrigin(running),
     commands.registerCommand('handtight.showOutput', () => running.outputChannel.show()),
     commands.registerCommand('handtight.restartServer', async () => {
       await running.restart();

@@ -272,7 +272,7 @@ describe('nothing is invented: it is refused', () => {
     const low = good.replace('254 bar', '250 bar');
     const high = good.replace('254 bar', '257 bar');
     expect(certified(`${unit(low)}\n${unit(high, 2)}`).missing).toEqual([
-      'the set: Opening pressure across the set, 1 and 2: the spread is 7 bar, and the limit at most 5 bar',
+      'the set: Opening pressure across the set, units 1 and 2: the spread is 7 bar, and the limit at most 5 bar',
     ]);
     expect(certified(`${unit(low)}\n${unit(low.replace('250 bar', '224 bar'), 2, 'A-220')}`).missing).toEqual([]);
   });
@@ -316,7 +316,7 @@ describe('nothing is invented: it is refused', () => {
 
   it('with errors in the job; as a draft it is marked, and lists what is missing, whatever is asked for', () => {
     const { missing, sheet, text } = certified(unit(`${good.replace('254 bar', '240 bar')}  openin 3 bar`));
-    expect(missing[0]).toBe('the job: the procedure or the job has an error: run handtight check');
+    expect(missing[0]).toBe('the job: the procedure or the job has 1 error: run handtight check');
     expect(sheet().watermark).toBe('DRAFT');
     expect(text()).toEqual(
       expect.arrayContaining([
@@ -342,7 +342,7 @@ describe('the demo job', () => {
     (language, paper) => {
       const made = sheet({ language, paper });
       expect(made.watermark).toBeNull();
-      expect(pdfOf(made)).toMatchObject({ pages: 1, accessible: true, missing: [] });
+      expect(pdfOf([made])).toMatchObject({ pages: 1, accessible: true, missing: [] });
       expect(htmlOf(made)).toContain(`<html lang="${language}">`);
       expect(textOf(made)).toContain(wordsIn(language).certificate.title);
     },
@@ -366,7 +366,7 @@ describe('the demo job', () => {
     const tables = made.blocks.filter((block) => block.kind === 'table' && block.title === 'Readings');
     expect(tables).toHaveLength(3);
     expect(made.watermark).toBeNull();
-    expect(pdfOf(made).pages).toBeGreaterThan(1);
+    expect(pdfOf([made]).pages).toBeGreaterThan(1);
   });
 
   it('has as many units side by side as there is room for their figures', () => {

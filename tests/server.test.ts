@@ -318,6 +318,17 @@ test('a name leads to its declaration and says what it is', async () => {
   expect(await session.ask('textDocument/hover', document, 'slac')).toBeNull();
 });
 
+test('shows a family taken apart where its name stands', async () => {
+  const session = await begun();
+  const document = await session.open('procedure.rebuild', procedureText);
+  const name = /for (\S+) at/u.exec(procedureText)![1]!;
+  const hover = await session.ask<Hover>('textDocument/hover', document, `for ${name.slice(0, -1)}`);
+  const { value } = hover.contents as { value: string };
+  const [, alt, data] = /!\[(.*)\]\(data:image\/svg\+xml;base64,([^|]+)\|width=\d+\)/u.exec(value)!;
+  expect(alt).toMatch(/taken apart/u);
+  expect(Buffer.from(data!, 'base64').toString()).toMatch(/^<svg [\s\S]*Nozzle nut[\s\S]*<\/svg>/u);
+});
+
 test('shows the sheet, and prints it as a draft only while there are errors', async () => {
   const session = await begun();
   const uri = session.uri('procedure.rebuild');
@@ -336,6 +347,29 @@ test('shows the sheet, and prints it as a draft only while there are errors', as
   expect(refused).toMatchObject({ kind: 'errors', title: 'Rebuild and set' });
   const printed = await session.connection.sendRequest<PrintAnswer>('handtight/print', { uri, folder, draft: true });
   expect(printed).toMatchObject({ kind: 'printed', file: session.uri('traveler/rebuild-revision-A-draft.pdf') });
+});
+
+test('finds what a sheet was printed from by the code on it, and says when the text has changed since', async () => {
+  const session = await begun();
+  const document = await session.open('procedure.rebuild', procedureText);
+  const uri = session.uri('procedure.rebuild');
+  const sheet = await session.connection.sendRequest<SheetAnswer>('handtight/sheet', { uri });
+  const [, code] = /href="vscode:\/\/handtight\.handtight\/sheet\?([^"]+)"/u.exec(
+    sheet.kind === 'sheet' ? sheet.html : '',
+  )!;
+  const said = Object.fromEntries(new URLSearchParams(code!.replaceAll('&amp;', '&')));
+  const question = { procedure: said.procedure!, job: said.job!, hash: said.hash! };
+  const ask = (more = {}) => session.connection.sendRequest('handtight/origin', { ...question, ...more });
+  expect(await ask()).toMatchObject({ kind: 'found', uri, position: { line: 0 }, same: true });
+  expect(await ask({ hash: '000000000000' })).toMatchObject({ kind: 'found', same: false });
+  expect(await ask({ hash: '' })).toMatchObject({ kind: 'found', same: false });
+  expect(await ask({ procedure: 'other' })).toMatchObject({ kind: 'none', reason: expect.stringContaining('other') });
+  const changed = { uri, version: document.version + 1 };
+  await session.connection.sendNotification('textDocument/didChange', {
+    textDocument: changed,
+    contentChanges: [{ text: `${procedureText}\n` }],
+  });
+  expect(await ask()).toMatchObject({ kind: 'found', same: false });
 });
 
 test('shows the specifications, as they are typed', async () => {

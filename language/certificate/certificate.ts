@@ -1,11 +1,13 @@
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import { concessionsTable } from '../sheet/concessions.ts';
-import { brief, orderWords, shortHash } from '../sheet/header.ts';
+import { brief, codeOf, orderWords, shortHash } from '../sheet/header.ts';
 import type { Block, Fact, Sheet, SheetHeader } from '../sheet/model.ts';
+import { capital } from '../sheet/names.ts';
 import { qrOf } from '../sheet/qr.ts';
 import { type Setting, type SheetOptions, settingOf } from '../sheet/setting.ts';
 import { type JudgedJob, judgedJob, type Missing } from './judge.ts';
+import { unitsWords } from './limit-words.ts';
 import {
   alwaysText,
   missingTable,
@@ -17,7 +19,6 @@ import {
   spreadTexts,
   toolsTable,
   unitsTable,
-  unitsWords,
 } from './tables.ts';
 
 export type CertificateOptions = Pick<SheetOptions, 'paper' | 'draft' | 'findings' | 'language' | 'hash'>;
@@ -34,7 +35,14 @@ export function missingOf(
 function missingIn({ missing }: JudgedJob, findings: CertificateOptions['findings']): readonly Missing[] {
   const count = findings.filter(({ severity }) => severity === 'error').length;
   if (count === 0) return missing;
-  return [{ unit: null, of: 'job', say: ({ certificate }) => certificate.missing.errors({ count }) }, ...missing];
+  return [
+    {
+      unit: null,
+      of: 'job',
+      say: ({ certificate }) => certificate.missing.hasErrors({ errors: certificate.missing.errors({ count }) }),
+    },
+    ...missing,
+  ];
 }
 
 /**
@@ -83,36 +91,34 @@ function certifiedText({ words }: Setting, { units }: JudgedJob): Block {
     words,
     units.map(({ unit }) => unit),
   );
-  return { kind: 'text', text: words.certificate.certified({ count: units.length, units: places }), strong: true };
+  return { kind: 'text', text: capital(words.certificate.certified({ units: places })), strong: true };
 }
 
-/** Whose work it is, for whom, and by which procedure: stands on every page. */
-function headerOf({ procedure, options, words }: Setting, job: Job): SheetHeader {
+/** Most letters of one entry of the head. */
+const longestEntry = 140;
+
+/** Whose work it is, for whom, and by which procedure: in the head, which takes less room than a table of its own. */
+function headerOf(setting: Setting, job: Job): SheetHeader {
+  const { procedure, words } = setting;
   const label = words.header;
   const { title, name, revision, approvedBy, approvedOn } = procedure;
-  const facts: (Fact | null)[] = [
-    { label: label.order, text: orderWords(job.name, job.title) },
-    job.customer === null ? null : { label: label.customer, text: job.customer },
-    job.received === null ? null : { label: label.received, text: job.received },
-    { label: label.family, text: procedure.family.title },
-    { label: label.procedure, text: title === name ? name : `${title} (${name})` },
-    { label: label.revision, text: revision ?? label.noRevision },
-    approvedBy === null
-      ? null
-      : { label: label.approved, text: approvedOn === null ? approvedBy : `${approvedBy}, ${approvedOn}` },
-  ];
-  const code = [
-    'handtight',
-    `certificate=${job.name}`,
-    `procedure=${name}`,
-    `revision=${revision ?? ''}`,
-    `hash=${options.hash}`,
-  ].join(' ');
+  const said = (of: string, text: string | null): Fact[] =>
+    text === null ? [] : [{ label: of, text: brief(text, longestEntry) }];
+  const approval = [approvedBy, approvedOn].filter((word) => word !== null).join(', ');
+  const code = codeOf(setting);
   return {
     title: words.certificate.title,
     subtitle: brief(procedure.shop.title),
     alarm: approvedBy === null ? words.notApproved : null,
-    facts: facts.filter((fact) => fact !== null).map((fact) => ({ label: fact.label, text: brief(fact.text) })),
+    facts: [
+      ...said(label.order, orderWords(job.name, job.title)),
+      ...said(label.customer, job.customer),
+      ...said(label.received, job.received),
+      ...said(label.family, procedure.family.title),
+      ...said(label.procedure, title === name ? name : `${title} (${name})`),
+      ...said(label.revision, revision ?? label.noRevision),
+      ...said(label.approved, approvedBy === null ? null : approval),
+    ],
     qr: qrOf(code, words.code({ code })),
   };
 }

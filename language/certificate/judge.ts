@@ -12,7 +12,7 @@ import { suits } from '../rules/tool-choice.ts';
 import { capital, titleOf } from '../sheet/names.ts';
 import type { Words } from '../words/index.ts';
 import { type Asked, askedOf, type Held, heldInService, heldOf, isFor, proofsOf, testsFor } from './asked.ts';
-import { limitWords } from './limit-words.ts';
+import { limitWords, unitsWords } from './limit-words.ts';
 
 /** Says in a language what is missing. */
 export type Say = (words: Words) => string;
@@ -503,7 +503,7 @@ function spreadsOf(procedure: Procedure, units: readonly Judged[]): { spreads: S
       const inside = spread === null ? 'other kind' : insideOf(window(limit), spread);
       const shown = (w: Words) => ({
         name: title,
-        units: w.list(of.map(({ place }) => place)),
+        units: unitsWords(w, of),
         limit: limitWords(w, limit, spread),
       });
       if (inside === 'other kind' || inside === 'open' || spread === null)

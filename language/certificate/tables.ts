@@ -9,7 +9,7 @@ import type { Setting } from '../sheet/setting.ts';
 import type { Words } from '../words/index.ts';
 import { type Held, proofsOf } from './asked.ts';
 import { type Judged, type JudgedJob, type Missing, nameWords, type Outcome, partWords } from './judge.ts';
-import { limitWords } from './limit-words.ts';
+import { limitWords, unitsWords } from './limit-words.ts';
 
 /** Most units side by side in the table of readings. */
 const mostUnits = 6;
@@ -245,20 +245,12 @@ function heldWords(words: Words, procedure: Procedure, held: Held, { reading, gu
     : results.guarded({ limit: whole, low: figure(low), high: figure(high), tool });
 }
 
-/** `1 to 6`, or `1, 3 and 4`. */
-export function unitsWords(words: Words, units: readonly Unit[]): string {
-  const places = units.map(({ place }) => place);
-  const run = places.every((place, index) => index === 0 || Number(place) === Number(places[index - 1]) + 1);
-  return run && places.length > 2 ? words.names.through({ from: places[0]!, to: places.at(-1)! }) : words.list(places);
-}
-
 /** How far the units lie apart. */
 export function spreadTexts({ procedure, words }: Setting, { spreads }: JudgedJob): TextBlock[] {
   return spreads.map(({ name, units, spread, limit }) => ({
     kind: 'text',
     text: words.certificate.spread({
       name: nameWords(procedure, name),
-      count: units.length,
       units: unitsWords(words, units),
       spread: words.quantity(spread),
       limit: limitWords(words, limit, spread),
@@ -362,7 +354,8 @@ export function placeWords({ certificate: { missing } }: Words, { unit, of }: Mi
 
 /** Boxes for name, signature and date. */
 export function releaseTable({ words }: Setting): Block {
-  const { title, name, signature, date } = words.certificate.release;
+  const { title, signature } = words.certificate.release;
+  const { name, date } = words.lines;
   return {
     kind: 'table',
     title,

@@ -1,28 +1,27 @@
 import type { FailEntry, Step } from '../model/procedure.ts';
-import type { Span } from './model.ts';
-import { repairNumber, repairTitle } from './names.ts';
+import type { FailPath, FailStop, FailWay } from './model.ts';
+import { capital, repairNumber, repairTitle } from './names.ts';
 import { sentenceOf } from './sentences.ts';
-import type { Setting } from './setting.ts';
+import { type Setting, shownSteps } from './setting.ts';
 
-/** What happens on a fail, in words a hand can follow; empty for a step that is no gate. */
-export function failPath(setting: Setting, step: Step): Span[] {
-  if (step.gate === null) return [];
+/** Most boxes for the tries of one repair: more are not written in one by one. */
+const mostBoxes = 6;
+/** Boxes where a repair may be done as often as it takes. */
+const boxesWithoutLimit = 3;
+
+/** What happens on a fail, to be followed by hand from box to box. Null: the step is no gate. */
+export function failPath(setting: Setting, step: Step): FailPath | null {
+  if (step.gate === null) return null;
   const { words } = setting;
   const { onFail, stopIfFails } = step.gate;
-  const stop: Span[] = stopIfFails ? [{ text: ` ${words.fail.stop}` }] : [];
   const laps = step.verdicts.some(({ verdict }) => verdict === 'lap');
   const [first, ...rest] = onFail;
   // A verdict of `lap` sends to a repair of its own, and the list is for `reject`.
-  if (laps && first !== undefined && isLap(setting, first)) {
-    return [
-      { text: `${words.boxes.verdicts.lap}:`, strong: true },
-      { text: ` ${entryWords(setting, first)}. ` },
-      { text: `${words.boxes.verdicts.reject}:`, strong: true },
-      { text: ` ${pathWords(setting, rest)}.` },
-      ...stop,
-    ];
-  }
-  return [{ text: words.fail.if, strong: true }, { text: ` ${pathWords(setting, onFail)}.` }, ...stop];
+  const ways =
+    laps && first !== undefined && isLap(setting, first)
+      ? [wayOf(setting, [first], words.boxes.verdicts.lap), wayOf(setting, rest, words.boxes.verdicts.reject)]
+      : [wayOf(setting, onFail, '')];
+  return { lead: words.fail.if, ways, stop: stopIfFails ? words.fail.stop : '' };
 }
 
 function isLap(setting: Setting, entry: FailEntry): boolean {
@@ -30,17 +29,31 @@ function isLap(setting: Setting, entry: FailEntry): boolean {
   return repair?.inline === true && repair.steps[0]?.verb === 'lap';
 }
 
-function pathWords(setting: Setting, entries: readonly FailEntry[]): string {
-  const { words } = setting;
-  return [...entries.map((entry) => entryWords(setting, entry)), words.fail.hold].join(`; ${words.fail.andThen} `);
+function wayOf(setting: Setting, entries: readonly FailEntry[], verdict: string): FailWay {
+  return { verdict, stops: entries.map((entry) => stopOf(setting, entry)), end: setting.words.fail.hold };
 }
 
-function entryWords(setting: Setting, entry: FailEntry): string {
-  const { words } = setting;
-  const tries = entry.tries ?? setting.procedure.repairs.find(({ name }) => name === entry.repair)?.tries ?? 1;
-  const count = Number.isFinite(tries) ? words.fail.tries({ count: tries }) : words.fail.noLimit;
-  const furthest = entry.furthestOut ? ` ${words.fail.furthest}` : '';
-  return `${words.inSentence(repairWords(setting, entry.repair))} (${repairNumber(setting.procedure, entry.repair)})${furthest}, ${count}`;
+function stopOf(setting: Setting, entry: FailEntry): FailStop {
+  const { words, procedure } = setting;
+  const tries = entry.tries ?? procedure.repairs.find(({ name }) => name === entry.repair)?.tries ?? 1;
+  const limited = Number.isFinite(tries);
+  const count = limited ? words.fail.tries({ count: tries }) : words.fail.noLimit;
+  const boxes = limited ? Math.max(1, Math.min(tries, mostBoxes)) : boxesWithoutLimit;
+  return {
+    number: repairNumber(procedure, entry.repair),
+    target: repairId(setting, entry.repair),
+    title: capital(repairWords(setting, entry.repair)),
+    tries: entry.furthestOut ? `${words.fail.furthest}, ${count}` : count,
+    boxes: Array.from({ length: boxes }, (_, index) => String(index + 1)),
+  };
+}
+
+/** Id of a repair's head; empty where this sheet does not show it. */
+function repairId(setting: Setting, name: string): string {
+  const { repairs } = setting.procedure;
+  const repair = repairs.find((other) => other.name === name);
+  if (repair === undefined || (repair.steps.length > 0 && shownSteps(setting, repair).length === 0)) return '';
+  return `repair-${repairs.indexOf(repair) + 1}`;
 }
 
 /** Title of a repair; one written inside `on fail` is called by what it does. */

@@ -1,4 +1,4 @@
-import type { Fact, SheetHeader } from './model.ts';
+import type { Fact, FactsBlock, SheetHeader } from './model.ts';
 import { qrOf } from './qr.ts';
 import type { Setting } from './setting.ts';
 
@@ -9,65 +9,73 @@ export function shortHash(hash: string): string {
   return hash.slice(0, shownHash);
 }
 
-/** Who made and released the procedure, for what and for whom: stands on every page. */
+/** Tells the sheet from every other, on each page: a page that lies alone on a bench must say what it is of. */
 export function headerOf(setting: Setting): SheetHeader {
-  const { procedure, options, numbers, words } = setting;
-  const { job } = options;
+  const { procedure, words } = setting;
+  const { job } = setting.options;
   const label = words.header;
-  const approved = procedure.approvedBy !== null;
-  const facts: (Fact | null)[] = [
-    { label: label.family, text: procedure.family.title },
-    { label: label.procedure, text: procedure.name },
-    { label: label.revision, text: procedure.revision ?? label.noRevision },
-    procedure.like === null ? null : { label: label.like, text: procedure.like },
-    procedure.writtenBy === null ? null : { label: label.written, text: procedure.writtenBy },
-    approved
-      ? {
-          label: label.approved,
-          text: [procedure.approvedBy, procedure.approvedOn].filter((word) => word !== null).join(', '),
-        }
-      : null,
-    numbers.length === 0
-      ? null
-      : {
-          label: label.numbers,
-          // Their titles stand at the table of units: this head is on every page.
-          text: numbers.map(({ name }) => name).join(', '),
-        },
-    { label: label.shop, text: procedure.shop.title },
-    // Without a job the order is written in by hand.
-    {
-      label: label.order,
-      text: job === null ? '' : orderWords(job.name, job.title),
-    },
-    job === null || job.customer !== null ? { label: label.customer, text: job?.customer ?? '' } : null,
-    job === null || job.received !== null ? { label: label.received, text: job?.received ?? '' } : null,
-  ];
-  const shown = facts
-    .filter((fact) => fact !== null)
-    .map(({ label: name, text }) => ({ label: name, text: brief(text) }));
-  const code = [
-    'handtight',
-    `procedure=${procedure.name}`,
-    `revision=${procedure.revision ?? ''}`,
-    `hash=${options.hash}`,
-    `job=${job?.name ?? ''}`,
-  ].join(' ');
+  const code = codeOf(setting);
   return {
     title: brief(procedure.title),
     subtitle: words.sheet,
-    alarm: approved ? null : words.notApproved,
-    facts: shown,
+    alarm: procedure.approvedBy === null ? words.notApproved : null,
+    facts: [
+      { label: label.procedure, text: brief(procedure.name) },
+      { label: label.revision, text: brief(procedure.revision ?? label.noRevision) },
+      // Without a job the order is written in by hand.
+      { label: label.order, text: brief(job?.name ?? '') },
+    ],
     qr: qrOf(code, words.code({ code })),
   };
 }
 
-/** Most characters of one entry: the head stands on every page, and must leave room for the work. */
-const longestEntry = 140;
+/** What the code on each page says: a link that opens, in the editor, what the sheet was printed from. */
+export function codeOf({ procedure, options: { job, hash } }: Setting): string {
+  const said = {
+    procedure: procedure.name,
+    revision: procedure.revision ?? '',
+    job: job?.name ?? '',
+    hash: shortHash(hash),
+  };
+  const query = Object.entries(said).map(([key, value]) => `${key}=${encodeURIComponent(value)}`);
+  return `vscode://handtight.handtight/sheet?${query.join('&')}`;
+}
 
-export function brief(text: string): string {
+/** For what, by whom and for whom: once, on the first page. */
+export function factsOf(setting: Setting): FactsBlock {
+  const { procedure, numbers, words } = setting;
+  const { job } = setting.options;
+  const label = words.header;
+  const approval = [procedure.approvedBy, procedure.approvedOn].filter((word) => word !== null).join(', ');
+  const said = (name: string, text: string | null): Fact[] => (text === null ? [] : [{ label: name, text }]);
+  // What a job does not say, or there is no job for, is written in by hand.
+  const asked = (name: string, text: string | null | undefined): Fact[] =>
+    job === null || text != null ? [{ label: name, text: text ?? '' }] : [];
+  return {
+    kind: 'facts',
+    facts: [
+      { label: label.order, text: job === null ? '' : orderWords(job.name, job.title) },
+      ...asked(label.customer, job?.customer),
+      ...asked(label.received, job?.received),
+      { label: label.family, text: procedure.family.title },
+      ...(numbers.length === 0 ? [] : [{ label: label.numbers, text: numbers.map(({ name }) => name).join(', ') }]),
+      // The page head is no place for a link: readers for the blind pass it over.
+      { label: label.procedure, text: procedure.name, href: codeOf(setting) },
+      { label: label.revision, text: procedure.revision ?? label.noRevision },
+      ...said(label.like, procedure.like),
+      ...said(label.written, procedure.writtenBy),
+      ...said(label.approved, procedure.approvedBy === null ? null : approval),
+      { label: label.shop, text: procedure.shop.title },
+    ],
+  };
+}
+
+/** Most characters of one entry: the head stands on every page, and must leave room for the work. */
+const longestEntry = 60;
+
+export function brief(text: string, most = longestEntry): string {
   const letters = [...text];
-  return letters.length <= longestEntry ? text : `${letters.slice(0, longestEntry - 1).join('')}…`;
+  return letters.length <= most ? text : `${letters.slice(0, most - 1).join('')}…`;
 }
 
 export function orderWords(name: string, title: string): string {

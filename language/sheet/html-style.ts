@@ -7,7 +7,7 @@ export function styleOf(sheet: Pick<Sheet, 'paper' | 'pageWords'>, fonts: readon
   const faces = fonts
     .map(
       ({ weight, dataUrl }) =>
-        `@font-face{font-family:"Handtight Sheet";font-weight:${weight};src:url("${dataUrl}") format("truetype")}`,
+        `@font-face{font-family:"Atkinson Hyperlegible Next";font-weight:${weight};src:url("${dataUrl}") format("truetype")}`,
     )
     .join('\n');
   return `${faces}
@@ -23,7 +23,7 @@ function cssText(text: string): string {
 const rules = `
 *{box-sizing:border-box}
 html{background:#fff;color:#000;color-scheme:light}
-body{margin:0 auto;max-width:200mm;padding:0 4mm;background:#fff;color:#000;font:11pt/1.22 "Handtight Sheet","Atkinson Hyperlegible Next",sans-serif;overflow-wrap:anywhere}
+body{margin:0 auto;max-width:200mm;padding:0 4mm;background:#fff;color:#000;font:11pt/1.22 "Atkinson Hyperlegible Next",sans-serif;overflow-wrap:anywhere}
 @media print{body{max-width:none;padding:0}}
 p,h2,h3,dl,dd,ul,caption{margin:0;padding:0}
 table{border-collapse:collapse}
@@ -31,15 +31,41 @@ table{border-collapse:collapse}
 .pages>*>tr>td{padding:0 1pt 0 0}
 header{display:flex;gap:4mm;border-bottom:1pt solid;padding-bottom:1.5mm;margin-bottom:3mm}
 header .what{flex:1}
-header .title{display:flex;align-items:baseline;gap:3mm;font-size:16pt;flex-wrap:wrap}
+header .title{display:flex;align-items:baseline;gap:3mm;font-size:14pt;flex-wrap:wrap}
 header .kind{font-size:10pt;letter-spacing:.06em}
-header .alarm{margin-left:auto;border:2.5pt solid;padding:1mm 2mm;font-size:13pt}
+header .alarm{align-self:center;border:2.5pt solid;padding:1mm 2mm;font-size:13pt}
 header dl{display:flex;flex-wrap:wrap;gap:.6mm 4mm;font-size:9.5pt;margin-top:1.5mm}
 header dl div{display:flex;gap:1.5mm}
 header dt{flex:none}
 header dd{font-weight:bold}
 header dd.fill{width:34mm;border-bottom:.5pt solid}
-header svg{display:block;width:22mm;height:22mm}
+header svg{display:block;width:17mm;height:17mm}
+header dl div,.for div{break-inside:avoid}
+.for{display:grid;grid-template-columns:1fr 1fr;column-gap:8mm;font-size:10.5pt;margin:2mm 0 4mm}
+.for div{display:grid;grid-template-columns:30mm 1fr;gap:2mm;border-bottom:.5pt solid;padding:1mm 0;align-items:baseline}
+.for dd{font-weight:bold}
+.for dd.fill{min-height:8mm}
+.route h2,.drawing h2{font-size:13pt;margin-top:5mm}
+.route ol{list-style:none;margin:2mm 0 0;padding:0;display:flex;flex-wrap:wrap;gap:2mm 6mm}
+.route li{position:relative;border:1pt solid;padding:1.2mm 2mm;font-size:10pt;display:grid;gap:.6mm;align-content:start}
+.route li:not(:last-child)::after{content:"";position:absolute;left:100%;top:50%;width:6mm;border-top:1pt solid}
+.route li b{font-size:11pt}
+.route a,.fail a,.for a{color:inherit;text-decoration:none}
+.route .number{font-weight:bold;margin-right:.3em}
+.picture{max-width:100%;margin:2mm 0}
+.picture svg{display:block;width:100%;height:auto}
+.pictures{display:flex;flex-wrap:wrap;gap:3mm}
+.pages+.pages,.pages+.watermark+.pages{break-before:page}
+.own-page{break-before:page}
+.way{display:flex;flex-wrap:wrap;gap:1.5mm 5mm;align-items:stretch;margin-top:1.2mm}
+.way .verdict{align-self:center;min-width:14mm}
+.stop{position:relative;border:.8pt solid;padding:1mm 1.6mm;font-size:10pt;max-width:80mm;display:grid;gap:1mm;align-content:space-between}
+.stop:not(:last-child)::after{content:"";position:absolute;left:100%;top:50%;width:5mm;border-top:1pt solid}
+.stop.end{border-width:1.8pt}
+.stop a{font-weight:bold}
+.tries{display:flex;align-items:center;gap:1.2mm}
+.try{display:inline-block;border:1pt solid;min-width:9mm;height:8mm;padding:0 .6mm}
+.try small{font-size:8.5pt;vertical-align:top;line-height:1}
 footer{font-size:9pt;padding-top:3mm}
 .aid{border:1.5pt solid;padding:1.5mm 2mm;margin-bottom:1.5mm;font-weight:bold;font-size:10pt}
 .watermark{position:fixed;inset:0;display:flex;align-items:center;justify-content:center;font-size:150pt;font-weight:bold;color:#dedede;transform:rotate(-50deg);z-index:-1;pointer-events:none}
@@ -74,9 +100,13 @@ tr{break-inside:avoid}
 .step .number{flex:none;min-width:13mm;padding-right:2mm;font-size:12pt;font-weight:bold;line-height:1.2}
 .step .words{flex:1;min-width:0}
 .only{border:1pt solid;padding:.4mm 1.5mm;margin-right:1mm;font-size:10.5pt}
-.limit{display:flex;align-items:baseline;gap:2.5mm;margin-top:1mm}
+.limits{display:flex;gap:6mm}
+.limits>div{flex:1;min-width:0}
+.limits .kind{font-size:10pt;margin-top:1mm}
+.limit{display:flex;flex-wrap:wrap;align-items:baseline;gap:2.5mm;margin-top:1mm}
 .limit .label{font-size:10.5pt}
 .limit .value{font-size:15pt;line-height:1.2}
+.limit .value.sentence{font-size:12pt}
 .limit .also{font-size:10pt}
 .limit .source{margin-left:auto;font-size:8.5pt;text-align:right}
 .lookup{margin-top:1.5mm}
@@ -99,6 +129,6 @@ tr{break-inside:avoid}
 .lines{display:flex;gap:6mm;padding-left:13mm;margin-top:3mm}
 .lines p{flex:1;display:flex;align-items:flex-end;gap:2mm;font-size:10pt}
 .lines .line{flex:1;height:9mm;border-bottom:1pt solid}
-.fail,.note{padding-left:13mm;margin-top:1.6mm;font-size:10.5pt}
+.fail,.note{padding-left:13mm;margin-top:1.6mm;font-size:10.5pt;break-inside:avoid}
 .note{font-size:10pt}
 `;

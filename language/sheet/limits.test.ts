@@ -83,7 +83,11 @@ describe('limits of a step', () => {
     flat(
       stepLimits(settingOf(made, { ...blank, ...options }), step, {
         station,
-      }).map(({ label, value, source }) => [label, value, source]),
+      }).map(({ head, label, value, source }) => [
+        [head, label].filter((word) => word !== '').join(', '),
+        value,
+        source,
+      ]),
     );
 
   test('all numbers side by side without a job', () => {
@@ -101,10 +105,12 @@ describe('limits of a step', () => {
     expect(at(procedure, { job: jobOf(6) }).map(([label]) => label)).toEqual(['A-250', 'A-220']);
     expect(at(procedure, { job: jobOf(3) }).map(([label]) => label)).toEqual(['']);
   });
-  test('as found is held to the limit in service', () => {
+  test('as found is held to the limit in service, with that of a rebuilt unit beside it', () => {
     expect(at(procedure, {}, found).map(([label, value]) => [label, value])).toEqual([
       ['In service, A-250', 'at least 200 bar'],
-      ['In service, A-220', 'at least 175 bar'],
+      ['A-220', 'at least 175 bar'],
+      ['As rebuilt, A-250', '250 to 258 bar'],
+      ['A-220', '220 to 228 bar'],
     ]);
   });
   test('numbers that agree share a line', () => {

@@ -44,7 +44,8 @@ function readingSpec(setting: Setting, step: Step): LimitUse | null {
 
 /** As found is judged by the in-service limit, what was rebuilt by the other. */
 function whichOf(step: Step, served: boolean): readonly Which[] {
-  if (step.asFound) return [served ? 'inService' : 'rebuilt'];
+  // What was found is judged by the limit in service; that of a rebuilt unit beside it says how far it has gone.
+  if (step.asFound) return served ? ['inService', 'rebuilt'] : ['rebuilt'];
   return step.verb === 'test' || step.verb === 'set' || step.verb === 'read' ? ['rebuilt', 'whenNew'] : ['rebuilt'];
 }
 
@@ -53,7 +54,7 @@ function specLines(setting: Setting, step: Step, where: Where, spec: string): Li
   const several: readonly (PartNumber | null)[] = numbers.length === 0 ? [null] : numbers;
   // Where some number has a limit for the service, what was found is not held to the rebuilt one.
   const served = several.some((number) => specFor(procedure, spec, number?.name ?? null)?.inService != null);
-  return whichOf(step, served).flatMap((which) => {
+  const columns = whichOf(step, served).map((which) => {
     const lines = several.map((number) => ({
       number: number?.name ?? '',
       line: specLine(setting, step, where, which, specFor(procedure, spec, number?.name ?? null)),
@@ -67,11 +68,18 @@ function specLines(setting: Setting, step: Step, where: Where, spec: string): Li
       else known.numbers.push(number);
     }
     const alone = merged.size === 1 && [...merged.values()][0]!.numbers.length === several.length;
-    return [...merged.values()].map(({ line, numbers: of }) => ({
+    return [...merged.values()].map(({ line, numbers: of }, index) => ({
       ...line,
-      label: [line.label, alone ? '' : of.join(', ')].filter((word) => word !== '').join(', '),
+      head: index === 0 ? line.head : '',
+      label: alone ? '' : of.join(', '),
     }));
   });
+  const filled = columns.filter((lines) => lines.length > 0);
+  // What a test is held to anyway needs no head where nothing stands beside it.
+  const [only, ...others] = filled;
+  return others.length > 0 || only === undefined || step.asFound || only[0]!.head !== setting.words.limits.rebuilt
+    ? filled.flat()
+    : only.map((line) => ({ ...line, head: '' }));
 }
 
 function specLine(
@@ -84,16 +92,15 @@ function specLine(
   if (value === null) return null;
   const { words } = setting;
   const newPart = setting.procedure.family.parts.find(({ name }) => name === value.whenNewPart);
-  const label =
+  const head =
     which === 'whenNew' && newPart !== undefined
       ? words.limits.withNew({ part: words.inSentence(newPart.title) })
-      : which === 'whenNew' || step.asFound
-        ? words.limits[which]
-        : '';
+      : words.limits[which];
   if (value.notRequired)
     return which === 'rebuilt'
       ? {
-          label,
+          head,
+          label: '',
           value: words.limits.notRequired,
           also: '',
           source: sourceWords(words, value.sourceText),
@@ -103,26 +110,28 @@ function specLine(
   if (limit === null)
     return which === 'rebuilt' && !step.asFound
       ? {
-          label,
+          head,
+          label: '',
           value: words.limits.missing,
           also: '',
           source: sourceWords(words, value.sourceText),
         }
       : null;
-  return lineOf(setting.words, label, shownIn(setting, step, where, limit), value.sourceText);
+  return lineOf(setting.words, head, shownIn(setting, step, where, limit), value.sourceText);
 }
 
-function writtenLine(setting: Setting, step: Step, where: Where, limit: Limit, label = ''): LimitLine {
-  return lineOf(setting.words, label, shownIn(setting, step, where, limit), step.sourceText);
+function writtenLine(setting: Setting, step: Step, where: Where, limit: Limit, head = ''): LimitLine {
+  return lineOf(setting.words, head, shownIn(setting, step, where, limit), step.sourceText);
 }
 
-function lineOf(words: Words, label: string, { value, also, standing }: Shown, source: string | null): LimitLine {
+function lineOf(words: Words, head: string, { value, also, standing }: Shown, source: string | null): LimitLine {
   const rule =
     standing === null
       ? ''
       : `${words.limits.standing} ${words.limit(standing.limit)}${standing.sourceText === null ? '' : `: ${standing.sourceText}`}`;
   return {
-    label,
+    head,
+    label: '',
     value,
     also,
     source: [sourceWords(words, source), rule].filter((word) => word !== '').join('; '),

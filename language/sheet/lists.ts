@@ -12,7 +12,7 @@ export function unitsTable(setting: Setting): TableBlock {
   const { words } = setting;
   const { place, number, serial, state, note } = words.units;
   const columns = [
-    { head: place, share: 1 },
+    { head: place, share: 1.4 },
     { head: number, share: 3 },
     { head: serial, share: 3 },
     { head: state, share: 4 },

@@ -48,9 +48,21 @@ export interface QrCode {
 export interface Fact {
   readonly label: string;
   readonly text: string;
+  /** What it leads to, on a screen. */
+  readonly href?: string;
 }
 
-export type Block = HeadingBlock | TextBlock | TableBlock | PlaceBlock | CautionBlock | StepBlock | GridBlock;
+export type Block =
+  | HeadingBlock
+  | TextBlock
+  | FactsBlock
+  | RouteBlock
+  | DrawingBlock
+  | TableBlock
+  | PlaceBlock
+  | CautionBlock
+  | StepBlock
+  | GridBlock;
 
 export interface HeadingBlock {
   readonly kind: 'heading';
@@ -63,8 +75,41 @@ export interface TextBlock {
   readonly strong: boolean;
 }
 
+/** For what, for whom and by whom: once, at the beginning. */
+export interface FactsBlock {
+  readonly kind: 'facts';
+  readonly facts: readonly Fact[];
+}
+
+/** Where the unit goes: one stop for each run of stages that are done at one station. */
+export interface RouteBlock {
+  readonly kind: 'route';
+  readonly title: string;
+  readonly stops: readonly {
+    readonly station: string;
+    readonly stages: readonly { readonly number: string; readonly title: string }[];
+  }[];
+}
+
+/** A vector picture with its description for those who cannot see it. */
+export interface Drawing {
+  /** Sound SVG with no style sheet in it; texts are in the font of the sheet. */
+  readonly svg: string;
+  readonly alt: string;
+  /** As printed, in millimetres. */
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface DrawingBlock extends Drawing {
+  readonly kind: 'drawing';
+  readonly title: string;
+}
+
 export interface TableBlock {
   readonly kind: 'table';
+  /** It begins on a page of its own. */
+  readonly ownPage?: boolean;
   readonly title: string;
   readonly columns: readonly Column[];
   readonly rows: readonly (readonly Cell[])[];
@@ -134,13 +179,48 @@ export interface StepBlock {
   readonly grids: readonly Grid[];
   /** Lines to write on: name, date. */
   readonly lines: readonly string[];
-  readonly fail: readonly Span[];
+  /** Shaped like the lookups: a picture of the same. */
+  readonly drawings: readonly Drawing[];
+  readonly fail: FailPath | null;
   readonly notes: readonly Fact[];
+}
+
+/** Where a unit goes that fails, in order. */
+export interface FailPath {
+  /** What to do with the boxes: `If it fails, write the unit in`. */
+  readonly lead: string;
+  /** One way; of a check with verdicts one for each. */
+  readonly ways: readonly FailWay[];
+  /** `Stop the tests of this stage at once.`; empty: the others are run first. */
+  readonly stop: string;
+}
+
+export interface FailWay {
+  /** `Lap`, `Reject`; empty where there is one way only. */
+  readonly verdict: string;
+  readonly stops: readonly FailStop[];
+  /** What is left when all is used up. */
+  readonly end: string;
+}
+
+/** A repair that is tried: a box for each try. */
+export interface FailStop {
+  /** `R4`. */
+  readonly number: string;
+  /** Id of its head; empty where it is not on this sheet. */
+  readonly target: string;
+  readonly title: string;
+  /** `3 tries`. */
+  readonly tries: string;
+  /** Boxes to write in, one for each try: `1`, `2`, `3`. */
+  readonly boxes: readonly string[];
 }
 
 /** A limit, large, in the unit of the tool. */
 export interface LimitLine {
-  /** `A-250`, `In service`; empty where there is only one. */
+  /** `In service`, at the first line of its column; empty: it goes on from the one above, or there is one kind only. */
+  readonly head: string;
+  /** `A-250`; empty where it is for all. */
   readonly label: string;
   readonly value: string;
   /** Beside it, small: as written, or in the other unit. */

@@ -66,25 +66,27 @@ describe('sentences', () => {
 
 describe('fail paths', () => {
   const setting = settingOf(procedure, blank);
-  const path = (number: string) => spanText(failPath(setting, stepAt(number)));
-  test('in words, with tries, and the lead at the end', () => {
-    expect(path('7.3')).toBe('If it fails: reshim (R1), 3 tries; then hold the unit for the lead.');
-    expect(path('7.4')).toBe(
-      'If it fails: clean seat (R2), 1 try; then renew nozzle (R3), 1 try; then hold the unit for the lead.',
+  const path = (number: string) =>
+    failPath(setting, stepAt(number))!.ways.map(({ verdict, stops, end }) =>
+      [verdict, ...stops.map((stop) => `${stop.number} ${stop.title}, ${stop.tries} [${stop.boxes.join(' ')}]`), end]
+        .filter((word) => word !== '')
+        .join(' → '),
     );
+  test('from box to box, with one for each try, and the lead at the end', () => {
+    expect(path('7.3')).toEqual(['R1 Reshim, 3 tries [1 2 3] → Hold for the lead']);
+    expect(path('7.4')).toEqual(['R2 Clean seat, 1 try [1] → R3 Renew nozzle, 1 try [1] → Hold for the lead']);
   });
   test('across the set, of the unit furthest out', () => {
-    expect(path('8.1')).toBe(
-      'If it fails: reshim (R1) of the unit furthest out, 3 tries; then hold the unit for the lead.',
-    );
+    expect(path('8.1')).toEqual(['R1 Reshim, of the unit furthest out, 3 tries [1 2 3] → Hold for the lead']);
   });
   test('verdicts have each their own', () => {
-    expect(path('6.3')).toBe(
-      'Lap: lap end face of holder (R5), as often as it takes. Reject: hold the unit for the lead.',
-    );
+    expect(path('6.3')).toEqual([
+      'Lap → R5 Lap end face of holder, as often as it takes [1 2 3] → Hold for the lead',
+      'Reject → Hold for the lead',
+    ]);
   });
   test('an inline repair is called by what it does', () => {
-    expect(path('6.2')).toBe('If it fails: renew nozzle and needle (R4), 1 try; then hold the unit for the lead.');
+    expect(path('6.2')).toEqual(['R4 Renew nozzle and needle, 1 try [1] → Hold for the lead']);
   });
 });
 
@@ -257,34 +259,25 @@ describe('the sheet', () => {
     expect(sheet.header.alarm).toBeNull();
     expect(sheetOf({ ...procedure, approvedBy: null, approvedOn: null }, blank).header.alarm).toBe('NOT APPROVED');
   });
-  test('the code says what it was printed from, in plain text', () => {
-    expect(sheet.header.qr.text).toBe(`handtight procedure=rebuild-injector-17 revision=B hash=${blank.hash} job=2207`);
+  test('the code is a link to what it was printed from', () => {
+    expect(sheet.header.qr.text).toBe(
+      `vscode://handtight.handtight/sheet?procedure=rebuild-injector-17&revision=B&job=2207&hash=${blank.hash.slice(0, 12)}`,
+    );
   });
-  test('the head of a job is short: numbers without their titles, and no more than four lines', () => {
+  test('each page tells itself from others in a line; for whom and by whom stands once', () => {
     const titled = {
       ...procedure,
       numbers: procedure.numbers.map((number) => ({ ...number, title: 'Old pattern with grooved spacer' })),
     };
     const job = { ...jobOf(6), customer: 'Harbour towing company (invented), port main engine' };
-    const made = sheetOf(titled, { ...blank, job });
-    const { facts } = made.header;
-    expect(facts.find(({ label }) => label === 'Part number')?.text).toBe('A-250, A-220');
-    expect(textOf(made).join('\n')).toContain('A-250 Old pattern with grooved spacer');
-    const unfilled = sheetOf(titled, blank);
-    expect(unfilled.header.facts.find(({ label }) => label === 'Part number')?.text).toBe('A-250, A-220');
-    expect(textOf(unfilled).join('\n')).toContain('A-220 Old pattern with grooved spacer');
-    // Facts follow each other, and about a hundred letters stand in a line.
-    let lines = 1;
-    let used = 0;
-    for (const { label, text } of facts) {
-      const long = label.length + text.length + 4;
-      if (used > 0 && used + long > 96) {
-        lines++;
-        used = 0;
-      }
-      used += long;
+    for (const made of [sheetOf(titled, { ...blank, job }), sheetOf(titled, blank)]) {
+      const written = made.header.facts.map(({ label, text }) => `${label} ${text}`).join(' ');
+      expect(written).toContain('rebuild-injector-17');
+      expect(written.length).toBeLessThan(90);
+      const [facts] = made.blocks.filter((block) => block.kind === 'facts');
+      expect(facts!.facts.find(({ label }) => label === 'Part number')?.text).toBe('A-250, A-220');
+      expect(textOf(made).join('\n')).toContain('A-250 Old pattern with grooved spacer');
     }
-    expect(lines).toBeLessThanOrEqual(4);
   });
   test('concessions stand at their step and in the last table', () => {
     const last = sheet.blocks.at(-1)!;

@@ -4,11 +4,14 @@ import type { Words } from '../words/index.ts';
 import { attemptGrids, unitGrids } from './boxes.ts';
 import { fullCaution, ownCaution } from './cautions.ts';
 import { concessionsTable } from './concessions.ts';
+import { drawingsOf } from './drawings.ts';
 import { repairWords } from './fail-path.ts';
-import { documentTitle, headerOf, shortHash } from './header.ts';
+import { documentTitle, factsOf, headerOf, shortHash } from './header.ts';
 import { acceptanceText, fluidsTable, numberTitles, renewTable, toolsTable, unitsTable } from './lists.ts';
 import type { Block, Fact, Sheet, TableBlock } from './model.ts';
 import { capital, stationTitle, titleOf } from './names.ts';
+import { routeOf } from './route.ts';
+import { setPage } from './set-page.ts';
 import { type Setting, type SheetOptions, settingOf, shownSteps } from './setting.ts';
 import { stepBlock } from './steps.ts';
 
@@ -83,15 +86,19 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
   const blocks: (Block | null)[] = [
     draft ? { kind: 'text', text: words.draftLine, strong: true } : null,
     { kind: 'text', text: words.first, strong: true },
+    factsOf(setting),
     findingsTable(setting),
+    routeOf(setting),
     unitsTable(setting),
     numberTitles(setting),
     renewTable(setting),
     toolsTable(setting),
     acceptanceText(setting),
     fluidsTable(setting),
+    ...drawingsOf(setting),
     ...procedure.hazards.map((one) => ownCaution(words, one)),
     ...stages,
+    setPage(setting),
     repairs.length === 0 ? null : { kind: 'heading', text: words.sections.repairs },
     procedure.repairs.length < 2 ? null : { kind: 'text', text: words.sections.severalFail, strong: false },
     ...repairs,

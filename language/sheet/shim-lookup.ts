@@ -23,6 +23,25 @@ const highest = new Fraction(103, 100);
  * where the rate or the aim is not given, or the drawer has no even steps.
  */
 export function shimLookup(setting: Setting, step: Step, where: Where): Lookup[] {
+  return shimTables(setting, step, where).flatMap(({ table }) => inRows(table));
+}
+
+/** One table for each part number that differs, with its figures, to be drawn as well. */
+export interface ShimTable {
+  /** Part numbers that it is for; empty: all. */
+  readonly whose: string;
+  readonly table: Lookup;
+  readonly stairs: readonly Stair[];
+}
+
+/** From a reading to another, as the gauge shows them, the shim is changed by so much: figures in the printed units. */
+export interface Stair {
+  readonly low: number;
+  readonly high: number;
+  readonly change: number;
+}
+
+export function shimTables(setting: Setting, step: Step, where: Where): ShimTable[] {
   const choice = shimChoices(setting.procedure).find((one) => one.step === step);
   const drawer = choice === undefined ? null : evenStep(choice);
   if (choice === undefined || drawer === null) return [];
@@ -41,7 +60,17 @@ export function shimLookup(setting: Setting, step: Step, where: Where): Lookup[]
     from: `${words.lookup.from}, ${words.wording.unit(unit, false)}`,
     to: `${words.lookup.change}, ${drawer.unit}`,
   }));
-  return tables.flatMap(inRows);
+  // The tables stand in the order in which each first came up: so do the figures.
+  const kept = cases.flatMap(({ made }) => (made === null ? [] : [made]));
+  const distinct = kept.filter((made, index) => kept.findIndex((one) => same(one, made)) === index);
+  return tables.map((table, index) => {
+    const of = cases.filter(({ made }) => same(made, distinct[index])).map(({ number }) => number);
+    return { whose: of.length === cases.length ? '' : of.join(', '), table, stairs: distinct[index]!.stairs };
+  });
+}
+
+function same(one: unknown, other: unknown): boolean {
+  return JSON.stringify(one) === JSON.stringify(other);
 }
 
 /** A long table in rows that can be read, all of about the same length; the title stands over the first. */
@@ -90,12 +119,15 @@ function columnsOf(
   const half = drawer.width.div(2);
   const print = (value: Fraction) =>
     setting.words.number(written(value.div(unitOf(unit).factor), decimalsOf(marks.number)));
+  const stairs: Stair[] = [];
   const pairs = changesFor({ rate, limit, inService }, aim, drawer.width).flatMap((times) => {
     const change = drawer.width.mul(times);
     // The upper end belongs to this change, the lower one to the next.
     const from = toStep(aim.sub(rate.mul(change.add(half))), one, 'down').add(one);
     const to = toStep(aim.sub(rate.mul(change.sub(half))), one, 'down');
     if (from.compare(to) > 0 || from.compare(0) < 0) return [];
+    const shown = (value: Fraction) => value.div(unitOf(unit).factor).valueOf();
+    stairs.push({ low: shown(from), high: shown(to), change: change.div(unitOf(drawer.unit).factor).valueOf() });
     const thickness = setting.words.number(written(change.div(unitOf(drawer.unit).factor), drawer.decimals));
     return [
       {
@@ -104,7 +136,7 @@ function columnsOf(
       },
     ];
   });
-  return pairs.length > 1 ? { pairs, unit, aim: setting.words.quantity(target) } : null;
+  return pairs.length > 1 ? { pairs, stairs, unit, aim: setting.words.quantity(target) } : null;
 }
 
 /** How many steps of the drawer, thinner first, bring the readings that may come to the aim. */

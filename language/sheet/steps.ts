@@ -13,11 +13,12 @@ import { isGateStep } from './gates.ts';
 import { gaugeWindows } from './gauge-window.ts';
 import { holdLookup } from './hold-lookup.ts';
 import { figureText, rateText, stepLimits } from './limits.ts';
-import type { CautionBlock, Fact, StepBlock } from './model.ts';
+import type { CautionBlock, Fact, LimitLine, StepBlock } from './model.ts';
 import { fluidTitle, specTitle } from './names.ts';
 import { sentenceOf } from './sentences.ts';
 import { isShown, type Setting } from './setting.ts';
 import { settlingFacts } from './settling.ts';
+import { shimCharts } from './shim-chart.ts';
 import { shimLookup } from './shim-lookup.ts';
 import { toolUnit, toolWords } from './units.ts';
 import { passFacts, wrenchSettings } from './wrench-setting.ts';
@@ -46,8 +47,9 @@ export function stepBlock(
         ? null
         : words.only({ numbers: step.only.filter((name) => isShown(setting, { ...step, only: [name] })).join(', ') }),
     sentence: sentenceOf(setting, step),
-    limits: stepLimits(setting, step, place),
+    limits: [...stepLimits(setting, step, place), ...unitLines(setting, step)],
     lookups: [...holdLookup(setting, step, place), ...shimLookup(setting, step, place)],
+    drawings: shimCharts(setting, step, place),
     facts: facts(setting, step, place),
     // A repair is done up to so many times: its boxes stand in the rows for the tries.
     grids: inRepair ? [] : stepGrids(setting, step, place),
@@ -90,7 +92,6 @@ function facts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
     ...testFacts(setting, step, place),
     ...chooseFacts(setting, step, place),
     ...screwFacts(setting, step),
-    ...unitFacts(setting, step),
     ...matchFacts(setting, step),
     ...(step.fluid !== null && !saysFluid.has(step.verb)
       ? [
@@ -181,8 +182,8 @@ export function holdWords(setting: Setting, step: Step, text: string): string {
   return said[relation]({ amount: text, name });
 }
 
-/** In a job, what to fit in each unit or how far to turn it, by its last reading. */
-function unitFacts(setting: Setting, step: Step): Fact[] {
+/** In a job, what to fit in each unit or how far to turn it, by its last reading: as large as a limit. */
+function unitLines(setting: Setting, step: Step): LimitLine[] {
   const { words } = setting;
   const { job } = setting.options;
   const test = step.choose?.test ?? (step.verb === 'set' ? step.text : null);
@@ -191,7 +192,15 @@ function unitFacts(setting: Setting, step: Step): Fact[] {
   return advisedOf(job, words).flatMap(({ unit, test: of, part, reading, sentence }) =>
     sentence === null || of !== test || !parts.includes(part) || !setting.units.includes(unit)
       ? []
-      : [{ label: words.facts.unit({ place: unit.place, reading: words.quantity(reading.value) }), text: sentence }],
+      : [
+          {
+            head: '',
+            label: words.facts.unit({ place: unit.place, reading: words.quantity(reading.value) }),
+            value: sentence,
+            also: '',
+            source: '',
+          },
+        ],
   );
 }
 
@@ -237,7 +246,7 @@ function chooseFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[
             },
             place,
           )
-            .map(({ label, value }) => `${label} ${value}`.trim())
+            .map(({ head, label, value }) => [head, label, value].filter((word) => word !== '').join(' '))
             .join(', ')
       : limitText(target, words.wording);
   return [

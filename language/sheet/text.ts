@@ -1,4 +1,4 @@
-import type { Block, Cell, Fact, Grid, LimitLine, Sheet, Span, StepBlock } from './model.ts';
+import type { Block, Cell, Fact, FailPath, Grid, LimitLine, Sheet, Span, StepBlock } from './model.ts';
 
 /** Every printed text of a sheet's body, in reading order; what the pages repeat (head and foot) comes first. */
 export function textOf(sheet: Sheet): string[] {
@@ -7,7 +7,7 @@ export function textOf(sheet: Sheet): string[] {
 
 /** Texts of the page head, in order. */
 export function headTexts({ header }: Sheet): string[] {
-  return [header.subtitle, header.title, header.alarm ?? '', ...header.facts.flatMap(factTexts)].filter(
+  return [header.subtitle, header.title, ...header.facts.flatMap(factTexts), header.alarm ?? ''].filter(
     (text) => text.trim() !== '',
   );
 }
@@ -18,6 +18,18 @@ export function blockTexts(block: Block): string[] {
     case 'heading':
     case 'text':
       return [block.text];
+    case 'facts':
+      return block.facts.flatMap(factTexts);
+    case 'route':
+      return [
+        block.title,
+        ...block.stops.flatMap(({ station, stages }) => [
+          station,
+          ...stages.flatMap(({ number, title }) => [number, title]),
+        ]),
+      ];
+    case 'drawing':
+      return [block.title];
     case 'table':
       return [
         block.title,
@@ -52,8 +64,20 @@ function stepTexts(step: StepBlock): string[] {
     ...step.facts.flatMap(factTexts),
     ...step.grids.flatMap(gridTexts),
     ...step.lines,
-    spanText(step.fail),
+    ...(step.fail === null ? [] : failTexts(step.fail)),
     ...step.notes.flatMap(factTexts),
+  ];
+}
+
+function failTexts({ lead, ways, stop }: FailPath): string[] {
+  return [
+    lead,
+    ...ways.flatMap(({ verdict, stops, end }) => [
+      verdict,
+      ...stops.flatMap(({ number, title, tries, boxes }) => [number, title, tries, ...boxes]),
+      end,
+    ]),
+    stop,
   ];
 }
 
@@ -66,8 +90,8 @@ function factTexts({ label, text }: Fact): string[] {
   return [label, text];
 }
 
-function limitTexts({ label, value, also, source }: LimitLine): string[] {
-  return [label, value, also, source];
+function limitTexts({ head, label, value, also, source }: LimitLine): string[] {
+  return [head, label, value, also, source];
 }
 
 function gridTexts(grid: Grid): string[] {

@@ -1,5 +1,5 @@
 /**
- * The page in Typst. It sets what `sheet` holds and adds no word of its own. Sizes: step text 11 pt, values 15 pt
+ * The page in Typst. It sets what `sheets` holds, one after the other, and adds no word of its own. Sizes: step text 11 pt, values 15 pt
  * bold, boxes 9 mm high; lines no finer than 0.5 pt, so that they live through a bad copy.
  */
 export const template = `
@@ -9,8 +9,8 @@ export const template = `
 #let rule = 1pt + black
 #let heavy = 2.5pt + black
 
-#set document(title: sheet.title, date: none)
-#set text(font: fonts, fallback: false, size: 11pt, lang: sheet.language, hyphenate: false, fill: black)
+#set document(title: title, date: none)
+#set text(font: fonts, fallback: false, size: 11pt, lang: sheets.first().language, hyphenate: false, fill: black)
 #set par(leading: 0.5em, spacing: 0.6em, justify: false)
 #show heading: set text(size: 13pt, weight: "bold")
 #show heading: set block(above: 0pt, below: 0pt)
@@ -30,7 +30,7 @@ export const template = `
 
 // ---- head and foot of each page --------------------------------------------------------------------------
 
-#let qr = image(bytes(code), format: "svg", width: 22mm, alt: sheet.header.qr.alt)
+#let qr(sheet) = image(bytes(sheet.code), format: "svg", width: 17mm, alt: sheet.header.qr.alt)
 
 // A line to write on is as long as a name; all else takes the room that it needs, and is broken only where it fills a line.
 #let head-fact(f) = box({
@@ -40,25 +40,21 @@ export const template = `
   if f.text == "" { box(width: 34mm, height: 8.5pt, stroke: (bottom: hair)) } else { strong(f.text) }
 })
 
-#let page-head = grid(
-  columns: (1fr, 26mm), column-gutter: 4mm, align: (left + top, center + top),
+#let page-head(sheet) = grid(
+  columns: (1fr, auto, 17mm), column-gutter: 4mm, align: (left + horizon, right + horizon, right + horizon),
   {
-    grid(
-      columns: (1fr, auto), column-gutter: 3mm, align: (left + bottom, right + bottom),
-      [#text(size: 10pt, sheet.header.subtitle, tracking: 0.06em)#h(3mm)#text(size: 16pt, weight: "bold", sheet.header.title)],
-      if sheet.header.alarm != none { box(stroke: heavy, inset: (x: 2mm, y: 1.4mm), text(size: 13pt, weight: "bold", sheet.header.alarm)) },
-    )
-    v(2.2mm, weak: true)
+    par(leading: 0.5em)[#text(size: 10pt, sheet.header.subtitle, tracking: 0.06em)#h(3mm)#text(size: 14pt, weight: "bold", sheet.header.title)]
+    v(1.8mm, weak: true)
     par(leading: 0.55em, sheet.header.facts.map(head-fact).join([#h(4mm, weak: true)#sym.zws]))
   },
-  {
-    qr
-    v(1mm, weak: true)
-    align(center, text(size: 10.5pt, weight: "bold", context [#sheet.pageWords.page #counter(page).display() #sheet.pageWords.of #counter(page).final().first()]))
-  },
+  stack(spacing: 2mm,
+    ..if sheet.header.alarm != none { (box(stroke: heavy, inset: (x: 2mm, y: 1.4mm), text(size: 12pt, weight: "bold", sheet.header.alarm)),) } else { () },
+    text(size: 10.5pt, weight: "bold", context [#sheet.pageWords.page #counter(page).display() #sheet.pageWords.of #counter(page).at(query(sheet.end).first().location()).first()]),
+  ),
+  qr(sheet),
 )
 
-#let page-foot = context {
+#let page-foot(sheet) = context {
   let here-page = here().page()
   let pressed = query(<pressure>).any(m => m.location().page() == here-page)
   set text(size: 9pt)
@@ -125,17 +121,114 @@ export const template = `
   )
 }
 
+// ---- at the beginning --------------------------------------------------------------------------------------
+
+// For what, for whom, by whom: two columns, ruled, with room to write where nothing is said.
+#let facts-block(b) = {
+  let entry(f) = (
+    text(size: 10pt, f.label),
+    if f.text == "" { box(height: 6.5mm) } else {
+      let said = text(size: 11pt, weight: "bold", f.text)
+      if f.at("href", default: none) == none { said } else { link(f.href, said) }
+    },
+  )
+  let cells = b.facts.map(entry)
+  if calc.odd(cells.len()) { cells.push(([], [])) }
+  block(above: 2mm, below: 4mm, table(
+    columns: (auto, 1fr, auto, 1fr),
+    stroke: (x, y) => (bottom: hair),
+    inset: (x, y) => (left: if x == 2 { 6mm } else { 0mm }, right: 3mm, y: 1.4mm),
+    align: left + horizon,
+    ..cells.flatten(),
+  ))
+}
+
+// One box for each stop, in rows; a line goes from each to the next.
+#let route(b) = {
+  block(above: 5mm, below: 2.4mm, sticky: true, heading(level: 1, b.title))
+  let each = calc.min(4, b.stops.len())
+  let joint(at) = if at + 1 < b.stops.len() and calc.rem(at + 1, each) != 0 { line(length: 100%, stroke: 1.5pt + black) }
+  let cells = ()
+  for (at, s) in b.stops.enumerate() {
+    cells.push(table.cell(stroke: rule, {
+      if s.station != "" { block(above: 0mm, below: 1.4mm, text(size: 11pt, weight: "bold", s.station)) }
+      stack(spacing: 1.6mm, ..s.stages.map(p => text(size: 10pt)[#strong(p.number)#h(0.5em)#p.title]))
+    }))
+    if calc.rem(at + 1, each) != 0 { cells.push(table.cell(inset: 0mm, align: horizon, joint(at))) }
+  }
+  table(
+    columns: range(2 * each - 1).map(at => if calc.odd(at) { 4mm } else { 1fr }),
+    stroke: none, inset: (x: 2mm, y: 1.8mm), row-gutter: 2.5mm, align: left + top,
+    ..cells,
+  )
+}
+
+#let picture(d) = image(bytes(d.svg), format: "svg", width: d.width * 1mm, alt: d.alt)
+
+#let drawing(b) = {
+  if b.title != "" { block(above: 5mm, below: 2mm, sticky: true, heading(level: 1, b.title)) }
+  block(breakable: false, picture(b))
+}
+
+// ---- where a unit goes that fails ----------------------------------------------------------------------------
+
+#let try-box(name) = box(width: 9mm, height: 8mm, stroke: rule, inset: 0.6mm, align(top + left, text(size: 8.5pt, name)))
+
+// A long title is broken, so that two boxes find room on a line.
+#let stop-box(s, stroke) = context {
+  let head = text(size: 10pt, s.head)
+  let width = if measure(head).width > 66mm { 66mm } else { auto }
+  box(stroke: stroke, inset: (x: 1.6mm, y: 1.2mm), width: if width == auto { auto } else { width + 3.2mm }, {
+    set par(leading: 0.45em)
+    block(above: 0mm, below: 1.2mm, head)
+    stack(dir: ltr, spacing: 1.2mm, ..if s.tries != "" { (box(height: 8mm, align(horizon, text(size: 10pt, s.tries))),) } else { () }, ..s.boxes.map(try-box))
+  })
+}
+
+// Boxes joined by a line, on as many lines as they take: what is followed with a finger.
+#let fail-path(p, prefix) = {
+  block(above: 2mm, below: 1.4mm, text(size: 10.5pt, weight: "bold", p.lead))
+  for w in p.ways {
+    let stops = w.stops.map(s => stop-box((head: [#if s.target == "" { strong(s.number) } else { link(label(prefix + s.target), strong(s.number)) }#h(0.5em)#s.title], tries: s.tries, boxes: s.boxes), rule))
+    let end = stop-box((head: strong(w.end), tries: "", boxes: ("",)), 2pt + black)
+    let joint = box(height: 8mm, align(horizon, line(length: 4mm, stroke: 1.5pt + black)))
+    // The line that leads on stays with the box that it leads to.
+    let flow = { set par(leading: 1.5mm); stops.map(s => box[#s]).join(joint) + if stops.len() > 0 { sym.zws } + box(if stops.len() > 0 { joint } + end) }
+    block(above: 1.4mm, below: 1mm, if w.verdict == "" { flow } else {
+      grid(columns: (auto, 1fr), column-gutter: 2.5mm, align: (left + horizon, left), text(size: 10.5pt, weight: "bold", w.verdict), flow)
+    })
+  }
+  if p.stop != "" { block(above: 1.4mm, below: 0.8mm, text(size: 10.5pt, weight: "bold", p.stop)) }
+}
+
 // ---- steps -----------------------------------------------------------------------------------------------
 
-#let limit-line(l) = grid(
-  columns: (auto, 1fr), column-gutter: 4mm, align: (left + bottom, right + bottom),
-  {
+#let limit-line(l, alone) = {
+  let value = {
     if l.label != "" { text(size: 10.5pt, l.label); h(2.5mm) }
-    text(size: 15pt, weight: "bold", l.value)
+    // A figure stands large; a sentence no larger than it takes to be read at arm's length.
+    text(size: if l.value.clusters().len() > 36 { 12pt } else { 15pt }, weight: "bold", l.value)
     if l.also != "" { h(2.5mm); text(size: 10pt, l.also) }
-  },
-  text(size: 8.5pt, l.source),
-)
+  }
+  if alone {
+    grid(columns: (auto, 1fr), column-gutter: 4mm, align: (left + bottom, right + bottom), value, text(size: 8.5pt, l.source))
+  } else {
+    value
+    if l.source != "" { block(above: 1.2mm, below: 0mm, text(size: 8.5pt, l.source)) }
+  }
+}
+
+// Side by side where a reading is judged by more than one kind of limit.
+#let limits(lines) = {
+  let columns = ()
+  for l in lines { if l.head != "" or columns.len() == 0 { columns.push((l,)) } else { columns.last().push(l) } }
+  let alone = columns.len() == 1
+  let column(of) = {
+    if of.first().head != "" { block(above: 0mm, below: 1.6mm, text(size: 10pt, of.first().head)) }
+    stack(spacing: 1.8mm, ..of.map(l => limit-line(l, alone)))
+  }
+  grid(columns: (1fr,) * columns.len(), column-gutter: 5mm, ..columns.map(column))
+}
 
 #let lookup(l) = {
   if l.title != "" { block(above: 1.6mm, below: 1mm, text(size: 10pt, l.title)) }
@@ -164,14 +257,15 @@ export const template = `
         if s.pressure [#metadata(s.number)<pressure>]
         if s.only != none { box(stroke: rule, inset: (x: 1.5mm, y: 0.8mm), baseline: 0.8mm, text(weight: "bold", size: 10.5pt, s.only)); h(2mm) }
         spans(s.sentence)
-        if s.limits.len() > 0 { block(above: 2mm, below: 1.4mm, stack(spacing: 1.8mm, ..s.limits.map(limit-line))) }
+        if s.limits.len() > 0 { block(above: 2mm, below: 1.4mm, limits(s.limits)) }
         s.lookups.map(lookup).join()
+        if s.drawings.len() > 0 { block(above: 2mm, below: 1.4mm, { set par(leading: 2mm); s.drawings.map(d => box(picture(d))).join(h(3mm, weak: true) + sym.zws) }) }
         if s.facts.len() > 0 { block(above: 1.8mm, below: 1mm, facts(s.facts)) }
       },
     )
     s.grids.map(boxes).join()
     if s.lines.len() > 0 { pad(left: 13mm, write-lines(s.lines)) }
-    if s.fail.len() > 0 { pad(left: 13mm, block(above: 1.8mm, below: 0.8mm, text(size: 10.5pt, spans(s.fail)))) }
+    if s.fail != none { pad(left: 13mm, fail-path(s.fail, s.prefix)) }
     if s.notes.len() > 0 { pad(left: 13mm, block(above: 1.8mm, below: 0.8mm, stack(spacing: 1.4mm, ..s.notes.map(note)))) }
   },
 )
@@ -179,11 +273,11 @@ export const template = `
 // About how many letters would fill the room that a step takes, on the high side: measuring each step is slow.
 #let bulk(s) = {
   let letters(list, more) = list.map(f => f.text.len() + more).sum(default: 0)
-  letters(s.cautions, 200) + letters(s.sentence, 0) + letters(s.facts, 60) + letters(s.fail, 0) + letters(s.notes, 110) + 200 * s.limits.len() + 500 * s.lookups.len() + s.grids.map(g => 300 + 260 * g.rows.len()).sum(default: 0)
+  letters(s.cautions, 200) + letters(s.sentence, 0) + letters(s.facts, 60) + (if s.fail == none { 0 } else { 500 * s.fail.ways.len() }) + 900 * s.drawings.len() + letters(s.notes, 110) + 200 * s.limits.len() + 500 * s.lookups.len() + s.grids.map(g => 300 + 260 * g.rows.len()).sum(default: 0)
 }
 
 #let place-head(b) = block(width: 100%, above: 8mm, below: 2mm, sticky: true, breakable: false, stroke: (top: heavy), inset: (top: 2.2mm, bottom: 0.6mm), {
-  heading(level: if b.form == "stage" { 1 } else { 2 }, text(size: 17pt)[#b.number#h(0.7em)#b.title])
+  [#heading(level: if b.form == "stage" { 1 } else { 2 }, text(size: 17pt)[#b.number#h(0.7em)#b.title])#label(b.prefix + b.id)]
   v(2mm, weak: true)
   facts(b.facts, size: 10.5pt)
 })
@@ -192,7 +286,10 @@ export const template = `
   block(above: 9mm, below: 0mm, sticky: true, heading(level: 1, text(size: 19pt, b.text)))
 } else if b.kind == "text" {
   block(above: 2mm, below: 2mm, if b.strong { strong(b.text) } else { b.text })
-} else if b.kind == "table" { listing(b) } else if b.kind == "place" { place-head(b) } else if b.kind == "caution" { caution(b) } else if b.kind == "step" {
+} else if b.kind == "facts" { facts-block(b) } else if b.kind == "route" { route(b) } else if b.kind == "drawing" { drawing(b) } else if b.kind == "table" {
+  if b.at("ownPage", default: false) { pagebreak(weak: true) }
+  listing(b)
+} else if b.kind == "place" { place-head(b) } else if b.kind == "caution" { caution(b) } else if b.kind == "step" {
   // A step stays whole; only one that is longer than a page has to break.
   let breaks = bulk(b) > 2500 and measure(width: b.area.width, step(b, false, false)).height > b.area.height
   step(b, b.last, breaks)
@@ -204,24 +301,34 @@ export const template = `
 // ---- page ------------------------------------------------------------------------------------------------
 
 #let margins = (left: 14mm, right: 10mm, bottom: 24mm)
-#context {
+// Headings of the second level where several sheets are one document: each has its own above them.
+#let traveler(sheet, several) = context {
   let page-width = if sheet.paper == "a4" { 210mm } else { 215.9mm }
   let page-height = if sheet.paper == "a4" { 297mm } else { 279.4mm }
-  let head-height = measure(block(width: page-width - margins.left - margins.right, page-head)).height
+  let head-height = measure(block(width: page-width - margins.left - margins.right, page-head(sheet))).height
   set page(
     paper: if sheet.paper == "a4" { "a4" } else { "us-letter" },
     margin: (..margins, top: head-height + 14mm),
-    header: block(width: 100%, stroke: (bottom: rule), inset: (bottom: 2mm), page-head),
+    header: block(width: 100%, stroke: (bottom: rule), inset: (bottom: 2mm), page-head(sheet)),
     header-ascent: 4mm,
-    footer: page-foot,
+    footer: page-foot(sheet),
     footer-descent: 3mm,
     background: if sheet.watermark != none { rotate(-50deg, text(size: 150pt, weight: "bold", fill: luma(222), sheet.watermark)) },
   )
+  counter(page).update(1)
+  if several { hide(place(heading(level: 1, sheet.title))) }
+  set heading(offset: if several { 1 } else { 0 })
   let area = (width: page-width - margins.left - margins.right, height: page-height - margins.bottom - head-height - 14mm)
   // The last step of a stage stays with the boxes that close it.
   for (at, b) in sheet.blocks.enumerate() {
     let after = sheet.blocks.at(at + 1, default: none)
-    show-block((..b, area: area, last: after != none and after.kind == "grid"))
+    show-block((..b, prefix: sheet.prefix, area: area, last: after != none and after.kind == "grid"))
   }
+  [#metadata(none)#sheet.end]
+}
+
+#for (at, s) in sheets.enumerate() {
+  let prefix = str(at + 1) + "-"
+  traveler((..s, prefix: prefix, code: codes.at(at), end: label(prefix + "end")), sheets.len() > 1)
 }
 `;

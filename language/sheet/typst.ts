@@ -3,15 +3,19 @@ import { breakable, printable } from './printable.ts';
 import { template } from './typst-template.ts';
 
 /**
- * The sheet as Typst source. All words travel as JSON inside one string literal, which Typst reads as data: no text of
- * an author's can become markup or code.
+ * Sheets as Typst source, one document with the pages of each counted from one. All words travel as JSON inside one
+ * string literal, which Typst reads as data: no text of an author's can become markup or code.
+ * @param title of the document, as a reader program shows it
  */
-export function typstOf(sheet: Sheet): string {
-  const words = JSON.stringify(sheet, (_, value: unknown) =>
-    typeof value === 'string' ? breakable(printable(value)) : value,
+export function typstOf(sheets: readonly Sheet[], title: string): string {
+  const words = JSON.stringify(sheets, (key, value: unknown) =>
+    typeof value === 'string' && key !== 'svg' && key !== 'href' ? breakable(printable(value)) : value,
   );
-  const code = JSON.stringify(qrSvg(sheet));
-  return `#let sheet = json(bytes("${literal(words)}"))\n#let code = json(bytes("${literal(code)}"))\n${template}`;
+  return `${data('sheets', words)}${data('title', JSON.stringify(printable(title)))}${data('codes', JSON.stringify(sheets.map(qrSvg)))}${template}`;
+}
+
+function data(name: string, json: string): string {
+  return `#let ${name} = json(bytes("${literal(json)}"))\n`;
 }
 
 /** JSON has no control characters left; in a Typst string only these two mean something. */

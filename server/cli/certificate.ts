@@ -5,16 +5,17 @@ import { wordsIn } from '../../language/words/index.ts';
 import { certificateName } from '../print/sheet-name.ts';
 import { contentHash } from '../workspace/content-hash.ts';
 import { named } from './named.ts';
-import { findingsOn, type PrintCommandOptions, writeSheet } from './print.ts';
+import { findingsOf, type PrintCommandOptions, writeSheet } from './print.ts';
 import { openWorkspace } from './workspace.ts';
 
 /** Prints the certificate of a job. Exit code: 0 it is printed, 1 something is missing and no draft was asked for. */
 export async function certificateCommand(name: string, options: PrintCommandOptions): Promise<number> {
   const paths = name.endsWith('.rebuild') ? [name] : [];
-  const { files, result } = await openWorkspace([options.workspace, ...paths], undefined);
+  const workspace = await openWorkspace([options.workspace, ...paths], undefined);
+  const { files, result } = workspace;
   const job = named('job', name, result.jobs, (one) => one);
   const { procedure } = job;
-  const findings = findingsOn({ procedure, job }, result);
+  const findings = findingsOf({ procedure, job }, workspace);
   const missing = missingOf(procedure, job, { findings });
   if (missing.length > 0 && !options.draft) {
     const words = wordsIn('en');
@@ -30,6 +31,6 @@ export async function certificateCommand(name: string, options: PrintCommandOpti
     findings,
     hash: contentHash({ procedure, job }, files),
   });
-  await writeSheet(sheet, certificateName(job, options.draft), options);
+  writeSheet(sheet, certificateName(job, options.draft), options);
   return 0;
 }

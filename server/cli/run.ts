@@ -39,7 +39,9 @@ export async function run(argv: readonly string[]): Promise<number> {
 
   program
     .command('print')
-    .description('print the traveler of a procedure or a job (its name or number, or a file)')
+    .description(
+      'print travelers: of a job (its number), of a procedure (its name), or of all jobs in a file or a folder',
+    )
     .argument('<names...>')
     .option('--format <formats>', 'pdf, html, or both with a comma', listOf(sheetFormats), ['pdf'])
     .addOption(
@@ -53,6 +55,7 @@ export async function run(argv: readonly string[]): Promise<number> {
       ]),
     )
     .option('--to <folder>', 'where the files go', 'traveler')
+    .option('--one-file <name>', 'all in one document of this name, each with pages of its own')
     .option('--draft', 'print with errors; every page is marked', false)
     .option('--workspace <folder>', 'where names are looked up', '.')
     .action(async (names: string[], options) => {
@@ -173,6 +176,7 @@ const printOptions = z.object({
   paper: z.enum(paperFormats).optional(),
   language: z.enum(languages).optional(),
   to: z.string().min(1),
+  oneFile: z.string().min(1).optional(),
   draft: z.boolean(),
   workspace: z.string().min(1),
 });

@@ -2,6 +2,8 @@
 import type { Hover, Location } from 'vscode-languageserver-types';
 import type { CheckResult } from '../../language/check.ts';
 import type { Position, Range } from '../../language/model/source.ts';
+import { familySvg } from '../../language/sheet/index.ts';
+import { wordsIn } from '../../language/words/index.ts';
 import { contains } from './ranges.ts';
 import { allDeclared, type Declared } from './scope.ts';
 
@@ -20,7 +22,8 @@ export function hoverAt(
 ): Hover | null {
   const named = namedAt(uri, position, result);
   if (named === null) return null;
-  return { range: named.range, contents: { kind: 'markdown', value: describe(named.declared, textOf) } };
+  const value = [describe(named.declared, textOf), pictureOf(named.declared, result)].filter((part) => part !== null);
+  return { range: named.range, contents: { kind: 'markdown', value: value.join('\n\n') } };
 }
 
 /** Where the name at a place is declared. */
@@ -67,6 +70,26 @@ function describe({ uri, symbol, within }: Declared, textOf: (uri: string) => st
   ]
     .filter((line) => line !== null)
     .join('\n\n');
+}
+
+/** As wide as a hover usually is, in the editor's own pixels. */
+const pictureWidth = 480;
+/** The editor cuts a hover that is longer than this, picture and all. */
+const longestPicture = 90_000;
+
+/** A family taken apart, as on its sheet. Null: it is no family, or the picture is too large for a hover. */
+function pictureOf({ uri, symbol }: Declared, { procedures }: CheckResult): string | null {
+  if (symbol.kind !== 'family') return null;
+  const found = procedures.find(
+    ({ procedure: { family } }) => family.name === symbol.name && family.source.file === uri,
+  );
+  if (found === undefined || found.procedure.family.parts.length === 0) return null;
+  const { svg, alt } = familySvg(found.procedure.family, wordsIn('en'));
+  // Paper, also where the editor is dark.
+  const paper = svg.replace('<path', '<rect width="100%" height="100%" fill="#fff"/><path');
+  const data = Buffer.from(paper).toString('base64');
+  const said = alt.replace(/[[\]\\\n]/gu, ' ');
+  return data.length > longestPicture ? null : `![${said}](data:image/svg+xml;base64,${data}|width=${pictureWidth})`;
 }
 
 /** Most lines of a declaration that are shown. */

@@ -33,7 +33,7 @@ export async function printAt(
     hash: contentHash(subject, library.files()),
   });
   try {
-    const { files, notes } = await printSheet(sheet, { formats: ['pdf'], to, name: sheetName(subject, draft) });
+    const { files, notes } = printSheet(sheet, { formats: ['pdf'], to, name: sheetName(subject, draft) });
     return { kind: 'printed', file: uriOfPath(files[0]!), draft, notes };
   } catch (error) {
     return { kind: 'none', reason: error instanceof Error ? error.message : String(error) };

@@ -7,5 +7,8 @@ export const specsMethod = 'handtight/specs';
 /** Prints what stands at a place of a document: {@link PrintQuestion} to {@link PrintAnswer}. */
 export const printMethod = 'handtight/print';
 
+/** Finds what a printed sheet was made of: {@link OriginQuestion} to {@link OriginAnswer}. */
+export const originMethod = 'handtight/origin';
+
 /** Sent by the server after each check: {@link CheckedNotification}. */
 export const checkedMethod = 'handtight/checked';

@@ -25,6 +25,12 @@ export const printQuestion = z.strictObject({
 });
 export type PrintQuestion = z.input<typeof printQuestion>;
 
+const name = z.string().max(400);
+
+/** What the code on a sheet says: the procedure's name, the job's or nothing, the first digits of the hash. */
+export const originQuestion = z.strictObject({ procedure: name, job: name, hash: z.string().max(64) });
+export type OriginQuestion = z.infer<typeof originQuestion>;
+
 /** Options of `initialize`. `rulePages` is the URI of the folder that holds the pages of the rules. */
 export const initializationOptions = z.object({ rulePages: documentUri.optional() }).default({});
 
@@ -58,6 +64,16 @@ export type SpecsAnswer =
 export type PrintAnswer =
   | { readonly kind: 'printed'; readonly file: string; readonly draft: boolean; readonly notes: readonly string[] }
   | { readonly kind: 'errors'; readonly title: string; readonly errors: number }
+  | { readonly kind: 'none'; readonly reason: string };
+
+/** Where the procedure or the job of a printed sheet stands, and whether its text is still what was printed. */
+export type OriginAnswer =
+  | {
+      readonly kind: 'found';
+      readonly uri: string;
+      readonly position: z.infer<typeof position>;
+      readonly same: boolean;
+    }
   | { readonly kind: 'none'; readonly reason: string };
 
 /** Findings over all files of the workspace, after a check. */

@@ -24,12 +24,15 @@ import { diagnosticOf } from './diagnostics.ts';
 import { definitionAt, hoverAt } from './hover.ts';
 import { inlayHints } from './inlay-hints.ts';
 import { Library } from './library.ts';
+import { originOf } from './origin.ts';
 import { sheetAt } from './preview.ts';
 import { printAt } from './print.ts';
 import { Publisher } from './publish.ts';
-import { checkedMethod, printMethod, sheetMethod, specsMethod } from './request-names.ts';
+import { checkedMethod, originMethod, printMethod, sheetMethod, specsMethod } from './request-names.ts';
 import {
   initializationOptions,
+  type OriginAnswer,
+  originQuestion,
   type PrintAnswer,
   printQuestion,
   type SheetAnswer,
@@ -221,6 +224,10 @@ export function serve(connection: Connection): void {
   );
   connection.onRequest<PrintAnswer, void>(printMethod, (params: unknown) =>
     printAt(library, understood(printQuestion, params)),
+  );
+
+  connection.onRequest<OriginAnswer, void>(originMethod, (params: unknown) =>
+    originOf(library, understood(originQuestion, params), clientUri),
   );
 
   connection.onShutdown(() => checking.cancel());

@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { htmlOf } from '../../language/sheet/html.ts';
+import { htmlOf, htmlOfAll } from '../../language/sheet/html.ts';
 import type { Sheet } from '../../language/sheet/model.ts';
 import { htmlFonts } from './fonts.ts';
 import { pdfOf } from './pdf.ts';
@@ -23,12 +23,22 @@ export interface Printed {
 }
 
 /** Prints a sheet into files, all formats made before the first is written. Throws a WriteError naming the file. */
-export async function printSheet(sheet: Sheet, options: PrintOptions): Promise<Printed> {
+export function printSheet(sheet: Sheet, options: PrintOptions): Printed {
+  return printSheets([sheet], sheet.title, options);
+}
+
+/** Several sheets as one document. A single one is what it would be alone. */
+export function printSheets(sheets: readonly [Sheet, ...Sheet[]], title: string, options: PrintOptions): Printed {
   const notes: string[] = [];
   const made = [...new Set(options.formats)].map((format) => {
     const file = join(options.to, `${fileName(options.name)}.${format}`);
-    if (format === 'html') return { file, content: htmlOf(sheet, { fonts: htmlFonts() }) };
-    const pdf = pdfOf(sheet);
+    const fonts = format === 'html' ? htmlFonts() : [];
+    if (format === 'html')
+      return {
+        file,
+        content: sheets.length === 1 ? htmlOf(sheets[0], { fonts }) : htmlOfAll(sheets, title, { fonts }),
+      };
+    const pdf = pdfOf(sheets, title);
     if (pdf.missing.length > 0)
       notes.push(
         `${file}: no font on the sheet has ${pdf.missing.join(' ')}: it prints as an empty box. Write it in other words.`,

@@ -33,13 +33,13 @@ function typesetter(): NodeCompiler {
 const keptRounds = 4;
 
 /**
- * Sets a sheet as a tagged PDF (PDF/UA-1), with title, language and subset fonts. The same sheet gives the same bytes:
+ * Sets sheets as one tagged PDF (PDF/UA-1), with title, language and subset fonts. The same sheet gives the same bytes:
  * nothing in them comes from the clock or the machine. Throws where the typesetter refuses, which is a defect of the
  * program: no text of an author's can cause it.
  */
-export function pdfOf(sheet: Sheet): PdfSheet {
+export function pdfOf(sheets: readonly [Sheet, ...Sheet[]], title = sheets[0].title): PdfSheet {
   const typst = typesetter();
-  const made = typst.compile({ mainFileContent: typstOf(sheet) });
+  const made = typst.compile({ mainFileContent: typstOf(sheets, title) });
   const document = made.result;
   if (document === null) {
     const problems = typst.fetchDiagnostics(made.takeDiagnostics()!) as {

@@ -1,0 +1,104 @@
+import { type DrawingWords, type Drawing as Drawn, explodedOf, stripOf, svgOf } from '../drawing/index.ts';
+import type { Family } from '../model/family.ts';
+import { specFor } from '../model/spec-for.ts';
+import type { Limit } from '../quantities/index.ts';
+import type { Words } from '../words/index.ts';
+import { limitText } from './figures.ts';
+import type { DrawingBlock } from './model.ts';
+import { allSteps, type Setting } from './setting.ts';
+
+/** The unit taken apart, and which parts are on it at the end of each stage. */
+export function drawingsOf(setting: Setting): DrawingBlock[] {
+  const { procedure, words } = setting;
+  if (procedure.family.parts.length === 0) return [];
+  const said = drawingWords(words);
+  const exploded = blockOf(
+    words.drawing.title,
+    explodedOf(procedure.family, { words: said, torques: torquesOf(setting) }),
+  );
+  if (procedure.stages.length === 0) return [exploded];
+  return [exploded, blockOf(words.drawing.strip, stripOf(procedure, { words: said }))];
+}
+
+/** The same picture of a family alone, for the editor. */
+export function familySvg(family: Family, words: Words): { readonly svg: string; readonly alt: string } {
+  const drawn = explodedOf(family, { words: drawingWords(words) });
+  return { svg: svgOf(drawn), alt: drawn.alt };
+}
+
+function blockOf(title: string, drawn: Drawn): DrawingBlock {
+  return { kind: 'drawing', title, svg: svgOf(drawn), alt: drawn.alt, width: drawn.width, height: drawn.height };
+}
+
+/** What each joint is tightened to, by part number where they differ. */
+function torquesOf(setting: Setting): Map<string, string> {
+  const { procedure, numbers, words } = setting;
+  const several = numbers.length === 0 ? [null] : numbers.map(({ name }) => name);
+  const torques = new Map<string, string>();
+  for (const step of allSteps(setting)) {
+    const use = step.limit;
+    if (use === null || (step.verb !== 'torque' && step.verb !== 'lock')) continue;
+    const limitFor = (number: string | null): Limit | null =>
+      use.form === 'limit' ? use.limit : (specFor(procedure, use.spec, number)?.rebuilt ?? null);
+    const texts = new Map<string, string[]>();
+    for (const number of several) {
+      const limit = limitFor(number);
+      if (limit === null) continue;
+      const text = limitText(limit, words.wording, { setToNominal: true });
+      texts.set(text, [...(texts.get(text) ?? []), number ?? '']);
+    }
+    const told = [...texts].map(([text, of]) => (texts.size === 1 ? text : `${of.join(', ')} ${text}`)).join('; ');
+    for (const { name } of step.objects) if (!torques.has(name) && told !== '') torques.set(name, told);
+  }
+  return torques;
+}
+
+/** The words of drawings, of a language. */
+function drawingWords(words: Words): DrawingWords {
+  const { drawing: said } = words;
+  return {
+    inText: words.inSentence,
+    list: words.list,
+    times: (count) => said.times({ count }),
+    on: (host) => said.on({ host }),
+    in: (host) => said.in({ host }),
+    through: (host) => said.through({ host }),
+    locatedBy: (what) => said.locatedBy({ what }),
+    leftHand: said.leftHand,
+    torque: (torque) => torque,
+    holds: (parts) => said.holds({ parts }),
+    lapped: said.lapped,
+    ground: said.ground,
+    face: said.face,
+    meets: (part) => said.meets({ part }),
+    guardedBy: (part) => said.guardedBy({ part }),
+    capped: (port) => said.capped({ port }),
+    coveredBy: (port, part) => said.coveredBy({ port, part }),
+    openInTransit: (port) => said.openInTransit({ port }),
+    matched: said.matched,
+    balanced: said.balanced,
+    matchedTo: (part) => said.matchedTo({ part }),
+    balancedWith: (part) => said.balancedWith({ part }),
+    suppliedLoose: said.suppliedLoose,
+    goesOn: said.goesOn,
+    alt: {
+      exploded: (family) => said.taken({ family }),
+      strip: (family) => said.stages({ family }),
+      faceOf: (part) => said.faceOf({ part }),
+      bearsOn: (parts) => said.bearsOn({ parts }),
+      joinedTo: (part) => said.joinedTo({ part }),
+      ports: said.ports,
+      spring: said.spring,
+      allOn: (stage) => said.allOn({ stage }),
+      stage: (stage, facts) => said.stage({ stage, facts }),
+    },
+    strip: {
+      on: said.cellOn,
+      off: said.cellOff,
+      guard: said.cellGuard,
+      discarded: said.cellDiscarded,
+      some: said.cellSome,
+      received: said.received,
+    },
+  };
+}
