@@ -1,6 +1,6 @@
 /**
- * The main job from one command: checks the library, prints the demo job's travelers, and shows the check of one
- * deliberately flawed procedure. Everything goes through the command line that a shop would use.
+ * The main job from one command: checks the library, prints the demo jobs' travelers and the certificate of the
+ * one that is done, and shows the check of one deliberately flawed procedure. Everything goes through the command line that a shop would use.
  */
 
 import { spawnSync } from 'node:child_process';
@@ -24,14 +24,17 @@ const jobs = readdirSync(join(library, 'jobs')).map((name) => join(library, 'job
 say('1. The library is checked');
 run(['check', ...sound], 0);
 
-say('2. The demo job is printed: a traveler for the bench, as PDF and as HTML');
+say('2. The demo jobs are printed: travelers for the bench, as PDF and as HTML');
 run(['print', ...jobs, '--format', 'pdf,html', '--to', to, '--workspace', library], 0);
 
-say('3. A procedure with mistakes in it is checked (they are meant: this is what the checker says)');
+say('3. The certificate of the job that is done is printed for the customer');
+run(['certificate', '2198', '--format', 'pdf,html', '--to', to, '--workspace', library], 0);
+
+say('4. A procedure with mistakes in it is checked (they are meant: this is what the checker says)');
 run(['check', flawed, '--workspace', join(library, 'shop.rebuild')], 1);
 
 say('Done');
-console.log(`The travelers are in ${pc.bold(resolve(to))}:`);
+console.log(`The travelers and the certificate are in ${pc.bold(resolve(to))}:`);
 for (const name of readdirSync(to).sort()) console.log(`  ${join(resolve(to), name)}`);
 console.log(
   `\nOpen one of them. Then look at ${join(library, 'first/first.rebuild')} and the README's first ten minutes.`,

@@ -258,6 +258,10 @@ describe('shim and match', () => {
   it('and rate fits what a shim brings, where the jobs have readings for it', () => {
     expect(handtight('rate', 'rebuild-one-spring', ...demo)).toMatchObject({
       status: 0,
+      stdout: expect.stringMatching(/115.bar.per.mm.*\n {2}from 4 readings of 2 units, job 2198/u),
+    });
+    expect(handtight('rate', 'rebuild-two-spring', ...demo)).toMatchObject({
+      status: 0,
       stdout: expect.stringMatching(/too few readings/u),
     });
     expect(handtight('rate', 'rebuild-one-sprin', ...demo).stderr).toContain('Did you mean rebuild-one-spring?');
@@ -267,6 +271,49 @@ describe('shim and match', () => {
     expect(handtight('shim', '2270', ...demo)).toMatchObject({
       status: 2,
       stderr: expect.stringContaining('No job is called 2270. Did you mean 2207?'),
+    });
+  });
+});
+
+describe('certificate', () => {
+  const demo = ['--workspace', join(root, 'procedures')];
+
+  it('prints that of a job that is done, in the languages and formats of print', () => {
+    expect(handtight('certificate', '2198', ...demo, '--to', 'given', '--format', 'pdf,html')).toMatchObject({
+      status: 0,
+      stdout: 'printed  given/certificate-2198.pdf\nprinted  given/certificate-2198.html\n',
+    });
+    handtight('certificate', '2198', ...demo, '--to', 'german', '--format', 'html', '--language', 'de');
+    expect(readFileSync(join(folder, 'german/certificate-2198.html'), 'utf8')).toContain(
+      'Instandsetzungsbescheinigung',
+    );
+  });
+
+  it('takes language and paper from handtight.json, and leaves the word for the traveler alone', () => {
+    writeFileSync(
+      join(folder, 'handtight.json'),
+      '{ "sheet": { "word": "Job card", "language": "es", "paper": "letter" } }',
+    );
+    handtight('certificate', '2198', ...demo, '--to', 'own', '--format', 'html');
+    rmSync(join(folder, 'handtight.json'));
+    const html = readFileSync(join(folder, 'own/certificate-2198.html'), 'utf8');
+    expect(html).toContain('Certificado de reconstrucción');
+    expect(html).not.toContain('Job card');
+  });
+
+  it('refuses one that is not, unit by unit, and prints it as a draft only', () => {
+    const { status, stderr } = handtight('certificate', '2207', ...demo, '--to', 'refused');
+    expect(status).toBe(1);
+    expect(stderr).toMatch(/^Job 2207 is not certified\. What is missing:\n {2}unit 1 A-250 0411: Opening pressure: /u);
+    expect(stderr).toContain('  unit 6 A-250 0416: who did it is not written down');
+    expect(existsSync(join(folder, 'refused'))).toBe(false);
+    expect(handtight('certificate', '2207', ...demo, '--to', 'refused', '--draft')).toMatchObject({
+      status: 0,
+      stdout: 'printed  refused/certificate-2207-draft.pdf\n',
+    });
+    expect(handtight('certificate', '2189', ...demo)).toMatchObject({
+      status: 2,
+      stderr: expect.stringContaining('Did you mean 2198?'),
     });
   });
 });

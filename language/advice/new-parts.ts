@@ -1,6 +1,6 @@
 import type { Part } from '../model/family.ts';
 import type { Result, Unit } from '../model/job.ts';
-import type { Procedure } from '../model/procedure.ts';
+import type { LimitUse, Procedure } from '../model/procedure.ts';
 import { specFor } from '../model/spec-for.ts';
 import type { Limit, Quantity } from '../quantities/types.ts';
 import { judgedLimits } from '../rules/judged-limits.ts';
@@ -19,9 +19,13 @@ export interface LimitNow {
 }
 
 /** The limit of a reading for a unit: that with a new part where such a one went in, else as rebuilt. */
-export function limitNow(procedure: Procedure, reading: string, { number, results }: Unit): LimitNow {
+export function limitNow(procedure: Procedure, reading: string, unit: Unit): LimitNow {
   const use = limitOfReading(procedure, reading);
-  if (use === null) return { limit: null, forNew: false };
+  return use === null ? { limit: null, forNew: false } : limitOfUse(procedure, use, unit);
+}
+
+/** The same of a limit that is asked for at a step. */
+export function limitOfUse(procedure: Procedure, use: LimitUse, { number, results }: Unit): LimitNow {
   const newPart = use.form === 'spec' ? specFor(procedure, use.spec, number)?.whenNewPart : null;
   const forNew = newPart != null && renewedIn(results).has(newPart);
   const limits = judgedLimits(procedure, { only: null }, use, [forNew ? 'whenNew' : 'rebuilt']);

@@ -57,6 +57,8 @@ export interface ReadingResult extends At {
 export interface VerdictResult extends At {
   readonly form: 'verdict';
   readonly name: string;
+  /** `as found seat-leak fail`: it passes nothing. */
+  readonly asFound?: boolean;
   readonly passed: boolean;
   readonly text: string | null;
 }

@@ -64,17 +64,18 @@ class ResultReader {
       const verdict = names[1]?.name;
       if (verdict !== 'pass' && verdict !== 'fail') break;
       const [name] = names.splice(0, 2);
-      this.verdict(name!, verdict === 'pass', names.length === 0 ? this.factsOf(node).text : null);
+      this.verdict(name!, verdict === 'pass', asFound, names.length === 0 ? this.factsOf(node).text : null);
       if (names.length === 0) return;
     }
     this.last(node, names, asFound);
   }
 
-  private verdict(node: ast.NameRef, passed: boolean, text: string | null) {
+  private verdict(node: ast.NameRef, passed: boolean, asFound: boolean, text: string | null) {
     const parts = this.procedure.family.parts;
     const name = this.find(node, 'test', [...this.readable, ...parts]);
+    const source = this.context.source(node);
     if (name !== null)
-      this.written.results.push({ form: 'verdict', name, passed, text, source: this.context.source(node) });
+      this.written.results.push({ form: 'verdict', name, ...(asFound ? { asFound } : {}), passed, text, source });
   }
 
   /** Takes the parts that stand next off the names. The first is one, whatever else may have its name. */

@@ -30,7 +30,7 @@ export function headerOf(setting: Setting): SheetHeader {
 }
 
 /** What the code on each page says: a link that opens, in the editor, what the sheet was printed from. */
-function codeOf({ procedure, options: { job, hash } }: Setting): string {
+export function codeOf({ procedure, options: { job, hash } }: Setting): string {
   const said = {
     procedure: procedure.name,
     revision: procedure.revision ?? '',
@@ -73,12 +73,12 @@ export function factsOf(setting: Setting): FactsBlock {
 /** Most characters of one entry: the head stands on every page, and must leave room for the work. */
 const longestEntry = 60;
 
-function brief(text: string): string {
+export function brief(text: string, most = longestEntry): string {
   const letters = [...text];
-  return letters.length <= longestEntry ? text : `${letters.slice(0, longestEntry - 1).join('')}…`;
+  return letters.length <= most ? text : `${letters.slice(0, most - 1).join('')}…`;
 }
 
-function orderWords(name: string, title: string): string {
+export function orderWords(name: string, title: string): string {
   return title === name ? name : `${name}, ${title}`;
 }
 

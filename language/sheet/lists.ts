@@ -50,7 +50,7 @@ export function numberTitles(setting: Setting): TextBlock | null {
 }
 
 /** A part number with its title, where it has one. */
-function numberWords({ procedure }: Setting, number: string): string {
+export function numberWords({ procedure }: Setting, number: string): string {
   const title = procedure.numbers.find(({ name }) => name === number)?.title ?? number;
   return title === number ? number : `${number} ${title}`;
 }
@@ -165,12 +165,12 @@ function kindRange({ wording }: Words, range: RangeLimit | null): string {
   return range === null ? '' : limitText(range, wording);
 }
 
-function assetWords(asset: Asset, kinds: Readonly<Record<AssetKind, string>>): string {
+export function assetWords(asset: Asset, kinds: Readonly<Record<AssetKind, string>>): string {
   return asset.title === asset.name ? kinds[asset.kind] : asset.title;
 }
 
 /** `within 4 %, class 0.25, marks 1 bar`, as far as the shop says. */
-function accuracyWords({ tools, quantity }: Words, asset: Asset): string {
+export function accuracyWords({ tools, quantity }: Words, asset: Asset): string {
   return [
     asset.within === null ? null : tools.within({ error: quantity(asset.within) }),
     asset.accuracyClass === null ? null : tools.class({ class: asset.accuracyClass }),

@@ -78,6 +78,11 @@ const textOf = (spans: readonly Span[]) => spans.map(({ text }) => text).join(''
 const untranslated: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   es: {
     document: 'names only',
+    'certificate.units.doneOn': 'names only',
+    'certificate.results.judged': 'names only',
+    'certificate.results.of': 'names only',
+    'certificate.sourceOf': 'names only',
+    'certificate.ownRule': 'names only',
     'drawing.times': 'a sign and a count',
     'drawing.stage': 'a colon and names',
     'pieces.more': 'a colon and a name',
@@ -87,6 +92,11 @@ const untranslated: Readonly<Record<string, Readonly<Record<string, string>>>> =
   },
   de: {
     document: 'names only',
+    'certificate.units.doneOn': 'names only',
+    'certificate.results.judged': 'names only',
+    'certificate.results.of': 'names only',
+    'certificate.sourceOf': 'names only',
+    'certificate.ownRule': 'names only',
     'drawing.times': 'a sign and a count',
     'drawing.stage': 'a colon and names',
     'pieces.more': 'a colon and a name',

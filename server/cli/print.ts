@@ -57,7 +57,8 @@ export async function printCommand(names: readonly string[], options: PrintComma
   return refused.length > 0 ? 1 : 0;
 }
 
-function findingsOf({ procedure, job }: Target, { result }: CliWorkspace): Finding[] {
+/** What was found in a procedure, and in the file of the job. */
+export function findingsOf({ procedure, job }: Target, { result }: CliWorkspace): Finding[] {
   const checked = result.procedures.find((other) => other.procedure === procedure)!;
   // A name that is wrong in several jobs is found once, and told with the others.
   const standsIn = (finding: Finding, file: string) =>
@@ -142,6 +143,13 @@ function allInOne(ready: readonly Ready[], name: string, { formats, to }: PrintC
   const [first, ...others] = ready.map(({ sheet }) => sheet);
   if (first === undefined) return { files: [], notes: [] };
   return written(() => printSheets([first, ...others], name, { formats, to, name }), 0);
+}
+
+/** Writes one sheet in the formats that are asked for, and says which files. */
+export function writeSheet(sheet: Sheet, name: string, { formats, to }: PrintCommandOptions): void {
+  const { files, notes } = written(() => printSheet(sheet, { formats, to, name }), 0);
+  for (const file of files) process.stdout.write(`${pc.green('printed')}  ${shownPath(file)}\n`);
+  for (const note of notes) process.stderr.write(`${pc.yellow('note')}  ${note}\n`);
 }
 
 function written(print: () => Printed, before: number): Printed {

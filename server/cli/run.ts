@@ -64,6 +64,29 @@ export async function run(argv: readonly string[]): Promise<number> {
     });
 
   program
+    .command('certificate')
+    .description("print the customer's certificate of a job that is done (its number, or a file)")
+    .argument('<job>')
+    .option('--format <formats>', 'pdf, html, or both with a comma', listOf(sheetFormats), ['pdf'])
+    .addOption(
+      new Option('--paper <paper>', 'size of the paper (else as in handtight.json, else a4)').choices([
+        ...paperFormats,
+      ]),
+    )
+    .addOption(
+      new Option('--language <language>', 'of the fixed words (else as in handtight.json, else en)').choices([
+        ...languages,
+      ]),
+    )
+    .option('--to <folder>', 'where the files go', 'traveler')
+    .option('--draft', 'print it with what is missing; every page is marked', false)
+    .option('--workspace <folder>', 'where names are looked up', '.')
+    .action(async (name: string, options) => {
+      const { certificateCommand } = await import('./certificate.ts');
+      code = await certificateCommand(name, printOptions.parse({ ...options, formats: options.format }));
+    });
+
+  program
     .command('replay')
     .description('show what each step of a procedure does to the unit, on every way through it')
     .argument('<procedure>')

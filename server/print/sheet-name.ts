@@ -10,3 +10,8 @@ export function sheetName(
   const name = job === null ? `${procedure.name}${revision}` : `job-${job.name}`;
   return draft ? `${name}-draft` : name;
 }
+
+/** Name of a certificate's file. */
+export function certificateName({ name }: Job, draft: boolean): string {
+  return draft ? `certificate-${name}-draft` : `certificate-${name}`;
+}

@@ -1,0 +1,468 @@
+/** The certificate of a job: from the text of a job to the words that the customer reads, or to what is missing. */
+import fc from 'fast-check';
+import { describe, expect, it, test } from 'vitest';
+import { certificateOf, missingOf, placeWords } from '../language/certificate/index.ts';
+import { Checker, checkFiles } from '../language/check.ts';
+import type { Result } from '../language/model/job.ts';
+import type { Quantity } from '../language/quantities/types.ts';
+import { htmlOf, textOf } from '../language/sheet/index.ts';
+import { languages, wordsIn } from '../language/words/index.ts';
+import { pdfOf } from '../server/print/pdf.ts';
+import { libraryFiles } from './library.ts';
+
+const plain = (text: string) => text.replaceAll(/[\u00a0\u202f]/gu, ' ');
+const library = libraryFiles();
+/** Looks again only at the job, where the library is as it was. */
+const checker = new Checker();
+
+interface Changes {
+  /** Text of the library → text that stands in its place. */
+  readonly library?: readonly (readonly [string, string])[];
+  readonly procedure?: string;
+}
+
+/** The job of such units, with what is missing for its certificate. */
+function certified(units: string, { library: changes = [], procedure = 'rebuild-one-spring' }: Changes = {}) {
+  const files = library.map((file) => ({
+    ...file,
+    text: changes.reduce((text, [from, to]) => text.replaceAll(from, to), file.text),
+  }));
+  const text = `job 9 "Pair" of ${procedure} at bench-two\n  customer "Somebody"   received 2026-10-01\n{\n${units}\n}\n`;
+  const all = [...files, { uri: 'job.rebuild', text }];
+  const { jobs, findings } = changes.length === 0 ? checker.check(all) : checkFiles(all);
+  const job = jobs.find(({ name }) => name === '9')!;
+  const own = findings.filter(({ source }) => source.file === 'job.rebuild');
+  const missing = missingOf(job.procedure, job, { findings: own }).map((one) =>
+    plain(`${placeWords(wordsIn('en'), one)}: ${one.say(wordsIn('en'))}`),
+  );
+  const sheet = (more = {}) =>
+    certificateOf(job.procedure, job, { paper: 'a4', draft: false, findings: own, hash: 'ab'.repeat(32), ...more });
+  return { job, missing, sheet, text: () => textOf(sheet()).map(plain) };
+}
+
+const done = 'done by "A. B." on 2026-10-05';
+const proven = 'seat-leak pass  chatter pass  spray pass  back-leak 11 s';
+const good = `as found opening 208 bar on PG-400, "Light rust"
+    shim out 1.30 mm   renewed spring
+    torque nut 60 N·m with TW-80
+    shim in 1.50 mm   opening 254 bar on PG-400
+    ${proven}
+    ${done}`;
+const unit = (lines: string, place = 1, number = 'A-250') =>
+  `  unit ${place} number ${number} serial 04${place} {\n    ${lines}\n  }`;
+const one = (lines: string, changes?: Changes) => certified(unit(lines), changes).missing;
+
+const guardedShop: Changes = {
+  library: [
+    ['air below 30 psi', 'acceptance guarded source "Demo"\n  tool SW-1 "Stopwatch" range 0..60 s within 0.2 s'],
+  ],
+};
+
+describe('a job that is done', () => {
+  it('is certified with all that was found, fitted, read and held to', () => {
+    const { missing, sheet, text } = certified(unit(good));
+    expect(missing).toEqual([]);
+    expect(sheet().watermark).toBeNull();
+    const texts = text();
+    for (const word of [
+      'Certificate of rebuild',
+      'Injector bench two',
+      '9, Pair',
+      'Somebody',
+      'Rebuild and set (rebuild-one-spring)',
+      'Works manager, 2026-10-05',
+      'Unit 1: rebuilt by the procedure above, with every test that proves the family passed.',
+      'Light rust',
+      'A. B., 2026-10-05',
+      'Opening pressure, as found',
+      'in service at least 200 bar',
+      '208 bar',
+      'Setting shim, fitted',
+      '1.50 mm',
+      '60 N·m (55 to 65 N·m)',
+      '250 to 258 bar',
+      '254 bar, pass',
+      '6 to 20 s',
+      '11 s, pass',
+      'tip dry or damp, no drop',
+      'PG-400',
+      'class 0.25, marks 1 bar',
+      '2027-01-15',
+      'Acceptance: simple, a reading inside its limit passes.',
+      'Signature',
+    ])
+      expect(texts).toContain(word);
+    expect(texts.join('\n')).toContain('Where the limits are from: Demo shop, invented figure (opening pressure,');
+    expect(sheet().foot).toBe('Work order 9, Pair. Printed from abababababab.');
+    expect(texts.join('\n')).not.toContain('Local codes');
+  });
+
+  it('says who is on hold and why, and leaves the unit out of the readings', () => {
+    const { missing, text } = certified(
+      `${unit(good)}\n  unit 2 number unknown serial 0413 on hold "No number on the body"`,
+    );
+    expect(missing).toEqual([]);
+    const texts = text();
+    expect(texts.slice(texts.indexOf('Not certified')).slice(0, 9)).toContain('No number on the body');
+    expect(texts).toContain('Unit 1');
+    expect(texts).not.toContain('Unit 2');
+  });
+
+  it('counts the last reading, not those before it', () => {
+    expect(one(good.replace('renewed spring', 'opening 231 bar on PG-250'))).toEqual([]);
+    expect(one(good.replace('seat-leak pass', 'seat-leak fail  seat-leak pass'))).toEqual([]);
+  });
+
+  it('shows the limits of each part number', () => {
+    const other = good.replace('254 bar', '224 bar');
+    const { missing, text } = certified(`${unit(good)}\n${unit(other, 2, 'A-220')}`);
+    expect(missing).toEqual([]);
+    expect(text()).toContain('1: 250 to 258 bar; 2: 220 to 228 bar');
+  });
+
+  it('tells the customer of concessions', () => {
+    const { text } = certified(unit(good), {
+      library: [['sign-off by "Bench lead"', 'sign-off by "Bench lead" allow checker-is-doer because "two men only"']],
+    });
+    expect(text()).toEqual(expect.arrayContaining(['Concessions', 'checker-is-doer', 'two men only']));
+  });
+
+  it('of pintle units is held to the limit with a new spring', () => {
+    const pintle = (read: string) =>
+      certified(
+        unit(
+          `renewed spring  opening ${read} on PG-250  chatter pass  spray pass  seat-leak pass  back-leak 9 s  ${done}`,
+          1,
+          'pin-130',
+        ),
+        { procedure: 'rebuild-pintle' },
+      );
+    expect(pintle('137 bar').missing).toEqual([]);
+    expect(pintle('137 bar').text()).toContain('135 to 141 bar, with new pressure spring');
+    expect(pintle('132 bar').missing).toEqual([
+      'unit 1 pin-130 041: Opening pressure: the last reading, 132 bar, is outside 135 to 141 bar',
+    ]);
+  });
+
+  it('says of a guarded limit what the gauge may show', () => {
+    const lines = good.replace('back-leak 11 s', 'back-leak 11 s with SW-1');
+    const { missing, text } = certified(unit(lines), guardedShop);
+    expect(missing).toEqual([]);
+    expect(text()).toContain('250 to 258 bar; passes from 251 bar to 257 bar on PG-400');
+    expect(text().join('\n')).toContain(
+      'Acceptance: guarded, limits drawn in by 0.83 of the error of the tool (Source: Demo).',
+    );
+  });
+});
+
+describe('nothing is invented: it is refused', () => {
+  const a = 'unit 1 A-250 041: ';
+
+  test.each<[string, string, string[]]>([
+    [
+      'with no result',
+      done,
+      ['Opening pressure', 'Seat leak', 'Chatter', 'Spray', 'Back leak'].map(
+        (name) => `${name}: no result is written down`,
+      ),
+    ],
+    [
+      'where a last reading is outside',
+      good.replace('254 bar', '249 bar'),
+      ['Opening pressure: the last reading, 249 bar, is outside 250 to 258 bar'],
+    ],
+    [
+      'where a time is outside',
+      good.replace('11 s', '21 s'),
+      ['Back leak: the last reading, 21 s, is outside 6 to 20 s'],
+    ],
+    [
+      'where the last verdict is fail',
+      good.replace('spray pass', 'spray pass  spray fail'),
+      ['Spray: the last verdict is fail'],
+    ],
+    [
+      'where a figure is only said to pass',
+      good.replace('back-leak 11 s', 'back-leak pass'),
+      ['Back leak: no reading is written down, and the limit is 6 to 20 s'],
+    ],
+    [
+      'where a verdict is only as found',
+      good.replace('spray pass', '').replace('seat-leak', 'as found spray pass\n    seat-leak'),
+      ['Spray: no result is written down'],
+    ],
+    [
+      'where another shim went in since',
+      good.replace(done, `shim in 1.52 mm  ${done}`),
+      ['Opening pressure', 'Seat leak', 'Chatter', 'Spray', 'Back leak'].map(
+        (name) => `${name}: the last result is from before setting shim was changed`,
+      ),
+    ],
+    [
+      'where a needle was renewed since',
+      good.replace('spray pass', 'spray pass  renewed needle'),
+      ['Opening pressure', 'Seat leak', 'Chatter', 'Spray'].map(
+        (name) => `${name}: the last result is from before needle was changed`,
+      ),
+    ],
+    ['where nobody did it', good.replace(done, ''), ['who did it is not written down: done by "…" on a date']],
+    [
+      'where it was done on no day',
+      good.replace(' on 2026-10-05', ''),
+      ['when A. B. did it is not written down: done by "…" on a date'],
+    ],
+    [
+      'where a gauge was past its date',
+      good.replaceAll('2026-10-05', '2027-01-16'),
+      ['PG-400 was due for calibration on 2027-01-15, and was used on 2027-01-16'],
+    ],
+    [
+      'where a torque names no wrench',
+      good.replace(' with TW-80', ''),
+      ['Nozzle nut: the tool that 60 N·m was read with is not written down'],
+    ],
+    [
+      'where a torque is outside',
+      good.replace('60 N·m', '70 N·m'),
+      ['Nozzle nut torque: 70 N·m is outside 55 to 65 N·m'],
+    ],
+    [
+      'where a tool cannot show it',
+      good.replace('254 bar on PG-400', '254 bar on PG-250'),
+      ['Opening pressure: PG-250 cannot show 254 bar'],
+    ],
+    [
+      'where the tool reads something else',
+      good.replace('254 bar on PG-400', '254 bar on MIC-1'),
+      ['Opening pressure: MIC-1 cannot show 254 bar'],
+    ],
+    [
+      'where a part that was measured is outside',
+      good.replace(done, `spring-length 30.00 mm with VC-150  ${done}`),
+      ['Free length of the spring: the last reading, 30.00 mm, is outside 31.20 to 31.80 mm'],
+    ],
+    [
+      'where a part was rejected',
+      good.replace(done, `needle fail "scored"  ${done}`),
+      ['Needle: the last verdict is fail'],
+    ],
+  ])('%s', (_, lines, wanted) => {
+    expect(one(lines)).toEqual(wanted.map((word) => a + word));
+  });
+
+  it('on the day that a tool is due, it may still be used; the day of the work counts, not a later one', () => {
+    expect(one(good.replaceAll('2026-10-05', '2027-01-15'))).toEqual([]);
+    expect(one(`${good}\n    done by "C. D." on 2027-06-01`)).toEqual([]);
+  });
+
+  it('what was measured of a part that is renewed since says nothing of the new one', () => {
+    expect(one(good.replace('renewed spring', 'spring-length 30.00 mm with VC-150  renewed spring'))).toEqual([]);
+  });
+
+  it('with a part number that is not known, or units that are all on hold', () => {
+    expect(certified(`  unit 1 number unknown serial 1 {\n    ${good}\n  }`).missing).toEqual([
+      'unit 1 unknown 1: the part number unknown is none of the procedure, so that no limit holds for it',
+    ]);
+    expect(certified('  unit 1 number A-250 serial 1 on hold "ask"').missing).toEqual([
+      'the job: no unit is left that could be certified: every one is on hold, or there is none',
+    ]);
+  });
+
+  it('where the units of a number are too far apart', () => {
+    const low = good.replace('254 bar', '250 bar');
+    const high = good.replace('254 bar', '257 bar');
+    expect(certified(`${unit(low)}\n${unit(high, 2)}`).missing).toEqual([
+      'the set: Opening pressure across the set, units 1 and 2: the spread is 7 bar, and the limit at most 5 bar',
+    ]);
+    expect(certified(`${unit(low)}\n${unit(low.replace('250 bar', '224 bar'), 2, 'A-220')}`).missing).toEqual([]);
+  });
+
+  it('by a guarded rule: near the end, with no tool, and with a tool of which nothing is known', () => {
+    const timed = good.replace('back-leak 11 s', 'back-leak 11 s with SW-1');
+    expect(one(timed.replace('254 bar', '257.5 bar'), guardedShop)).toEqual([
+      `${a}Opening pressure: the last reading, 257.5 bar on PG-400, is not safely inside 250 to 258 bar by the decision rule`,
+    ]);
+    expect(one(timed.replace('254 bar on PG-400', '254 bar'), guardedShop)[0]).toContain(
+      'the decision rule asks how far',
+    );
+    const [from, to] = guardedShop.library![0]!;
+    expect(one(timed, { library: [[from, to.replace(' within 0.2 s', '')]] })[0]).toContain(
+      'the shop does not say how far SW-1 may be off',
+    );
+  });
+
+  it('where a new spring will settle out of the window', () => {
+    const settling: Changes = { library: [['250 bar +8 -0, in service', '250 bar +8 -0, settling 3 bar, in service']] };
+    const low = good.replace('254 bar', '252 bar');
+    expect(one(low, settling)).toEqual([
+      `${a}Opening pressure: the last reading, 252 bar, does not allow for the 3 bar that the new spring will lose`,
+    ]);
+    expect(one(low.replace('renewed spring', ''), settling)).toEqual([]);
+  });
+
+  it('of a family that no test proves', () => {
+    expect(
+      one(good, {
+        library: [
+          ['  proven by opening, seat-leak, chatter, spray, back-leak ', '  //'],
+          [
+            '  proven across the set by opening\n  always checked needle, nozzle, nut',
+            '  always checked needle, nozzle, nut',
+          ],
+        ],
+      }),
+    ).toContain('the job: the family names no test that proves a unit: write proven by and its tests');
+  });
+
+  it('with errors in the job; as a draft it is marked, and lists what is missing, whatever is asked for', () => {
+    const { missing, sheet, text } = certified(unit(`${good.replace('254 bar', '240 bar')}  openin 3 bar`));
+    expect(missing[0]).toBe('the job: the procedure or the job has 1 error: run handtight check');
+    expect(sheet().watermark).toBe('DRAFT');
+    expect(text()).toEqual(
+      expect.arrayContaining([
+        'Draft: this is not a certificate.',
+        'What is missing',
+        'Opening pressure: the last reading, 240 bar, is outside 250 to 258 bar',
+        '240 bar, fail',
+      ]),
+    );
+    expect(text().join('\n')).not.toContain('with every test that proves the family passed');
+    expect(certified(unit(good)).sheet({ draft: true }).watermark).toBe('DRAFT');
+  });
+});
+
+describe('the demo job', () => {
+  const { jobs } = checkFiles(library);
+  const job = jobs.find(({ name }) => name === '2198')!;
+  const sheet = (more: Partial<Parameters<typeof certificateOf>[2]>) =>
+    certificateOf(job.procedure, job, { paper: 'a4', draft: false, findings: [], hash: '0'.repeat(64), ...more });
+
+  test.each(languages.flatMap((language) => [[language, 'a4'] as const, [language, 'letter'] as const]))(
+    'of six units is one page: %s on %s',
+    (language, paper) => {
+      const made = sheet({ language, paper });
+      expect(made.watermark).toBeNull();
+      expect(pdfOf([made])).toMatchObject({ pages: 1, accessible: true, missing: [] });
+      expect(htmlOf(made)).toContain(`<html lang="${language}">`);
+      expect(textOf(made)).toContain(wordsIn(language).certificate.title);
+    },
+  );
+
+  it('has a title of its own in each language', () => {
+    expect(languages.map((language) => sheet({ language }).header.title)).toEqual([
+      'Certificate of rebuild',
+      'Certificado de reconstrucción',
+      'Instandsetzungsbescheinigung',
+    ]);
+  });
+
+  it('with more units goes on to further pages, six to a table, each with its heads', () => {
+    const units = Array.from({ length: 14 }, (_, index) => ({ ...job.units[index % 6]!, place: String(index + 1) }));
+    const made = certificateOf(
+      job.procedure,
+      { ...job, units },
+      { paper: 'a4', draft: false, findings: [], hash: '00' },
+    );
+    const tables = made.blocks.filter((block) => block.kind === 'table' && block.title === 'Readings');
+    expect(tables).toHaveLength(3);
+    expect(made.watermark).toBeNull();
+    expect(pdfOf([made]).pages).toBeGreaterThan(1);
+  });
+
+  it('has as many units side by side as there is room for their figures', () => {
+    const long = job.units.map((one) => ({
+      ...one,
+      results: one.results.map((result) =>
+        result.form === 'reading' && result.name === 'opening' && !result.asFound
+          ? { ...result, value: { number: String(Number(result.value.number) * 100), unit: 'kPa' as const } }
+          : result,
+      ),
+    }));
+    const made = certificateOf(
+      job.procedure,
+      { ...job, units: long },
+      { paper: 'a4', draft: false, findings: [], hash: '00' },
+    );
+    expect(made.watermark).toBeNull();
+    expect(made.blocks.filter((block) => block.kind === 'table' && block.title === 'Readings')).toHaveLength(2);
+    expect(textOf(made).map(plain)).toContain('25 000 to 25 800 kPa');
+  });
+});
+
+describe('whatever was written down', () => {
+  const { jobs } = checkFiles(library);
+  const job = jobs.find(({ name }) => name === '2198')!;
+  const [sound] = job.units;
+  const { source } = sound!;
+  const reading = (name: string, asFound: boolean) => (value: Quantity) => [
+    { form: 'reading' as const, name, asFound, value, tool: 'PG-400', text: null, source },
+  ];
+  const bar = fc.integer({ min: 2450, max: 2630 }).map((value): Quantity => ({ number: `${value / 10}`, unit: 'bar' }));
+  const line: fc.Arbitrary<Result[]> = fc.oneof(
+    bar.map(reading('opening', false)),
+    bar.map(reading('opening', true)),
+    fc.integer({ min: 1, max: 30 }).map((value): Result[] => [
+      {
+        form: 'reading',
+        name: 'back-leak',
+        asFound: false,
+        value: { number: `${value}`, unit: 's' },
+        tool: null,
+        text: null,
+        source,
+      },
+    ]),
+    fc
+      .tuple(fc.constantFrom('seat-leak', 'chatter', 'spray', 'opening'), fc.integer({ min: 0, max: 3 }))
+      .map(([name, odds]): Result[] => [{ form: 'verdict', name, passed: odds > 0, text: null, source }]),
+    fc.constantFrom<Result[]>(
+      [{ form: 'shim', part: 'shim', fitted: true, size: { number: '1.50', unit: 'mm' }, source }],
+      [{ form: 'shim', part: 'shim', fitted: false, size: { number: '1.30', unit: 'mm' }, source }],
+      [{ form: 'renewed', part: 'needle', source }],
+      [{ form: 'renewed', part: 'washer', source }],
+    ),
+  );
+  // A unit that is good to begin with, so that many random ones are, too.
+  const unitResults = fc
+    .tuple(
+      fc.array(line, { maxLength: 6 }),
+      fc.constantFrom<readonly Result[]>(sound!.results, sound!.results, []),
+      fc.array(line, { maxLength: 2 }),
+    )
+    .map(([before, middle, after]) => [...before.flat(), ...middle, ...after.flat()]);
+
+  it('it never certifies a unit whose last reading is outside its limit, and never prints what is no number', () => {
+    let passed = 0;
+    fc.assert(
+      fc.property(fc.array(unitResults, { minLength: 1, maxLength: 3 }), (all) => {
+        const units = all.map((results, index) => ({ ...sound!, place: String(index + 1), results }));
+        const made = { ...job, units };
+        const missing = missingOf(job.procedure, made, { findings: [] });
+        const left = (results: readonly Result[], form: 'reading' | 'verdict', name: string) =>
+          results.findLast((result) => result.form === form && result.name === name && result.asFound !== true);
+        const figure = (results: readonly Result[], name: string) => {
+          const last = left(results, 'reading', name);
+          return last?.form === 'reading' ? Number(last.value.number) : Number.NaN;
+        };
+        const openings = all.map((results) => figure(results, 'opening'));
+        const good =
+          openings.every((value) => value >= 250 && value <= 258) &&
+          Math.max(...openings) - Math.min(...openings) <= 5.0001 &&
+          all.every((results) => {
+            const leak = figure(results, 'back-leak');
+            const verdicts = ['seat-leak', 'chatter', 'spray'].map((name) => left(results, 'verdict', name));
+            return leak >= 6 && leak <= 20 && verdicts.every((one) => one?.form === 'verdict' && one.passed);
+          });
+        if (missing.length === 0) {
+          passed++;
+          expect(good).toBe(true);
+        }
+        const sheet = certificateOf(job.procedure, made, { paper: 'a4', draft: false, findings: [], hash: '00' });
+        expect(sheet.watermark).toBe(missing.length === 0 ? null : 'DRAFT');
+        expect(textOf(sheet).join(' ')).not.toMatch(/NaN|undefined|null|Infinity/u);
+      }),
+      { numRuns: 500, seed: 7 },
+    );
+    expect(passed).toBeGreaterThan(20);
+  });
+});
