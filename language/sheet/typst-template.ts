@@ -105,7 +105,7 @@ export const template = `
         ..([],) * empty,
       ),
       ..g.rows.map(r => (
-        table.cell(text(size: 10pt)[#fitted(r.label)#if r.unit != "" [, #strong(r.unit)]]),
+        table.cell(breakable: false, text(size: 10pt)[#fitted(r.label)#if r.unit != "" [, #strong(r.unit)]]),
         ..g.columns.map(c => table.cell(stroke: 1pt + black, box(height: box-height - 1.6mm, width: 100%))),
         ..([],) * empty,
       )).flatten(),
