@@ -160,7 +160,8 @@ export const template = `
   let joint(at) = if at + 1 < b.stops.len() and calc.rem(at + 1, each) != 0 { line(length: 100%, stroke: 1.5pt + black) }
   let cells = ()
   for (at, s) in b.stops.enumerate() {
-    cells.push(grid.cell(stroke: rule, {
+    // A box that went on overleaf would be read across: all stations, then all stages.
+    cells.push(grid.cell(stroke: rule, breakable: s.stages.map(p => p.title.len()).sum(default: 0) > 1500, {
       if s.station != "" { block(above: 0mm, below: 1.4mm, text(size: 11pt, weight: "bold", s.station)) }
       stack(spacing: 1.6mm, ..s.stages.map(p => text(size: 10pt)[#strong(p.number)#h(0.5em)#p.title]))
     }))
