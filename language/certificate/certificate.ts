@@ -1,7 +1,7 @@
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import { concessionsTable } from '../sheet/concessions.ts';
-import { brief, codeOf, orderWords, shortHash } from '../sheet/header.ts';
+import { brief, codeOf, named, shortHash } from '../sheet/header.ts';
 import type { Block, Fact, Sheet, SheetHeader } from '../sheet/model.ts';
 import { capital } from '../sheet/names.ts';
 import { qrOf } from '../sheet/qr.ts';
@@ -58,7 +58,7 @@ export function certificateOf(procedure: Procedure, job: Job, options: Certifica
   const setting = settingOf(procedure, { ...options, job: certified, number: null, word: null });
   const { words } = setting;
   const { certificate } = words;
-  const order = orderWords(job.name, job.title);
+  const order = named(job.name, job.title);
   const blocks: (Block | null)[] = [
     draft ? { kind: 'text', text: certificate.draftLine, strong: true } : certifiedText(setting, judged),
     missingTable(setting, missing),
@@ -111,7 +111,7 @@ function headerOf(setting: Setting, job: Job): SheetHeader {
     subtitle: brief(procedure.shop.title),
     alarm: approvedBy === null ? words.notApproved : null,
     facts: [
-      ...said(label.order, orderWords(job.name, job.title)),
+      ...said(label.order, named(job.name, job.title)),
       ...said(label.customer, job.customer),
       ...said(label.received, job.received),
       ...said(label.family, procedure.family.title),

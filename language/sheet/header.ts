@@ -54,13 +54,18 @@ export function factsOf(setting: Setting): FactsBlock {
   return {
     kind: 'facts',
     facts: [
-      { label: label.order, text: job === null ? '' : orderWords(job.name, job.title) },
+      { label: label.order, text: job === null ? '' : named(job.name, job.title) },
       ...asked(label.customer, job?.customer),
       ...asked(label.received, job?.received),
       { label: label.family, text: procedure.family.title },
       ...(numbers.length === 0 ? [] : [{ label: label.numbers, text: numbers.map(({ name }) => name).join(', ') }]),
       // The page head is no place for a link: readers for the blind pass it over.
-      { label: label.procedure, text: procedure.name, href: codeOf(setting) },
+      {
+        label: label.procedure,
+        // A title that the page head has no room for is said whole here.
+        text: brief(procedure.title) === procedure.title ? procedure.name : named(procedure.name, procedure.title),
+        href: codeOf(setting),
+      },
       { label: label.revision, text: procedure.revision ?? label.noRevision },
       ...said(label.like, procedure.like),
       ...said(label.written, procedure.writtenBy),
@@ -78,7 +83,7 @@ export function brief(text: string, most = longestEntry): string {
   return letters.length <= most ? text : `${letters.slice(0, most - 1).join('')}…`;
 }
 
-export function orderWords(name: string, title: string): string {
+export function named(name: string, title: string): string {
   return title === name ? name : `${name}, ${title}`;
 }
 

@@ -143,7 +143,8 @@ export const template = `
   )
   let cells = b.facts.map(entry)
   if calc.odd(cells.len()) { cells.push(([], [])) }
-  block(above: 2mm, below: 4mm, table(
+  // No table: it has no heads that a reader program could say.
+  block(above: 2mm, below: 4mm, grid(
     columns: (auto, 1fr, auto, 1fr),
     stroke: (x, y) => (bottom: hair),
     inset: (x, y) => (left: if x == 2 { 6mm } else { 0mm }, right: 3mm, y: 1.4mm),
@@ -159,13 +160,14 @@ export const template = `
   let joint(at) = if at + 1 < b.stops.len() and calc.rem(at + 1, each) != 0 { line(length: 100%, stroke: 1.5pt + black) }
   let cells = ()
   for (at, s) in b.stops.enumerate() {
-    cells.push(table.cell(stroke: rule, {
+    // A box that went on overleaf would be read across: all stations, then all stages.
+    cells.push(grid.cell(stroke: rule, breakable: s.stages.map(p => p.title.len()).sum(default: 0) > 1500, {
       if s.station != "" { block(above: 0mm, below: 1.4mm, text(size: 11pt, weight: "bold", s.station)) }
       stack(spacing: 1.6mm, ..s.stages.map(p => text(size: 10pt)[#strong(p.number)#h(0.5em)#p.title]))
     }))
-    if calc.rem(at + 1, each) != 0 { cells.push(table.cell(inset: 0mm, align: horizon, joint(at))) }
+    if calc.rem(at + 1, each) != 0 { cells.push(grid.cell(inset: 0mm, align: horizon, joint(at))) }
   }
-  table(
+  grid(
     columns: range(2 * each - 1).map(at => if calc.odd(at) { 4mm } else { 1fr }),
     stroke: none, inset: (x: 2mm, y: 1.8mm), row-gutter: 2.5mm, align: left + top,
     ..cells,

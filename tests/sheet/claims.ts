@@ -54,6 +54,12 @@ export interface SheetClaims {
 const claim = (kind: string, ...texts: readonly (string | null | undefined)[]): Claim[] =>
   texts.flatMap((text) => (text == null || text === '' ? [] : [{ kind, text }]));
 
+/** As much of an entry as there must be room for at the head of each page. */
+function beginning(text: string | null | undefined): string | null {
+  const letters = [...(text ?? '')];
+  return text == null || letters.length <= 60 ? (text ?? null) : letters.slice(0, 59).join('');
+}
+
 /** Part numbers that the print is for. */
 export function numbersOf({ numbers }: Procedure, { job, number }: SheetOptions): readonly string[] {
   if (number !== null) return [number];
@@ -129,14 +135,19 @@ export function claimsOf(procedure: Procedure, options: SheetOptions): SheetClai
   );
   return {
     furniture: [
-      ...claim('title', procedure.title),
-      ...claim('name', procedure.name),
-      ...claim('revision', procedure.revision),
-      ...claim('work order', options.job?.name),
+      ...claim('title', beginning(procedure.title)),
+      ...claim('name', beginning(procedure.name)),
+      ...claim('revision', beginning(procedure.revision)),
+      ...claim('work order', beginning(options.job?.name)),
       ...claim('hash', options.hash.slice(0, 12)),
       ...(procedure.approvedBy === null ? claim('alarm', words.notApproved) : []),
     ],
     lists: [
+      // A short title stands on each page, and need not be said again.
+      ...claim('title', beginning(procedure.title) === procedure.title ? null : procedure.title),
+      ...claim('name', procedure.name),
+      ...claim('revision', procedure.revision),
+      ...claim('work order', options.job?.name),
       ...claim('family', family.title),
       ...claim('author', procedure.writtenBy),
       ...claim('approval', procedure.approvedBy, procedure.approvedBy === null ? null : procedure.approvedOn),

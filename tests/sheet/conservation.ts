@@ -5,10 +5,10 @@ import { headTexts, textOf } from '../../language/sheet/text.ts';
 import { pdfOf } from '../../server/print/pdf.ts';
 import { claimsOf } from './claims.ts';
 import { lost } from './conserved.ts';
-import { htmlWords } from './html.ts';
+import { drawnTexts, htmlWords } from './html.ts';
 import { pdfWords } from './pdf.ts';
 import type { Print } from './prints.ts';
-import { bones, firstLost, type Words } from './words.ts';
+import { bones, firstLost, lowBones, type Words } from './words.ts';
 
 /** What a print with these words has lost of the procedure, and of its own sheet. */
 export function lostOf(
@@ -16,17 +16,32 @@ export function lostOf(
   words: Words,
 ): string[] {
   const body = textOf(sheet).slice(headTexts(sheet).length);
-  const gone = firstLost(body, bones(words.body.join('')));
+  const gone = firstLost(body, bones(words.body.map(({ text }) => text).join('')));
   return [
     ...lost(claimsOf(procedure, options), words),
     ...(gone === null ? [] : [`the sheet's “${gone}” is not there, or out of order`]),
+    ...lostDrawings(sheet, words),
   ];
+}
+
+/** Each drawing stands once, in its order, with all that is written in it. */
+function lostDrawings({ blocks }: Sheet, { drawings }: Words): string[] {
+  const own = blocks.flatMap((block) =>
+    block.kind === 'drawing' ? [block] : block.kind === 'step' ? block.drawings : [],
+  );
+  if (own.length !== drawings.length) return [`the sheet's ${own.length} drawings are ${drawings.length}`];
+  return own.flatMap(({ svg }, at) => {
+    const printed = lowBones(drawings[at]!);
+    return drawnTexts(svg)
+      .filter((text) => !printed.includes(lowBones(text)))
+      .map((text) => `the sheet's “${text}” is not in drawing ${at + 1}`);
+  });
 }
 
 /** The words of the HTML of a sheet; its head stands once. */
 export function wordsInHtml(sheet: Sheet): Words {
-  const { body, furniture } = htmlWords(htmlOf(sheet));
-  return { body, furniture: [furniture.join(' ')] };
+  const words = htmlWords(htmlOf(sheet));
+  return { ...words, furniture: [words.furniture.join(' ')] };
 }
 
 /** The words of the PDF of a sheet. */

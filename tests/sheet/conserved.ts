@@ -1,11 +1,11 @@
 /** Holds a print to its claims: what the procedure says and the print does not. */
 import type { Claim, SheetClaims, StepClaims } from './claims.ts';
 import { limitWords, saysLimit } from './limit-claims.ts';
-import { bones, lowBones, type Words } from './words.ts';
+import { bones, lowBones, type Piece, type Words } from './words.ts';
 
 /** Everything that was lost, in words; empty: nothing was. */
 export function lost(claims: SheetClaims, print: Words): string[] {
-  const text = print.body.join(' ');
+  const text = print.body.map((piece) => piece.text).join(' ');
   const pages = print.furniture.map(lowBones);
   const anchors = anchorsOf(claims, print.body);
   const stood = anchors.flatMap(({ at }) => at ?? []);
@@ -62,12 +62,15 @@ interface Anchor {
   readonly at: number | null;
 }
 
-/** Finds the numbers of places and steps in order, each the first word of a piece: within others they mean little. */
-function anchorsOf({ places }: SheetClaims, body: readonly string[]): Anchor[] {
+/**
+ * Finds the numbers of places and steps in order, each the first word of a piece: within others they mean little. The
+ * head of a place is a heading: route and fail paths say numbers and titles too.
+ */
+function anchorsOf({ places }: SheetClaims, body: readonly Piece[]): Anchor[] {
   let end = 0;
   const starts = body.map((piece) => {
-    end += piece.length + 1;
-    return end - piece.length - 1;
+    end += piece.text.length + 1;
+    return end - piece.text.length - 1;
   });
   const numbers = places.flatMap((place, index) => [
     { place: index, step: null, number: place.number, title: place.title },
@@ -75,15 +78,21 @@ function anchorsOf({ places }: SheetClaims, body: readonly string[]): Anchor[] {
   ]);
   let from = 0;
   return numbers.map(({ place, step, number, title }) => {
-    // The head of a stage is its number with its title: a number alone stands in many places.
+    // With its title, as far as there is one: the heading of a list may begin with a number.
     const begins = lowBones(number + title).slice(0, 30);
     const found = body.findIndex(
       (piece, index) =>
         index >= from &&
+        piece.heading === (step === null) &&
         (title === ''
-          ? firstWord(piece) === number
-          : piece.trimStart().startsWith(number) &&
-            lowBones(body.slice(index, index + 30).join('')).startsWith(begins)),
+          ? firstWord(piece.text) === number
+          : piece.text.trimStart().startsWith(number) &&
+            lowBones(
+              body
+                .slice(index, index + 30)
+                .map(({ text }) => text)
+                .join(''),
+            ).startsWith(begins)),
     );
     if (found < 0) return { place, step, at: null };
     from = found + 1;

@@ -1,32 +1,67 @@
 /** The words of an HTML sheet, read with a real parser. */
-import { type DefaultTreeAdapterMap, parse } from 'parse5';
-import type { Words } from './words.ts';
+import { type DefaultTreeAdapterMap, parse, parseFragment } from 'parse5';
+import type { Piece, Words } from './words.ts';
 
 type Node = DefaultTreeAdapterMap['node'];
 
 /** Elements whose words stand apart from those beside them; all others are of the line that they stand in. */
 const apart = /^(p|div|dl|dt|dd|ul|li|table|caption|tr|t[dhr]|thead|tbody|h\d|section|header|footer|main)$/u;
 /** Their text is not printed. */
-const silent: ReadonlySet<string> = new Set(['head', 'style', 'script', 'title', 'template', 'svg']);
+const silent: ReadonlySet<string> = new Set(['head', 'style', 'script', 'title', 'template']);
 
-/** The words of the page: what stands in the head, the foot and the watermark is furniture. */
+/** The words of the page: what stands in the head, the foot and the watermark is furniture, what is drawn is apart. */
 export function htmlWords(html: string): Words {
-  const body: string[] = [];
+  const body: Piece[] = [];
+  const drawings: string[] = [];
   const furniture: string[] = [];
-  const walk = (node: Node, repeated: boolean): void => {
-    const into = repeated ? furniture : body;
-    if (node.nodeName === '#text' && 'value' in node) into.push(`${into.pop() ?? ''}${node.value}`);
+  const walk = (node: Node, { repeated, heading, drawn }: Inside): void => {
+    if (node.nodeName === '#text' && 'value' in node) {
+      if (repeated) furniture.push((furniture.pop() ?? '') + node.value);
+      else if (drawn) drawings.push(`${drawings.pop() ?? ''}${node.value} `);
+      else body.push({ text: (body.pop()?.text ?? '') + node.value, heading });
+    }
     if (silent.has(node.nodeName) || !('childNodes' in node)) return;
     const classes = 'attrs' in node ? (node.attrs.find(({ name }) => name === 'class')?.value ?? '') : '';
-    const outside = repeated || node.nodeName === 'header' || node.nodeName === 'footer' || classes === 'watermark';
-    const own = outside ? furniture : body;
+    const inside = {
+      repeated: repeated || node.nodeName === 'header' || node.nodeName === 'footer' || classes === 'watermark',
+      heading: heading || /^h\d$/u.test(node.nodeName),
+      drawn: drawn || node.nodeName === 'svg',
+    };
+    if (inside.drawn && !drawn && !inside.repeated) drawings.push('');
     // A number at the head of a line is a word of its own.
-    const block = apart.test(node.nodeName) || classes.split(' ').includes('number');
-    if (block) own.push('');
-    for (const child of node.childNodes) walk(child, outside);
-    if (block) own.push('');
+    const block = !inside.drawn && (apart.test(node.nodeName) || classes.split(' ').includes('number'));
+    const part = (of: Inside) => {
+      if (!block) return;
+      if (inside.repeated) furniture.push('');
+      else body.push({ text: '', heading: of.heading });
+    };
+    part(inside);
+    for (const child of node.childNodes) walk(child, inside);
+    part({ repeated, heading, drawn });
   };
-  walk(parse(html), false);
-  const filled = (pieces: readonly string[]) => pieces.filter((piece) => piece.trim() !== '');
-  return { body: filled(body), furniture: filled(furniture) };
+  walk(parse(html), { repeated: false, heading: false, drawn: false });
+  return {
+    body: body.filter(({ text }) => text.trim() !== ''),
+    drawings,
+    furniture: furniture.filter((piece) => piece.trim() !== ''),
+  };
+}
+
+/** What a node stands in. */
+interface Inside {
+  readonly repeated: boolean;
+  readonly heading: boolean;
+  readonly drawn: boolean;
+}
+
+/** What is written in a drawing, text by text. */
+export function drawnTexts(svg: string): string[] {
+  const texts: string[] = [];
+  const walk = (node: Node): void => {
+    if (node.nodeName === '#text' && 'value' in node) texts.push(node.value);
+    if (node.nodeName === 'title' || node.nodeName === 'desc' || !('childNodes' in node)) return;
+    for (const child of node.childNodes) walk(child);
+  };
+  walk(parseFragment(svg));
+  return texts.filter((text) => text.trim() !== '');
 }

@@ -1,6 +1,6 @@
 /** A printed PDF read back with pdf.js: words, tags, outline, fonts. */
 import { getDocument, type PDFDocumentProxy, type PDFPageProxy, VerbosityLevel } from 'pdfjs-dist/legacy/build/pdf.mjs';
-import type { Words } from './words.ts';
+import type { Piece, Words } from './words.ts';
 
 /** Opens a PDF, hands it to `use`, and lets go of it again. */
 export async function withPdf<T>(bytes: Uint8Array, use: (document: PDFDocumentProxy) => Promise<T>): Promise<T> {
@@ -28,37 +28,64 @@ export async function pagesOf(document: PDFDocumentProxy): Promise<PDFPageProxy[
 /** The words of a PDF: those that are tagged as content, and apart from them what stands on each page as furniture. */
 export async function pdfWords(bytes: Uint8Array): Promise<Words> {
   return withPdf(bytes, async (document) => {
-    const body: string[] = [];
+    const body: Piece[] = [];
+    const drawings: string[] = [];
     const furniture: string[] = [];
     for (const page of await pagesOf(document)) {
-      const { body: own, furniture: repeated } = await pageWords(page);
-      body.push(...own);
-      furniture.push(repeated.join(' '));
+      const own = await pageWords(page);
+      body.push(...own.body);
+      drawings.push(...own.drawings);
+      furniture.push(own.furniture.join(' '));
     }
-    return { body, furniture };
+    return { body, drawings, furniture };
   });
 }
 
 /** One piece for each marked sequence: page heads, feet and watermark are marked as artifacts, so none is guessed. */
 async function pageWords(page: PDFPageProxy): Promise<Words> {
   const { items } = await page.getTextContent({ includeMarkedContent: true });
-  const body: string[] = [];
+  const headings = new Set((await contentsOf(page, isHeading)).flat());
+  const figures = await contentsOf(page, isFigure);
+  const body: Piece[] = [];
+  const drawings = figures.map(() => '');
   const furniture: string[] = [];
-  const open: string[] = [];
+  const open: { readonly tag: string; readonly id: string }[] = [];
   for (const item of items) {
+    const artifact = open.some(({ tag }) => tag === 'Artifact');
+    const figure = figures.findIndex((ids) => open.some(({ id }) => ids.includes(id)));
     if ('type' in item) {
       if (item.type === 'endMarkedContent') open.pop();
       else {
-        open.push((item as { readonly tag?: string }).tag ?? '');
-        if (!open.includes('Artifact')) body.push('');
+        const { tag = '', id } = item as { readonly tag?: string; readonly id: string | null };
+        open.push({ tag, id: id ?? '' });
+        // What is marked within a heading, and has no id of its own, is of the heading.
+        const heading = open.some((one) => headings.has(one.id));
+        if (!artifact && tag !== 'Artifact') body.push({ text: '', heading });
       }
     } else {
       const text = item.str + (item.hasEOL ? ' ' : '');
-      if (open.includes('Artifact')) furniture.push(text);
-      else body.push(`${body.pop() ?? ''}${text}`);
+      if (artifact) furniture.push(text);
+      else if (figure >= 0) drawings[figure] += text;
+      else {
+        const last = body.pop() ?? { text: '', heading: false };
+        body.push({ ...last, text: last.text + text });
+      }
     }
   }
-  return { body: body.filter((piece) => piece.trim() !== ''), furniture };
+  return { body: body.filter(({ text }) => text.trim() !== ''), drawings, furniture };
+}
+
+export const isHeading = (role: string) => /^H\d?$/u.test(role);
+export const isFigure = (role: string) => role === 'Figure';
+
+/** For each element of such a role, in the order of the tree: ids of the marked contents under it. */
+export async function contentsOf(page: PDFPageProxy, is: (role: string) => boolean): Promise<string[][]> {
+  const ids = ({ type, id, children = [] }: TreeNode): string[] =>
+    type === 'content' && id !== undefined ? [id] : children.flatMap(ids);
+  const found = (node: TreeNode): string[][] =>
+    is(node.role ?? '') ? [ids(node)] : (node.children ?? []).flatMap(found);
+  const tree = (await page.getStructTree()) as TreeNode | null;
+  return tree === null ? [] : found(tree);
 }
 
 /** An element of the tag tree with the text under it. */

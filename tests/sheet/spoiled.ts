@@ -42,6 +42,14 @@ export function spoiledSheets(sheet: Sheet): Spoiled[] {
         return [without('place', block.number)];
       case 'caution':
         return [without('caution', block.text)];
+      case 'drawing':
+        return [without('drawing', block.title)];
+      case 'facts':
+        return block.facts.map(({ label }, at) =>
+          without(`entry ${label}`, '', { ...block, facts: block.facts.toSpliced(at, 1) }),
+        );
+      case 'route':
+        return [without('route', block.title)];
       case 'table':
         return block.rows.map((row, at) =>
           without('row', `${block.title}: ${row[0]!.text}`, { ...block, rows: block.rows.toSpliced(at, 1) }),
@@ -75,6 +83,10 @@ function stepParts(step: StepBlock): { kind: string; step: StepBlock }[] {
       step: { ...step, facts: step.facts.toSpliced(at, 1) },
     })),
     ...(step.fail === null ? [] : [{ kind: 'fail path', step: { ...step, fail: null } }]),
+    ...step.drawings.map((_, at) => ({
+      kind: 'drawing',
+      step: { ...step, drawings: step.drawings.toSpliced(at, 1) },
+    })),
     ...(step.lines.length === 0 ? [] : [{ kind: 'lines', step: { ...step, lines: [] } }]),
     ...(step.only === null ? [] : [{ kind: 'only', step: { ...step, only: null } }]),
     { kind: 'sentence', step: { ...step, sentence: [] } },

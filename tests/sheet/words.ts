@@ -1,10 +1,19 @@
 /** Words taken from a print, and how two texts are compared when lines are broken differently. */
 import { printable } from '../../language/words/printable.ts';
 
+/** What stands together: a paragraph, a number, a cell. */
+export interface Piece {
+  readonly text: string;
+  /** It is of a heading, by its tag and not by its words: the route says the number and title of a stage before its head. */
+  readonly heading: boolean;
+}
+
 /** What was read from a print, in its order. */
 export interface Words {
-  /** Pieces of the sheet itself; a piece is what stands together: a paragraph, a number, a cell. */
-  readonly body: readonly string[];
+  /** Pieces of the sheet itself. */
+  readonly body: readonly Piece[];
+  /** What is written in drawings: one entry each. It is none of the lines of the sheet and may stand anywhere. */
+  readonly drawings: readonly string[];
   /** Heads, feet and watermark, which pages repeat: of a PDF one entry a page. */
   readonly furniture: readonly string[];
 }
