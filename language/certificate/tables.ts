@@ -38,7 +38,7 @@ export function unitsTable(setting: Setting, judged: readonly Judged[]): TableBl
     kind: 'table',
     title,
     columns: [
-      { head: words.units.place, share: 1.3 },
+      { head: words.units.place, share: 2 },
       { head: words.units.number, share: 4 },
       { head: words.units.serial, share: 3 },
       { head: found, share: 6 },
@@ -79,7 +79,7 @@ export function notCertifiedTable(setting: Setting, onHold: readonly Unit[]): Ta
     kind: 'table',
     title,
     columns: [
-      { head: words.units.place, share: 1.3 },
+      { head: words.units.place, share: 2 },
       { head: words.units.number, share: 4 },
       { head: words.units.serial, share: 3 },
       { head: reason, share: 16 },
