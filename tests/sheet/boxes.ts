@@ -5,6 +5,8 @@ import type { Box } from './shapes.ts';
 
 export interface WritingBox extends Box {
   readonly page: number;
+  /** What stands in it. */
+  readonly text: string;
 }
 
 /** Lines that meet at so little, in points, do meet. */
@@ -18,7 +20,13 @@ interface Edge {
 }
 
 /** The smallest rectangles between four lines that no letter stands in. */
-export function emptyBoxes({ page, lines, runs }: Painted): WritingBox[] {
+export function emptyBoxes(page: Painted): WritingBox[] {
+  return boxesOf(page).filter(({ text }) => text === '');
+}
+
+/** The smallest rectangles between four lines of the sheet; squares of a drawing are no boxes. */
+export function boxesOf({ page, lines: all, runs }: Painted): WritingBox[] {
+  const lines = all.filter(({ figure }) => figure === null);
   const level = joined(
     lines
       .filter((line) => line.right - line.left > line.bottom - line.top)
@@ -29,7 +37,7 @@ export function emptyBoxes({ page, lines, runs }: Painted): WritingBox[] {
       .filter((line) => line.right - line.left <= line.bottom - line.top)
       .map((line) => ({ at: (line.left + line.right) / 2, from: line.top, to: line.bottom })),
   );
-  const inked = upright(runs).map(inkOf);
+  const inked = upright(runs).map((run) => ({ ...inkOf(run), text: run.text }));
   return level.flatMap((top) => {
     const sides = plumb
       .filter(
@@ -42,11 +50,11 @@ export function emptyBoxes({ page, lines, runs }: Painted): WritingBox[] {
         .filter(({ at, from, to }) => at > top.at + near && from < left.at + near && to > right.at - near)
         .sort((a, b) => a.at - b.at)[0];
       if (under === undefined || left.to < under.at - near || right.to < under.at - near) return [];
-      const box = { page, left: left.at, top: top.at, right: right.at, bottom: under.at };
-      const written = inked.some(
+      const box = { left: left.at, top: top.at, right: right.at, bottom: under.at };
+      const written = inked.filter(
         (ink) => ink.left < box.right && ink.right > box.left && ink.top < box.bottom && ink.bottom > box.top,
       );
-      return written ? [] : [box];
+      return [{ page, ...box, text: written.map(({ text }) => text).join(' ') }];
     });
   });
 }

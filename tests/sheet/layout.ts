@@ -1,4 +1,7 @@
-/** What is wrong on a printed page, whatever it looks like: ink outside the page, on other ink, or through a line. */
+/**
+ * What is wrong on a printed page, whatever it looks like: ink outside the page, on other ink, or through a line. Within
+ * a figure lines meet its words by design (leaders, grids): it is held as a whole.
+ */
 import type { Line, Painted, Run } from './paint.ts';
 import type { Box } from './shapes.ts';
 
@@ -20,13 +23,16 @@ export function inkOf({ left, right, baseline, size }: Run): Box {
 
 /** Everything that is wrong with these pages, in words. */
 export function faultsOf(pages: readonly Painted[]): string[] {
-  return pages.flatMap((page) => [...outside(page), ...overlaps(page), ...crossed(page)]);
+  return pages.flatMap((page) => [...outside(page), ...overlaps(page), ...crossed(page), ...coveredByFigures(page)]);
 }
 
-function outside({ page, width, height, runs, lines }: Painted): string[] {
+function outside({ page, width, height, runs, lines, fields }: Painted): string[] {
   const beyond = ({ left, top, right, bottom }: Box) =>
     left < unprintable || top < unprintable || right > width - unprintable || bottom > height - unprintable;
   return [
+    ...fields
+      .filter((field) => field.figure !== null && beyond(field))
+      .map((field) => `page ${page}: a figure at ${place(field)} stands outside the page's margin`),
     ...upright(runs)
       .filter((run) => beyond(inkOf(run)))
       .map((run) => `page ${page}: ${words(run)} stands outside the page's margin`),
@@ -49,11 +55,41 @@ function overlaps({ page, runs }: Painted): string[] {
 }
 
 function crossed({ page, runs, lines }: Painted): string[] {
+  const own = lines.filter(({ figure }) => figure === null);
   return upright(runs).flatMap((run) => {
     const box = inkOf(run);
-    const through = lines.filter((line) => deep(box, thick(line)));
+    const through = own.filter((line) => deep(box, thick(line)));
     return through.map((line) => `page ${page}: a line at ${place(line)} goes through ${words(run)}`);
   });
+}
+
+/** No word and no line of the sheet stands on a figure, and no figure on another. */
+function coveredByFigures({ page, runs, lines, fields }: Painted): string[] {
+  const inks = [...upright(runs).map((run) => ({ ...inkOf(run), figure: run.figure })), ...fields];
+  const figures = [...new Set(inks.flatMap(({ figure }) => (figure === null ? [] : [figure])))].map((figure) => ({
+    figure,
+    box: around(inks.filter((ink) => ink.figure === figure)),
+  }));
+  return figures.flatMap(({ figure, box }) => [
+    ...upright(runs)
+      .filter((run) => run.figure === null && deep(box, inkOf(run)))
+      .map((run) => `page ${page}: a figure at ${place(box)} stands on ${words(run)}`),
+    ...lines
+      .filter((line) => line.figure === null && deep(box, thick(line)))
+      .map((line) => `page ${page}: a figure at ${place(box)} stands on a line at ${place(line)}`),
+    ...figures
+      .filter((other) => other.figure > figure && deep(box, other.box))
+      .map((other) => `page ${page}: figures at ${place(box)} and ${place(other.box)} stand on each other`),
+  ]);
+}
+
+function around(boxes: readonly Box[]): Box {
+  return {
+    left: Math.min(...boxes.map(({ left }) => left)),
+    top: Math.min(...boxes.map(({ top }) => top)),
+    right: Math.max(...boxes.map(({ right }) => right)),
+    bottom: Math.max(...boxes.map(({ bottom }) => bottom)),
+  };
 }
 
 /** A thin line as a box that is deep enough to be hit: it must go through ink, not along its edge. */

@@ -4,7 +4,7 @@
  */
 import { OPS, type PDFPageProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { at, identity, type Matrix, scaleOf, times } from './matrix.ts';
-import { pagesOf, withPdf } from './pdf.ts';
+import { contentsOf, isFigure, pagesOf, withPdf } from './pdf.ts';
 import { type Box, cutTo, fieldOf, shapeOf } from './shapes.ts';
 
 /** Glyphs that follow each other on one line, of one font and size. */
@@ -20,6 +20,8 @@ export interface Run {
   readonly colour: string;
   /** Head, foot or watermark. */
   readonly artifact: boolean;
+  /** Which of the page's figures it is in; null: it is of the sheet itself. */
+  readonly figure: number | null;
   readonly upright: boolean;
 }
 
@@ -31,11 +33,13 @@ export interface Line {
   readonly right: number;
   readonly bottom: number;
   readonly width: number;
+  readonly figure: number | null;
 }
 
-/** A path that is no line: a filled field, a picture. */
+/** A path that is no line: a filled field, a picture. In a figure: each path, whatever it is. */
 export interface Field {
   readonly page: number;
+  readonly figure: number | null;
   /** In a head, a foot or behind the page. */
   readonly artifact: boolean;
   readonly left: number;
@@ -86,7 +90,8 @@ export async function painted(page: PDFPageProxy): Promise<Painted> {
   const fields: Field[] = [];
   const colours = new Set<string>();
   const stack: State[] = [];
-  const marks: string[] = [];
+  const marks: { readonly tag: string; readonly figure: number | null }[] = [];
+  const figures = (await contentsOf(page, isFigure)).map((ids) => ids.map((id) => Number(id.replace(/^.*_mc/u, ''))));
   let images = 0;
   let state: State = {
     ctm: [1, 0, 0, -1, 0, height],
@@ -106,6 +111,13 @@ export async function painted(page: PDFPageProxy): Promise<Painted> {
   let fresh = true;
   /** The next path is what the page is cut to. */
   let clips = false;
+
+  const inArtifact = () => marks.some(({ tag }) => tag === 'Artifact');
+  const inFigure = () => marks.find(({ figure }) => figure !== null)?.figure ?? null;
+  function mark([tag, content]: [string, number?]): void {
+    const figure = figures.findIndex((contents) => content != null && contents.includes(content));
+    marks.push({ tag, figure: figure < 0 ? null : figure });
+  }
 
   const fontName = (id: string) => (page.commonObjs.get(id) as { readonly name?: string }).name ?? id;
 
@@ -146,12 +158,16 @@ export async function painted(page: PDFPageProxy): Promise<Painted> {
       font,
       bold: /bold/iu.test(font),
       colour: state.fill,
-      artifact: marks.includes('Artifact'),
+      artifact: inArtifact(),
+      figure: inFigure(),
       upright: Math.abs(baseline - end) < 0.01 && right > left,
     };
     colours.add(run.colour);
+    // Words of a drawing are set letter by letter, kerned ones a little over each other.
+    const spelled =
+      run.figure !== null && last?.figure === run.figure && Math.abs(left - last.right) < run.size * 0.3;
     const goesOn =
-      !fresh &&
+      (!fresh || spelled) &&
       last !== undefined &&
       last.font === font &&
       Math.abs(last.baseline - baseline) < 0.01 &&
@@ -177,11 +193,13 @@ export async function painted(page: PDFPageProxy): Promise<Painted> {
     const shape = shapeOf(data, state.ctm, width);
     const seen = shape.lines.flatMap((one) => {
       const box = state.clip === null ? one : cutTo(one, state.clip);
-      return box === null ? [] : [{ page: page.pageNumber, ...box, width: one.width }];
+      return box === null ? [] : [{ page: page.pageNumber, figure: inFigure(), ...box, width: one.width }];
     });
     lines.push(...seen);
-    if (shape.field !== null)
-      fields.push({ page: page.pageNumber, artifact: marks.includes('Artifact'), ...shape.field });
+    // Slanting lines of a drawing are ink too.
+    const drawn = inFigure() === null ? shape.field : fieldOf(data, state.ctm);
+    const field = drawn === null || state.clip === null ? drawn : cutTo(drawn, state.clip);
+    if (field !== null) fields.push({ page: page.pageNumber, artifact: inArtifact(), figure: inFigure(), ...field });
   }
 
   function move(x: number, y: number): void {
@@ -244,8 +262,8 @@ export async function painted(page: PDFPageProxy): Promise<Painted> {
       clips = true;
     },
     [OPS.constructPath]: path as (args: never) => void,
-    [OPS.beginMarkedContent]: ([tag]: [string]) => marks.push(tag),
-    [OPS.beginMarkedContentProps]: ([tag]: [string]) => marks.push(tag),
+    [OPS.beginMarkedContent]: mark as (args: never) => void,
+    [OPS.beginMarkedContentProps]: mark as (args: never) => void,
     [OPS.endMarkedContent]: () => marks.pop(),
     [OPS.paintImageXObject]: () => images++,
     [OPS.paintInlineImageXObject]: () => images++,

@@ -1,13 +1,13 @@
 /** Whether what a hand needs can be read at arm's length, and what it fills in has room. */
 import type { Sheet, StepBlock } from '../../language/sheet/model.ts';
 import { spanText } from '../../language/sheet/text.ts';
-import { emptyBoxes } from './boxes.ts';
+import { boxesOf } from './boxes.ts';
 import { millimetre, upright } from './layout.ts';
 import type { Painted, Run } from './paint.ts';
 import { bones } from './words.ts';
 
 /** Points, and millimetres of a box. A browser rounds to its own pixels. */
-const least = { any: 8, step: 10, value: 12, line: 0.5, box: 8 };
+const least = { any: 8, figure: 10, step: 10, value: 12, line: 0.5, box: 8 };
 const rounding = 0.02;
 
 /** Everything that is too small, too thin or in colour, in words. */
@@ -17,6 +17,11 @@ export function smallnessOf(sheet: Sheet, pages: readonly Painted[]): string[] {
     ...runs
       .filter(({ size }) => size < least.any - rounding)
       .map((run) => `${words(run)} has ${run.size.toFixed(1)} pt`),
+    // Words of a drawing stand upright or are turned.
+    ...pages
+      .flatMap((page) => page.runs.filter(({ figure }) => figure !== null))
+      .filter(({ size }) => size < least.figure - rounding)
+      .map((run) => `${words(run)} has ${run.size.toFixed(1)} pt in a drawing`),
     ...pages.flatMap(({ page, lines }) =>
       lines
         .filter(({ width }) => width < least.line - rounding)
@@ -38,7 +43,7 @@ export function isGrey(colour: string): boolean {
 /** Sentences and limits, found in order among the runs of the sheet itself. */
 function smallSteps(sheet: Sheet, runs: readonly Run[]): string[] {
   // Of a browser's print the head of each page is content: found texts may skip it.
-  const index = new TextIndex(runs.filter(({ artifact }) => !artifact));
+  const index = new TextIndex(runs.filter(({ artifact, figure }) => !artifact && figure === null));
   const complaints: string[] = [];
   const held = (step: StepBlock, what: string, text: string, ok: (run: Run) => boolean) => {
     if (bones(text) === '') return;
@@ -84,19 +89,22 @@ class TextIndex {
   }
 }
 
-/** The boxes that a sheet promises: one for each unit and thing recorded, and cells of tables to be filled in. */
+/** The boxes that a sheet promises: one for each unit and thing recorded, for each try, and cells to be filled in. */
 export function promisedBoxes(sheet: Sheet): number {
   return sheet.blocks.reduce((sum, block) => {
     if (block.kind === 'table')
       return sum + block.rows.flat().filter(({ fill, text }) => fill === true && text === '').length;
     const grids = block.kind === 'step' || block.kind === 'grid' ? block.grids : [];
-    return sum + grids.reduce((boxes, { rows, columns }) => boxes + rows.length * columns.length, 0);
+    const ways = block.kind === 'step' ? (block.fail?.ways ?? []) : [];
+    const tries = ways.flatMap(({ stops }) => [...stops.flatMap(({ boxes }) => boxes), 'its end']);
+    return sum + tries.length + grids.reduce((boxes, { rows, columns }) => boxes + rows.length * columns.length, 0);
   }, 0);
 }
 
 function smallBoxes(sheet: Sheet, pages: readonly Painted[]): string[] {
-  const boxes = pages.flatMap(emptyBoxes);
-  const high = boxes.filter(({ top, bottom }) => bottom - top >= least.box * millimetre);
+  // A box for a try has its number in the corner.
+  const boxes = pages.flatMap(boxesOf).filter(({ text }) => /^\d?$/u.test(text.trim()));
+  const high = boxes.filter(({ top, bottom }) => bottom - top >= least.box * millimetre - rounding);
   const promised = promisedBoxes(sheet);
   return high.length < promised
     ? [`${high.length} boxes are ${least.box} mm high, of ${promised} that are to be written in`]
