@@ -73,7 +73,7 @@ function describe({ uri, symbol, within }: Declared, textOf: (uri: string) => st
 }
 
 /** As wide as a hover usually is, in the editor's own pixels. */
-const pictureWidth = 480;
+const pictureWidth = 420;
 /** The editor cuts a hover that is longer than this, picture and all. */
 const longestPicture = 90_000;
 
@@ -86,7 +86,7 @@ function pictureOf({ uri, symbol }: Declared, { procedures }: CheckResult): stri
   if (found === undefined || found.procedure.family.parts.length === 0) return null;
   const { svg, alt } = familySvg(found.procedure.family, wordsIn('en'));
   // Paper, also where the editor is dark.
-  const paper = svg.replace('<path', '<rect width="100%" height="100%" fill="#fff"/><path');
+  const paper = svg.replace('<path', '<rect width="100%" height="100%" fill="#fff" stroke="none"/><path');
   const data = Buffer.from(paper).toString('base64');
   const said = alt.replace(/[[\]\\\n]/gu, ' ');
   return data.length > longestPicture ? null : `![${said}](data:image/svg+xml;base64,${data}|width=${pictureWidth})`;

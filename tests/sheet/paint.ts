@@ -164,8 +164,7 @@ export async function painted(page: PDFPageProxy): Promise<Painted> {
     };
     colours.add(run.colour);
     // Words of a drawing are set letter by letter, kerned ones a little over each other.
-    const spelled =
-      run.figure !== null && last?.figure === run.figure && Math.abs(left - last.right) < run.size * 0.3;
+    const spelled = run.figure !== null && last?.figure === run.figure && Math.abs(left - last.right) < run.size * 0.3;
     const goesOn =
       (!fresh || spelled) &&
       last !== undefined &&

@@ -1,6 +1,6 @@
 /**
  * Takes the pictures of the README: `node tests/workbench/pictures.ts`. The editor's come from the real workbench with
- * the one-spring procedure of the library, the sheet's from the demo job as printed (`sheet` takes these only).
+ * the one-spring procedure of the library, the sheets' from the demo jobs as printed (`sheet` takes these only).
  * They go to extension/pictures/ (or PICTURES), with the extension's icon drawn from its SVG. THEME names a colour theme.
  */
 import { execFileSync } from 'node:child_process';
@@ -23,11 +23,14 @@ const library = [
 ];
 const source = readFileSync(join(root, 'procedures/one-spring', file), 'utf8');
 
-/** Pages of the demo job that are shown, by the name of their picture. */
+/** Pages of the demo jobs that are shown, by what stands on them. */
 const pages = [
-  { name: 'sheet-first', page: 1 },
-  { name: 'sheet-prove', page: 9 },
-  { name: 'sheet-attempts', page: 14 },
+  { name: 'sheet-first', document: 'job-2207', words: 'Where the unit goes' },
+  { name: 'sheet-unit', document: 'job-2207', words: 'The unit, taken apart' },
+  { name: 'sheet-prove', document: 'job-2207', words: 'Test opening pressure' },
+  { name: 'sheet-shims', document: 'job-2207', words: 'Fit 1.50 mm' },
+  { name: 'sheet-attempts', document: 'job-2207', words: 'Try 1' },
+  { name: 'certificate', document: 'certificate-2198', words: 'Certificate of rebuild' },
 ];
 
 /** Nothing in the window that is not about the work. */
@@ -66,6 +69,7 @@ async function main(): Promise<void> {
     await command(page, 'View: Close Primary Side Bar');
     await problemsPicture(page);
     await completionPicture(page);
+    await hoverPicture(page);
     await previewPicture(page);
   } finally {
     await browser.close();
@@ -120,15 +124,24 @@ async function goTo(page: Page, text: string, behind = ''): Promise<void> {
   await page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
 }
 
-/** Pages of the traveler, as the command prints it. Poppler makes pictures of them. */
+/** Pages of the travelers and the certificate, as the commands print them. Poppler makes pictures of them. */
 function sheetPictures(): void {
   const to = mkdtempSync(join(tmpdir(), 'handtight-sheet-'));
+  const handtight = (...words: string[]) =>
+    execFileSync(process.execPath, ['out/handtight.mjs', ...words, '--workspace', 'procedures', '--to', to], {
+      cwd: root,
+      stdio: 'inherit',
+    });
   try {
-    const job = ['procedures/jobs/job-2207.rebuild', '--workspace', 'procedures', '--to', to];
-    execFileSync(process.execPath, ['out/handtight.mjs', 'print', ...job], { cwd: root, stdio: 'inherit' });
-    for (const { name, page } of pages) {
-      const which = ['-f', String(page), '-l', String(page), '-singlefile', '-r', '110', '-png'];
-      execFileSync('pdftoppm', [...which, join(to, 'job-2207.pdf'), join(folder, name)]);
+    handtight('print', '2207');
+    handtight('certificate', '2198');
+    for (const { name, document, words } of pages) {
+      const file = join(to, `${document}.pdf`);
+      const texts = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }).split('\f');
+      const at = texts.findIndex((text) => text.replace(/\s+/gu, ' ').includes(words));
+      if (at < 0) throw new Error(`No page of ${document} says “${words}”.`);
+      const which = ['-f', String(at + 1), '-l', String(at + 1), '-singlefile', '-r', '100', '-gray', '-png'];
+      execFileSync('pdftoppm', [...which, file, join(folder, name)]);
     }
   } finally {
     rmSync(to, { recursive: true, force: true });
@@ -174,6 +187,16 @@ async function previewPicture(page: Page): Promise<void> {
   await page.locator('iframe.webview.ready').waitFor();
   await page.waitForTimeout(2500);
   await page.screenshot({ path: join(folder, 'preview.png') });
+}
+
+/** The family taken apart, where its name stands at the head of the procedure. */
+async function hoverPicture(page: Page): Promise<void> {
+  await goTo(page, ' for one', 'procedure rebuild-one-spring');
+  await command(page, 'Show or Focus Hover');
+  await page.locator('.monaco-hover img').first().waitFor();
+  await page.waitForTimeout(800);
+  await page.screenshot({ path: join(folder, 'hover.png') });
+  await page.keyboard.press('Escape');
 }
 
 async function deleteLine(page: Page): Promise<void> {
