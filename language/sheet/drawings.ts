@@ -4,8 +4,11 @@ import { specFor } from '../model/spec-for.ts';
 import type { Limit } from '../quantities/index.ts';
 import type { Words } from '../words/index.ts';
 import { limitText } from './figures.ts';
-import type { DrawingBlock } from './model.ts';
+import type { DrawingBlock, Paper } from './model.ts';
 import { allSteps, type Setting } from './setting.ts';
+
+/** What is left of a page under a long head and the title of the drawing, and over first aid at the foot, in millimetres. */
+const room: Record<Paper, number> = { a4: 208, letter: 190 };
 
 /** The unit taken apart, and which parts are on it at the end of each stage. */
 export function drawingsOf(setting: Setting): DrawingBlock[] {
@@ -14,7 +17,7 @@ export function drawingsOf(setting: Setting): DrawingBlock[] {
   const said = drawingWords(words);
   const exploded = blockOf(
     words.drawing.title,
-    explodedOf(procedure.family, { words: said, torques: torquesOf(setting) }),
+    explodedOf(procedure.family, { words: said, torques: torquesOf(setting), maxHeight: room[setting.options.paper] }),
   );
   if (procedure.stages.length === 0) return [exploded];
   return [exploded, blockOf(words.drawing.strip, stripOf(procedure, { words: said }))];

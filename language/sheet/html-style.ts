@@ -46,6 +46,7 @@ header dl div,.for div{break-inside:avoid}
 .for dd{font-weight:bold}
 .for dd.fill{min-height:8mm}
 .route h2,.drawing h2{font-size:13pt;margin-top:5mm}
+.route ol,.way{overflow-x:clip}
 .route ol{list-style:none;margin:2mm 0 0;padding:0;display:flex;flex-wrap:wrap;gap:2mm 6mm}
 .route li{position:relative;border:1pt solid;padding:1.2mm 2mm;font-size:10pt;display:grid;gap:.6mm;align-content:start}
 .route li:not(:last-child)::after{content:"";position:absolute;left:100%;top:50%;width:6mm;border-top:1pt solid}
@@ -64,7 +65,7 @@ header dl div,.for div{break-inside:avoid}
 .stop.end{border-width:1.8pt}
 .stop a{font-weight:bold}
 .tries{display:flex;align-items:center;gap:1.2mm}
-.try{display:inline-block;border:1pt solid;min-width:9mm;height:8mm;padding:0 .6mm}
+.try{display:inline-block;border:1pt solid;min-width:9.6mm;height:8.6mm;padding:0 .6mm}
 .try small{font-size:8.5pt;vertical-align:top;line-height:1}
 footer{font-size:9pt;padding-top:3mm}
 .aid{border:1.5pt solid;padding:1.5mm 2mm;margin-bottom:1.5mm;font-weight:bold;font-size:10pt}

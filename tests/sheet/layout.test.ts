@@ -55,23 +55,31 @@ describe.skipIf(noBrowser !== null)('the HTML, printed by a browser', () => {
 });
 
 describe('a page that is wrong', () => {
-  const clean = (change: (page: Painted) => Painted) => async () => {
+  const drawn = ({ runs }: Painted) => runs.some(({ figure }) => figure !== null);
+  const clean = (change: (page: Painted) => Painted, drawings: boolean) => async () => {
     const pages = await pdfPages(job.sheet);
-    return pages.map((page) => (page.page === 3 ? change(page) : page));
+    const spoilt = pages.find((page) => page.runs.length > 40 && drawn(page) === drawings)!;
+    return pages.map((page) => (page === spoilt ? change(page) : page));
   };
 
   it('has ink beyond its margin', async () => {
-    const pages = await clean((page) => ({
-      ...page,
-      runs: page.runs.map((run, at) => (at === 30 ? { ...run, right: page.width - 5 } : run)),
-    }))();
+    const pages = await clean(
+      (page) => ({
+        ...page,
+        runs: page.runs.map((run, at) => (at === 30 ? { ...run, right: page.width - 5 } : run)),
+      }),
+      false,
+    )();
     expect(faultsOf(pages).join()).toContain("page's margin");
   });
   it('has text on text', async () => {
-    const pages = await clean((page) => ({
-      ...page,
-      runs: page.runs.flatMap((run, at) => (at === 30 ? [run, { ...run, left: run.left + 2 }] : [run])),
-    }))();
+    const pages = await clean(
+      (page) => ({
+        ...page,
+        runs: page.runs.flatMap((run, at) => (at === 30 ? [run, { ...run, left: run.left + 2 }] : [run])),
+      }),
+      false,
+    )();
     expect(faultsOf(pages).join()).toContain('stand on each other');
   });
   it('has text that runs out of its cell', async () => {
@@ -86,8 +94,38 @@ describe('a page that is wrong', () => {
         size: 9,
       };
       return { ...page, runs: [...page.runs, run] };
-    })();
+    }, false)();
     expect(faultsOf(pages).join()).toMatch(/line at .* goes through “too long”/u);
+  });
+  it('has a drawing that lies on a word, or leaves the page, or is small', async () => {
+    const moved = (by: { readonly x?: number; readonly y?: number }) =>
+      clean(
+        (page) => ({
+          ...page,
+          fields: page.fields.map((field) =>
+            field.figure === null
+              ? field
+              : { ...field, bottom: field.bottom + (by.y ?? 0), right: field.right + (by.x ?? 0) },
+          ),
+        }),
+        true,
+      )();
+    expect(faultsOf(await moved({})).join()).toBe('');
+    expect(faultsOf(await moved({ y: 800 })).join()).toContain('a figure at');
+    expect(faultsOf(await moved({ x: 200 })).join()).toContain("stands outside the page's margin");
+    const covered = await clean(
+      (page) => ({
+        ...page,
+        runs: page.runs.map((run) => (run.figure === null && !run.artifact ? { ...run, baseline: 400 } : run)),
+      }),
+      true,
+    )();
+    expect(faultsOf(covered).join()).toMatch(/a figure at .* stands on “/u);
+    const small = await clean(
+      (page) => ({ ...page, runs: page.runs.map((run) => (run.figure === null ? run : { ...run, size: 9 })) }),
+      true,
+    )();
+    expect(smallnessOf(job.sheet, small).join()).toContain('has 9.0 pt in a drawing');
   });
   it('has a value that is not bold, small text, a hair line, a colour, and a low box', async () => {
     const pages = await pdfPages(job.sheet);

@@ -64,7 +64,11 @@ describe.each(prints)('$name', (print) => {
     expect(figures.filter(({ alt }) => (alt ?? '').trim() === '')).toEqual([]);
     const pictures = pages.flatMap(({ fields }) => fields);
     expect(pictures.filter(({ artifact }) => artifact).length).toBeGreaterThanOrEqual(pages.length);
-    expect(pictures.filter(({ artifact }) => !artifact).length).toBeLessThanOrEqual(figures.length);
+    expect(pictures.filter(({ artifact, figure }) => !artifact && figure === null)).toEqual([]);
+    const drawings = print.sheet.blocks.flatMap((block) =>
+      block.kind === 'drawing' ? [block] : block.kind === 'step' ? block.drawings : [],
+    );
+    expect(figures.map(({ alt }) => bones(alt ?? ''))).toEqual(drawings.map(({ alt }) => bones(alt)));
     expect(pages.every(({ images }) => images === 0)).toBe(true);
   });
 
