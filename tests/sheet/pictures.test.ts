@@ -1,6 +1,7 @@
 /**
  * The pages look as they did. `HANDTIGHT_PICTURES=update npm test -- sheet/pictures` takes the pictures anew: look at each
- * before it is committed. On a difference the new page, the old one and what differs go to a folder that the test names.
+ * before it is committed; `HANDTIGHT_PICTURES_IN` names another folder for them. On a difference the new page, the old one
+ * and what differs go to a folder that the test names.
  */
 import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -12,10 +13,10 @@ import { paintedPages } from './paint.ts';
 import { alike, differencePicture, type Picture, pictureIn, picturesOf, pngOf } from './picture.ts';
 import { libraryPrints, type Print, papers } from './prints.ts';
 
-const folder = join(import.meta.dirname, 'pictures');
+const folder = process.env.HANDTIGHT_PICTURES_IN ?? join(import.meta.dirname, 'pictures');
 const update = process.env.HANDTIGHT_PICTURES === 'update';
 
-/** Sheets that have pictures, 35 pages: the job, the shortest on the other paper, the draft with findings. */
+/** Sheets that have pictures, 43 pages: the job, the shortest on the other paper, the draft with findings. */
 const named: Record<string, (print: Print) => boolean> = {
   'job-a4': ({ options }) => options.job !== null && options.paper === 'a4',
   'first-letter': ({ procedure, options }) => procedure.source.file.includes('first/') && options.paper === 'letter',

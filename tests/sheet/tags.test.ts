@@ -16,7 +16,7 @@ const prints = papers.flatMap((paper) =>
 
 /** Everything that these tests ask of a PDF, read once. */
 async function readings({ sheet }: Print) {
-  const bytes = pdfOf([sheet]).bytes;
+  const { bytes, accessible } = pdfOf([sheet]);
   return withPdf(bytes, async (document) => {
     const pages = await pagesOf(document);
     const trees: (Tag | null)[] = [];
@@ -26,6 +26,7 @@ async function readings({ sheet }: Print) {
       drawn.push(await painted(page));
     }
     return {
+      accessible,
       info: (await document.getMetadata()).info as Record<string, unknown>,
       marked: await document.getMarkInfo(),
       outline: await outlineOf(document),
@@ -41,7 +42,9 @@ describe.each(prints)('$name', (print) => {
   const reading = readings(print);
 
   it('is tagged, and has a language and a title', async () => {
-    const { info, marked, trees } = await reading;
+    const { accessible, info, marked, trees } = await reading;
+    // By the check of PDF/UA-1 that Typst makes itself.
+    expect(accessible).toBe(true);
     expect(marked).not.toBeNull();
     expect((marked as unknown as ReadonlyMap<string, boolean>).get('Marked')).toBe(true);
     expect(trees.every((tree) => tree !== null && tree.children.length > 0)).toBe(true);
