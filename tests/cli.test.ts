@@ -134,47 +134,6 @@ describe('print', () => {
     expect(readdirSync(join(folder, 'drafts'))[0]).toMatch(/-draft\.pdf$/u);
   });
 
-  it('prints all jobs of a folder, each into its file or all into one, and says which it does not', () => {
-    const at = 'shop';
-    mkdirSync(join(folder, at, 'jobs'), { recursive: true });
-    writeFileSync(join(folder, at, 'first.rebuild'), first);
-    const shop = /^procedure .* at (\S+)/mu.exec(first)![1];
-    const job = (number: number, name: string) => `job ${number} of ${nameOf(first)} at ${shop} { unit 1${name} }\n`;
-    for (const number of [31, 32, 33]) writeFileSync(join(folder, at, `jobs/${number}.rebuild`), job(number, ''));
-    writeFileSync(join(folder, at, 'jobs/34.rebuild'), job(34, ' number V-99'));
-    const each = handtight('print', `${at}/jobs`, '--workspace', at, '--to', 'each');
-    expect(each.status).toBe(1);
-    expect(each.stdout).toMatch(/3 printed, 1 not printed\n$/u);
-    expect(each.stderr).toMatch(/^job 34 is not printed: it has \d+ errors?\./u);
-    expect(readdirSync(join(folder, 'each')).sort()).toEqual(['job-31.pdf', 'job-32.pdf', 'job-33.pdf']);
-    const one = handtight(
-      'print',
-      '31',
-      '33',
-      '31',
-      '--workspace',
-      at,
-      '--to',
-      'one',
-      '--one-file',
-      'today',
-      '--format',
-      'pdf,html',
-    );
-    expect(one).toMatchObject({ status: 0, stdout: expect.stringMatching(/2 printed, in one file\n$/u) });
-    expect(readdirSync(join(folder, 'one')).sort()).toEqual(['today.html', 'today.pdf']);
-    const html = readFileSync(join(folder, 'one/today.html'), 'utf8');
-    const ids = [...html.matchAll(/ id="([^"]+)"/gu)].map(([, id]) => id);
-    expect(new Set(ids).size).toBe(ids.length);
-    const pages = (name: string) =>
-      Number(/\/Count (\d+)/u.exec(readFileSync(join(folder, name)).toString('latin1'))?.[1] ?? 0);
-    expect(pages('one/today.pdf')).toBeGreaterThan(0);
-    // A folder without jobs prints its procedures, blank.
-    expect(handtight('print', 'good', '--workspace', 'good', '--to', 'blank')).toMatchObject({ status: 0 });
-    expect(readdirSync(join(folder, 'blank'))).toHaveLength(1);
-    expect(handtight('print', 'empty').status).toBe(2);
-  });
-
   it('answers an unknown name with the nearest, and a folder that cannot be made with what to do', () => {
     expect(handtight('print', `${name}x`, '--workspace', 'good')).toMatchObject({
       status: 2,

@@ -47,19 +47,25 @@ export const template = `
   if f.text == "" { box(width: 34mm, height: 8.5pt, stroke: (bottom: hair)) } else { strong(f.text) }
 })
 
+// Room for the page's number, and the code beside it.
+#let number-width = 34mm
+#let code-width = 17mm
+
+// The same on each page of a sheet: it is laid out once, as nothing in it asks where it stands.
 #let page-head(sheet) = grid(
-  columns: (1fr, auto, 17mm), column-gutter: 4mm, align: (left + horizon, right + horizon, right + horizon),
+  columns: (1fr, auto, number-width, code-width), column-gutter: 4mm, align: (left + horizon, right + horizon, right, right + horizon),
   {
     par(leading: 0.5em)[#text(size: 10pt, sheet.header.subtitle, tracking: 0.06em)#h(3mm)#text(size: 14pt, weight: "bold", sheet.header.title)]
     v(1.8mm, weak: true)
     par(leading: 0.55em, sheet.header.facts.map(head-fact).join([#h(4mm, weak: true)#sym.zws]))
   },
-  stack(spacing: 2mm,
-    ..if sheet.header.alarm != none { (box(stroke: heavy, inset: (x: 2mm, y: 1.4mm), text(size: 12pt, weight: "bold", sheet.header.alarm)),) } else { () },
-    text(size: 10.5pt, weight: "bold", context [#sheet.pageWords.page #counter(page).display() #sheet.pageWords.of #counter(page).at(query(sheet.end).first().location()).first()]),
-  ),
+  if sheet.header.alarm != none { box(stroke: heavy, inset: (x: 2mm, y: 1.4mm), text(size: 12pt, weight: "bold", sheet.header.alarm)) },
+  [],
   qr(sheet),
 )
+
+// Which page of its sheet this is, and of how many: put over the room for it in the head.
+#let page-number(sheet) = text(size: 10.5pt, weight: "bold", context [#sheet.pageWords.page #counter(page).display() #sheet.pageWords.of #counter(page).at(query(sheet.end).first().location()).first()])
 
 #let page-foot(sheet) = context {
   let here-page = here().page()
@@ -320,14 +326,20 @@ export const template = `
   set page(
     paper: if sheet.paper == "a4" { "a4" } else { "us-letter" },
     margin: (..margins, top: head-height + 14mm),
-    header: block(width: 100%, stroke: (bottom: rule), inset: (bottom: 2mm), page-head(sheet)),
+    header: block(width: 100%, stroke: (bottom: rule), inset: (bottom: 2mm), {
+      page-head(sheet)
+      place(right + horizon, dx: -(code-width + 4mm), page-number(sheet))
+    }),
     header-ascent: 4mm,
     footer: page-foot(sheet),
     footer-descent: 3mm,
     background: if sheet.watermark != none { rotate(-50deg, text(size: 150pt, weight: "bold", fill: luma(222), sheet.watermark)) },
   )
   counter(page).update(1)
-  if several { hide(place(heading(level: 1, sheet.title))) }
+  set text(lang: sheet.language)
+  // Who sees a page reads in its head which sheet it is. A reader program leaves the head out: this heading is for it and for
+  // the bookmark. It takes no room, and lies between head and body, so that no words get mixed where text is copied.
+  if several { place(dy: -4mm, heading(level: 1, text(size: 5pt, fill: rgb(0, 0, 0, 0), sheet.title))) }
   set heading(offset: if several { 1 } else { 0 })
   let area = (width: page-width - margins.left - margins.right, height: page-height - margins.bottom - head-height - 14mm)
   // The last step of a stage stays with the boxes that close it.

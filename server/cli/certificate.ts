@@ -2,10 +2,13 @@ import pc from 'picocolors';
 import { certificateOf, missingOf, placeWords } from '../../language/certificate/index.ts';
 import { printedAs } from '../../language/settings/settings.ts';
 import { wordsIn } from '../../language/words/index.ts';
+import { printSheet, WriteError } from '../print/index.ts';
 import { certificateName } from '../print/sheet-name.ts';
 import { contentHash } from '../workspace/content-hash.ts';
+import { findingsOn } from './bearing.ts';
 import { named } from './named.ts';
-import { findingsOf, type PrintCommandOptions, writeSheet } from './print.ts';
+import { type PrintCommandOptions, report } from './print.ts';
+import { UsageError } from './usage-error.ts';
 import { openWorkspace } from './workspace.ts';
 
 /** Prints the certificate of a job. Exit code: 0 it is printed, 1 something is missing and no draft was asked for. */
@@ -15,7 +18,7 @@ export async function certificateCommand(name: string, options: PrintCommandOpti
   const { files, result } = workspace;
   const job = named('job', name, result.jobs, (one) => one);
   const { procedure } = job;
-  const findings = findingsOf({ procedure, job }, workspace);
+  const findings = findingsOn({ procedure, job }, result);
   const missing = missingOf(procedure, job, { findings });
   if (missing.length > 0 && !options.draft) {
     const words = wordsIn('en');
@@ -31,6 +34,11 @@ export async function certificateCommand(name: string, options: PrintCommandOpti
     findings,
     hash: contentHash({ procedure, job }, files),
   });
-  writeSheet(sheet, certificateName(job, options.draft), options);
+  const { formats, to } = options;
+  try {
+    report(printSheet(sheet, { formats, to, name: certificateName(job, options.draft) }));
+  } catch (error) {
+    throw error instanceof WriteError ? new UsageError(error.message) : error;
+  }
   return 0;
 }

@@ -1,0 +1,27 @@
+import type { CheckResult } from '../../language/check.ts';
+import type { Finding } from '../../language/model/finding.ts';
+import type { Position, Range } from '../../language/model/source.ts';
+import type { Target } from './targets.ts';
+
+/**
+ * What was found that bears on a sheet: on its procedure, and in the file of its job, but for what stands in another
+ * declaration there. A slip between declarations may have cost any of them something.
+ */
+export function findingsOn({ procedure, job }: Target, result: CheckResult): Finding[] {
+  const checked = result.procedures.find((other) => other.procedure === procedure)!;
+  if (job === null) return [...checked.findings];
+  const { file, range } = job.source;
+  const others = (result.symbols.get(file) ?? []).filter((symbol) => !holds(symbol.range, range.start));
+  const own = result.findings.filter(
+    ({ source }) => source.file === file && !others.some((other) => holds(other.range, source.range.start)),
+  );
+  return [...checked.findings, ...own.filter((finding) => !checked.findings.includes(finding))];
+}
+
+function holds({ start, end }: Range, at: Position): boolean {
+  return !before(at, start) && before(at, end);
+}
+
+function before(one: Position, other: Position): boolean {
+  return one.line < other.line || (one.line === other.line && one.character < other.character);
+}

@@ -1,0 +1,65 @@
+import type { CheckResult } from '../../language/check.ts';
+import type { Finding } from '../../language/model/finding.ts';
+import { fileName } from '../print/index.ts';
+import { sheetName } from '../print/sheet-name.ts';
+import { findingsOn } from './bearing.ts';
+import type { Target } from './targets.ts';
+
+/** A target that may be printed. */
+export interface Ready extends Target {
+  readonly findings: readonly Finding[];
+}
+
+export interface Sifted {
+  readonly ready: readonly Ready[];
+  /** Why the others are not printed. */
+  readonly refused: readonly string[];
+}
+
+export interface SiftOptions {
+  readonly draft: boolean;
+  /** Each goes into a file of its own, which no other may take. */
+  readonly ownFiles: boolean;
+}
+
+/** Parts what is printed from what has errors, or would take the file of another. */
+export function sift(targets: readonly Target[], result: CheckResult, { draft, ownFiles }: SiftOptions): Sifted {
+  const ready: Ready[] = [];
+  const refused: string[] = [];
+  const taken = new Map<string, Target>();
+  for (const target of targets) {
+    const findings = findingsOn(target, result);
+    const errors = findings.filter(({ severity }) => severity === 'error').length;
+    if (errors > 0 && !draft) {
+      refused.push(
+        `${calledIn(target)} is not printed: it has ${errors} error${errors === 1 ? '' : 's'}. Run handtight check ${fileOf(findings, target)} to see them, or print it with --draft, which marks every page.`,
+      );
+      continue;
+    }
+    const name = fileName(sheetName(target, draft));
+    // File systems that do not tell capitals apart, nor ways of writing an accent, would have one file.
+    const key = name.normalize('NFC').toLowerCase();
+    const first = ownFiles ? taken.get(key) : undefined;
+    if (first !== undefined) {
+      refused.push(
+        `${calledIn(target)} (${(target.job ?? target.procedure).source.file}) is not printed: its file ${name} would be that of ${calledIn(first)} (${(first.job ?? first.procedure).source.file}). Print it alone into another folder with --to, or all into one file with --one-file.`,
+      );
+      continue;
+    }
+    taken.set(key, target);
+    ready.push({ ...target, findings });
+  }
+  return { ready, refused };
+}
+
+/** What a target is called in messages. */
+export function calledIn({ procedure, job }: Target): string {
+  return job === null ? procedure.name : `job ${job.name}`;
+}
+
+/** Where the errors are: in the procedure, which wants mending first, or in the job. */
+function fileOf(findings: readonly Finding[], { procedure, job }: Target): string {
+  const errors = findings.filter(({ severity }) => severity === 'error');
+  const inJob = job !== null && errors.every(({ source }) => source.file === job.source.file);
+  return inJob ? job.source.file : procedure.source.file;
+}

@@ -1,0 +1,145 @@
+/** What is to be printed: the names, files and folders of a command line, looked up in the workspace. */
+import { statSync } from 'node:fs';
+import { nearest } from '../../language/grammar/nearest.ts';
+import type { Job } from '../../language/model/job.ts';
+import type { Procedure } from '../../language/model/procedure.ts';
+import { filesAt, shownPath } from '../workspace/find-files.ts';
+import { undeclared } from './undeclared.ts';
+import { UsageError } from './usage-error.ts';
+import { type CliWorkspace, openWorkspace } from './workspace.ts';
+
+/** Something that prints. Without a job the sheet is blank. */
+export interface Target {
+  readonly procedure: Procedure;
+  readonly job: Job | null;
+}
+
+export interface Targets {
+  readonly workspace: CliWorkspace;
+  /** Each once, in the order asked for. */
+  readonly targets: readonly Target[];
+  /** Why something that was asked for has no sheet. */
+  readonly refused: readonly string[];
+  /** What was taken, where it is not plain. */
+  readonly notes: readonly string[];
+}
+
+interface Found {
+  readonly targets: readonly Target[];
+  readonly refused?: readonly string[];
+  readonly note?: string;
+}
+
+/** Looks all names up. A name is a job, else a procedure, else a folder. Throws a UsageError where it is nothing. */
+export async function findTargets(names: readonly string[], around: string): Promise<Targets> {
+  const files = names.filter((name) => isFile(name));
+  const folders = names.filter((name) => !isFile(name) && isFolder(name));
+  const workspace = await openWith(around, files, folders);
+  const found = names.map((name) => targetsOf(name, workspace));
+  const targets = new Map(
+    found.flatMap((one) => one.targets).map((target) => [target.job ?? target.procedure, target]),
+  );
+  return {
+    workspace,
+    targets: [...targets.values()],
+    refused: [...new Set(found.flatMap(({ refused }) => refused ?? []))],
+    notes: found.flatMap(({ note }) => note ?? []),
+  };
+}
+
+/**
+ * Reads the workspace, and with it the folders that lie outside. One that has the name of a job or a procedure is not
+ * asked for, and must not bring its files in.
+ */
+async function openWith(around: string, files: readonly string[], folders: readonly string[]): Promise<CliWorkspace> {
+  if (folders.length > 0 && files.length === 0 && !hasRebuild(around))
+    return openWorkspace([around, ...folders], undefined);
+  const workspace = await openWorkspace([around, ...files], undefined);
+  const known = new Set(workspace.files.map(({ uri }) => uri));
+  const outside = folders.filter(
+    (folder) => named(folder, workspace) === null && rebuildFilesAt(folder).some((file) => !known.has(file)),
+  );
+  return outside.length === 0 ? workspace : openWorkspace([around, ...files, ...outside], undefined);
+}
+
+function targetsOf(name: string, workspace: CliWorkspace): Found {
+  if (isFile(name)) return targetsOfFile(name, workspace);
+  const target = named(name, workspace);
+  if (target === null) return isFolder(name) ? targetsOfFolder(name, workspace) : unknown(name, workspace);
+  if (!isFolder(name)) return { targets: [target] };
+  const what = target.job === null ? 'procedure' : 'job';
+  return {
+    targets: [target],
+    note: `${name} is a ${what} and a folder: the ${what} is taken. Write ./${name} for the folder.`,
+  };
+}
+
+function named(name: string, { result }: CliWorkspace): Target | null {
+  const job = result.jobs.find((other) => other.name === name);
+  if (job !== undefined) return { procedure: job.procedure, job };
+  const found = result.procedures.find(({ procedure }) => procedure.name === name);
+  return found === undefined ? null : { procedure: found.procedure, job: null };
+}
+
+function targetsOfFile(name: string, workspace: CliWorkspace): Found {
+  const files = [shownPath(name)];
+  const targets = [...jobsIn(files, workspace), ...proceduresIn(files, workspace)];
+  if (targets.length === 0)
+    throw new UsageError(
+      `${name} declares no procedure and no job that can be printed. Run handtight check ${name} first.`,
+    );
+  return { targets, refused: undeclared(['job', 'procedure'], files, workspace.result) };
+}
+
+/** The jobs of a folder. Its procedures are only where jobs are looked up, unless there is nothing else. */
+function targetsOfFolder(name: string, workspace: CliWorkspace): Found {
+  const files = rebuildFilesAt(name);
+  if (files.length === 0)
+    throw new UsageError(`There is no .rebuild file in ${name}. Give a folder that has jobs or procedures in it.`);
+  const jobs = jobsIn(files, workspace);
+  const unread = undeclared(['job'], files, workspace.result);
+  if (jobs.length > 0 || unread.length > 0) return { targets: jobs, refused: unread };
+  const procedures = proceduresIn(files, workspace);
+  const refused = undeclared(['procedure'], files, workspace.result);
+  if (procedures.length === 0 && refused.length === 0)
+    throw new UsageError(`${name} declares no job and no procedure: there is nothing to print in it.`);
+  return { targets: procedures, refused, note: `${name} declares no job: its procedures are printed, blank.` };
+}
+
+function jobsIn(files: readonly string[], { result }: CliWorkspace): Target[] {
+  return result.jobs
+    .filter(({ source }) => files.includes(source.file))
+    .map((job) => ({ procedure: job.procedure, job }));
+}
+
+function proceduresIn(files: readonly string[], { result }: CliWorkspace): Target[] {
+  return result.procedures
+    .filter(({ procedure }) => files.includes(procedure.source.file))
+    .map(({ procedure }) => ({ procedure, job: null }));
+}
+
+function unknown(name: string, { result }: CliWorkspace): never {
+  const known = [...result.jobs.map((job) => job.name), ...result.procedures.map(({ procedure }) => procedure.name)];
+  const near = nearest(name, known);
+  throw new UsageError(
+    `No job, procedure or folder is called ${name}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : `There are: ${known.join(', ') || 'none'}.`}`,
+  );
+}
+
+function isFile(name: string): boolean {
+  return name.endsWith('.rebuild') && !isFolder(name);
+}
+
+function isFolder(name: string): boolean {
+  return statSync(name, { throwIfNoEntry: false })?.isDirectory() ?? false;
+}
+
+function rebuildFilesAt(path: string): string[] {
+  const found = filesAt(path);
+  if ('problem' in found) throw new UsageError(found.problem);
+  return found.files.filter((file) => file.endsWith('.rebuild')).map(shownPath);
+}
+
+function hasRebuild(path: string): boolean {
+  return rebuildFilesAt(path).length > 0;
+}
