@@ -1,5 +1,6 @@
 /** The command as a shop runs it: the built program, its exit codes, what it writes and what it refuses. */
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
+import { once } from 'node:events';
 import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -144,6 +145,177 @@ describe('print', () => {
       stderr: expect.stringMatching(/Cannot write .*--to/u),
     });
   });
+});
+
+describe('print of several', () => {
+  const of = nameOf(first);
+  const job = (number: string, more = '') => `job ${number} of ${of} {\n  unit 1 number unknown ${more}\n}\n`;
+  const files: Record<string, string> = {
+    'shop/procedures/valve.rebuild': first,
+    'shop/jobs/a.rebuild': job('31') + job('32'),
+    'shop/jobs/sub/b.rebuild': job('"33 late"'),
+    'shop/mixed/good.rebuild': job('41') + job('42', 'serial 7 serial 8') + job('43'),
+    'shop/mixed/lost.rebuild': `job 44 of ${of}x {\n  unit 1 number unknown\n}\n`,
+    'shop/mixed/unread.rebuild': '\u0000\u0001',
+    'shop/same/a.rebuild': job('"A/1"'),
+    'shop/same/b.rebuild': job('"a-1"'),
+    'shop/31/c.rebuild': job('51'),
+    'shop/tools/only.rebuild': 'shop elsewhere {}\n',
+  };
+  beforeAll(() => {
+    for (const [file, text] of Object.entries(files)) {
+      mkdirSync(join(folder, file, '..'), { recursive: true });
+      writeFileSync(join(folder, file), text);
+    }
+  });
+  const run = (to: string, ...args: string[]) => {
+    const { status, stdout, stderr } = spawnSync(process.execPath, [program, 'print', ...args, '--to', to], {
+      cwd: join(folder, 'shop'),
+      encoding: 'utf8',
+      env: { ...process.env, NO_COLOR: '1' },
+    });
+    return { status, stdout, stderr };
+  };
+  const made = (to: string) =>
+    existsSync(join(folder, 'shop', to)) ? readdirSync(join(folder, 'shop', to)).sort() : [];
+
+  it('prints the jobs of a folder and those below it, each once, and says how many', () => {
+    expect(run('one', 'jobs', '32', 'jobs/a.rebuild')).toEqual({
+      status: 0,
+      stdout: 'printed  one/job-31.pdf\nprinted  one/job-32.pdf\nprinted  one/job-33 late.pdf\n',
+      stderr: '3 printed\n',
+    });
+    expect(made('one')).toEqual(['job-31.pdf', 'job-32.pdf', 'job-33 late.pdf']);
+  });
+
+  it('prints the others where some have errors or cannot be read, and names these at the end', () => {
+    const { status, stdout, stderr } = run('two', 'mixed');
+    expect({ status, stdout }).toEqual({
+      status: 1,
+      stdout: 'printed  two/job-41.pdf\nprinted  two/job-43.pdf\n',
+    });
+    expect(stderr.trimEnd().split('\n')).toEqual([
+      'job 44 is not printed: its procedure was not found, or could not be read. Run handtight check mixed/lost.rebuild to see why.',
+      'mixed/unread.rebuild is not printed: nothing in it can be read. Run handtight check mixed/unread.rebuild to see why.',
+      expect.stringMatching(
+        /^job 42 is not printed: it has \d+ errors?\. Run handtight check mixed\/good\.rebuild to see /u,
+      ),
+      '2 printed, 3 not printed',
+    ]);
+  });
+
+  it('takes a folder without jobs as its procedures, and one with nothing or no file as wrong use', () => {
+    expect(run('three', 'procedures')).toMatchObject({
+      status: 0,
+      stderr: 'note  procedures declares no job: its procedures are printed, blank.\n',
+    });
+    expect(made('three')).toHaveLength(1);
+    expect(run('x', 'tools')).toMatchObject({ status: 2, stderr: expect.stringContaining('tools declares no job') });
+    expect(run('x', '../empty')).toMatchObject({
+      status: 2,
+      stderr: 'handtight: There is no .rebuild file in ../empty. Give a folder that has jobs or procedures in it.\n',
+    });
+    expect(run('x', 'jobbs')).toMatchObject({
+      status: 2,
+      stderr: expect.stringContaining('No job, procedure or folder is called jobbs.'),
+    });
+    expect(made('x')).toEqual([]);
+  });
+
+  it('takes a job before a folder of its name, and says so', () => {
+    expect(run('four', '31')).toMatchObject({
+      stdout: 'printed  four/job-31.pdf\n',
+      stderr: 'note  31 is a job and a folder: the job is taken. Write ./31 for the folder.\n',
+    });
+    expect(run('four', './31').stdout).toBe('printed  four/job-51.pdf\n');
+  });
+
+  it('reads a folder outside the workspace, and the workspace for its names', () => {
+    expect(run('five', '../outside').status).toBe(2);
+    mkdirSync(join(folder, 'outside'));
+    writeFileSync(join(folder, 'outside/d.rebuild'), job('61'));
+    expect(run('five', '../outside')).toMatchObject({ status: 0, stdout: 'printed  five/job-61.pdf\n' });
+    rmSync(join(folder, 'outside'), { recursive: true });
+  });
+
+  it('refuses a job whose file another has, but for capitals and signs', () => {
+    expect(run('six', 'same')).toMatchObject({
+      status: 1,
+      stdout: 'printed  six/job-A-1.pdf\n',
+      stderr: expect.stringMatching(
+        /^job a-1 \(same\/b\.rebuild\) is not printed: its file job-a-1 would be that of job A\/1 \(same\/a\.rebuild\)\. .*--one-file\.\n1 printed, 1 not printed\n$/u,
+      ),
+    });
+    expect(run('six', 'same', '--one-file', 'both').status).toBe(0);
+  });
+
+  it('puts all into one file of each format, the same bytes each time', () => {
+    const print = (to: string) => run(to, 'jobs', '--one-file', 'week 9.pdf', '--format', 'pdf,html');
+    expect(print('seven')).toEqual({
+      status: 0,
+      stdout: 'printed  seven/week 9.pdf\nprinted  seven/week 9.html\n',
+      stderr: '3 printed\n',
+    });
+    expect(made('seven')).toEqual(['week 9.html', 'week 9.pdf']);
+    print('eight');
+    for (const file of made('seven'))
+      expect(
+        readFileSync(join(folder, 'shop/eight', file)).equals(readFileSync(join(folder, 'shop/seven', file))),
+      ).toBe(true);
+    expect(/<title>.*<\/title>/u.exec(readFileSync(join(folder, 'shop/seven/week 9.html'), 'utf8'))?.[0]).toBe(
+      '<title>Traveler: week 9</title>',
+    );
+    expect(run('nine', '31', '--one-file', 'a', '--draft').stdout).toBe('printed  nine/a-draft.pdf\n');
+    expect(run('nine', '31', '--one-file', 'a/b')).toMatchObject({
+      status: 2,
+      stderr: expect.stringContaining('Its folder is given with --to'),
+    });
+  });
+
+  it('stops where a file cannot be written; what was printed stays', () => {
+    mkdirSync(join(folder, 'shop/ten/job-32.pdf/x'), { recursive: true });
+    expect(run('ten', 'jobs')).toEqual({
+      status: 2,
+      stdout: 'printed  ten/job-31.pdf\n',
+      stderr: expect.stringMatching(
+        /^handtight: Cannot write ten\/job-32\.pdf: a folder of that name is in the way\. .* 1 of 3 printed\.\n$/u,
+      ),
+    });
+    expect(made('ten')).toEqual(['job-31.pdf', 'job-32.pdf']);
+  });
+
+  it.skipIf(process.platform === 'win32').each(['SIGINT', 'SIGTERM'] as const)(
+    'leaves only whole files when %s stops it, and says how many',
+    async (signal) => {
+      const many = join(folder, 'shop/many');
+      mkdirSync(many, { recursive: true });
+      writeFileSync(join(many, 'all.rebuild'), Array.from({ length: 200 }, (_, index) => job(`7${index}`)).join(''));
+      const to = `stopped-${signal}`;
+      const child = spawn(process.execPath, [program, 'print', 'many', '--to', to], { cwd: join(folder, 'shop') });
+      let said = '';
+      let printed = '';
+      child.stderr.on('data', (text) => {
+        said += text;
+      });
+      child.stdout.on('data', (text) => {
+        if (printed === '') child.kill(signal);
+        printed += text;
+      });
+      const [, ended] = await once(child, 'close');
+      rmSync(many, { recursive: true });
+      expect(ended).toBe(signal);
+      const count = printed.trimEnd().split('\n').length;
+      expect(said).toBe(`Stopped: ${count} of 200 printed.\n`);
+      expect(made(to)).toHaveLength(count);
+      expect(made(to).filter((name) => !name.endsWith('.pdf'))).toEqual([]);
+      for (const name of made(to))
+        expect(
+          readFileSync(join(folder, 'shop', to, name))
+            .subarray(-7)
+            .toString(),
+        ).toMatch(/%%EOF/u);
+    },
+  );
 });
 
 describe('replay', () => {

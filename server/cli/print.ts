@@ -3,7 +3,7 @@ import { printedAs } from '../../language/settings/settings.ts';
 import { type Paper, type Sheet, sheetOf } from '../../language/sheet/index.ts';
 import type { Language } from '../../language/words/index.ts';
 import { type Printed, printSheet, printSheets, type SheetFormat, WriteError } from '../print/index.ts';
-import { sheetName } from '../print/sheet-name.ts';
+import { bookFile, sheetName } from '../print/sheet-name.ts';
 import { contentHash } from '../workspace/content-hash.ts';
 import { shownPath } from '../workspace/find-files.ts';
 import { onStop } from './on-stop.ts';
@@ -85,8 +85,8 @@ function printTogether(run: Run, oneFile: string): void {
   const [first, ...others] = ready.map((target) => sheetFor(target, run));
   if (first === undefined) return;
   progress.say(`${ready.length} into one file`);
-  const name = options.draft ? `${oneFile}-draft` : oneFile;
-  report(printSheets([first, ...others], name, { formats, to, name }));
+  const name = bookFile(oneFile, options.draft);
+  report(printSheets([first, ...others], `${first.header.subtitle}: ${name}`, { formats, to, name }));
   run.printed = ready.length;
 }
 

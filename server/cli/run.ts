@@ -55,7 +55,7 @@ export async function run(argv: readonly string[]): Promise<number> {
       ]),
     )
     .option('--to <folder>', 'where the files go', 'traveler')
-    .option('--one-file <name>', 'all in one document of this name, each with pages of its own')
+    .option('--one-file <name>', 'all in one document of this name, each with pages of its own', sheetFileName)
     .option('--draft', 'print with errors; every page is marked', false)
     .option('--workspace <folder>', 'where names are looked up', '.')
     .action(async (names: string[], options) => {
@@ -180,6 +180,12 @@ const printOptions = z.object({
   draft: z.boolean(),
   workspace: z.string().min(1),
 });
+
+function sheetFileName(text: string): string {
+  if (text.trim() === '' || /[\\/]/u.test(text))
+    throw new InvalidArgumentError('Give the name of a file. Its folder is given with --to.');
+  return text;
+}
 
 function wholeNumber(text: string): number {
   if (!/^\d+$/u.test(text)) throw new InvalidArgumentError('Give a whole number.');

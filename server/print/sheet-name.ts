@@ -15,3 +15,9 @@ export function sheetName(
 export function certificateName({ name }: Job, draft: boolean): string {
   return draft ? `certificate-${name}-draft` : `certificate-${name}`;
 }
+
+/** Name of one file for several sheets, as given by hand: with or without its ending. */
+export function bookFile(given: string, draft: boolean): string {
+  const name = given.replace(/\.(pdf|html)$/iu, '');
+  return draft && !name.endsWith('-draft') ? `${name}-draft` : name;
+}
