@@ -48,7 +48,9 @@ header dl div,.for div{break-inside:avoid}
 .route h2,.drawing h2{font-size:13pt;margin-top:5mm}
 .route ol,.way{overflow-x:clip}
 .route ol{list-style:none;margin:2mm 0 0;padding:0;display:flex;flex-wrap:wrap;gap:2mm 6mm}
-.route li{position:relative;border:1pt solid;padding:1.2mm 2mm;font-size:10pt;display:grid;gap:.6mm;align-content:start}
+.route li{position:relative;border:1pt solid;padding:1.2mm 2mm;font-size:10pt;break-inside:avoid}
+.route li>*{display:block}
+.route li>*+*{margin-top:.6mm}
 .route li:not(:last-child)::after{content:"";position:absolute;left:100%;top:50%;width:6mm;border-top:1pt solid}
 .route li b{font-size:11pt}
 .route a,.fail a,.for a{color:inherit;text-decoration:none}
@@ -85,7 +87,7 @@ tr{break-inside:avoid}
 .place .number{margin-right:.5em}
 .facts{list-style:none;display:flex;flex-wrap:wrap;gap:.6mm 4mm;font-size:10pt;margin-top:1.4mm}
 .place .facts{font-size:10.5pt}
-.caution{display:grid;grid-template-columns:23mm 1fr;gap:2mm;padding:1.2mm 2mm;margin:1.2mm 0;font-size:10pt;break-inside:avoid;break-after:avoid;border:.5pt solid}
+.caution{display:grid;grid-template-columns:minmax(23mm,max-content) 1fr;gap:2mm;padding:1.2mm 2mm;margin:1.2mm 0;font-size:10pt;break-inside:avoid;break-after:avoid;border:.5pt solid}
 .caution b{font-size:12pt}
 .caution.danger{border-width:2.5pt}
 .caution.warning{border-width:1.5pt}

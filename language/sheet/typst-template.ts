@@ -81,11 +81,19 @@ export const template = `
 
 #let word-strokes = (DANGER: 2.5pt + black, WARNING: 1.5pt + black, CAUTION: 0.8pt + black, NOTICE: 0.5pt + black)
 
-#let caution(c) = if c.short {
+#let signal(label) = text(weight: "bold", size: 12pt, label)
+
+// The words stand in a column as wide as the widest of the sheet: not all languages have short ones.
+#let signal-width(blocks) = {
+  let labels = blocks.map(b => if b.kind == "caution" { (b.label,) } else if b.kind == "step" { b.cautions.map(c => c.label) } else { () }).flatten().dedup()
+  calc.max(23mm, ..labels.map(l => measure(signal(l)).width))
+}
+
+#let caution(c, width) = if c.short {
   block(width: 100%, above: 0mm, below: 0mm, sticky: true, breakable: false)[#text(weight: "bold", size: 10pt, c.label)#h(0.6em)#text(size: 10pt, c.text)]
 } else {
   block(width: 100%, above: 1.4mm, below: 1.4mm, sticky: true, breakable: c.text.len() > 1500, stroke: word-strokes.at(c.word), inset: (x: 2mm, y: 1.5mm),
-    grid(columns: (23mm, 1fr), column-gutter: 2mm, text(weight: "bold", size: 12pt, c.label), text(size: 10pt, c.text)))
+    grid(columns: (width, 1fr), column-gutter: 2mm, signal(c.label), text(size: 10pt, c.text)))
 }
 
 // ---- boxes -----------------------------------------------------------------------------------------------
@@ -191,14 +199,15 @@ export const template = `
 
 #let try-box(name) = box(width: 9mm, height: 8mm, stroke: rule, inset: 0.6mm, align(top + left, text(size: 8.5pt, name)))
 
-// A long title is broken, so that two boxes find room on a line.
+// A long title is broken, so that two boxes find room on a line; the row of tries is not.
 #let stop-box(s, stroke) = context {
   let head = text(size: 10pt, s.head)
-  let width = if measure(head).width > 66mm { 66mm } else { auto }
-  box(stroke: stroke, inset: (x: 1.6mm, y: 1.2mm), width: if width == auto { auto } else { width + 3.2mm }, {
+  let row = stack(dir: ltr, spacing: 1.2mm, ..if s.tries != "" { (box(height: 8mm, align(horizon, text(size: 10pt, s.tries))),) } else { () }, ..s.boxes.map(try-box))
+  let width = calc.max(calc.min(measure(head).width, 66mm), measure(row).width)
+  box(stroke: stroke, inset: (x: 1.6mm, y: 1.2mm), width: width + 3.2mm, {
     set par(leading: 0.45em)
     block(above: 0mm, below: 1.2mm, head)
-    stack(dir: ltr, spacing: 1.2mm, ..if s.tries != "" { (box(height: 8mm, align(horizon, text(size: 10pt, s.tries))),) } else { () }, ..s.boxes.map(try-box))
+    row
   })
 }
 
@@ -266,7 +275,7 @@ export const template = `
   stroke: if s.gate { (top: 2pt + black, bottom: 2pt + black, left: 4pt + black) } else { (bottom: hair) },
   inset: (left: 2.5mm, right: 0mm, y: if s.gate { 2.4mm } else { 2mm }),
   {
-    if s.cautions.len() > 0 { stack(spacing: 1.6mm, ..s.cautions.map(caution)); v(1.4mm) }
+    if s.cautions.len() > 0 { stack(spacing: 1.6mm, ..s.cautions.map(c => caution(c, s.signal))); v(1.4mm) }
     grid(
       columns: (if s.number.len() > 4 { 17mm } else { 13mm }, 1fr),
       text(size: 12pt, weight: "bold", s.number),
@@ -306,7 +315,7 @@ export const template = `
 } else if b.kind == "facts" { facts-block(b) } else if b.kind == "route" { route(b) } else if b.kind == "drawing" { drawing(b) } else if b.kind == "table" {
   if b.at("ownPage", default: false) { pagebreak(weak: true) }
   listing(b)
-} else if b.kind == "place" { place-head(b) } else if b.kind == "caution" { caution(b) } else if b.kind == "step" {
+} else if b.kind == "place" { place-head(b) } else if b.kind == "caution" { caution(b, b.signal) } else if b.kind == "step" {
   // A step stays whole; only one that is longer than a page has to break.
   let breaks = bulk(b) > 2500 and measure(width: b.area.width, step(b, false, false)).height > b.area.height
   step(b, b.last, breaks)
@@ -342,10 +351,11 @@ export const template = `
   if several { place(dy: -4mm, heading(level: 1, text(size: 5pt, fill: rgb(0, 0, 0, 0), sheet.title))) }
   set heading(offset: if several { 1 } else { 0 })
   let area = (width: page-width - margins.left - margins.right, height: page-height - margins.bottom - head-height - 14mm)
+  let width = signal-width(sheet.blocks)
   // The last step of a stage stays with the boxes that close it.
   for (at, b) in sheet.blocks.enumerate() {
     let after = sheet.blocks.at(at + 1, default: none)
-    show-block((..b, prefix: sheet.prefix, area: area, last: after != none and after.kind == "grid"))
+    show-block((..b, prefix: sheet.prefix, area: area, signal: width, last: after != none and after.kind == "grid"))
   }
   [#metadata(none)#sheet.end]
 }
