@@ -67,8 +67,7 @@ header dl div,.for div{break-inside:avoid}
 .stop.end{border-width:1.8pt}
 .stop a{font-weight:bold}
 .tries{display:flex;align-items:center;gap:1.2mm}
-.try{display:inline-block;border:1pt solid;min-width:9.6mm;height:8.6mm;padding:0 .6mm}
-.try small{font-size:8.5pt;vertical-align:top;line-height:1}
+.try{display:inline-block;border:1pt solid;width:14.6mm;height:8.6mm}
 footer{font-size:9pt;padding-top:3mm}
 .aid{border:1.5pt solid;padding:1.5mm 2mm;margin-bottom:1.5mm;font-weight:bold;font-size:10pt}
 .watermark{position:fixed;inset:0;display:flex;align-items:center;justify-content:center;font-size:150pt;font-weight:bold;color:#dedede;transform:rotate(-50deg);z-index:-1;pointer-events:none}

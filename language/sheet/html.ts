@@ -142,7 +142,8 @@ function drawing({ svg, alt, width }: Drawing): string {
 }
 
 function fail({ lead, ways, stop }: FailPath, prefix: string): string {
-  const box = (name: string) => `<span class="try"><small>${escaped(name)}</small></span>`;
+  const box = (name: string) =>
+    `${name === '' ? '' : `<span class="count">${escaped(name)}</span> `}<span class="try"></span>`;
   const part = ({ verdict, stops, end }: FailPath['ways'][number]) =>
     `<div class="way">${verdict === '' ? '' : `<b class="verdict">${escaped(verdict)}</b> `}${stops
       .map(
@@ -181,10 +182,10 @@ ${limits(one.limits)}
 ${one.lookups.map(lookup).join('\n')}
 ${one.drawings.length === 0 ? '' : `<div class="pictures">${one.drawings.map(drawing).join(' ')}</div>`}
 ${factList(one.facts)}</div></div>
+${one.notes.map((note) => `<p class="note"><b>${escaped(note.label)}</b> ${escaped(note.text)}</p>`).join('\n')}
 ${one.grids.map(grid).join('\n')}
 ${one.lines.length === 0 ? '' : `<div class="lines">${one.lines.map((line) => `<p><span>${escaped(line)}</span> <span class="line"></span></p>`).join(' ')}</div>`}
 ${one.fail === null ? '' : fail(one.fail, prefix)}
-${one.notes.map((note) => `<p class="note"><b>${escaped(note.label)}</b> ${escaped(note.text)}</p>`).join('\n')}
 </section>`;
 }
 

@@ -170,10 +170,10 @@ export function assetWords(asset: Asset, kinds: Readonly<Record<AssetKind, strin
 }
 
 /** `within 4 %, class 0.25, marks 1 bar`, as far as the shop says. */
-export function accuracyWords({ tools, quantity }: Words, asset: Asset): string {
+export function accuracyWords({ number, tools, quantity }: Words, asset: Asset): string {
   return [
     asset.within === null ? null : tools.within({ error: quantity(asset.within) }),
-    asset.accuracyClass === null ? null : tools.class({ class: asset.accuracyClass }),
+    asset.accuracyClass === null ? null : tools.class({ class: number(asset.accuracyClass) }),
     asset.graduated === null ? null : tools.marks({ mark: quantity(asset.graduated) }),
     asset.digital ? tools.digital : null,
     asset.damped ? tools.damped : null,

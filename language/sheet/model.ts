@@ -149,6 +149,8 @@ export interface CautionBlock {
   readonly text: string;
   /** A line at a later step; else the whole text. */
   readonly short: boolean;
+  /** Work under test pressure goes on here: the first-aid line belongs on the page. */
+  readonly pressure: boolean;
 }
 
 /** Zero-based line of the text that a thing was written on. */

@@ -7,7 +7,7 @@ import { type Setting, setSize, stageSteps } from './setting.ts';
 
 /**
  * A page for the set, where units are compared: each one's reading, the shim that is in and the one that is to go in, to
- * be written in or taken from the job; and the spread. Null: nothing is compared.
+ * be written in or taken from the job, and what it reads then. Null: nothing is compared.
  */
 export function setPage(setting: Setting): TableBlock | null {
   const { procedure, words, options, units, columns } = setting;
@@ -25,7 +25,7 @@ export function setPage(setting: Setting): TableBlock | null {
   const chooses = [...procedure.stages, ...procedure.repairs].some(({ steps }) =>
     steps.some(({ choose }) => choose !== null && compared.includes(choose.test)),
   );
-  const { place, number, read, now, fit } = words.set;
+  const { place, number, read, now, fit, after } = words.set;
   const readingOf = (unit: Unit | undefined, test: string) => {
     const found = advised.find((one) => one.unit === unit && one.test === test);
     return found === undefined ? '' : words.quantity(found.reading.value);
@@ -43,6 +43,7 @@ export function setPage(setting: Setting): TableBlock | null {
         ? [
             { head: now, share: 2 },
             { head: fit, share: 2 },
+            { head: after, share: 2 },
           ]
         : []),
     ],
@@ -55,24 +56,12 @@ export function setPage(setting: Setting): TableBlock | null {
           filled(unit?.numberText ?? ''),
           ...compared.map((test) => filled(readingOf(unit, test))),
           ...(chooses
-            ? [match?.stand.now ?? null, match?.shim ?? null].map((shim) =>
+            ? [match?.stand.now ?? null, match?.shim ?? null, null].map((shim) =>
                 filled(shim === null ? '' : words.quantity(shim)),
               )
             : []),
         ];
       }),
-      [
-        { text: words.boxes.spread, strong: true },
-        { text: '' },
-        ...compared.map(() => filled('')),
-        ...(chooses ? [{ text: '' }, { text: '' }] : []),
-      ],
-      [
-        { text: words.boxes.furthest, strong: true },
-        { text: '' },
-        ...compared.map(() => filled('')),
-        ...(chooses ? [{ text: '' }, { text: '' }] : []),
-      ],
     ],
   };
 }

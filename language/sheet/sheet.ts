@@ -1,5 +1,6 @@
 import { usualCautions } from '../cautions/index.ts';
-import type { Allow, Procedure } from '../model/index.ts';
+import type { Allow, Procedure, Step } from '../model/index.ts';
+import { stationsOf } from '../rules/stations-of.ts';
 import type { Words } from '../words/index.ts';
 import { attemptGrids, unitGrids } from './boxes.ts';
 import { fullCaution, ownCaution } from './cautions.ts';
@@ -24,6 +25,7 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
   const { words } = setting;
   const cautions = usualCautions(procedure);
   const draft = options.draft || options.findings.some(({ severity }) => severity === 'error');
+  const stations = stationsOf(procedure);
   const stages = procedure.stages.flatMap((stage, index): Block[] => {
     const steps = shownSteps(setting, stage);
     if (steps.length === 0 && stage.steps.length > 0) return [];
@@ -34,7 +36,7 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
         id: `stage-${index + 1}`,
         number: String(index + 1),
         title: capital(titleOf(stage)),
-        facts: placeFacts(setting, stage.station, [
+        facts: placeFacts(setting, stage.station === null ? [] : [stage.station], [
           {
             label: words.place.work,
             text: stage.together ? words.place.together : words.place.one,
@@ -42,6 +44,7 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
         ]),
         line: { file: stage.source.file, line: stage.source.range.start.line },
       },
+      ...severalFail(setting, steps),
       ...allowedHere(words, stage.allow),
       ...(cautions.stages.get(stage.name) ?? []).map((one) => fullCaution(words, one)),
       ...steps.map((step) => stepBlock(setting, stage, step, cautions.steps.get(step), false)),
@@ -64,10 +67,14 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
         id: `repair-${index + 1}`,
         number: `R${index + 1}`,
         title: capital(repairWords(setting, repair.name)),
-        facts: placeFacts(setting, repair.station, [
-          { label: words.place.tries, text: tries },
-          { label: words.place.back, text: words.place.backText },
-        ]),
+        facts: placeFacts(
+          setting,
+          [...stations.get(repair)!].filter((station) => station !== null),
+          [
+            { label: words.place.tries, text: tries },
+            { label: words.place.back, text: words.place.backText },
+          ],
+        ),
         line: {
           file: repair.source.file,
           line: repair.source.range.start.line,
@@ -100,7 +107,6 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
     ...stages,
     setPage(setting),
     repairs.length === 0 ? null : { kind: 'heading', text: words.sections.repairs },
-    procedure.repairs.length < 2 ? null : { kind: 'text', text: words.sections.severalFail, strong: false },
     ...repairs,
     concessionsTable(setting),
   ];
@@ -117,21 +123,24 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
   };
 }
 
-/** Station, protective equipment, and what else stands at the head of a stage or repair. */
-function placeFacts({ procedure, words }: Setting, station: string | null, more: readonly Fact[]): Fact[] {
-  const found = procedure.shop.stations.find(({ name }) => name === station);
+/** Stations, protective equipment, and what else stands at the head of a stage or repair. */
+function placeFacts({ procedure, words }: Setting, stations: readonly string[], more: readonly Fact[]): Fact[] {
+  const found = procedure.shop.stations.filter(({ name }) => stations.includes(name));
+  const wear = [...new Set(found.flatMap((station) => station.wear ?? []))];
+  const titles = stations.map((station) => stationTitle(procedure, station));
   return [
-    ...(station === null
-      ? []
-      : [
-          {
-            label: words.place.station,
-            text: stationTitle(procedure, station),
-          },
-        ]),
+    ...(titles.length === 0 ? [] : [{ label: words.place.station, text: titles.join(' / ') }]),
     ...more,
-    ...(found?.wear == null ? [] : [{ label: words.place.wear, text: found.wear }]),
+    ...(wear.length === 0 ? [] : [{ label: words.place.wear, text: wear.join(' / ') }]),
   ];
+}
+
+/** What to do where several tests of a stage fail: told before the first of them. */
+function severalFail({ procedure, words }: Setting, steps: readonly Step[]): Block[] {
+  const sending = steps.filter(({ gate }) => gate !== null && gate.onFail.length > 0);
+  return sending.length < 2 || procedure.repairs.length < 2
+    ? []
+    : [{ kind: 'text', text: words.sections.severalFail, strong: false }];
 }
 
 /** Warnings that the procedure is printed with; on a draft, errors too. */

@@ -2,7 +2,7 @@ import { advisedOf } from '../advice/advised.ts';
 import { spreadWords } from '../advice/sentences.ts';
 import { matchedSets } from '../advice/set-shims.ts';
 import type { StepCautions } from '../cautions/index.ts';
-import type { Repair, Stage, Step } from '../model/procedure.ts';
+import type { Procedure, Repair, Stage, Step } from '../model/procedure.ts';
 import type { Limit } from '../quantities/index.ts';
 import { kindOfUnit } from '../quantities/index.ts';
 import { stepGrids } from './boxes.ts';
@@ -53,10 +53,16 @@ export function stepBlock(
     facts: facts(setting, step, place),
     // A repair is done up to so many times: its boxes stand in the rows for the tries.
     grids: inRepair ? [] : stepGrids(setting, step, place),
-    lines: step.verb === 'sign-off' || step.verb === 'hold-for' ? [words.lines.name, words.lines.date] : [],
+    lines: linesOf(setting, step),
     fail: failPath(setting, step),
     notes: notes(setting, step),
   };
+}
+
+/** Lines to write on: who signs, and what was found on a unit that comes in. */
+function linesOf({ words: { lines } }: Setting, { verb }: Step): string[] {
+  if (verb === 'receive') return [lines.found];
+  return verb === 'sign-off' || verb === 'hold-for' ? [lines.name, lines.date] : [];
 }
 
 /** Id of a step's element, the same in the preview and the printed page. */
@@ -89,9 +95,11 @@ function facts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
     ...passFacts(setting, step),
     ...(step.air === null ? [] : [{ label: label.air, text: limitText(step.air, words.wording) }]),
     ...(step.gauge === null ? [] : [{ label: label.gauge, text: label[step.gauge] }]),
+    ...openGauge(setting, step),
     ...testFacts(setting, step, place),
     ...chooseFacts(setting, step, place),
     ...screwFacts(setting, step),
+    ...comparedFacts(setting, step),
     ...matchFacts(setting, step),
     ...(step.fluid !== null && !saysFluid.has(step.verb)
       ? [
@@ -202,6 +210,34 @@ function unitLines(setting: Setting, step: Step): LimitLine[] {
           },
         ],
   );
+}
+
+/** Where some step shuts the gauge, each that reads it says that it is open: a shut one shows nothing, and zero as well. */
+function openGauge({ procedure, words }: Setting, step: Step): Fact[] {
+  const shuts = [...procedure.stages, ...procedure.repairs].some(({ steps }) =>
+    steps.some(({ gauge, test }) => gauge === 'shut' || test?.gauge === 'shut'),
+  );
+  if (!shuts || step.gauge !== null || (step.test?.gauge ?? null) !== null || !readsGauge(procedure, step)) return [];
+  return [{ label: words.facts.gauge, text: words.facts.open }];
+}
+
+function readsGauge({ specs }: Procedure, { verb, test, text }: Step): boolean {
+  if (verb === 'relieve') return true;
+  if (verb === 'read' || verb === 'set') return specs.some(({ name, kind }) => name === text && kind === 'pressure');
+  return verb === 'test' && test !== null && (test.reads === 'pressure' || test.hold !== null || test.from !== null);
+}
+
+/** Of a mixed set, which units are compared: each with those of its own part number. */
+function comparedFacts({ options, units, words }: Setting, step: Step): Fact[] {
+  if (options.job === null || step.verb !== 'across') return [];
+  const places = new Map<string, string[]>();
+  for (const { numberText, place } of units) places.set(numberText, [...(places.get(numberText) ?? []), place]);
+  if (places.size < 2) return [];
+  const text = [...places].map(([number, of]) => {
+    const said = { number, units: words.list(of) };
+    return of.length > 1 ? words.facts.comparedOf(said) : words.facts.notCompared(said);
+  });
+  return [{ label: words.facts.compare, text: text.join('; ') }];
 }
 
 /** In a job, the shims that bring all units into their windows with the least spread. */

@@ -62,10 +62,10 @@ function stepTexts(step: StepBlock): string[] {
       ...lookup.pairs.map(({ to }) => to),
     ]),
     ...step.facts.flatMap(factTexts),
+    ...step.notes.flatMap(factTexts),
     ...step.grids.flatMap(gridTexts),
     ...step.lines,
     ...(step.fail === null ? [] : failTexts(step.fail)),
-    ...step.notes.flatMap(factTexts),
   ];
 }
 

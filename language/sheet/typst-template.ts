@@ -90,10 +90,10 @@ export const template = `
 }
 
 #let caution(c, width) = if c.short {
-  block(width: 100%, above: 0mm, below: 0mm, sticky: true, breakable: false)[#text(weight: "bold", size: 10pt, c.label)#h(0.6em)#text(size: 10pt, c.text)]
+  block(width: 100%, above: 0mm, below: 0mm, sticky: true, breakable: false)[#if c.pressure [#metadata(c.label)<pressure>]#text(weight: "bold", size: 10pt, c.label)#h(0.6em)#text(size: 10pt, c.text)]
 } else {
   block(width: 100%, above: 1.4mm, below: 1.4mm, sticky: true, breakable: c.text.len() > 1500, stroke: word-strokes.at(c.word), inset: (x: 2mm, y: 1.5mm),
-    grid(columns: (width, 1fr), column-gutter: 2mm, signal(c.label), text(size: 10pt, c.text)))
+    grid(columns: (width, 1fr), column-gutter: 2mm, signal(c.label), text(size: 10pt)[#if c.pressure [#metadata(c.label)<pressure>]#c.text]))
 }
 
 // ---- boxes -----------------------------------------------------------------------------------------------
@@ -197,12 +197,13 @@ export const template = `
 
 // ---- where a unit goes that fails ----------------------------------------------------------------------------
 
-#let try-box(name) = box(width: 9mm, height: 8mm, stroke: rule, inset: 0.6mm, align(top + left, text(size: 8.5pt, name)))
+// The number stands before its box: inside it would be taken for what was written.
+#let try-box(name) = stack(dir: ltr, spacing: 1mm, ..if name == "" { () } else { (box(height: 8mm, align(horizon, text(size: 10pt, name))),) }, box(width: 14mm, height: 8mm, stroke: rule))
 
 // A long title is broken, so that two boxes find room on a line; the row of tries is not.
 #let stop-box(s, stroke) = context {
   let head = text(size: 10pt, s.head)
-  let row = stack(dir: ltr, spacing: 1.2mm, ..if s.tries != "" { (box(height: 8mm, align(horizon, text(size: 10pt, s.tries))),) } else { () }, ..s.boxes.map(try-box))
+  let row = stack(dir: ltr, spacing: 2mm, ..if s.tries != "" { (box(height: 8mm, align(horizon, text(size: 10pt, s.tries))),) } else { () }, ..s.boxes.map(try-box))
   let width = calc.max(calc.min(measure(head).width, 66mm), measure(row).width)
   box(stroke: stroke, inset: (x: 1.6mm, y: 1.2mm), width: width + 3.2mm, {
     set par(leading: 0.45em)
@@ -257,7 +258,7 @@ export const template = `
 }
 
 #let lookup(l) = {
-  if l.title != "" { block(above: 1.6mm, below: 1mm, text(size: 10pt, l.title)) }
+  if l.title != "" { block(above: 2.8mm, below: 1.2mm, text(size: 10pt, l.title)) }
   table(
     columns: (auto,) + (auto,) * l.pairs.len(),
     stroke: hair, inset: (x: 1.6mm, y: 1.2mm), align: center + horizon,
@@ -289,10 +290,11 @@ export const template = `
         if s.facts.len() > 0 { block(above: 1.8mm, below: 1mm, facts(s.facts)) }
       },
     )
+    // What is to be known before a figure is written down stands over the boxes.
+    if s.notes.len() > 0 { pad(left: 13mm, block(above: 1.8mm, below: 0.8mm, stack(spacing: 1.4mm, ..s.notes.map(note)))) }
     s.grids.map(boxes).join()
     if s.lines.len() > 0 { pad(left: 13mm, write-lines(s.lines)) }
     if s.fail != none { pad(left: 13mm, fail-path(s.fail, s.prefix)) }
-    if s.notes.len() > 0 { pad(left: 13mm, block(above: 1.8mm, below: 0.8mm, stack(spacing: 1.4mm, ..s.notes.map(note)))) }
   },
 )
 

@@ -191,6 +191,9 @@ export const de: Catalogue = {
     ofUnit: 'Aggregat {place}: {shim}',
     ofUnitStays: 'Aggregat {place}: {shim} bleibt',
     spreads: 'Spanne {spread}',
+    compare: 'Vergleichen',
+    comparedOf: '{units} von {number}',
+    notCompared: 'nicht verglichen: {units} von {number}',
     conditions: 'Bedingung',
     accept: 'Annehmen',
     reject: 'Zurückweisen',
@@ -211,7 +214,7 @@ export const de: Catalogue = {
     title: 'Was zu halten ist, je nach Messwert ({name})',
     from: 'Messwert',
     to: 'Halten',
-    shim: 'Änderung: {part}, je nach Messwert ({reading}), um auf {aim} zu kommen',
+    shim: 'Änderung: {part} (+ dicker, − dünner), je nach Messwert ({reading}), um auf {aim} zu kommen',
     change: 'Ändern um',
   },
   fail: {
@@ -288,11 +291,12 @@ export const de: Catalogue = {
     read: '{name}: gelesen',
     now: 'Scheibe jetzt',
     fit: 'Scheibe einbauen',
+    after: 'Danach gelesen',
   },
-  lines: { name: 'Name', date: 'Datum' },
+  lines: { found: 'Befund', name: 'Name', date: 'Datum' },
   sections: {
     severalFail:
-      'Zuerst alle Prüfungen des Abschnitts durchführen. Werden mehrere nicht bestanden und verlangen sie verschiedene Nacharbeiten, nur diejenige einmal ausführen, die hier zuletzt steht.',
+      'Zuerst alle Prüfungen dieses Abschnitts durchführen. Werden mehrere nicht bestanden, nur eine Nacharbeit ausführen: von den verlangten die mit der höchsten R-Nummer. Die neuen Messwerte bei ihren Versuchen eintragen. Gesperrtes Aggregat: Schritt und Datum auf Seite 1 eintragen, seine weiteren Felder streichen.',
     repairs: 'Nacharbeiten',
     concessions: 'Sonderfreigaben',
     where: 'Wo',

@@ -193,6 +193,9 @@ export const en = {
     ofUnit: 'unit {place} {shim}',
     ofUnitStays: 'unit {place} {shim} stays',
     spreads: 'spread {spread}',
+    compare: 'Compare',
+    comparedOf: '{units} of {number}',
+    notCompared: 'not compared: {units} of {number}',
     conditions: 'With',
     accept: 'Accept',
     reject: 'Reject',
@@ -213,7 +216,7 @@ export const en = {
     title: 'What to hold, by the {name} read',
     from: 'Read',
     to: 'Hold',
-    shim: 'Change of {part}, by the {reading} read, to bring it to {aim}',
+    shim: 'Change of {part} (+ thicker, − thinner), by the {reading} read, to bring it to {aim}',
     change: 'Change by',
   },
   fail: {
@@ -290,11 +293,12 @@ export const en = {
     read: '{name} read',
     now: 'Shim now',
     fit: 'Shim to fit',
+    after: 'Read after',
   },
-  lines: { name: 'Name', date: 'Date' },
+  lines: { found: 'Found', name: 'Name', date: 'Date' },
   sections: {
     severalFail:
-      'Run all tests of the stage first. Where several fail and ask for different repairs, do once the one that stands last here.',
+      'Finish all tests of this stage first. Where several fail, do one repair only: of those asked for, the one with the highest R number. Write the new readings at its tries. A unit on hold: write step and date on page 1, and strike out its later boxes.',
     repairs: 'Repairs',
     concessions: 'Concessions',
     where: 'At',

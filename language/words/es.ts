@@ -190,6 +190,9 @@ export const es: Catalogue = {
     ofUnit: 'unidad {place}: {shim}',
     ofUnitStays: 'unidad {place}: {shim} se queda',
     spreads: 'dispersión {spread}',
+    compare: 'Comparar',
+    comparedOf: '{units} de {number}',
+    notCompared: 'no se compara: {units} de {number}',
     conditions: 'Condición',
     accept: 'Aceptar',
     reject: 'Rechazar',
@@ -210,7 +213,7 @@ export const es: Catalogue = {
     title: 'Qué mantener, según la lectura de {name}',
     from: 'Lectura',
     to: 'Mantener',
-    shim: 'Cambio de {part}, según la lectura de {reading}, para llegar a {aim}',
+    shim: 'Cambio de {part} (+ más gruesa, − más fina), según la lectura de {reading}, para llegar a {aim}',
     change: 'Cambiar en',
   },
   fail: {
@@ -287,11 +290,12 @@ export const es: Catalogue = {
     read: '{name}: lectura',
     now: 'Laina actual',
     fit: 'Laina a montar',
+    after: 'Lectura después',
   },
-  lines: { name: 'Nombre', date: 'Fecha' },
+  lines: { found: 'Encontrado', name: 'Nombre', date: 'Fecha' },
   sections: {
     severalFail:
-      'Hacer primero todas las pruebas de la etapa. Si varias no pasan y piden reparaciones distintas, hacer una sola vez la que figura aquí en último lugar.',
+      'Terminar primero todas las pruebas de esta etapa. Si varias no pasan, hacer una sola reparación: de las que se piden, la de mayor número R. Escribir las nuevas lecturas en sus intentos. Unidad retenida: escribir paso y fecha en la página 1 y tachar sus casillas siguientes.',
     repairs: 'Reparaciones',
     concessions: 'Concesiones',
     where: 'Dónde',
