@@ -3,7 +3,9 @@
  * of the HTML as a browser prints it.
  */
 import { afterAll, describe, expect, it } from 'vitest';
+import { sheetOf } from '../../language/sheet/index.ts';
 import type { Sheet } from '../../language/sheet/model.ts';
+import { languages } from '../../language/words/index.ts';
 import { pdfOf } from '../../server/print/pdf.ts';
 import { closeBrowser, noBrowser, printedByBrowser } from './chromium.ts';
 import { faultsOf, millimetre } from './layout.ts';
@@ -19,6 +21,8 @@ const library = papers.flatMap((paper) => libraryPrints(paper));
 const job = library.findLast(({ options }) => options.job !== null)!;
 /** The worst for a browser: each takes it seconds. */
 const forBrowser = ['words of 300 letters in every place', '12 units of 12 long numbers'];
+/** Where fixed words stand beside long ones, and in the narrowest columns. */
+const forLanguages = ['words of 300 letters in every place', '12 units of 12 long numbers'];
 /** A page that is wrong is so in many places. */
 const first = (faults: readonly string[]) => faults.slice(0, 5);
 const pdfPages = (sheet: Sheet) => paintedPages(pdfOf([sheet]).bytes);
@@ -35,6 +39,16 @@ describe('the PDF', () => {
     expect(first(faultsOf(pages))).toEqual([]);
     // Letters that no font has are drawn as empty boxes, those from right to left in the order of the eye.
     if (stress.name !== noFont) expect(first(smallnessOf(sheet, pages))).toEqual([]);
+  });
+  // Their signal words, labels and heads are longer.
+  it.each(languages.filter((language) => language !== 'en'))('with the fixed words of %s', async (language) => {
+    const print = { ...job, options: { ...job.options, language } };
+    for (const stress of [null, ...stresses.filter(({ name }) => forLanguages.includes(name))]) {
+      const sheet = stress === null ? sheetOf(print.procedure, print.options) : stressed(print, stress).sheet;
+      const pages = await pdfPages(sheet);
+      expect(first(faultsOf(pages)), stress?.name).toEqual([]);
+      expect(first(smallnessOf(sheet, pages)), stress?.name).toEqual([]);
+    }
   });
 });
 
