@@ -118,8 +118,9 @@ export const template = `
         ]),
         ..([],) * empty,
       ),
+      // A row stays whole unless its label alone fills a page: a box in two halves is none to write in.
       ..g.rows.map(r => (
-        table.cell(breakable: false, text(size: 10pt)[#fitted(r.label)#if r.unit != "" [, #strong(r.unit)]]),
+        table.cell(breakable: r.label.len() > 800, text(size: 10pt)[#fitted(r.label)#if r.unit != "" [, #strong(r.unit)]]),
         ..g.columns.map(c => table.cell(stroke: 1pt + black, box(height: box-height - 1.6mm, width: 100%))),
         ..([],) * empty,
       )).flatten(),

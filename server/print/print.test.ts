@@ -20,6 +20,7 @@ import type { SheetOptions } from '../../language/sheet/setting.ts';
 import { sheetOf } from '../../language/sheet/sheet.ts';
 import { textOf } from '../../language/sheet/text.ts';
 import { printable } from '../../language/words/printable.ts';
+import { wordsIn } from '../../language/words/index.ts';
 import { fileName, printSheet } from './index.ts';
 import { pdfOf } from './pdf.ts';
 import { WriteError, writeWhole } from './write.ts';
@@ -272,11 +273,13 @@ describe.skipIf(!hasText)('the pages', () => {
   const text = hasText ? pdfText(sheet) : '';
   const pages = text.split('\f').filter((page) => page.trim() !== '');
 
-  test('first aid stands on each page with work under pressure, and on no other', () => {
+  test('first aid stands on each page with work under pressure or a warning of injection, and on no other', () => {
     const pressed = sheet.blocks.flatMap((block) => (block.kind === 'step' && block.pressure ? [block.number] : []));
     expect(pressed.length).toBeGreaterThan(5);
+    const { text, short } = wordsIn('en').cautions.injection;
     for (const page of pages) {
-      const here = pressed.some((number) => page.split('\n').some((line) => line.startsWith(`${number} `)));
+      const works = pressed.some((number) => page.split('\n').some((line) => line.startsWith(`${number} `)));
+      const here = works || [text, short].some((warning) => bones(page).includes(bones(warning)));
       expect(page.includes('FIRST AID'), page.slice(0, 300)).toBe(here);
     }
   });
