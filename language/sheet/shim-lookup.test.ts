@@ -84,7 +84,9 @@ describe('a shim for a reading, on the sheet', () => {
   it('has a title for each part number, and rows that can be read', () => {
     const all = tables();
     expect(all.map(({ title }) => title).filter((title) => title !== '')).toEqual([
-      expect.stringMatching(/^A-250: Change of setting shim \(\+ thicker, [−-] thinner\), by the opening read, to bring it to 250 bar$/u),
+      expect.stringMatching(
+        /^A-250: Change of setting shim \(\+ thicker, [−-] thinner\), by the opening read, to bring it to 250 bar$/u,
+      ),
       expect.stringMatching(/^A-220: Change of setting shim/u),
     ]);
     for (const { pairs, heads } of all) {
