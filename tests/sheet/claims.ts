@@ -264,6 +264,8 @@ function stepClaims(
       ]),
       ...(step.gate === null ? [] : claim('hold', words.fail.hold)),
       ...(step.gate?.stopIfFails === true ? claim('stop', words.fail.stop) : []),
+      ...(readsShutGauge(procedure, step) ? claim('gauge', `${words.facts.gauge} ${words.facts.open}`) : []),
+      ...(step.verb === 'receive' ? claim('line to write on', words.lines.found) : []),
       ...(step.verb === 'sign-off' || step.verb === 'hold-for'
         ? claim('line to sign', words.lines.name, words.lines.date)
         : []),
@@ -271,6 +273,19 @@ function stepClaims(
       ...step.allow.flatMap(({ rule, because }) => [...claim('concession', rule), ...claim('concession', because)]),
     ],
   };
+}
+
+/** A gauge that another step of the procedure shuts must be open where it is looked at. */
+function readsShutGauge({ stages, repairs, specs }: Procedure, step: Step): boolean {
+  const steps = [...stages, ...repairs].flatMap((place) => place.steps);
+  const { test, verb, text } = step;
+  if (!steps.some((one) => one.gauge === 'shut' || one.test?.gauge === 'shut')) return false;
+  if (step.gauge !== null || (test !== null && test.gauge !== null)) return false;
+  const pressure = specs.some(({ name, kind }) => name === text && kind === 'pressure');
+  if (verb === 'read' || verb === 'set') return pressure;
+  return (
+    verb === 'relieve' || (verb === 'test' && (test?.reads === 'pressure' || test?.hold != null || test?.from != null))
+  );
 }
 
 /** Things acted on, by what they are called; copies by cylinder are said once. */
