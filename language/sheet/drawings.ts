@@ -3,24 +3,32 @@ import type { Family } from '../model/family.ts';
 import { specFor } from '../model/spec-for.ts';
 import type { Limit } from '../quantities/index.ts';
 import type { Words } from '../words/index.ts';
-import { limitText } from './figures.ts';
-import type { DrawingBlock, Paper } from './model.ts';
+import type { DrawingBlock, Paper, TextBlock } from './model.ts';
 import { allSteps, type Setting } from './setting.ts';
 
 /** What is left of a page under a long head and the title of the drawing, and over first aid at the foot, in millimetres. */
 const room: Record<Paper, number> = { a4: 208, letter: 190 };
 
-/** The unit taken apart, and which parts are on it at the end of each stage. */
-export function drawingsOf(setting: Setting): DrawingBlock[] {
+/** The unit taken apart, and which parts are on it at the end of each stage. What the pictures cut stands below, whole. */
+export function drawingsOf(setting: Setting): (DrawingBlock | TextBlock)[] {
   const { procedure, words } = setting;
   if (procedure.family.parts.length === 0) return [];
   const said = drawingWords(words);
-  const exploded = blockOf(
-    words.drawing.title,
-    explodedOf(procedure.family, { words: said, torques: torquesOf(setting), maxHeight: room[setting.options.paper] }),
-  );
-  if (procedure.stages.length === 0) return [exploded];
-  return [exploded, blockOf(words.drawing.strip, stripOf(procedure, { words: said }))];
+  const exploded = explodedOf(procedure.family, {
+    words: said,
+    torques: torquesOf(setting),
+    maxHeight: room[setting.options.paper],
+  });
+  const pictures = [blockOf(words.drawing.title, exploded), ...cut(words, exploded)];
+  if (procedure.stages.length === 0) return pictures;
+  const strip = stripOf(procedure, { words: said });
+  return [...pictures, blockOf(words.drawing.strip, strip), ...cut(words, strip)];
+}
+
+function cut({ drawing }: Words, { shortened }: Drawn): TextBlock[] {
+  return shortened.length === 0
+    ? []
+    : [{ kind: 'text', text: `${drawing.whole}: ${shortened.join('; ')}`, strong: false }];
 }
 
 /** The same picture of a family alone, for the editor. */
@@ -47,7 +55,7 @@ function torquesOf(setting: Setting): Map<string, string> {
     for (const number of several) {
       const limit = limitFor(number);
       if (limit === null) continue;
-      const text = limitText(limit, words.wording, { setToNominal: true });
+      const text = words.limit(limit);
       texts.set(text, [...(texts.get(text) ?? []), number ?? '']);
     }
     const told = [...texts].map(([text, of]) => (texts.size === 1 ? text : `${of.join(', ')} ${text}`)).join('; ');

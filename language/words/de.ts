@@ -249,6 +249,7 @@ export const de: Catalogue = {
   drawing: {
     title: 'Das Aggregat, zerlegt',
     strip: 'Was am Ende jedes Abschnitts am Aggregat ist',
+    whole: 'Ungekürzt',
     times: '× {count}',
     on: 'auf: {host}',
     in: 'in: {host}',

@@ -251,6 +251,7 @@ export const en = {
   drawing: {
     title: 'The unit, taken apart',
     strip: 'What is on the unit at the end of each stage',
+    whole: 'In full',
     times: '× {count}',
     on: 'on {host}',
     in: 'in {host}',

@@ -248,6 +248,7 @@ export const es: Catalogue = {
   drawing: {
     title: 'La unidad, desmontada',
     strip: 'Lo que lleva la unidad al final de cada etapa',
+    whole: 'Completo',
     times: '× {count}',
     on: 'sobre: {host}',
     in: 'dentro de: {host}',
