@@ -2,9 +2,9 @@ import { advisedOf } from '../advice/advised.ts';
 import { spreadWords } from '../advice/sentences.ts';
 import { matchedSets } from '../advice/set-shims.ts';
 import type { StepCautions } from '../cautions/index.ts';
-import type { Procedure, Repair, Stage, Step } from '../model/procedure.ts';
+import type { Repair, Stage, Step } from '../model/procedure.ts';
 import type { Limit } from '../quantities/index.ts';
-import { kindOfUnit } from '../quantities/index.ts';
+import { kindOfLimit, kindOfUnit } from '../quantities/index.ts';
 import { stepGrids } from './boxes.ts';
 import { fullCaution, ownCaution, shortCaution } from './cautions.ts';
 import { failPath } from './fail-path.ts';
@@ -12,7 +12,7 @@ import { ceilingText, limitText } from './figures.ts';
 import { isGateStep } from './gates.ts';
 import { gaugeWindows } from './gauge-window.ts';
 import { holdLookup } from './hold-lookup.ts';
-import { figureText, rateText, stepLimits } from './limits.ts';
+import { figureText, rateText, stepLimits, useOf } from './limits.ts';
 import type { CautionBlock, Fact, LimitLine, StepBlock } from './model.ts';
 import { fluidTitle, specTitle } from './names.ts';
 import { sentenceOf } from './sentences.ts';
@@ -213,18 +213,25 @@ function unitLines(setting: Setting, step: Step): LimitLine[] {
 }
 
 /** Where some step shuts the gauge, each that reads it says that it is open: a shut one shows nothing, and zero as well. */
-function openGauge({ procedure, words }: Setting, step: Step): Fact[] {
+function openGauge(setting: Setting, step: Step): Fact[] {
+  const { procedure, words } = setting;
   const shuts = [...procedure.stages, ...procedure.repairs].some(({ steps }) =>
     steps.some(({ gauge, test }) => gauge === 'shut' || test?.gauge === 'shut'),
   );
-  if (!shuts || step.gauge !== null || (step.test?.gauge ?? null) !== null || !readsGauge(procedure, step)) return [];
+  if (!shuts || step.gauge !== null || (step.test?.gauge ?? null) !== null || !readsGauge(setting, step)) return [];
   return [{ label: words.facts.gauge, text: words.facts.open }];
 }
 
-function readsGauge({ specs }: Procedure, { verb, test, text }: Step): boolean {
+function readsGauge(setting: Setting, step: Step): boolean {
+  const { verb, test } = step;
   if (verb === 'relieve') return true;
-  if (verb === 'read' || verb === 'set') return specs.some(({ name, kind }) => name === text && kind === 'pressure');
-  return verb === 'test' && test !== null && (test.reads === 'pressure' || test.hold !== null || test.from !== null);
+  if (verb !== 'read' && verb !== 'set' && verb !== 'test') return false;
+  if (test !== null && (test.hold !== null || test.from !== null)) return true;
+  // What is read is said outright, or by what it is held to.
+  const use = useOf(setting, step);
+  const spec = use?.form === 'spec' ? setting.procedure.specs.find(({ name }) => name === use.spec) : undefined;
+  const judged = use?.form === 'limit' ? kindOfLimit(use.limit) : (spec?.kind ?? null);
+  return (test?.reads ?? judged) === 'pressure';
 }
 
 /** Of a mixed set, which units are compared: each with those of its own part number. */
