@@ -3,6 +3,7 @@ import type { Family } from '../model/family.ts';
 import { specFor } from '../model/spec-for.ts';
 import type { Limit } from '../quantities/index.ts';
 import type { Words } from '../words/index.ts';
+import { byNumber } from './by-number.ts';
 import type { DrawingBlock, Paper, TextBlock } from './model.ts';
 import { allSteps, type Setting } from './setting.ts';
 
@@ -44,21 +45,17 @@ function blockOf(title: string, drawn: Drawn): DrawingBlock {
 /** What each joint is tightened to, by part number where they differ. */
 function torquesOf(setting: Setting): Map<string, string> {
   const { procedure, numbers, words } = setting;
-  const several = numbers.length === 0 ? [null] : numbers.map(({ name }) => name);
   const torques = new Map<string, string>();
   for (const step of allSteps(setting)) {
     const use = step.limit;
     if (use === null || (step.verb !== 'torque' && step.verb !== 'lock')) continue;
     const limitFor = (number: string | null): Limit | null =>
       use.form === 'limit' ? use.limit : (specFor(procedure, use.spec, number)?.rebuilt ?? null);
-    const texts = new Map<string, string[]>();
-    for (const number of several) {
+    const texts = byNumber({ numbers }, (number) => {
       const limit = limitFor(number);
-      if (limit === null) continue;
-      const text = words.limit(limit);
-      texts.set(text, [...(texts.get(text) ?? []), number ?? '']);
-    }
-    const told = [...texts].map(([text, of]) => (texts.size === 1 ? text : `${of.join(', ')} ${text}`)).join('; ');
+      return limit === null ? null : words.limit(limit);
+    });
+    const told = texts.map(({ told: text, whose }) => (texts.length === 1 ? text : `${whose} ${text}`)).join('; ');
     for (const { name } of step.objects) if (!torques.has(name) && told !== '') torques.set(name, told);
   }
   return torques;

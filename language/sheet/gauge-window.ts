@@ -4,6 +4,7 @@ import type { DecisionRule } from '../model/shop.ts';
 import { specFor } from '../model/spec-for.ts';
 import { kindOfUnit, type Limit } from '../quantities/index.ts';
 import type { Words } from '../words/index.ts';
+import { byNumber, withNumbers } from './by-number.ts';
 import { betweenWords, unitOfLimit, withStanding } from './figures.ts';
 import { standingOf, useOf } from './limits.ts';
 import type { Fact } from './model.ts';
@@ -21,26 +22,16 @@ export function gaugeWindows(setting: Setting, step: Step, where: Where): Fact[]
   const { words } = setting;
   const use = reads.has(step.verb) ? useOf(setting, step) : null;
   if (use === null) return [];
-  const byText = new Map<string, { label: string; numbers: string[] }>();
-  const numbers = setting.numbers.length === 0 ? [null] : setting.numbers.map(({ name }) => name);
-  for (const number of numbers) {
+  const facts = byNumber(setting, (number): Fact | null => {
     const judged = judgedBy(setting, step, use, number);
-    if (judged === null || judged.rule === 'simple') continue;
+    if (judged === null || judged.rule === 'simple') return null;
     const unit = unitOfLimit(judged.limit);
     const scale = unit === null ? null : scaleFor(setting, step, where, kindOfUnit(unit), judged.limit);
     const text = scale === null ? null : windowText(words, judged.limit, judged.rule, scale);
-    if (scale === null || text === null) continue;
-    const label = words.facts.mayRead({ tool: scale.name ?? words.tools.called.gauge });
-    const key = `${label} ${text}`;
-    const known = byText.get(key);
-    if (known === undefined) byText.set(key, { label, numbers: [number ?? ''] });
-    else known.numbers.push(number ?? '');
-  }
-  const alone = byText.size === 1 && [...byText.values()][0]!.numbers.length === numbers.length;
-  return [...byText].map(([key, { label, numbers: of }]) => {
-    const text = key.slice(label.length + 1);
-    return { label, text: alone ? text : `${of.join(', ')}: ${text}` };
+    if (scale === null || text === null) return null;
+    return { label: words.facts.mayRead({ tool: scale.name ?? words.tools.called.gauge }), text };
   });
+  return facts.map(({ told, whose }) => ({ ...told, text: withNumbers({ told: told.text, whose }) }));
 }
 
 /** The limit that a reading is held to, and how it is judged. */

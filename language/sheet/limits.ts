@@ -3,6 +3,7 @@ import { specFor } from '../model/spec-for.ts';
 import type { Kind, Limit, Quantity } from '../quantities/index.ts';
 import { kindOfUnit } from '../quantities/index.ts';
 import type { Words } from '../words/index.ts';
+import { byNumber, withNumbers } from './by-number.ts';
 import { limitText, type Shown, shownLimit, unitOfLimit } from './figures.ts';
 import type { LimitLine } from './model.ts';
 import type { Setting } from './setting.ts';
@@ -170,19 +171,13 @@ export function figureText(setting: Setting, step: Step, where: Where, limit: Li
 
 /** `3 bar per 0.001 in`, from a spec of a rate; by part number where they differ. */
 export function rateText({ procedure, numbers, words }: Setting, name: string): string {
-  const several = numbers.length === 0 ? [null] : numbers.map((number) => number.name);
-  const byText = new Map<string, string[]>();
-  for (const number of several) {
+  const texts = byNumber({ numbers }, (number) => {
     const value = specFor(procedure, name, number);
-    if (value?.rebuilt == null) continue;
+    if (value?.rebuilt == null) return null;
     const source = value.sourceText === null ? '' : ` (${sourceWords(words, value.sourceText)})`;
-    const text = `${rateWords(words, value.rebuilt, value.spec.per, value.rateFrom)}${source}`;
-    byText.set(text, [...(byText.get(text) ?? []), number ?? '']);
-  }
-  if (byText.size === 0) return name;
-  return [...byText]
-    .map(([text, of]) => (of.length === several.length ? text : `${of.join(', ')}: ${text}`))
-    .join('; ');
+    return `${rateWords(words, value.rebuilt, value.spec.per, value.rateFrom)}${source}`;
+  });
+  return texts.length === 0 ? name : texts.map(withNumbers).join('; ');
 }
 
 /** A rate as it is written, or with what it was worked out from: `94.31 bar per mm, from 200 N/mm, guide 6 mm, seat 3 mm`. */

@@ -1,6 +1,7 @@
 import type { Part } from '../model/family.ts';
 import type { Repair, Stage, Step } from '../model/procedure.ts';
 import { settlingOf, springsOf } from '../rules/settling.ts';
+import { byNumber, withNumbers } from './by-number.ts';
 import type { Fact } from './model.ts';
 import { baseTitle } from './names.ts';
 import type { Setting } from './setting.ts';
@@ -14,21 +15,16 @@ export function settlingFacts({ procedure, numbers, words }: Setting, step: Step
     0,
     place.steps.findIndex(({ key }) => key === step.key),
   );
-  const several = numbers.length === 0 ? [null] : numbers.map(({ name }) => name);
-  const byText = new Map<string, { fact: Fact; numbers: string[] }>();
-  for (const number of several) {
+  const facts = byNumber({ numbers }, (number): Fact | null => {
     const settling = settlingOf(procedure, step.choose!, number);
     const spring = springsOf(procedure, step).find((part) => earlier.some((one) => isRenewed(part, one, number)));
-    if (settling === null || spring === undefined) continue;
-    const label = words.facts.newPart({ part: words.inSentence(baseTitle(spring)) });
-    const text = words.facts.settles({ amount: words.quantity(settling) });
-    const known = byText.get(`${label} ${text}`);
-    if (known === undefined) byText.set(`${label} ${text}`, { fact: { label, text }, numbers: [number ?? ''] });
-    else known.numbers.push(number ?? '');
-  }
-  return [...byText.values()].map(({ fact, numbers: of }) =>
-    of.length === several.length ? fact : { ...fact, text: `${of.join(', ')}: ${fact.text}` },
-  );
+    if (settling === null || spring === undefined) return null;
+    return {
+      label: words.facts.newPart({ part: words.inSentence(baseTitle(spring)) }),
+      text: words.facts.settles({ amount: words.quantity(settling) }),
+    };
+  });
+  return facts.map(({ told, whose }) => ({ ...told, text: withNumbers({ told: told.text, whose }) }));
 }
 
 /** By the step itself, or because it is fitted and always renewed. */

@@ -6,6 +6,7 @@ import { specFor } from '../model/spec-for.ts';
 import { decimalsOf, exactText, powerBelow, type Rounding, rounded, tenTo, toStep } from '../quantities/decimal.ts';
 import { convert, type Limit, type Quantity, type UnitName, window } from '../quantities/index.ts';
 import type { Words } from '../words/index.ts';
+import { byNumber } from './by-number.ts';
 import { betweenWords, withStanding } from './figures.ts';
 import { standingOf } from './limits.ts';
 import type { Fact } from './model.ts';
@@ -21,14 +22,13 @@ const finerPlaces = 3;
 export function wrenchSettings(setting: Setting, step: Step): Fact[] {
   return wrenchesOf(setting, step).flatMap(({ wrench, unit, through }) => {
     if (through === null) return [];
-    const byText = new Map<string, string[]>();
-    for (const { number, limit } of limitsOf(setting, step)) {
-      const text = settingText(setting.words, limit, wrench.graduated, unit, through);
-      if (text !== null) byText.set(text, [...(byText.get(text) ?? []), number]);
-    }
-    return [...byText].map(([text, numbers]) => ({
+    const texts = byNumber(setting, (number) => {
+      const limit = limitOf(setting, step, number);
+      return limit === null ? null : settingText(setting.words, limit, wrench.graduated, unit, through);
+    });
+    return texts.map(({ told, whose }) => ({
       label: setting.words.facts.setOn({ wrench: wrench.name }),
-      text: byText.size === 1 ? text : `${numbers.join(', ')}: ${text}`,
+      text: texts.length === 1 ? told : `${whose}: ${told}`,
     }));
   });
 }
@@ -77,14 +77,10 @@ function wrenchesOf({ procedure }: Setting, step: Step): WrenchUse[] {
   });
 }
 
-function limitsOf(setting: Setting, { limit: use }: Step): { number: string; limit: Limit }[] {
-  if (use === null) return [];
-  const numbers = setting.numbers.length === 0 ? [''] : setting.numbers.map(({ name }) => name);
-  return numbers.flatMap((number) => {
-    const limit =
-      use.form === 'limit' ? use.limit : specFor(setting.procedure, use.spec, number === '' ? null : number)?.rebuilt;
-    return limit == null ? [] : [{ number, limit: withStanding(limit, { standing: standingOf(setting) }).limit }];
-  });
+function limitOf(setting: Setting, { limit: use }: Step, number: string | null): Limit | null {
+  if (use === null) return null;
+  const limit = use.form === 'limit' ? use.limit : specFor(setting.procedure, use.spec, number)?.rebuilt;
+  return limit == null ? null : withStanding(limit, { standing: standingOf(setting) }).limit;
 }
 
 /** `53.3 N·m`; `48.9 N·m to 57.8 N·m` where the limit names no value to aim at. Null: there is nothing to set. */

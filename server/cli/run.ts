@@ -37,24 +37,14 @@ export async function run(argv: readonly string[]): Promise<number> {
       });
     });
 
-  program
-    .command('print')
-    .description(
-      'print travelers: of a job (its number), of a procedure (its name), or of all jobs in a file or a folder',
-    )
-    .argument('<names...>')
-    .option('--format <formats>', 'pdf, html, or both with a comma', listOf(sheetFormats), ['pdf'])
-    .addOption(
-      new Option('--paper <paper>', 'size of the paper (else as in handtight.json, else a4)').choices([
-        ...paperFormats,
-      ]),
-    )
-    .addOption(
-      new Option('--language <language>', 'of the fixed words (else as in handtight.json, else en)').choices([
-        ...languages,
-      ]),
-    )
-    .option('--to <folder>', 'where the files go', 'traveler')
+  printed(
+    program
+      .command('print')
+      .description(
+        'print travelers: of a job (its number), of a procedure (its name), or of all jobs in a file or a folder',
+      )
+      .argument('<names...>'),
+  )
     .option('--one-file <name>', 'all in one document of this name, each with pages of its own', sheetFileName)
     .option('--draft', 'print with errors; every page is marked', false)
     .option('--workspace <folder>', 'where names are looked up', '.')
@@ -63,22 +53,12 @@ export async function run(argv: readonly string[]): Promise<number> {
       code = await printCommand(names, printOptions.parse({ ...options, formats: options.format }));
     });
 
-  program
-    .command('certificate')
-    .description("print the customer's certificate of a job that is done (its number, or a file)")
-    .argument('<job>')
-    .option('--format <formats>', 'pdf, html, or both with a comma', listOf(sheetFormats), ['pdf'])
-    .addOption(
-      new Option('--paper <paper>', 'size of the paper (else as in handtight.json, else a4)').choices([
-        ...paperFormats,
-      ]),
-    )
-    .addOption(
-      new Option('--language <language>', 'of the fixed words (else as in handtight.json, else en)').choices([
-        ...languages,
-      ]),
-    )
-    .option('--to <folder>', 'where the files go', 'traveler')
+  printed(
+    program
+      .command('certificate')
+      .description("print the customer's certificate of a job that is done (its number, or a file)")
+      .argument('<job>'),
+  )
     .option('--draft', 'print it with what is missing; every page is marked', false)
     .option('--workspace <folder>', 'where names are looked up', '.')
     .action(async (name: string, options) => {
@@ -180,6 +160,23 @@ const printOptions = z.object({
   draft: z.boolean(),
   workspace: z.string().min(1),
 });
+
+/** The options of all that prints sheets. */
+function printed(command: Command): Command {
+  return command
+    .option('--format <formats>', 'pdf, html, or both with a comma', listOf(sheetFormats), ['pdf'])
+    .addOption(
+      new Option('--paper <paper>', 'size of the paper (else as in handtight.json, else a4)').choices([
+        ...paperFormats,
+      ]),
+    )
+    .addOption(
+      new Option('--language <language>', 'of the fixed words (else as in handtight.json, else en)').choices([
+        ...languages,
+      ]),
+    )
+    .option('--to <folder>', 'where the files go', 'traveler');
+}
 
 function sheetFileName(text: string): string {
   if (text.trim() === '' || /[\\/]/u.test(text))
