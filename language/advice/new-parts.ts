@@ -2,7 +2,7 @@ import type { Part } from '../model/family.ts';
 import type { Result, Unit } from '../model/job.ts';
 import type { LimitUse, Procedure } from '../model/procedure.ts';
 import { specFor } from '../model/spec-for.ts';
-import type { Limit, Quantity } from '../quantities/types.ts';
+import type { Difference, Limit } from '../quantities/types.ts';
 import { judgedLimits } from '../rules/judged-limits.ts';
 import { settlingOf } from '../rules/settling.ts';
 import { limitOfReading } from '../rules/shim-choices.ts';
@@ -39,7 +39,7 @@ export function settlingIn(
   { number, results }: Unit,
   springs: readonly Part[],
   of: { readonly test: string; readonly targetSpec: string | null },
-): Quantity | null {
+): Difference | null {
   const renewed = renewedIn(results);
   return springs.some(({ name }) => renewed.has(name)) ? settlingOf(procedure, of, number) : null;
 }

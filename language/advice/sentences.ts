@@ -2,7 +2,7 @@ import type { ScrewTurns } from '../calculations/screw-turns.ts';
 import type { ShimAdvice, ShimChoice } from '../calculations/shim-advice.ts';
 import { decimalsOf } from '../quantities/decimal.ts';
 import { roundTo, sub } from '../quantities/index.ts';
-import type { Quantity } from '../quantities/types.ts';
+import type { Difference, Quantity } from '../quantities/types.ts';
 import type { Words } from '../words/index.ts';
 
 /** An expected pressure, as a gauge shows it: with the digits of its window, and no more than one behind the point. */
@@ -37,7 +37,7 @@ export function adviceSentence(
   told: ShimAdvice,
   now: Quantity,
   like: Quantity,
-  settling: Quantity | null,
+  settling: Difference | null,
 ): string {
   const { advice } = words;
   if ('choice' in told) {
@@ -62,7 +62,7 @@ export function adviceSentence(
 }
 
 /** `Turn it 345° in: expect 122 bar`; `Turn it 2 turns and 90° in: expect 260 bar`. */
-export function turnsSentence(words: Words, turns: ScrewTurns, like: Quantity, settling: Quantity | null): string {
+export function turnsSentence(words: Words, turns: ScrewTurns, like: Quantity, settling: Difference | null): string {
   const { advice, quantity } = words;
   const count = Math.floor(turns.angle / 360);
   const rest = turns.angle % 360;
@@ -81,7 +81,7 @@ export function withSettled(
   words: Words,
   sentence: string,
   expected: Quantity,
-  settling: Quantity | null,
+  settling: Difference | null,
   like: Quantity,
 ): string {
   const settled = settling === null ? null : sub(expected, settling);

@@ -1,7 +1,7 @@
 import { leastSpread } from '../calculations/matching.ts';
 import { base, quantityOf } from '../calculations/measured.ts';
 import type { Job } from '../model/job.ts';
-import { amount, compare } from '../quantities/index.ts';
+import { amount, compare, sizeOf } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
 import { questionOf, type UnitStand, unitStands } from './unit-shims.ts';
 
@@ -47,7 +47,7 @@ function matched(stands: readonly UnitStand[]): MatchedSet {
   // What it reads must be no more than the high end, and what it reads when a new spring has settled no less than the low.
   const inWindow = (stand: UnitStand, shim: Quantity) => {
     const value = reading(stand, shim);
-    const settled = stand.settling === null ? value : value.sub(amount(stand.settling));
+    const settled = stand.settling === null ? value : value.sub(sizeOf(stand.settling));
     return settled.compare(amount(stand.low)) >= 0 && value.compare(amount(stand.high)) <= 0 ? settled.valueOf() : null;
   };
   // One column for each size of the drawer, then one for each unit: the shim that it has, for it alone.

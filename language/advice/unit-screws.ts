@@ -3,7 +3,7 @@ import type { Adjuster } from '../model/family.ts';
 import type { Job, ReadingResult, Unit } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import { add, compare, kindOfUnit, window } from '../quantities/index.ts';
-import type { Quantity } from '../quantities/types.ts';
+import type { Difference, Quantity } from '../quantities/types.ts';
 import { aimOf } from '../rules/tool-choice.ts';
 import { limitNow, settlingIn } from './new-parts.ts';
 
@@ -14,7 +14,7 @@ export interface ScrewStand {
   readonly low: Quantity;
   readonly high: Quantity;
   /** What a new spring under it will lose by settling; null: nothing, or nobody says. */
-  readonly settling: Quantity | null;
+  readonly settling: Difference | null;
   readonly reading: ReadingResult;
   /** How far to turn. Null: the reading is inside its window. */
   readonly turns: ScrewTurns | null;

@@ -2,7 +2,7 @@ import { type ShimAdvice, shimAdvice } from '../calculations/shim-advice.ts';
 import type { Job, ReadingResult, Result, Unit } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import { add, compare, kindOfUnit, window } from '../quantities/index.ts';
-import type { Quantity } from '../quantities/types.ts';
+import type { Difference, Quantity } from '../quantities/types.ts';
 import { springsOf } from '../rules/settling.ts';
 import { type ChoiceCase, inUnits, type ShimChoice, shimChoices } from '../rules/shim-choices.ts';
 import { aimOf } from '../rules/tool-choice.ts';
@@ -18,7 +18,7 @@ export interface UnitStand {
   readonly high: Quantity;
   readonly aim: Quantity | null;
   /** What a new spring in it will lose by settling; null: nothing, or nobody says. */
-  readonly settling: Quantity | null;
+  readonly settling: Difference | null;
   readonly reading: ReadingResult;
   /** The shim that was in at that reading. */
   readonly now: Quantity;

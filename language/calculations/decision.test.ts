@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { Quantity, RangeLimit, UnitName } from '../quantities/types.ts';
+import type { Figure, RangeLimit, UnitName } from '../quantities/types.ts';
 import { acceptance, conformance, falseAccept } from './decision.ts';
 import { errorOfClass } from './tool-error.ts';
 
-const q = (number: string, unit: UnitName): Quantity => ({ number, unit });
+const q = (number: string, unit: UnitName): Figure => ({ number, unit });
 
 describe('what a gauge may read', () => {
   const opening = { low: q('250', 'bar'), high: q('258', 'bar'), nominal: q('250', 'bar') };
@@ -37,6 +37,25 @@ describe('what a gauge may read', () => {
     expect(errorOfClass('1.0', { form: 'range', low: q('-1', 'bar'), high: q('5', 'bar') })).toEqual(q('0.06', 'bar'));
   });
 
+  it('of a temperature in °F on a thermometer in °C: ends are converted as values, the error as a difference', () => {
+    // 68 to 86 °F are 20 to 30 °C; 1.8 °F of error are 1 °C. As differences the ends would be 37.8 and 47.8.
+    const limit = { low: q('68', '°F'), high: q('86', '°F'), nominal: null };
+    expect(acceptance(limit, q('1.8', '°F'), 'fully guarded', q('0.5', '°C'))).toEqual({
+      window: { low: q('21', '°C'), high: q('29', '°C'), nominal: null },
+      shut: false,
+    });
+    expect(acceptance(limit, q('1', '°C'), 'fully guarded', null)!.window).toMatchObject({
+      low: q('21', '°C'),
+      high: q('29', '°C'),
+    });
+  });
+
+  it('is on the marks of the dial, in their unit', () => {
+    // 250 + 0.83 · 2.4 and 258 − 0.83 · 2.4 bar are 3654.8 and 3713.1 psi.
+    const made = acceptance(opening, q('2.4', 'bar'), 'guarded', q('5', 'psi'))!;
+    expect([made.window.low, made.window.high]).toEqual([q('3655', 'psi'), q('3710', 'psi')]);
+  });
+
   it('is refused where kinds differ, or a mark has no width', () => {
     expect(acceptance(opening, q('1', 'mm'), 'guarded', null)).toBeNull();
     expect(acceptance(opening, q('1', 'bar'), 'guarded', q('0', 'bar'))).toBeNull();
@@ -57,6 +76,19 @@ describe('probabilities', () => {
     expect(conformance({ ...open, high: q('-5.40', 'mm') }, q('-5.47', 'mm'), q('0.05', 'mm'))).toBeCloseTo(0.92, 2);
     const both = { low: q('12.5', 'mm'), high: q('16.3', 'mm') };
     expect(conformance(both, q('13.6', 'mm'), q('1.8', 'mm'))).toBeCloseTo(0.66, 2);
+  });
+
+  it('are the same in °C, °F and K: an uncertainty has no zero of its own', () => {
+    const inCelsius = conformance({ low: q('20', '°C'), high: q('30', '°C') }, q('29', '°C'), q('1', '°C'));
+    expect(inCelsius).toBeCloseTo(0.8413, 4);
+    expect(conformance({ low: q('68', '°F'), high: q('86', '°F') }, q('29', '°C'), q('1.8', '°F'))).toBeCloseTo(
+      inCelsius!,
+      10,
+    );
+    expect(conformance({ low: q('20', '°C'), high: q('30', '°C') }, q('302.15', 'K'), q('1', 'K'))).toBeCloseTo(
+      inCelsius!,
+      10,
+    );
   });
 
   it('are refused without an uncertainty', () => {

@@ -1,6 +1,4 @@
 import type { Asset, DecisionRule } from '../model/shop.ts';
-import { exactText } from '../quantities/decimal.ts';
-import { convertDifference } from '../quantities/index.ts';
 import type { Limit } from '../quantities/types.ts';
 import { type Window, window } from '../quantities/window.ts';
 import { acceptance } from './decision.ts';
@@ -20,7 +18,5 @@ export function guardedOn(
   const end = exact.high ?? exact.low;
   const error = end === null ? null : permissibleError(tool, end);
   if (end === null || error === null) return null;
-  const unit = tool.range?.high.unit ?? tool.graduated?.unit ?? end.unit;
-  const onScale = convertDifference(error, unit);
-  return onScale === null ? null : acceptance(exact, { number: exactText(onScale), unit }, rule, tool.graduated);
+  return acceptance(exact, error, rule, tool.graduated, tool.range?.high.unit ?? end.unit);
 }

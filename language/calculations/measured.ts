@@ -1,5 +1,5 @@
-import { amount } from '../quantities/index.ts';
-import type { Quantity, UnitName } from '../quantities/types.ts';
+import { amount, sizeOf } from '../quantities/index.ts';
+import type { Difference, Quantity, UnitName } from '../quantities/types.ts';
 import { unitOf } from '../quantities/unit-table.ts';
 
 /** Digits kept of a result that no decimal gives exactly: more than any input has, and what is printed is rounded from them. */
@@ -8,6 +8,11 @@ const significant = 12;
 /** The amount in the base unit of its kind, as a number to reckon with where π or a root comes in. */
 export function base(quantity: Quantity): number {
   return amount(quantity).valueOf();
+}
+
+/** The same of a difference, such as an uncertainty. */
+export function baseDifference(difference: Difference): number {
+  return sizeOf(difference).valueOf();
 }
 
 /**

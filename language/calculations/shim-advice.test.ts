@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Quantity, UnitName } from '../quantities/types.ts';
+import type { Figure, UnitName } from '../quantities/types.ts';
 import { type ShimQuestion, shimAdvice } from './shim-advice.ts';
 
-const q = (number: string, unit: UnitName): Quantity => ({ number, unit });
+const q = (number: string, unit: UnitName): Figure => ({ number, unit });
 
 const drawer = (...sizes: string[]) => sizes.map((size) => ({ thickness: q(size, 'mm'), count: null }));
 

@@ -1,7 +1,7 @@
 import normalCdf from '@stdlib/stats-base-dists-normal-cdf';
 import type Fraction from 'fraction.js';
-import { amount } from '../quantities/index.ts';
-import type { Quantity } from '../quantities/types.ts';
+import { amount, sizeOf } from '../quantities/index.ts';
+import type { Difference, Quantity } from '../quantities/types.ts';
 import { base, quantityOf } from './measured.ts';
 
 /** A thickness in the drawer, and how many there are of it; null: as many as are wanted. */
@@ -25,7 +25,7 @@ export interface ShimQuestion {
   /** Standard deviation of one reading about the next of the same build, where it is known. */
   readonly scatter: Quantity | null;
   /** What a new spring will lose by settling: it must read so much more than the low end, and no more than the high one. */
-  readonly settling: Quantity | null;
+  readonly settling: Difference | null;
   readonly drawer: readonly Shim[];
   /** Whether two shims may lie on each other. */
   readonly stacks: boolean;
@@ -93,7 +93,7 @@ function windowOf(question: ShimQuestion) {
 }
 
 function lossOf({ settling, low }: ShimQuestion): Fraction {
-  return settling === null ? amount(low).mul(0) : amount(settling);
+  return settling === null ? amount(low).mul(0) : sizeOf(settling);
 }
 
 /** The highest, with as few shims as it takes. */

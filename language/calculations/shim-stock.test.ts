@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { sizesOf } from '../quantities/index.ts';
-import type { Quantity, UnitName } from '../quantities/types.ts';
+import type { Figure, Quantity, UnitName } from '../quantities/types.ts';
 import { type Drawer, shimRate, stackedSizes, thickest, widestStep } from './shim-stock.ts';
 
-const of = (number: string, unit: UnitName): Quantity => ({ number, unit });
+const of = (number: string, unit: UnitName): Figure => ({ number, unit });
 const mm = (number: string) => of(number, 'mm');
 /** A drawer with as many of each size as are wanted. */
 const full = (...sizes: readonly Quantity[]): Drawer => ({ sizes, counts: sizes.map(() => null), stacks: false });

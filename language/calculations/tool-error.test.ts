@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import type { Quantity, RangeLimit } from '../quantities/types.ts';
+import type { Figure, RangeLimit } from '../quantities/types.ts';
 import { errorOfClass, permissibleError } from './tool-error.ts';
 
-const bar = (number: string): Quantity => ({ number, unit: 'bar' });
+const bar = (number: string): Figure => ({ number, unit: 'bar' });
 const dial = (low: string, high: string): RangeLimit => ({ form: 'range', low: bar(low), high: bar(high) });
 
 describe('the error of a class is per cent of span (EN 837-1)', () => {
@@ -15,6 +15,11 @@ describe('the error of a class is per cent of span (EN 837-1)', () => {
     expect(errorOfClass(accuracyClass, range)).toEqual(bar(error));
   });
 
+  it('is of the span in degrees, whatever unit its ends are in: 0 °C to 212 °F are 180 °F', () => {
+    const mixed: RangeLimit = { form: 'range', low: { number: '0', unit: '°C' }, high: { number: '212', unit: '°F' } };
+    expect(errorOfClass('1.0', mixed)).toEqual({ number: '1.8', unit: '°F' });
+  });
+
   it('has none where the ends are no span, or the class is no number', () => {
     expect(errorOfClass('1.0', dial('400', '400'))).toBeNull();
     expect(errorOfClass('1.0', { form: 'range', low: { number: '0', unit: 'mm' }, high: bar('400') })).toBeNull();
@@ -24,14 +29,11 @@ describe('the error of a class is per cent of span (EN 837-1)', () => {
 
 describe('the error of a tool', () => {
   const tool = { within: null, accuracyClass: null, range: null };
-  const mm: Quantity = { number: '0.003', unit: 'mm' };
+  const mm: Figure = { number: '0.003', unit: 'mm' };
 
-  it('is what it is good for, in the unit of the reading', () => {
+  it('is what it is good for, in the unit in which the shop says it', () => {
     expect(permissibleError({ ...tool, within: mm }, { number: '1.50', unit: 'mm' })).toEqual(mm);
-    expect(permissibleError({ ...tool, within: mm }, { number: '20', unit: 'µm' })).toEqual({
-      number: '3',
-      unit: 'µm',
-    });
+    expect(permissibleError({ ...tool, within: mm }, { number: '20', unit: 'µm' })).toEqual(mm);
   });
 
   it('or per cent of the reading: a torque tool of ISO 6789 at 60 N·m', () => {
@@ -39,6 +41,20 @@ describe('the error of a tool', () => {
       number: '2.4',
       unit: 'N·m',
     });
+  });
+
+  it('in per cent of the number that it shows: 1 % at 20 °C is 0.68 °F on a thermometer in °F', () => {
+    const fahrenheit = {
+      form: 'range',
+      low: { number: '0', unit: '°F' },
+      high: { number: '250', unit: '°F' },
+    } as const;
+    expect(
+      permissibleError(
+        { ...tool, within: { number: '1', unit: '%' }, range: fahrenheit },
+        { number: '20', unit: '°C' },
+      ),
+    ).toEqual({ number: '0.68', unit: '°F' });
   });
 
   it('or that of its class', () => {

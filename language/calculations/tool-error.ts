@@ -1,34 +1,44 @@
 import type { Asset } from '../model/shop.ts';
 import { decimalValue, exactText } from '../quantities/decimal.ts';
-import { convertDifference, readNumber, toleranceOf } from '../quantities/index.ts';
-import type { Quantity, RangeLimit } from '../quantities/types.ts';
+import { between, kindOfUnit, readNumber, roundTo, toleranceOf, unitOf } from '../quantities/index.ts';
+import type { Difference, Quantity, RangeLimit, UnitName } from '../quantities/types.ts';
 
 /**
  * Permissible error of a gauge by its class: `class / 100 · (high − low)`, in the unit of the high end.
  * The class is per cent of *span*, wherever on the dial it is read (EN 837-1). Null: the ends are no span, or the class
  * is no number.
  */
-export function errorOfClass(accuracyClass: string, { low, high }: RangeLimit): Quantity | null {
+export function errorOfClass(accuracyClass: string, { low, high }: RangeLimit): Difference | null {
   const read = readNumber(accuracyClass);
-  const from = convertDifference(low, high.unit);
-  if ('problem' in read || from === null) return null;
-  const span = decimalValue(high.number).sub(from);
-  if (span.compare(0) <= 0) return null;
-  return { number: exactText(decimalValue(read.number).mul(span).div(100)), unit: high.unit };
+  const span = between(high, low);
+  if ('problem' in read || span === null) return null;
+  const width = decimalValue(span.number);
+  if (width.compare(0) <= 0) return null;
+  return { number: exactText(decimalValue(read.number).mul(width).div(100)), unit: high.unit };
 }
 
 /**
  * Permissible error of a tool at a reading: what it is good for (`within 0.003 mm`), or per cent of the reading
  * (`within 4 %`, as ISO 6789 gives that of a torque tool); of a gauge with a class that of the class. Null: the shop
- * does not say, or says it in another kind of unit than the reading.
+ * does not say, or says it in another kind of unit than the reading. In the unit that it is said in, so that nothing is
+ * lost on the way: where a limit decides, what is a quarter of its half in psi is just that on a gauge in bar.
  */
 export function permissibleError(
   { within, accuracyClass, range }: Pick<Asset, 'within' | 'accuracyClass' | 'range'>,
   reading: Quantity,
-): Quantity | null {
+): Difference | null {
   if (within !== null) {
-    const error = toleranceOf(reading, within);
-    return error === null ? null : { number: exactText(error.abs()), unit: reading.unit };
+    if (within.unit !== '%' || reading.unit === '%')
+      return kindOfUnit(within.unit) === kindOfUnit(reading.unit) ? within : null;
+    const shown = onItsScale(reading, range?.high.unit ?? reading.unit);
+    const error = toleranceOf(shown, within);
+    return error === null ? null : { number: exactText(error.abs()), unit: shown.unit };
   }
   return accuracyClass === null || range === null ? null : errorOfClass(accuracyClass, range);
+}
+
+/** Per cent of the reading are of the number that the tool shows: at 20 °C a thermometer in °F shows 68. */
+function onItsScale(reading: Quantity, unit: UnitName): Quantity {
+  if (unitOf(reading.unit).offset.equals(unitOf(unit).offset)) return reading;
+  return roundTo(reading, unit, 6, 'nearest') ?? reading;
 }

@@ -4,8 +4,17 @@ import { guardedOn } from '../calculations/guarded.ts';
 import type { DoneResult, Job, ReadingResult, Result, ShimResult, TorqueResult, Unit } from '../model/job.ts';
 import type { Procedure, Step } from '../model/procedure.ts';
 import type { Asset } from '../model/shop.ts';
-import { add, compare, kindOfLimit, kindOfUnit, sub, window } from '../quantities/index.ts';
-import type { Limit, Quantity } from '../quantities/types.ts';
+import {
+  add,
+  asDifference,
+  between,
+  compare,
+  compareDifferences,
+  kindOfLimit,
+  kindOfUnit,
+  window,
+} from '../quantities/index.ts';
+import type { Difference, Limit, Quantity } from '../quantities/types.ts';
 import type { Window } from '../quantities/window.ts';
 import { shimChoices } from '../rules/shim-choices.ts';
 import { suits } from '../rules/tool-choice.ts';
@@ -68,7 +77,7 @@ export interface Judged {
 export interface Spread {
   readonly name: string;
   readonly units: readonly Unit[];
-  readonly spread: Quantity;
+  readonly spread: Difference;
   readonly limit: Limit;
   readonly source: string | null;
 }
@@ -111,7 +120,7 @@ export function judgedJob(procedure: Procedure, job: Job): JudgedJob {
 }
 
 /** Readings that are inside their limit, and will not be when the new spring has settled. */
-function settledOut(job: Job): (reading: ReadingResult) => Quantity | null {
+function settledOut(job: Job): (reading: ReadingResult) => Difference | null {
   const stands = [...unitStands(job), ...screwStands(job)];
   return (reading) => {
     const stand = stands.find((one) => one.reading === reading);
@@ -131,7 +140,11 @@ export function partWords({ family }: Procedure, name: string): string {
   return titleOf(family.parts.find((one) => one.name === name) ?? { name, title: name });
 }
 
-function judgedUnit(procedure: Procedure, unit: Unit, settledBy: (reading: ReadingResult) => Quantity | null): Judged {
+function judgedUnit(
+  procedure: Procedure,
+  unit: Unit,
+  settledBy: (reading: ReadingResult) => Difference | null,
+): Judged {
   const { results } = unit;
   const proofs = proofsOf(procedure.family);
   const judge = new UnitJudge(procedure, unit, settledBy);
@@ -198,10 +211,10 @@ function names(results: readonly Result[], wanted: (result: Read) => boolean): s
 class UnitJudge {
   private readonly procedure: Procedure;
   private readonly unit: Unit;
-  private readonly settledBy: (reading: ReadingResult) => Quantity | null;
+  private readonly settledBy: (reading: ReadingResult) => Difference | null;
   private readonly late = new Map<string, Say>();
 
-  constructor(procedure: Procedure, unit: Unit, settledBy: (reading: ReadingResult) => Quantity | null) {
+  constructor(procedure: Procedure, unit: Unit, settledBy: (reading: ReadingResult) => Difference | null) {
     this.procedure = procedure;
     this.unit = unit;
     this.settledBy = settledBy;
@@ -309,7 +322,7 @@ class UnitJudge {
     if (held === null) return told(null);
     const { limit, rule } = held;
     const shown = (w: Words) => ({ name, reading: w.quantity(value), limit: limitWords(w, limit, value) });
-    const inside = insideOf(window(limit), value);
+    const inside = insideOf(window(limit), value, compare);
     if (inside === 'open') return told((w) => w.certificate.missing.noTolerance(shown(w)));
     if (inside === 'other kind') return told((w) => w.certificate.missing.otherKind(shown(w)));
     if (inside === 'no') return told((w) => w.certificate.missing.outside(shown(w)), true);
@@ -318,7 +331,7 @@ class UnitJudge {
     if (asset === null) return told((w) => w.certificate.missing.noToolForRule({ name, reading: w.quantity(value) }));
     const drawn = guardedOn(asset, limit, rule);
     if (drawn === null) return told((w) => w.certificate.missing.noAccuracy({ name, tool: asset.name }));
-    if (drawn.shut || insideOf(drawn.window, value) !== 'yes')
+    if (drawn.shut || insideOf(drawn.window, value, compare) !== 'yes')
       return told((w) => w.certificate.missing.outsideGuarded({ ...shown(w), tool: asset.name }), true, drawn.window);
     return told(null, false, drawn.window);
   }
@@ -351,7 +364,7 @@ class UnitJudge {
     const limits = through
       ? []
       : steps.flatMap((step) => (step.limit === null ? [] : heldOf(procedure, step.limit, unit, step)));
-    const fits = (held: Held) => insideOf(window(held.limit), torque.value) === 'yes';
+    const fits = (held: Held) => insideOf(window(held.limit), torque.value, compare) === 'yes';
     const held = limits.find(fits) ?? limits[0] ?? null;
     const outside: Say[] =
       held === null || fits(held)
@@ -468,11 +481,20 @@ class UnitJudge {
   }
 }
 
-function insideOf({ low, high }: Window, value: Quantity): 'yes' | 'no' | 'open' | 'other kind' {
+function insideOf<T extends Quantity | Difference>(
+  { low, high }: Window,
+  value: T,
+  by: (a: T, b: Quantity) => -1 | 0 | 1 | null,
+): 'yes' | 'no' | 'open' | 'other kind' {
   if (low === null && high === null) return 'open';
-  const [over, under] = [low === null ? 1 : compare(value, low), high === null ? -1 : compare(value, high)];
+  const [over, under] = [low === null ? 1 : by(value, low), high === null ? -1 : by(value, high)];
   if (over === null || under === null) return 'other kind';
   return over === -1 || under === 1 ? 'no' : 'yes';
+}
+
+/** The limit of a spread is written as values, and means differences. */
+function compareSpread(spread: Difference, end: Quantity) {
+  return compareDifferences(spread, asDifference(end));
 }
 
 /** How far the units of each part number lie apart, where the family is proven so. */
@@ -499,8 +521,8 @@ function spreadsOf(procedure: Procedure, units: readonly Judged[]): { spreads: S
       const of = read.map(({ unit }) => unit);
       const most = read.reduce((a, b) => (compare(b.value, a.value) === 1 ? b : a)).value;
       const least = read.reduce((a, b) => (compare(b.value, a.value) === -1 ? b : a)).value;
-      const spread = sub(most, least);
-      const inside = spread === null ? 'other kind' : insideOf(window(limit), spread);
+      const spread = between(most, least);
+      const inside = spread === null ? 'other kind' : insideOf(window(limit), spread, compareSpread);
       const shown = (w: Words) => ({
         name: title,
         units: unitsWords(w, of),

@@ -1,4 +1,4 @@
-import type { Kind, Limit, Quantity, RangeLimit } from '../quantities/types.ts';
+import type { Difference, Kind, Limit, Quantity, RangeLimit } from '../quantities/types.ts';
 import type { Family } from './family.ts';
 import type { AssetKind, DecisionRule, Shop } from './shop.ts';
 import type { Allow, Named, NameUse, Source } from './source.ts';
@@ -48,7 +48,7 @@ export interface SpecValue {
   /** The part that is new then (`new spring`); null: not said. */
   readonly whenNewPart?: string | null;
   /** `settling 4 bar`: what a new spring will lose of it; the unit is set so much higher. Null: not said. */
-  readonly settling: Quantity | null;
+  readonly settling: Difference | null;
   readonly notRequired: boolean;
   /** `acceptance guarded` of this limit; null: as the shop. */
   readonly acceptance?: DecisionRule | null;

@@ -1,4 +1,4 @@
-import type { Kind, Quantity, RangeLimit, ToleranceOnly } from '../quantities/types.ts';
+import type { Difference, Kind, Quantity, RangeLimit, ToleranceOnly } from '../quantities/types.ts';
 import type { Allow, Named, Source } from './source.ts';
 
 /** The shop that a procedure is written at: stations, assets, fluids, stock and standing tolerances. */
@@ -34,10 +34,10 @@ export interface Asset extends Named {
   readonly kind: AssetKind;
   readonly range: RangeLimit | null;
   /** `within 4 %` or `within 0.003 mm`: the permissible error, of reading where in per cent. */
-  readonly within: Quantity | null;
+  readonly within: Difference | null;
   /** EN 837-1 class, per cent of span, as written. */
   readonly accuracyClass: string | null;
-  readonly graduated: Quantity | null;
+  readonly graduated: Difference | null;
   /** The station that it is fixed at. */
   readonly at: string | null;
   /** ISO date of the next calibration. */

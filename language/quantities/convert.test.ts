@@ -1,11 +1,22 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { add, amount, compare, convert, sizesOf, sub, toleranceOf } from './convert.ts';
+import {
+  add,
+  amount,
+  asDifference,
+  between,
+  compare,
+  convert,
+  convertDifference,
+  sizesOf,
+  sub,
+  toleranceOf,
+} from './convert.ts';
 import { decimalValue, written } from './decimal.ts';
-import type { Quantity } from './types.ts';
+import type { Difference, Figure, Quantity } from './types.ts';
 import { units } from './unit-table.ts';
 
-const q = (number: string, unit: Quantity['unit']): Quantity => ({ number, unit });
+const q = (number: string, unit: Quantity['unit']): Figure => ({ number, unit });
 const anyNumber = fc
   .tuple(fc.integer({ min: -99_999, max: 99_999 }), fc.integer({ min: 0, max: 6 }))
   .map(([digits, decimals]) => {
@@ -45,6 +56,29 @@ test('compare goes by amount and not by unit', () => {
   expect(compare(q('100', 'psi'), q('7', 'bar'))).toBe(-1);
   expect(compare(q('33', '°F'), q('0', '°C'))).toBe(1);
   expect(compare(q('1', 'bar'), q('1', 'mm'))).toBeNull();
+});
+
+describe('values and differences of temperature', () => {
+  test('a value has the zero of its scale, a difference has none', () => {
+    expect(convert(q('20', '°C'), '°F')!.toString()).toBe('68');
+    expect(convertDifference(q('20', '°C'), '°F')!.toString()).toBe('36');
+  });
+
+  test('between two values in different units are degrees of the first', () => {
+    expect(between(q('30', '°C'), q('68', '°F'))).toEqual(q('10', '°C'));
+    expect(between(q('86', '°F'), q('293.15', 'K'))).toEqual(q('18', '°F'));
+    expect(between(q('1', 'bar'), q('1', 'mm'))).toBeNull();
+  });
+
+  test('the compiler keeps them apart', () => {
+    const value: Quantity = q('20', '°C');
+    const difference: Difference = q('20', '°C');
+    // @ts-expect-error a value is no difference
+    convertDifference(value, '°F');
+    // @ts-expect-error a difference is no value
+    convert(difference, '°F');
+    expect(convertDifference(asDifference(value), '°F')!.toString()).toBe('36');
+  });
 });
 
 describe('sums', () => {

@@ -3,11 +3,11 @@ import { describe, expect, test } from 'vitest';
 import { formatLimit, formatNumber, formatQuantity } from './format.ts';
 import { quantityPattern } from './patterns.ts';
 import { readQuantity } from './read-quantity.ts';
-import type { Limit, NominalLimit, Quantity, UnitName } from './types.ts';
+import type { Figure, Limit, NominalLimit, Quantity, UnitName } from './types.ts';
 import { units } from './unit-table.ts';
 
-const q = (number: string, unit: UnitName): Quantity => ({ number, unit });
-const nominal = (value: Quantity, plus: Quantity | null, minus: Quantity | null): NominalLimit => ({
+const q = (number: string, unit: UnitName): Figure => ({ number, unit });
+const nominal = (value: Quantity, plus: Figure | null, minus: Figure | null): NominalLimit => ({
   form: 'nominal',
   nominal: value,
   plus,

@@ -1,6 +1,6 @@
-import { compare } from './convert.ts';
+import { compareDifferences } from './convert.ts';
 import { decimalValue } from './decimal.ts';
-import type { Limit, Quantity, UnitName } from './types.ts';
+import type { Difference, Limit, Quantity, UnitName } from './types.ts';
 
 /** Keeps a number and its unit on one line. */
 const noBreak = '\u00A0';
@@ -50,12 +50,12 @@ export function formatNumber(number: string, options: FormatOptions = {}): strin
  * `250 bar`, with a no-break blank; `90°` without one and `5 %`, `62 °C` with (SI brochure, 5.4.3).
  * One drop, stroke or turn is in the singular.
  */
-export function formatQuantity(quantity: Quantity, options: FormatOptions = {}): string {
+export function formatQuantity(quantity: Quantity | Difference, options: FormatOptions = {}): string {
   return `${formatNumber(quantity.number, options)}${formatUnit(quantity, options.wording ?? english)}`;
 }
 
 /** The unit with the blank before it. */
-function formatUnit({ number, unit }: Quantity, wording: Wording): string {
+function formatUnit({ number, unit }: Quantity | Difference, wording: Wording): string {
   if (unit === '°') return unit;
   return noBreak + wording.unit(unit, decimalValue(number).equals(1)).replaceAll(' ', noBreak);
 }
@@ -94,17 +94,17 @@ function inBrackets(pair: Limit | undefined, options: FormatOptions): string {
 }
 
 function tolerances(
-  plus: Quantity | null,
-  minus: Quantity | null,
+  plus: Difference | null,
+  minus: Difference | null,
   nominal: Quantity | null,
   options: FormatOptions,
 ): string {
-  const figure = (side: Quantity): string => {
+  const figure = (side: Difference): string => {
     const plain = decimalValue(side.number).equals(0) ? { ...side, number: '0' } : side;
     const repeated = nominal === null || side.unit !== nominal.unit || side.unit === '°';
     return repeated ? formatQuantity(plain, options) : formatNumber(plain.number, options);
   };
-  if (plus !== null && minus !== null && plus.unit === minus.unit && compare(plus, minus) === 0)
+  if (plus !== null && minus !== null && plus.unit === minus.unit && compareDifferences(plus, minus) === 0)
     return ` ±${figure(plus)}`;
   const above = plus === null ? '' : ` +${figure(plus)}`;
   const below = minus === null ? '' : `${plus === null ? ' ' : noBreak}−${figure(minus)}`;

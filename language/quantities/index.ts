@@ -1,4 +1,17 @@
-export { add, amount, compare, convert, convertDifference, sizesOf, sub, toleranceOf } from './convert.ts';
+export {
+  add,
+  amount,
+  asDifference,
+  between,
+  compare,
+  compareDifferences,
+  convert,
+  convertDifference,
+  sizeOf,
+  sizesOf,
+  sub,
+  toleranceOf,
+} from './convert.ts';
 export type { Rounding } from './decimal.ts';
 export { english, type FormatOptions, formatLimit, formatNumber, formatQuantity, type Wording } from './format.ts';
 export { kindOfLimit, quantitiesOf } from './limit-kind.ts';
@@ -8,6 +21,7 @@ export { inUnit, roundTo, windowInSteps } from './round.ts';
 export type {
   AtLeast,
   AtMost,
+  Difference,
   Kind,
   Limit,
   NominalLimit,
@@ -17,4 +31,4 @@ export type {
   ToleranceOnly,
 } from './types.ts';
 export * from './units.ts';
-export { isEmpty, type Window, window } from './window.ts';
+export { type ExactWindow, exactWindow, isEmpty, type Window, window } from './window.ts';

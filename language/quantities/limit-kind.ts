@@ -1,14 +1,14 @@
-import type { Kind, Limit, Quantity } from './types.ts';
+import type { Difference, Kind, Limit, Quantity } from './types.ts';
 import { kindOfUnit } from './unit-table.ts';
 
 /** The quantities that a limit is written with: ends, nominal, tolerances in their own unit; not the pair. */
-export function quantitiesOf(limit: Limit): Quantity[] {
+export function quantitiesOf(limit: Limit): (Quantity | Difference)[] {
   switch (limit.form) {
     case 'nominal':
-      return [
-        limit.nominal,
-        ...[limit.plus, limit.minus].filter((side) => side !== null && side.unit !== '%'),
-      ] as Quantity[];
+      return [limit.nominal, ...[limit.plus, limit.minus].filter((side) => side !== null && side.unit !== '%')] as (
+        | Quantity
+        | Difference
+      )[];
     case 'range':
       return [limit.low, limit.high];
     case 'at least':

@@ -1,8 +1,10 @@
+import { createRequire } from 'node:module';
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { pairAgrees } from './pairs.ts';
-import type { Limit, NominalLimit, Quantity, UnitName } from './types.ts';
+import type { Figure, Limit, NominalLimit, UnitName } from './types.ts';
 
-const q = (number: string, unit: UnitName): Quantity => ({ number, unit });
+const q = (number: string, unit: UnitName): Figure => ({ number, unit });
 const nominal = (number: string, unit: UnitName, plus?: string, minus = plus): NominalLimit => ({
   form: 'nominal',
   nominal: q(number, unit),
@@ -51,14 +53,28 @@ describe('pairs that disagree', () => {
     [nominal('45', 'N·m'), nominal('33', 'lbf·in')],
     [nominal('200', 'bar'), nominal('3100', 'psi')],
     [range('400', '500', 'psi'), range('28', '37', 'bar')],
-    [range('55', '65', 'N·m'), nominal('44', 'lbf·ft')],
-    [nominal('45', 'N·m'), range('30', '36', 'lbf·ft')],
+    [range('55', '65', 'N·m'), nominal('41', 'lbf·ft')],
+    [nominal('45', 'N·m'), range('33', '36', 'lbf·ft')],
+    // Trailing zeros are open in one of the two at a time, and never beyond two figures, or three after a 1.
+    [range('200', '250', 'bar'), range('2900', '3500', 'psi')],
+    [range('100', '150', 'bar'), range('1400', '2200', 'psi')],
+    [nominal('100', 'bar'), nominal('1520', 'psi')],
+    [{ form: 'at least', least: q('100', 'bar') }, nominal('1400', 'psi')],
+    [{ form: 'at most', most: q('100', 'bar') }, nominal('1500', 'psi')],
+    [{ form: 'at most', most: q('30', 'psi') }, nominal('2.2', 'bar')],
+    [nominal('250', 'bar', '20'), nominal('3630', 'psi', '350')],
     [
       { form: 'at least', least: q('12', 'lbf·ft') },
       { form: 'at most', most: q('16', 'N·m') },
     ],
     [nominal('45', 'N·m'), nominal('33', 'psi')],
   ])('%j, %j', (first, second) => expect(paired(first, second)).not.toBeNull());
+
+  test('the message says what the other would be', () => {
+    expect(paired(range('55', '65', 'N·m'), nominal('41', 'lbf·ft'))?.message.replaceAll('\u00a0', ' ')).toBe(
+      'A single figure beside a band is the middle of it, and that of 55 to 65 N·m is 44.3 lbf·ft, not 41 lbf·ft.',
+    );
+  });
 
   test('a whole digit is let through only in the safe direction', () => {
     // 16.4 N·m are 12.1 lbf·ft: a minimum of 11 lbf·ft would loosen it, one of 13 would not.
@@ -113,6 +129,77 @@ test('of torque and angle the torque carries the pair', () => {
   expect(
     pairAgrees({ form: 'then', first: { ...nominal('40', 'N·m'), pair: nominal('40', 'lbf·ft') }, angle }),
   ).not.toBeNull();
+});
+
+describe('a single figure beside a band is its middle', () => {
+  test.each<[Limit, Limit]>([
+    [range('55', '65', 'N·m'), nominal('44', 'lbf·ft')],
+    [nominal('44', 'lbf·ft'), range('55', '65', 'N·m')],
+    [nominal('45', 'N·m'), range('30', '36', 'lbf·ft')],
+    [range('20', '30', '°C'), nominal('77', '°F')],
+  ])('%j, %j', (first, second) => expect(paired(first, second)).toBeNull());
+});
+
+/** One unit rounded from the other by a library that knows nothing of ours (its factors are good to a millionth). */
+describe('random pairs, converted by convert-units', () => {
+  const other = createRequire(import.meta.url)('convert-units') as (value: number) => {
+    from: (unit: string) => { to: (unit: string) => number };
+  };
+  const two: readonly (readonly [UnitName, string, UnitName, string])[] = [
+    ['bar', 'bar', 'psi', 'psi'],
+    ['kPa', 'kPa', 'psi', 'psi'],
+    ['mm', 'mm', 'in', 'in'],
+    ['°C', 'C', '°F', 'F'],
+    ['MPa', 'MPa', 'bar', 'bar'],
+  ];
+  const anyPair = fc.record({
+    units: fc.constantFrom(...two.flatMap(([a, b, c, d]) => [[a, b, c, d] as const, [c, d, a, b] as const])),
+    digits: fc.integer({ min: 11, max: 99_999 }).filter((digits) => digits % 10 !== 0),
+    decimals: fc.integer({ min: 0, max: 3 }),
+    places: fc.integer({ min: 0, max: 3 }),
+    side: fc.constantFrom(1, -1),
+  });
+  const made = (digits: number, decimals: number, unit: UnitName) =>
+    q((digits / 10 ** decimals).toFixed(decimals), unit);
+
+  test('agree as rounded, and not more than a digit beyond, whatever limit they stand in', () => {
+    fc.assert(
+      fc.property(anyPair, ({ units: [a, otherA, b, otherB], digits, decimals, places, side }) => {
+        const value = made(digits, decimals, a);
+        const exact = other(Number(value.number)).from(otherA).to(otherB);
+        const text = exact.toFixed(places);
+        // Open digits have their own tests; a figure that came out as nothing has none.
+        fc.pre(Number(text) > 0 && (places > 0 || !text.endsWith('0')));
+        const one = (number: string): NominalLimit => ({
+          form: 'nominal',
+          nominal: q(number, b),
+          plus: null,
+          minus: null,
+        });
+        const all = (number: string): [Limit, Limit][] => [
+          [{ form: 'nominal', nominal: value, plus: null, minus: null }, one(number)],
+          [{ form: 'at least', least: value }, one(number)],
+          [
+            { form: 'at most', most: value },
+            { form: 'at most', most: q(number, b) },
+          ],
+        ];
+        for (const [first, second] of all(text))
+          expect(paired(first, second), `${value.number} ${a}, ${text} ${b}`).toBeNull();
+        // Beyond a whole digit of each of the two, in either direction.
+        const digitOfValue = Math.abs(
+          other(Number(value.number) + 10 ** -decimals)
+            .from(otherA)
+            .to(otherB) - exact,
+        );
+        const off = (exact + side * (digitOfValue + 2 * 10 ** -places + exact * 2e-6)).toFixed(places);
+        fc.pre(Number(off) > 0 && (places > 0 || !off.endsWith('0')));
+        for (const [first, second] of all(off))
+          expect(paired(first, second), `${value.number} ${a}, ${off} ${b}`).not.toBeNull();
+      }),
+      { numRuns: 2000 },
+    );
+  });
 });
 
 test('no pair, nothing to judge', () => expect(pairAgrees(nominal('45', 'N·m'))).toBeNull());

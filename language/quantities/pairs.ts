@@ -1,9 +1,9 @@
-import type Fraction from 'fraction.js';
+import Fraction from 'fraction.js';
 import { convert, convertDifference, toleranceOf } from './convert.ts';
-import { decimalsOf, decimalValue, rounded } from './decimal.ts';
+import { decimalsOf, decimalValue, rounded, tenTo } from './decimal.ts';
 import { formatLimit, formatQuantity } from './format.ts';
 import { digitOf, lastPlace } from './printed-digits.ts';
-import type { Limit, NominalLimit, Quantity } from './types.ts';
+import type { Difference, Limit, NominalLimit, Quantity, RangeLimit } from './types.ts';
 import { kindOfUnit } from './unit-table.ts';
 import { window } from './window.ts';
 
@@ -13,19 +13,29 @@ type Safe = 'higher' | 'lower' | null;
 /** A printed number with its digit, both in the unit that two numbers are compared in. */
 interface Printed {
   readonly value: Fraction;
-  readonly digit: Fraction;
+  /** The digit that is written last. */
+  readonly fine: Fraction;
+  /** The coarsest that trailing zeros leave open. */
+  readonly coarse: Fraction;
 }
 
 /**
- * Agreement by printed digits: within half a digit of each. In the safe direction of a limit one of the two may be
- * rounded by a whole digit of its own. Which was rounded from which is not said by their order, so either may be.
+ * Agreement by printed digits: within half a digit of each. In the safe direction of a limit the safer of the two may be
+ * rounded by a whole digit of its own. Which was rounded from which is not said by their order, so either may be; only
+ * of the one that was rounded do trailing zeros leave the digit open, or the two would be open by turns.
  */
 function agree(a: Printed, b: Printed, safe: Safe): boolean {
   const apart = a.value.sub(b.value).abs();
-  if (apart.compare(a.digit.add(b.digit).div(2)) <= 0) return true;
+  const within = (first: Fraction, second: Fraction) => apart.compare(first.add(second).div(2)) <= 0;
+  if (within(a.coarse, b.fine) || within(a.fine, b.coarse)) return true;
   if (safe === null) return false;
-  const [safer, other] = a.value.compare(b.value) > 0 === (safe === 'higher') ? [a, b] : [b, a];
-  return apart.compare(safer.digit.add(other.digit.div(2))) <= 0;
+  const safer = a.value.compare(b.value) > 0 === (safe === 'higher') ? a : b;
+  return apart.compare(safer.coarse) <= 0;
+}
+
+/** A number as it is printed, where one of it is so much. */
+function printed(number: string, value: Fraction, one: Fraction): Printed {
+  return { value, fine: tenTo(-decimalsOf(number)).mul(one), coarse: digitOf(number).mul(one) };
 }
 
 /** Two quantities side by side. Null: they measure different kinds. */
@@ -33,25 +43,28 @@ function quantitiesAgree(a: Quantity, b: Quantity, safe: Safe): boolean | null {
   const value = convert(b, a.unit);
   const perUnit = convertDifference({ number: '1', unit: b.unit }, a.unit);
   if (value === null || perUnit === null) return null;
-  const first = { value: decimalValue(a.number), digit: digitOf(a.number) };
-  return agree(first, { value, digit: digitOf(b.number).mul(perUnit) }, safe);
+  return agree(printed(a.number, decimalValue(a.number), new Fraction(1)), printed(b.number, value, perUnit), safe);
 }
 
 /** Two tolerances of one side, each of its own nominal; the smaller is the safe one. */
-function tolerancesAgree(a: Quantity, aNominal: Quantity, b: Quantity, bNominal: Quantity): boolean {
-  // Per cent beside per cent are compared as they stand: the nominals are judged on their own.
-  if (a.unit === '%' && b.unit === '%') return quantitiesAgree(a, b, 'lower') ?? true;
+function tolerancesAgree(a: Difference, aNominal: Quantity, b: Difference, bNominal: Quantity): boolean {
   const perUnit = convertDifference({ number: '1', unit: bNominal.unit }, aNominal.unit)!;
-  const first = printedTolerance(a, aNominal);
-  const second = printedTolerance(b, bNominal);
-  if (first === null || second === null) return true;
-  return agree(first, { value: second.value.mul(perUnit), digit: second.digit.mul(perUnit) }, 'lower');
+  const first = printedTolerance(a, aNominal, new Fraction(1));
+  const second = printedTolerance(b, bNominal, perUnit);
+  // Per cent beside per cent are compared as they stand: the nominals are judged on their own.
+  if (a.unit === '%' && b.unit === '%')
+    return agree(
+      printed(a.number, decimalValue(a.number), new Fraction(1)),
+      printed(b.number, decimalValue(b.number), new Fraction(1)),
+      'lower',
+    );
+  return first === null || second === null || agree(first, second, 'lower');
 }
 
-function printedTolerance(tolerance: Quantity, nominal: Quantity): Printed | null {
+function printedTolerance(tolerance: Difference, nominal: Quantity, perUnit: Fraction): Printed | null {
   const value = toleranceOf(nominal, tolerance);
-  const digit = toleranceOf(nominal, { number: '1', unit: tolerance.unit });
-  return value === null || digit === null ? null : { value, digit: digit.mul(digitOf(tolerance.number)) };
+  const one = toleranceOf(nominal, { number: '1', unit: tolerance.unit });
+  return value === null || one === null ? null : printed(tolerance.number, value.mul(perUnit), one.mul(perUnit));
 }
 
 /**
@@ -59,7 +72,8 @@ function printedTolerance(tolerance: Quantity, nominal: Quantity): Printed | nul
  *
  * Numbers agree within half a digit of each as printed, or a whole digit in the safe direction: at the low end of a
  * limit higher is safe, at the high end lower, for a tolerance smaller. A nominal is compared by nominal, and by each
- * tolerance that both sides write; a range by both ends; a limit against one of another form by their windows.
+ * tolerance that both sides write; a range by both ends; a single figure beside a range by the range's middle; a limit
+ * against one of another form by their windows.
  */
 export function pairAgrees(limit: Limit): null | { message: string } {
   if (limit.form === 'then') return pairAgrees(limit.first) ?? pairAgrees(limit.angle);
@@ -72,7 +86,10 @@ export function pairAgrees(limit: Limit): null | { message: string } {
   const second = window(pair);
   const first = window(limit);
   // A lone number in brackets after "at least" or "at most" is the same end in the other unit.
-  const lone = pair.form === 'nominal' && pair.plus === null && pair.minus === null ? pair.nominal : null;
+  const lone = isLone(pair) ? pair.nominal : null;
+  const band = limit.form === 'range' ? limit : pair.form === 'range' ? pair : null;
+  const single = lone ?? (isLone(limit) ? limit.nominal : null);
+  if (band !== null && single !== null) return middleAgrees(band, single);
   const low = limit.form === 'at least' ? (lone ?? second.low) : second.low;
   const high = limit.form === 'at most' ? (lone ?? second.high) : second.high;
   if ((first.low === null) !== (low === null) || (first.high === null) !== (high === null)) {
@@ -81,6 +98,24 @@ export function pairAgrees(limit: Limit): null | { message: string } {
     };
   }
   return endsAgree(first.low, low, 'higher') ?? endsAgree(first.high, high, 'lower');
+}
+
+function isLone(limit: Limit): limit is NominalLimit {
+  return limit.form === 'nominal' && limit.plus === null && limit.minus === null;
+}
+
+/** One hand works to the band, the other to the figure: that is right where the figure is the middle of it. */
+function middleAgrees(band: RangeLimit, single: Quantity): null | { message: string } {
+  const { unit } = single;
+  const [low, high] = [convert(band.low, unit), convert(band.high, unit)];
+  const perUnit = convertDifference({ number: '1', unit: band.low.unit }, unit);
+  if (low === null || high === null || perUnit === null) return endsAgree(band.low, single, null);
+  const middle = low.add(high).div(2);
+  const own = printed(single.number, decimalValue(single.number), new Fraction(1));
+  if (agree(own, printed(band.low.number, middle, perUnit), null)) return null;
+  return {
+    message: `A single figure beside a band is the middle of it, and that of ${formatLimit(withoutPair(band))} is ${shown(middle, single)}, not ${formatQuantity(single)}.`,
+  };
 }
 
 function nominalsAgree(limit: NominalLimit, pair: NominalLimit): null | { message: string } {
@@ -114,13 +149,13 @@ function endsAgree(a: Quantity | null, b: Quantity | null, safe: Safe): null | {
   };
 }
 
-function comes(a: Quantity, b: Quantity): string {
+function comes(a: Difference, b: Difference): string {
   const value = convertDifference(a, b.unit);
   return value === null ? '' : `: ${formatQuantity(a)} is ${shown(value, b)}`;
 }
 
 /** One digit more than is printed beside it, and three figures at least, so that the difference can be seen. */
-function shown(value: Fraction, beside: Quantity): string {
+function shown(value: Fraction, beside: Quantity | Difference): string {
   const decimals = Math.max(decimalsOf(beside.number) + 1, -lastPlace(beside.number));
   return formatQuantity({ number: rounded(value, decimals, 'nearest'), unit: beside.unit });
 }

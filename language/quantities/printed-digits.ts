@@ -12,11 +12,12 @@ export function lastPlace(number: string): number {
 
 /**
  * The size of the last digit that a printed number means. Trailing zeros of an integer leave it open: 20 000 may be
- * rounded to thousands and 3750 to tens, but the first two figures always count, or 100 bar would pass for 1000 psi.
+ * rounded to thousands and 3750 to tens, but the first two figures always count, and a third after a 1: 100 to the
+ * nearest ten would be anything from 95 to 105.
  */
 export function digitOf(number: string): Fraction {
   const decimals = decimalsOf(number);
-  return tenTo(decimals > 0 ? -decimals : placeOfInteger(number, 2));
+  return tenTo(decimals > 0 ? -decimals : placeOfInteger(number, /^-?0*1/u.test(number) ? 3 : 2));
 }
 
 /** The place of the last figure that counts in an integer, of which the trailing zeros beyond so many figures do not. */

@@ -4,12 +4,12 @@ import { amount, compare } from './convert.ts';
 import { formatLimit } from './format.ts';
 import { pairAgrees } from './pairs.ts';
 import { inUnit, roundTo, windowInSteps } from './round.ts';
-import type { Limit, NominalLimit, Quantity, UnitName } from './types.ts';
+import type { Figure, Limit, NominalLimit, Quantity, UnitName } from './types.ts';
 import { units } from './unit-table.ts';
 import { window } from './window.ts';
 
-const q = (number: string, unit: UnitName): Quantity => ({ number, unit });
-const nominal = (value: Quantity, plus: Quantity | null, minus: Quantity | null): NominalLimit => ({
+const q = (number: string, unit: UnitName): Figure => ({ number, unit });
+const nominal = (value: Quantity, plus: Figure | null, minus: Figure | null): NominalLimit => ({
   form: 'nominal',
   nominal: value,
   plus,

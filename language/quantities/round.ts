@@ -4,8 +4,8 @@ import { decimalsOf, decimalValue, powerBelow, type Rounding, rounded, tenTo, to
 import { quantitiesOf } from './limit-kind.ts';
 import { pairAgrees } from './pairs.ts';
 import { lastPlace } from './printed-digits.ts';
-import type { Limit, Quantity, UnitName } from './types.ts';
-import { type Window, window } from './window.ts';
+import type { Difference, Limit, Quantity, UnitName } from './types.ts';
+import { type ExactWindow, exactWindow, type Window, window } from './window.ts';
 
 /**
  * A quantity in a unit with so many digits after the point (fewer than none: tens, hundreds). 'nearest' takes the even
@@ -22,7 +22,7 @@ export function roundTo(quantity: Quantity, unit: UnitName, decimals: number, ro
  * a half. The low end may come out over the high one: then no mark of the tool lies inside. Null: kinds differ, or
  * the step is not over nothing.
  */
-export function windowInSteps(limit: Limit, step: Quantity): Window | null {
+export function windowInSteps(limit: Limit, step: Difference): Window | null {
   const size = decimalValue(step.number);
   if (size.compare(0) <= 0) return null;
   const exact = window(limit);
@@ -67,8 +67,8 @@ export function inUnit(limit: Limit, unit: UnitName): Limit | null {
 /** The forms that hold a value of their own and convert as one. */
 type Convertible = Exclude<Limit, { form: 'tolerance' | 'then' }>;
 
-function toleranceIn(plus: Quantity, minus: Quantity, unit: UnitName): Limit | null {
-  const inward = (side: Quantity): Quantity | null => {
+function toleranceIn(plus: Difference, minus: Difference, unit: UnitName): Limit | null {
+  const inward = (side: Difference): Difference | null => {
     if (side.unit === '%') return side;
     const value = convertDifference(side, unit);
     if (value === null) return null;
@@ -80,24 +80,24 @@ function toleranceIn(plus: Quantity, minus: Quantity, unit: UnitName): Limit | n
 }
 
 /** Power of ten of the last digit to print in a unit, from the finest digit among the numbers written. */
-function placeFor(numbers: readonly Quantity[], unit: UnitName): number {
+function placeFor(numbers: readonly (Quantity | Difference)[], unit: UnitName): number {
   const sizes = numbers.map((quantity) => powerBelow(convertDifference(lastDigit(quantity), unit)!));
   return Math.min(...sizes);
 }
 
 /** One of the last digit that a number means: 0.01 mm for 0.20 mm. */
-function lastDigit({ number, unit }: Quantity): Quantity {
+function lastDigit({ number, unit }: Quantity | Difference): Difference {
   const place = lastPlace(number);
   return { number: written(tenTo(place), -place), unit };
 }
 
 /** The numbers of a limit that say how exactly it is meant; all measure its kind, with per cent in its unit. */
-function numbersOf(limit: Convertible): Quantity[] {
+function numbersOf(limit: Convertible): (Quantity | Difference)[] {
   switch (limit.form) {
     case 'nominal': {
       const sides = [limit.plus, limit.minus].filter(
         (side) => side !== null && !decimalValue(side.number).equals(0),
-      ) as Quantity[];
+      ) as Difference[];
       return [
         limit.nominal,
         ...sides.map((side) => (side.unit === '%' ? inPlaceOfPercent(side, limit.nominal) : side)),
@@ -113,7 +113,7 @@ function numbersOf(limit: Convertible): Quantity[] {
 }
 
 /** A number in the nominal's unit as fine as the last digit of the per cent. */
-function inPlaceOfPercent(percent: Quantity, nominal: Quantity): Quantity {
+function inPlaceOfPercent(percent: Difference, nominal: Quantity): Quantity | Difference {
   if (nominal.unit === '%' || decimalValue(nominal.number).equals(0))
     return percent.unit === nominal.unit ? percent : nominal;
   const place = powerBelow(toleranceOf(nominal, lastDigit(percent))!);
@@ -138,7 +138,7 @@ function atPlace(limit: Convertible, { low, high, nominal }: ExactWindow, place:
   const from = low === null ? null : toStep(low, step, 'up');
   const to = high === null ? null : toStep(high, step, 'down');
   if (from !== null && to !== null && !keepsMost(to.sub(from), high!.sub(low!))) return null;
-  const text = (value: Fraction): Quantity => ({ number: written(value, -place), unit });
+  const text = (value: Fraction) => ({ number: written(value, -place), unit });
   switch (limit.form) {
     case 'range':
       return { form: 'range', low: text(from!), high: text(to!) };
@@ -175,34 +175,4 @@ function inside(nominal: Fraction, from: Fraction | null, to: Fraction | null): 
   if (from !== null && nominal.compare(from) < 0) return from;
   if (to !== null && nominal.compare(to) > 0) return to;
   return nominal;
-}
-
-interface ExactWindow {
-  readonly low: Fraction | null;
-  readonly high: Fraction | null;
-  readonly nominal: Fraction | null;
-}
-
-/** The window as fractions in another unit, before any digit is cut. Null: a kind differs. */
-function exactWindow(limit: Convertible, unit: UnitName): ExactWindow | null {
-  if (limit.form === 'nominal') {
-    const nominal = convert(limit.nominal, unit);
-    const side = (tolerance: Quantity | null): Fraction | null | undefined => {
-      if (tolerance === null) return null;
-      const change = toleranceOf(limit.nominal, tolerance);
-      return change === null ? undefined : scaled(change, limit.nominal.unit, unit);
-    };
-    const [plus, minus] = [side(limit.plus), side(limit.minus)];
-    if (nominal === null || plus === undefined || minus === undefined) return null;
-    return { nominal, low: minus === null ? null : nominal.sub(minus), high: plus === null ? null : nominal.add(plus) };
-  }
-  const { low, high } = window(limit);
-  const [from, to] = [low === null ? null : convert(low, unit), high === null ? null : convert(high, unit)];
-  if ((low !== null && from === null) || (high !== null && to === null)) return null;
-  return { low: from, high: to, nominal: null };
-}
-
-/** A difference taken from one unit to another of the same kind (checked before). */
-function scaled(change: Fraction, from: UnitName, to: UnitName): Fraction {
-  return change.mul(convertDifference({ number: '1', unit: from }, to)!);
 }

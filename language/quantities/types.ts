@@ -30,12 +30,28 @@ export type Kind =
   | 'resistance'
   | 'ratio';
 
-/** A number with its unit. The digits stay as written, since they say how exactly the author meant it. */
-export interface Quantity {
+/**
+ * A number with its unit, as it is read: the place where it stands says whether a value or a difference is meant. The
+ * digits stay as written, since they say how exactly the author meant it.
+ */
+export interface Figure {
   /** Digits as the author wrote them: '.' as decimal mark, no blanks, '-' as sign, no exponent. */
   readonly number: string;
   /** Canonical spelling, such as 'N·m'. */
   readonly unit: UnitName;
+}
+
+/**
+ * A value on its scale: 20 °C is 68 °F. `relative` is never there; it only keeps the two kinds of figure apart for the
+ * compiler, so that none is converted as the other (`asDifference` is the one way across).
+ */
+export interface Quantity extends Figure {
+  readonly relative?: false;
+}
+
+/** What lies between two values: a tolerance, a spread, a tool's error, its marks, an uncertainty. 20 °C are 36 °F. */
+export interface Difference extends Figure {
+  readonly relative?: true;
 }
 
 /** A limit as the trade writes it. */
@@ -45,8 +61,8 @@ export type Limit = NominalLimit | RangeLimit | AtLeast | AtMost | ToleranceOnly
 export interface NominalLimit {
   readonly form: 'nominal';
   readonly nominal: Quantity;
-  readonly plus: Quantity | null;
-  readonly minus: Quantity | null;
+  readonly plus: Difference | null;
+  readonly minus: Difference | null;
   /** The second unit in brackets. */
   readonly pair?: Limit;
 }
@@ -76,8 +92,8 @@ export interface AtMost {
 /** `±4 %`: a tolerance on a value that stands elsewhere. Both are magnitudes. */
 export interface ToleranceOnly {
   readonly form: 'tolerance';
-  readonly plus: Quantity;
-  readonly minus: Quantity;
+  readonly plus: Difference;
+  readonly minus: Difference;
 }
 
 /** `40 N·m then 90° ±5` */

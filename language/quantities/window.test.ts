@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import type { Limit, NominalLimit, Quantity } from './types.ts';
+import type { Figure, Limit, NominalLimit, Quantity } from './types.ts';
 import { isEmpty, window } from './window.ts';
 
-const q = (number: string, unit: Quantity['unit']): Quantity => ({ number, unit });
-const nominal = (value: Quantity, plus: Quantity | null, minus: Quantity | null): NominalLimit => ({
+const q = (number: string, unit: Quantity['unit']): Figure => ({ number, unit });
+const nominal = (value: Quantity, plus: Figure | null, minus: Figure | null): NominalLimit => ({
   form: 'nominal',
   nominal: value,
   plus,

@@ -1,7 +1,7 @@
 import type { AstNode } from 'langium';
 import type * as ast from '../grammar/generated/ast.ts';
 import { readNumber, readQuantity } from '../quantities/index.ts';
-import type { Limit, NominalLimit, Quantity, RangeLimit, ToleranceOnly } from '../quantities/types.ts';
+import type { Figure, Limit, NominalLimit, RangeLimit, ToleranceOnly } from '../quantities/types.ts';
 import type { Context } from './context.ts';
 
 /** Reads a quantity as written (`250 bar`), reporting what is wrong with it. Null where it has no meaning. */
@@ -11,7 +11,7 @@ export function quantityOf(
   property: string,
   text: string,
   sign?: string,
-): Quantity | null {
+): Figure | null {
   const read = readQuantity(text);
   if ('problem' in read) {
     context.syntax(read.problem, context.source(node, property), read.fix);
@@ -30,7 +30,7 @@ export function numberOf(context: Context, node: AstNode, property: string, text
   return read.number;
 }
 
-function negated(quantity: Quantity): Quantity {
+function negated(quantity: Figure): Figure {
   return { ...quantity, number: quantity.number.startsWith('-') ? quantity.number.slice(1) : `-${quantity.number}` };
 }
 
@@ -99,7 +99,7 @@ function toleranceOnly(context: Context, node: ast.ToleranceLimit): ToleranceOnl
   return plus === null || minus === null ? null : { form: 'tolerance', plus, minus };
 }
 
-function tolerances(context: Context, node: ast.Tolerance | undefined, nominal: Quantity) {
+function tolerances(context: Context, node: ast.Tolerance | undefined, nominal: Figure) {
   if (node === undefined) return { plus: null, minus: null };
   if (node.both !== undefined) {
     const both = figureOf(context, node, 'both', node.both, nominal);
@@ -122,9 +122,9 @@ function figureOf(
   node: AstNode,
   property: string,
   text: string,
-  beside: Quantity,
+  beside: Figure,
   sign?: string,
-): Quantity | null {
+): Figure | null {
   if (/\p{L}|[%°µΩ]/u.test(text.replace(/^[\d.,]+(e[+-]?\d+)?/iu, '')))
     return quantityOf(context, node, property, text, sign);
   const number = numberOf(context, node, property, text);

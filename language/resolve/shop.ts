@@ -13,7 +13,7 @@ import type {
 } from '../model/shop.ts';
 import type { Source } from '../model/source.ts';
 import { amount, formatQuantity, kindOf, sizesOf } from '../quantities/index.ts';
-import type { Quantity } from '../quantities/types.ts';
+import type { Figure, Quantity } from '../quantities/types.ts';
 import { allowsWithin } from './allows.ts';
 import type { Context } from './context.ts';
 import { quantityOf, rangeOf, toleranceOnlyOf } from './limits.ts';
@@ -150,9 +150,9 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
     ...named(context, node),
     kind: node.kind,
     range: null as Asset['range'],
-    within: null as Quantity | null,
+    within: null as Figure | null,
     accuracyClass: null as string | null,
-    graduated: null as Quantity | null,
+    graduated: null as Figure | null,
     at: null as string | null,
     due: null as string | null,
     damped: false,

@@ -3,7 +3,7 @@ import type { Family } from '../model/family.ts';
 import type { PartNumber, Spec, SpecValue } from '../model/procedure.ts';
 import type { DecisionRule } from '../model/shop.ts';
 import { formatQuantity, kindAdmits, kindOf, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
-import type { Kind, Quantity } from '../quantities/types.ts';
+import type { Figure, Kind } from '../quantities/types.ts';
 import { allowOf } from './allows.ts';
 import type { Context } from './context.ts';
 import { limitOf, quantityOf } from './limits.ts';
@@ -33,7 +33,7 @@ function specValueOf(context: Context, node: ast.SpecValue | undefined, family: 
   let inService: SpecValue['inService'] = null;
   let whenNew: SpecValue['whenNew'] = null;
   let whenNewPart: string | null = null;
-  let settling: Quantity | null = null;
+  let settling: Figure | null = null;
   let sourceText: string | null = null;
   let acceptance: DecisionRule | null = null;
   for (const more of node?.more ?? []) {
@@ -60,7 +60,7 @@ function specValueOf(context: Context, node: ast.SpecValue | undefined, family: 
 }
 
 /** What a new spring will lose: of the kind of its spec, and no gain. Null where it has no meaning (reported). */
-function settlingOf(context: Context, node: ast.SpecSettling, name: string, kind: Kind | null): Quantity | null {
+function settlingOf(context: Context, node: ast.SpecSettling, name: string, kind: Kind | null): Figure | null {
   const amount = quantityOf(context, node, 'amount', node.amount);
   if (amount === null) return null;
   if (node.sign !== undefined && Number(amount.number) !== 0) {

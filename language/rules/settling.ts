@@ -1,7 +1,7 @@
 import type { Part } from '../model/family.ts';
 import type { Procedure, Step } from '../model/procedure.ts';
 import { specFor } from '../model/spec-for.ts';
-import type { Quantity } from '../quantities/types.ts';
+import type { Difference } from '../quantities/types.ts';
 import { restsOn } from '../replay/relations.ts';
 import { limitOfReading } from './shim-choices.ts';
 
@@ -13,7 +13,7 @@ export function settlingOf(
   procedure: Procedure,
   { test, targetSpec }: { readonly test: string; readonly targetSpec: string | null },
   number: string | null,
-): Quantity | null {
+): Difference | null {
   const use = limitOfReading(procedure, test);
   const specs = [targetSpec, use?.form === 'spec' ? use.spec : null];
   const [settling] = specs.flatMap((name) => (name === null ? [] : (specFor(procedure, name, number)?.settling ?? [])));

@@ -2,14 +2,14 @@ import type Fraction from 'fraction.js';
 import { permissibleError } from '../calculations/tool-error.ts';
 import type { Asset } from '../model/shop.ts';
 import { decimalValue } from '../quantities/decimal.ts';
-import { convertDifference, kindOfUnit, sub, window } from '../quantities/index.ts';
-import type { Kind, Limit, Quantity } from '../quantities/types.ts';
+import { asDifference, between, convertDifference, exactWindow, kindOfUnit, window } from '../quantities/index.ts';
+import type { Difference, Kind, Limit, UnitName } from '../quantities/types.ts';
 
 /** Play, run-out, drag: with an upper end only, what is let through begins at nothing. */
 const fromNothing: ReadonlySet<Kind> = new Set<Kind>(['length', 'force', 'torque', 'resistance']);
 
 export interface Width {
-  readonly width: Quantity;
+  readonly width: Difference;
   /** An end on either side; else from nothing up. */
   readonly twoEnds: boolean;
 }
@@ -18,14 +18,15 @@ export interface Width {
 export function widthOf(limit: Limit): Width | null {
   const { low, high } = window(limit);
   if (high === null) return null;
-  if (low === null) return fromNothing.has(kindOfUnit(high.unit)) ? { width: high, twoEnds: false } : null;
-  const width = sub(high, low);
+  if (low === null)
+    return fromNothing.has(kindOfUnit(high.unit)) ? { width: asDifference(high), twoEnds: false } : null;
+  const width = between(high, low);
   return width === null || width.number.startsWith('-') ? null : { width, twoEnds: true };
 }
 
 /** What a tool is good for at a limit that it reads, and how often that goes into half of its width. */
 export interface Fit extends Width {
-  readonly error: Quantity;
+  readonly error: Difference;
   /** Half the width over the error; null: the tool has none. */
   readonly ratio: Fraction | null;
 }
@@ -34,10 +35,18 @@ export interface Fit extends Width {
 export function fitOf(asset: Asset, limit: Limit): Fit | null {
   const room = widthOf(limit);
   const error = room === null ? null : permissibleError(asset, window(limit).high!);
-  const size = room === null || error === null ? null : convertDifference(error, room.width.unit);
-  if (room === null || error === null || size === null) return null;
-  const half = decimalValue(room.width.number).div(2);
-  return { ...room, error, ratio: size.equals(0) ? null : half.div(size) };
+  const width = room === null || error === null ? null : exactWidth(limit, error.unit);
+  if (room === null || error === null || width === null) return null;
+  const size = decimalValue(error.number);
+  return { ...room, error, ratio: size.equals(0) ? null : width.div(2).div(size) };
+}
+
+/** The width of a limit in a unit, with nothing cut: at an equal bound the last digit would decide. Null: it has none. */
+export function exactWidth(limit: Limit, unit: UnitName): Fraction | null {
+  const room = widthOf(limit);
+  const exact = room === null ? null : exactWindow(limit, unit);
+  if (room === null || exact === null) return null;
+  return exact.low === null ? convertDifference(room.width, unit) : exact.high!.sub(exact.low);
 }
 
 /**
@@ -45,15 +54,16 @@ export function fitOf(asset: Asset, limit: Limit): Fit | null {
  * is a setting s with low ≤ s·(1 − e) and s·(1 + e) ≤ high. A limit that is open on a side has one always.
  */
 export function settingFits(asset: Asset, limit: Limit): boolean {
-  const { low, high } = window(limit);
-  if (asset.within === null || low === null || high === null) return true;
-  const [from, to] = [convertDifference(low, high.unit), decimalValue(high.number)];
-  if (from === null) return true;
+  const unit = window(limit).high?.unit;
+  const exact = unit === undefined ? null : exactWindow(limit, unit);
+  if (asset.within === null || unit === undefined || exact === null) return true;
+  const { low: from, high: to } = exact;
+  if (from === null || to === null) return true;
   if (asset.within.unit === '%') {
     const error = decimalValue(asset.within.number).div(100);
     return from.mul(error.add(1)).compare(to.mul(error.neg().add(1))) <= 0;
   }
-  const error = convertDifference(asset.within, high.unit);
+  const error = convertDifference(asset.within, unit);
   return error === null || to.sub(from).compare(error.mul(2)) >= 0;
 }
 

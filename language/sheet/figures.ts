@@ -1,6 +1,7 @@
 import type { StandingTolerance } from '../model/shop.ts';
-import type { Kind, Limit, NominalLimit, Quantity, UnitName, Wording } from '../quantities/index.ts';
+import type { Difference, Kind, Limit, NominalLimit, Quantity, UnitName, Wording } from '../quantities/index.ts';
 import {
+  between,
   compare,
   convert,
   formatLimit,
@@ -9,7 +10,6 @@ import {
   kindOfUnit,
   lastPlace,
   roundTo,
-  sub,
   window,
   windowInSteps,
 } from '../quantities/index.ts';
@@ -29,7 +29,7 @@ export interface Showing {
   /** Unit of the tool; null: the author's. */
   readonly unit: UnitName | null;
   /** A mark of the tool in that unit, if it has any: what has no tolerance is rounded to it. */
-  readonly mark?: Quantity | null;
+  readonly mark?: Difference | null;
   /** The shop's tolerance for a kind where none is written. */
   readonly standing: (kind: Kind) => StandingTolerance | null;
   /** A nominal is what is set (a wrench), not only the middle of a window (a reading). */
@@ -109,7 +109,7 @@ function joined(...texts: readonly string[]): string {
 }
 
 /** A limit in the tool's unit: a window never loosens, a nominal that was worked from per cent is the nearest mark. */
-function inTool(limit: Limit, unit: UnitName, mark: Quantity | null): Limit | null {
+function inTool(limit: Limit, unit: UnitName, mark: Difference | null): Limit | null {
   if (limit.form !== 'nominal') return inUnit(limit, unit);
   const bareOne = limit.plus === null && limit.minus === null;
   if (!bareOne && !inPerCent(limit)) return inUnit(limit, unit);
@@ -119,7 +119,7 @@ function inTool(limit: Limit, unit: UnitName, mark: Quantity | null): Limit | nu
   const ends = readableEnds(limit, unit, mark);
   if (ends === null) return inUnit(limit, unit);
   const inside = compare(nominal, ends.low) === -1 ? ends.low : compare(nominal, ends.high) === 1 ? ends.high : nominal;
-  return { form: 'nominal', nominal: inside, plus: sub(ends.high, inside), minus: sub(inside, ends.low) };
+  return { form: 'nominal', nominal: inside, plus: between(ends.high, inside), minus: between(inside, ends.low) };
 }
 
 /** The tolerance is worked out, so that its digits are not the author's. */
@@ -136,7 +136,7 @@ interface Ends {
  * The ends of a window as a hand reads them, never loosened: whole marks of the tool; where it has none, as few
  * digits as keep three quarters of the window. Null: no two ends, or they are one.
  */
-function readableEnds(limit: NominalLimit, unit: UnitName, mark: Quantity | null | undefined): Ends | null {
+function readableEnds(limit: NominalLimit, unit: UnitName, mark: Difference | null | undefined): Ends | null {
   const { low, high } = window(limit);
   if (low === null || high === null || compare(low, high) !== -1) return null;
   const own = unit === limit.nominal.unit;
@@ -207,7 +207,7 @@ function windowText(
   wording: Wording,
   limit: NominalLimit,
   unit: UnitName = limit.nominal.unit,
-  mark: Quantity | null = null,
+  mark: Difference | null = null,
 ): string | null {
   const ends = readableEnds(limit, unit, mark);
   if (ends !== null) return formatLimit({ form: 'range', ...ends }, { wording });

@@ -1,7 +1,18 @@
 import type { Step } from '../model/procedure.ts';
 import { specFor } from '../model/spec-for.ts';
-import type { Limit, Quantity, UnitName } from '../quantities/index.ts';
-import { add, compare, convert, lastPlace, roundTo, sizesOf, sub, window, windowInSteps } from '../quantities/index.ts';
+import type { Difference, Limit, Quantity, UnitName } from '../quantities/index.ts';
+import {
+  add,
+  asDifference,
+  compare,
+  convert,
+  lastPlace,
+  roundTo,
+  sizesOf,
+  sub,
+  window,
+  windowInSteps,
+} from '../quantities/index.ts';
 import { unitOfLimit, withStanding } from './figures.ts';
 import { standingOf } from './limits.ts';
 import { lookupsOf } from './lookups.ts';
@@ -39,7 +50,10 @@ export function holdLookup(setting: Setting, step: Step, where: Where): Lookup[]
   const cases = limits.map(({ number, limit }) => {
     const judged = limit === null ? null : withStanding(limit, { standing: standingOf(setting) }).limit;
     const change = hold.relation === 'below' ? sub : add;
-    return { number, made: judged === null ? null : pairsOf(setting, step, where, judged, amount, change) };
+    return {
+      number,
+      made: judged === null ? null : pairsOf(setting, step, where, judged, asDifference(amount), change),
+    };
   });
   return lookupsOf(cases, ({ unit }) => ({
     title: words.lookup.title({ name: words.inSentence(specTitle(procedure, spec)) }),
@@ -67,7 +81,7 @@ function pairsOf(
   step: Step,
   where: Where,
   limit: Limit,
-  amount: Quantity,
+  amount: Difference,
   change: typeof sub,
 ): { pairs: Lookup['pairs']; unit: UnitName } | null {
   if (unitOfLimit(limit) === null) return null;
@@ -103,17 +117,17 @@ function pairsOf(
 }
 
 /** The gauge's marks, then coarser ones, until the table fits. */
-function gradesOf(marks: Quantity | null, limit: Limit, unit: UnitName): Quantity[] {
+function gradesOf(marks: Difference | null, limit: Limit, unit: UnitName): Difference[] {
   const { low } = window(limit);
   const digits = low === null ? 0 : lastPlace(convert(low, unit) === null || low.unit !== unit ? '1' : low.number);
-  const first =
+  const first: Difference =
     marks?.unit === unit
       ? marks
       : {
           number: digits >= 0 ? `1${'0'.repeat(digits)}` : `0.${'0'.repeat(-digits - 1)}1`,
           unit,
         };
-  const grades: Quantity[] = [];
+  const grades: Difference[] = [];
   for (let ten = first, times = 0; times < 4; times++) {
     const two = add(ten, ten) ?? ten;
     const five = add(add(two, two) ?? two, ten) ?? two;

@@ -12,7 +12,7 @@ import type {
   TestFigures,
   Verb,
 } from '../model/index.ts';
-import type { Limit, Quantity } from '../quantities/types.ts';
+import type { Figure, Limit, Quantity } from '../quantities/types.ts';
 
 /** A one-spring nozzle holder written by hand: what the language's example is after names are resolved. */
 
@@ -27,7 +27,7 @@ const next = (): Source => {
 };
 
 /** `q('250 bar')` */
-export function q(text: string): Quantity {
+export function q(text: string): Figure {
   const [number, ...unit] = text.split(' ');
   return { number: number!, unit: unit.join(' ') as Quantity['unit'] };
 }

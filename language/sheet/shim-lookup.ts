@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import type { Step } from '../model/procedure.ts';
 import { decimalsOf, toStep, written } from '../quantities/decimal.ts';
-import { amount, kindOfUnit, type Limit, type Quantity, unitOf, window } from '../quantities/index.ts';
+import { amount, kindOfUnit, type Limit, type Quantity, sizeOf, unitOf, window } from '../quantities/index.ts';
 import { type ChoiceCase, type ShimChoice, shimChoices } from '../rules/shim-choices.ts';
 import { unitOfLimit } from './figures.ts';
 import { lookupsOf } from './lookups.ts';
@@ -115,7 +115,7 @@ function columnsOf(
   const mark = markAt(setting, step, where, limit);
   const marks = mark?.unit === unit ? mark : { number: '1', unit };
   const aim = amount(target);
-  const one = amount(marks);
+  const one = sizeOf(marks);
   const half = drawer.width.div(2);
   const print = (value: Fraction) =>
     setting.words.number(written(value.div(unitOf(unit).factor), decimalsOf(marks.number)));

@@ -1,6 +1,6 @@
 import type { Stock } from '../model/shop.ts';
-import { compare, sub } from '../quantities/index.ts';
-import type { Quantity } from '../quantities/types.ts';
+import { between, compareDifferences } from '../quantities/index.ts';
+import type { Difference, Quantity } from '../quantities/types.ts';
 import type { Span, Words } from '../words/index.ts';
 
 /** `1.00 mm to 1.95 mm by 0.05 mm`, or `1.00 mm (3), 1.05 mm (none)`; and whether two may lie on each other. */
@@ -20,14 +20,14 @@ function sizeWords({ piece, quantity }: Words, size: Quantity, count: number | n
 }
 
 /** The step from each size to the next. Null: they are not even, or there are too few to speak of steps. */
-function evenStep(sizes: readonly Quantity[]): Quantity | null {
+function evenStep(sizes: readonly Quantity[]): Difference | null {
   const [first, second, third] = sizes;
-  const step = first === undefined || second === undefined || third === undefined ? null : sub(second, first);
+  const step = first === undefined || second === undefined || third === undefined ? null : between(second, first);
   if (step === null) return null;
   const even = sizes.every((size, index) => {
     const before = sizes[index - 1];
-    const own = before === undefined ? step : sub(size, before);
-    return own !== null && compare(own, step) === 0;
+    const own = before === undefined ? step : between(size, before);
+    return own !== null && compareDifferences(own, step) === 0;
   });
   return even ? step : null;
 }

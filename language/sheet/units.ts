@@ -1,7 +1,7 @@
 import type { Procedure, Step, ToolUse } from '../model/procedure.ts';
 import type { Asset } from '../model/shop.ts';
 import { specFor } from '../model/spec-for.ts';
-import type { Kind, Limit, Quantity, UnitName } from '../quantities/index.ts';
+import type { Difference, Kind, Limit, UnitName } from '../quantities/index.ts';
 import { compare, kindOfUnit, window } from '../quantities/index.ts';
 import { limitText, unitOfLimit } from './figures.ts';
 import type { Told } from './names.ts';
@@ -67,7 +67,7 @@ export function toolUnit(
 }
 
 /** The marks of the tool that a limit is read on. */
-export function markAt(setting: Setting, step: Step, where: Where, limit: Limit): Quantity | null {
+export function markAt(setting: Setting, step: Step, where: Where, limit: Limit): Difference | null {
   const unit = unitOfLimit(limit);
   return unit === null ? null : (scaleFor(setting, step, where, kindOfUnit(unit), limit)?.graduated ?? null);
 }

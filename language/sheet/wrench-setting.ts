@@ -3,8 +3,17 @@ import { changesSetting, settingThroughAdapter } from '../calculations/adapter.t
 import type { Step } from '../model/procedure.ts';
 import type { Asset } from '../model/shop.ts';
 import { specFor } from '../model/spec-for.ts';
-import { decimalsOf, exactText, powerBelow, type Rounding, rounded, tenTo, toStep } from '../quantities/decimal.ts';
-import { convert, type Limit, type Quantity, type UnitName, window } from '../quantities/index.ts';
+import {
+  decimalsOf,
+  decimalValue,
+  exactText,
+  powerBelow,
+  type Rounding,
+  rounded,
+  tenTo,
+  toStep,
+} from '../quantities/decimal.ts';
+import { convert, type Difference, type Limit, type Quantity, type UnitName, window } from '../quantities/index.ts';
 import type { Words } from '../words/index.ts';
 import { byNumber } from './by-number.ts';
 import { betweenWords, withStanding } from './figures.ts';
@@ -87,7 +96,7 @@ function limitOf(setting: Setting, { limit: use }: Step, number: string | null):
 function settingText(
   words: Words,
   limit: Limit,
-  mark: Quantity | null,
+  mark: Difference | null,
   wrenchUnit: UnitName | null,
   through: (torque: Quantity) => Quantity | null,
 ): string | null {
@@ -103,7 +112,7 @@ function settingText(
   const about = aim ?? from ?? to;
   if (about === null || about.compare(0) <= 0) return null;
   for (let finer = 0; finer <= finerPlaces; finer++) {
-    const step = (mark !== null && mark.unit === unit ? convert(mark, unit)! : tenTo(powerBelow(about) - 2)).div(
+    const step = (mark !== null && mark.unit === unit ? decimalValue(mark.number) : tenTo(powerBelow(about) - 2)).div(
       tenTo(finer),
     );
     const decimals = decimalsOf(exactText(step));

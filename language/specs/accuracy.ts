@@ -2,7 +2,15 @@ import type Fraction from 'fraction.js';
 import { permissibleError } from '../calculations/tool-error.ts';
 import type { Asset } from '../model/shop.ts';
 import { decimalValue, powerBelow, rounded } from '../quantities/decimal.ts';
-import { convert, convertDifference, formatQuantity, type Limit, type Quantity, window } from '../quantities/index.ts';
+import {
+  convert,
+  convertDifference,
+  type Difference,
+  formatQuantity,
+  type Limit,
+  type Quantity,
+  window,
+} from '../quantities/index.ts';
 import { unitOfLimit } from '../sheet/figures.ts';
 
 /** How well a tool tells what passes a limit. */
@@ -36,7 +44,7 @@ function judgedAt(limit: Limit, setToNominal: boolean): Quantity | null {
 }
 
 /** Rounded down, so that it never looks better than it is. */
-function ratioText(limit: Limit, error: Quantity): string | null {
+function ratioText(limit: Limit, error: Difference): string | null {
   const unit = unitOfLimit(limit);
   const { low, high } = window(limit);
   if (unit === null || low === null || high === null) return null;
@@ -45,7 +53,7 @@ function ratioText(limit: Limit, error: Quantity): string | null {
   return `${rounded(to.sub(from).div(2).div(by), 1, 'down')}:1`;
 }
 
-function errorText(error: Quantity, { range, graduated }: Asset): string {
+function errorText(error: Difference, { range, graduated }: Asset): string {
   const own = range?.high.unit ?? graduated?.unit ?? error.unit;
   const inOwn = convertDifference(error, own);
   const [value, unit] = inOwn === null ? [decimalValue(error.number), error.unit] : [inOwn, own];

@@ -1,4 +1,5 @@
 import {
+  type Difference,
   formatLimit,
   formatNumber,
   formatQuantity,
@@ -28,7 +29,7 @@ export interface Words extends Said<Omit<typeof en, 'steps' | 'pieces'>> {
   readonly step: (key: keyof Steps, fillings: Readonly<Record<string, Filling>>) => Span[];
   readonly piece: (key: keyof Pieces, fillings?: Readonly<Record<string, Filling>>) => Span[];
   readonly number: (number: string) => string;
-  readonly quantity: (quantity: Quantity) => string;
+  readonly quantity: (quantity: Quantity | Difference) => string;
   readonly limit: (limit: Limit) => string;
   /** `a, b and c`; with semicolons where one of them has a comma of its own. */
   readonly list: (words: readonly string[]) => string;

@@ -1,14 +1,13 @@
 import { base, quantityOf } from '../calculations/measured.ts';
 import { formatQuantity } from '../quantities/index.ts';
-import type { Quantity } from '../quantities/types.ts';
+import type { Difference, Quantity } from '../quantities/types.ts';
 
 /** Significant digits that are shown of what comes out: enough to check by hand, none that look like knowledge. */
 const shown = 5;
 
 /** A result, to five digits. */
-export function figure(quantity: Quantity): string {
-  const rounded = quantityOf(base(quantity), quantity.unit, shown);
-  return formatQuantity(rounded ?? quantity);
+export function figure({ number, unit }: Quantity | Difference): string {
+  return formatQuantity(quantityOf(base({ number, unit }), unit, shown) ?? { number, unit });
 }
 
 /** A plain number, to five digits. */

@@ -1,7 +1,7 @@
 import { acceptance, conformance, falseAccept } from '../calculations/decision.ts';
 import { errorOfClass } from '../calculations/tool-error.ts';
 import type { DecisionRule } from '../model/shop.ts';
-import { compare } from '../quantities/index.ts';
+import { asDifference, compare } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
 import type { Calculation, Given, Input } from './calculation.ts';
 import { figure, plain } from './figures.ts';
@@ -67,8 +67,8 @@ export const gaugeCalculations: readonly Calculation[] = [
       const rule = ruleOf[String(share)];
       if (rule === undefined)
         return { problem: `r is 0, 0.83 or 1, not ${plain(share)}: these are the rules that a sheet may name.` };
-      const error = given.quantity('error');
-      const made = acceptance({ ...window, nominal: null }, error, rule, given.quantity('mark'));
+      const error = asDifference(given.quantity('error'));
+      const made = acceptance({ ...window, nominal: null }, error, rule, asDifference(given.quantity('mark')));
       if (made === null) return { problem: 'A mark must be wider than nothing.' };
       const steps = [`kept away from each end: ${plain(share)} · ${figure(error)}`];
       if (made.shut)
@@ -112,7 +112,8 @@ export const gaugeCalculations: readonly Calculation[] = [
     work(given) {
       const window = ends(given);
       if ('problem' in window) return window;
-      const probability = conformance(window, given.quantity('reading'), given.quantity('uncertainty'));
+      const uncertainty = asDifference(given.quantity('uncertainty'));
+      const probability = conformance(window, given.quantity('reading'), uncertainty);
       if (probability === null) return { problem: 'The uncertainty must be over nothing.' };
       const term = (end: Quantity) =>
         `Φ((${figure(end)} − ${figure(given.quantity('reading'))}) / ${figure(given.quantity('uncertainty'))})`;

@@ -3,7 +3,7 @@ import { leastSpread } from '../calculations/matching.ts';
 import { base, quantityOf } from '../calculations/measured.ts';
 import { exactTurns } from '../calculations/screw-turns.ts';
 import { type ShimChoice, shimAdvice } from '../calculations/shim-advice.ts';
-import { amount, compare, formatQuantity, kindOfUnit, sizesOf } from '../quantities/index.ts';
+import { amount, asDifference, compare, formatQuantity, kindOfUnit, sizesOf } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
 import type { Calculation, Given } from './calculation.ts';
 import { figure, plain } from './figures.ts';
@@ -21,7 +21,7 @@ function drawer(given: Given): readonly Quantity[] | { problem: string } {
     return { problem: 'Say what is in the drawer, in one way: shims="1.00 mm, 1.05 mm", or from=, to= and by=.' };
   const sizes = given.has('shims')
     ? given.quantities('shims')
-    : sizesOf(given.quantity('from'), given.quantity('to'), given.quantity('by'));
+    : sizesOf(given.quantity('from'), given.quantity('to'), asDifference(given.quantity('by')));
   if (sizes === null || sizes.length > mostSizes)
     return {
       problem: `The drawer goes from a thickness up to a thicker one by a step over nothing, and has at most ${mostSizes} sizes.`,
@@ -115,7 +115,7 @@ export const shimCalculations: readonly Calculation[] = [
         rate,
         rateError: optional('rate-error'),
         scatter: optional('scatter'),
-        settling: optional('settling'),
+        settling: given.has('settling') ? asDifference(given.quantity('settling')) : null,
         drawer: sizes.map((thickness) => ({ thickness, count: null })),
         stacks: together === 2,
       });

@@ -96,6 +96,17 @@ describe('answers', () => {
     expect(answer('gauge-window', ...limit.slice(0, 3), 'r=0.5', 'error=1 bar')).toMatch(/r is 0, 0.83 or 1, not 0.5/u);
   });
 
+  it('of a thermometer: its limit is converted as a value, its error as a difference', () => {
+    const typed = ['low=68 °F', 'high=86 °F', 'error=1.8 °F', 'mark=0.5 °C', 'r=1'];
+    expect(answer('gauge-window', ...typed)).toBe(
+      'lowest reading that passes 21 °C\nhighest reading that passes 29 °C',
+    );
+    expect(answer('gauge-error', 'class=1', 'low=0 °C', 'high=212 °F')).toBe('error ±1.8 °F');
+    expect(answer('conformance', 'low=20 °C', 'high=30 °C', 'reading=29 °C', 'uncertainty=1.8 °F')).toBe(
+      'probability 84.134 %',
+    );
+  });
+
   it('of a micrometer too: limit ±0.003 mm, uncertainty 0.001, fully guarded: ±0.002', () => {
     expect(answer('gauge-window', 'low=9.997 mm', 'high=10.003 mm', 'error=0.001 mm', 'mark=0.001 mm', 'r=1')).toBe(
       'lowest reading that passes 9.998 mm\nhighest reading that passes 10.002 mm',

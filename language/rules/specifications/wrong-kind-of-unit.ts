@@ -1,6 +1,6 @@
 import type { Verb } from '../../model/verbs.ts';
 import { formatQuantity, kindAdmits, kindOfUnit, quantitiesOf } from '../../quantities/index.ts';
-import type { Kind, Quantity } from '../../quantities/types.ts';
+import type { Figure, Kind } from '../../quantities/types.ts';
 import { allSteps } from '../../replay/cells.ts';
 import { limitsOfUse, specLimits, stepLimits } from '../limits.ts';
 import type { Rule } from '../rule.ts';
@@ -116,6 +116,6 @@ export const wrongKindOfUnit: Rule = {
   },
 };
 
-function sameKind(a: Quantity, b: Quantity): boolean {
+function sameKind(a: Figure, b: Figure): boolean {
   return kindOfUnit(a.unit) === kindOfUnit(b.unit);
 }

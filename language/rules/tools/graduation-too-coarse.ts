@@ -1,7 +1,7 @@
-import { convertDifference, formatQuantity } from '../../quantities/index.ts';
+import { formatQuantity } from '../../quantities/index.ts';
 import type { Rule } from '../rule.ts';
 import { exchange, exchanged, type Passes, toolCause, unfitTools } from '../tool-choice.ts';
-import { readable, widthOf } from '../tool-fit.ts';
+import { exactWidth, readable, widthOf } from '../tool-fit.ts';
 import { limitWords, takeOr, toolCalled } from '../tool-words.ts';
 import { toolWork } from '../tool-work.ts';
 
@@ -28,8 +28,7 @@ export const graduationTooCoarse: Rule = {
 
 const isReadable: Passes = (asset, work, { limit }) => {
   const least = readable(asset);
-  const room = widthOf(limit);
-  if (work.does === 'set' || asset.graduated === null || least === null || room === null) return true;
-  const width = convertDifference(room.width, asset.graduated.unit);
+  if (work.does === 'set' || asset.graduated === null || least === null) return true;
+  const width = exactWidth(limit, asset.graduated.unit);
   return width === null || width.compare(least) >= 0;
 };

@@ -2,7 +2,16 @@ import Fraction from 'fraction.js';
 import { thickest, widestStep } from '../../calculations/shim-stock.ts';
 import type { Procedure } from '../../model/procedure.ts';
 import { decimalsOf } from '../../quantities/decimal.ts';
-import { amount, formatQuantity, kindOfLimit, kindOfUnit, roundTo, window } from '../../quantities/index.ts';
+import {
+  amount,
+  asDifference,
+  formatQuantity,
+  kindOfLimit,
+  kindOfUnit,
+  roundTo,
+  sizeOf,
+  window,
+} from '../../quantities/index.ts';
 import type { Kind, Quantity } from '../../quantities/types.ts';
 import type { Rule } from '../rule.ts';
 import {
@@ -41,14 +50,14 @@ function jumpWords(procedure: Procedure, choice: ShimChoice, one: ChoiceCase): s
     own?.twoEnds ? { width: own.width, words: 'the limit leaves only' } : null,
     spreadOf(procedure, choice, kindOfLimit(limit)),
   ];
-  const room = rooms.find((one) => one !== null && jump.compare(amount(one.width)) > 0) ?? null;
+  const room = rooms.find((one) => one !== null && jump.compare(sizeOf(one.width)) > 0) ?? null;
   if (room === null) return null;
   const { width, words } = room;
   const size = choice.stocks[0]!.sizes[0]!;
   const asWritten = (quantity: Quantity, rounding: 'nearest' | 'down') =>
     roundTo(quantity, size.unit, decimalsOf(size.number), rounding)!;
   const [from, to] = [step.from, step.to].map((one) => formatQuantity(asWritten(inUnits(one, size.unit), 'nearest')));
-  const finest = asWritten(inUnits(amount(width).div(rate), size.unit), 'down');
+  const finest = asWritten(inUnits(sizeOf(width).div(rate), size.unit), 'down');
   const parts = partsWords(
     procedure,
     choice.parts.map(({ name }) => name),
@@ -83,7 +92,8 @@ function spreadOf(procedure: Procedure, { test }: ShimChoice, kind: Kind) {
     if (step.verb !== 'across' || step.test?.spread == null) continue;
     const width = window(step.test.spread).high;
     if (width === null || kindOfUnit(width.unit) !== kind) continue;
-    if (isSame(step.gate!.name.replace(/^across /u, ''))) return { width, words: 'the set may spread by only' };
+    if (isSame(step.gate!.name.replace(/^across /u, '')))
+      return { width: asDifference(width), words: 'the set may spread by only' };
   }
   return null;
 }
