@@ -43,7 +43,7 @@ describe('sentences', () => {
   });
   test('every verb makes a sentence that begins large', () => {
     for (const verb of verbs) {
-      const text = say(step(verb, 'body', { text: 'Author’s words' }));
+      const text = say(step(verb, 'body', { text: 'Author’s words', reading: 'opening' }));
       expect(text, verb).toMatch(/^\p{Lu}/u);
       expect(text, verb).not.toMatch(/undefined|null|\s{2}/u);
     }
