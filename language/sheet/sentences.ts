@@ -1,6 +1,7 @@
-import type { Step } from '../model/procedure.ts';
+import type { Step, StepObject } from '../model/procedure.ts';
 import type { Span } from '../words/index.ts';
 import { baseTitle, capital, fluidTitle, objectWords, specTitle, stationTitle, type Told } from './names.ts';
+import { pathsOf } from './paths.ts';
 import { stockWords } from './stock.ts';
 
 /**
@@ -25,7 +26,7 @@ function spansOf(told: Told, step: Step): Span[] {
   const count = step.count === null ? null : limit(step.count);
   const holder = heldIn(told, step);
   const fitting = step.verb === 'fit';
-  const parts = list(objectWords(told, step.objects, { fitting }));
+  const parts = list(objectWords(told, objectsLeft(told, step), { fitting }));
   const others = list(objectWords(told, step.withObjects, { fitting }));
   const none: Span[] = [];
   return words.step(keyOf(step, parts), {
@@ -78,11 +79,18 @@ function readingOf({ procedure, words }: Told, { reading, gate }: Step): string 
   return name === null ? '' : words.inSentence(specTitle(procedure, name));
 }
 
+/** What a step acts on; `all` is every part that was not thrown away before. */
+function objectsLeft({ procedure }: Told, step: Step): readonly StepObject[] {
+  const gone = step.all ? pathsOf(procedure).gone.get(step) : undefined;
+  return gone === undefined ? step.objects : step.objects.filter(({ name }) => !gone.has(name));
+}
+
 /** `all parts`, or `all parts except …`. Parts thrown away are not there any more. */
 function allWords({ procedure, words }: Told, step: Step): string {
   const named = new Set(step.objects.map(({ name }) => name));
+  const gone = pathsOf(procedure).gone.get(step);
   const left = procedure.family.parts
-    .filter(({ name }) => !named.has(name))
+    .filter(({ name }) => !named.has(name) && gone?.has(name) !== true)
     .map((part) => words.inSentence(baseTitle(part)));
   const spans =
     left.length === 0 || named.size === 0

@@ -6,7 +6,7 @@ import type { Repair, Stage, Step } from '../model/procedure.ts';
 import { specFor } from '../model/spec-for.ts';
 import type { Limit } from '../quantities/index.ts';
 import { kindOfLimit, kindOfUnit } from '../quantities/index.ts';
-import { stepGrids } from './boxes.ts';
+import { isEach, stepGrids } from './boxes.ts';
 import { byNumber, withNumbers } from './by-number.ts';
 import { fullCaution, ownCaution, shortCaution } from './cautions.ts';
 import { failPath } from './fail-path.ts';
@@ -52,7 +52,7 @@ export function stepBlock(
     limits: [...stepLimits(setting, step, place), ...unitLines(setting, step)],
     lookups: [...holdLookup(setting, step, place), ...shimLookup(setting, step, place)],
     drawings: shimCharts(setting, step, place),
-    facts: facts(setting, step, place),
+    facts: facts(setting, step, place, inRepair),
     // A repair is done up to so many times: its boxes stand in the rows for the tries.
     grids: inRepair ? [] : stepGrids(setting, step, place),
     lines: linesOf(setting, step),
@@ -82,7 +82,7 @@ function cautionBlocks({ words }: Setting, step: Step, cautions: StepCautions | 
 }
 
 /** What the hand needs to know besides the limit: tool, thread, hold, speed, gauge, what to accept. */
-function facts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
+function facts(setting: Setting, step: Step, place: Stage | Repair, inRepair: boolean): Fact[] {
   const { words } = setting;
   const label = words.facts;
   return [
@@ -110,6 +110,9 @@ function facts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
             text: fluidTitle(setting.procedure, step.fluid),
           },
         ]
+      : []),
+    ...(isEach(step) || inRepair
+      ? step.verdicts.map(({ verdict, text }) => ({ label: words.boxes.verdicts[verdict], text }))
       : []),
     ...(step.accept === null ? [] : [{ label: label.accept, text: step.accept }]),
     ...(step.reject === null ? [] : [{ label: label.reject, text: step.reject }]),

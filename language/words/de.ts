@@ -143,6 +143,9 @@ export const de: Catalogue = {
     back: 'Danach',
     backText:
       'zurück zu dem Schritt, der das Aggregat hierher geschickt hat, und jede Prüfung davor noch einmal bestehen',
+    retest: 'neu prüfen ab Schritt {step}',
+    retestFirst:
+      'weiter beim ersten dieser Schritte, den das Aggregat im jetzigen Zustand nicht bestanden hat: {steps}',
   },
   route: 'Weg des Aggregats',
   only: 'Nur {numbers}',
@@ -223,7 +226,7 @@ export const de: Catalogue = {
     noLimit: 'so oft wie nötig',
     furthest: 'an dem Aggregat, das am weitesten abweicht',
     hold: 'Für die Werkstattleitung sperren',
-    stop: 'Die Prüfungen dieses Abschnitts sofort abbrechen.',
+    stop: 'Nicht bestanden: dieses Aggregat nicht weiter prüfen.',
   },
   boxes: {
     reading: 'Messwert',
@@ -241,7 +244,7 @@ export const de: Catalogue = {
     unit: 'Aggregat',
     onHoldColumn: 'gesperrt',
     try: 'Versuch {count}',
-    others: 'Übrige Prüfungen bestanden',
+    verdict: 'bestanden oder nicht',
     verdicts: { reuse: 'Wiederverwenden', lap: 'Läppen', reject: 'Aussondern' },
     stageDone: 'Abschnitt fertig: {stage}',
     attempts: 'Versuche, {repair}',
@@ -296,8 +299,13 @@ export const de: Catalogue = {
   },
   lines: { found: 'Befund', name: 'Name', date: 'Datum' },
   sections: {
-    severalFail:
-      'Zuerst alle Prüfungen dieses Abschnitts durchführen. Werden mehrere nicht bestanden, nur eine Nacharbeit ausführen: von den verlangten die mit der höchsten R-Nummer. Die neuen Messwerte bei ihren Versuchen eintragen. Gesperrtes Aggregat: Schritt und Datum auf Seite 1 eintragen, seine weiteren Felder streichen.',
+    finishFirst: 'Zuerst alle Prüfungen dieses Abschnitts durchführen.',
+    finishOthers:
+      'Wo eine Prüfung das Aggregat anhält, steht es dabei; alle übrigen dieses Abschnitts werden zuerst durchgeführt.',
+    oneRepair:
+      'Besteht ein Aggregat mehrere nicht, nur eine Nacharbeit ausführen: von den verlangten die mit der höchsten R-Nummer.',
+    whereToWrite:
+      'Die neuen Ergebnisse bei den Versuchen dieser Nacharbeit eintragen. Wird ein Aggregat gesperrt, Schritt und Datum auf Seite 1 eintragen und seine weiteren Felder streichen.',
     repairs: 'Nacharbeiten',
     concessions: 'Sonderfreigaben',
     where: 'Wo',

@@ -145,6 +145,8 @@ export const en = {
     unlimited: 'no limit',
     back: 'Then',
     backText: 'go back to the step that sent the unit here, and pass every test before it again',
+    retest: 'retest from {step}',
+    retestFirst: 'go on at the first of these that the unit has not passed as it is built now: {steps}',
   },
   route: 'Where the unit goes',
   only: 'Only {numbers}',
@@ -225,7 +227,7 @@ export const en = {
     noLimit: 'as often as it takes',
     furthest: 'of the unit furthest out',
     hold: 'Hold for the lead',
-    stop: 'Stop the tests of this stage at once.',
+    stop: 'If it fails, stop testing this unit.',
   },
   boxes: {
     reading: 'Reading',
@@ -243,7 +245,7 @@ export const en = {
     unit: 'Unit',
     onHoldColumn: 'on hold',
     try: 'Try {count}',
-    others: 'Other tests passed',
+    verdict: 'pass or fail',
     verdicts: { reuse: 'Reuse', lap: 'Lap', reject: 'Reject' },
     stageDone: 'Stage done: {stage}',
     attempts: 'Attempts, {repair}',
@@ -298,8 +300,12 @@ export const en = {
   },
   lines: { found: 'Found', name: 'Name', date: 'Date' },
   sections: {
-    severalFail:
-      'Finish all tests of this stage first. Where several fail, do one repair only: of those asked for, the one with the highest R number. Write the new readings at its tries. A unit on hold: write step and date on page 1, and strike out its later boxes.',
+    finishFirst: 'Run every test of this stage first.',
+    finishOthers: 'A test that stops a unit says so; run all others of this stage first.',
+    oneRepair:
+      'If a unit fails more than one of them, do one repair only: of those asked for, the one with the highest R number.',
+    whereToWrite:
+      'Write the new results at the attempts of that repair. If a unit goes on hold, write step and date on page 1 and strike out its later boxes.',
     repairs: 'Repairs',
     concessions: 'Concessions',
     where: 'At',

@@ -142,6 +142,9 @@ export const es: Catalogue = {
     unlimited: 'sin límite',
     back: 'Después',
     backText: 'volver al paso que envió la unidad aquí y pasar otra vez todas las pruebas anteriores a él',
+    retest: 'repetir desde el paso {step}',
+    retestFirst:
+      'seguir en el primero de estos pasos que la unidad no haya superado tal como está montada ahora: {steps}',
   },
   route: 'Recorrido de la unidad',
   only: 'Solo {numbers}',
@@ -222,7 +225,7 @@ export const es: Catalogue = {
     noLimit: 'las veces necesarias',
     furthest: 'de la unidad más desviada',
     hold: 'Retener para el jefe de taller',
-    stop: 'Detener de inmediato las pruebas de esta etapa.',
+    stop: 'Si no pasa, no seguir probando esta unidad.',
   },
   boxes: {
     reading: 'Lectura',
@@ -240,7 +243,7 @@ export const es: Catalogue = {
     unit: 'Unidad',
     onHoldColumn: 'retenida',
     try: 'Intento {count}',
-    others: 'Otras pruebas pasadas',
+    verdict: 'pasa o no pasa',
     verdicts: { reuse: 'Reutilizar', lap: 'Lapear', reject: 'Rechazar' },
     stageDone: 'Etapa terminada: {stage}',
     attempts: 'Intentos, {repair}',
@@ -295,8 +298,11 @@ export const es: Catalogue = {
   },
   lines: { found: 'Encontrado', name: 'Nombre', date: 'Fecha' },
   sections: {
-    severalFail:
-      'Terminar primero todas las pruebas de esta etapa. Si varias no pasan, hacer una sola reparación: de las que se piden, la de mayor número R. Escribir las nuevas lecturas en sus intentos. Unidad retenida: escribir paso y fecha en la página 1 y tachar sus casillas siguientes.',
+    finishFirst: 'Hacer primero todas las pruebas de esta etapa.',
+    finishOthers: 'La prueba que detiene la unidad lo indica; todas las demás de esta etapa se hacen primero.',
+    oneRepair: 'Si una unidad no pasa varias, hacer una sola reparación: de las que se piden, la de mayor número R.',
+    whereToWrite:
+      'Anotar los nuevos resultados en los intentos de esa reparación. Si una unidad queda retenida, anotar paso y fecha en la página 1 y tachar sus casillas siguientes.',
     repairs: 'Reparaciones',
     concessions: 'Concesiones',
     where: 'Dónde',

@@ -273,7 +273,7 @@ function stepClaims(
         ...claim('fail path', `R${procedure.repairs.findIndex(({ name }) => name === repair) + 1}`),
         ...claim('tries', tries === null || !Number.isFinite(tries) ? null : String(tries)),
       ]),
-      ...(step.gate === null ? [] : claim('hold', words.fail.hold)),
+      ...(step.gate === null || isEndless(procedure, step) ? [] : claim('hold', words.fail.hold)),
       ...(step.gate?.stopIfFails === true ? claim('stop', words.fail.stop) : []),
       ...(readsShutGauge(procedure, step) ? claim('gauge', `${words.facts.gauge} ${words.facts.open}`) : []),
       ...(step.verb === 'receive' ? claim('line to write on', words.lines.found) : []),
@@ -284,6 +284,15 @@ function stepClaims(
       ...step.allow.flatMap(({ rule, because }) => [...claim('concession', rule), ...claim('concession', because)]),
     ],
   };
+}
+
+/** Something may be tried as often as it takes: then nothing is left over for the lead. */
+function isEndless({ repairs }: Procedure, { gate, verdicts }: Step): boolean {
+  // A verdict of lap has a way of its own.
+  if (verdicts.some(({ verdict }) => verdict === 'lap')) return false;
+  return (gate?.onFail ?? []).some(
+    ({ repair, tries }) => (tries ?? repairs.find(({ name }) => name === repair)?.tries) === Number.POSITIVE_INFINITY,
+  );
 }
 
 /** A gauge that another step of the procedure shuts must be open where it is looked at. */
