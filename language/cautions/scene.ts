@@ -19,6 +19,7 @@ export function wordsAt({ procedure, step, station }: Scene): string {
   const parts = [...step.objects, ...step.withObjects].flatMap((object) => partsOfObject(procedure.family, object));
   return [
     step.text,
+    step.reading,
     step.note,
     step.holder,
     step.accept,

@@ -44,7 +44,12 @@ describe('the texts', () => {
 describe('what calls for which', () => {
   const cases: [string, Step, string, string[]][] = [
     ['connecting', step('connect', 'port:inlet'), 'tester', ['injection', 'alone']],
-    ['priming', step('prime', '', { count: q('6 strokes') }), 'tester', ['injection', 'mist']],
+    [
+      'priming',
+      step('prime', '', { count: { form: 'nominal', nominal: q('6 strokes'), plus: null, minus: null } }),
+      'tester',
+      ['injection', 'mist'],
+    ],
     ['disconnecting', step('disconnect', 'port:inlet'), 'strip', ['let-down']],
     [
       'washing in flammable solvent',

@@ -342,7 +342,7 @@ class UnitJudge {
       (one): one is ReadingResult => one.form === 'reading' && one.asFound && one.name === name,
     );
     const verdict = results.findLast((one) => one.form === 'verdict' && one.asFound === true && one.name === name);
-    const steps = this.allSteps().filter((step) => step.verb === 'read' && step.asFound && step.text === name);
+    const steps = this.allSteps().filter((step) => step.verb === 'read' && step.asFound && step.reading === name);
     return {
       name,
       reading: reading ?? null,

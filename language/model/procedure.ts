@@ -209,8 +209,10 @@ export interface Step {
   readonly airNamed: boolean;
   /** `prime … with gauge shut`. */
   readonly gauge: 'shut' | 'open' | null;
-  /** The author's own words: place, look, free text, signer; for read and set the name of the reading. */
+  /** The author's own words: place, look, free text, signer. */
   readonly text: string | null;
+  /** Of `read` and `set`: the name of the test, spec or master that is read. */
+  readonly reading: string | null;
   /** `source "…"` of a limit written in the step. */
   readonly sourceText: string | null;
   /** `mark body with number, serial`. */
@@ -224,8 +226,10 @@ export interface Step {
     /** `never above 1.90 mm`: no shim over it. */
     readonly neverAbove: Quantity | null;
   } | null;
-  /** `prime 6 strokes`. */
-  readonly count: Quantity | null;
+  /** `prime 6 strokes`, `wait at least 10 min`, `soak … for 20 min`. */
+  readonly count: Limit | null;
+  /** `wash … at 50..60 °C`. */
+  readonly bath: Limit | null;
   readonly passes: readonly Quantity[];
   readonly pattern: boolean;
   readonly oiled: boolean;
@@ -234,6 +238,7 @@ export interface Step {
   /** `check needle slides "…"`: it is felt to move. */
   readonly moves: 'slides' | 'turns-free' | null;
   readonly asFound: boolean;
+  readonly asLeft: boolean;
   readonly accept: string | null;
   readonly reject: string | null;
   /** `reuse if "…"  lap if "…"  reject if "…"`. */
@@ -246,6 +251,8 @@ export interface Step {
   readonly allow: readonly Allow[];
   /** Part numbers that it is for; null: all. */
   readonly only: readonly string[] | null;
+  /** Title of the sequence of which it is the first step. */
+  readonly lead: string | null;
   /** The call that wrote this step out of a sequence; null: written in place. */
   readonly call: NameUse | null;
 }

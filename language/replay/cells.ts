@@ -144,7 +144,7 @@ function readingsOf(procedure: Procedure): Set<string> {
 /** The reading that a step takes: of a test by its name, of `read` and `set` what they name. */
 export function readingOf(step: Step): string | null {
   if (step.verb === 'test') return step.gate!.name;
-  return step.verb === 'read' || step.verb === 'set' ? step.text : null;
+  return step.reading;
 }
 
 /** Steps of stages, then of repairs. */

@@ -26,7 +26,7 @@ export function isPneumatic(step: Step): boolean {
 function limitOf(step: Step, procedure: Procedure): Limit | null {
   const within = step.test?.within;
   if (within?.form === 'limit') return within.limit;
-  const name = within?.form === 'spec' ? within.spec : step.text;
+  const name = within?.form === 'spec' ? within.spec : step.reading;
   const spec = procedure.specs.find((other) => other.name === name);
   return (
     spec?.rebuilt ??

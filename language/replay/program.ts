@@ -116,7 +116,7 @@ function absentParts(procedure: Procedure, mine: (step: Step) => boolean): Reado
 }
 
 /** A test is judged with the other tests of its stage; a check, or a test that stops, at once. */
-function waitsForOthers(step: Step): boolean {
+export function waitsForOthers(step: Step): boolean {
   return step.gate !== null && (step.verb === 'test' || step.verb === 'across') && !step.gate.stopIfFails;
 }
 

@@ -54,6 +54,8 @@ export interface Visitor {
   end?(ending: Departure): void;
   /** A repair is done, and the unit goes back to a test with parts off that were on when it stood there first. */
   comeBack?(coming: Departure & { readonly block: Repair; readonly to: Step; readonly off: readonly string[] }): void;
+  /** A repair is done, and the unit goes on at a gate; null: at the end of its tests, none of which is to be done again. */
+  resume?(repair: Repair, to: Step | null): void;
 }
 
 /**
@@ -384,7 +386,10 @@ export class Replay {
     const sender = way.from?.gate ?? null;
     const inRepair = sender === null ? -1 : this.checkInRepair(sender);
     // A check inside a repair that renews a part on the spot goes on in that repair.
-    if (repair.inline && inRepair >= 0) return flow(way.from!.way, inRepair, state);
+    if (repair.inline && inRepair >= 0) {
+      visitor?.resume?.(repair, sender);
+      return flow(way.from!.way, inRepair, state);
+    }
     const senderPoint = this.program.gates.find(
       ({ point }) => (this.program.points[point] as { step?: Step }).step === sender,
     )?.point;
@@ -417,8 +422,10 @@ export class Replay {
     visitor: Visitor | null,
     flow: (way: Way, point: number, state: State) => void,
   ) {
+    const to = this.program.points[point]!;
+    visitor?.resume?.(repair, to.kind === 'step' ? to.step : null);
     this.comeBack(point, repair, state, index, way, visitor);
-    const { block } = this.program.points[point]!;
+    const { block } = to;
     const bit = this.layout.stationBit(block.station);
     if (block.station !== null && !state.must(this.layout.unit.station, bit)) {
       visitor?.leave?.({ last: repair.steps.at(-1) ?? null, block: repair, to: block, state, way, at: index });

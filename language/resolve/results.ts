@@ -194,9 +194,7 @@ function readableNames({ specs, stages, repairs }: Procedure): NameUse[] {
   const steps = [...stages, ...repairs].flatMap((block) => block.steps);
   const named = steps.flatMap((step): NameUse[] => {
     if (step.verb === 'test') return [{ name: step.gate!.name, source: step.source }];
-    return (step.verb === 'read' || step.verb === 'set') && step.text !== null
-      ? [{ name: step.text, source: step.source }]
-      : [];
+    return step.reading !== null ? [{ name: step.reading, source: step.source }] : [];
   });
   const all: readonly (Named | NameUse)[] = [...specs, ...named];
   return all.filter(({ name }, index) => all.findIndex((other) => other.name === name) === index);

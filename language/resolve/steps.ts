@@ -18,7 +18,7 @@ import type {
 import type { Shop } from '../model/shop.ts';
 import type { NameUse, Source } from '../model/source.ts';
 import type { Verb } from '../model/verbs.ts';
-import { kindOf } from '../quantities/index.ts';
+import { kindOf, kindOfLimit } from '../quantities/index.ts';
 
 import { allowOf } from './allows.ts';
 import { everywhere, verbForms } from './clause-table.ts';
@@ -201,9 +201,19 @@ export class StepMaker {
     );
     const steps = this.lines(sequence.lines, inner).map((made) => ({ ...made, group: outer }));
     this.group = outer;
+    const notes = node.clauses.flatMap((clause) => (clause.$type === 'NoteClause' ? [clause.text] : []));
     return steps.map(({ step, group }, index) => {
-      const note = index === 0 ? node.clauses.find((clause) => clause.$type === 'NoteClause')?.text : undefined;
-      return { step: { ...step, allow: [...step.allow, ...allow], note: step.note ?? note ?? null }, group };
+      const said = [...(index === 0 ? notes : []), ...(step.note === null ? [] : [step.note])];
+      const leads = [index === 0 ? sequence.title?.replace(/[.:]$/u, '') : null, step.lead];
+      return {
+        step: {
+          ...step,
+          allow: [...step.allow, ...allow],
+          note: said.join(' ') || null,
+          lead: leads.filter((one) => one != null).join(', ') || null,
+        },
+        group,
+      };
     });
   }
 
@@ -296,7 +306,7 @@ class OneStep {
       call: place.call === null ? null : { name: place.call.name, source: this.context.source(this.node) },
     };
     if (all) step.objects = this.allOf(clauses);
-    if (verbForms[verb].objects.includes('reading')) step.text = this.reading(subjects);
+    if (verbForms[verb].objects.includes('reading')) step.reading = this.reading(subjects);
     const test: Draft<TestFigures> = { ...emptyTest };
     const fail: { entries: FailEntry[]; written: boolean; stop: boolean; through: string[] | null } = {
       entries: [],
@@ -306,6 +316,12 @@ class OneStep {
     };
     for (const clause of clauses) this.clause(clause, step, test, fail);
     const gateName = this.gateName(step);
+    const failing = clauses.find(({ $type }) => $type === 'FailClause');
+    if (gateName === null && verb === 'measure' && failing !== undefined)
+      this.context.syntax(
+        'Nothing can fail here: measure has no limit. Write “within” and a spec or a limit before “on fail”.',
+        this.source(failing),
+      );
     if (gateName !== null) {
       const lap = step.verdicts.find((verdict) => verdict.verdict === 'lap');
       if (lap !== undefined)
@@ -337,7 +353,7 @@ class OneStep {
       case 'across':
         return `across ${(this.node as ast.AcrossStep).name.name}`;
       case 'set':
-        return `set ${step.text}`;
+        return `set ${step.reading}`;
       case 'check':
         return `check ${step.objects.map((object) => object.name).join(', ')}`;
       case 'measure':
@@ -502,18 +518,14 @@ class OneStep {
     this.seen.add(clause.$type);
     switch (clause.$type) {
       case 'TextClause':
-        step.text =
-          step.text === null || this.verb === 'read' || this.verb === 'set'
-            ? (step.text ?? clause.text)
-            : `${step.text}; ${clause.text}`;
+        addText(step, clause.text);
         return;
       case 'AmountClause': {
         const limit = limitOf(context, clause.limit);
         if (limit === null) return;
         if (this.verb === 'torque' || this.verb === 'check' || this.verb === 'measure')
           step.limit = { form: 'limit', limit, source: this.source(clause) };
-        else if (this.verb === 'prime' || this.verb === 'wait')
-          step.count = limit.form === 'nominal' ? limit.nominal : null;
+        else if (this.verb === 'prime' || this.verb === 'wait') step.count = limit;
         else {
           test.within = { form: 'limit', limit, source: this.source(clause) };
           step.limit = test.within;
@@ -523,11 +535,14 @@ class OneStep {
       case 'WithClause':
         return this.with(clause, step, test);
       case 'InClause':
-        if (clause.pattern) step.pattern = true;
-        else if (clause.limit !== undefined) test.inTime = limitOf(context, clause.limit);
-        else if (clause.text !== undefined) {
+        if (clause.pattern && this.verb !== 'torque') this.meansNothing(clause);
+        else if (clause.pattern) step.pattern = true;
+        else if (clause.limit !== undefined) {
+          if (this.verb === 'test') test.inTime = limitOf(context, clause.limit);
+          else this.meansNothing(clause);
+        } else if (clause.text !== undefined) {
           if (this.verb === 'clamp') step.holder = clause.text;
-          else step.text = step.text === null ? clause.text : `${step.text}; ${clause.text}`;
+          else addText(step, clause.text);
         } else if (clause.name !== undefined && this.verb === 'clamp') {
           context.syntax(
             `What holds the unit is written in quotes: in "${clause.name.name}".`,
@@ -538,18 +553,25 @@ class OneStep {
         } else if (clause.name !== undefined) step.fluid = this.found(clause.name, 'fluid', this.names.shop.fluids);
         return;
       case 'AtClause':
-        if (clause.limit !== undefined) test.at = limitOf(context, clause.limit);
-        else if (clause.name !== undefined) {
+        if (clause.limit !== undefined) {
+          const limit = limitOf(context, clause.limit);
+          const isBath = limit !== null && kindOfLimit(limit) === 'temperature';
+          if ((this.verb === 'wash' || this.verb === 'soak') && (isBath || limit === null)) step.bath = limit;
+          else if (this.verb === 'test' || this.verb === 'read' || this.verb === 'set') test.at = limit;
+          else this.meansNothing(clause);
+        } else if (clause.name !== undefined) {
           step.station = this.found(clause.name, 'station', this.names.shop.stations);
-          if (clause.text !== undefined) step.text = clause.text;
+          if (clause.text !== undefined) addText(step, clause.text);
         }
         return;
       case 'ToClause':
-        if (this.verb === 'test') test.to = clause.limit === undefined ? null : limitOf(context, clause.limit);
-        else if (this.verb === 'send')
-          step.station =
-            clause.name === undefined ? null : this.found(clause.name, 'station', this.names.shop.stations);
-        else step.limit = this.limitUse(clause.limit, clause.name, clause);
+        if (this.verb === 'test') {
+          if (clause.limit === undefined) this.meansNothing(clause);
+          else test.to = limitOf(context, clause.limit);
+        } else if (this.verb === 'send') {
+          if (clause.name === undefined) this.meansNothing(clause);
+          else step.station = this.found(clause.name, 'station', this.names.shop.stations);
+        } else step.limit = this.limitUse(clause.limit, clause.name, clause);
         if (this.verb === 'set') test.within = step.limit;
         return;
       case 'BringClause':
@@ -569,12 +591,14 @@ class OneStep {
         test.from = limitOf(context, clause.limit);
         return;
       case 'ForClause':
-        if (clause.trial) step.forTrial = true;
-        else if (clause.limit !== undefined) {
-          const limit = limitOf(context, clause.limit);
-          test.forTime = limit;
-          if (this.verb !== 'test' && limit?.form === 'nominal') step.count = limit.nominal;
-        } else step.text = clause.text ?? null;
+        if (clause.trial) {
+          if (this.verb === 'fit') step.forTrial = true;
+          else this.meansNothing(clause);
+        } else if (clause.limit !== undefined) {
+          if (this.verb === 'test') test.forTime = limitOf(context, clause.limit);
+          else if (lasting.includes(this.verb)) step.count = limitOf(context, clause.limit);
+          else this.meansNothing(clause);
+        } else addText(step, clause.text ?? '');
         return;
       case 'WithinClause':
         test.within = this.limitUse(clause.limit, clause.name, clause);
@@ -611,16 +635,12 @@ class OneStep {
         step.holder = clause.text;
         return;
       case 'WordsClause':
-        if (clause.words.startsWith('threads')) step.oiled = true;
-        else if (clause.words.startsWith('stop')) fail.stop = true;
-        else if (clause.words.startsWith('ready')) step.readyToFit = true;
-        else if (clause.words.includes('found')) step.asFound = true;
-        return;
+        return this.words(clause, step, fail);
       case 'PassesClause':
         step.passes = clause.shares.flatMap((share) => quantityOf(context, clause, 'shares', share) ?? []);
         return;
       case 'SlidesClause':
-        step.text = clause.text;
+        addText(step, clause.text);
         step.moves = clause.moves;
         return;
       case 'SpreadClause':
@@ -656,13 +676,15 @@ class OneStep {
     for (const item of clause.items) {
       switch (item.$type) {
         case 'WithGauge':
-          test.gauge = item.state;
-          if (this.verb === 'prime') step.gauge = item.state;
+          if (gauged.includes(this.verb)) test.gauge = item.state;
+          else if (this.verb === 'prime') step.gauge = item.state;
+          else this.meansNothing(item);
           break;
         case 'WithAir':
           step.air = limitOf(context, item.limit);
           break;
         case 'WithMarks':
+          if (step.objects.length === 0) this.meansNothing(item);
           step.objects = step.objects.map((object) => ({ ...object, marksAligned: true }));
           break;
         case 'WithKind':
@@ -703,7 +725,8 @@ class OneStep {
     }
     if (name === 'air' || name === 'vacuum') {
       step.airNamed = true;
-      if (step.verb !== 'blow-dry') test.conditions = [...test.conditions, name];
+      if (gauged.includes(this.verb)) test.conditions = [...test.conditions, name];
+      else if (this.verb !== 'blow-dry') step.tools = [...step.tools, { form: 'words', text: name, source }];
       return;
     }
     const fluid = this.names.shop.fluids.find((known) => known.name === name);
@@ -732,14 +755,16 @@ class OneStep {
       return;
     }
     if (clause.text !== undefined) {
-      step.text = this.verb === 'sign-off' || step.text === null ? clause.text : `${step.text}; ${clause.text}`;
+      addText(step, clause.text);
       return;
     }
     if (clause.stretch) {
       const limit = limitOf(this.context, clause.limit);
-      if (limit !== null) step.stretch = limit;
+      if (this.verb !== 'torque') this.meansNothing(clause);
+      else if (limit !== null) step.stretch = limit;
       return;
     }
+    if (clause.limit !== undefined) return this.meansNothing(clause);
     if (clause.name !== undefined) {
       if (this.verb === 'choose') {
         const rate = this.found(clause.name, 'spec', this.names.specs);
@@ -767,6 +792,24 @@ class OneStep {
           this.source(clause),
         );
     }
+  }
+
+  /** Words that say something after some verbs only. */
+  private words(clause: ast.WordsClause, step: Draft<Unnumbered>, fail: { stop: boolean }) {
+    const { verb } = this;
+    // The parser writes the words of a phrase together.
+    const said = clause.words.replace(/\s+/gu, '');
+    if (said === 'threadsoiled' && verb === 'torque') step.oiled = true;
+    else if (said === 'stopiffails' && verb === 'test') fail.stop = true;
+    else if (said === 'readytofit' && (verb === 'renew' || verb === 'fit')) step.readyToFit = true;
+    else if (said === 'asfound' && verb === 'read') step.asFound = true;
+    else if (said === 'asleft' && verb === 'read') step.asLeft = true;
+    else this.meansNothing(clause);
+  }
+
+  /** A clause that would be read and then be nowhere: not in a check, and not on the sheet. */
+  private meansNothing(node: ast.Clause | ast.TestClause | ast.WithItem) {
+    this.context.syntax(`${clauseWords(node)} has no meaning after ${this.verb}. Take it out.`, this.source(node));
   }
 
   private limitUse(limit: ast.Limit | undefined, name: ast.NameRef | undefined, at: AstNode): LimitUse | null {
@@ -900,7 +943,17 @@ function wholeNumber(text: string): number {
   return /^\d{1,3}$/u.test(text) ? Number(text) : Number.NaN;
 }
 
-function clauseWords(clause: ast.Clause | ast.TestClause): string {
+/** Verbs that go on for a time. */
+const lasting: readonly Verb[] = ['wash', 'rinse', 'soak', 'prime', 'wait'];
+/** Verbs that look at the gauge of the station. */
+const gauged: readonly Verb[] = ['test', 'read', 'set', 'check', 'measure', 'across'];
+
+/** The author's words for a step, as many as he wrote: none of them takes the place of another. */
+function addText(step: Draft<Unnumbered>, text: string) {
+  step.text = step.text === null ? text : `${step.text}; ${text}`;
+}
+
+function clauseWords(clause: ast.Clause | ast.TestClause | ast.WithItem): string {
   const text = clause.$cstNode?.text.replace(/\s+/gu, ' ') ?? '';
   return `“${text.length > 40 ? `${text.slice(0, 39)}…` : text}”`;
 }
@@ -944,10 +997,12 @@ const emptyStep: Unnumbered = {
   airNamed: false,
   gauge: null,
   text: null,
+  reading: null,
   sourceText: null,
   marking: [],
   choose: null,
   count: null,
+  bath: null,
   passes: [],
   pattern: false,
   oiled: false,
@@ -955,6 +1010,7 @@ const emptyStep: Unnumbered = {
   readyToFit: false,
   moves: null,
   asFound: false,
+  asLeft: false,
   accept: null,
   reject: null,
   verdicts: [],
@@ -965,5 +1021,6 @@ const emptyStep: Unnumbered = {
   hazards: [],
   allow: [],
   only: null,
+  lead: null,
   call: null,
 };

@@ -103,8 +103,8 @@ function ends(limits: readonly Judged[]): Judged[] {
 function reading(procedure: Procedure, step: Step): Work[] {
   const { specs, shop } = procedure;
   // A master's value is not declared.
-  if (step.verb === 'read' && shop.masters.some(({ name }) => name === step.text)) return [];
-  const spec = step.verb === 'test' ? undefined : specs.find(({ name }) => name === step.text);
+  if (step.verb === 'read' && shop.masters.some(({ name }) => name === step.reading)) return [];
+  const spec = step.verb === 'test' ? undefined : specs.find(({ name }) => name === step.reading);
   const limits = (which: readonly Which[]) => {
     const own = limitsOf(procedure, step, which);
     return own.length > 0 || spec === undefined

@@ -1,13 +1,10 @@
 import type { FailEntry, Step } from '../model/procedure.ts';
+import { triesOf } from './boxes.ts';
 import type { FailPath, FailStop, FailWay } from './model.ts';
 import { capital, repairNumber, repairTitle } from './names.ts';
+import { pathsOf } from './paths.ts';
 import { sentenceOf } from './sentences.ts';
-import { type Setting, shownSteps } from './setting.ts';
-
-/** Most boxes for the tries of one repair: more are not written in one by one. */
-const mostBoxes = 6;
-/** Boxes where a repair may be done as often as it takes. */
-const boxesWithoutLimit = 3;
+import { isShown, type Setting, shownSteps } from './setting.ts';
 
 /** What happens on a fail, to be followed by hand from box to box. Null: the step is no gate. */
 export function failPath(setting: Setting, step: Step): FailPath | null {
@@ -21,7 +18,7 @@ export function failPath(setting: Setting, step: Step): FailPath | null {
     laps && first !== undefined && isLap(setting, first)
       ? [wayOf(setting, [first], words.boxes.verdicts.lap), wayOf(setting, rest, words.boxes.verdicts.reject)]
       : [wayOf(setting, onFail, '')];
-  return { lead: words.fail.if, ways, stop: stopIfFails ? words.fail.stop : '' };
+  return { lead: words.fail.if, ways, units: setting.columns.length, stop: stopIfFails ? words.fail.stop : '' };
 }
 
 function isLap(setting: Setting, entry: FailEntry): boolean {
@@ -30,15 +27,24 @@ function isLap(setting: Setting, entry: FailEntry): boolean {
 }
 
 function wayOf(setting: Setting, entries: readonly FailEntry[], verdict: string): FailWay {
-  return { verdict, stops: entries.map((entry) => stopOf(setting, entry)), end: setting.words.fail.hold };
+  // What may be tried as often as it takes is never used up.
+  const endless = entries.some((entry) => !Number.isFinite(triesWritten(setting, entry)));
+  return {
+    verdict,
+    stops: entries.map((entry) => stopOf(setting, entry)),
+    end: endless ? '' : setting.words.fail.hold,
+  };
+}
+
+function triesWritten({ procedure }: Setting, entry: FailEntry): number {
+  return entry.tries ?? procedure.repairs.find(({ name }) => name === entry.repair)?.tries ?? 1;
 }
 
 function stopOf(setting: Setting, entry: FailEntry): FailStop {
   const { words, procedure } = setting;
-  const tries = entry.tries ?? procedure.repairs.find(({ name }) => name === entry.repair)?.tries ?? 1;
-  const limited = Number.isFinite(tries);
-  const count = limited ? words.fail.tries({ count: tries }) : words.fail.noLimit;
-  const boxes = limited ? Math.max(1, Math.min(tries, mostBoxes)) : boxesWithoutLimit;
+  const tries = triesWritten(setting, entry);
+  const count = Number.isFinite(tries) ? words.fail.tries({ count: tries }) : words.fail.noLimit;
+  const boxes = triesOf(setting, entry.repair, entry.tries);
   return {
     number: repairNumber(procedure, entry.repair),
     target: repairId(setting, entry.repair),
@@ -54,6 +60,18 @@ function repairId(setting: Setting, name: string): string {
   const repair = repairs.find((other) => other.name === name);
   if (repair === undefined || (repair.steps.length > 0 && shownSteps(setting, repair).length === 0)) return '';
   return `repair-${repairs.indexOf(repair) + 1}`;
+}
+
+/** Where a unit goes on after a repair: by number, as it may be sent there from a later step. */
+export function backText(setting: Setting, name: string): string {
+  const { words, procedure } = setting;
+  const steps = (pathsOf(procedure).resumes.get(name) ?? []).filter((step) => step === null || isShown(setting, step));
+  const numbers = steps.flatMap((step) => step?.number ?? []);
+  if (numbers.length === 0 || steps.includes(null)) return words.place.backText;
+  const [first, ...others] = numbers;
+  return others.length === 0
+    ? words.place.retest({ step: first! })
+    : words.place.retestFirst({ steps: numbers.join(', ') });
 }
 
 /** Title of a repair; one written inside `on fail` is called by what it does. */

@@ -62,12 +62,13 @@ header dl div,.for div{break-inside:avoid}
 .own-page{break-before:page}
 .way{display:flex;flex-wrap:wrap;gap:1.5mm 5mm;align-items:stretch;margin-top:1.2mm}
 .way .verdict{align-self:center;min-width:14mm}
-.stop{position:relative;border:.8pt solid;padding:1mm 1.6mm;font-size:10pt;max-width:80mm;display:grid;gap:1mm;align-content:space-between}
+.stop{position:relative;border:.8pt solid;padding:1mm 1.6mm;font-size:10pt;max-width:112mm;display:grid;gap:1mm;align-content:space-between}
 .stop:not(:last-child)::after{content:"";position:absolute;left:100%;top:50%;width:5mm;border-top:1pt solid}
 .stop.end{border-width:1.8pt}
 .stop a{font-weight:bold}
 .tries{display:flex;align-items:center;gap:1.2mm}
 .try{display:inline-block;border:1pt solid;width:14.6mm;height:8.6mm}
+.try.wide{width:24mm}
 footer{font-size:9pt;padding-top:3mm}
 .aid{border:1.5pt solid;padding:1.5mm 2mm;margin-bottom:1.5mm;font-weight:bold;font-size:10pt}
 .watermark{position:fixed;inset:0;display:flex;align-items:center;justify-content:center;font-size:150pt;font-weight:bold;color:#dedede;transform:rotate(-50deg);z-index:-1;pointer-events:none}

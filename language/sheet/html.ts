@@ -141,16 +141,20 @@ function drawing({ svg, alt, width }: Drawing): string {
   return `<div class="picture" role="img" aria-label="${escaped(alt)}" style="width:${width}mm">${svg}</div>`;
 }
 
-function fail({ lead, ways, stop }: FailPath, prefix: string): string {
+function fail({ lead, ways, units, stop }: FailPath, prefix: string): string {
+  // Room for the numbers of the units that may come there.
+  const wide = units > 3 ? ' wide' : '';
   const box = (name: string) =>
-    `${name === '' ? '' : `<span class="count">${escaped(name)}</span> `}<span class="try"></span>`;
+    `${name === '' ? '' : `<span class="count">${escaped(name)}</span> `}<span class="try${wide}"></span>`;
   const part = ({ verdict, stops, end }: FailPath['ways'][number]) =>
     `<div class="way">${verdict === '' ? '' : `<b class="verdict">${escaped(verdict)}</b> `}${stops
       .map(
         ({ number, target, title, tries, boxes }) =>
           `<div class="stop"><p>${target === '' ? `<b>${escaped(number)}</b>` : `<a href="#${escaped(prefix + target)}">${escaped(number)}</a>`} ${escaped(title)}</p> <p class="tries"><span>${escaped(tries)}</span> ${boxes.map(box).join(' ')}</p></div> `,
       )
-      .join('')}<div class="stop end"><p>${escaped(end)}</p> <p class="tries">${box('')}</p></div></div>`;
+      .join(
+        '',
+      )}${end === '' ? '' : `<div class="stop end"><p>${escaped(end)}</p> <p class="tries">${box('')}</p></div>`}</div>`;
   return `<div class="fail"><p><b>${escaped(lead)}</b></p>${ways.map(part).join('')}${stop === '' ? '' : `<p><b>${escaped(stop)}</b></p>`}</div>`;
 }
 

@@ -297,10 +297,12 @@ export function step(verb: Verb, ids = '', more: Partial<Step> = {}): Step {
     airNamed: false,
     gauge: null,
     text: null,
+    reading: null,
     sourceText: null,
     marking: [],
     choose: null,
     count: null,
+    bath: null,
     passes: [],
     pattern: false,
     oiled: false,
@@ -308,6 +310,8 @@ export function step(verb: Verb, ids = '', more: Partial<Step> = {}): Step {
     readyToFit: false,
     moves: null,
     asFound: false,
+    asLeft: false,
+    lead: null,
     accept: null,
     reject: null,
     verdicts: [],
@@ -385,7 +389,7 @@ const close = () => [
   step('torque', 'nut', { limit: use('nut-fit'), tools: [tool('TW-80')] }),
   step('unclamp', 'body'),
   step('connect', 'port:inlet'),
-  step('prime', '', { count: q('6 strokes'), gauge: 'shut' }),
+  step('prime', '', { count: { form: 'nominal', nominal: q('6 strokes'), plus: null, minus: null }, gauge: 'shut' }),
 ];
 const test = (
   name: string,
@@ -477,7 +481,7 @@ export const procedure: Procedure = {
         step('uncap', 'port:inlet port:return port:tip'),
         step('connect', 'port:inlet'),
         step('read', '', {
-          text: 'opening',
+          reading: 'opening',
           asFound: true,
           test: noFigures,
           note: 'One stroke a second; write down the highest figure',
@@ -563,7 +567,10 @@ export const procedure: Procedure = {
       ]),
       stage('prove', 'Prove', 'tester', [
         step('connect', 'port:inlet'),
-        step('prime', '', { count: q('6 strokes'), gauge: 'shut' }),
+        step('prime', '', {
+          count: { form: 'nominal', nominal: q('6 strokes'), plus: null, minus: null },
+          gauge: 'shut',
+        }),
         test('opening', { reads: 'pressure', within: use('opening'), gauge: 'open' }, [['reshim', 3]], {
           limit: use('opening'),
           allow: [

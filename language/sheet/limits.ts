@@ -6,6 +6,7 @@ import type { Words } from '../words/index.ts';
 import { byNumber, withNumbers } from './by-number.ts';
 import { limitText, type Shown, shownLimit, unitOfLimit } from './figures.ts';
 import type { LimitLine } from './model.ts';
+import { capital, specTitle, titleOf } from './names.ts';
 import type { Setting } from './setting.ts';
 import { markAt, toolUnit, type Where } from './units.ts';
 
@@ -38,8 +39,7 @@ export function useOf(setting: Setting, step: Step): LimitUse | null {
 
 /** A `read` or `set` names its spec, if there is one. */
 function readingSpec(setting: Setting, step: Step): LimitUse | null {
-  if (step.verb !== 'read' && step.verb !== 'set') return null;
-  const spec = setting.procedure.specs.find(({ name }) => name === step.text);
+  const spec = setting.procedure.specs.find(({ name }) => name === step.reading);
   return spec === undefined ? null : { form: 'spec', spec: spec.name, source: step.source };
 }
 
@@ -78,9 +78,27 @@ function specLines(setting: Setting, step: Step, where: Where, spec: string): Li
   const filled = columns.filter((lines) => lines.length > 0);
   // What a test is held to anyway needs no head where nothing stands beside it.
   const [only, ...others] = filled;
-  return others.length > 0 || only === undefined || step.asFound || only[0]!.head !== setting.words.limits.rebuilt
-    ? filled.flat()
-    : only.map((line) => ({ ...line, head: '' }));
+  return titled(
+    setting,
+    step,
+    spec,
+    others.length > 0 || only === undefined || step.asFound || only[0]!.head !== setting.words.limits.rebuilt
+      ? filled.flat()
+      : only.map((line) => ({ ...line, head: '' })),
+  );
+}
+
+/** What the figure is of, before it, where the sentence of the step does not say it: `Free length of the spring`. */
+function titled({ procedure }: Setting, { verb, reading, gate }: Step, name: string, lines: LimitLine[]): LimitLine[] {
+  const spec = procedure.specs.find((one) => one.name === name);
+  const [first, ...others] = lines;
+  // What a part is chosen by is told beside its aim.
+  if (spec === undefined || spec.title === spec.name || first === undefined || verb === 'choose') return lines;
+  const title = capital(titleOf(spec));
+  const said = reading ?? gate?.name.replace(/^across /u, '') ?? null;
+  if (said !== null && capital(specTitle(procedure, said)) === title) return lines;
+  if (first.head === '' && first.label === '') return [{ ...first, label: title }, ...others];
+  return [{ ...first, head: first.head === '' ? title : `${title}, ${first.head}` }, ...others];
 }
 
 function specLine(
@@ -119,6 +137,12 @@ function specLine(
         }
       : null;
   return lineOf(setting.words, head, shownIn(setting, step, where, limit), value.sourceText);
+}
+
+/** Whether the source written in a step stands beside a limit that is written in it too. */
+export function saysSource({ limit, stretch, test }: Step): boolean {
+  const use = limit ?? test?.within ?? null;
+  return use?.form === 'limit' || [stretch, test?.inTime, test?.spread].some((one) => one != null);
 }
 
 function writtenLine(setting: Setting, step: Step, where: Where, limit: Limit, head = ''): LimitLine {

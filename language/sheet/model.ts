@@ -193,7 +193,9 @@ export interface FailPath {
   readonly lead: string;
   /** One way; of a check with verdicts one for each. */
   readonly ways: readonly FailWay[];
-  /** `Stop the tests of this stage at once.`; empty: the others are run first. */
+  /** Units that may have to be written into one box. */
+  readonly units: number;
+  /** `If it fails, stop testing this unit.`; empty: the other tests are run first. */
   readonly stop: string;
 }
 
@@ -201,7 +203,7 @@ export interface FailWay {
   /** `Lap`, `Reject`; empty where there is one way only. */
   readonly verdict: string;
   readonly stops: readonly FailStop[];
-  /** What is left when all is used up. */
+  /** What is left when all is used up; empty: there is no limit. */
   readonly end: string;
 }
 

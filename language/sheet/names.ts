@@ -125,9 +125,9 @@ export function fluidTitle(procedure: Procedure, name: string): string {
   return titleAmong(procedure.shop.fluids, name);
 }
 
-/** What a test or spec is called: the spec's own words where it has some, else its name as words. */
-export function specTitle(procedure: Procedure, name: string): string {
-  return titleAmong(procedure.specs, name);
+/** What a test, a spec or a master is called: its own words where it has some, else its name as words. */
+export function specTitle({ specs, shop }: Procedure, name: string): string {
+  return titleAmong([...specs, ...shop.masters], name);
 }
 
 /** What a repair is called; an inline one reads as what it does. */

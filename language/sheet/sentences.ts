@@ -1,6 +1,7 @@
-import type { Step } from '../model/procedure.ts';
+import type { Step, StepObject } from '../model/procedure.ts';
 import type { Span } from '../words/index.ts';
 import { baseTitle, capital, fluidTitle, objectWords, specTitle, stationTitle, type Told } from './names.ts';
+import { pathsOf } from './paths.ts';
 import { stockWords } from './stock.ts';
 
 /**
@@ -9,21 +10,23 @@ import { stockWords } from './stock.ts';
  */
 export function sentenceOf(told: Told, step: Step): Span[] {
   const [first, ...others] = spansOf(told, step);
-  return first === undefined ? [] : [{ ...first, text: capital(first.text) }, ...others];
+  if (first === undefined) return [];
+  const lead: Span[] = step.lead === null ? [] : [{ text: `${step.lead}. `, strong: true }];
+  return [...lead, { ...first, text: capital(first.text) }, ...others];
 }
 
 /** The sentence in runs; the first letter is made large afterwards. */
 function spansOf(told: Told, step: Step): Span[] {
   const { procedure, words } = told;
   if (step.verb === 'do') return [{ text: step.text ?? '' }];
-  const { inSentence, list, piece, quantity } = words;
+  const { inSentence, list, piece, limit } = words;
   const text = step.text ?? '';
   const station = step.station === null ? null : inSentence(stationTitle(procedure, step.station));
   const fluid = step.fluid === null ? null : inSentence(fluidTitle(procedure, step.fluid));
-  const count = step.count === null ? null : quantity(step.count);
+  const count = step.count === null ? null : limit(step.count);
   const holder = heldIn(told, step);
   const fitting = step.verb === 'fit';
-  const parts = list(objectWords(told, step.objects, { fitting }));
+  const parts = list(objectWords(told, objectsLeft(told, step), { fitting }));
   const others = list(objectWords(told, step.withObjects, { fitting }));
   const none: Span[] = [];
   return words.step(keyOf(step, parts), {
@@ -40,6 +43,7 @@ function spansOf(told: Told, step: Step): Span[] {
     to: station === null ? none : piece('to', { station }),
     fluid: fluid === null ? none : piece('fluid', { fluid }),
     oil: fluid === null ? none : piece('oil', { fluid }),
+    bath: step.bath === null ? none : piece('bath', { temperature: limit(step.bath) }),
     lasting: count === null ? none : piece('lasting', { count }),
     ready: step.readyToFit ? piece('ready') : none,
     trial: step.forTrial ? piece('trial') : none,
@@ -50,10 +54,10 @@ function spansOf(told: Told, step: Step): Span[] {
 }
 
 /** The message for a step: that of its verb, or another where more is said. */
-function keyOf({ verb, text, count, asFound }: Step, parts: string) {
+function keyOf({ verb, text, count, asFound, asLeft }: Step, parts: string) {
   switch (verb) {
     case 'read':
-      return asFound ? 'readFound' : 'read';
+      return asFound ? 'readFound' : asLeft ? 'readLeft' : 'read';
     case 'prime':
       return count === null ? 'prime' : 'primeWith';
     case 'wait':
@@ -70,16 +74,23 @@ function keyOf({ verb, text, count, asFound }: Step, parts: string) {
 }
 
 /** The reading that a step speaks of. */
-function readingOf({ procedure, words }: Told, { verb, text, gate }: Step): string {
-  const name = verb === 'read' || verb === 'set' ? text : (gate?.name.replace(/^across /u, '') ?? null);
+function readingOf({ procedure, words }: Told, { reading, gate }: Step): string {
+  const name = reading ?? gate?.name.replace(/^across /u, '') ?? null;
   return name === null ? '' : words.inSentence(specTitle(procedure, name));
+}
+
+/** What a step acts on; `all` is every part that was not thrown away before. */
+function objectsLeft({ procedure }: Told, step: Step): readonly StepObject[] {
+  const gone = step.all ? pathsOf(procedure).gone.get(step) : undefined;
+  return gone === undefined ? step.objects : step.objects.filter(({ name }) => !gone.has(name));
 }
 
 /** `all parts`, or `all parts except …`. Parts thrown away are not there any more. */
 function allWords({ procedure, words }: Told, step: Step): string {
   const named = new Set(step.objects.map(({ name }) => name));
+  const gone = pathsOf(procedure).gone.get(step);
   const left = procedure.family.parts
-    .filter(({ name }) => !named.has(name))
+    .filter(({ name }) => !named.has(name) && gone?.has(name) !== true)
     .map((part) => words.inSentence(baseTitle(part)));
   const spans =
     left.length === 0 || named.size === 0

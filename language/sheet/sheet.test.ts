@@ -43,7 +43,7 @@ describe('sentences', () => {
   });
   test('every verb makes a sentence that begins large', () => {
     for (const verb of verbs) {
-      const text = say(step(verb, 'body', { text: 'Author’s words' }));
+      const text = say(step(verb, 'body', { text: 'Author’s words', reading: 'opening' }));
       expect(text, verb).toMatch(/^\p{Lu}/u);
       expect(text, verb).not.toMatch(/undefined|null|\s{2}/u);
     }
@@ -81,7 +81,8 @@ describe('fail paths', () => {
   });
   test('verdicts have each their own', () => {
     expect(path('6.3')).toEqual([
-      'Lap → R5 Lap end face of holder, as often as it takes [1 2 3] → Hold for the lead',
+      // It is never used up: no line leads on.
+      'Lap → R5 Lap end face of holder, as often as it takes [1 2 3]',
       'Reject → Hold for the lead',
     ]);
   });
@@ -135,9 +136,12 @@ describe('boxes', () => {
       { label: 'R1.6 Setting shim out', unit: 'mm' },
       { label: 'R1.6 Setting shim in', unit: 'mm' },
       { label: 'R1.9 Torqued, tick', unit: '' },
-      { label: 'Opening pressure', unit: 'bar' },
-      { label: 'Back leak', unit: 's' },
-      { label: 'Other tests passed', unit: '' },
+      { label: '7.3 Opening pressure', unit: 'bar' },
+      { label: '7.4 Seat leak', unit: 'pass or fail' },
+      { label: '7.5 Chatter', unit: 'pass or fail' },
+      { label: '7.6 Spray', unit: 'pass or fail' },
+      { label: '7.7 Back leak', unit: 's' },
+      { label: 'Done, initials', unit: '' },
     ]);
   });
 });

@@ -1,12 +1,13 @@
 import { usualCautions } from '../cautions/index.ts';
 import type { Allow, Procedure, Step } from '../model/index.ts';
+import { waitsForOthers } from '../replay/program.ts';
 import { stationsOf } from '../rules/stations-of.ts';
 import type { Words } from '../words/index.ts';
-import { attemptGrids, unitGrids } from './boxes.ts';
+import { attemptGrids, setGrid, unitGrids } from './boxes.ts';
 import { fullCaution, ownCaution } from './cautions.ts';
 import { concessionsTable } from './concessions.ts';
 import { drawingsOf } from './drawings.ts';
-import { repairWords } from './fail-path.ts';
+import { backText, repairWords } from './fail-path.ts';
 import { documentTitle, factsOf, headerOf, shortHash } from './header.ts';
 import { acceptanceText, fluidsTable, numberTitles, renewTable, toolsTable, unitsTable } from './lists.ts';
 import type { Block, Fact, Sheet, TableBlock } from './model.ts';
@@ -51,7 +52,7 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
       {
         kind: 'grid',
         title: words.boxes.stageDone({ stage: words.inSentence(titleOf(stage)) }),
-        grids: unitGrids(setting, '', [{ label: words.boxes.done, unit: '' }]),
+        grids: stage.together ? setGrid(words) : unitGrids(setting, '', [{ label: words.boxes.done, unit: '' }]),
       },
     ];
   });
@@ -72,7 +73,7 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
           [...stations.get(repair)!].filter((station) => station !== null),
           [
             { label: words.place.tries, text: tries },
-            { label: words.place.back, text: words.place.backText },
+            { label: words.place.back, text: backText(setting, repair.name) },
           ],
         ),
         line: {
@@ -135,12 +136,23 @@ function placeFacts({ procedure, words }: Setting, stations: readonly string[], 
   ];
 }
 
-/** What to do where several tests of a stage fail: told before the first of them. */
-function severalFail({ procedure, words }: Setting, steps: readonly Step[]): Block[] {
+/**
+ * What to do where tests of a stage fail, told before the first of them: those that wait for each other are all run, and
+ * one repair is done; a check is judged at once, and so is a test that says so at its own step.
+ */
+function severalFail({ words }: Setting, steps: readonly Step[]): Block[] {
   const sending = steps.filter(({ gate }) => gate !== null && gate.onFail.length > 0);
-  return sending.length < 2 || procedure.repairs.length < 2
-    ? []
-    : [{ kind: 'text', text: words.sections.severalFail, strong: false }];
+  const waiting = sending.filter(waitsForOthers);
+  const repairs = new Set(waiting.flatMap(({ gate }) => gate!.onFail.map(({ repair }) => repair)));
+  const stops = sending.some(({ gate }) => gate!.stopIfFails);
+  if (sending.length === 0) return [];
+  const { finishFirst, finishOthers, oneRepair, whereToWrite } = words.sections;
+  const text = [
+    ...(waiting.length < 2 ? [] : [stops ? finishOthers : finishFirst]),
+    ...(waiting.length < 2 || repairs.size < 2 ? [] : [oneRepair]),
+    whereToWrite,
+  ];
+  return [{ kind: 'text', text: text.join(' '), strong: false }];
 }
 
 /** Warnings that the procedure is printed with; on a draft, errors too. */

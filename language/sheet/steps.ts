@@ -3,18 +3,20 @@ import { spreadWords } from '../advice/sentences.ts';
 import { matchedSets } from '../advice/set-shims.ts';
 import type { StepCautions } from '../cautions/index.ts';
 import type { Repair, Stage, Step } from '../model/procedure.ts';
+import { specFor } from '../model/spec-for.ts';
 import type { Limit } from '../quantities/index.ts';
 import { kindOfLimit, kindOfUnit } from '../quantities/index.ts';
-import { stepGrids } from './boxes.ts';
+import { isEach, stepGrids } from './boxes.ts';
+import { byNumber, withNumbers } from './by-number.ts';
 import { fullCaution, ownCaution, shortCaution } from './cautions.ts';
 import { failPath } from './fail-path.ts';
 import { ceilingText, limitText } from './figures.ts';
 import { isGateStep } from './gates.ts';
 import { gaugeWindows } from './gauge-window.ts';
 import { holdLookup } from './hold-lookup.ts';
-import { figureText, rateText, stepLimits, useOf } from './limits.ts';
+import { figureText, rateText, saysSource, stepLimits, useOf } from './limits.ts';
 import type { CautionBlock, Fact, LimitLine, StepBlock } from './model.ts';
-import { fluidTitle, specTitle } from './names.ts';
+import { capital, fluidTitle, specTitle } from './names.ts';
 import { sentenceOf } from './sentences.ts';
 import { isShown, type Setting } from './setting.ts';
 import { settlingFacts } from './settling.ts';
@@ -50,7 +52,7 @@ export function stepBlock(
     limits: [...stepLimits(setting, step, place), ...unitLines(setting, step)],
     lookups: [...holdLookup(setting, step, place), ...shimLookup(setting, step, place)],
     drawings: shimCharts(setting, step, place),
-    facts: facts(setting, step, place),
+    facts: facts(setting, step, place, inRepair),
     // A repair is done up to so many times: its boxes stand in the rows for the tries.
     grids: inRepair ? [] : stepGrids(setting, step, place),
     lines: linesOf(setting, step),
@@ -80,7 +82,7 @@ function cautionBlocks({ words }: Setting, step: Step, cautions: StepCautions | 
 }
 
 /** What the hand needs to know besides the limit: tool, thread, hold, speed, gauge, what to accept. */
-function facts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
+function facts(setting: Setting, step: Step, place: Stage | Repair, inRepair: boolean): Fact[] {
   const { words } = setting;
   const label = words.facts;
   return [
@@ -109,8 +111,12 @@ function facts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
           },
         ]
       : []),
+    ...(isEach(step) || inRepair
+      ? step.verdicts.map(({ verdict, text }) => ({ label: words.boxes.verdicts[verdict], text }))
+      : []),
     ...(step.accept === null ? [] : [{ label: label.accept, text: step.accept }]),
     ...(step.reject === null ? [] : [{ label: label.reject, text: step.reject }]),
+    ...(step.sourceText === null || saysSource(step) ? [] : [{ label: words.limits.source, text: step.sourceText }]),
     ...(step.takes === null ? [] : [{ label: label.takes, text: words.quantity(step.takes) }]),
   ];
 }
@@ -194,7 +200,7 @@ export function holdWords(setting: Setting, step: Step, text: string): string {
 function unitLines(setting: Setting, step: Step): LimitLine[] {
   const { words } = setting;
   const { job } = setting.options;
-  const test = step.choose?.test ?? (step.verb === 'set' ? step.text : null);
+  const test = step.choose?.test ?? (step.verb === 'set' ? step.reading : null);
   if (job === null || test === null) return [];
   const parts = step.objects.map(({ name }) => name);
   return advisedOf(job, words).flatMap(({ unit, test: of, part, reading, sentence }) =>
@@ -266,7 +272,7 @@ function matchFacts({ options: { job }, words }: Setting, step: Step): Fact[] {
 function screwFacts({ procedure, words }: Setting, step: Step): Fact[] {
   if (step.verb !== 'set') return [];
   return procedure.family.adjusters.flatMap(({ part, sets, rate }) =>
-    rate === null || sets !== step.text || !step.objects.some(({ name }) => name === part)
+    rate === null || sets !== step.reading || !step.objects.some(({ name }) => name === part)
       ? []
       : [{ label: words.facts.rate, text: words.facts.turnedIn({ rate: words.quantity(rate) }) }],
   );
@@ -289,17 +295,34 @@ function chooseFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[
             },
             place,
           )
-            .map(({ head, label, value }) => [head, label, value].filter((word) => word !== '').join(' '))
+            .map(({ label, value }) => (label === '' ? value : `${label} ${value}`))
             .join(', ')
       : limitText(target, words.wording);
   return [
     { label: words.facts.target, text: to === '' ? name : words.facts.targetTo({ name, target: to }) },
+    ...(targetSpec === null ? [] : aimedBy(setting, targetSpec)),
     ...settlingFacts(setting, step, place),
-    ...(rate === null ? [] : [{ label: words.facts.rate, text: rateText(setting, rate) }]),
+    ...(rate === null ? [] : [{ label: rateTitle(setting, rate), text: rateText(setting, rate) }]),
     ...(step.choose.neverAbove === null
       ? []
       : [{ label: words.facts.never, text: words.quantity(step.choose.neverAbove) }]),
   ];
+}
+
+/** What the aim is and where it is from, as the author says it of its spec. */
+function aimedBy(setting: Setting, name: string): Fact[] {
+  const { procedure, words } = setting;
+  const spec = procedure.specs.find((one) => one.name === name);
+  const title = spec === undefined || spec.title === spec.name ? '' : words.inSentence(spec.title);
+  const sources = byNumber(setting, (number) => specFor(procedure, name, number)?.sourceText ?? null);
+  if (sources.length === 0) return title === '' ? [] : [{ label: '', text: capital(title) }];
+  const text = sources.map(withNumbers).join('; ');
+  return [{ label: words.limits.source, text: title === '' ? text : `${text} (${title})` }];
+}
+
+function rateTitle({ procedure, words }: Setting, name: string): string {
+  const spec = procedure.specs.find((one) => one.name === name);
+  return spec === undefined || spec.title === spec.name ? words.facts.rate : capital(spec.title);
 }
 
 function notes({ words }: Setting, step: Step): Fact[] {

@@ -199,12 +199,15 @@ export const template = `
 // ---- where a unit goes that fails ----------------------------------------------------------------------------
 
 // The number stands before its box: inside it would be taken for what was written.
-#let try-box(name) = stack(dir: ltr, spacing: 1mm, ..if name == "" { () } else { (box(height: 8mm, align(horizon, text(size: 10pt, name))),) }, box(width: 14mm, height: 8mm, stroke: rule))
+#let try-box(name, width: 14mm) = stack(dir: ltr, spacing: 1mm, ..if name == "" { () } else { (box(height: 8mm, align(horizon, text(size: 10pt, name))),) }, box(width: width, height: 8mm, stroke: rule))
+
+// Room for the numbers of the units that may come there, and no more than a line of the page has.
+#let try-width(units, boxes) = calc.max(14mm, calc.min(if units > 3 { 32mm } else { 14mm + (units - 1) * 5mm }, 108mm / boxes))
 
 // A long title is broken, so that two boxes find room on a line; the row of tries is not.
 #let stop-box(s, stroke) = context {
   let head = text(size: 10pt, s.head)
-  let row = stack(dir: ltr, spacing: 2mm, ..if s.tries != "" { (box(height: 8mm, align(horizon, text(size: 10pt, s.tries))),) } else { () }, ..s.boxes.map(try-box))
+  let row = stack(dir: ltr, spacing: 2mm, ..if s.tries != "" { (box(height: 8mm, align(horizon, text(size: 10pt, s.tries))),) } else { () }, ..s.boxes.map(name => try-box(name, width: s.wide)))
   let width = calc.max(calc.min(measure(head).width, 66mm), measure(row).width)
   box(stroke: stroke, inset: (x: 1.6mm, y: 1.2mm), width: width + 3.2mm, {
     set par(leading: 0.45em)
@@ -217,11 +220,11 @@ export const template = `
 #let fail-path(p, prefix) = {
   block(above: 2mm, below: 1.4mm, text(size: 10.5pt, weight: "bold", p.lead))
   for w in p.ways {
-    let stops = w.stops.map(s => stop-box((head: [#if s.target == "" { strong(s.number) } else { link(label(prefix + s.target), strong(s.number)) }#h(0.5em)#s.title], tries: s.tries, boxes: s.boxes), rule))
-    let end = stop-box((head: strong(w.end), tries: "", boxes: ("",)), 2pt + black)
+    let stops = w.stops.map(s => stop-box((wide: try-width(p.units, s.boxes.len()), head: [#if s.target == "" { strong(s.number) } else { link(label(prefix + s.target), strong(s.number)) }#h(0.5em)#s.title], tries: s.tries, boxes: s.boxes), rule))
+    let end = if w.end == "" { none } else { stop-box((wide: try-width(p.units, 1), head: strong(w.end), tries: "", boxes: ("",)), 2pt + black) }
     let joint = box(height: 8mm, align(horizon, line(length: 4mm, stroke: 1.5pt + black)))
     // The line that leads on stays with the box that it leads to.
-    let flow = { set par(leading: 1.5mm); stops.map(s => box[#s]).join(joint) + if stops.len() > 0 { sym.zws } + box(if stops.len() > 0 { joint } + end) }
+    let flow = { set par(leading: 1.5mm); stops.map(s => box[#s]).join(joint) + if end != none { if stops.len() > 0 { sym.zws } + box(if stops.len() > 0 { joint } + end) } }
     block(above: 1.4mm, below: 1mm, if w.verdict == "" { flow } else {
       grid(columns: (auto, 1fr), column-gutter: 2.5mm, align: (left + horizon, left), text(size: 10.5pt, weight: "bold", w.verdict), flow)
     })

@@ -99,7 +99,7 @@ function readingLimit(setting: Setting, step: Step): Limit | null {
   const use = step.limit ?? step.test?.within ?? null;
   if (use !== null) return use.form === 'limit' ? use.limit : anyLimit(setting, use.spec);
   if (step.test?.inTime != null) return step.test.inTime;
-  return (step.verb === 'read' || step.verb === 'set') && step.text !== null ? anyLimit(setting, step.text) : null;
+  return step.reading === null ? null : anyLimit(setting, step.reading);
 }
 
 function anyLimit(setting: Setting, spec: string): Limit | null {

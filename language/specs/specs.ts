@@ -278,7 +278,7 @@ class Layout {
       const reading = words.inSentence(specTitle(this.#procedure, sets));
       const what = specWords.what.sets(reading);
       const setting = this.#done.filter(
-        ({ step }) => step.verb === 'set' && (step.text === sets || step.objects.some(({ name }) => name === part)),
+        ({ step }) => step.verb === 'set' && (step.reading === sets || step.objects.some(({ name }) => name === part)),
       );
       const tests = this.#done.filter(({ step }) => step.verb === 'test' && step.gate?.name === sets);
       const by = setting.length > 0 ? setting : tests;
@@ -338,8 +338,8 @@ class Layout {
           ? step.gate!.name
           : step.verb === 'across'
             ? step.gate!.name.replace(/^across /u, '')
-            : step.verb === 'read' || (step.verb === 'set' && !adjusted.has(step.text ?? ''))
-              ? step.text
+            : step.verb === 'read' || (step.verb === 'set' && !adjusted.has(step.reading ?? ''))
+              ? step.reading
               : null;
       if (name === null) continue;
       byName.set(name, [...(byName.get(name) ?? []), done]);

@@ -190,6 +190,8 @@ describe.each(all)('%s filled', (language, catalogue) => {
     const spans = words.step('wash', {
       things: '<b>{body}</b>',
       fluid: words.piece('fluid', { fluid: 'clean <oil>' }),
+      bath: '',
+      at: '',
       lasting: words.piece('lasting', { count: '15 min' }),
       more: '.',
     });
@@ -364,6 +366,7 @@ describe('figures and lists', () => {
       words.es.step('remove', {
         parts: 'tuerca de tobera',
         with: words.es.piece('with', { parts: 'tobera' }),
+        at: '',
         more: words.es.piece('more', { text: 'No girar el cuerpo' }),
       }),
     );

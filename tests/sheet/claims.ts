@@ -5,7 +5,7 @@
 import { usualCautions } from '../../language/cautions/index.ts';
 import type { LimitUse, Procedure, Step, Verb } from '../../language/model/index.ts';
 import { specFor } from '../../language/model/spec-for.ts';
-import { formatQuantity, type Limit } from '../../language/quantities/index.ts';
+import { formatLimit, formatQuantity, type Limit } from '../../language/quantities/index.ts';
 import { baseTitle, objectTitle, titleOf } from '../../language/sheet/names.ts';
 import type { SheetOptions } from '../../language/sheet/setting.ts';
 import { wordsIn } from '../../language/words/index.ts';
@@ -200,6 +200,8 @@ function stepClaims(
   const { family, shop, specs } = procedure;
   const numbers = numbersOf(procedure, options);
   const spec = (name: string) => titleOf(specs.find((one) => one.name === name) ?? { name, title: name });
+  /** Words that the author gave it. */
+  const own = (name: string | null | undefined) => specs.find((one) => one.name === name && one.title !== name)?.title;
   const fluid = shop.fluids.find(({ name }) => name === step.fluid);
   const { test } = step;
   const used = limitsOf(procedure, numbers, step);
@@ -221,11 +223,12 @@ function stepClaims(
     sentence: [
       ...claim('part number', ...(step.only ?? []).filter((name) => numbers.includes(name))),
       ...claim('verb', called[step.verb] ?? step.verb.replaceAll('-', ' ')),
-      ...(step.verb === 'read' || step.verb === 'set' ? claim('reading', spec(step.text ?? '')) : []),
+      ...claim('sequence', step.lead),
+      ...(step.reading === null ? [] : claim('reading', spec(step.reading))),
       ...objectClaims(procedure, step),
       ...(step.verb === 'test' ? claim('test', spec(step.gate?.name ?? '')) : []),
       ...(step.verb === 'across' ? claim('test', spec((step.gate?.name ?? '').replace(/^across /u, ''))) : []),
-      ...(step.verb === 'read' || step.verb === 'set' ? [] : claim('words', step.text)),
+      ...claim('words', step.text),
     ],
     limits: used.map(({ limit }) => limit),
     others: [
@@ -235,8 +238,16 @@ function stepClaims(
       ),
       ...claim('what it is to bring', step.choose === null ? null : spec(step.choose.test)),
       ...claim('holder', step.holder),
+      ...claim('source', step.sourceText),
+      ...claim('station', shop.stations.find(({ name }) => name === step.station)?.title),
+      ...claim('bath', step.bath === null ? null : formatLimit(step.bath)),
+      ...claim('as left', step.asLeft ? 'as left' : null),
+      ...claim('ready to fit', step.readyToFit ? 'ready to fit' : null),
+      ...[step.limit, test?.within].flatMap((use) => (use?.form === 'spec' ? claim('spec', own(use.spec)) : [])),
+      ...claim('spec', own(step.choose?.targetSpec)),
+      ...claim('spec', own(step.choose?.rate)),
       ...claim('fluid', fluid === undefined ? null : titleOf(fluid)),
-      ...claim('count', step.count === null ? null : formatQuantity(step.count)),
+      ...claim('count', step.count === null ? null : formatLimit(step.count)),
       ...claim('time', step.takes === null ? null : formatQuantity(step.takes)),
       ...claim('pass', ...step.passes.map((pass) => formatQuantity(pass))),
       ...claim('what is good', step.accept),
@@ -262,7 +273,7 @@ function stepClaims(
         ...claim('fail path', `R${procedure.repairs.findIndex(({ name }) => name === repair) + 1}`),
         ...claim('tries', tries === null || !Number.isFinite(tries) ? null : String(tries)),
       ]),
-      ...(step.gate === null ? [] : claim('hold', words.fail.hold)),
+      ...(step.gate === null || isEndless(procedure, step) ? [] : claim('hold', words.fail.hold)),
       ...(step.gate?.stopIfFails === true ? claim('stop', words.fail.stop) : []),
       ...(readsShutGauge(procedure, step) ? claim('gauge', `${words.facts.gauge} ${words.facts.open}`) : []),
       ...(step.verb === 'receive' ? claim('line to write on', words.lines.found) : []),
@@ -275,13 +286,22 @@ function stepClaims(
   };
 }
 
+/** Something may be tried as often as it takes: then nothing is left over for the lead. */
+function isEndless({ repairs }: Procedure, { gate, verdicts }: Step): boolean {
+  // A verdict of lap has a way of its own.
+  if (verdicts.some(({ verdict }) => verdict === 'lap')) return false;
+  return (gate?.onFail ?? []).some(
+    ({ repair, tries }) => (tries ?? repairs.find(({ name }) => name === repair)?.tries) === Number.POSITIVE_INFINITY,
+  );
+}
+
 /** A gauge that another step of the procedure shuts must be open where it is looked at. */
 function readsShutGauge({ stages, repairs, specs }: Procedure, step: Step): boolean {
   const steps = [...stages, ...repairs].flatMap((place) => place.steps);
-  const { test, verb, text } = step;
+  const { test, verb, reading } = step;
   if (!steps.some((one) => one.gauge === 'shut' || one.test?.gauge === 'shut')) return false;
   if (step.gauge !== null || (test !== null && test.gauge !== null)) return false;
-  const pressure = specs.some(({ name, kind }) => name === text && kind === 'pressure');
+  const pressure = specs.some(({ name, kind }) => name === reading && kind === 'pressure');
   if (verb === 'read' || verb === 'set') return pressure;
   return (
     verb === 'relieve' || (verb === 'test' && (test?.reads === 'pressure' || test?.hold != null || test?.from != null))
@@ -305,7 +325,7 @@ function objectClaims(procedure: Procedure, step: Step): Claim[] {
 /** Every limit that a step is held to, with its source, and every figure that it is worked by. */
 function limitsOf(procedure: Procedure, numbers: readonly string[], step: Step) {
   const { test, choose } = step;
-  const named = step.verb === 'read' || step.verb === 'set' ? step.text : null;
+  const named = step.reading;
   const use: LimitUse | null =
     step.limit ??
     test?.within ??
@@ -331,7 +351,7 @@ function limitsOf(procedure: Procedure, numbers: readonly string[], step: Step) 
     valuesOf(spec).map((value) => ({ limit: value?.rebuilt, source: null })),
   );
   const rates = procedure.family.adjusters.flatMap(({ part, sets, rate }) =>
-    rate === null || step.verb !== 'set' || sets !== step.text || !step.objects.some(({ name }) => name === part)
+    rate === null || step.verb !== 'set' || sets !== step.reading || !step.objects.some(({ name }) => name === part)
       ? []
       : [{ limit: { form: 'nominal' as const, nominal: rate, plus: null, minus: null }, source: null }],
   );

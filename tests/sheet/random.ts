@@ -54,11 +54,7 @@ function dressed(procedure: Procedure, words: Words, chance: Chance): Procedure 
       ? [...one.hazards, { word: chance(0.5) ? 'DANGER' : 'NOTICE', text: words(), source: one.source }]
       : one.hazards,
     allow: chance(0.1) ? [...one.allow, allowed(one.source, words)] : one.allow,
-    // The verbs that name a test or a reading have no words of their own.
-    text:
-      one.text !== null && one.gate === null && one.verb !== 'read' && one.verb !== 'set' && chance(0.5)
-        ? words()
-        : one.text,
+    text: one.text !== null && chance(0.5) ? words() : one.text,
     accept: one.accept !== null && chance(0.5) ? words() : one.accept,
     sourceText: one.limit?.form === 'limit' && chance(0.5) ? words() : one.sourceText,
     holder: one.holder !== null && chance(0.5) ? words() : one.holder,

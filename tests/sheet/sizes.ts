@@ -96,7 +96,10 @@ export function promisedBoxes(sheet: Sheet): number {
       return sum + block.rows.flat().filter(({ fill, text }) => fill === true && text === '').length;
     const grids = block.kind === 'step' || block.kind === 'grid' ? block.grids : [];
     const ways = block.kind === 'step' ? (block.fail?.ways ?? []) : [];
-    const tries = ways.flatMap(({ stops }) => [...stops.flatMap(({ boxes }) => boxes), 'its end']);
+    const tries = ways.flatMap(({ stops, end }) => [
+      ...stops.flatMap(({ boxes }) => boxes),
+      ...(end === '' ? [] : [end]),
+    ]);
     return sum + tries.length + grids.reduce((boxes, { rows, columns }) => boxes + rows.length * columns.length, 0);
   }, 0);
 }

@@ -81,7 +81,7 @@ function everywhere(procedure: Procedure, text: string): Procedure {
       note: index % 3 === 0 ? text : step.note,
       hazards: index % 4 === 0 ? hazards : step.hazards,
       allow: index % 4 === 1 ? allow : step.allow,
-      text: step.text === null || step.verb === 'read' || step.verb === 'set' ? step.text : text,
+      text: step.text === null ? null : text,
       accept: step.accept === null ? null : text,
       reject: step.reject === null ? null : text,
       holder: step.holder === null ? null : text,

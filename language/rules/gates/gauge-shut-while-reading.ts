@@ -12,7 +12,7 @@ export const gaugeShutWhileReading: Rule = {
     for (const block of [...procedure.stages, ...procedure.repairs]) {
       for (const step of block.steps) {
         if (step.test?.gauge !== 'shut' || !goesByGauge(step, procedure)) continue;
-        const name = step.verb === 'test' ? step.gate!.name : step.text;
+        const name = step.verb === 'test' ? step.gate!.name : step.reading;
         report({
           at: step,
           message: `${step.verb === 'set' ? `The pressure is set for ${name}` : `The pressure of ${name} is read or held`} with the gauge shut: the needle shows what was there before, or nothing. Take “with gauge shut” out of this step.`,

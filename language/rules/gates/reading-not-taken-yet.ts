@@ -19,7 +19,7 @@ export const readingNotTakenYet: Rule = {
       [...procedure.family.provenBy, ...procedure.family.provenAcrossSet].some((proof) => proof.name === name) &&
       !steps.some(({ step }) => step.verb === 'test' && step.gate!.name === name);
     const asFound = (name: string, at: number) =>
-      steps.some((one) => one.step.asFound && one.step.text === name && one.at < at);
+      steps.some((one) => one.step.asFound && one.step.reading === name && one.at < at);
     /** A reading that is no gate's: that a test is no longer proven is told as stale, with what used its reading. */
     const old = (state: State, name: string) =>
       state.may(layout.readings.get(name)!, reading.old) && !layout.gates.has(name) && !layout.gates.has(`set ${name}`);

@@ -16,7 +16,7 @@ export const testerNotChecked: Rule = {
       const judged = run.filter(({ step }) => ['test', 'set'].includes(step.verb) && isHydraulic(step, procedure));
       const [first, last] = [judged[0], judged.at(-1)];
       if (masters.length === 0 || first === undefined || last === undefined) continue;
-      const read = run.filter(({ step }) => step.verb === 'read' && masters.includes(step.text ?? ''));
+      const read = run.filter(({ step }) => step.verb === 'read' && masters.includes(step.reading ?? ''));
       const before = read.some(({ at }) => at < first.at);
       const after = read.some(({ at }) => at > last.at);
       if (before && after) continue;

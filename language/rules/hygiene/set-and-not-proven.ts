@@ -29,7 +29,7 @@ export const setAndNotProven: Rule = {
       return;
     }
     for (const step of steps) {
-      const set = step.verb === 'set' ? step.text : (step.choose?.test ?? null);
+      const set = step.verb === 'set' ? step.reading : (step.choose?.test ?? null);
       const tested = tests.some((test) => test.gate!.name === set);
       if (set !== null && tested && !family.provenBy.some((proof) => proof.name === set))
         tell(step, set, `${set} is set and tested, and is not among what proves the family. Write it at “proven by”.`);

@@ -42,7 +42,7 @@ export const holdNotBelowOpening: Rule = {
 /** The least pressure at which a unit of each part number may open. */
 function openings(procedure: Procedure): { test: string; number: string | null; low: Quantity }[] {
   const steps = allSteps(procedure);
-  const set = new Set(steps.flatMap((step) => (step.verb === 'set' ? step.text : step.choose?.test) ?? []));
+  const set = new Set(steps.flatMap((step) => (step.verb === 'set' ? step.reading : step.choose?.test) ?? []));
   const opens = (step: Step) =>
     step.verb === 'test' &&
     step.test?.reads === 'pressure' &&

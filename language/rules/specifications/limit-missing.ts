@@ -44,9 +44,9 @@ function missing(step: Step, procedure: Procedure): string | null {
         : `Test ${name} says from where the pressure falls, and not in what time: too fast and too slow both pass. Write “in” and a time, such as in 6..20 s.`;
     case 'set':
       // A setting is held to the spec of its name, where there is one.
-      return procedure.specs.some((spec) => spec.name === step.text)
+      return procedure.specs.some((spec) => spec.name === step.reading)
         ? null
-        : `Nothing says what ${step.text} is set to: each hand stops turning where he likes. Write “within” and a spec or a limit.`;
+        : `Nothing says what ${step.reading} is set to: each hand stops turning where he likes. Write “within” and a spec or a limit.`;
     case 'across':
       return step.text !== null
         ? null

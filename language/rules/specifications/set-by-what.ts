@@ -12,12 +12,12 @@ export const setByWhat: Rule = {
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
       if (step.verb !== 'set' || step.objects.length > 0) continue;
-      const adjuster = procedure.family.adjusters.find((other) => other.sets === step.text);
+      const adjuster = procedure.family.adjusters.find((other) => other.sets === step.reading);
       if (adjuster === undefined) continue;
       report({
         at: step,
         cause: `set-by:${writtenAt(step)}`,
-        message: `The ${lower(adjuster.title)} sets ${step.text}, and this step does not say that it is turned: whether it is locked afterwards would not be asked. Write “by ${adjuster.name}”.`,
+        message: `The ${lower(adjuster.title)} sets ${step.reading}, and this step does not say that it is turned: whether it is locked afterwards would not be asked. Write “by ${adjuster.name}”.`,
       });
     }
   },

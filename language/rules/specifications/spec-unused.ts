@@ -50,8 +50,8 @@ function valuesOf(procedure: Procedure, spec: string) {
 function reads(step: Step): string[] {
   const uses = [step.limit, step.test?.within ?? null].flatMap((use) => (use?.form === 'spec' ? use.spec : []));
   const reading =
-    step.verb === 'read' || step.verb === 'set'
-      ? step.text
+    step.reading !== null
+      ? step.reading
       : step.verb === 'across' || (step.verb === 'test' && step.test?.within == null)
         ? step.gate!.name.replace(/^across /u, '')
         : null;

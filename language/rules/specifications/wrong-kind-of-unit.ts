@@ -86,12 +86,13 @@ export const wrongKindOfUnit: Rule = {
     }
     for (const step of allSteps(procedure)) {
       const wants = countKinds[step.verb];
-      if (wants === undefined || step.count === null || wants.some((kind) => kindAdmits(kind, step.count!.unit)))
-        continue;
+      const counted = step.count === null ? [] : quantitiesOf(step.count);
+      const [first] = counted.filter(({ unit }) => !wants?.some((kind) => kindAdmits(kind, unit)));
+      if (wants === undefined || first === undefined) continue;
       report({
         at: step,
         cause: `count:${writtenAt(step)}`,
-        message: `${capital(step.verb)} says ${formatQuantity(step.count)}, which is a ${kindOfUnit(step.count.unit)}: the bench hand needs ${step.verb === 'prime' ? 'strokes or a time' : 'a time'}. Mend the unit.`,
+        message: `${capital(step.verb)} says ${formatQuantity(first)}, which is a ${kindOfUnit(first.unit)}: the bench hand needs ${step.verb === 'prime' ? 'strokes or a time' : 'a time'}. Mend the unit.`,
       });
     }
     for (const block of [...procedure.stages, ...procedure.repairs]) {

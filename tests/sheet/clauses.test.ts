@@ -1,0 +1,204 @@
+/**
+ * Whatever a step takes stands on its sheet: each clause behind each verb is refused, or says something more there. Walked
+ * from the grammar's own list, so that a new clause or a new verb cannot be forgotten.
+ */
+import { describe, expect, it } from 'vitest';
+import { checkFiles } from '../../language/check.ts';
+import type { Clause, TestClause } from '../../language/grammar/generated/ast.ts';
+import { verbs } from '../../language/model/verbs.ts';
+import { everywhere, verbForms } from '../../language/resolve/clause-table.ts';
+import { exampleFamily, exampleShop } from '../../language/rules/example-base.ts';
+import { sheetOf } from '../../language/sheet/index.ts';
+import type { StepBlock } from '../../language/sheet/model.ts';
+import { blockTexts } from '../../language/sheet/text.ts';
+import { lowBones } from './words.ts';
+
+type ClauseType = (Clause | TestClause)['$type'];
+
+/** Every way to write a clause, and what of it must be found in print. */
+const written: Readonly<Record<ClauseType, readonly (readonly [text: string, ...printed: string[]])[]>> = {
+  TextClause: [['"own words"', 'own words']],
+  AmountClause: [
+    ['7 min', '7 min'],
+    ['at least 7 min', 'at least 7 min'],
+    ['at most 0.7 mm', '0.7 mm'],
+    ['6..8 strokes', '6 to 8 strokes'],
+  ],
+  WithClause: [
+    ['with "special key"', 'special key'],
+    ['with MIC-1', 'MIC-1'],
+    ['with TW-80 and adapter 50 mm at 0°', '50 mm'],
+    ['with wrench 16..80 N·m', '16 to 80 N·m'],
+    ['with gauge shut', 'SHUT'],
+    ['with gauge open', 'OPEN'],
+    ['with air at most 1.7 bar', '1.7 bar'],
+    ['with spacer', 'spacer'],
+    ['with marks aligned', 'aligned'],
+    ['with number', 'part number'],
+    ['with cal-oil', 'calibration fluid'],
+  ],
+  InClause: [
+    ['in "own place"', 'own place'],
+    ['in solvent', 'solvent'],
+    ['in cross pattern', 'cross pattern'],
+    ['in 7..9 s', '7 to 9 s'],
+  ],
+  AtClause: [
+    ['at wheel', 'wheel'],
+    ['at wheel "own corner"', 'wheel', 'own corner'],
+    ['at 45 °C', '45 °C'],
+    ['at 70..90 strokes/min', '70 to 90 strokes/min'],
+  ],
+  ToClause: [
+    ['to wheel', 'wheel'],
+    ['to nut-fit', '55 to 65 N·m'],
+    ['to 47 N·m ±3', '44 to 50 N·m'],
+    ['to 110 bar', '110 bar'],
+  ],
+  BringClause: [
+    ['to bring opening to 253 bar', '253 bar'],
+    ['to bring opening to opening', '250 to 258 bar'],
+  ],
+  FromClause: [['from 140 bar', '140 bar']],
+  ByClause: [
+    ['by "own name"', 'own name'],
+    ['by stretch 0.009..0.010 in', '0.009 to 0.010 in'],
+    ['by shim-rate', '3 bar per'],
+    ['by 4 mm', '4 mm'],
+    ['by screw', 'screw'],
+  ],
+  ForClause: [
+    ['for 7 min', '7 min'],
+    ['for 7..8 min', '7 to 8 min'],
+    ['for at least 7 min', 'at least 7 min'],
+    ['for trial', 'trial'],
+    ['for "own reason"', 'own reason'],
+  ],
+  WithinClause: [
+    ['within 41.2..41.6 mm', '41.2 to 41.6 mm'],
+    ['within opening', '250 to 258 bar'],
+  ],
+  AcceptClause: [
+    ['accept "what is good"', 'what is good'],
+    ['accept 41.2..41.6 mm', '41.2 to 41.6 mm'],
+  ],
+  RejectClause: [['reject if "what is bad"', 'what is bad']],
+  VerdictClause: [
+    ['reuse if "bright"', 'bright'],
+    ['lap if "hazed"', 'hazed'],
+  ],
+  FailClause: [
+    ['on fail reshim (2 times)', 'R1', '2 tries'],
+    ['on fail renew needle (once)', 'renew needle'],
+  ],
+  NoteClause: [['note "own note"', 'own note']],
+  AllowClause: [['allow prime-how because "own cause"', 'prime-how', 'own cause']],
+  TakesClause: [['takes 17 min', '17 min']],
+  SourceClause: [['source "own source"', 'own source']],
+  HeldClause: [['held by "own spanner"', 'own spanner']],
+  WordsClause: [
+    ['threads oiled', 'Oil the threads'],
+    ['as found', 'as found'],
+    ['as left', 'as left'],
+    ['stop if fails', 'stop'],
+    ['ready to fit', 'ready to fit'],
+    ['proven', 'proven'],
+  ],
+  PassesClause: [['passes 20 N·m 40 N·m', '20 N·m', '40 N·m']],
+  SlidesClause: [
+    ['slides "own way"', 'own way'],
+    ['turns-free "own turn"', 'own turn'],
+  ],
+  SpreadClause: [['spread at most 6 bar', 'at most 6 bar']],
+  // What a gate proves is for the check, and nothing that a hand does.
+  ProvesClause: [],
+  NeverClause: [['never above 1.9 mm', '1.9 mm']],
+  ExceptClause: [],
+  ReadClause: [['read pressure', 'Reading']],
+  HoldClause: [
+    ['hold 17 bar below opening', '17 bar below'],
+    ['hold 217 bar', '217 bar'],
+  ],
+};
+
+/** What each verb acts on here. */
+function objectOf(verb: (typeof verbs)[number]): string {
+  const { objects } = verbForms[verb];
+  if (verb === 'test' || verb === 'across') return 'opening';
+  if (verb === 'guard') return 'body.end';
+  if (verb === 'torque' || verb === 'slacken' || verb === 'run-down' || verb === 'lock') return 'nut';
+  if (verb === 'choose') return 'shim';
+  switch (objects[0]) {
+    case 'part':
+      return 'needle';
+    case 'face':
+      return 'body.end';
+    case 'port':
+      return 'inlet';
+    case 'adjuster':
+      return 'screw';
+    case 'reading':
+      return 'opening';
+    case undefined:
+      return '';
+  }
+}
+
+const head = { 'clean-outside': 'clean outside', 'clean-holes': 'clean holes of', across: 'across the set' } as const;
+
+/** Steps with these texts behind the verb, as each is printed; null: the checker refuses it. */
+function printedOf(verb: (typeof verbs)[number], clauses: readonly string[]): (string | null)[] {
+  const start = `${(head as Record<string, string>)[verb] ?? verb} ${objectOf(verb)}`.trim();
+  const before = `${exampleShop}
+${exampleFamily.replace(/\}\s*$/u, '  part screw "Screw" on body\n  adjuster screw sets opening\n}\n')}
+procedure example for holder at bench {
+  spec opening    pressure  250 bar +8 -0
+  spec nut-fit    torque    60 N·m ±5
+  spec shim-rate  rate      3 bar per 0.001 in
+  repair reshim { choose shim }
+  stage prove at tester {
+`;
+  const text = `${before}${clauses.map((clause) => `${start} ${clause}\n`).join('')}}\n}\n`;
+  const first = before.split('\n').length - 1;
+  const { findings, procedures } = checkFiles([{ uri: 'x', text }]);
+  const { procedure } = procedures[0]!;
+  const sheet = sheetOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
+  const steps = sheet.blocks.filter((block): block is StepBlock => block.kind === 'step');
+  const refused = findings.filter(({ rule }) => rule === 'syntax' || rule === 'unknown-name');
+  return clauses.map((_, index) => {
+    const step = steps.find(({ line }) => line.line === first + index);
+    return step === undefined || refused.some(({ source }) => source.range.start.line === first + index)
+      ? null
+      : lowBones(blockTexts(step).join(' '));
+  });
+}
+
+describe.each(verbs)('after %s', (verb) => {
+  const types = [...new Set([...verbForms[verb].clauses, ...everywhere])];
+  const cases = types.flatMap((type) => written[type].map(([text, ...printed]) => ({ text, printed })));
+  const lost = (all: typeof cases) =>
+    printedOf(
+      verb,
+      all.map(({ text }) => text),
+    ).flatMap((now, index) =>
+      now === null
+        ? []
+        : all[index]!.printed.filter((one) => !now.includes(lowBones(one))).map(
+            (one) => `${all[index]!.text}: “${one}” is lost`,
+          ),
+    );
+
+  it('each clause is refused or printed', () => {
+    expect(lost(cases)).toEqual([]);
+  });
+  it('some of them are taken', () => {
+    expect(printedOf(verb, ['note "own note"'])[0]).toContain('ownnote');
+  });
+  it('the words of two clauses are both printed', () => {
+    const own = cases.filter(({ text }) => text.includes('"own'));
+    const pairs = own.flatMap((one) =>
+      own.map((other) => ({ text: `${one.text} ${other.text}`, printed: [...one.printed, ...other.printed] })),
+    );
+    expect(lost(pairs)).toEqual([]);
+  });
+});
