@@ -5,6 +5,7 @@ import type { Source } from '../model/source.ts';
 import { formatQuantity } from '../quantities/index.ts';
 import { inUnits, type ShimChoice, shimChoices } from '../rules/shim-choices.ts';
 import { workedOut } from '../rules/tool-words.ts';
+import { within } from '../rules/within.ts';
 import { wordsIn } from '../words/index.ts';
 import { advisedOf } from './advised.ts';
 
@@ -24,8 +25,9 @@ export function hintsOf(procedures: readonly Procedure[], jobs: readonly Job[]):
   const ofChoices = procedures.flatMap((procedure) =>
     shimChoices(procedure).flatMap((choice) => {
       const text = stepWords(choice);
-      // What stands in a sequence is told where it is called, and would be told at each call.
-      return text === null || choice.step.call !== null ? [] : [{ source: choice.step.source, text }];
+      // A sequence is written once and called often, and text taken over by `like` has the other procedure's figures.
+      const isOwn = choice.step.call === null && within(choice.step.source, procedure.extent);
+      return text === null || !isOwn ? [] : [{ source: choice.step.source, text }];
     }),
   );
   return [...ofChoices, ...ofJobs];

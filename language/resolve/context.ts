@@ -1,5 +1,5 @@
 import { type AstNode, GrammarUtils } from 'langium';
-import type { File } from '../grammar/generated/ast.ts';
+import type { File, Procedure } from '../grammar/generated/ast.ts';
 import { nearest } from '../grammar/nearest.ts';
 import type { Range, Source } from '../model/source.ts';
 
@@ -36,9 +36,26 @@ export class Context {
   readonly problems: ResolveProblem[] = [];
   readonly links: Link[] = [];
   private readonly files = new Map<File, string>();
+  private readonly procedures = new Map<string, { readonly node: Procedure; readonly range: Range }[]>();
+  private reader: Procedure | null = null;
 
   register(ast: File, uri: string) {
     this.files.set(ast, uri);
+    const procedures = ast.declarations.filter((node) => node.$type === 'Procedure') as Procedure[];
+    this.procedures.set(
+      uri,
+      procedures.map((node) => ({ node, range: this.source(node).range })),
+    );
+  }
+
+  /** Reads names as the procedure sees them, also in text that it takes over from another. */
+  readAs<T>(procedure: Procedure, read: () => T): T {
+    this.reader = procedure;
+    try {
+      return read();
+    } finally {
+      this.reader = null;
+    }
   }
 
   /** Where a node stands; the whole node, or the token of one of its properties. */
@@ -61,20 +78,33 @@ export class Context {
     this.problems.push({ kind: 'syntax', message, source, replacement });
   }
 
+  /** Ties a use to its declaration. What stands in a procedure's own text leads where that procedure sees it. */
   link(use: Source, target: Source, name: string, what: string) {
-    this.links.push({ use, target, name, what });
+    if (!this.isForeign(use)) this.links.push({ use, target, name, what });
+  }
+
+  /** It stands in the text of another procedure, which is `like`: there the name may mean something else. */
+  private isForeign(use: Source): boolean {
+    if (this.reader === null) return false;
+    const writer = this.procedures.get(use.file)?.find(({ range }) => holds(range, use.range));
+    return writer !== undefined && writer.node !== this.reader;
   }
 
   unknown(name: string, what: string, candidates: Iterable<string>, source: Source) {
     this.problems.push({ kind: 'unknown-name', name, what, near: nearest(name, candidates), source });
   }
 
-  /** Looks a name up among declared things, links it, or reports it. */
+  /**
+   * Looks a name up among declared things, links it, or reports it.
+   * @param use where it is reported: for a name in a sequence, the call
+   * @param written where it is written
+   */
   find<T extends { readonly name: string; readonly source: Source }>(
     name: string,
     what: string,
     among: readonly T[],
     use: Source,
+    written: Source = use,
   ): T | null {
     const found = among.find((item) => item.name === name);
     if (found === undefined) {
@@ -86,7 +116,7 @@ export class Context {
       );
       return null;
     }
-    this.link(use, found.source, name, what);
+    this.link(written, found.source, name, what);
     return found;
   }
 
@@ -110,6 +140,12 @@ export class Context {
 }
 
 const nowhere: Range = { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
+
+function holds(outer: Range, inner: Range): boolean {
+  const isBefore = (a: Range['start'], b: Range['start']) =>
+    a.line < b.line || (a.line === b.line && a.character <= b.character);
+  return isBefore(outer.start, inner.start) && isBefore(inner.end, outer.end);
+}
 
 function plainRange(range: { start: Range['start']; end: Range['end'] }): Range {
   return {

@@ -65,7 +65,9 @@ export function resolve(files: readonly ParsedFile[]): Resolved {
     sequences: new Map(sequenceNodes.map(({ node }) => [node.name, node] as const)),
     findProcedure: (name: string) => procedureNodes.find((other) => other.name === name)?.node ?? null,
   };
-  const procedures = procedureNodes.flatMap(({ node }) => procedureOf(context, node, world) ?? []);
+  const procedures = procedureNodes.flatMap(
+    ({ node }) => context.readAs(node, () => procedureOf(context, node, world)) ?? [],
+  );
   const jobs = of<ast.Job>('Job').flatMap(
     (node) =>
       jobOf(

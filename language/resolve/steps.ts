@@ -286,6 +286,17 @@ class OneStep {
     return this.place.call?.at ?? this.context.source(node, property);
   }
 
+  /** Looks a name up: a miss is reported at the call, a hit leads from where the name is written. */
+  private find(
+    name: string,
+    what: string,
+    among: readonly NameUse[],
+    node: AstNode,
+    written: AstNode = node,
+  ): NameUse | null {
+    return this.context.find(name, what, among, this.source(node), this.context.source(written));
+  }
+
   make(
     clauses: readonly (ast.Clause | ast.TestClause)[],
     subjects: readonly ast.Subject[],
@@ -373,11 +384,11 @@ class OneStep {
       );
     const name = pathText(subject.path);
     return (
-      this.context.find(
+      this.find(
         name,
         'test or spec',
         [...this.names.tests, ...this.names.specs, ...(this.verb === 'read' ? this.names.shop.masters : [])],
-        this.source(subject),
+        subject,
       )?.name ?? name
     );
   }
@@ -418,7 +429,11 @@ class OneStep {
     });
   }
 
-  private object(subject: ast.Subject, kinds: readonly ObjectKind[]): StepObject[] {
+  private object(
+    subject: ast.Subject,
+    kinds: readonly ObjectKind[],
+    written: Source = this.context.source(subject.path),
+  ): StepObject[] {
     const { family } = this.names;
     const { path } = subject;
     const source = this.source(subject);
@@ -436,7 +451,7 @@ class OneStep {
       idOf: (item: { name: string }) => string,
     ) =>
       items.map((item) => {
-        this.context.link(this.context.source(path), item.source, text, kind);
+        this.context.link(written, item.source, text, kind);
         return made(
           kind,
           idOf(item),
@@ -477,6 +492,7 @@ class OneStep {
     return this.object(
       { ...subject, path: { ...path, head: head as ast.Name, tail: tail as ast.Name | undefined } },
       kinds,
+      written,
     );
   }
 
@@ -577,8 +593,8 @@ class OneStep {
       case 'BringClause':
         step.choose = {
           test:
-            context.find(clause.test.name, 'test', [...this.names.tests, ...this.names.specs], this.source(clause.test))
-              ?.name ?? clause.test.name,
+            this.find(clause.test.name, 'test', [...this.names.tests, ...this.names.specs], clause.test)?.name ??
+            clause.test.name,
           target: limitOf(context, clause.limit),
           targetSpec: clause.spec === undefined ? null : this.found(clause.spec, 'spec', this.names.specs),
           rate: step.choose?.rate ?? null,
@@ -731,11 +747,11 @@ class OneStep {
     }
     const fluid = this.names.shop.fluids.find((known) => known.name === name);
     if (fluid !== undefined && ['oil', 'wash', 'rinse', 'soak', 'wipe', 'clean-outside'].includes(this.verb)) {
-      this.context.link(source, fluid.source, name, 'fluid');
+      this.context.link(this.context.source(subject), fluid.source, name, 'fluid');
       step.fluid = name;
       return;
     }
-    const asset = this.context.find(name, 'tool', this.names.shop.assets, source);
+    const asset = this.find(name, 'tool', this.names.shop.assets, subject);
     if (asset !== null)
       step.tools = [...step.tools, { form: 'asset', name, source, adapter: this.adapter(item) } satisfies ToolUse];
   }
@@ -770,12 +786,7 @@ class OneStep {
         const rate = this.found(clause.name, 'spec', this.names.specs);
         step.choose = { ...(step.choose ?? noChoice), rate };
       } else if (this.verb === 'set') {
-        const adjuster = this.context.find(
-          clause.name.name,
-          'adjuster',
-          this.names.family.adjusters,
-          this.source(clause.name),
-        );
+        const adjuster = this.find(clause.name.name, 'adjuster', this.names.family.adjusters, clause.name);
         if (adjuster !== null)
           step.objects = [
             {
@@ -830,7 +841,7 @@ class OneStep {
   ): string | null {
     const [bound] = this.place.bindings.get(ref.name) ?? [];
     const name = bound === undefined ? ref.name : pathText(bound.path);
-    return this.context.find(name, what, among, this.source(ref))?.name ?? null;
+    return this.find(name, what, among, ref, bound?.path)?.name ?? null;
   }
 
   private failEntry(entry: ast.FailEntry): FailEntry | null {
@@ -860,7 +871,7 @@ class OneStep {
       return { ...inline, tries: tries ?? inline.tries, furthestOut: entry.furthest };
     }
     if (entry.repair === undefined) return null;
-    const repair = this.context.find(entry.repair.name, 'repair', this.names.repairs, this.source(entry.repair));
+    const repair = this.find(entry.repair.name, 'repair', this.names.repairs, entry.repair);
     return repair === null
       ? null
       : { repair: repair.name, tries, furthestOut: entry.furthest, source: this.source(entry) };

@@ -1,17 +1,26 @@
 /** Hover and definition: a name's words, and what is declared of it. */
 import type { Hover, Location } from 'vscode-languageserver-types';
 import type { CheckResult } from '../../language/check.ts';
-import type { Position, Range } from '../../language/model/source.ts';
+import type { Position, Range, Source } from '../../language/model/source.ts';
 import { familySvg } from '../../language/sheet/index.ts';
 import { wordsIn } from '../../language/words/index.ts';
 import { contains } from './ranges.ts';
 import { allDeclared, type Declared } from './scope.ts';
 
-/** A name at a place, used or declared there, and its declaration. */
+/** A name at a place, and what it leads to: several where it stands in a sequence that several procedures call. */
 interface Named {
   readonly range: Range;
-  readonly declared: Declared;
+  readonly targets: readonly Target[];
 }
+
+interface Target {
+  /** Where the name is declared. */
+  readonly place: Source;
+  readonly declared: Declared | null;
+}
+
+/** Most declarations that one hover shows. */
+const mostShown = 3;
 
 /** The name at a place: its words, and its declaration as it is written, with limits and sources. */
 export function hoverAt(
@@ -21,9 +30,12 @@ export function hoverAt(
   textOf: (uri: string) => string | null,
 ): Hover | null {
   const named = namedAt(uri, position, result);
-  if (named === null) return null;
-  const value = [describe(named.declared, textOf), pictureOf(named.declared, result)].filter((part) => part !== null);
-  return { range: named.range, contents: { kind: 'markdown', value: value.join('\n\n') } };
+  const shown = (named?.targets ?? []).flatMap(({ declared }) => declared ?? []).slice(0, mostShown);
+  if (named === null || shown.length === 0) return null;
+  const value = shown.map((declared) =>
+    [describe(declared, textOf), pictureOf(declared, result)].filter((part) => part !== null).join('\n\n'),
+  );
+  return { range: named.range, contents: { kind: 'markdown', value: value.join('\n\n---\n\n') } };
 }
 
 /** Where the name at a place is declared. */
@@ -34,27 +46,39 @@ export function definitionAt(
   clientUri: (uri: string) => string,
 ): Location[] {
   const named = namedAt(uri, position, result);
-  return named === null ? [] : [{ uri: clientUri(named.declared.uri), range: named.declared.symbol.nameRange }];
+  return (named?.targets ?? []).map(({ place }) => ({ uri: clientUri(place.file), range: place.range }));
 }
 
 function namedAt(uri: string, position: Position, result: CheckResult): Named | null {
-  const link = result.links.find(({ use }) => use.file === uri && contains(use.range, position));
-  const at = link === undefined ? { uri, place: position } : { uri: link.target.file, place: link.target.range.start };
-  const declared = allDeclared(result)
-    .filter(({ uri: file, symbol }) => file === at.uri && named(symbol.kind) && contains(symbol.nameRange, at.place))
-    .find(
-      ({ symbol }) =>
-        link === undefined ||
-        symbol.kind === link.what ||
-        symbol.name === link.name ||
-        contains(symbol.nameRange, at.place),
+  const links = result.links.filter(({ use }) => use.file === uri && contains(use.range, position));
+  const all = allDeclared(result);
+  const [link] = links;
+  if (link === undefined) {
+    const declared = all.find(
+      ({ uri: file, symbol }) => file === uri && isNamed(symbol.kind) && contains(symbol.nameRange, position),
     );
-  if (declared === undefined) return null;
-  return { range: link?.use.range ?? declared.symbol.nameRange, declared };
+    if (declared === undefined) return null;
+    const range = declared.symbol.nameRange;
+    return { range, targets: [{ place: { file: uri, range }, declared }] };
+  }
+  const places = new Map(links.map((one) => [placeKey(one.target), one] as const));
+  const targets = [...places.values()].map((one): Target => {
+    const there = all.filter(
+      ({ uri: file, symbol }) => file === one.target.file && contains(symbol.nameRange, one.target.range.start),
+    );
+    const declared =
+      there.find(({ symbol }) => symbol.kind === one.what) ?? there.find(({ symbol }) => symbol.name === one.name);
+    return { place: one.target, declared: declared ?? there[0] ?? null };
+  });
+  return { range: link.use.range, targets };
+}
+
+function placeKey({ file, range }: Source): string {
+  return `${file}:${range.start.line}:${range.start.character}`;
 }
 
 /** Steps are declared and have no name that is used elsewhere. */
-function named(kind: string): boolean {
+function isNamed(kind: string): boolean {
   return kind !== 'step' && kind !== 'test' && kind !== 'only';
 }
 

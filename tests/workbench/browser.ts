@@ -20,7 +20,8 @@ export function startBrowser(): Promise<Browser> {
 /** What is opened, and what is run in it; all paths absolute. */
 export interface Workbench {
   readonly workspace: string;
-  readonly extension: string;
+  /** Under development; null: only what is installed. */
+  readonly extension: string | null;
   /** Compiled suite that exports `run`; without it the workbench is only opened. */
   readonly tests?: string;
 }
@@ -29,7 +30,9 @@ export interface Workbench {
 export function workbenchAddress(host: Host, workbench: Workbench): string {
   const remote = (path: string) => `vscode-remote://127.0.0.1:${host.port}${path}`;
   const payload: [string, string][] = [
-    ['extensionDevelopmentPath', remote(workbench.extension)],
+    ...(workbench.extension === null
+      ? []
+      : [['extensionDevelopmentPath', remote(workbench.extension)] satisfies [string, string]]),
     ['skipWelcome', 'true'],
   ];
   if (workbench.tests !== undefined) payload.push(['extensionTestsPath', remote(workbench.tests)]);
@@ -48,4 +51,33 @@ export interface Hooks {
 export async function exposeHooks(page: Page, hooks: Hooks): Promise<void> {
   await page.exposeFunction('codeAutomationLog', (type: string, values: unknown[]) => hooks.log(type, values));
   await page.exposeFunction('codeAutomationExit', (code: number) => hooks.exit(code));
+}
+
+/** Opens the workbench on a page of its own, to be driven by keys and mouse. */
+export async function openWorkbench(browser: Browser, host: Host, workbench: Workbench, scale = 1): Promise<Page> {
+  const page = await browser.newPage({ viewport: { width: 1280, height: 800 }, deviceScaleFactor: scale });
+  await page.goto(workbenchAddress(host, workbench));
+  await page.waitForSelector('.monaco-workbench .part.statusbar');
+  return page;
+}
+
+/** Opens a file of the workspace by its name, as Ctrl+P does. */
+export async function openFile(page: Page, name: string): Promise<void> {
+  await page.keyboard.press('Control+P');
+  await page.locator('.quick-input-widget input').fill(name);
+  await page.locator('.quick-input-list .monaco-list-row').first().waitFor();
+  await page.waitForTimeout(400);
+  await page.keyboard.press('Enter');
+  await page.locator(`.tab.active[data-resource-name="${name}"]`).waitFor();
+  await page.locator('.monaco-editor .view-line').first().waitFor();
+}
+
+/** Runs a command by its title. */
+export async function command(page: Page, title: string): Promise<void> {
+  await page.keyboard.press('F1');
+  await page.locator('.quick-input-widget input').fill(`>${title}`);
+  await page.locator('.quick-input-list .monaco-list-row').first().waitFor();
+  await page.waitForTimeout(300);
+  await page.keyboard.press('Enter');
+  await page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
 }

@@ -52,6 +52,16 @@ export interface Host {
   stop(): Promise<void>;
 }
 
+/** Settings with which nothing but the work comes up, and nothing takes the keys from the text. */
+export const undisturbed = {
+  'workbench.startupEditor': 'none',
+  'workbench.tips.enabled': false,
+  'workbench.secondarySideBar.defaultVisibility': 'hidden',
+  'workbench.editor.empty.hint': 'hidden',
+  'chat.disableAIFeatures': true,
+  'chat.commandCenter.enabled': false,
+};
+
 /**
  * Starts the server on a free port with empty data and extension folders; resolved when it listens.
  * The workspace is not trusted: the tests hold for the editor's restricted mode.

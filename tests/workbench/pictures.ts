@@ -8,8 +8,8 @@ import { cpSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
-import { startBrowser, workbenchAddress } from './browser.ts';
-import { type Host, root, startHost } from './host.ts';
+import { command, openFile, openWorkbench, startBrowser } from './browser.ts';
+import { root, startHost, undisturbed } from './host.ts';
 
 const folder = process.env.PICTURES ?? join(root, 'extension/pictures');
 
@@ -36,16 +36,11 @@ const pages = [
 /** Nothing in the window that is not about the work. */
 const settings = {
   'workbench.colorTheme': process.env.THEME ?? 'Default Light Modern',
-  'workbench.startupEditor': 'none',
+  ...undisturbed,
   'workbench.layoutControl.enabled': false,
-  'workbench.tips.enabled': false,
-  'workbench.secondarySideBar.defaultVisibility': 'hidden',
   'workbench.activityBar.location': 'hidden',
-  'workbench.editor.empty.hint': 'hidden',
   'window.commandCenter': false,
   'window.menuBarVisibility': 'hidden',
-  'chat.disableAIFeatures': true,
-  'chat.commandCenter.enabled': false,
   'editor.minimap.enabled': false,
   'editor.fontSize': 14,
   'editor.cursorBlinking': 'solid',
@@ -64,7 +59,7 @@ async function main(): Promise<void> {
   const browser = await startBrowser();
   try {
     await drawIcon(browser);
-    const page = await openWorkbench(browser, host, workspace);
+    const page = await openWorkbench(browser, host, { workspace, extension: root }, 2);
     await openFile(page, file);
     await command(page, 'View: Close Primary Side Bar');
     await problemsPicture(page);
@@ -85,32 +80,6 @@ async function drawIcon(browser: Browser): Promise<void> {
   await page.setContent(`<body style="margin:0;background:transparent">${svg}</body>`);
   await page.screenshot({ path: join(root, 'extension/icons/extension.png'), omitBackground: true });
   await page.close();
-}
-
-async function openWorkbench(browser: Browser, host: Host, workspace: string): Promise<Page> {
-  const page = await browser.newPage({ viewport: { width: 1280, height: 800 }, deviceScaleFactor: 2 });
-  await page.goto(workbenchAddress(host, { workspace, extension: root }));
-  await page.waitForSelector('.monaco-workbench .part.statusbar');
-  return page;
-}
-
-async function openFile(page: Page, name: string): Promise<void> {
-  await page.keyboard.press('Control+P');
-  await page.locator('.quick-input-widget input').fill(name);
-  await page.locator('.quick-input-list .monaco-list-row').first().waitFor();
-  await page.waitForTimeout(400);
-  await page.keyboard.press('Enter');
-  await page.locator(`.tab.active[data-resource-name="${name}"]`).waitFor();
-  await page.locator('.monaco-editor .view-line').first().waitFor();
-}
-
-async function command(page: Page, title: string): Promise<void> {
-  await page.keyboard.press('F1');
-  await page.locator('.quick-input-widget input').fill(`>${title}`);
-  await page.locator('.quick-input-list .monaco-list-row').first().waitFor();
-  await page.waitForTimeout(300);
-  await page.keyboard.press('Enter');
-  await page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
 }
 
 /** Puts the cursor behind a text of the picture's file, where it first stands behind another. */

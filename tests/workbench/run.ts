@@ -5,9 +5,10 @@
 import { cpSync, existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { exposeHooks, startBrowser, workbenchAddress } from './browser.ts';
+import { exposeHooks, openWorkbench, startBrowser, workbenchAddress } from './browser.ts';
 import { bundleSuite } from './bundle.ts';
-import { root, startHost } from './host.ts';
+import { root, startHost, undisturbed } from './host.ts';
+import { runKeyboardTests } from './keyboard.ts';
 
 /** The longest that a run may take; a suite that hangs is a failed one. */
 const timeLimit = 240_000;
@@ -26,7 +27,7 @@ async function main(): Promise<number> {
   const tests = await bundleSuite();
   const workspace = mkdtempSync(join(tmpdir(), 'handtight-workspace-'));
   cpSync(join(root, 'tests/workbench/workspace'), workspace, { recursive: true });
-  const host = await startHost();
+  const host = await startHost(undisturbed);
   const browser = await startBrowser();
   try {
     const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
@@ -54,7 +55,12 @@ async function main(): Promise<number> {
     });
     const code = await ended;
     if (code !== 0 && process.env.PICTURE) await page.screenshot({ path: process.env.PICTURE });
-    return code;
+    await page.close();
+    const open = () => openWorkbench(browser, host, { workspace, extension: root });
+    const byKeys = await runKeyboardTests(open, workspace);
+    const [passed = 0, failed = 1] = (count.match(/\d+/gu) ?? []).map(Number);
+    count = `${passed + byKeys.passed} passed, ${failed + byKeys.failed} failed`;
+    return byKeys.failed > 0 ? 1 : code;
   } finally {
     await browser.close();
     await host.stop();

@@ -1,0 +1,100 @@
+/** What only keys and mouse can show: driven in the page of the workbench, as somebody at the keyboard. */
+import * as assert from 'node:assert/strict';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { openFile } from './browser.ts';
+
+export interface KeyboardTest {
+  readonly name: string;
+  run(page: Page, workspace: string): Promise<void>;
+}
+
+/** Files that are typed into: they must be there before the editor opens, or it does not find them. */
+const emptyFiles = ['typed.rebuild', 'tab.rebuild'];
+
+/** An empty file, open in the editor. */
+async function begin(page: Page, name: string): Promise<void> {
+  await openFile(page, name);
+  await page.locator('.monaco-editor .view-lines').first().click();
+  await page.locator('.monaco-editor.focused').waitFor();
+}
+
+/** The pause before Enter, ms: long enough for the list of suggestions to stand there. */
+const pause = 250;
+
+/**
+ * Types lines as an author does: the editor indents by itself, and has closed the brace already, so that a line that
+ * closes a block is gone down to.
+ */
+async function type(page: Page, text: string): Promise<void> {
+  for (const [index, line] of text.split('\n').entries()) {
+    const keys = line.trimStart();
+    if (keys === '}') {
+      await page.keyboard.press('ArrowDown');
+      await page.keyboard.press('End');
+      continue;
+    }
+    if (index > 0) await page.keyboard.press('Enter');
+    await page.keyboard.type(keys);
+    await page.waitForTimeout(pause);
+  }
+}
+
+/** What the file holds after it was saved. */
+async function saved(page: Page, workspace: string, name: string): Promise<string> {
+  await page.keyboard.press('Escape');
+  await page.keyboard.press('Control+S');
+  await page.locator(`.tab.active:not(.dirty)[data-resource-name="${name}"]`).waitFor();
+  return readFileSync(join(workspace, name), 'utf8');
+}
+
+export const keyboardTests: readonly KeyboardTest[] = [
+  {
+    name: 'a procedure typed by keys is what was typed: Enter ends the line, whatever the list offers',
+    async run(page, workspace) {
+      const procedure = readFileSync(join(workspace, 'procedure.rebuild'), 'utf8').trimEnd();
+      const whole = procedure
+        .replace('rebuild-holder-17', 'typed-holder-17')
+        // Its brace at the margin would be indented.
+        .replace(/at bench-two\n +(.*)\n\{/u, 'at bench-two $1 {');
+      await begin(page, 'typed.rebuild');
+      await type(page, whole);
+      assert.equal(await saved(page, workspace, 'typed.rebuild'), whole);
+    },
+  },
+  {
+    name: 'Tab takes what the list offers',
+    async run(page, workspace) {
+      await begin(page, 'tab.rebuild');
+      await page.keyboard.type('procedure tab "Tab" for hold');
+      await page.locator('.suggest-widget.visible .monaco-list-row.focused').waitFor();
+      await page.keyboard.press('Tab');
+      assert.equal(await saved(page, workspace, 'tab.rebuild'), 'procedure tab "Tab" for holder-17');
+    },
+  },
+];
+
+/** Runs them in one page; how many passed and failed. */
+export async function runKeyboardTests(
+  open: () => Promise<Page>,
+  workspace: string,
+): Promise<{ passed: number; failed: number }> {
+  for (const name of emptyFiles) writeFileSync(join(workspace, name), '');
+  const page = await open();
+  const count = { passed: 0, failed: 0 };
+  for (const test of keyboardTests) {
+    if (process.env.ONLY && !new RegExp(process.env.ONLY, 'u').test(test.name)) continue;
+    const begun = Date.now();
+    try {
+      await test.run(page, workspace);
+      count.passed++;
+      console.log(`ok   ${test.name} (${Date.now() - begun} ms)`);
+    } catch (error) {
+      count.failed++;
+      console.error(`FAIL ${test.name}\n${error instanceof Error ? error.stack : String(error)}`);
+      if (process.env.PICTURE) await page.screenshot({ path: process.env.PICTURE });
+    }
+  }
+  return count;
+}
