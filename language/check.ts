@@ -1,16 +1,25 @@
 import type { File } from './grammar/generated/ast.ts';
 import { parse, type SyntaxProblem } from './grammar/parse.ts';
-import { textProblem } from './grammar/text-problem.ts';
+import { hiddenSigns, textProblem } from './grammar/text-problem.ts';
 import { Memory, worldOf } from './memory.ts';
 import type { Finding } from './model/finding.ts';
 import type { Job } from './model/job.ts';
 import type { Procedure } from './model/procedure.ts';
+import type { Position } from './model/source.ts';
 import { type Replay, replay } from './replay/replay.ts';
 import type { Link } from './resolve/context.ts';
 import { type Resolved, resolve } from './resolve/resolve.ts';
 import { type DeclaredSymbol, symbolsOf } from './resolve/symbols.ts';
 import { findingsOf } from './rules/engine.ts';
-import { isSettings, noSheetSettings, readSettings, type SheetSettings, withSeverities } from './settings/settings.ts';
+import {
+  isSettings,
+  noSheetSettings,
+  readSettings,
+  type Settings,
+  type SettingsFile,
+  type SheetSettings,
+  withSeverities,
+} from './settings/settings.ts';
 
 /** A file as it was read or is being typed. */
 export interface SourceFile {
@@ -35,6 +44,9 @@ export interface CheckResult {
   readonly links: readonly Link[];
   /** How sheets are printed in this workspace. */
   readonly sheet: SheetSettings;
+  /** Severities that the settings file changes, and the number of findings that it raised, lowered or turned off. */
+  readonly severities: Settings['severities'];
+  readonly restated: number;
   /** The outline of each file. */
   readonly symbols: ReadonlyMap<string, readonly DeclaredSymbol[]>;
 }
@@ -45,9 +57,9 @@ interface ParsedSource {
   readonly problems: readonly SyntaxProblem[];
 }
 
-/** Parses and checks a workspace of files, with its settings file if one is among them. Pure; never throws. */
-export function checkFiles(files: readonly SourceFile[]): CheckResult {
-  return new Checker().check(files);
+/** Parses and checks a workspace of files, with the settings file that is in force. Pure; never throws. */
+export function checkFiles(files: readonly SourceFile[], settings: SettingsFile | null = null): CheckResult {
+  return new Checker().check(files, settings);
 }
 
 /** Keeps syntax trees, and what procedures came to, between checks: one for each editor or watch. */
@@ -56,9 +68,8 @@ export class Checker {
   private readonly memory = new Memory();
 
   /** The server and the command line call this one function; only presentation differs. */
-  check(all: readonly SourceFile[]): CheckResult {
-    const files = all.filter(({ uri }) => !isSettings(uri));
-    const settings = all.filter(({ uri }) => isSettings(uri)).map(({ uri, text }) => readSettings(uri, text));
+  check(files: readonly SourceFile[], settingsFile: SettingsFile | null = null): CheckResult {
+    const settings = settingsFile === null ? [] : [readSettings(settingsFile)];
     const severities = new Map(settings.flatMap((one) => [...one.severities]));
     const now = new Map<string, ParsedSource>();
     for (const file of files) {
@@ -71,9 +82,10 @@ export class Checker {
     const symbols = new Map(trees.map(({ uri, ast }) => [uri, symbolsOf(ast)]));
     const world = worldOf(symbols, (file) => now.get(file)?.text);
     const replays = new Map<Procedure, readonly Replay[]>();
-    const syntax = files.flatMap((file) =>
-      now.get(file.uri)!.problems.map((problem) => syntaxFinding(file.uri, problem)),
-    );
+    const syntax = [
+      ...settings.flatMap(({ problems }) => problems),
+      ...files.flatMap((file) => now.get(file.uri)!.problems.map((problem) => syntaxFinding(file.uri, problem))),
+    ];
     const { all: found, byProcedure } = findingsOf(resolved, (procedure, work) => {
       let outcome = this.memory.recall(procedure, world);
       if (outcome === null) {
@@ -84,14 +96,12 @@ export class Checker {
       replays.set(procedure, outcome.replays);
       return outcome;
     });
-    const order = new Map(all.map((file, index) => [file.uri, index]));
-    const told = [
-      ...settings.flatMap(({ problems }) => problems),
-      ...withSeverities([...syntax, ...found], severities),
-    ];
+    // The settings file is not among the files: it stands before them.
+    const order = new Map(files.map((file, index) => [file.uri, index]));
+    const told = [...withSeverities([...syntax, ...found], severities)];
     const findings = told.sort(
       (a, b) =>
-        (order.get(a.source.file) ?? 0) - (order.get(b.source.file) ?? 0) ||
+        (order.get(a.source.file) ?? -1) - (order.get(b.source.file) ?? -1) ||
         a.source.range.start.line - b.source.range.start.line ||
         a.source.range.start.character - b.source.range.start.character,
     );
@@ -109,6 +119,8 @@ export class Checker {
       resolved,
       links: resolved.links,
       sheet: settings[0]?.sheet ?? noSheetSettings,
+      severities,
+      restated: found.filter(({ rule, severity }) => (severities.get(rule) ?? severity) !== severity).length,
       symbols,
     };
   }
@@ -118,15 +130,28 @@ function parsedSource(text: string): ParsedSource {
   const problem = textProblem(text);
   if (problem !== null)
     return { text, ast: { $type: 'File', declarations: [] } as unknown as File, problems: [problem] };
-  return { text, ...parse(text) };
+  const { ast, problems } = parse(text);
+  // What cannot be seen is named as such, not as a word without a meaning.
+  const hidden = hiddenSigns(text);
+  const seen = problems.filter(({ range }) => !hidden.some((sign) => samePlace(sign.range.start, range.start)));
+  return { text, ast, problems: [...seen, ...hidden] };
+}
+
+function samePlace(one: Position, other: Position): boolean {
+  return one.line === other.line && one.character === other.character;
 }
 
 function syntaxFinding(file: string, problem: SyntaxProblem): Finding {
   return { rule: 'syntax', severity: 'error', message: problem.message, source: { file, range: problem.range } };
 }
 
-/** A slip anywhere in the file of a procedure may have cost it a step: its sheet waits until it is mended. */
+/**
+ * A slip anywhere in the file of a procedure may have cost it a step: its sheet waits until it is fixed. So may one in the
+ * settings, where the shop can have raised a warning to an error.
+ */
 function standsIn(finding: Finding, procedure: Procedure): boolean {
   const { file } = finding.source;
-  return [procedure.source.file, procedure.family.source.file, procedure.shop.source.file].includes(file);
+  return (
+    isSettings(file) || [procedure.source.file, procedure.family.source.file, procedure.shop.source.file].includes(file)
+  );
 }

@@ -1,6 +1,6 @@
 /** The language server as an editor meets it: a process of its own, spoken to over its standard streams. */
-import { type ChildProcess, spawn } from 'node:child_process';
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
@@ -364,12 +364,31 @@ test('finds what a sheet was printed from by the code on it, and says when the t
   expect(await ask({ hash: '000000000000' })).toMatchObject({ kind: 'found', same: false });
   expect(await ask({ hash: '' })).toMatchObject({ kind: 'found', same: false });
   expect(await ask({ procedure: 'other' })).toMatchObject({ kind: 'none', reason: expect.stringContaining('other') });
-  const changed = { uri, version: document.version + 1 };
-  await session.connection.sendNotification('textDocument/didChange', {
-    textDocument: changed,
-    contentChanges: [{ text: `${procedureText}\n` }],
-  });
+
+  const retype = (text: string, version: number) =>
+    session.connection.sendNotification('textDocument/didChange', {
+      textDocument: { uri, version: document.version + version },
+      contentChanges: [{ text }],
+    });
+  await retype(`// A remark prints nowhere.\r\n${procedureText.replaceAll('\n', '\r\n')}`, 1);
+  expect(await ask()).toMatchObject({ kind: 'found', position: { line: 1 }, same: true });
+  await retype(procedureText.replace('relieve', 'relieve note "Slowly"'), 2);
   expect(await ask()).toMatchObject({ kind: 'found', same: false });
+});
+
+test('gives a sheet the same hash as the command does', async () => {
+  const session = await begun();
+  await session.open('procedure.rebuild', procedureText);
+  const sheet = await session.connection.sendRequest<SheetAnswer>('handtight/sheet', {
+    uri: session.uri('procedure.rebuild'),
+  });
+  writeFileSync(join(session.folder, 'procedure.rebuild'), `\uFEFF${procedureText.replaceAll('\n', '\r\n')}`);
+  const command = [join(root, 'server/cli/main.ts'), 'print', 'rebuild', '--draft', '--format', 'html', '--to', 'new'];
+  expect(spawnSync(process.execPath, command, { cwd: session.folder, encoding: 'utf8' })).toMatchObject({ status: 0 });
+  const printed = readFileSync(join(session.folder, 'new/rebuild-revision-A-draft.html'), 'utf8');
+  const hashOf = (html: string) => /sheet\?[^"]*hash=(\w+)/u.exec(html)?.[1];
+  expect(hashOf(printed)).toMatch(/^[0-9a-f]{12}$/u);
+  expect(sheet.kind === 'sheet' && hashOf(sheet.html)).toBe(hashOf(printed));
 });
 
 test('shows the specifications, as they are typed', async () => {

@@ -4,18 +4,17 @@ import { instead, procedureWith } from '../rules/sound-procedure.ts';
 import { noSheetSettings, printedAs, readSettings } from './settings.ts';
 
 const problems = (text: string) =>
-  readSettings('handtight.json', text).problems.map(
+  readSettings({ uri: 'handtight.json', text }).problems.map(
     ({ message, source }) => `${source.range.start.line + 1}:${source.range.start.character + 1} ${message}`,
   );
 
-const severities = (text: string) => [...readSettings('handtight.json', text).severities];
+const severities = (text: string) => [...readSettings({ uri: 'handtight.json', text }).severities];
 
 /** Rule and severity of all that is found in a text beside a settings file. */
 const found = (text: string, settings: string) =>
-  checkFiles([
-    { uri: 'shop/example.rebuild', text },
-    { uri: 'shop/handtight.json', text: settings },
-  ]).findings.map(({ rule, severity }) => `${rule} ${severity}`);
+  checkFiles([{ uri: 'shop/example.rebuild', text }], { uri: 'shop/handtight.json', text: settings }).findings.map(
+    ({ rule, severity }) => `${rule} ${severity}`,
+  );
 
 const notLocated = procedureWith({
   build: instead('spacer located, nozzle located with needle', 'spacer, nozzle located with needle'),
@@ -23,7 +22,7 @@ const notLocated = procedureWith({
 const loose = procedureWith({ build: instead('      torque nut to nut-fit with TW-80\n', '') });
 
 describe('how sheets are printed', () => {
-  const sheet = (text: string) => readSettings('handtight.json', `{ "sheet": ${text} }`).sheet;
+  const sheet = (text: string) => readSettings({ uri: 'handtight.json', text: `{ "sheet": ${text} }` }).sheet;
 
   it('in this language, on this paper, under this word; each holds whatever is wrong with the others', () => {
     expect(sheet('{ "word": "Job card", "language": "es", "paper": "letter" }')).toEqual({

@@ -1,6 +1,7 @@
 import { findNodeAtLocation, type Node, type ParseError, parseTree, printParseErrorCode } from 'jsonc-parser';
 import { z } from 'zod';
 import { nearest } from '../grammar/nearest.ts';
+import { textProblem } from '../grammar/text-problem.ts';
 import type { Finding, Severity } from '../model/finding.ts';
 import type { Position, Source } from '../model/source.ts';
 import { rules } from '../rules/index.ts';
@@ -69,8 +70,28 @@ export function isSettings(uri: string): boolean {
   return uri === settingsName || uri.endsWith(`/${settingsName}`);
 }
 
+/** The settings file in force, as it was read; `unreadable` says why it could not be, and what to do. */
+export type SettingsFile =
+  | { readonly uri: string; readonly text: string }
+  | { readonly uri: string; readonly unreadable: string };
+
 /** Reads a settings file. Never throws; what cannot be used is a problem at its place, and is left out. */
-export function readSettings(uri: string, text: string): Settings {
+export function readSettings(file: SettingsFile): Settings {
+  const { uri } = file;
+  const unused = (message: string, source: Source): Settings => ({
+    sheet: noSheetSettings,
+    severities: new Map(),
+    problems: [{ rule: 'syntax', severity: 'error', message, source }],
+  });
+  if ('unreadable' in file)
+    return unused(`None of these settings is used. ${file.unreadable}`, sourceAt(uri, '', 0, 0));
+  // Parsed without the byte order mark, with every place where it was.
+  const text = file.text.replace(/^\uFEFF/u, ' ');
+  if (textProblem(text) !== null)
+    return unused(
+      'This settings file is not text in UTF-8, so none of it is used. Save it as UTF-8.',
+      sourceAt(uri, text, 0, 1),
+    );
   const errors: ParseError[] = [];
   const tree = parseTree(text, errors, { allowTrailingComma: true });
   const [first] = errors;
@@ -83,17 +104,10 @@ export function readSettings(uri: string, text: string): Settings {
   if (tree === undefined || first !== undefined) {
     const at = first ?? { offset: 0, length: text.length, error: 0 };
     const what = first === undefined ? 'is empty' : `cannot be read here (${printParseErrorCode(first.error)})`;
-    return {
-      sheet: noSheetSettings,
-      severities: new Map(),
-      problems: [
-        problem(
-          `This settings file ${what}: none of it is used. Mend it, or take the file away.`,
-          at.offset,
-          at.length,
-        ),
-      ],
-    };
+    return unused(
+      `This settings file ${what}, so none of it is used. Correct it, or delete the file.`,
+      sourceAt(uri, text, at.offset, at.length),
+    );
   }
   const read = settingsSchema.safeParse(plain(tree));
   const problems = read.success ? [] : read.error.issues.map((issue) => told(issue, tree, problem));

@@ -8,14 +8,15 @@ import { contentHash } from '../workspace/content-hash.ts';
 import { findingsOn } from './bearing.ts';
 import { named } from './named.ts';
 import { type PrintCommandOptions, report } from './print.ts';
+import { tell } from './say.ts';
 import { UsageError } from './usage-error.ts';
-import { openWorkspace } from './workspace.ts';
+import { openQuietly } from './workspace.ts';
 
 /** Prints the certificate of a job. Exit code: 0 it is printed, 1 something is missing and no draft was asked for. */
 export async function certificateCommand(name: string, options: PrintCommandOptions): Promise<number> {
   const paths = name.endsWith('.rebuild') ? [name] : [];
-  const workspace = await openWorkspace([options.workspace, ...paths], undefined);
-  const { files, result } = workspace;
+  const workspace = await openQuietly([options.workspace, ...paths]);
+  const { result } = workspace;
   const job = named('job', name, result.jobs, (one) => one);
   const { procedure } = job;
   const findings = findingsOn({ procedure, job }, result);
@@ -23,7 +24,7 @@ export async function certificateCommand(name: string, options: PrintCommandOpti
   if (missing.length > 0 && !options.draft) {
     const words = wordsIn('en');
     const lines = missing.map((one) => `  ${placeWords(words, one)}: ${one.say(words)}\n`);
-    process.stderr.write(
+    tell(
       `${pc.red(`Job ${job.name} is not certified. What is missing:`)}\n${lines.join('')}Write it into the job, put a unit on hold, or print with --draft, which marks every page and lists this.\n`,
     );
     return 1;
@@ -32,7 +33,7 @@ export async function certificateCommand(name: string, options: PrintCommandOpti
     ...printedAs(result.sheet, options),
     draft: options.draft,
     findings,
-    hash: contentHash({ procedure, job }, files),
+    hash: contentHash({ procedure, job }, workspace),
   });
   const { formats, to } = options;
   try {

@@ -3,6 +3,7 @@ import { githubReport } from './report-github.ts';
 import { jsonReport } from './report-json.ts';
 import { sarifReport } from './report-sarif.ts';
 import { textReport } from './report-text.ts';
+import { say, sayData } from './say.ts';
 import { openWorkspace } from './workspace.ts';
 
 export type CheckFormat = 'text' | 'json' | 'sarif' | 'github';
@@ -21,21 +22,28 @@ export interface Checked {
   readonly errors: number;
   readonly warnings: number;
   readonly textOf: (file: string) => string;
+  /** Path of the settings file in force, and how many findings have another severity by it or are turned off. */
+  readonly settings: { readonly file: string; readonly restated: number } | null;
 }
 
 /** Checks and writes the report. Exit code: 0 nothing at error, 1 findings. */
 export async function checkCommand(paths: readonly string[], options: CheckOptions): Promise<number> {
-  const { files, asked, result } = await openWorkspace(paths, options.workspace);
-  const findings = result.findings.filter(({ severity, source }) => severity !== 'hint' && asked.has(source.file));
-  const texts = new Map(files.map(({ uri, text }) => [uri, text]));
+  const { files, settings, asked, result, notRead } = await openWorkspace(paths, options.workspace);
+  const findings = [...result.findings, ...notRead].filter(
+    ({ severity, source }) => severity !== 'hint' && asked.has(source.file),
+  );
+  const texts = new Map(
+    [...files, ...(settings !== null && 'text' in settings ? [settings] : [])].map(({ uri, text }) => [uri, text]),
+  );
   const checked: Checked = {
-    files: [...asked],
+    files: [...asked].filter((file) => texts.has(file)),
     findings,
     errors: findings.filter(({ severity }) => severity === 'error').length,
     warnings: findings.filter(({ severity }) => severity === 'warning').length,
     textOf: (file) => texts.get(file) ?? '',
+    settings: settings === null ? null : { file: settings.uri, restated: result.restated },
   };
   const report = { text: textReport, json: jsonReport, sarif: sarifReport, github: githubReport }[options.format];
-  process.stdout.write(report(checked));
+  (options.format === 'text' ? say : sayData)(report(checked));
   return checked.errors > 0 || (options.maxWarnings !== null && checked.warnings > options.maxWarnings) ? 1 : 0;
 }

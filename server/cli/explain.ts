@@ -4,14 +4,14 @@ import pc from 'picocolors';
 import { nearest } from '../../language/grammar/nearest.ts';
 import { areaOf, rules } from '../../language/rules/index.ts';
 import { packageRoot } from '../workspace/package-root.ts';
+import { say } from './say.ts';
 import { UsageError } from './usage-error.ts';
 
 /** Prints the page of a rule, or the list of all. */
 export function explainCommand(code: string | undefined): number {
   if (code === undefined) {
     const width = Math.max(...rules.map((rule) => rule.code.length));
-    for (const rule of rules)
-      process.stdout.write(`${rule.code.padEnd(width)}  ${rule.severity.padEnd(7)}  ${rule.title}\n`);
+    for (const rule of rules) say(`${rule.code.padEnd(width)}  ${rule.severity.padEnd(7)}  ${rule.title}\n`);
     return 0;
   }
   const area = areaOf(code);
@@ -27,7 +27,7 @@ export function explainCommand(code: string | undefined): number {
   const page = join(packageRoot(), 'language/rules', area, `${code}.md`);
   if (!existsSync(page))
     throw new UsageError(`The page of ${code} is missing from this installation (${page}). Install it anew.`);
-  process.stdout.write(
+  say(
     readFileSync(page, 'utf8')
       .replace(/^#+ (.*)$/gmu, (_, heading) => pc.bold(heading))
       .replace(/^```.*\n/gmu, ''),

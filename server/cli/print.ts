@@ -8,6 +8,7 @@ import { contentHash } from '../workspace/content-hash.ts';
 import { shownPath } from '../workspace/find-files.ts';
 import { onStop } from './on-stop.ts';
 import { type Progress, startProgress } from './progress.ts';
+import { note, say, tell } from './say.ts';
 import { calledIn, type Ready, sift } from './sift.ts';
 import { findTargets } from './targets.ts';
 import { UsageError } from './usage-error.ts';
@@ -38,14 +39,14 @@ interface Run {
 /** Prints what is named, and the jobs of folders. Exit code: 0 all printed, 1 one has errors and no draft was asked for. */
 export async function printCommand(names: readonly string[], options: PrintCommandOptions): Promise<number> {
   const { workspace, targets, refused: unread, notes } = await findTargets(names, options.workspace);
-  for (const note of notes) tell(note);
+  for (const one of notes) note(one);
   const sifted = sift(targets, workspace.result, { draft: options.draft, ownFiles: options.oneFile === undefined });
   const refused = [...unread, ...sifted.refused];
   const progress = await startProgress();
   const run: Run = { options, workspace, ready: sifted.ready, progress, printed: 0 };
   const over = onStop(() => {
     progress.stop();
-    process.stderr.write(`Stopped: ${run.printed} of ${run.ready.length} printed.\n`);
+    tell(`Stopped: ${run.printed} of ${run.ready.length} printed.\n`);
   });
   try {
     if (options.oneFile === undefined) await printEach(run);
@@ -59,11 +60,9 @@ export async function printCommand(names: readonly string[], options: PrintComma
     progress.stop();
     over();
   }
-  for (const reason of refused) process.stderr.write(`${withRed(reason)}\n`);
+  for (const reason of refused) tell(`${withRed(reason)}\n`);
   if (run.printed + refused.length > 1)
-    process.stderr.write(
-      `${pc.bold(`${run.printed} printed${refused.length === 0 ? '' : `, ${refused.length} not printed`}`)}\n`,
-    );
+    tell(`${pc.bold(`${run.printed} printed${refused.length === 0 ? '' : `, ${refused.length} not printed`}`)}\n`);
   return refused.length > 0 ? 1 : 0;
 }
 
@@ -97,18 +96,14 @@ function sheetFor({ procedure, job, findings }: Ready, { options, workspace }: R
     ...printedAs(workspace.result.sheet, options),
     draft: options.draft,
     findings,
-    hash: contentHash({ procedure, job }, workspace.files),
+    hash: contentHash({ procedure, job }, workspace),
   });
 }
 
 /** Says what was written, and what a reader of it should know. */
 export function report({ files, notes }: Printed): void {
-  for (const file of files) process.stdout.write(`${pc.green('printed')}  ${shownPath(file)}\n`);
-  for (const note of notes) tell(note);
-}
-
-function tell(note: string): void {
-  process.stderr.write(`${pc.yellow('note')}  ${note}\n`);
+  for (const file of files) say(`${pc.green('printed')}  ${shownPath(file)}\n`);
+  for (const one of notes) note(one);
 }
 
 /** What is not printed, and why, stands out; what to do about it follows. */

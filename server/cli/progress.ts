@@ -1,3 +1,5 @@
+import { visible } from './visible.ts';
+
 /**
  * How far a long print has come, on the standard error and only where that is a terminal. By `ora`: it is kept up, asks for
  * terminal, CI and dumb terminals by itself, and takes its line away while others are written, to either stream. The
@@ -19,7 +21,7 @@ export async function startProgress(): Promise<Progress> {
   if (!spinner.isEnabled) return silent;
   return {
     say: (words) => {
-      spinner.text = words;
+      spinner.text = visible(words);
       if (spinner.isSpinning) spinner.render();
       else spinner.start();
     },

@@ -1,9 +1,10 @@
 import { rateLines } from '../../language/advice/rate-report.ts';
 import { openProcedure } from './procedure.ts';
+import { say } from './say.ts';
 
 /** Prints what a shim brings by the readings of all jobs of a procedure. */
 export async function rateCommand(name: string, workspace: string): Promise<number> {
   const { procedure, jobs } = await openProcedure(name, workspace);
-  process.stdout.write(`${rateLines(procedure, jobs).join('\n')}\n`);
+  say(`${rateLines(procedure, jobs).join('\n')}\n`);
   return 0;
 }

@@ -3,6 +3,8 @@ import type { Source } from '../../language/model/source.ts';
 import type { Replay, Way } from '../../language/replay/replay.ts';
 import { wayWords } from '../../language/rules/words.ts';
 import { openProcedure } from './procedure.ts';
+import { say, sayData } from './say.ts';
+import { visibleJson } from './visible.ts';
 
 /** A state as it is written: what may be true, by thing and property. */
 type Written = Readonly<Record<string, readonly string[]>>;
@@ -28,20 +30,20 @@ export async function replayCommand(
   const found = await openProcedure(name, options.workspace);
   const replays = found.replays.map((replay) => ({ numbers: replay.program.numbers, steps: stepsOf(replay) }));
   if (options.format === 'json') {
-    process.stdout.write(`${JSON.stringify({ procedure: found.procedure.name, replays }, null, 1)}\n`);
+    sayData(`${visibleJson({ procedure: found.procedure.name, replays }, 1)}\n`);
     return 0;
   }
   for (const { numbers, steps } of replays) {
-    if (numbers !== null) process.stdout.write(`${pc.bold(`For ${numbers.join(', ')}`)}\n\n`);
+    if (numbers !== null) say(`${pc.bold(`For ${numbers.join(', ')}`)}\n\n`);
     let way = '';
     for (const step of steps) {
-      if (step.way !== way) process.stdout.write(`\n${pc.bold(step.way === '' ? 'First way' : step.way)}\n`);
+      if (step.way !== way) say(`\n${pc.bold(step.way === '' ? 'First way' : step.way)}\n`);
       way = step.way;
-      process.stdout.write(`${pc.cyan(step.number.padEnd(7))}${step.words}\n`);
+      say(`${pc.cyan(step.number.padEnd(7))}${step.words}\n`);
       for (const [cell, values] of Object.entries(step.after)) {
         const before = step.before[cell]!;
         if (before.join() !== values.join())
-          process.stdout.write(`         ${cell}: ${pc.dim(before.join(' or '))} → ${values.join(' or ')}\n`);
+          say(`         ${cell}: ${pc.dim(before.join(' or '))} → ${values.join(' or ')}\n`);
       }
     }
   }

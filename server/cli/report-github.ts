@@ -1,4 +1,5 @@
 import type { Checked } from './check.ts';
+import { visible } from './visible.ts';
 
 /** Workflow commands of GitHub Actions: each finding stands at its line of the change. */
 export function githubReport({ findings }: Checked): string {
@@ -11,7 +12,7 @@ export function githubReport({ findings }: Checked): string {
 }
 
 function data(text: string): string {
-  return text.replaceAll('%', '%25').replaceAll('\r', '%0D').replaceAll('\n', '%0A');
+  return visible(text).replaceAll('%', '%25').replaceAll('\r', '%0D').replaceAll('\n', '%0A');
 }
 
 function property(text: string): string {

@@ -1,5 +1,6 @@
 import type { Checked } from './check.ts';
 import { type CheckReport, checkReport } from './check-schema.ts';
+import { visibleJson } from './visible.ts';
 
 /** For programs. The schema is check-schema.ts. */
 export function jsonReport(checked: Checked): string {
@@ -16,5 +17,5 @@ export function jsonReport(checked: Checked): string {
       ...(step === undefined ? {} : { step }),
     })),
   };
-  return `${JSON.stringify(checkReport.parse(report), null, 2)}\n`;
+  return `${visibleJson(checkReport.parse(report))}\n`;
 }

@@ -2,6 +2,7 @@ import type { Log, PhysicalLocation, Result } from 'sarif';
 import type { Source } from '../../language/model/source.ts';
 import { rules } from '../../language/rules/index.ts';
 import type { Checked } from './check.ts';
+import { visibleJson } from './visible.ts';
 
 /** SARIF 2.1.0 (OASIS), for code scanning. Lines and columns count from one there. */
 export function sarifReport({ findings }: Checked): string {
@@ -43,7 +44,7 @@ export function sarifReport({ findings }: Checked): string {
       },
     ],
   };
-  return `${JSON.stringify(log, null, 2)}\n`;
+  return `${visibleJson(log)}\n`;
 }
 
 function physical({ file, range }: Source): PhysicalLocation {

@@ -1,7 +1,9 @@
 import { codeFrameColumns } from '@babel/code-frame';
 import pc from 'picocolors';
 import type { Finding } from '../../language/model/finding.ts';
+import { areaOf } from '../../language/rules/index.ts';
 import type { Checked } from './check.ts';
+import { visible } from './visible.ts';
 
 /** Most findings that are written with their lines; of the rest the count is. */
 const most = 200;
@@ -20,22 +22,25 @@ function one(finding: Finding, checked: Checked): string {
   const step = finding.step === undefined ? '' : pc.dim(`  step ${finding.step}`);
   const head = `${pc.cyan(`${file}:${range.start.line + 1}:${range.start.character + 1}`)}  ${severity}  ${pc.bold(finding.rule)}${step}`;
   const related = (finding.related ?? []).map(({ message, source }) =>
-    pc.dim(`  ${message} (${source.file}:${source.range.start.line + 1})`),
+    pc.dim(`  ${visible(message)} (${source.file}:${source.range.start.line + 1})`),
   );
-  return [head, wrapped(finding.message), frame(finding, checked.textOf(file)), ...related, ''].join('\n');
+  return [head, wrapped(visible(finding.message)), frame(finding, checked.textOf(file)), ...related, ''].join('\n');
 }
 
 /** The line with the place marked; a finding of many lines is marked where it begins. */
 function frame(finding: Finding, text: string): string {
   const { start, end } = finding.source.range;
-  const line = text.split(/\r\n|\n|\r/u)[start.line];
+  const lines = text.split(/\r\n|\n|\r/u);
+  const line = lines[start.line];
   if (line === undefined || line.length > 400) return '';
   const last = end.line === start.line ? end.character : line.length;
+  // Marked where it is shown: a hidden character written out is longer than it was.
+  const shown = (character: number) => visible(line.slice(0, character)).length;
   const marked = codeFrameColumns(
-    text,
+    lines.map((one) => visible(one)).join('\n'),
     {
-      start: { line: start.line + 1, column: start.character },
-      end: { line: start.line + 1, column: Math.max(last, start.character + 1) },
+      start: { line: start.line + 1, column: shown(start.character) },
+      end: { line: start.line + 1, column: shown(Math.max(last, start.character + 1)) },
     },
     { highlightCode: false, linesAbove: 1, linesBelow: 0 },
   );
@@ -53,11 +58,28 @@ function wrapped(message: string): string {
   return rows.map((row) => `  ${row}`).join('\n');
 }
 
-function summary({ files, errors, warnings, findings }: Checked): string {
+function summary({ files, errors, warnings, findings, settings }: Checked): string {
   const counted = (count: number, word: string) => `${count} ${word}${count === 1 ? '' : 's'}`;
   const checked = `${counted(files.length, 'file')} checked`;
-  if (findings.length === 0) return pc.green(`${checked}: nothing found.\n`);
-  const words = `${checked}: ${counted(errors, 'error')}, ${counted(warnings, 'warning')}.`;
-  const explain = `handtight explain ${findings[0]!.rule} says more of the first.`;
-  return `${errors > 0 ? pc.red(words) : pc.yellow(words)}\n${pc.dim(explain)}\n`;
+  const words =
+    findings.length === 0
+      ? pc.green(`${checked}: nothing found.`)
+      : (errors > 0 ? pc.red : pc.yellow)(`${checked}: ${counted(errors, 'error')}, ${counted(warnings, 'warning')}.`);
+  const explained = findings.find(({ rule }) => areaOf(rule) !== null);
+  return [
+    words,
+    ...(settings === null || settings.restated === 0
+      ? []
+      : [
+          `By ${settings.file} ${counted(settings.restated, 'finding')} ${settings.restated === 1 ? 'has' : 'have'} another severity or ${settings.restated === 1 ? 'is' : 'are'} turned off.`,
+        ]),
+    ...(explained === undefined
+      ? []
+      : [
+          pc.dim(
+            `handtight explain ${explained.rule} says more of ${explained === findings[0] ? 'the first' : 'that one'}.`,
+          ),
+        ]),
+    '',
+  ].join('\n');
 }

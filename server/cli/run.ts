@@ -4,19 +4,28 @@ import { z } from 'zod';
 import { languages } from '../../language/words/index.ts';
 import manifest from '../../package.json' with { type: 'json' };
 import type { CheckFormat } from './check.ts';
+import { defect } from './defect.ts';
+import { say, tell } from './say.ts';
 import type { SpecsFormat } from './specs.ts';
 import { UsageError } from './usage-error.ts';
 
 const paperFormats = ['a4', 'letter'] as const;
 const sheetFormats = ['pdf', 'html'] as const;
 
-/** Runs the command line; the exit code: 0 nothing at error, 1 findings, 2 usage or unreadable input. */
+/** Longer than any name or path; such an argument is a mistake of a script. */
+const longestArgument = 4096;
+
+/**
+ * Runs the command line; the exit code: 0 nothing at error, 1 findings, 2 usage or unreadable input, 3 a defect of this
+ * program. Never throws.
+ */
 export async function run(argv: readonly string[]): Promise<number> {
   let code = 0;
   const program = new Command('handtight')
     .description('Checks and prints machine rebuild procedures (.rebuild files).')
     .version(manifest.version)
     .exitOverride()
+    .configureOutput({ writeOut: say, writeErr: tell })
     .showHelpAfterError('(--help says more)');
 
   program
@@ -139,16 +148,28 @@ export async function run(argv: readonly string[]): Promise<number> {
     });
 
   try {
+    sensible(argv.slice(2));
     await program.parseAsync([...argv]);
     return code;
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
-    if (error instanceof UsageError) {
-      process.stderr.write(`${pc.red('handtight:')} ${error.message}\n`);
-      return 2;
-    }
-    throw error;
+    if (!(error instanceof UsageError)) return defect(error);
+    tell(`${pc.red('handtight:')} ${error.message}\n`);
+    return 2;
   }
+}
+
+/** Refuses what no command has a use for. */
+function sensible(args: readonly string[]): void {
+  if (args.includes(''))
+    throw new UsageError(
+      'One of the arguments is empty. Give a name, a file or a folder there, or leave it out; in a script, see whether the variable has a value.',
+    );
+  const long = args.find(({ length }) => length > longestArgument);
+  if (long !== undefined)
+    throw new UsageError(
+      `The argument that begins with ${long.slice(0, 40)} has ${long.length} characters. No name, file or figure is so long: see whether the quotes are closed.`,
+    );
 }
 
 const printOptions = z.object({

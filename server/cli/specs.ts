@@ -4,8 +4,10 @@ import { htmlFonts } from '../print/fonts.ts';
 import { WriteError, writeWhole } from '../print/write.ts';
 import { shownPath } from '../workspace/find-files.ts';
 import { openProcedure } from './procedure.ts';
+import { note, say, sayData } from './say.ts';
 import { type SpecsReport, specsReport } from './specs-schema.ts';
 import { UsageError } from './usage-error.ts';
+import { visibleHtml, visibleJson } from './visible.ts';
 
 export type SpecsFormat = 'text' | 'json' | 'html';
 
@@ -24,7 +26,7 @@ export async function specsCommand(name: string, { format, out, workspace }: Spe
   const { procedure, findings } = await openProcedure(name, workspace);
   const specs = specsOf(procedure);
   if (out === undefined) {
-    process.stdout.write(written(specs, format, true));
+    (format === 'text' ? say : sayData)(written(specs, format, true));
   } else {
     try {
       writeWhole(out, written(specs, format, false), '--out');
@@ -32,12 +34,12 @@ export async function specsCommand(name: string, { format, out, workspace }: Spe
       if (error instanceof WriteError) throw new UsageError(error.message);
       throw error;
     }
-    process.stdout.write(`${pc.green('written')}  ${shownPath(out)}\n`);
+    say(`${pc.green('written')}  ${shownPath(out)}\n`);
   }
   const errors = findings.filter(({ severity }) => severity === 'error').length;
   if (errors > 0)
-    process.stderr.write(
-      `${pc.yellow('note')}  ${procedure.name} has ${errors} error${errors === 1 ? '' : 's'}: what they stand on may be left out here. Run handtight check ${procedure.source.file} to see them.\n`,
+    note(
+      `${procedure.name} has ${errors} error${errors === 1 ? '' : 's'}: what they stand on may be left out here. Run handtight check ${procedure.source.file} to see them.`,
     );
   return 0;
 }
@@ -45,9 +47,9 @@ export async function specsCommand(name: string, { format, out, workspace }: Spe
 function written(specs: Specs, format: SpecsFormat, toTerminal: boolean): string {
   switch (format) {
     case 'json':
-      return `${JSON.stringify(reportOf(specs), null, 2)}\n`;
+      return `${visibleJson(reportOf(specs))}\n`;
     case 'html':
-      return specsHtml(specs, { fonts: htmlFonts() });
+      return visibleHtml(specsHtml(specs, { fonts: htmlFonts() }));
     case 'text':
       return toTerminal
         ? specsText(specs, {

@@ -1,9 +1,10 @@
 /** What is to be printed: the names, files and folders of a command line, looked up in the workspace. */
 import { statSync } from 'node:fs';
 import { nearest } from '../../language/grammar/nearest.ts';
+import type { Finding } from '../../language/model/finding.ts';
 import type { Job } from '../../language/model/job.ts';
 import type { Procedure } from '../../language/model/procedure.ts';
-import { filesAt, shownPath } from '../workspace/find-files.ts';
+import { FileFinder, shownPath } from '../workspace/find-files.ts';
 import { undeclared } from './undeclared.ts';
 import { UsageError } from './usage-error.ts';
 import { type CliWorkspace, openWorkspace } from './workspace.ts';
@@ -30,20 +31,38 @@ interface Found {
   readonly note?: string;
 }
 
+/** What lies in a folder that was named: paths as the workspace has them. */
+interface Folder {
+  readonly files: readonly string[];
+  /** What was found there and cannot be read. */
+  readonly unread: readonly string[];
+}
+
+type Folders = ReadonlyMap<string, Folder>;
+
 /** Looks all names up. A name is a job, else a procedure, else a folder. Throws a UsageError where it is nothing. */
 export async function findTargets(names: readonly string[], around: string): Promise<Targets> {
   const files = names.filter((name) => isFile(name));
-  const folders = names.filter((name) => !isFile(name) && isFolder(name));
+  const folders = new Map<string, Folder>();
+  for (const name of names) if (!isFile(name) && isFolder(name)) folders.set(name, await folderAt(name, around));
   const workspace = await openWith(around, files, folders);
-  const found = names.map((name) => targetsOf(name, workspace));
+  const found = names.map((name) => targetsOf(name, workspace, folders));
   const targets = new Map(
     found.flatMap((one) => one.targets).map((target) => [target.job ?? target.procedure, target]),
   );
+  const wanted = new Set([...folders.values()].flatMap((folder) => [...folder.files, ...folder.unread]));
+  const costs = (one: Finding) => one.severity === 'error' && wanted.has(one.source.file);
   return {
     workspace,
     targets: [...targets.values()],
-    refused: [...new Set(found.flatMap(({ refused }) => refused ?? []))],
-    notes: found.flatMap(({ note }) => note ?? []),
+    refused: [
+      ...new Set(found.flatMap(({ refused }) => refused ?? [])),
+      ...workspace.notRead.filter(costs).map(({ source, message }) => `${source.file} is not printed: ${message}`),
+    ],
+    notes: [
+      ...found.flatMap(({ note }) => note ?? []),
+      ...workspace.notRead.filter((one) => !costs(one)).map(({ source, message }) => `${source.file}: ${message}`),
+    ],
   };
 }
 
@@ -51,22 +70,24 @@ export async function findTargets(names: readonly string[], around: string): Pro
  * Reads the workspace, and with it the folders that lie outside. One that has the name of a job or a procedure is not
  * asked for, and must not bring its files in.
  */
-async function openWith(around: string, files: readonly string[], folders: readonly string[]): Promise<CliWorkspace> {
-  if (folders.length > 0 && files.length === 0 && !hasRebuild(around))
-    return openWorkspace([around, ...folders], undefined);
+async function openWith(around: string, files: readonly string[], folders: Folders): Promise<CliWorkspace> {
+  if (folders.size > 0 && files.length === 0 && (await folderAt(around, around)).files.length === 0)
+    return openWorkspace([around, ...folders.keys()], undefined);
   const workspace = await openWorkspace([around, ...files], undefined);
   const known = new Set(workspace.files.map(({ uri }) => uri));
-  const outside = folders.filter(
-    (folder) => named(folder, workspace) === null && rebuildFilesAt(folder).some((file) => !known.has(file)),
+  const outside = [...folders].flatMap(([name, folder]) =>
+    named(name, workspace) === null && folder.files.some((file) => !known.has(file)) ? [name] : [],
   );
   return outside.length === 0 ? workspace : openWorkspace([around, ...files, ...outside], undefined);
 }
 
-function targetsOf(name: string, workspace: CliWorkspace): Found {
+function targetsOf(name: string, workspace: CliWorkspace, folders: Folders): Found {
   if (isFile(name)) return targetsOfFile(name, workspace);
   const target = named(name, workspace);
-  if (target === null) return isFolder(name) ? targetsOfFolder(name, workspace) : unknown(name, workspace);
-  if (!isFolder(name)) return { targets: [target] };
+  const folder = folders.get(name);
+  if (target === null)
+    return folder === undefined ? unknown(name, workspace) : targetsOfFolder(name, folder, workspace);
+  if (folder === undefined) return { targets: [target] };
   const what = target.job === null ? 'procedure' : 'job';
   return {
     targets: [target],
@@ -92,8 +113,8 @@ function targetsOfFile(name: string, workspace: CliWorkspace): Found {
 }
 
 /** The jobs of a folder. Its procedures are only where jobs are looked up, unless there is nothing else. */
-function targetsOfFolder(name: string, workspace: CliWorkspace): Found {
-  const files = rebuildFilesAt(name);
+function targetsOfFolder(name: string, { files, unread: lost }: Folder, workspace: CliWorkspace): Found {
+  if (files.length === 0 && lost.length > 0) return { targets: [] };
   if (files.length === 0)
     throw new UsageError(`There is no .rebuild file in ${name}. Give a folder that has jobs or procedures in it.`);
   const jobs = jobsIn(files, workspace);
@@ -131,15 +152,25 @@ function isFile(name: string): boolean {
 }
 
 function isFolder(name: string): boolean {
-  return statSync(name, { throwIfNoEntry: false })?.isDirectory() ?? false;
+  try {
+    return statSync(name).isDirectory();
+  } catch {
+    return false;
+  }
 }
 
-function rebuildFilesAt(path: string): string[] {
-  const found = filesAt(path);
+async function folderAt(path: string, around: string): Promise<Folder> {
+  const finder = new FileFinder();
+  // What the workspace has found keeps the name that it has there.
+  await finder.at(around);
+  const found = await finder.at(path);
   if ('problem' in found) throw new UsageError(found.problem);
-  return found.files.filter((file) => file.endsWith('.rebuild')).map(shownPath);
+  return {
+    files: found.files.filter((file) => file.endsWith('.rebuild')).map(shownPath),
+    unread: finder.unread.map((one) => shownPath(one.path)).filter((one) => isWithin(one, shownPath(path))),
+  };
 }
 
-function hasRebuild(path: string): boolean {
-  return rebuildFilesAt(path).length > 0;
+function isWithin(path: string, folder: string): boolean {
+  return folder === '' || path === folder || path.startsWith(`${folder}/`);
 }

@@ -1,12 +1,13 @@
 import { nearest } from '../../language/grammar/nearest.ts';
 import { calculations, usage, workOut } from '../../language/work-out/work-out.ts';
+import { say } from './say.ts';
 import { UsageError } from './usage-error.ts';
 
 /** Prints a calculation with its way; without figures what it asks for; without a name the list. */
 export function workOutCommand(name: string | undefined, typed: readonly string[]): number {
   if (name === undefined) {
     const width = Math.max(...calculations.map((one) => one.name.length));
-    for (const one of calculations) process.stdout.write(`${one.name.padEnd(width)}  ${one.title}\n`);
+    for (const one of calculations) say(`${one.name.padEnd(width)}  ${one.title}\n`);
     return 0;
   }
   const calculation = calculations.find((one) => one.name === name);
@@ -20,11 +21,11 @@ export function workOutCommand(name: string | undefined, typed: readonly string[
     );
   }
   if (typed.length === 0) {
-    process.stdout.write(`${calculation.title}\n${usage(calculation)}\n`);
+    say(`${calculation.title}\n${usage(calculation)}\n`);
     return 0;
   }
   const made = workOut(calculation, typed);
   if ('problem' in made) throw new UsageError(made.problem);
-  process.stdout.write(made.text);
+  say(made.text);
   return 0;
 }

@@ -1,8 +1,10 @@
-import { existsSync } from 'node:fs';
 import { Checker, type CheckResult, type SourceFile } from '../../language/check.ts';
-import { settingsName } from '../../language/settings/settings.ts';
-import { filesAt, shownPath } from '../workspace/find-files.ts';
-import { readText } from '../workspace/read-text.ts';
+import type { Finding } from '../../language/model/finding.ts';
+import { isSettings, type SettingsFile } from '../../language/settings/settings.ts';
+import { FileFinder, isRead, settingsAt, shownPath } from '../workspace/find-files.ts';
+import { idleSettings, unreadFinding } from '../workspace/not-read.ts';
+import { type ReadText, readText } from '../workspace/read-text.ts';
+import { note } from './say.ts';
 import { UsageError } from './usage-error.ts';
 
 /** The files of a run: those asked about, and those whose names are visible to them. */
@@ -10,40 +12,85 @@ export interface CliWorkspace {
   readonly files: readonly SourceFile[];
   /** Paths that findings are wanted for. */
   readonly asked: ReadonlySet<string>;
+  /** The settings file in force. */
+  readonly settings: SettingsFile | null;
   readonly result: CheckResult;
+  /** What was found and not read, each with the reason. */
+  readonly notRead: readonly Finding[];
 }
 
 /**
  * Reads and checks. Names are looked up in the paths given and, where `around` is given or a single file is asked
- * about, in the folder around.
+ * about, in the folder around. Throws a UsageError where a path that was named cannot be read; what is found in a folder
+ * and cannot be read costs itself.
  */
 export async function openWorkspace(paths: readonly string[], around: string | undefined): Promise<CliWorkspace> {
-  const asked = collect(paths.length === 0 ? ['.'] : paths);
-  if (!asked.some((path) => path.endsWith('.rebuild'))) {
+  const finder = new FileFinder();
+  const asked = await filesOf(finder, paths.length === 0 ? ['.'] : paths);
+  const stray = paths.find((path) => asked.includes(shownPath(path)) && !isRead(path));
+  if (stray !== undefined)
+    throw new UsageError(`${stray} is not a .rebuild file. Give one, or a folder that has some.`);
+  const unread = [...finder.unread];
+  const alone = paths.length > 0 && paths.every((path) => path.endsWith('.rebuild'));
+  const near = around !== undefined ? await filesOf(finder, [around]) : alone ? await filesOf(finder, ['.']) : [];
+  if (asked.length === 0 && unread.length === 0)
     throw new UsageError(
       `There is no .rebuild file in ${paths.length === 0 ? 'this folder' : paths.join(', ')}. Give a file or a folder that has some.`,
     );
-  }
-  const alone = paths.length > 0 && paths.every((path) => path.endsWith('.rebuild'));
-  const near = around !== undefined ? collect([around]) : alone ? collect(['.']) : [];
-  // The settings of the folder that the command is run in hold whatever is asked about.
-  const own = existsSync(settingsName) ? [settingsName] : [];
-  const all = [...new Set([...asked, ...near, ...own])];
+  const named = new Set(paths.map(shownPath));
+  const found = [...new Set([...asked, ...near])].sort();
   const files: SourceFile[] = [];
-  for (const path of all) {
+  const notRead = new Map(finder.unread.map(({ path, message }) => [shownPath(path), message]));
+  for (const path of found.filter((one) => !isSettings(one))) {
     const read = await readText(path);
     if (read.kind === 'text') files.push({ uri: path, text: read.text });
-    else if (asked.includes(path))
-      throw new UsageError(read.kind === 'gone' ? `${path} is no longer there.` : `${path}: ${read.message}`);
+    else if (named.has(path)) throw new UsageError(`${path}: ${whyNot(read)}`);
+    else notRead.set(path, whyNot(read));
   }
-  return { files, asked: new Set([...asked, ...own]), result: new Checker().check(files) };
+  const settings = await settingsInForce();
+  const idle = found.filter((path) => isSettings(path) && path !== settings?.uri);
+  return {
+    files,
+    asked: new Set([
+      ...asked,
+      ...unread.map(({ path }) => shownPath(path)),
+      ...(settings === null ? [] : [settings.uri]),
+    ]),
+    settings,
+    result: new Checker().check(files, settings),
+    notRead: [
+      ...[...notRead].map(([path, message]) => unreadFinding(path, message)),
+      ...idle.map((path) => idleSettings(path, settings?.uri ?? null)),
+    ],
+  };
 }
 
-function collect(paths: readonly string[]): string[] {
-  const found = paths.flatMap((path) => {
-    const at = filesAt(path);
+/** Reads and checks for a command that reports no findings: what was not read is told beside its answer. */
+export async function openQuietly(paths: readonly string[]): Promise<CliWorkspace> {
+  const workspace = await openWorkspace(paths, undefined);
+  for (const { message, source } of workspace.notRead) note(`${source.file}: ${message}`);
+  return workspace;
+}
+
+/** The settings of the folder that the command is run in, or the nearest above it, whatever is asked about. */
+async function settingsInForce(): Promise<SettingsFile | null> {
+  const path = settingsAt('.');
+  if (path === null) return null;
+  const uri = shownPath(path);
+  const read = await readText(path);
+  return read.kind === 'text' ? { uri, text: read.text } : { uri, unreadable: whyNot(read) };
+}
+
+function whyNot(read: Exclude<ReadText, { kind: 'text' }>): string {
+  return read.kind === 'gone' ? 'This file went away while it was read. Run the command again.' : read.message;
+}
+
+async function filesOf(finder: FileFinder, paths: readonly string[]): Promise<string[]> {
+  const found: string[] = [];
+  for (const path of paths) {
+    const at = await finder.at(path);
     if ('problem' in at) throw new UsageError(at.problem);
-    return at.files.map(shownPath);
-  });
+    found.push(...at.files.map(shownPath));
+  }
   return [...new Set(found)];
 }

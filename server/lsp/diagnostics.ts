@@ -45,18 +45,6 @@ export function diagnosticOf(
   };
 }
 
-/** A file that was found and could not be read, told at its beginning. */
-export function unreadableDiagnostic(message: string): Diagnostic {
-  const start = { line: 0, character: 0 };
-  return {
-    range: { start, end: start },
-    severity: DiagnosticSeverity.Error,
-    code: 'unreadable-file',
-    source: diagnosticSource,
-    message,
-  };
-}
-
 function severityOf(severity: Severity): DiagnosticSeverity {
   switch (severity) {
     case 'error':

@@ -21,7 +21,7 @@ export function originOf(
       found.kind === 'subject' &&
       found.subject.procedure.name === procedure &&
       hash !== '' &&
-      contentHash(found.subject, library.files()).startsWith(hash);
+      contentHash(found.subject, library.checked()).startsWith(hash);
     return { kind: 'found', uri: clientUri(file), position, same };
   }
   return {

@@ -20,7 +20,7 @@ export function sheetAt(library: Library, { uri, position }: SheetQuestion): She
     ...printedAs(library.check().sheet),
     draft: false,
     findings,
-    hash: contentHash(subject, library.files()),
+    hash: contentHash(subject, library.checked()),
   });
   const count = (severity: 'error' | 'warning') => findings.filter((finding) => finding.severity === severity).length;
   return {

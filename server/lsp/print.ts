@@ -30,7 +30,7 @@ export async function printAt(
     ...printedAs(library.check().sheet, { paper }),
     draft,
     findings,
-    hash: contentHash(subject, library.files()),
+    hash: contentHash(subject, library.checked()),
   });
   try {
     const { files, notes } = printSheet(sheet, { formats: ['pdf'], to, name: sheetName(subject, draft) });

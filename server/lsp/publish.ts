@@ -1,7 +1,7 @@
 /** Pushes diagnostics: each file's when they change, and an empty list when it has none left. */
 import type { Connection, Diagnostic } from 'vscode-languageserver';
 import type { Severity } from '../../language/model/finding.ts';
-import { diagnosticOf, unreadableDiagnostic } from './diagnostics.ts';
+import { diagnosticOf } from './diagnostics.ts';
 import type { Library } from './library.ts';
 import type { CheckedNotification } from './requests.ts';
 
@@ -23,7 +23,7 @@ export class Publisher {
 
   /** Checks, and sends what differs from what the client has. */
   publish(scope: 'workspace' | 'open'): CheckedNotification {
-    const { findings } = this.#library.check();
+    const findings = [...this.#library.check().findings, ...this.#library.notRead()];
     const byFile = new Map<string, Diagnostic[]>();
     const add = (uri: string, diagnostic: Diagnostic) => {
       if (scope === 'open' && !this.#library.isOpen(uri)) return;
@@ -38,8 +38,6 @@ export class Publisher {
         diagnosticOf(finding, this.#rulePage, (uri) => this.#library.clientUri(uri)),
       );
     }
-    const unreadable = this.#library.unreadable();
-    for (const { uri, message } of unreadable) add(uri, unreadableDiagnostic(message));
 
     for (const uri of this.#sent.keys()) if (!byFile.has(uri)) byFile.set(uri, []);
     for (const [uri, diagnostics] of byFile) {
@@ -52,8 +50,8 @@ export class Publisher {
     }
     const count = (severity: Severity) => findings.filter((finding) => finding.severity === severity).length;
     return {
-      files: this.#library.files().length + unreadable.length,
-      errors: count('error') + unreadable.length,
+      files: this.#library.files().length,
+      errors: count('error'),
       warnings: count('warning'),
     };
   }

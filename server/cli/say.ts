@@ -1,0 +1,23 @@
+/** The only place where the command writes to its two streams (held by tests/architecture.test.ts). */
+import pc from 'picocolors';
+import { visible } from './visible.ts';
+
+/** Writes the answer, with what could steer a terminal or a build server written out. */
+export function say(text: string): void {
+  process.stdout.write(visible(text));
+}
+
+/** Writes what stands beside the answer: notes, refusals, errors. */
+export function tell(text: string): void {
+  process.stderr.write(visible(text));
+}
+
+/** Something to know that stops nothing. */
+export function note(text: string): void {
+  tell(`${pc.yellow('note')}  ${text}\n`);
+}
+
+/** Writes for a program. The text must have been made safe by its writer: `visibleJson`, `visibleHtml`. */
+export function sayData(text: string): void {
+  process.stdout.write(text);
+}
