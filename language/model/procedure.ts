@@ -1,4 +1,5 @@
 import type { Kind, Limit, Quantity, RangeLimit } from '../quantities/types.ts';
+import type { DangerFact } from './danger.ts';
 import type { Family } from './family.ts';
 import type { AssetKind, DecisionRule, Shop } from './shop.ts';
 import type { Allow, Named, NameUse, Source } from './source.ts';
@@ -205,6 +206,8 @@ export interface Step {
   readonly stretch: Limit | null;
   /** Air of `blow-dry … with air at most 2 bar`. */
   readonly air: Limit | null;
+  /** `wash … at 70 °C`: how warm the bath is. */
+  readonly warmth: Limit | null;
   /** `with air` with no limit; of a test `with air` or `with vacuum`: there is no fluid in it. */
   readonly airNamed: boolean;
   /** `prime … with gauge shut`. */
@@ -243,6 +246,7 @@ export interface Step {
   readonly takes: Quantity | null;
   readonly note: string | null;
   readonly hazards: readonly Hazard[];
+  readonly dangers: readonly DangerFact[];
   readonly allow: readonly Allow[];
   /** Part numbers that it is for; null: all. */
   readonly only: readonly string[] | null;

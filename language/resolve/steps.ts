@@ -23,6 +23,7 @@ import { kindOf } from '../quantities/index.ts';
 import { allowOf } from './allows.ts';
 import { everywhere, verbForms } from './clause-table.ts';
 import type { Context } from './context.ts';
+import { withDanger } from './dangers.ts';
 import { partsNamed } from './family.ts';
 import { limitOf, quantityOf, rangeOf } from './limits.ts';
 import { synonymMessage, synonyms } from './synonyms.ts';
@@ -496,6 +497,7 @@ class OneStep {
       'TextClause',
       'ByClause',
       'AtClause',
+      'DangerClause',
     ].includes(clause.$type);
     if (repeats && this.seen.has(clause.$type))
       context.syntax(`${clauseWords(clause)} stands twice in this step. Take one out.`, this.source(clause));
@@ -538,8 +540,10 @@ class OneStep {
         } else if (clause.name !== undefined) step.fluid = this.found(clause.name, 'fluid', this.names.shop.fluids);
         return;
       case 'AtClause':
-        if (clause.limit !== undefined) test.at = limitOf(context, clause.limit);
-        else if (clause.name !== undefined) {
+        if (clause.limit !== undefined) {
+          test.at = limitOf(context, clause.limit);
+          if (this.verb === 'wash' || this.verb === 'soak') step.warmth = test.at;
+        } else if (clause.name !== undefined) {
           step.station = this.found(clause.name, 'station', this.names.shop.stations);
           if (clause.text !== undefined) step.text = clause.text;
         }
@@ -639,6 +643,9 @@ class OneStep {
         return;
       case 'ExceptClause':
         if (!step.all) context.syntax('except goes with all: write wash all … except ….', this.source(clause));
+        return;
+      case 'DangerClause':
+        step.dangers = withDanger(context, step.dangers, clause.danger, this.source(clause));
         return;
       case 'ReadClause':
         test.reads = kindOf(clause.kind);
@@ -941,6 +948,7 @@ const emptyStep: Unnumbered = {
   limit: null,
   stretch: null,
   air: null,
+  warmth: null,
   airNamed: false,
   gauge: null,
   text: null,
@@ -963,6 +971,7 @@ const emptyStep: Unnumbered = {
   takes: null,
   note: null,
   hazards: [],
+  dangers: [],
   allow: [],
   only: null,
   call: null,

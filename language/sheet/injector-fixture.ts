@@ -80,6 +80,7 @@ function part(name: string, title: string, more: Partial<Part> = {}): Part {
     readyToFit: false,
     moves: null,
     bindsOver: null,
+    dangers: [],
     allow: [],
     ...more,
   };
@@ -108,6 +109,7 @@ const trait = {
   abrasive: false,
   wet: false,
   pressure: false,
+  dangers: [],
   wear: null,
 };
 
@@ -294,6 +296,7 @@ export function step(verb: Verb, ids = '', more: Partial<Step> = {}): Step {
     limit: null,
     stretch: null,
     air: null,
+    warmth: null,
     airNamed: false,
     gauge: null,
     text: null,
@@ -316,6 +319,7 @@ export function step(verb: Verb, ids = '', more: Partial<Step> = {}): Step {
     takes: null,
     note: null,
     hazards: [],
+    dangers: [],
     allow: [],
     only: null,
     call: null,

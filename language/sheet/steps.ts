@@ -94,6 +94,7 @@ function facts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
     ...jointFacts(setting, step),
     ...passFacts(setting, step),
     ...(step.air === null ? [] : [{ label: label.air, text: limitText(step.air, words.wording) }]),
+    ...(step.warmth === null ? [] : [{ label: label.at, text: limitText(step.warmth, words.wording) }]),
     ...(step.gauge === null ? [] : [{ label: label.gauge, text: label[step.gauge] }]),
     ...openGauge(setting, step),
     ...testFacts(setting, step, place),
