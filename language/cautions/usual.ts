@@ -39,12 +39,10 @@ export function usualCautions(procedure: Procedure): UsualCautions {
   const stages = new Map<string, readonly Caution[]>();
   const repairs = new Map<string, readonly Caution[]>();
   const steps = new Map<Step, StepCautions>();
-  const storedFigure = highPressure(procedure);
-  const gasOnly = gasStations(procedure);
+  const sceneAt = scenesOf(procedure);
 
   const go = (place: Stage | Repair): readonly Caution[] => {
-    const station = procedure.shop.stations.find(({ name }) => name === place.station) ?? null;
-    const scene = (step: Step): Scene => ({ procedure, step, station, gasOnly: gasOnly(place.station), storedFigure });
+    const scene = (step: Step) => sceneAt(place, step);
     const called = place.steps.map((step) => calledAt(scene(step)));
     const head = usualHazards.flatMap(({ topic }) => called.flat().find((one) => one.topic === topic) ?? []);
     // What the reader has just read in full is not told in full again.
@@ -71,6 +69,31 @@ export function usualCautions(procedure: Procedure): UsualCautions {
     steps,
     pressure: pressed,
   };
+}
+
+/** All cautions that a step calls for, wherever the sheet prints them, each with what it follows from. */
+export function cautionsByStep(procedure: Procedure): (step: Step) => readonly Caution[] {
+  const scene = scenesOf(procedure);
+  const places = new Map(
+    [...procedure.stages, ...procedure.repairs].flatMap((place) => place.steps.map((step) => [step, place])),
+  );
+  return (step) => {
+    const place = places.get(step);
+    return place === undefined ? [] : calledAt(scene(place, step)).map(({ headOnly: _, ...caution }) => caution);
+  };
+}
+
+/** Lays out what is around each step, with what is worked out for the whole procedure once. */
+function scenesOf(procedure: Procedure): (place: Stage | Repair, step: Step) => Scene {
+  const storedFigure = highPressure(procedure);
+  const gasOnly = gasStations(procedure);
+  return (place, step) => ({
+    procedure,
+    step,
+    station: procedure.shop.stations.find(({ name }) => name === place.station) ?? null,
+    gasOnly: gasOnly(place.station),
+    storedFigure,
+  });
 }
 
 function calledAt(scene: Scene): Called[] {
