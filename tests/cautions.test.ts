@@ -189,6 +189,7 @@ describe('a fact declares it, in any language', () => {
     const made = cautionsOf({ parts: 'part thing "F" on body   heavy', steps: 'pack' });
     expect(topics(made.head)).toContain('lifting');
     expect(topics(made.bySteps.at(-1)!)).toContain('lifting');
+    expect(last({ parts: 'part thing "F" on body   heavy', steps: 'check thing "G"' })).not.toContain('lifting');
   });
 
   it('said not to be so, the word is not listened to', () => {

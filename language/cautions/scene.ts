@@ -158,9 +158,41 @@ export function isDriven(scene: Scene): Call | null {
   const figure = ofKind(figuresOf(procedure, step), ...electrical);
   if (figure !== null) return { because: { from: 'figure', figure } };
   const call = declared('live')(scene);
-  if (call === null || call.because.from === 'step' || drives.includes(step.verb)) return call;
-  if (call.because.from === 'words' && call.because.of === 'the step') return call;
-  return { ...call, headOnly: true };
+  return nearOnly(call, drives, step);
+}
+
+/** What a part or station is said to be: the head of the stage warns of it wherever it is near, steps where it is met. */
+function nearOnly(call: Call | null, meets: readonly Verb[], { verb }: Step): Call | null {
+  if (call === null || meets.includes(verb)) return call;
+  const { because } = call;
+  const ofStep = because.from === 'step' || (because.from === 'words' && because.of === 'the step');
+  return ofStep ? call : { ...call, headOnly: true };
+}
+
+/** Verbs that take the whole unit up, whatever part they name. */
+const wholeUnit: readonly Verb[] = ['receive', 'pack', 'send-out', 'book-in'];
+/** Verbs at which what is heavy is taken up or set down. */
+const lifts: readonly Verb[] = [
+  ...wholeUnit,
+  'clamp',
+  'unclamp',
+  'remove',
+  'discard',
+  'keep',
+  'send',
+  'fit',
+  'press',
+  'wash',
+  'rinse',
+  'soak',
+  'blast',
+  'buff',
+  'do',
+];
+
+/** Something heavy is lifted, or near. */
+export function isHeavy(scene: Scene): Call | null {
+  return nearOnly(declared('heavy', wholeUnit)(scene), lifts, scene.step);
 }
 
 /** Verbs at which a part that can turn may turn; the air line spins a rotor until it bursts. */
