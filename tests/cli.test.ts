@@ -324,6 +324,12 @@ describe('replay', () => {
     expect(handtight('replay', name, '--workspace', 'good').stdout).toMatch(/joint plug is: .* → .*torqued/u);
     const { replays } = JSON.parse(handtight('replay', name, '--workspace', 'good', '--format', 'json').stdout);
     const [step] = replays[0].steps;
+    const connect = replays[0].steps.find((one: { key: string }) => one.key.includes('/connect'));
+    expect(connect.cautions).toContainEqual({
+      topic: 'injection',
+      word: 'DANGER',
+      because: 'the step says connect',
+    });
     expect(step).toMatchObject({
       number: '1.1',
       file: 'good/first.rebuild',

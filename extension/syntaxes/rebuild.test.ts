@@ -110,6 +110,14 @@ test('counts and stacks of a stock, and what a new spring loses', () => {
   expect(painted('    fit settling, two with stacks', 'keyword.other.clause')).toEqual([]);
 });
 
+test('what can hurt, of a part, a station and a step', () => {
+  expect(painted('  part valve "Valve" on body   live   not hot', 'keyword.other.clause')).toEqual(['live', 'not hot']);
+  expect(painted('    do "Out of the oven" hot', 'support.type.trait')).toEqual(['hot']);
+  expect(painted('    wipe lid   stored pressure', 'keyword.other.clause')).toEqual(['stored pressure']);
+  expect(painted('  station tank "Tank" wet, ultrasonic', 'support.type.trait')).toContain('ultrasonic');
+  expect(painted('    remove hot, cold', 'keyword.other.clause')).toEqual([]);
+});
+
 test('a rate from spring and needle', () => {
   const rate = '  spec r "Rate" rate from stiffness 200 N/mm, guide 6 mm, seat 3 mm';
   expect(painted(rate, 'support.type.kind')).toEqual(['rate', 'stiffness']);

@@ -1,6 +1,10 @@
+export { type Because, becauseText } from './because.ts';
 export type { Caution, Topic } from './caution.ts';
 export { topics } from './caution.ts';
+export { ownWords } from './scene.ts';
+export { suspectWord } from './suspect-words.ts';
 export {
+  cautionsByStep,
   type StepCautions,
   type UsualCautions,
   usualCautions,

@@ -1,4 +1,5 @@
 import type { Quantity } from '../quantities/types.ts';
+import type { DangerFact } from './danger.ts';
 import type { Allow, Named, NameUse } from './source.ts';
 
 /** A family of units: parts, how they rest on and hold each other, faces, ports, joints, what proves them. */
@@ -46,6 +47,7 @@ export interface Part extends Named {
   readonly base: string;
   /** Of a spring: over this much shim its coils bind (`binds over 1.90 mm`). */
   readonly bindsOver: Quantity | null;
+  readonly dangers: readonly DangerFact[];
   readonly allow: readonly Allow[];
 }
 

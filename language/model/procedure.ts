@@ -1,4 +1,5 @@
 import type { Difference, Kind, Limit, Quantity, RangeLimit } from '../quantities/types.ts';
+import type { DangerFact } from './danger.ts';
 import type { Family } from './family.ts';
 import type { AssetKind, DecisionRule, Shop } from './shop.ts';
 import type { Allow, Named, NameUse, Source } from './source.ts';
@@ -228,7 +229,7 @@ export interface Step {
   } | null;
   /** `prime 6 strokes`, `wait at least 10 min`, `soak … for 20 min`. */
   readonly count: Limit | null;
-  /** `wash … at 50..60 °C`. */
+  /** `wash … at 50..60 °C`: how warm the bath is. */
   readonly bath: Limit | null;
   readonly passes: readonly Quantity[];
   readonly pattern: boolean;
@@ -248,6 +249,7 @@ export interface Step {
   readonly takes: Quantity | null;
   readonly note: string | null;
   readonly hazards: readonly Hazard[];
+  readonly dangers: readonly DangerFact[];
   readonly allow: readonly Allow[];
   /** Part numbers that it is for; null: all. */
   readonly only: readonly string[] | null;

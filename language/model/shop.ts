@@ -1,4 +1,5 @@
 import type { Difference, Kind, Quantity, RangeLimit, ToleranceOnly } from '../quantities/types.ts';
+import type { DangerFact } from './danger.ts';
 import type { Allow, Named, Source } from './source.ts';
 
 /** The shop that a procedure is written at: stations, assets, fluids, stock and standing tolerances. */
@@ -23,6 +24,7 @@ export interface Station extends Named {
   readonly abrasive: boolean;
   readonly wet: boolean;
   readonly pressure: boolean;
+  readonly dangers: readonly DangerFact[];
   /** Protective equipment in the author's words: `wear "face shield, gloves"`. */
   readonly wear: string | null;
 }

@@ -117,4 +117,5 @@ export const everywhere: readonly ClauseType[] = [
   'TakesClause',
   'SourceClause',
   'WithClause',
+  'DangerClause',
 ];

@@ -4,6 +4,7 @@ import type { NameUse } from '../model/source.ts';
 import { amount, formatQuantity, kindOfUnit, type Quantity } from '../quantities/index.ts';
 import { allowOf, allowsWithin } from './allows.ts';
 import type { Context } from './context.ts';
+import { withDanger } from './dangers.ts';
 import { quantityOf } from './limits.ts';
 import { named } from './shop.ts';
 import { solidBoltOf } from './solid-bolt.ts';
@@ -113,6 +114,7 @@ function bareParts(context: Context, node: ast.Part, position: number | null): P
     readyToFit: false,
     moves: null,
     bindsOver: null,
+    dangers: [],
     allow: [],
   };
 }
@@ -163,6 +165,9 @@ function withRelations(context: Context, node: ast.Part, bare: Part, parts: read
         break;
       case 'PartBinds':
         part.bindsOver = quantityOf(context, fact, 'limit', fact.limit);
+        break;
+      case 'PartDanger':
+        part.dangers = withDanger(context, part.dangers, fact.danger, context.source(fact));
         break;
       case 'PartFree':
         part.moves = fact.moves;

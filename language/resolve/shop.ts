@@ -16,6 +16,7 @@ import { amount, formatQuantity, kindOf, sizesOf } from '../quantities/index.ts'
 import type { Figure, Quantity } from '../quantities/types.ts';
 import { allowsWithin } from './allows.ts';
 import type { Context } from './context.ts';
+import { withDanger } from './dangers.ts';
 import { quantityOf, rangeOf, toleranceOnlyOf } from './limits.ts';
 import { unreadLine } from './unread.ts';
 
@@ -141,6 +142,10 @@ function stationOf(context: Context, node: ast.Station): Station {
     abrasive: has('abrasive'),
     wet: has('wet'),
     pressure: has('pressure'),
+    dangers: node.dangers.reduce<Station['dangers']>(
+      (known, danger) => withDanger(context, known, danger, context.source(danger)),
+      [],
+    ),
     wear: node.wear ?? null,
   };
 }

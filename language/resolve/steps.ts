@@ -23,6 +23,7 @@ import { kindOf, kindOfLimit } from '../quantities/index.ts';
 import { allowOf } from './allows.ts';
 import { everywhere, verbForms } from './clause-table.ts';
 import type { Context } from './context.ts';
+import { withDanger } from './dangers.ts';
 import { partsNamed } from './family.ts';
 import { limitOf, quantityOf, rangeOf } from './limits.ts';
 import { synonymMessage, synonyms } from './synonyms.ts';
@@ -528,6 +529,7 @@ class OneStep {
       'TextClause',
       'ByClause',
       'AtClause',
+      'DangerClause',
     ].includes(clause.$type);
     if (repeats && this.seen.has(clause.$type))
       context.syntax(`${clauseWords(clause)} stands twice in this step. Take one out.`, this.source(clause));
@@ -675,6 +677,9 @@ class OneStep {
         return;
       case 'ExceptClause':
         if (!step.all) context.syntax('except goes with all: write wash all … except ….', this.source(clause));
+        return;
+      case 'DangerClause':
+        step.dangers = withDanger(context, step.dangers, clause.danger, this.source(clause));
         return;
       case 'ReadClause':
         test.reads = kindOf(clause.kind);
@@ -1030,6 +1035,7 @@ const emptyStep: Unnumbered = {
   takes: null,
   note: null,
   hazards: [],
+  dangers: [],
   allow: [],
   only: null,
   lead: null,

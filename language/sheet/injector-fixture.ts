@@ -80,6 +80,7 @@ function part(name: string, title: string, more: Partial<Part> = {}): Part {
     readyToFit: false,
     moves: null,
     bindsOver: null,
+    dangers: [],
     allow: [],
     ...more,
   };
@@ -108,6 +109,7 @@ const trait = {
   abrasive: false,
   wet: false,
   pressure: false,
+  dangers: [],
   wear: null,
 };
 
@@ -320,6 +322,7 @@ export function step(verb: Verb, ids = '', more: Partial<Step> = {}): Step {
     takes: null,
     note: null,
     hazards: [],
+    dangers: [],
     allow: [],
     only: null,
     call: null,

@@ -456,6 +456,10 @@ export const de: Catalogue = {
       text: 'Brennbare Flüssigkeit: ihr Dampf entzündet sich an einem Funken und zieht am Boden entlang. Im Becken benutzen, Deckel griffbereit und Absaugung an, weit weg von Flammen, Funken und heißen Teilen. Das Sicherheitsdatenblatt der Flüssigkeit und die örtlichen Vorschriften befolgen.',
       short: 'Brennbar: Absaugung an, keine Flamme, kein Funke, kein heißes Teil.',
     },
+    rotating: {
+      text: 'Was sich dreht, zieht Ärmel, Haare und Lappen ein, und ein Rotor, der birst, schleudert seine Stücke weg. Schutzhauben geschlossen halten, niemand in der Drehebene, nicht über die Drehzahl des Schritts gehen, einen Rotor nie mit der Luft antreiben und warten, bis er steht. Die örtlichen Vorschriften und die Angaben des Herstellers gehen vor.',
+      short: 'Drehende Teile: Schutzhauben zu, nichts Loses am Körper, warten, bis sie stehen.',
+    },
     wheel: {
       text: 'Eine laufende Scheibe reißt Teile mit und schleudert sie weg, und sie zieht Ärmel, Handschuhe und Haare ein. Augen- und Gesichtsschutz tragen, an der Scheibe keine Handschuhe und keine weite Kleidung, unter der Mittellinie arbeiten, Schutzhauben dranlassen. Die örtlichen Vorschriften und die Angaben des Herstellers gehen vor.',
       short: 'Scheiben schleudern Teile: Gesichtsschutz, Schutzhauben dran, nichts Loses am Körper.',

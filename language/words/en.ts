@@ -458,6 +458,10 @@ export const en = {
       text: "Flammable fluid: its vapour lights from a spark and travels along the floor. Use it in the tank with the lid at hand and the extraction on, away from flames, sparks and hot parts. Follow the fluid's safety data sheet and local codes.",
       short: 'Flammable: extraction on, no flame, spark or hot part.',
     },
+    rotating: {
+      text: "Whatever turns takes in sleeves, hair and rags, and a rotor that bursts throws its pieces. Keep guards shut and people out of line with the rotor, stay under the speed in the step, never spin a rotor with the air line, and wait until it has stopped. Local codes and the maker's data come first.",
+      short: 'Turning parts: guards shut, nothing loose, wait until they have stopped.',
+    },
     wheel: {
       text: "A wheel grabs and throws parts, and takes in sleeves, gloves and hair. Wear eye and face protection, no gloves or loose clothing at the wheel, work below the centre line, and keep guards on. Local codes and the maker's data come first.",
       short: 'Wheels throw parts: face protection, guards on, nothing loose.',

@@ -452,6 +452,10 @@ export const es: Catalogue = {
       text: 'Fluido inflamable: su vapor se enciende con una chispa y corre por el suelo. Usarlo en la cuba, con la tapa a mano y la extracción en marcha, lejos de llamas, chispas y piezas calientes. Seguir la ficha de datos de seguridad del fluido y las normas locales.',
       short: 'Inflamable: extracción en marcha, sin llamas, chispas ni piezas calientes.',
     },
+    rotating: {
+      text: 'Lo que gira atrapa mangas, pelo y trapos, y un rotor que revienta lanza sus trozos. Mantener cerrados los resguardos y a la gente fuera del plano de giro, no pasar de la velocidad del paso, no hacer girar un rotor con el aire y esperar a que se pare. Las normas locales y los datos del fabricante tienen prioridad.',
+      short: 'Piezas que giran: resguardos cerrados, nada suelto, esperar a que se paren.',
+    },
     wheel: {
       text: 'Una rueda en marcha agarra y lanza piezas, y atrapa mangas, guantes y pelo. Llevar protección de ojos y cara, sin guantes ni ropa suelta en la rueda, trabajar por debajo de la línea central y dejar puestos los resguardos. Las normas locales y los datos del fabricante tienen prioridad.',
       short: 'Las ruedas lanzan piezas: protección de cara, resguardos puestos, nada suelto.',

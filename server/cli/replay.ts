@@ -1,4 +1,5 @@
 import pc from 'picocolors';
+import { becauseText, cautionsByStep } from '../../language/cautions/index.ts';
 import type { Source } from '../../language/model/source.ts';
 import type { Replay, Way } from '../../language/replay/replay.ts';
 import { wayWords } from '../../language/rules/words.ts';
@@ -18,6 +19,8 @@ interface ReplayedStep {
   readonly way: string;
   readonly file: string;
   readonly range: Source['range'];
+  /** The usual cautions of the step, and what each follows from. */
+  readonly cautions: readonly { readonly topic: string; readonly word: string; readonly because: string }[];
   readonly before: Written;
   readonly after: Written;
 }
@@ -52,6 +55,7 @@ export async function replayCommand(
 
 function stepsOf(replay: Replay): ReplayedStep[] {
   const { layout, program } = replay;
+  const cautions = cautionsByStep(program.procedure);
   const steps: ReplayedStep[] = [];
   const words = (values: Int32Array): Written =>
     Object.fromEntries(
@@ -78,6 +82,7 @@ function stepsOf(replay: Replay): ReplayedStep[] {
         way: said(way),
         file: step.source.file,
         range: step.source.range,
+        cautions: cautions(step).map(({ topic, word, because }) => ({ topic, word, because: becauseText(because) })),
         before,
         after: words(state.values),
       });

@@ -1,6 +1,7 @@
 /** What may stand at a place, by the words before it. */
 import { propertyClasses } from '../../language/calculations/proof-load.ts';
 import { kindWords } from '../../language/grammar/words.ts';
+import { dangers } from '../../language/model/danger.ts';
 import type { Place } from './place.ts';
 
 /** Kinds of declared names, as `DeclaredSymbol.kind` calls them, and words of the language. */
@@ -16,6 +17,9 @@ export interface Wanted {
 const nothing: Wanted = { names: [], words: [], verbs: false, rules: false };
 const names = (...kinds: string[]): Wanted => ({ ...nothing, names: kinds });
 const words = (...list: string[]): Wanted => ({ ...nothing, words: list });
+
+/** What can hurt of a part, a station or a step, and that it does not. */
+const dangerWords = [...dangers, 'not'];
 
 const stepBlocks = new Set(['stage', 'repair', 'sequence', 'instead', 'after', 'before', 'only']);
 
@@ -158,11 +162,14 @@ function inHead(before: readonly string[]): Wanted {
 }
 
 function inShop(before: readonly string[]): Wanted {
-  if (before.at(-1) === 'at') return names('station');
+  const last = before.at(-1);
+  if (last === 'at') return names('station');
   if (before.length < 2) return nothing;
   switch (before[0]) {
     case 'station':
-      return words('clean', 'dirty', 'abrasive', 'wet', 'pressure', 'wear');
+      return last === 'not'
+        ? words(...dangers)
+        : words('clean', 'dirty', 'abrasive', 'wet', 'pressure', ...dangerWords, 'wear');
     case 'wrench':
     case 'gauge':
     case 'tool':
@@ -186,6 +193,7 @@ function inFamily(before: readonly string[]): Wanted {
     case 'part': {
       if (before.length < 2) return nothing;
       if (last === 'from') return names('stock');
+      if (last === 'not') return words(...dangers);
       const relation = before.findLast((word) => ['on', 'in', 'through', 'holds', 'to', 'with'].includes(word));
       if (last === relation || (last === ',' && relation !== undefined)) return names('part');
       return words(
@@ -206,6 +214,7 @@ function inFamily(before: readonly string[]): Wanted {
         'slides',
         'turns-free',
         'binds over',
+        ...dangerWords,
         'for each cylinder',
       );
     }
@@ -326,6 +335,8 @@ function inStep(before: readonly string[]): Wanted {
       return names('part');
     case 'allow':
       return { ...nothing, rules: true };
+    case 'not':
+      return words(...dangers);
     case 'on':
       return words('fail');
     case 'read':
@@ -347,7 +358,7 @@ function inStep(before: readonly string[]): Wanted {
 
 /** Words that go on after a verb and its objects. */
 function clausesOf(verb: string): Wanted {
-  const common = ['with', 'note', 'takes', 'allow'];
+  const common = ['with', 'note', 'takes', 'allow', ...dangerWords];
   switch (verb) {
     case 'test':
       return words(
@@ -393,7 +404,7 @@ function clausesOf(verb: string): Wanted {
     case 'across':
       return words('spread at most', 'on fail', ...common);
     case 'fit':
-      return words('for trial', 'with', 'note', 'takes', 'allow');
+      return words('for trial', ...common);
     case 'sign-off':
       return words('by', ...common);
     default:

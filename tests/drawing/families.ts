@@ -105,6 +105,7 @@ export function randomFamilies(most = 40, sane = false): fc.Arbitrary<Family> {
           readyToFit: false,
           moves: null,
           bindsOver: chance(0.1) ? ({ number: '1.9', unit: 'mm' } as Part['bindsOver']) : null,
+          dangers: [],
           allow: [],
         };
         if (index > 0) {
