@@ -1,5 +1,5 @@
 import type { Procedure, Step } from '../model/procedure.ts';
-import { amount, compare, formatQuantity, kindOfUnit, quantitiesOf } from '../quantities/index.ts';
+import { amount, compare, formatQuantity, kindOfUnit, window } from '../quantities/index.ts';
 import type { Kind, Limit, Quantity } from '../quantities/types.ts';
 
 /** Every figure that a step is done with or judged by: its own, and those of its spec for any part number. */
@@ -17,14 +17,20 @@ export function figuresOf(procedure: Procedure, step: Step): Quantity[] {
   ];
   const named = [
     ...uses.map((use) => (use?.form === 'spec' ? use.spec : null)),
-    ...(step.verb === 'read' || step.verb === 'set' ? [step.text] : []),
+    ...(step.verb === 'read' || step.verb === 'set' ? [step.reading] : []),
     step.gate?.name ?? null,
   ];
   return [
-    ...written.flatMap((one) => (one === null ? [] : quantitiesOf(one))),
+    ...written.flatMap((one) => (one === null ? [] : valuesOf(one))),
     ...(test?.neverAbove == null ? [] : [test.neverAbove]),
-    ...named.flatMap((name) => (name === null ? [] : limitsOfSpec(procedure, name).flatMap(quantitiesOf))),
+    ...named.flatMap((name) => (name === null ? [] : limitsOfSpec(procedure, name).flatMap(valuesOf))),
   ];
+}
+
+/** The values that a limit names: ends and nominal, not how far each may be off. */
+function valuesOf(limit: Limit): Quantity[] {
+  const { low, high, nominal } = window(limit);
+  return [low, high, nominal].filter((value) => value !== null);
 }
 
 function limitsOfSpec(procedure: Procedure, name: string): Limit[] {

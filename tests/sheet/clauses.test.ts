@@ -114,6 +114,8 @@ const written: Readonly<Record<ClauseType, readonly (readonly [text: string, ...
   ProvesClause: [],
   NeverClause: [['never above 1.9 mm', '1.9 mm']],
   ExceptClause: [],
+  // Its caution stands before the step or at the head of the stage: tests/cautions.test.ts.
+  DangerClause: [],
   ReadClause: [['read pressure', 'Reading']],
   HoldClause: [
     ['hold 17 bar below opening', '17 bar below'],
