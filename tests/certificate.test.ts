@@ -10,6 +10,8 @@ import { languages, wordsIn } from '../language/words/index.ts';
 import { pdfOf } from '../server/print/pdf.ts';
 import { libraryFiles } from './library.ts';
 
+/** The day on which the certificates are made out. */
+const today = '2027-12-31';
 const plain = (text: string) => text.replaceAll(/[\u00a0\u202f]/gu, ' ');
 const library = libraryFiles();
 /** Looks again only at the job, where the library is as it was. */
@@ -32,29 +34,40 @@ function certified(units: string, { library: changes = [], procedure = 'rebuild-
   const { jobs, findings } = changes.length === 0 ? checker.check(all) : checkFiles(all);
   const job = jobs.find(({ name }) => name === '9')!;
   const own = findings.filter(({ source }) => source.file === 'job.rebuild');
-  const missing = missingOf(job.procedure, job, { findings: own }).map((one) =>
+  const missing = missingOf(job.procedure, job, { findings: own, today }).map((one) =>
     plain(`${placeWords(wordsIn('en'), one)}: ${one.say(wordsIn('en'))}`),
   );
   const sheet = (more = {}) =>
-    certificateOf(job.procedure, job, { paper: 'a4', draft: false, findings: own, hash: 'ab'.repeat(32), ...more });
+    certificateOf(job.procedure, job, {
+      paper: 'a4',
+      draft: false,
+      findings: own,
+      today,
+      hash: 'ab'.repeat(32),
+      ...more,
+    });
   return { job, missing, sheet, text: () => textOf(sheet()).map(plain) };
 }
 
 const done = 'done by "A. B." on 2026-10-05';
 const proven = 'seat-leak pass  chatter pass  spray pass  back-leak 11 s';
 const good = `as found opening 208 bar on PG-400, "Light rust"
-    shim out 1.30 mm   renewed spring
-    torque nut 60 N·m with TW-80
-    shim in 1.50 mm   opening 254 bar on PG-400
+    shim out 1.30 mm with MIC-1   renewed spring
+    shim in 1.50 mm   torque nut 60 N·m with TW-80   opening 254 bar on PG-400
     ${proven}
     ${done}`;
 const unit = (lines: string, place = 1, number = 'A-250') =>
   `  unit ${place} number ${number} serial 04${place} {\n    ${lines}\n  }`;
-const one = (lines: string, changes?: Changes) => certified(unit(lines), changes).missing;
+/** What is missing of one unit, without what to do about it: see the whole sentences below. */
+const one = (lines: string, changes?: Changes) => certified(unit(lines), changes).missing.map(first);
+const first = (sentences: string) => sentences.replace(/(?<![A-Z])\. .*$|\.$/u, '');
 
 const guardedShop: Changes = {
   library: [
-    ['air below 30 psi', 'acceptance guarded source "Demo"\n  tool SW-1 "Stopwatch" range 0..60 s within 0.2 s'],
+    [
+      'air below 30 psi',
+      'acceptance guarded source "Demo"\n  tool SW-1 "Stopwatch" range 0..60 s within 0.2 s calibrated 2026-02-01 due 2027-02-01',
+    ],
   ],
 };
 
@@ -76,7 +89,7 @@ describe('a job that is done', () => {
       'A. B., 2026-10-05',
       'Opening pressure, as found',
       'in service at least 200 bar',
-      '208 bar',
+      '208 bar, pass',
       'Setting shim, fitted',
       '1.50 mm',
       '60 N·m (55 to 65 N·m)',
@@ -87,7 +100,10 @@ describe('a job that is done', () => {
       'tip dry or damp, no drop',
       'PG-400',
       'class 0.25, marks 1 bar',
-      '2027-01-15',
+      '2026-01-15 to 2027-01-15',
+      'MIC-1',
+      'Procedure approved by',
+      'Test conditions: back leak: calibration fluid at 20 to 25 °C, unit upright, tip down.',
       'Acceptance: simple, a reading inside its limit passes.',
       'Signature',
     ])
@@ -110,7 +126,9 @@ describe('a job that is done', () => {
 
   it('counts the last reading, not those before it', () => {
     expect(one(good.replace('renewed spring', 'opening 231 bar on PG-250'))).toEqual([]);
-    expect(one(good.replace('seat-leak pass', 'seat-leak fail  seat-leak pass'))).toEqual([]);
+    const seat = (between: string) => one(good.replace('seat-leak pass', `seat-leak fail  ${between}`));
+    expect(seat('renewed needle  torque nut 60 N·m with TW-80  opening 253 bar on PG-400  seat-leak pass')).toEqual([]);
+    expect(seat('seat-leak pass "seat scraped, three turns"')).toEqual([]);
   });
 
   it('shows the limits of each part number', () => {
@@ -139,7 +157,7 @@ describe('a job that is done', () => {
       );
     expect(pintle('137 bar').missing).toEqual([]);
     expect(pintle('137 bar').text()).toContain('135 to 141 bar, with new pressure spring');
-    expect(pintle('132 bar').missing).toEqual([
+    expect(pintle('132 bar').missing.map(first)).toEqual([
       'unit 1 pin-130 041: Opening pressure: the last reading, 132 bar, is outside 135 to 141 bar',
     ]);
   });
@@ -189,27 +207,29 @@ describe('nothing is invented: it is refused', () => {
     [
       'where a verdict is only as found',
       good.replace('spray pass', '').replace('seat-leak', 'as found spray pass\n    seat-leak'),
-      ['Spray: no result is written down'],
+      ['Spray: there are results as found only, and they prove nothing of the rebuilt unit'],
     ],
     [
       'where another shim went in since',
-      good.replace(done, `shim in 1.52 mm  ${done}`),
+      good.replace(done, `shim in 1.52 mm  torque nut 60 N·m with TW-80  ${done}`),
       ['Opening pressure', 'Seat leak', 'Chatter', 'Spray', 'Back leak'].map(
-        (name) => `${name}: the last result is from before setting shim was changed`,
+        (name) =>
+          `${name}: the last result is from before setting shim was changed, and says nothing of the unit as it is now`,
       ),
     ],
     [
       'where a needle was renewed since',
-      good.replace('spray pass', 'spray pass  renewed needle'),
+      good.replace('spray pass', 'spray pass  renewed needle  torque nut 60 N·m with TW-80'),
       ['Opening pressure', 'Seat leak', 'Chatter', 'Spray'].map(
-        (name) => `${name}: the last result is from before needle was changed`,
+        (name) =>
+          `${name}: the last result is from before needle was changed, and says nothing of the unit as it is now`,
       ),
     ],
-    ['where nobody did it', good.replace(done, ''), ['who did it is not written down: done by "…" on a date']],
+    ['where nobody did it', good.replace(done, ''), ['Nobody is named who did it']],
     [
       'where it was done on no day',
       good.replace(' on 2026-10-05', ''),
-      ['when A. B. did it is not written down: done by "…" on a date'],
+      ['The day on which A. B. did it is not written down'],
     ],
     [
       'where a gauge was past its date',
@@ -260,18 +280,18 @@ describe('nothing is invented: it is refused', () => {
   });
 
   it('with a part number that is not known, or units that are all on hold', () => {
-    expect(certified(`  unit 1 number unknown serial 1 {\n    ${good}\n  }`).missing).toEqual([
-      'unit 1 unknown 1: the part number unknown is none of the procedure, so that no limit holds for it',
+    expect(certified(`  unit 1 number unknown serial 1 {\n    ${good}\n  }`).missing.map(first)).toEqual([
+      'unit 1 unknown 1: The part number unknown is not one of the procedure, so no limit applies to it',
     ]);
-    expect(certified('  unit 1 number A-250 serial 1 on hold "ask"').missing).toEqual([
-      'the job: no unit is left that could be certified: every one is on hold, or there is none',
+    expect(certified('  unit 1 number A-250 serial 1 on hold "ask"').missing.map(first)).toEqual([
+      'the job: No unit is left that could be certified: every one is on hold, or there is none',
     ]);
   });
 
   it('where the units of a number are too far apart', () => {
     const low = good.replace('254 bar', '250 bar');
     const high = good.replace('254 bar', '257 bar');
-    expect(certified(`${unit(low)}\n${unit(high, 2)}`).missing).toEqual([
+    expect(certified(`${unit(low)}\n${unit(high, 2)}`).missing.map(first)).toEqual([
       'the set: Opening pressure across the set, units 1 and 2: the spread is 7 bar, and the limit at most 5 bar',
     ]);
     expect(certified(`${unit(low)}\n${unit(low.replace('250 bar', '224 bar'), 2, 'A-220')}`).missing).toEqual([]);
@@ -311,18 +331,20 @@ describe('nothing is invented: it is refused', () => {
           ],
         ],
       }),
-    ).toContain('the job: the family names no test that proves a unit: write proven by and its tests');
+    ).toContain('the job: The family names no test that proves a unit');
   });
 
   it('with errors in the job; as a draft it is marked, and lists what is missing, whatever is asked for', () => {
     const { missing, sheet, text } = certified(unit(`${good.replace('254 bar', '240 bar')}  openin 3 bar`));
-    expect(missing[0]).toBe('the job: the procedure or the job has 1 error: run handtight check');
+    expect(missing[0]).toBe(
+      'the job: The procedure or the job has 1 error. Run handtight check, and correct what it says.',
+    );
     expect(sheet().watermark).toBe('DRAFT');
     expect(text()).toEqual(
       expect.arrayContaining([
         'Draft: this is not a certificate.',
         'What is missing',
-        'Opening pressure: the last reading, 240 bar, is outside 250 to 258 bar',
+        'Opening pressure: the last reading, 240 bar, is outside 250 to 258 bar. Correct the unit and write what was changed and read, or put it on hold.',
         '240 bar, fail',
       ]),
     );
@@ -334,8 +356,15 @@ describe('nothing is invented: it is refused', () => {
 describe('the demo job', () => {
   const { jobs } = checkFiles(library);
   const job = jobs.find(({ name }) => name === '2198')!;
-  const sheet = (more: Partial<Parameters<typeof certificateOf>[2]>) =>
-    certificateOf(job.procedure, job, { paper: 'a4', draft: false, findings: [], hash: '0'.repeat(64), ...more });
+  const sheet = (more: Partial<Omit<Parameters<typeof certificateOf>[2], 'today'>>) =>
+    certificateOf(job.procedure, job, {
+      paper: 'a4',
+      draft: false,
+      findings: [],
+      today,
+      hash: '0'.repeat(64),
+      ...more,
+    });
 
   test.each(languages.flatMap((language) => [[language, 'a4'] as const, [language, 'letter'] as const]))(
     'of six units is one page: %s on %s',
@@ -357,11 +386,15 @@ describe('the demo job', () => {
   });
 
   it('with more units goes on to further pages, six to a table, each with its heads', () => {
-    const units = Array.from({ length: 14 }, (_, index) => ({ ...job.units[index % 6]!, place: String(index + 1) }));
+    const units = Array.from({ length: 14 }, (_, index) => ({
+      ...job.units[index % 6]!,
+      place: String(index + 1),
+      serial: String(1107 + index),
+    }));
     const made = certificateOf(
       job.procedure,
       { ...job, units },
-      { paper: 'a4', draft: false, findings: [], hash: '00' },
+      { paper: 'a4', draft: false, findings: [], today, hash: '00' },
     );
     const tables = made.blocks.filter((block) => block.kind === 'table' && block.title === 'Readings');
     expect(tables).toHaveLength(3);
@@ -381,7 +414,7 @@ describe('the demo job', () => {
     const made = certificateOf(
       job.procedure,
       { ...job, units: long },
-      { paper: 'a4', draft: false, findings: [], hash: '00' },
+      { paper: 'a4', draft: false, findings: [], today, hash: '00' },
     );
     expect(made.watermark).toBeNull();
     expect(made.blocks.filter((block) => block.kind === 'table' && block.title === 'Readings')).toHaveLength(2);
@@ -435,9 +468,14 @@ describe('whatever was written down', () => {
     let passed = 0;
     fc.assert(
       fc.property(fc.array(unitResults, { minLength: 1, maxLength: 3 }), (all) => {
-        const units = all.map((results, index) => ({ ...sound!, place: String(index + 1), results }));
+        const units = all.map((results, index) => ({
+          ...sound!,
+          place: String(index + 1),
+          serial: String(1107 + index),
+          results,
+        }));
         const made = { ...job, units };
-        const missing = missingOf(job.procedure, made, { findings: [] });
+        const missing = missingOf(job.procedure, made, { findings: [], today });
         const left = (results: readonly Result[], form: 'reading' | 'verdict', name: string) =>
           results.findLast((result) => result.form === form && result.name === name && result.asFound !== true);
         const figure = (results: readonly Result[], name: string) => {
@@ -457,7 +495,13 @@ describe('whatever was written down', () => {
           passed++;
           expect(good).toBe(true);
         }
-        const sheet = certificateOf(job.procedure, made, { paper: 'a4', draft: false, findings: [], hash: '00' });
+        const sheet = certificateOf(job.procedure, made, {
+          paper: 'a4',
+          draft: false,
+          findings: [],
+          today,
+          hash: '00',
+        });
         expect(sheet.watermark).toBe(missing.length === 0 ? null : 'DRAFT');
         expect(textOf(sheet).join(' ')).not.toMatch(/NaN|undefined|null|Infinity/u);
       }),

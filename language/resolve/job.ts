@@ -61,7 +61,8 @@ export function jobOf(
     source,
     procedure,
     revision: written ?? procedure.revision,
-    customer: customer?.text === undefined ? null : said(context, customer, customer.text, 'Write whose it is: customer "…".'),
+    customer:
+      customer?.text === undefined ? null : said(context, customer, customer.text, 'Write whose it is: customer "…".'),
     received: came,
     units,
   };
@@ -76,7 +77,12 @@ function unitOf(context: Context, node: ast.Unit, procedure: Procedure): Unit {
   const line = node.lines.find((one) => one.$type === 'UnitHold') as ast.UnitHold | undefined;
   const hold = node.hold ?? line?.text;
   if (hold !== undefined)
-    said(context, line ?? node, hold, 'Write why it is on hold: on hold "…". The certificate tells it to the customer.');
+    said(
+      context,
+      line ?? node,
+      hold,
+      'Write why it is on hold: on hold "…". The certificate tells it to the customer.',
+    );
   if (!/^[1-9]\d*$/u.test(node.place))
     context.syntax(
       `Units are counted 1, 2, 3 …, and ${node.place} is none of these: the sheet and the certificate call a unit by this number. Write the number of its place in the set.`,
@@ -110,7 +116,14 @@ function serialOf(context: Context, node: ast.Unit): { serial: string | null; no
       context.source(node, 'noSerial'),
     );
   if (serial === undefined) return { serial: null };
-  return { serial: said(context, node, serial, 'The serial is empty. Write what stands on the body, or serial none "…" and why.') };
+  return {
+    serial: said(
+      context,
+      node,
+      serial,
+      'The serial is empty. Write what stands on the body, or serial none "…" and why.',
+    ),
+  };
 }
 
 /** Words that were written; null: there is nothing in them, which is reported. */

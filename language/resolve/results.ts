@@ -118,8 +118,7 @@ class ResultReader {
     }
     if (first.name === 'renewed') return this.refuse(node, 'Write what went in new: renewed spring, washer.');
     if (first.name === 'done' && second === undefined) {
-      if (facts.by === null || facts.by.trim() === '')
-        return this.refuse(node, 'Write done by and a name in quotes.');
+      if (facts.by === null || facts.by.trim() === '') return this.refuse(node, 'Write done by and a name in quotes.');
       written.results.push({ form: 'done', by: facts.by, on: facts.on, source });
       return;
     }
@@ -136,7 +135,14 @@ class ResultReader {
       const size = fitted ?? value;
       if (size === null) return this.refuse(node, 'Write the size: shim out 1.30 mm.');
       if (part !== null && this.isOf(size, only('length'), node))
-        written.results.push({ form: 'shim', part, fitted: fitted !== null, size, ...this.measuredWith(facts), source });
+        written.results.push({
+          form: 'shim',
+          part,
+          fitted: fitted !== null,
+          size,
+          ...this.measuredWith(facts),
+          source,
+        });
       return;
     }
     if (second !== undefined) return this.refuse(second, `“${second.name}” says no result here.`);
@@ -200,7 +206,10 @@ class ResultReader {
   private isOf(value: Quantity, { kind, takes }: Readable, node: ast.Result): boolean {
     const { unit } = value;
     if (takes(unit)) return true;
-    this.refuse(node, `${formatQuantity(value)} is a ${kindOfUnit(unit)}, and a ${kind} is read here. Look at the unit.`);
+    this.refuse(
+      node,
+      `${formatQuantity(value)} is a ${kindOfUnit(unit)}, and a ${kind} is read here. Look at the unit.`,
+    );
     return false;
   }
 
