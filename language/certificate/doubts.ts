@@ -150,7 +150,8 @@ function farFrom(name: string, value: Quantity, limit: Limit, { low: under }: { 
     limit: limitWords(w, limit, value),
   });
   if (meant === undefined) return (w) => w.certificate.missing.far(shown(w));
-  const number = exactText(decimalValue(value.number).mul(meant), Math.max(0, decimalsOf(value.number)));
+  // With the digits that the limit is written with.
+  const number = exactText(decimalValue(value.number).mul(meant), decimalsOf(high.number));
   return (w) => w.certificate.missing.slip({ ...shown(w), meant: w.quantity({ ...value, number }) });
 }
 

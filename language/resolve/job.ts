@@ -102,7 +102,7 @@ function unitOf(context: Context, node: ast.Unit, procedure: Procedure): Unit {
   };
 }
 
-/** Its serial, or why it has none. `"none"` in quotes is a serial. */
+/** Its serial, or why it has none. */
 function serialOf(context: Context, node: ast.Unit): { serial: string | null; noSerial?: string } {
   const { serial, noSerial } = node;
   const none = 'Write why it has none: serial none "ground off". Nothing else leads from the unit to its papers.';
