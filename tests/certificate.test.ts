@@ -10,6 +10,8 @@ import { languages, wordsIn } from '../language/words/index.ts';
 import { pdfOf } from '../server/print/pdf.ts';
 import { libraryFiles } from './library.ts';
 
+/** The day on which the certificates are made out. */
+const today = '2027-12-31';
 const plain = (text: string) => text.replaceAll(/[\u00a0\u202f]/gu, ' ');
 const library = libraryFiles();
 /** Looks again only at the job, where the library is as it was. */
@@ -19,10 +21,15 @@ interface Changes {
   /** Text of the library → text that stands in its place. */
   readonly library?: readonly (readonly [string, string])[];
   readonly procedure?: string;
+  /** Whether what the check finds counts; else what the results say by themselves. */
+  readonly errors?: boolean;
 }
 
 /** The job of such units, with what is missing for its certificate. */
-function certified(units: string, { library: changes = [], procedure = 'rebuild-one-spring' }: Changes = {}) {
+function certified(
+  units: string,
+  { library: changes = [], procedure = 'rebuild-one-spring', errors = true }: Changes = {},
+) {
   const files = library.map((file) => ({
     ...file,
     text: changes.reduce((text, [from, to]) => text.replaceAll(from, to), file.text),
@@ -31,30 +38,41 @@ function certified(units: string, { library: changes = [], procedure = 'rebuild-
   const all = [...files, { uri: 'job.rebuild', text }];
   const { jobs, findings } = changes.length === 0 ? checker.check(all) : checkFiles(all);
   const job = jobs.find(({ name }) => name === '9')!;
-  const own = findings.filter(({ source }) => source.file === 'job.rebuild');
-  const missing = missingOf(job.procedure, job, { findings: own }).map((one) =>
+  const own = errors ? findings.filter(({ source }) => source.file === 'job.rebuild') : [];
+  const missing = missingOf(job.procedure, job, { findings: own, today }).map((one) =>
     plain(`${placeWords(wordsIn('en'), one)}: ${one.say(wordsIn('en'))}`),
   );
   const sheet = (more = {}) =>
-    certificateOf(job.procedure, job, { paper: 'a4', draft: false, findings: own, hash: 'ab'.repeat(32), ...more });
-  return { job, missing, sheet, text: () => textOf(sheet()).map(plain) };
+    certificateOf(job.procedure, job, {
+      paper: 'a4',
+      draft: false,
+      findings: own,
+      today,
+      hash: 'ab'.repeat(32),
+      ...more,
+    });
+  return { job, missing, findings: own, sheet, text: () => textOf(sheet()).map(plain) };
 }
 
 const done = 'done by "A. B." on 2026-10-05';
 const proven = 'seat-leak pass  chatter pass  spray pass  back-leak 11 s';
 const good = `as found opening 208 bar on PG-400, "Light rust"
-    shim out 1.30 mm   renewed spring
-    torque nut 60 N·m with TW-80
-    shim in 1.50 mm   opening 254 bar on PG-400
+    shim out 1.30 mm with MIC-1   renewed spring
+    shim in 1.50 mm   torque nut 60 N·m with TW-80   opening 254 bar on PG-400
     ${proven}
     ${done}`;
 const unit = (lines: string, place = 1, number = 'A-250') =>
   `  unit ${place} number ${number} serial 04${place} {\n    ${lines}\n  }`;
-const one = (lines: string, changes?: Changes) => certified(unit(lines), changes).missing;
+/** What is missing of one unit, without what to do about it: see the whole sentences below. */
+const one = (lines: string, changes?: Changes) => certified(unit(lines), changes).missing.map(first);
+const first = (sentences: string) => sentences.replace(/(?<![A-Z])\. .*$|\.$/u, '');
 
 const guardedShop: Changes = {
   library: [
-    ['air below 30 psi', 'acceptance guarded source "Demo"\n  tool SW-1 "Stopwatch" range 0..60 s within 0.2 s'],
+    [
+      'air below 30 psi',
+      'acceptance guarded source "Demo"\n  tool SW-1 "Stopwatch" range 0..60 s within 0.2 s calibrated 2026-02-01 due 2027-02-01',
+    ],
   ],
 };
 
@@ -76,7 +94,7 @@ describe('a job that is done', () => {
       'A. B., 2026-10-05',
       'Opening pressure, as found',
       'in service at least 200 bar',
-      '208 bar',
+      '208 bar, pass',
       'Setting shim, fitted',
       '1.50 mm',
       '60 N·m (55 to 65 N·m)',
@@ -87,7 +105,10 @@ describe('a job that is done', () => {
       'tip dry or damp, no drop',
       'PG-400',
       'class 0.25, marks 1 bar',
-      '2027-01-15',
+      '2026-01-15 to 2027-01-15',
+      'MIC-1',
+      'Procedure approved by',
+      'Test conditions: back leak: calibration fluid at 20 to 25 °C, unit upright, tip down.',
       'Acceptance: simple, a reading inside its limit passes.',
       'Signature',
     ])
@@ -110,7 +131,9 @@ describe('a job that is done', () => {
 
   it('counts the last reading, not those before it', () => {
     expect(one(good.replace('renewed spring', 'opening 231 bar on PG-250'))).toEqual([]);
-    expect(one(good.replace('seat-leak pass', 'seat-leak fail  seat-leak pass'))).toEqual([]);
+    const seat = (between: string) => one(good.replace('seat-leak pass', `seat-leak fail  ${between}`));
+    expect(seat('renewed needle  torque nut 60 N·m with TW-80  opening 253 bar on PG-400  seat-leak pass')).toEqual([]);
+    expect(seat('seat-leak pass "seat scraped, three turns"')).toEqual([]);
   });
 
   it('shows the limits of each part number', () => {
@@ -139,7 +162,7 @@ describe('a job that is done', () => {
       );
     expect(pintle('137 bar').missing).toEqual([]);
     expect(pintle('137 bar').text()).toContain('135 to 141 bar, with new pressure spring');
-    expect(pintle('132 bar').missing).toEqual([
+    expect(pintle('132 bar').missing.map(first)).toEqual([
       'unit 1 pin-130 041: Opening pressure: the last reading, 132 bar, is outside 135 to 141 bar',
     ]);
   });
@@ -189,27 +212,29 @@ describe('nothing is invented: it is refused', () => {
     [
       'where a verdict is only as found',
       good.replace('spray pass', '').replace('seat-leak', 'as found spray pass\n    seat-leak'),
-      ['Spray: no result is written down'],
+      ['Spray: there are results as found only, and they prove nothing of the rebuilt unit'],
     ],
     [
       'where another shim went in since',
-      good.replace(done, `shim in 1.52 mm  ${done}`),
+      good.replace(done, `shim in 1.52 mm  torque nut 60 N·m with TW-80  ${done}`),
       ['Opening pressure', 'Seat leak', 'Chatter', 'Spray', 'Back leak'].map(
-        (name) => `${name}: the last result is from before setting shim was changed`,
+        (name) =>
+          `${name}: the last result is from before setting shim was changed, and says nothing of the unit as it is now`,
       ),
     ],
     [
       'where a needle was renewed since',
-      good.replace('spray pass', 'spray pass  renewed needle'),
+      good.replace('spray pass', 'spray pass  renewed needle  torque nut 60 N·m with TW-80'),
       ['Opening pressure', 'Seat leak', 'Chatter', 'Spray'].map(
-        (name) => `${name}: the last result is from before needle was changed`,
+        (name) =>
+          `${name}: the last result is from before needle was changed, and says nothing of the unit as it is now`,
       ),
     ],
-    ['where nobody did it', good.replace(done, ''), ['who did it is not written down: done by "…" on a date']],
+    ['where nobody did it', good.replace(done, ''), ['Nobody is named who did it']],
     [
       'where it was done on no day',
       good.replace(' on 2026-10-05', ''),
-      ['when A. B. did it is not written down: done by "…" on a date'],
+      ['The day on which A. B. did it is not written down'],
     ],
     [
       'where a gauge was past its date',
@@ -247,7 +272,7 @@ describe('nothing is invented: it is refused', () => {
       ['Needle: the last verdict is fail'],
     ],
   ])('%s', (_, lines, wanted) => {
-    expect(one(lines)).toEqual(wanted.map((word) => a + word));
+    expect(certified(unit(lines), { errors: false }).missing.map(first)).toEqual(wanted.map((word) => a + word));
   });
 
   it('on the day that a tool is due, it may still be used; the day of the work counts, not a later one', () => {
@@ -260,18 +285,18 @@ describe('nothing is invented: it is refused', () => {
   });
 
   it('with a part number that is not known, or units that are all on hold', () => {
-    expect(certified(`  unit 1 number unknown serial 1 {\n    ${good}\n  }`).missing).toEqual([
-      'unit 1 unknown 1: the part number unknown is none of the procedure, so that no limit holds for it',
+    expect(certified(`  unit 1 number unknown serial 1 {\n    ${good}\n  }`).missing.map(first)).toEqual([
+      'unit 1 unknown 1: The part number unknown is not one of the procedure, so no limit applies to it',
     ]);
-    expect(certified('  unit 1 number A-250 serial 1 on hold "ask"').missing).toEqual([
-      'the job: no unit is left that could be certified: every one is on hold, or there is none',
+    expect(certified('  unit 1 number A-250 serial 1 on hold "ask"').missing.map(first)).toEqual([
+      'the job: No unit is left that could be certified: every one is on hold, or there is none',
     ]);
   });
 
   it('where the units of a number are too far apart', () => {
     const low = good.replace('254 bar', '250 bar');
     const high = good.replace('254 bar', '257 bar');
-    expect(certified(`${unit(low)}\n${unit(high, 2)}`).missing).toEqual([
+    expect(certified(`${unit(low)}\n${unit(high, 2)}`).missing.map(first)).toEqual([
       'the set: Opening pressure across the set, units 1 and 2: the spread is 7 bar, and the limit at most 5 bar',
     ]);
     expect(certified(`${unit(low)}\n${unit(low.replace('250 bar', '224 bar'), 2, 'A-220')}`).missing).toEqual([]);
@@ -311,18 +336,20 @@ describe('nothing is invented: it is refused', () => {
           ],
         ],
       }),
-    ).toContain('the job: the family names no test that proves a unit: write proven by and its tests');
+    ).toContain('the job: The family names no test that proves a unit');
   });
 
   it('with errors in the job; as a draft it is marked, and lists what is missing, whatever is asked for', () => {
     const { missing, sheet, text } = certified(unit(`${good.replace('254 bar', '240 bar')}  openin 3 bar`));
-    expect(missing[0]).toBe('the job: the procedure or the job has 1 error: run handtight check');
+    expect(missing[0]).toBe(
+      'the job: The procedure or the job has 1 error. Run handtight check, and correct what it says.',
+    );
     expect(sheet().watermark).toBe('DRAFT');
     expect(text()).toEqual(
       expect.arrayContaining([
         'Draft: this is not a certificate.',
         'What is missing',
-        'Opening pressure: the last reading, 240 bar, is outside 250 to 258 bar',
+        'Opening pressure: the last reading, 240 bar, is outside 250 to 258 bar. Correct the unit and write what was changed and read, or put it on hold.',
         '240 bar, fail',
       ]),
     );
@@ -331,11 +358,358 @@ describe('nothing is invented: it is refused', () => {
   });
 });
 
+describe('a record that cannot be', () => {
+  const a = 'unit 1 A-250 041: ';
+  const proofs = ['Opening pressure', 'Seat leak', 'Chatter', 'Spray', 'Back leak'];
+
+  test.each<[string, string, string[]]>([
+    [
+      'names no gauge for a pressure that is judged',
+      good.replace('254 bar on PG-400', '254 bar'),
+      [
+        'Opening pressure: the tool that 254 bar was read with is not written down. If one is found wrong later, nobody knows which units it judged. Write on and the gauge, or with and the tool.',
+      ],
+    ],
+    [
+      'names no gauge for what was found',
+      good.replace('208 bar on PG-400', '208 bar'),
+      [expect.stringContaining('Opening pressure: the tool that 208 bar was read with is not written down.')],
+    ],
+    [
+      'names no micrometer for a shim that the procedure measures with one',
+      good.replace(' with MIC-1', ''),
+      [expect.stringContaining('Setting shim: the tool that 1.30 mm was read with is not written down.')],
+    ],
+    [
+      'tightens a joint after the tests that prove through it',
+      good.replace('   torque nut 60 N·m with TW-80', '').replace(done, `torque nut 60 N·m with TW-80  ${done}`),
+      proofs.map(
+        (name) =>
+          `${name}: the last result is from before nozzle nut was tightened again, which may have moved it. Test it again, and write the result after the torque; if the torque came first, write it first.`,
+      ),
+    ],
+    [
+      'tightens a joint before what is under it went in',
+      good
+        .replace('   torque nut 60 N·m with TW-80', '')
+        .replace('    shim in', '    torque nut 60 N·m with TW-80\n    shim in'),
+      [
+        'Nozzle nut torque: the last torque is from before setting shim was changed, and the joint was opened for that. Write the torque it was tightened to again, after the change.',
+      ],
+    ],
+    [
+      'is done before the job came in',
+      good.replace('2026-10-05', '2026-09-30'),
+      [
+        'Done on 2026-09-30, and the job was received on 2026-10-01. Correct the wrong one of the two dates.',
+        'Done on 2026-09-30, and the procedure was approved on 2026-10-05: it was done to a text that nobody had approved. Correct the date, or have it looked over by the approved procedure and signed again.',
+      ],
+    ],
+    [
+      'is done ten years ahead',
+      good.replace('2026-10-05', '2036-10-05'),
+      [
+        ...['PG-400', 'TW-80', 'MIC-1'].map((tool) =>
+          expect.stringContaining(`${tool} was due for calibration on 2027-`),
+        ),
+        'Done on 2036-10-05, and today is 2027-12-31. Correct the date.',
+      ],
+    ],
+    [
+      'is done by one after another, and dated the other way round',
+      `${good}\n    opening 253 bar on PG-400\n    done by "C. D." on 2026-10-04`,
+      [
+        expect.stringContaining('approved on 2026-10-05'),
+        'Done on 2026-10-04, and the entry before it says 2026-10-05. Correct the dates, or write the lines in the order in which the work was done.',
+      ],
+    ],
+    [
+      'has results that nobody signs for',
+      `${good}\n    opening 253 bar on PG-400`,
+      ['Results stand after the last done by: nobody answers for them. Write done by "…" on and the date after them.'],
+    ],
+    [
+      'has a shim that is not in the drawer',
+      good.replace('1.50 mm', '1.51 mm'),
+      [
+        'Setting shim: 1.51 mm is not in shim drawer, 8 mm; the nearest are 1.50 mm and 1.52 mm. Measure it again and correct the size, or add the size to the stock in the shop.',
+      ],
+    ],
+    [
+      'goes from 231 to 254 bar on the same shim',
+      good.replace('opening 254', 'opening 231 bar on PG-250  opening 254'),
+      ['Opening pressure: it failed and then passed, and nothing is written down between the two.'].map((text) =>
+        expect.stringContaining(text),
+      ),
+    ],
+    [
+      'goes far inside its limit, too',
+      good.replace(done, `as found opening 232 bar on PG-400  ${done}`),
+      [
+        'Opening pressure: it went from 254 bar to 232 bar, and no other shim, new part or torque is written down in between. Write what was changed, in the order in which it was done, or the reason in quotes after the reading.',
+      ],
+    ],
+    [
+      'is set from what was found with nothing done to it',
+      `as found opening 231 bar on PG-400  opening 254 bar on PG-400  ${proven}  ${done}`,
+      [expect.stringContaining('Opening pressure: it went from 231 bar to 254 bar, and no other shim')],
+    ],
+    [
+      'fits the same shim again and reads another pressure',
+      good
+        .replace('renewed spring', 'opening 231 bar on PG-250')
+        .replace('shim in 1.50 mm   torque nut 60 N·m with TW-80', 'shim in 1.30 mm'),
+      [expect.stringContaining('Opening pressure: it failed and then passed')],
+    ],
+    [
+      'is all as found',
+      `as found opening 254 bar on PG-400\n    as found ${proven}\n    ${done}`,
+      proofs.map(
+        (name) =>
+          `${name}: there are results as found only, and they prove nothing of the rebuilt unit. Test it again, and write the result without as found.`,
+      ),
+    ],
+    ['has nothing in it', '', ['Nothing is written down of it. Write what was read and done, or on hold "…" and why.']],
+    [
+      'says pass and then fail',
+      good.replace('opening 254 bar on PG-400', 'opening 254 bar on PG-400  opening pass  opening fail'),
+      [expect.stringContaining('Opening pressure: the last verdict is fail.')],
+    ],
+  ])('%s', (_, lines, wanted) => {
+    const own = certified(unit(lines), { errors: false }).missing;
+    expect(own).toEqual(wanted.map((word) => (typeof word === 'string' ? a + word : word)));
+  });
+
+  test.each<[string, string]>([
+    [
+      'a reading that says why it moved',
+      good.replace(
+        'opening 254 bar on PG-400',
+        'opening 231 bar on PG-250  opening 254 bar on PG-400, "gauge tap was shut"',
+      ),
+    ],
+    ['the own shim back in, whatever the drawer has', good.replace('1.30 mm', '1.51 mm').replace('1.50 mm', '1.51 mm')],
+    ['a reading that repeats within the error of the gauge', good.replace(done, `opening 255 bar on PG-400  ${done}`)],
+    ['a seal that goes on at the end', good.replace(done, `renewed washer, dust-seal  ${done}`)],
+    ['a time with no watch, where the shop has none', good],
+    ['a leak-down timed on the gauge', good.replace('back-leak 11 s', 'back-leak 11 s on PG-400')],
+  ])('is not one with %s', (_, lines) => {
+    expect(one(lines)).toEqual([]);
+  });
+
+  it('has a serial for each unit, once, or says that there is none', () => {
+    const none = (serial: string) => certified(`  unit 1 number A-250 ${serial} {\n    ${good}\n  }`);
+    expect(none('').missing).toEqual([
+      'unit 1 A-250: No serial is written down: nobody could find this unit again. Write serial and what stands on the body, or serial none "…" and why it has none.',
+    ]);
+    expect(none('serial none "ground off"').missing).toEqual([]);
+    expect(none('serial none "ground off"').text()).toContain('none (ground off)');
+    const twice = certified(`${unit(good)}\n${unit(good, 2).replace('serial 042', 'serial 041')}`, { errors: false });
+    expect(twice.missing).toEqual(
+      [2, 1].map(
+        (place, index) =>
+          `unit ${index + 1} A-250 041: Serial 041 is also that of unit ${place}: nobody could say which readings belong to which. Read it again from both bodies.`,
+      ),
+    );
+  });
+
+  it('has a calibration in force on the day, of every tool that is used', () => {
+    const gauge = (dates: string) =>
+      one(good, {
+        library: [
+          [
+            'graduated 1 bar    at tester      calibrated 2026-01-15 due 2027-01-15',
+            `graduated 1 bar    at tester ${dates}`,
+          ],
+        ],
+      });
+    // The gauge was calibrated again after the work, and its due date moved on: the work was done while it was overdue.
+    expect(gauge('calibrated 2026-10-20 due 2027-10-20')).toEqual([
+      `${a}PG-400 was calibrated on 2026-10-20, and was used on 2026-10-05, before that: nothing shows that it was right then`,
+    ]);
+    expect(gauge('due 2027-10-20')).toEqual([
+      `${a}PG-400: the shop does not say from when to when its calibration holds, so nothing shows that it was right on that day`,
+    ]);
+    expect(gauge('calibrated 2026-01-15')).toEqual([expect.stringContaining('PG-400: the shop does not say')]);
+    expect(gauge('calibrated 2026-10-05 due 2026-10-05')).toEqual([]);
+    expect(gauge('calibrated 2025-01-15 due 2026-01-15')).toEqual([
+      `${a}PG-400 was due for calibration on 2026-01-15, and was used on 2026-10-05`,
+    ]);
+  });
+
+  it('is not dated later than the day on which it is made out; where nobody knows the day, the future is not judged', () => {
+    const { job } = certified(unit(good));
+    const on = (day: string | null) => missingOf(job.procedure, job, { findings: [], today: day }).length;
+    expect([on('2026-10-05'), on('2026-10-04'), on('2026-09-30'), on(null)]).toEqual([0, 1, 2, 0]);
+  });
+
+  it('with a cap that the procedure itself tightens after the tests is one', () => {
+    const last: Changes = {
+      library: [
+        [
+          'fit dust-seal, washer\n    send-off',
+          'fit dust-seal, washer\n    torque nut to nut-fit with TW-80\n    send-off',
+        ],
+      ],
+    };
+    expect(one(good.replace(done, `torque nut 60 N·m with TW-80  ${done}`), last)).toEqual([]);
+  });
+
+  it('renews a washer under the nut that the test proves through', () => {
+    const inside: Changes = {
+      library: [
+        ['fit dust-seal, washer', 'fit dust-seal'],
+        ['fit shim, spring, seat\n    fit spacer', 'fit shim, spring, seat, washer\n    fit spacer'],
+      ],
+    };
+    expect(one(good.replace(done, `renewed washer  ${done}`), inside)[0]).toContain(
+      'Opening pressure: the last result is from before sealing washer was changed',
+    );
+  });
+
+  it('has a job of which no unit is off hold, or none', () => {
+    expect(certified('').missing.map(first)).toEqual([
+      'the job: No unit is left that could be certified: every one is on hold, or there is none',
+    ]);
+  });
+});
+
+describe('what came in', () => {
+  it('is judged by the limit in service, in the words of the language', () => {
+    const { missing, sheet } = certified(unit(good.replace('208 bar', '196 bar')));
+    expect(missing).toEqual([]);
+    const found = (language: (typeof languages)[number]) =>
+      textOf(sheet({ language }))
+        .map(plain)
+        .find((text) => text.startsWith('196 bar'));
+    expect(languages.map(found)).toEqual(['196 bar, fail', '196 bar, no pasa', '196 bar, nicht gut']);
+  });
+
+  it('has no verdict where nobody gives a limit in service', () => {
+    const bare = good.replace('208 bar', '196 bar');
+    const { text } = certified(unit(bare), { library: [[', in service at least 200 bar', '']] });
+    expect(text()).toContain('196 bar');
+  });
+});
+
+describe('the spread of a set with new springs', () => {
+  const settling: Changes = { library: [['250 bar +8 -0, in service', '250 bar +8 -0, settling 3 bar, in service']] };
+  const set = (fresh: number, old: number) =>
+    certified(
+      `${unit(good.replace('254 bar', `${fresh} bar`))}\n${unit(good.replace('254 bar', `${old} bar`).replace('renewed spring', ''), 2)}`,
+      settling,
+    );
+
+  it('is certified as it will be when they have settled, and says so', () => {
+    const { missing, text } = set(257, 251);
+    expect(missing).toEqual([]);
+    expect(text()).toContain(
+      'Opening pressure across the set, units 1 and 2: spread 3 bar once the new springs have settled, 6 bar as read; limit at most 5 bar.',
+    );
+  });
+
+  it('is refused where it will then be too wide', () => {
+    expect(set(253, 256).missing.map(first)).toEqual([
+      'the set: Opening pressure across the set, units 1 and 2: the spread will be 6 bar once the new springs have settled, and the limit is at most 5 bar',
+    ]);
+  });
+});
+
+describe('figures that cannot be', () => {
+  const a = 'unit 1 A-250 041: ';
+
+  test.each([
+    [
+      '254 bar',
+      '2540 bar',
+      'Opening pressure: 2540 bar is far from 250 to 258 bar, as if the point had slipped. If 254 bar was meant, correct the figure.',
+    ],
+    [
+      '208 bar',
+      '2080 bar',
+      'Opening pressure: 2080 bar is far from 250 to 258 bar, as if the point had slipped. If 208 bar was meant, correct the figure.',
+    ],
+    [
+      '254 bar',
+      '25.4 bar',
+      'Opening pressure: 25.4 bar is far from 250 to 258 bar, as if the point had slipped. If 254 bar was meant, correct the figure.',
+    ],
+    [
+      '254 bar',
+      '0 bar',
+      'Opening pressure: 0 bar cannot have been read. Write the figure, or in words what happened: as found "…" or note "…".',
+    ],
+    [
+      '254 bar',
+      '-254 bar',
+      'Opening pressure: −254 bar cannot have been read. Write the figure, or in words what happened: as found "…" or note "…".',
+    ],
+    [
+      '254 bar',
+      '1000 bar',
+      'Opening pressure: 1000 bar is far from 250 to 258 bar, too far to judge anything by it. Correct the figure, or write in words what happened: note "…".',
+    ],
+    [
+      '60 N·m',
+      '600 N·m',
+      'Nozzle nut: 600 N·m is far from 55 to 65 N·m, as if the point had slipped. If 60 N·m was meant, correct the figure.',
+    ],
+    [
+      '60 N·m',
+      '0 N·m',
+      'Nozzle nut: 0 N·m cannot have been read. Write the figure, or in words what happened: as found "…" or note "…".',
+    ],
+    [
+      '1.30 mm',
+      '1300 mm',
+      'Setting shim: 1300 mm is far from 1.00 to 1.98 mm, as if the point had slipped. If 1.30 mm was meant, correct the figure.',
+    ],
+    [
+      '1.50 mm',
+      '15.0 mm',
+      'Setting shim: 15.0 mm is far from 1.00 to 1.98 mm, as if the point had slipped. If 1.50 mm was meant, correct the figure.',
+    ],
+    [
+      '1.50 mm',
+      '-1.50 mm',
+      'Setting shim: −1.50 mm cannot have been read. Write the figure, or in words what happened: as found "…" or note "…".',
+    ],
+    [
+      'back-leak 11 s',
+      'back-leak 0 s',
+      'Back leak: 0 s cannot have been read. Write the figure, or in words what happened: as found "…" or note "…".',
+    ],
+    [
+      '254 bar on PG-400',
+      '254 bar on PG-250',
+      'Opening pressure: PG-250 cannot show 254 bar. Correct the figure, or name the tool that showed it.',
+    ],
+    [
+      'back-leak 11 s',
+      'back-leak 11 s on MIC-1',
+      'Back leak: MIC-1 cannot show 150 bar. Correct the figure, or name the tool that showed it.',
+    ],
+  ])('%s written as %s: told where it stands, and no certificate', (from, to, wanted) => {
+    const { missing, findings } = certified(unit(good.replace(from, to)));
+    expect(missing).toContain(a + wanted);
+    expect(findings.filter(({ rule }) => rule === 'implausible-result').map(({ message }) => plain(message))).toEqual([
+      wanted,
+    ]);
+  });
+});
+
 describe('the demo job', () => {
   const { jobs } = checkFiles(library);
   const job = jobs.find(({ name }) => name === '2198')!;
-  const sheet = (more: Partial<Parameters<typeof certificateOf>[2]>) =>
-    certificateOf(job.procedure, job, { paper: 'a4', draft: false, findings: [], hash: '0'.repeat(64), ...more });
+  const sheet = (more: Partial<Omit<Parameters<typeof certificateOf>[2], 'today'>>) =>
+    certificateOf(job.procedure, job, {
+      paper: 'a4',
+      draft: false,
+      findings: [],
+      today,
+      hash: '0'.repeat(64),
+      ...more,
+    });
 
   test.each(languages.flatMap((language) => [[language, 'a4'] as const, [language, 'letter'] as const]))(
     'of six units is one page: %s on %s',
@@ -357,11 +731,15 @@ describe('the demo job', () => {
   });
 
   it('with more units goes on to further pages, six to a table, each with its heads', () => {
-    const units = Array.from({ length: 14 }, (_, index) => ({ ...job.units[index % 6]!, place: String(index + 1) }));
+    const units = Array.from({ length: 14 }, (_, index) => ({
+      ...job.units[index % 6]!,
+      place: String(index + 1),
+      serial: String(1107 + index),
+    }));
     const made = certificateOf(
       job.procedure,
       { ...job, units },
-      { paper: 'a4', draft: false, findings: [], hash: '00' },
+      { paper: 'a4', draft: false, findings: [], today, hash: '00' },
     );
     const tables = made.blocks.filter((block) => block.kind === 'table' && block.title === 'Readings');
     expect(tables).toHaveLength(3);
@@ -381,7 +759,7 @@ describe('the demo job', () => {
     const made = certificateOf(
       job.procedure,
       { ...job, units: long },
-      { paper: 'a4', draft: false, findings: [], hash: '00' },
+      { paper: 'a4', draft: false, findings: [], today, hash: '00' },
     );
     expect(made.watermark).toBeNull();
     expect(made.blocks.filter((block) => block.kind === 'table' && block.title === 'Readings')).toHaveLength(2);
@@ -435,9 +813,14 @@ describe('whatever was written down', () => {
     let passed = 0;
     fc.assert(
       fc.property(fc.array(unitResults, { minLength: 1, maxLength: 3 }), (all) => {
-        const units = all.map((results, index) => ({ ...sound!, place: String(index + 1), results }));
+        const units = all.map((results, index) => ({
+          ...sound!,
+          place: String(index + 1),
+          serial: String(1107 + index),
+          results,
+        }));
         const made = { ...job, units };
-        const missing = missingOf(job.procedure, made, { findings: [] });
+        const missing = missingOf(job.procedure, made, { findings: [], today });
         const left = (results: readonly Result[], form: 'reading' | 'verdict', name: string) =>
           results.findLast((result) => result.form === form && result.name === name && result.asFound !== true);
         const figure = (results: readonly Result[], name: string) => {
@@ -457,7 +840,13 @@ describe('whatever was written down', () => {
           passed++;
           expect(good).toBe(true);
         }
-        const sheet = certificateOf(job.procedure, made, { paper: 'a4', draft: false, findings: [], hash: '00' });
+        const sheet = certificateOf(job.procedure, made, {
+          paper: 'a4',
+          draft: false,
+          findings: [],
+          today,
+          hash: '00',
+        });
         expect(sheet.watermark).toBe(missing.length === 0 ? null : 'DRAFT');
         expect(textOf(sheet).join(' ')).not.toMatch(/NaN|undefined|null|Infinity/u);
       }),

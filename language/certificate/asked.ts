@@ -70,6 +70,27 @@ export function askedOf(procedure: Procedure, name: string, unit: Unit): Asked {
   };
 }
 
+/** Steps of the procedure that a unit of this part number runs, stages before repairs. */
+export function stepsFor({ stages, repairs }: Procedure, number: string | null): Step[] {
+  return [...stages, ...repairs].flatMap(({ steps }) => steps).filter((step) => isFor(step, number));
+}
+
+/** The steps that tighten a joint. */
+export function torqueSteps(procedure: Procedure, unit: Unit, part: string): Step[] {
+  return stepsFor(procedure, unit.number).filter((step) => tightens(step, part));
+}
+
+export function tightens({ verb, objects }: Step, part: string): boolean {
+  return (verb === 'torque' || verb === 'lock') && objects.some(({ name }) => name === part);
+}
+
+/** What a torque is held to. Through an adapter the wrench does not show the torque: then it is not judged. */
+export function torqueLimits(procedure: Procedure, unit: Unit, part: string): Held[] {
+  const steps = torqueSteps(procedure, unit, part);
+  const through = steps.some(({ tools }) => tools.some((tool) => tool.form === 'asset' && tool.adapter !== null));
+  return through ? [] : steps.flatMap((step) => (step.limit === null ? [] : heldOf(procedure, step.limit, unit, step)));
+}
+
 /** The limit of a unit at a use: of its part number, and for new parts where such went in. None: nobody gives one. */
 export function heldOf(procedure: Procedure, use: LimitUse, unit: Unit, step: Step | null): Held[] {
   if (use.form === 'limit') return [heldTo(procedure, use.limit, step?.sourceText ?? null)];

@@ -10,6 +10,7 @@ import { type JudgedJob, judgedJob, type Missing } from './judge.ts';
 import { unitsWords } from './limit-words.ts';
 import {
   alwaysText,
+  conditionsText,
   missingTable,
   notCertifiedTable,
   releaseTable,
@@ -21,15 +22,18 @@ import {
   unitsTable,
 } from './tables.ts';
 
-export type CertificateOptions = Pick<SheetOptions, 'paper' | 'draft' | 'findings' | 'language' | 'hash'>;
+export interface CertificateOptions extends Pick<SheetOptions, 'paper' | 'draft' | 'findings' | 'language' | 'hash'> {
+  /** ISO date of the day: what is dated later cannot have been done. Null: nobody knows it, and the future is not judged. */
+  readonly today: string | null;
+}
 
 /** Why a job cannot be certified, unit by unit; none: it can. */
 export function missingOf(
   procedure: Procedure,
   job: Job,
-  { findings }: Pick<CertificateOptions, 'findings'>,
+  { findings, today }: Pick<CertificateOptions, 'findings' | 'today'>,
 ): readonly Missing[] {
-  return missingIn(judgedJob(procedure, job), findings);
+  return missingIn(judgedJob(procedure, job, today), findings);
 }
 
 function missingIn({ missing }: JudgedJob, findings: CertificateOptions['findings']): readonly Missing[] {
@@ -50,7 +54,7 @@ function missingIn({ missing }: JudgedJob, findings: CertificateOptions['finding
  * anything is missing it is a draft, whatever is asked for, and lists what. Pure, as `sheetOf`.
  */
 export function certificateOf(procedure: Procedure, job: Job, options: CertificateOptions): Sheet {
-  const judged = judgedJob(procedure, job);
+  const judged = judgedJob(procedure, job, options.today);
   const missing = missingIn(judged, options.findings);
   const draft = options.draft || missing.length > 0;
   // Concessions and part numbers are those of the units that are certified.
@@ -67,6 +71,7 @@ export function certificateOf(procedure: Procedure, job: Job, options: Certifica
     notCertifiedTable(setting, judged.onHold),
     ...resultTables(setting, judged),
     ...spreadTexts(setting, judged),
+    conditionsText(setting, judged),
     ruleText(setting, judged),
     sourcesText(setting, judged),
     toolsTable(setting, judged),
@@ -117,7 +122,8 @@ function headerOf(setting: Setting, job: Job): SheetHeader {
       ...said(label.family, procedure.family.title),
       ...said(label.procedure, title === name ? name : `${title} (${name})`),
       ...said(label.revision, revision ?? label.noRevision),
-      ...said(label.approved, approvedBy === null ? null : approval),
+      // Of the procedure: what is approved here is not the work.
+      ...said(words.certificate.procedureApproved, approvedBy === null ? null : approval),
     ],
     qr: qrOf(code, words.code({ code })),
   };

@@ -1,5 +1,5 @@
-import { screwStands } from '../advice/unit-screws.ts';
-import { unitStands } from '../advice/unit-shims.ts';
+import { type ScrewStand, screwStands } from '../advice/unit-screws.ts';
+import { type UnitStand, unitStands } from '../advice/unit-shims.ts';
 import { guardedOn } from '../calculations/guarded.ts';
 import type { DoneResult, Job, ReadingResult, Result, ShimResult, TorqueResult, Unit } from '../model/job.ts';
 import type { Procedure, Step } from '../model/procedure.ts';
@@ -12,19 +12,29 @@ import {
   compareDifferences,
   kindOfLimit,
   kindOfUnit,
+  sub,
   window,
 } from '../quantities/index.ts';
 import type { Difference, Limit, Quantity } from '../quantities/types.ts';
 import type { Window } from '../quantities/window.ts';
-import { shimChoices } from '../rules/shim-choices.ts';
-import { suits } from '../rules/tool-choice.ts';
-import { capital, titleOf } from '../sheet/names.ts';
+import { capital } from '../sheet/names.ts';
 import type { Words } from '../words/index.ts';
-import { type Asked, askedOf, type Held, heldInService, heldOf, isFor, proofsOf, testsFor } from './asked.ts';
+import {
+  type Asked,
+  askedOf,
+  type Held,
+  heldInService,
+  isFor,
+  proofsOf,
+  stepsFor,
+  torqueLimits,
+  torqueSteps,
+} from './asked.ts';
+import { type Change, Changes } from './changes.ts';
+import { type Doubt, doubtsOf } from './doubts.ts';
 import { limitWords, unitsWords } from './limit-words.ts';
-
-/** Says in a language what is missing. */
-export type Say = (words: Words) => string;
+import { dayOf, misdated, uncalibrated } from './on-the-day.ts';
+import { nameWords, partWords, type Say } from './say.ts';
 
 /** A last result, and what it was held to. */
 export interface Outcome {
@@ -50,6 +60,7 @@ export interface Torqued {
 export interface Found {
   readonly name: string;
   readonly reading: ReadingResult | null;
+  /** What was said of it, or what the limit in service says; null: there is none. */
   readonly verdict: boolean | null;
   readonly held: Held | null;
   readonly problems: readonly Say[];
@@ -77,7 +88,10 @@ export interface Judged {
 export interface Spread {
   readonly name: string;
   readonly units: readonly Unit[];
+  /** What is held to the limit: with new springs settled, if any will settle. */
   readonly spread: Difference;
+  /** As the gauge showed it, where a new spring will settle; null: that is the spread. */
+  readonly asRead: Difference | null;
   readonly limit: Limit;
   readonly source: string | null;
 }
@@ -97,16 +111,25 @@ export interface JudgedJob {
   readonly missing: readonly Missing[];
 }
 
-/** Holds the results of a job against its procedure. */
-export function judgedJob(procedure: Procedure, job: Job): JudgedJob {
-  const units = job.units
-    .filter(({ onHold }) => onHold === null)
-    .map((unit) => judgedUnit(procedure, unit, settledOut(job)));
+/** Holds the results of a job against its procedure. `today`: null where nobody knows it. */
+export function judgedJob(procedure: Procedure, job: Job, today: string | null): JudgedJob {
+  const known: Known = {
+    procedure,
+    job,
+    today,
+    doubts: doubtsOf(job),
+    stands: [...unitStands(job), ...screwStands(job)],
+  };
+  const units = job.units.filter(({ onHold }) => onHold === null).map((unit) => judgedUnit(known, unit));
+  const { received } = job;
   const ofJob: Say[] = [
     ...(units.length === 0 ? [({ certificate }: Words) => certificate.missing.empty] : []),
     ...(proofsOf(procedure.family).length === 0 ? [({ certificate }: Words) => certificate.missing.noProof] : []),
+    ...(received !== null && today !== null && received > today
+      ? [({ certificate }: Words) => certificate.missing.receivedInFuture({ received, today })]
+      : []),
   ];
-  const { spreads, problems } = spreadsOf(procedure, units);
+  const { spreads, problems } = spreadsOf(procedure, units, known.stands);
   return {
     units,
     onHold: job.units.filter(({ onHold }) => onHold !== null),
@@ -119,35 +142,23 @@ export function judgedJob(procedure: Procedure, job: Job): JudgedJob {
   };
 }
 
-/** Readings that are inside their limit, and will not be when the new spring has settled. */
-function settledOut(job: Job): (reading: ReadingResult) => Difference | null {
-  const stands = [...unitStands(job), ...screwStands(job)];
-  return (reading) => {
-    const stand = stands.find((one) => one.reading === reading);
-    if (stand === undefined || stand.settling === null) return null;
-    const least = add(stand.low, stand.settling);
-    return least !== null && compare(reading.value, least) === -1 ? stand.settling : null;
-  };
+/** How a unit stands at a reading that a shim or a screw sets. */
+type Stand = UnitStand | ScrewStand;
+
+/** What a unit is judged with. */
+interface Known {
+  readonly procedure: Procedure;
+  readonly job: Job;
+  readonly today: string | null;
+  readonly doubts: readonly Doubt[];
+  readonly stands: readonly Stand[];
 }
 
-/** What a name in a job is called: a test, a spec, or a part that was looked at. */
-export function nameWords({ specs, family }: Procedure, name: string): string {
-  const known = specs.find((one) => one.name === name) ?? family.parts.find((one) => one.name === name);
-  return capital(titleOf(known ?? { name, title: name }));
-}
-
-export function partWords({ family }: Procedure, name: string): string {
-  return titleOf(family.parts.find((one) => one.name === name) ?? { name, title: name });
-}
-
-function judgedUnit(
-  procedure: Procedure,
-  unit: Unit,
-  settledBy: (reading: ReadingResult) => Difference | null,
-): Judged {
+function judgedUnit(known: Known, unit: Unit): Judged {
+  const { procedure, job, today } = known;
   const { results } = unit;
   const proofs = proofsOf(procedure.family);
-  const judge = new UnitJudge(procedure, unit, settledBy);
+  const judge = new UnitJudge(known, unit);
   const others = names(results, (result) => !isFound(result)).filter((name) => !proofs.includes(name));
   const outcomes = [
     ...proofs.map((name) => judge.proof(name)),
@@ -157,25 +168,39 @@ function judgedUnit(
   const torqued = [...new Set(results.flatMap((one) => (one.form === 'torque' ? [one.part] : [])))];
   const torques = torqued.map((part) => judge.torque(part));
   const done = results.filter((result) => result.form === 'done');
-  const used = [
-    ...found.map(({ reading }) => reading),
-    ...outcomes.map(({ reading }) => reading),
-    ...torques.map(({ torque }) => torque),
-  ].filter((one) => one !== null);
-  const unknown = unit.number === null && procedure.numbers.length > 0;
-  const problems: Say[] = [
-    ...(unknown
-      ? [({ certificate }: Words) => certificate.missing.number({ number: unit.numberText })]
-      : // Of a number that nobody knows no limit would tell anything.
-        [...found, ...outcomes, ...torques].flatMap((one) => one.problems)),
-    ...used.flatMap((one) => judge.overdue(one)),
-    ...judge.signed(done),
-  ];
   const shims = results.filter((result) => result.form === 'shim');
   const lastOf = (all: readonly ShimResult[]) =>
     all.filter((one, index) => all.findLastIndex(({ part }) => part === one.part) === index);
   const firstOf = (all: readonly ShimResult[]) =>
     all.filter((one, index) => all.findIndex(({ part }) => part === one.part) === index);
+  const shimsOut = firstOf(shims.filter(({ fitted }) => !fitted));
+  const shimsIn = lastOf(shims.filter(({ fitted }) => fitted));
+  const used = [
+    ...found.flatMap(({ reading }) => reading ?? []),
+    ...outcomes.flatMap(({ reading }) => reading ?? []),
+    ...torques.map(({ torque }) => torque),
+    ...shimsOut,
+    ...shimsIn,
+  ];
+  const tools = used.flatMap((result) => judge.toolsOf(result).map((asset) => ({ asset, on: dayOf(unit, result) })));
+  const unknown = unit.number === null && procedure.numbers.length > 0;
+  const problems: Say[] = [
+    ...judge.serial(),
+    ...(results.length === 0
+      ? [({ certificate }: Words) => certificate.missing.nothing]
+      : [
+          ...(unknown
+            ? [({ certificate }: Words) => certificate.missing.number({ number: unit.numberText })]
+            : // Of a number that nobody knows no limit would tell anything.
+              [...found, ...outcomes, ...torques].flatMap((one) => one.problems)),
+          ...shimsOut.flatMap((one) => judge.measured(one)),
+          ...judge.doubts(),
+          ...judge.unexplained(),
+          ...once(tools, ({ asset, on }) => `${asset.name} ${on}`).flatMap(({ asset, on }) => uncalibrated(asset, on)),
+          ...misdated(unit, job, today),
+          ...judge.unsigned(used),
+        ]),
+  ];
   return {
     unit,
     found,
@@ -184,15 +209,19 @@ function judgedUnit(
       return result.form === 'reading' && result.asFound && result.text !== null ? [result.text] : [];
     }),
     renewed: [...new Set(results.flatMap((result) => (result.form === 'renewed' ? [result.part] : [])))],
-    shimsOut: firstOf(shims.filter(({ fitted }) => !fitted)),
-    shimsIn: lastOf(shims.filter(({ fitted }) => fitted)),
+    shimsOut,
+    shimsIn,
     torques,
     outcomes,
     done,
-    tools: procedure.shop.assets.filter(({ name }) => used.some(({ tool }) => tool === name)),
-    // The same tool that is out of date is said once.
+    tools: procedure.shop.assets.filter((asset) => tools.some((tool) => tool.asset === asset)),
+    // A doubt that a test has told is not told again.
     problems: [...new Set(problems)],
   };
+}
+
+function once<T>(all: readonly T[], key: (one: T) => string): T[] {
+  return [...new Map(all.map((one) => [key(one), one])).values()];
 }
 
 type Read = Extract<Result, { form: 'reading' | 'verdict' }>;
@@ -209,15 +238,16 @@ function names(results: readonly Result[], wanted: (result: Read) => boolean): s
 
 /** Judges the results of one unit. */
 class UnitJudge {
+  private readonly known: Known;
   private readonly procedure: Procedure;
   private readonly unit: Unit;
-  private readonly settledBy: (reading: ReadingResult) => Difference | null;
-  private readonly late = new Map<string, Say>();
+  private readonly changes: Changes;
 
-  constructor(procedure: Procedure, unit: Unit, settledBy: (reading: ReadingResult) => Difference | null) {
-    this.procedure = procedure;
+  constructor(known: Known, unit: Unit) {
+    this.known = known;
+    this.procedure = known.procedure;
     this.unit = unit;
-    this.settledBy = settledBy;
+    this.changes = new Changes(known.procedure, unit);
   }
 
   /** A test that the unit must have passed; null: not this part number. */
@@ -229,12 +259,9 @@ class UnitJudge {
     if (asked.notRequired && reading === null && verdict === null) return null;
     const title = nameWords(this.procedure, name);
     const problems: Say[] = [];
-    const changed = [reading, verdict].flatMap((one) => (one === null ? [] : (this.changedAfter(one, name) ?? [])))[0];
-    if (reading === null && verdict === null) problems.push((w) => w.certificate.missing.noResult({ name: title }));
-    else if (changed !== undefined)
-      problems.push((w) =>
-        w.certificate.missing.stale({ name: title, part: w.inSentence(partWords(this.procedure, changed)) }),
-      );
+    const changed = [reading, verdict].flatMap((one) => (one === null ? [] : (this.changes.after(one, name) ?? [])))[0];
+    if (reading === null && verdict === null) problems.push(this.noResult(title, name));
+    else if (changed !== undefined) problems.push(this.stale(title, changed));
     else if (reading === null && asked.limits.length > 0)
       problems.push((w) =>
         w.certificate.missing.noReading({ name: title, limit: limitWords(w, asked.limits[0]!.limit, null) }),
@@ -244,12 +271,22 @@ class UnitJudge {
     return this.judged(asked, reading, verdict, problems);
   }
 
+  private noResult(title: string, name: string): Say {
+    const found = names(this.unit.results, isFound).includes(name);
+    return (w) => w.certificate.missing[found ? 'onlyFound' : 'noResult']({ name: title });
+  }
+
+  private stale(name: string, { part, how }: Change): Say {
+    const key = how === 'changed' ? 'stale' : 'tightened';
+    return (w) => w.certificate.missing[key]({ name, part: w.inSentence(partWords(this.procedure, part)) });
+  }
+
   /** Something else that was read or looked at; null: what it was read of has been renewed since. */
   other(name: string): Outcome | null {
     const asked = askedOf(this.procedure, name, this.unit);
     const { reading, verdict } = this.last(name);
     const fresh = <T extends Read>(result: T | null) =>
-      result === null || this.changedAfter(result, name) !== null ? null : result;
+      result === null || this.changes.after(result, name) !== null ? null : result;
     const [last, said] = [fresh(reading), this.counts(asked, reading, verdict) ? fresh(verdict) : null];
     return last === null && said === null ? null : this.judged(asked, last, said, []);
   }
@@ -287,11 +324,17 @@ class UnitJudge {
         failed: verdict?.passed === false,
         problems,
       };
-    const { guarded, problem, failed } = this.against(name, reading, held);
-    problems.push(...this.readWith(name, reading, asked.step === null ? this.measuring(asked.name) : [asked.step]));
+    const doubt = this.doubtOf(reading);
+    // Of a figure that cannot be nothing else is to be said.
+    const { guarded, problem, failed } =
+      doubt === null ? this.against(name, reading, held) : { guarded: null, problem: doubt, failed: true };
+    if (doubt === null)
+      problems.push(
+        ...this.readWith(name, reading, held, asked.step === null ? this.measuring(asked.name) : [asked.step]),
+      );
     if (problem !== null) problems.push(problem);
     else {
-      const settling = this.settledBy(reading);
+      const settling = settledOut(this.known.stands, reading);
       if (settling !== null)
         problems.push((w) =>
           w.certificate.missing.settles({
@@ -328,7 +371,8 @@ class UnitJudge {
     if (inside === 'no') return told((w) => w.certificate.missing.outside(shown(w)), true);
     if (rule === 'simple') return told(null);
     const asset = this.asset(tool);
-    if (asset === null) return told((w) => w.certificate.missing.noToolForRule({ name, reading: w.quantity(value) }));
+    // That no tool is written down is said where its tool is asked for.
+    if (asset === null) return told(null);
     const drawn = guardedOn(asset, limit, rule);
     if (drawn === null) return told((w) => w.certificate.missing.noAccuracy({ name, tool: asset.name }));
     if (drawn.shut || insideOf(drawn.window, value, compare) !== 'yes')
@@ -338,91 +382,164 @@ class UnitJudge {
 
   found(name: string): Found {
     const { results } = this.unit;
-    const reading = results.findLast(
-      (one): one is ReadingResult => one.form === 'reading' && one.asFound && one.name === name,
-    );
-    const verdict = results.findLast((one) => one.form === 'verdict' && one.asFound === true && one.name === name);
+    const reading =
+      results.findLast((one): one is ReadingResult => one.form === 'reading' && one.asFound && one.name === name) ??
+      null;
+    const said = results.findLast((one) => one.form === 'verdict' && one.asFound === true && one.name === name);
     const steps = this.allSteps().filter((step) => step.verb === 'read' && step.asFound && step.reading === name);
+    const held = heldInService(this.procedure, name, this.unit);
+    const doubt = reading === null ? null : this.doubtOf(reading);
+    const inside =
+      reading === null || held === null || doubt !== null
+        ? 'open'
+        : insideOf(window(held.limit), reading.value, compare);
+    const verdict = inside === 'yes' ? true : inside === 'no' ? false : null;
+    const title = nameWords(this.procedure, name);
     return {
       name,
-      reading: reading ?? null,
-      verdict: verdict?.form === 'verdict' ? verdict.passed : null,
-      held: heldInService(this.procedure, name, this.unit),
-      problems: reading === undefined ? [] : this.readWith(nameWords(this.procedure, name), reading, steps),
+      reading,
+      // What was said may be worse than the figure, and never makes it better.
+      verdict: said?.form === 'verdict' && verdict !== false ? said.passed : verdict,
+      held,
+      problems: reading === null ? [] : doubt === null ? this.readWith(title, reading, held, steps) : [doubt],
     };
   }
 
-  /** The last torque of a part. Through an adapter the wrench does not show the torque: then it is not judged. */
+  /** The last torque of a part. */
   torque(part: string): Torqued {
     const { procedure, unit } = this;
     const torque = unit.results.findLast((one): one is TorqueResult => one.form === 'torque' && one.part === part)!;
-    const steps = this.allSteps().filter(
-      (step) => (step.verb === 'torque' || step.verb === 'lock') && step.objects.some(({ name }) => name === part),
-    );
     const name = partWords(procedure, part);
-    const through = steps.some(({ tools }) => tools.some((tool) => tool.form === 'asset' && tool.adapter !== null));
-    const limits = through
-      ? []
-      : steps.flatMap((step) => (step.limit === null ? [] : heldOf(procedure, step.limit, unit, step)));
+    const limits = torqueLimits(procedure, unit, part);
     const fits = (held: Held) => insideOf(window(held.limit), torque.value, compare) === 'yes';
     const held = limits.find(fits) ?? limits[0] ?? null;
-    const outside: Say[] =
-      held === null || fits(held)
-        ? []
-        : [
-            (w) =>
-              w.certificate.missing.torque({
-                name: w.certificate.results.torque({ part: name }),
-                reading: w.quantity(torque.value),
-                limit: limitWords(w, held.limit, torque.value),
-              }),
-          ];
-    return { torque, held, problems: [...this.readWith(name, torque, steps), ...outside] };
-  }
-
-  /** The tool of a reading: written down where a step names one, and such as can show it. */
-  private readWith(name: string, read: ReadingResult | TorqueResult, steps: readonly Step[]): Say[] {
-    const { value } = read;
-    const asset = this.asset(read.tool);
-    if (asset === null) {
-      const named = steps.some(({ tools }) => tools.some(({ form }) => form !== 'words'));
-      return named ? [(w) => w.certificate.missing.noTool({ name, reading: w.quantity(value) })] : [];
-    }
-    const { range } = asset;
-    const shows =
-      suits(asset, kindOfUnit(value.unit)) &&
-      (range === null || (compare(value, range.low) !== -1 && compare(value, range.high) !== 1));
-    return shows
-      ? []
-      : [(w) => w.certificate.missing.wrongTool({ name, tool: asset.name, reading: w.quantity(value) })];
-  }
-
-  /** The tool was past its date on the day on which the work was done. Dates are compared as they are written. */
-  overdue(read: ReadingResult | TorqueResult): Say[] {
-    const asset = this.asset(read.tool);
-    const { results } = this.unit;
-    const at = results.indexOf(read);
-    const done =
-      results.find((one, index): one is DoneResult => one.form === 'done' && index > at) ??
-      results.findLast((one): one is DoneResult => one.form === 'done');
-    const { due = null, name = '' } = asset ?? {};
-    const on = done?.on ?? null;
-    if (due === null || on === null || on <= due) return [];
-    const key = `${name} ${on}`;
-    const say = this.late.get(key) ?? ((w: Words) => w.certificate.missing.overdue({ tool: name, due, on }));
-    this.late.set(key, say);
-    return [say];
-  }
-
-  signed(done: readonly DoneResult[]): Say[] {
-    if (done.length === 0) return [({ certificate }) => certificate.missing.noDone];
-    return done
-      .filter(({ on }) => on === null)
-      .map(
-        ({ by }): Say =>
-          ({ certificate }) =>
-            certificate.missing.noDate({ by }),
+    const doubt = this.doubtOf(torque);
+    if (doubt !== null) return { torque, held, problems: [doubt] };
+    const problems = this.readWith(name, torque, held, torqueSteps(procedure, unit, part));
+    if (held !== null && !fits(held))
+      problems.push((w) =>
+        w.certificate.missing.torque({
+          name: w.certificate.results.torque({ part: name }),
+          reading: w.quantity(torque.value),
+          limit: limitWords(w, held.limit, torque.value),
+        }),
       );
+    const opened = this.changes.underTorque(torque);
+    if (opened !== null)
+      problems.push((w) =>
+        w.certificate.missing.torqueStale({
+          name: w.certificate.results.torque({ part: name }),
+          part: w.inSentence(partWords(procedure, opened)),
+        }),
+      );
+    return { torque, held, problems };
+  }
+
+  /** The tool that a shim which came out was measured with, where the procedure says with which. */
+  measured({ part, size, tool }: ShimResult): Say[] {
+    const steps = this.allSteps().filter(
+      ({ verb, objects }) => verb === 'measure' && objects.some((object) => object.name === part),
+    );
+    return this.named(capital(partWords(this.procedure, part)), size, tool ?? null, steps);
+  }
+
+  /**
+   * The tool of a reading is written down where a step names one, and wherever a figure is judged that a tool of the shop
+   * shows. The one at the station is not taken for it: which was in the hand is what is asked for when one of them is
+   * found wrong. With a guarded rule it is asked for how far it may be off besides.
+   */
+  private readWith(
+    name: string,
+    { value, tool }: ReadingResult | TorqueResult,
+    held: Held | null,
+    steps: readonly Step[],
+  ): Say[] {
+    const kind = kindOfUnit(value.unit);
+    const shown = this.procedure.shop.assets.some(
+      ({ range }) => range !== null && kindOfUnit(range.high.unit) === kind,
+    );
+    if (held !== null && tool === null) {
+      if (held.rule !== 'simple')
+        return [(w) => w.certificate.missing.noToolForRule({ name, reading: w.quantity(value) })];
+      if (shown || kind === 'pressure' || kind === 'torque')
+        return [(w) => w.certificate.missing.noTool({ name, reading: w.quantity(value) })];
+    }
+    // The tools that the step of a timed test names show something else than the time.
+    return kind === 'time' ? [] : this.named(name, value, tool, steps);
+  }
+
+  private named(name: string, value: Quantity, tool: string | null, steps: readonly Step[]): Say[] {
+    return tool === null && steps.some(({ tools }) => tools.some(({ form }) => form !== 'words'))
+      ? [(w) => w.certificate.missing.noTool({ name, reading: w.quantity(value) })]
+      : [];
+  }
+
+  /** The tools that a result was read with. */
+  toolsOf(result: Result): Asset[] {
+    const named = [
+      'tool' in result ? (result.tool ?? null) : null,
+      result.form === 'reading' ? (result.watched ?? null) : null,
+    ];
+    return named.flatMap((name) => this.asset(name ?? null) ?? []);
+  }
+
+  /** The unit can be found again by its serial. */
+  serial(): Say[] {
+    const { serial, noSerial = null } = this.unit;
+    if (serial === null) return noSerial === null ? [({ certificate }) => certificate.missing.noSerial] : [];
+    const other = this.known.job.units.find((one) => one.serial === serial && one !== this.unit);
+    return other === undefined
+      ? []
+      : [({ certificate }) => certificate.missing.serialTwice({ serial, place: other.place })];
+  }
+
+  /** Figures that cannot be, the last ones and those before them. */
+  doubts(): Say[] {
+    return this.known.doubts.filter(({ unit }) => unit === this.unit).map(({ say }) => say);
+  }
+
+  private doubtOf(result: Result): Say | null {
+    return this.known.doubts.find((doubt) => doubt.result === result)?.say ?? null;
+  }
+
+  /** Results of one name that contradict each other, or lie far apart, with nothing written down between them. */
+  unexplained(): Say[] {
+    return names(this.unit.results, () => true).flatMap((name): Say[] => {
+      const title = nameWords(this.procedure, name);
+      if (this.passedAfterFail(name)) return [(w) => w.certificate.missing.passedAfterFail({ name: title })];
+      const [before, after] = this.changes.jump(name) ?? [];
+      if (before === undefined || after === undefined || this.doubtOf(before) !== null || this.doubtOf(after) !== null)
+        return [];
+      return [
+        (w) =>
+          w.certificate.missing.jump({ name: title, before: w.quantity(before.value), after: w.quantity(after.value) }),
+      ];
+    });
+  }
+
+  private passedAfterFail(name: string): boolean {
+    const of = this.unit.results.filter((one): one is Read => one.form === 'reading' || one.form === 'verdict');
+    const mine = of.filter((one) => one.name === name && !isFound(one));
+    const { limits } = askedOf(this.procedure, name, this.unit);
+    const fails = (one: Read) =>
+      one.form === 'verdict'
+        ? !one.passed
+        : limits.some(({ limit }) => insideOf(window(limit), one.value, compare) === 'no') &&
+          this.doubtOf(one) === null;
+    return mine.some((one, index) => {
+      const before = mine[index - 1];
+      return before !== undefined && fails(before) && !fails(one) && !this.changes.somethingDone(before, one);
+    });
+  }
+
+  /** What is certified stands before the last `done by`. */
+  unsigned(used: readonly Result[]): Say[] {
+    const { results } = this.unit;
+    const last = results.findLastIndex(({ form }) => form === 'done');
+    const verdicts = results.filter(({ form }) => form === 'verdict' || form === 'renewed');
+    return last >= 0 && [...used, ...verdicts].some((one) => results.indexOf(one) > last)
+      ? [({ certificate }) => certificate.missing.unsigned]
+      : [];
   }
 
   private last(name: string) {
@@ -434,46 +551,12 @@ class UnitJudge {
     };
   }
 
-  /**
-   * The part that was changed after a result, so that it no longer counts. Another shim makes stale the test that it
-   * is chosen for and those that come after; another part, unless it is a seal that is renewed at the end, all tests. What
-   * was measured of a part in the hand is stale when that part is renewed.
-   */
-  private changedAfter(result: Read, name: string): string | null {
-    const { procedure, unit } = this;
-    const { results } = unit;
-    const after = results.slice(results.indexOf(result) + 1);
-    const order = (test: string) => testsFor(procedure, unit.number).findIndex(({ gate }) => gate?.name === test);
-    const at = order(name);
-    const measured = at === -1 ? this.partsMeasured(name) : null;
-    for (const one of after) {
-      if (measured !== null) {
-        if (one.form === 'renewed' && measured.has(one.part)) return one.part;
-        continue;
-      }
-      if (one.form === 'shim' && one.fitted) {
-        const chosen = shimChoices(procedure).filter(({ step }) => step.objects.some((part) => part.name === one.part));
-        if (chosen.length === 0 || chosen.some(({ test }) => order(test) <= at)) return one.part;
-      }
-      if (one.form === 'renewed') {
-        const part = procedure.family.parts.find((other) => other.name === one.part);
-        if (part?.renewed !== true && part?.suppliedLoose !== true) return one.part;
-      }
-    }
-    return null;
-  }
-
   private measuring(name: string): Step[] {
     return this.allSteps().filter(({ limit }) => limit?.form === 'spec' && limit.spec === name);
   }
 
-  private partsMeasured(name: string): ReadonlySet<string> {
-    return new Set([name, ...this.measuring(name).flatMap(({ objects }) => objects.map((object) => object.name))]);
-  }
-
   private allSteps(): Step[] {
-    const { stages, repairs } = this.procedure;
-    return [...stages, ...repairs].flatMap(({ steps }) => steps).filter((step) => isFor(step, this.unit.number));
+    return stepsFor(this.procedure, this.unit.number);
   }
 
   private asset(name: string | null): Asset | null {
@@ -497,8 +580,23 @@ function compareSpread(spread: Difference, end: Quantity) {
   return compareDifferences(spread, asDifference(end));
 }
 
-/** How far the units of each part number lie apart, where the family is proven so. */
-function spreadsOf(procedure: Procedure, units: readonly Judged[]): { spreads: Spread[]; problems: Say[] } {
+/** What a reading is to lose yet by the settling of a new spring, if it will then be under its limit. */
+function settledOut(stands: readonly Stand[], reading: ReadingResult): Difference | null {
+  const stand = stands.find((one) => one.reading === reading);
+  if (stand === undefined || stand.settling === null) return null;
+  const least = add(stand.low, stand.settling);
+  return least !== null && compare(reading.value, least) === -1 ? stand.settling : null;
+}
+
+/**
+ * How far the units of each part number lie apart, where the family is proven so. Where a new spring has still to settle,
+ * as they will lie then: so the shims of the set are advised, and so the set will run.
+ */
+function spreadsOf(
+  procedure: Procedure,
+  units: readonly Judged[],
+  stands: readonly Stand[],
+): { spreads: Spread[]; problems: Say[] } {
   const spreads: Spread[] = [];
   const problems: Say[] = [];
   for (const { name } of procedure.family.provenAcrossSet) {
@@ -507,7 +605,9 @@ function spreadsOf(procedure: Procedure, units: readonly Judged[]): { spreads: S
     for (const number of numbers) {
       const read = units.flatMap(({ unit, outcomes }) => {
         const reading = outcomes.find(({ asked }) => asked.name === name)?.reading ?? null;
-        return unit.number === number && reading !== null ? [{ unit, value: reading.value }] : [];
+        if (unit.number !== number || reading === null) return [];
+        const settling = stands.find((stand) => stand.reading === reading)?.settling ?? null;
+        return [{ unit, value: reading.value, settled: settling === null ? null : sub(reading.value, settling) }];
       });
       if (read.length < 2) continue;
       const step = procedure.stages
@@ -519,9 +619,9 @@ function spreadsOf(procedure: Procedure, units: readonly Judged[]): { spreads: S
         continue;
       }
       const of = read.map(({ unit }) => unit);
-      const most = read.reduce((a, b) => (compare(b.value, a.value) === 1 ? b : a)).value;
-      const least = read.reduce((a, b) => (compare(b.value, a.value) === -1 ? b : a)).value;
-      const spread = between(most, least);
+      const settles = read.some(({ settled }) => settled !== null);
+      const asRead = settles ? spreadOf(read.map(({ value }) => value)) : null;
+      const spread = spreadOf(read.map(({ value, settled }) => settled ?? value));
       const inside = spread === null ? 'other kind' : insideOf(window(limit), spread, compareSpread);
       const shown = (w: Words) => ({
         name: title,
@@ -531,9 +631,18 @@ function spreadsOf(procedure: Procedure, units: readonly Judged[]): { spreads: S
       if (inside === 'other kind' || inside === 'open' || spread === null)
         problems.push((w) => w.certificate.missing.spreadKind(shown(w)));
       else if (inside === 'no')
-        problems.push((w) => w.certificate.missing.spread({ ...shown(w), spread: w.quantity(spread) }));
-      if (spread !== null) spreads.push({ name, units: of, spread, limit, source: step?.sourceText ?? null });
+        problems.push((w) =>
+          w.certificate.missing[settles ? 'spreadSettled' : 'spread']({ ...shown(w), spread: w.quantity(spread) }),
+        );
+      if (spread !== null) spreads.push({ name, units: of, spread, asRead, limit, source: step?.sourceText ?? null });
     }
   }
   return { spreads, problems };
+}
+
+/** From the least to the most. Null: they measure different kinds. */
+function spreadOf(values: readonly Quantity[]): Difference | null {
+  const most = values.reduce((a, b) => (compare(b, a) === 1 ? b : a));
+  const least = values.reduce((a, b) => (compare(b, a) === -1 ? b : a));
+  return between(most, least);
 }

@@ -1,5 +1,6 @@
 import type { Unit } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
+import type { Asset } from '../model/shop.ts';
 import type { Quantity } from '../quantities/types.ts';
 import { limitText } from '../sheet/figures.ts';
 import { acceptanceText, accuracyWords, assetWords, numberWords } from '../sheet/lists.ts';
@@ -8,8 +9,9 @@ import { baseTitle, capital } from '../sheet/names.ts';
 import type { Setting } from '../sheet/setting.ts';
 import type { Words } from '../words/index.ts';
 import { type Held, proofsOf } from './asked.ts';
-import { type Judged, type JudgedJob, type Missing, nameWords, type Outcome, partWords } from './judge.ts';
+import type { Found, Judged, JudgedJob, Missing, Outcome } from './judge.ts';
 import { limitWords, unitsWords } from './limit-words.ts';
+import { nameWords, partWords } from './say.ts';
 
 /** Most units side by side in the table of readings. */
 const mostUnits = 6;
@@ -48,12 +50,17 @@ export function unitsTable(setting: Setting, judged: readonly Judged[]): TableBl
     rows: judged.map((one) => [
       { text: one.unit.place, strong: true },
       { text: numberWords(setting, one.unit.numberText), strong: true },
-      { text: one.unit.serial ?? '', strong: true },
+      { text: serialWords(words, one.unit), strong: true },
       { text: one.remarks.join('; ') },
       { text: capital(one.renewed.map((part) => words.inSentence(partWords(procedure, part))).join(', ')) },
       { text: doneWords(words, one) },
     ]),
   };
+}
+
+/** The serial, or that it has none and why. */
+function serialWords({ certificate }: Words, { serial, noSerial }: Unit): string {
+  return serial ?? (noSerial == null ? '' : certificate.noSerial({ reason: noSerial }));
 }
 
 function doneWords({ certificate: { units } }: Words, { done }: Judged): string {
@@ -87,7 +94,7 @@ export function notCertifiedTable(setting: Setting, onHold: readonly Unit[]): Ta
     rows: onHold.map((unit) => [
       { text: unit.place, strong: true },
       { text: numberWords(setting, unit.numberText) },
-      { text: unit.serial ?? '' },
+      { text: serialWords(words, unit) },
       { text: unit.onHold ?? '' },
     ]),
   };
@@ -160,7 +167,6 @@ function rowsOf(procedure: Procedure, words: Words, units: readonly Judged[]): R
     row.cells.set(unit, cell);
     rows.set(key, row);
   };
-  const verdict = (passed: boolean) => (passed ? results.pass : results.fail);
   const name = (of: string) => nameWords(procedure, of);
   for (const { unit, found } of units)
     for (const one of found)
@@ -171,7 +177,7 @@ function rowsOf(procedure: Procedure, words: Words, units: readonly Judged[]): R
         one.held === null || one.reading === null
           ? ''
           : results.inService({ limit: limitWords(words, one.held.limit, one.reading.value) }),
-        one.reading === null ? verdict(one.verdict === true) : words.quantity(one.reading.value),
+        asFound(words, one),
       );
   for (const { unit, shimsOut } of units)
     for (const { part, size } of shimsOut)
@@ -205,6 +211,14 @@ function rowsOf(procedure: Procedure, words: Words, units: readonly Judged[]): R
           asLeft(words, one),
         );
   return [...rows.values()];
+}
+
+/** `196 bar, fail`: as it came in, by the limit in service. */
+function asFound({ certificate: { results }, quantity }: Words, { reading, verdict }: Found): string {
+  const said = verdict === null ? null : verdict ? results.pass : results.fail;
+  if (reading === null) return said ?? '';
+  const value = quantity(reading.value);
+  return said === null ? value : results.judged({ reading: value, verdict: said });
 }
 
 /** `254 bar, pass`; only a reading that has a limit passes by itself. */
@@ -247,16 +261,20 @@ function heldWords(words: Words, procedure: Procedure, held: Held, { reading, gu
 
 /** How far the units lie apart. */
 export function spreadTexts({ procedure, words }: Setting, { spreads }: JudgedJob): TextBlock[] {
-  return spreads.map(({ name, units, spread, limit }) => ({
-    kind: 'text',
-    text: words.certificate.spread({
+  const { certificate } = words;
+  return spreads.map(({ name, units, spread, asRead, limit }) => {
+    const said = {
       name: nameWords(procedure, name),
       units: unitsWords(words, units),
       spread: words.quantity(spread),
       limit: limitWords(words, limit, spread),
-    }),
-    strong: false,
-  }));
+    };
+    const text =
+      asRead === null
+        ? certificate.spread(said)
+        : certificate.spreadSettled({ ...said, asRead: words.quantity(asRead) });
+    return { kind: 'text', text, strong: false };
+  });
 }
 
 /** The decision rule with its source; where a spec has one of its own, that too. */
@@ -317,17 +335,43 @@ export function toolsTable({ procedure, words }: Setting, { units }: JudgedJob):
     title,
     columns: [
       { head: tool, share: 5 },
-      { head: number, share: 3 },
-      { head: accuracy, share: 5 },
-      { head: due, share: 4 },
+      { head: number, share: 2.5 },
+      { head: accuracy, share: 4.5 },
+      { head: due, share: 5 },
     ],
     rows: used.map((asset) => [
       { text: assetWords(asset, words.tools.kinds) },
       { text: asset.name, strong: true },
       { text: accuracyWords(words, asset) || notStated },
-      { text: asset.due ?? notStated },
+      { text: calibrationWords(words, asset) || notStated },
     ]),
   };
+}
+
+/** `2026-01-15 to 2027-01-15`. */
+function calibrationWords({ names }: Words, { calibrated, due }: Asset): string {
+  return calibrated == null ? (due ?? '') : due === null ? calibrated : names.through({ from: calibrated, to: due });
+}
+
+/** In what the units were tested, as the procedure asks for it. */
+export function conditionsText({ procedure, words }: Setting, { units }: JudgedJob): TextBlock | null {
+  const { certificate } = words;
+  const said = units.flatMap(({ outcomes }) =>
+    outcomes.flatMap(({ asked: { name, step } }) => {
+      const conditions = step?.test?.conditions ?? [];
+      return conditions.length === 0
+        ? []
+        : [
+            certificate.conditionsOf({
+              name: words.inSentence(nameWords(procedure, name)),
+              conditions: conditions.join(', '),
+            }),
+          ];
+    }),
+  );
+  if (said.length === 0) return null;
+  const text = certificate.conditions({ conditions: [...new Set(said)].join('; ') });
+  return { kind: 'text', text, strong: false };
 }
 
 /** On a draft: what stands in the way. */

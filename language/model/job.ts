@@ -21,6 +21,8 @@ export interface Unit {
   /** The number as it stands on the body. */
   readonly numberText: string;
   readonly serial: string | null;
+  /** `serial none "ground off"`: why it has none; null: not said. */
+  readonly noSerial?: string | null;
   readonly onHold: string | null;
   readonly note: string | null;
   /** What was found, fitted, read and done, in the order in which it is written. */
@@ -49,7 +51,10 @@ export interface ReadingResult extends At {
   readonly name: string;
   readonly asFound: boolean;
   readonly value: Quantity;
+  /** The tool that showed the figure. */
   readonly tool: string | null;
+  /** A gauge that was watched while a time was taken (`back-leak 9 s on PG-400`): it shows no seconds. */
+  readonly watched?: string;
   readonly text: string | null;
 }
 
@@ -69,6 +74,8 @@ export interface ShimResult extends At {
   readonly part: string;
   readonly fitted: boolean;
   readonly size: Quantity;
+  /** What it was measured with (`shim out 1.30 mm with MIC-1`). */
+  readonly tool?: string;
 }
 
 /** `torque nut 60 N·m with TW-80`. */

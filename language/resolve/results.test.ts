@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../check.ts';
 import { procedureWith } from '../rules/sound-procedure.ts';
 
-/** A job of one unit with such lines. */
-function unit(lines: string) {
-  const text = `${procedureWith()}\njob 7 of example at bench {\n  unit 1 number A-250 serial 0411 {\n${lines}\n  }\n}\n`;
+/** A job of one unit with such lines, of the sound procedure or of one with some texts changed. */
+function unit(lines: string, change: Parameters<typeof procedureWith>[0] = {}) {
+  const text = `${procedureWith(change)}\njob 7 of example at bench {\n  unit 1 number A-250 serial 0411 {\n${lines}\n  }\n}\n`;
   const { jobs, findings } = checkFiles([{ uri: 'x', text }]);
   const { results, note, onHold } = jobs[0]!.units[0]!;
   const plain = results.map(({ source: _, ...result }) => result);
@@ -100,5 +100,61 @@ describe('the results of a unit', () => {
     expect(messages).toEqual([expect.any(String)]);
     expect(messages[0]).toMatch(message);
     expect(results.at(-1)).toEqual(reading('opening', '253', 'bar'));
+  });
+});
+
+describe('a reading', () => {
+  const delivery = (limit: string, kind = 'volume') => ({
+    specs: (specs: string) => `${specs}\n    spec delivery  ${kind}  ${limit}  source "Example sheet"`,
+  });
+
+  // That no step reads it is not what is asked here.
+  const told = (messages: readonly string[]) => messages.filter((message) => !message.startsWith('No step reads'));
+
+  it.each([
+    ['volume 25 mm³/stroke ±2', '24.5 mm³/stroke'],
+    ['volume 24..26 mL/1000 strokes', '24.5 mL/1000 strokes'],
+    ['volume 24..26 mL/1000 strokes', '24.5 mm³/stroke'],
+    ['speed 60..100 strokes/min', '80 strokes/min'],
+    ['angle 12 cam ° ±1', '12.5 cam °'],
+    ['flow 20..30 mL/min', '25 mL/min'],
+    ['temperature 40 °C ±2', '104 °F'],
+    ['temperature -10..-5 °C', '-7 °C'],
+    ['count at most 3 drops', '0 drops'],
+    ['length 25 thou ±1', '0.64 mm'],
+  ])('takes every unit that its limit takes: %s, read %s', (written, read) => {
+    const [kind, ...limit] = written.split(' ');
+    const { results, messages } = unit(`      delivery ${read}`, delivery(limit.join(' '), kind));
+    expect(told(messages)).toEqual([]);
+    const [number, ...of] = read.split(' ');
+    expect(results).toEqual([reading('delivery', number!, of.join(' '))]);
+  });
+
+  it('takes no unit that its limit does not, though the word would', () => {
+    const { messages } = unit('      delivery 24.5 mL', delivery('25 mm³/stroke ±2'));
+    expect(told(messages)).toEqual(['24.5 mL is a volume, and a volume per strokes is read here. Look at the unit.']);
+  });
+
+  const timed = {
+    prove: (text: string) =>
+      text.replace(/( *)relieve/u, '$1test back-leak from 150 bar to 100 bar in 6..20 s\n$1relieve'),
+    shop: (text: string) => text.replace('tool   MIC-1', 'tool   SW-1   range 0..60 s  within 0.2 s\n  tool   MIC-1'),
+  };
+  it.each([
+    ['9 s', { tool: null }],
+    ['9 s on PG-400', { tool: null, watched: 'PG-400' }],
+    ['9 s with SW-1', { tool: 'SW-1' }],
+    ['9 s on PG-400 with SW-1', { tool: 'SW-1', watched: 'PG-400' }],
+    ['9 s with SW-1 on PG-400', { tool: 'SW-1', watched: 'PG-400' }],
+  ])('of a leak-down, back-leak %s, tells the watch from the gauge that was watched', (words, wanted) => {
+    expect(unit(`      back-leak ${words}`, timed).results).toEqual([reading('back-leak', '9', 's', wanted)]);
+  });
+});
+
+describe('a shim', () => {
+  it('may say what it was measured with', () => {
+    expect(unit('      shim out 1.30 mm with MIC-1').results).toEqual([
+      { form: 'shim', part: 'shim', fitted: false, size: { number: '1.30', unit: 'mm' }, tool: 'MIC-1' },
+    ]);
   });
 });

@@ -2,8 +2,9 @@ import type * as ast from '../grammar/generated/ast.ts';
 import type { Result } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Named, NameUse } from '../model/source.ts';
-import { formatQuantity, kindOfUnit } from '../quantities/index.ts';
-import type { Kind, Quantity } from '../quantities/types.ts';
+import { formatQuantity, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
+import { kindAdmits } from '../quantities/kinds.ts';
+import type { Kind, Quantity, UnitName } from '../quantities/types.ts';
 import type { Context } from './context.ts';
 import { quantityOf } from './limits.ts';
 import { dateOf } from './shop.ts';
@@ -26,7 +27,10 @@ export function resultsOf(context: Context, nodes: readonly ast.Result[], proced
 interface Facts {
   value: Quantity | null;
   fitted: Quantity | null;
+  /** `with MIC-1`. */
   tool: ast.NameRef | null;
+  /** `on PG-400`. */
+  gauge: ast.NameRef | null;
   by: string | null;
   on: string | null;
   text: string | null;
@@ -114,15 +118,15 @@ class ResultReader {
     }
     if (first.name === 'renewed') return this.refuse(node, 'Write what went in new: renewed spring, washer.');
     if (first.name === 'done' && second === undefined) {
-      if (facts.by === null) return this.refuse(node, 'Write done by and a name in quotes.');
+      if (facts.by === null || facts.by.trim() === '') return this.refuse(node, 'Write done by and a name in quotes.');
       written.results.push({ form: 'done', by: facts.by, on: facts.on, source });
       return;
     }
     if (first.name === 'torque' && second !== undefined && more.length === 0) {
       const part = this.find(second, 'part', procedure.family.parts);
       if (value === null) return this.refuse(node, 'Write the torque that was set: torque nut 60 N·m.');
-      if (part !== null && this.isOf(value, 'torque', node))
-        written.results.push({ form: 'torque', part, value, tool: this.tool(facts), source });
+      if (part !== null && this.isOf(value, only('torque'), node))
+        written.results.push({ form: 'torque', part, value, tool: this.tool(facts.tool ?? facts.gauge), source });
       return;
     }
     if (fitted !== null || (second?.name === 'out' && more.length === 0)) {
@@ -130,29 +134,36 @@ class ResultReader {
       const part = this.find(first, 'part', procedure.family.parts);
       const size = fitted ?? value;
       if (size === null) return this.refuse(node, 'Write the size: shim out 1.30 mm.');
-      if (part !== null && this.isOf(size, 'length', node))
-        written.results.push({ form: 'shim', part, fitted: fitted !== null, size, source });
+      if (part !== null && this.isOf(size, only('length'), node))
+        written.results.push({
+          form: 'shim',
+          part,
+          fitted: fitted !== null,
+          size,
+          ...this.measuredWith(facts),
+          source,
+        });
       return;
     }
     if (second !== undefined) return this.refuse(second, `“${second.name}” says no result here.`);
     const name = this.find(first, 'test', this.readable);
     if (value === null) return this.refuse(node, 'Write what was read, or pass or fail.');
-    if (name !== null && this.isOf(value, kindOfReading(procedure, name), node))
-      written.results.push({ form: 'reading', name, asFound, value, tool: this.tool(facts), text, source });
+    if (name !== null && this.isOf(value, readingOf(procedure, name), node))
+      written.results.push({ form: 'reading', name, asFound, value, ...this.readOn(facts, value), text, source });
   }
 
   private factsOf(node: ast.Result): Facts {
-    const facts: Facts = { value: null, fitted: null, tool: null, by: null, on: null, text: null };
+    const facts: Facts = { value: null, fitted: null, tool: null, gauge: null, by: null, on: null, text: null };
     for (const fact of node.facts) {
       switch (fact.$type) {
         case 'ResultValue':
-          facts.value = quantityOf(this.context, fact, 'value', fact.value);
+          facts.value = quantityOf(this.context, fact, 'value', fact.value, fact.sign);
           break;
         case 'ResultIn':
-          facts.fitted = quantityOf(this.context, fact, 'value', fact.value);
+          facts.fitted = quantityOf(this.context, fact, 'value', fact.value, fact.sign);
           break;
         case 'ResultOn':
-          if (fact.tool !== undefined) facts.tool = fact.tool;
+          if (fact.tool !== undefined) facts.gauge = fact.tool;
           else if (fact.date !== undefined) facts.on = dateOf(this.context, fact, 'date', fact.date);
           break;
         case 'ResultWith':
@@ -169,18 +180,36 @@ class ResultReader {
     return facts;
   }
 
-  private tool({ tool }: Facts): string | null {
-    return tool === null ? null : this.find(tool, 'tool', this.procedure.shop.assets);
+  private tool(node: ast.NameRef | null): string | null {
+    return node === null ? null : this.find(node, 'tool', this.procedure.shop.assets);
+  }
+
+  private measuredWith({ tool, gauge }: Facts): { tool?: string } {
+    const name = this.tool(tool ?? gauge);
+    return name === null ? {} : { tool: name };
+  }
+
+  /** `back-leak 9 s on PG-400 with SW-1`: the watch shows the seconds; the gauge, what they are counted between. */
+  private readOn(facts: Facts, value: Quantity): { tool: string | null; watched?: string } {
+    const [shown, other] = [facts.tool, facts.gauge].flatMap((node) => this.tool(node) ?? []);
+    if (shown === undefined) return { tool: null };
+    const { kind, range } = this.procedure.shop.assets.find(({ name }) => name === shown)!;
+    const showsTime = range === null ? kind === 'tool' : kindOfUnit(range.high.unit) === 'time';
+    if (kindOfUnit(value.unit) === 'time' && !showsTime) return { tool: other ?? null, watched: shown };
+    return other === undefined ? { tool: shown } : { tool: shown, watched: other };
   }
 
   private find(node: ast.NameRef, what: string, among: readonly NameUse[]): string | null {
     return this.context.find(node.name, what, among, this.context.source(node))?.name ?? null;
   }
 
-  private isOf(value: Quantity, kind: Kind | null, node: ast.Result): boolean {
-    const own = kindOfUnit(value.unit);
-    if (kind === null || own === kind) return true;
-    this.refuse(node, `${formatQuantity(value)} is a ${own}, and a ${kind} is read here. Look at the unit.`);
+  private isOf(value: Quantity, { kind, takes }: Readable, node: ast.Result): boolean {
+    const { unit } = value;
+    if (takes(unit)) return true;
+    this.refuse(
+      node,
+      `${formatQuantity(value)} is a ${kindOfUnit(unit)}, and a ${kind} is read here. Look at the unit.`,
+    );
     return false;
   }
 
@@ -200,10 +229,28 @@ function readableNames({ specs, stages, repairs }: Procedure): NameUse[] {
   return all.filter(({ name }, index) => all.findIndex((other) => other.name === name) === index);
 }
 
-/** What a test reads: by its spec, or by its own words. Null: it is not said. */
-export function kindOfReading({ specs, stages }: Procedure, name: string): Kind | null {
+/** What may be written as a reading. */
+interface Readable {
+  /** Null: nobody says, and anything may. */
+  readonly kind: Kind | null;
+  readonly takes: (unit: UnitName) => boolean;
+}
+
+function only(...kinds: readonly Kind[]): Readable {
+  return { kind: kinds[0]!, takes: (unit) => kinds.includes(kindOfUnit(unit)) };
+}
+
+/** What a test reads: every unit that the limits take which it is held to; without one, what its own words take. */
+function readingOf({ specs, stages, numbers }: Procedure, name: string): Readable {
   const test = stages.flatMap(({ steps }) => steps).find((step) => step.verb === 'test' && step.gate!.name === name);
-  const use = test?.test?.within ?? null;
-  const spec = specs.find((one) => one.name === (use?.form === 'spec' ? use.spec : name));
-  return test?.test?.inTime != null ? 'time' : (test?.test?.reads ?? spec?.kind ?? null);
+  const { within = null, inTime = null, reads = null } = test?.test ?? {};
+  if (inTime !== null) return only('time');
+  if (within?.form === 'limit') return only(kindOfLimit(within.limit));
+  const spec = specs.find((one) => one.name === (within?.spec ?? name));
+  const values = numbers.flatMap((number) => number.values.filter((value) => value.spec === spec?.name));
+  const limits = [spec, ...values].flatMap((value) => [value?.rebuilt, value?.inService, value?.whenNew]);
+  const kinds = limits.flatMap((limit) => (limit == null ? [] : kindOfLimit(limit)));
+  if (kinds.length > 0) return only(...kinds);
+  const kind = reads ?? spec?.kind ?? null;
+  return { kind, takes: (unit) => kind === null || kindAdmits(kind, unit) };
 }

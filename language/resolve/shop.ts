@@ -159,6 +159,7 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
     accuracyClass: null as string | null,
     graduated: null as Figure | null,
     at: null as string | null,
+    calibrated: null as string | null,
     due: null as string | null,
     damped: false,
     digital: false,
@@ -181,6 +182,9 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
       case 'AssetAt':
         asset.at = context.find(fact.station, 'station', stations, context.source(fact, 'station'))?.name ?? null;
         break;
+      case 'AssetCalibrated':
+        asset.calibrated = dateOf(context, fact, 'date', fact.date);
+        break;
       case 'AssetDue':
         asset.due = dateOf(context, fact, 'date', fact.date);
         break;
@@ -200,7 +204,7 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
 /** An ISO date that is in the calendar; else reported and null. */
 export function dateOf(
   context: Context,
-  node: ast.AssetDue | ast.ApprovedBy | ast.Received | ast.ResultOn,
+  node: ast.AssetCalibrated | ast.AssetDue | ast.ApprovedBy | ast.Received | ast.ResultOn,
   property: string,
   text: string,
 ): string | null {

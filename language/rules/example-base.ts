@@ -77,7 +77,11 @@ export interface WholeExample {
 
 /** Puts the missing parts around an example. */
 export function wholeExample(example: string): WholeExample {
-  const rows = example.replace(/\n$/u, '').split('\n');
+  const all = example.replace(/\n$/u, '').split('\n');
+  // A job stands behind the procedure that it is of.
+  const jobAt = all.findIndex((row) => row.startsWith('job '));
+  const rows = jobAt < 0 ? all : all.slice(0, jobAt);
+  const job = jobAt < 0 ? [] : all.slice(jobAt);
   const declared = (kind: string) =>
     rows.map((row) => new RegExp(`^${kind} (\\S+)`, 'u').exec(row)?.[1]).find((name) => name !== undefined);
   const family = declared('family');
@@ -86,8 +90,8 @@ export function wholeExample(example: string): WholeExample {
     ...(family === undefined ? block(exampleFamily) : []),
   ];
   const firstItem = rows.findIndex((row) => /^(spec|number|stage|repair|sequence|hazard|allow) /u.test(row));
-  if (declared('procedure') !== undefined || firstItem < 0) {
-    return { text: `${[...before, ...rows].join('\n')}\n`, lineOf: (line) => line + before.length };
+  if (declared('procedure') !== undefined || (firstItem < 0 && jobAt < 0)) {
+    return { text: `${[...before, ...all].join('\n')}\n`, lineOf: (line) => line + before.length };
   }
   const head = [
     `procedure example "Example" for ${family ?? 'holder'} at ${declared('shop') ?? 'bench'} revision A {`,
@@ -96,10 +100,13 @@ export function wholeExample(example: string): WholeExample {
   if (!rows.some((row) => row.startsWith('number '))) head.push(exampleNumber);
   const sends = /on fail\b.*\breshim\b/u.test(example) && !rows.some((row) => row.startsWith('repair reshim'));
   const tail = sends && family === undefined ? exampleRepair.trimEnd().split('\n') : [];
-  const text = [...before, ...rows.slice(0, firstItem), ...head, ...rows.slice(firstItem), ...tail, '}'].join('\n');
+  // With a job alone the procedure has nothing but its head.
+  const first = firstItem < 0 ? rows.length : firstItem;
+  const text = [...before, ...rows.slice(0, first), ...head, ...rows.slice(first), ...tail, '}', ...job].join('\n');
+  const behind = head.length + tail.length + 1;
   return {
     text: `${text}\n`,
-    lineOf: (line) => line + before.length + (line >= firstItem ? head.length : 0),
+    lineOf: (line) => line + before.length + (jobAt >= 0 && line >= jobAt ? behind : line >= first ? head.length : 0),
   };
 }
 

@@ -1,4 +1,5 @@
 import { checkerIsDoer } from './record/checker-is-doer.ts';
+import { implausibleResult } from './record/implausible-result.ts';
 import { markNotTraceable } from './record/mark-not-traceable.ts';
 import { noSignOff } from './record/no-sign-off.ts';
 import { notApproved } from './record/not-approved.ts';
@@ -22,4 +23,5 @@ export const record: readonly Rule[] = [
   sentOutNotBookedIn,
   notApproved,
   signerMissing,
+  implausibleResult,
 ];

@@ -522,6 +522,8 @@ export const de: Catalogue = {
     title: 'Instandsetzungsbescheinigung',
     document: '{title}: Auftrag {order}',
     foot: 'Auftrag {order}. Gedruckt aus {hash}.',
+    procedureApproved: 'Anweisung freigegeben',
+    noSerial: 'keine ({reason})',
     draftLine: 'Entwurf: dies ist keine Bescheinigung.',
     oneUnit: 'Aggregat {units}',
     severalUnits: 'Aggregate {units}',
@@ -542,7 +544,7 @@ export const de: Catalogue = {
       asFound: '{name}, Eingang',
       in: '{part}, eingebaut',
       out: '{part}, Eingang',
-      torque: 'Anzugsmoment {part}',
+      torque: 'Drehmoment {part}',
       spreadOf: 'Spanne {name}',
       judged: '{reading}, {verdict}',
       pass: 'gut',
@@ -556,6 +558,10 @@ export const de: Catalogue = {
       guardedHigh: '{limit}; gut bis {high} an {tool}',
     },
     spread: '{name} im Satz, {units}: Spanne {spread}, Grenzwert {limit}.',
+    spreadSettled:
+      '{name} im Satz, {units}: Spanne {spread} mit gesetzten neuen Federn, {asRead} laut Messung; Grenzwert {limit}.',
+    conditions: 'Prüfbedingungen: {conditions}.',
+    conditionsOf: '{name}: {conditions}',
     sources: 'Herkunft der Grenzwerte: {sources}.',
     sourceOf: '{source} ({names})',
     sourceMissing: 'ohne Angabe der Herkunft',
@@ -566,7 +572,7 @@ export const de: Catalogue = {
       tool: 'Prüfmittel',
       number: 'Nummer',
       accuracy: 'Genauigkeit',
-      due: 'Nächste Kalibrierung',
+      due: 'Kalibrierung gültig',
       notStated: 'nicht angegeben',
     },
     release: { title: 'Freigegeben von', signature: 'Unterschrift' },
@@ -577,37 +583,90 @@ export const de: Catalogue = {
       unit: 'Aggregat {unit}',
       set: 'der Satz',
       job: 'der Auftrag',
-      empty: 'es bleibt kein Aggregat, das bescheinigt werden kann: alle sind zurückgestellt, oder es gibt keines',
-      noProof: 'die Baureihe nennt keine Prüfung, die für ein Aggregat spricht: proven by und die Prüfungen schreiben',
+      empty:
+        'Es bleibt kein Aggregat, das bescheinigt werden kann: alle sind zurückgestellt, oder es gibt keines. Fertige mit ihren Ergebnissen wieder freigeben.',
+      noProof: 'Die Baureihe nennt keine Prüfung, die für ein Aggregat spricht. proven by und die Prüfungen schreiben.',
       errors: '{count, plural, one {1 Beanstandung} other {# Beanstandungen}}',
-      hasErrors: 'Anweisung oder Auftrag mit {errors}: handtight check aufrufen',
-      number: 'die Teilenummer {number} ist keine der Anweisung: für sie gilt kein Grenzwert',
-      noResult: '{name}: kein Ergebnis eingetragen',
-      noReading: '{name}: kein Messwert eingetragen, der Grenzwert ist {limit}',
-      noVerdict: '{name}: es ist nicht eingetragen, dass die Prüfung bestanden ist',
-      noLimit: '{name}: für {reading} ist kein Grenzwert angegeben',
-      noTolerance: '{name}: der Grenzwert {limit} hat keine Toleranz, niemand kann sagen, was gut ist',
-      outside: '{name}: der letzte Messwert, {reading}, liegt außerhalb von {limit}',
+      hasErrors: 'Anweisung oder Auftrag mit {errors}. handtight check aufrufen und berichtigen, was es nennt.',
+      nothing:
+        'Zu diesem Aggregat ist nichts eingetragen. Eintragen, was gemessen und getan wurde, oder on hold "…" mit dem Grund.',
+      number:
+        'Die Teilenummer {number} ist keine der Anweisung, für sie gilt kein Grenzwert. Die Nummer vom Gehäuse eintragen oder das Aggregat zurückstellen.',
+      noSerial:
+        'Keine Seriennummer eingetragen: niemand könnte dieses Aggregat wiederfinden. serial und die Nummer vom Gehäuse schreiben, oder serial none "…" und warum es keine hat.',
+      serialTwice:
+        'Die Seriennummer {serial} hat auch Aggregat {place}: niemand könnte sagen, zu welchem die Messwerte gehören. An beiden Gehäusen noch einmal ablesen.',
+      noResult: '{name}: kein Ergebnis eingetragen. Eintragen, was gemessen wurde, oder pass oder fail.',
+      onlyFound:
+        '{name}: nur Ergebnisse vom Eingang (as found), sie beweisen nichts für das instand gesetzte Aggregat. Noch einmal prüfen und das Ergebnis ohne as found eintragen.',
+      noReading:
+        '{name}: kein Messwert eingetragen, der Grenzwert ist {limit}. Bestanden allein belegt keine Zahl: den Messwert eintragen.',
+      noVerdict:
+        '{name}: nicht eingetragen, dass die Prüfung bestanden ist, und die Zahl allein belegt es nicht. pass oder fail hinter den Namen schreiben.',
+      noTolerance:
+        '{name}: der Grenzwert {limit} hat keine Toleranz, niemand kann sagen, was gut ist. In der Anweisung eine angeben.',
+      outside:
+        '{name}: der letzte Messwert, {reading}, liegt außerhalb von {limit}. Nacharbeiten und eintragen, was geändert und gemessen wurde, oder zurückstellen.',
       outsideGuarded:
-        '{name}: der letzte Messwert, {reading} an {tool}, liegt nach der Entscheidungsregel nicht sicher in {limit}',
-      otherKind: '{name}: {reading} lässt sich nicht mit {limit} vergleichen',
-      failed: '{name}: das letzte Urteil ist nicht gut',
-      stale: '{name}: das letzte Ergebnis ist älter als der Wechsel: {part}',
+        '{name}: der letzte Messwert, {reading} an {tool}, liegt nach der Entscheidungsregel nicht sicher in {limit}. Nacharbeiten und eintragen, was geändert und gemessen wurde, oder zurückstellen.',
+      otherKind: '{name}: {reading} lässt sich nicht mit {limit} vergleichen. Die Einheit des Messwerts ansehen.',
+      failed:
+        '{name}: das letzte Urteil ist nicht gut. Eintragen, was getan wurde, und das neue Ergebnis, oder zurückstellen.',
+      stale:
+        '{name}: das letzte Ergebnis ist älter als der Wechsel: {part}. Es sagt nichts über den jetzigen Zustand. Noch einmal prüfen und das Ergebnis nach dem Wechsel eintragen.',
+      tightened:
+        '{name}: das letzte Ergebnis ist älter als das letzte Anziehen: {part}. Das kann es verändert haben. Noch einmal prüfen und das Ergebnis nach dem Anziehen eintragen; wurde vorher angezogen, das Anzugsmoment davor schreiben.',
+      torqueStale:
+        '{name}: das letzte Anziehen ist älter als der Wechsel: {part}. Dafür wurde die Verschraubung gelöst. Nach dem Wechsel eintragen, womit wieder angezogen wurde.',
+      passedAfterFail:
+        '{name}: erst nicht bestanden, dann bestanden, und dazwischen ist nichts eingetragen. Eintragen, was dazwischen getan wurde, oder den Grund in Anführungszeichen hinter das spätere Ergebnis.',
+      jump: '{name}: von {before} auf {after}, und dazwischen ist weder eine andere Einstellscheibe noch ein neues Teil noch ein Anziehen eingetragen. Eintragen, was geändert wurde, in der Reihenfolge der Arbeit, oder den Grund in Anführungszeichen hinter den Messwert.',
       settles:
-        '{name}: der letzte Messwert, {reading}, rechnet nicht mit {settling}, die die neue Feder verlieren wird',
-      torque: '{name}: {reading} liegt außerhalb von {limit}',
-      noTool: '{name}: womit {reading} gemessen wurde, ist nicht eingetragen',
+        '{name}: der letzte Messwert, {reading}, rechnet nicht mit {settling}, die die neue Feder verlieren wird. Höher einstellen.',
+      torque: '{name}: {reading} liegt außerhalb von {limit}. Neu anziehen und das Moment eintragen.',
+      zero: '{name}: {reading} kann nicht gemessen worden sein. Den Messwert eintragen, oder in Worten, was war: as found "…" oder note "…".',
+      slip: '{name}: {reading} ist weit von {limit} entfernt, als wäre das Komma verrutscht. Waren {meant} gemeint, die Zahl berichtigen.',
+      far: '{name}: {reading} ist zu weit von {limit} entfernt, um danach zu urteilen. Die Zahl berichtigen, oder in Worten eintragen, was war: note "…".',
+      notInStock:
+        '{name}: {size} gibt es nicht in {stock}; am nächsten liegen {near}. Noch einmal messen und das Maß berichtigen, oder es in der Werkstatt in den Vorrat aufnehmen.',
+      overMost:
+        '{name}: {size} ist mehr als die {most}, die die Anweisung zulässt, die Feder kann auf Block gehen. Das Maß berichtigen oder das Aggregat wieder öffnen.',
+      beyondAll:
+        '{name}: kein Prüfmittel der Werkstatt kann {reading} anzeigen. Die Zahl berichtigen, oder das Prüfmittel in der Werkstatt anlegen und nennen.',
+      noTool:
+        '{name}: womit {reading} gemessen wurde, ist nicht eingetragen. Zeigt ein Prüfmittel sich später als falsch, weiß niemand, welche Aggregate es betrifft. on und das Manometer oder with und das Prüfmittel schreiben.',
       noToolForRule:
-        '{name}: womit {reading} gemessen wurde, ist nicht eingetragen, und die Entscheidungsregel fragt nach der Abweichung',
+        '{name}: womit {reading} gemessen wurde, ist nicht eingetragen, und die Entscheidungsregel fragt nach der Abweichung. on und das Manometer oder with und das Prüfmittel schreiben.',
       noAccuracy:
-        '{name}: die Werkstatt sagt nicht, wie weit {tool} abweichen darf, und die Entscheidungsregel verlangt es',
-      wrongTool: '{name}: {tool} kann {reading} nicht anzeigen',
-      overdue: '{tool} war am {due} zur Kalibrierung fällig und wurde am {on} benutzt',
-      noDone: 'wer es ausgeführt hat, ist nicht eingetragen: done by "…" on und ein Datum',
-      noDate: 'wann {by} es ausgeführt hat, ist nicht eingetragen: done by "…" on und ein Datum',
-      spread: '{name} im Satz, {units}: die Spanne ist {spread}, der Grenzwert {limit}',
-      noSpread: '{name}: die Anweisung gibt für die Spanne im Satz keinen Grenzwert an',
-      spreadKind: '{name} im Satz, {units}: die Spanne lässt sich nicht mit {limit} vergleichen',
+        '{name}: die Werkstatt sagt nicht, wie weit {tool} abweichen darf, und die Entscheidungsregel verlangt es. within oder class in seine Zeile schreiben.',
+      wrongTool:
+        '{name}: {tool} kann {reading} nicht anzeigen. Die Zahl berichtigen, oder das Prüfmittel nennen, das sie gezeigt hat.',
+      noCalibration:
+        '{tool}: die Werkstatt sagt nicht, von wann bis wann die Kalibrierung gilt; nichts zeigt, dass es an diesem Tag richtig war. calibrated und due mit Datum in seine Zeile schreiben.',
+      overdue:
+        '{tool} war am {due} zur Kalibrierung fällig und wurde am {on} benutzt. Mit einem gültig kalibrierten Prüfmittel noch einmal messen, oder das Datum berichtigen.',
+      notYetCalibrated:
+        '{tool} wurde am {calibrated} kalibriert und vorher, am {on}, benutzt: nichts zeigt, dass es da richtig war. Noch einmal messen, oder das Datum berichtigen.',
+      noDone: 'Wer es ausgeführt hat, ist nicht eingetragen. done by "…" on und das Datum schreiben.',
+      noDate: 'Wann {by} es ausgeführt hat, ist nicht eingetragen. done by "…" on und das Datum schreiben.',
+      unsigned:
+        'Nach dem letzten done by stehen Ergebnisse: für sie steht niemand ein. Dahinter done by "…" on und das Datum schreiben.',
+      doneBeforeReceived:
+        'Ausgeführt am {on}, der Auftrag kam am {received}. Das falsche der beiden Daten berichtigen.',
+      doneInFuture: 'Ausgeführt am {on}, heute ist der {today}. Das Datum berichtigen.',
+      receivedInFuture: 'Eingegangen am {received}, heute ist der {today}. Das Datum berichtigen.',
+      doneUnapproved:
+        'Ausgeführt am {on}, die Anweisung wurde am {approved} freigegeben: gearbeitet wurde nach einem Text, den niemand freigegeben hatte. Das Datum berichtigen, oder das Aggregat nach der freigegebenen Anweisung durchsehen und neu unterschreiben lassen.',
+      doneOutOfOrder:
+        'Ausgeführt am {on}, der Eintrag davor sagt {before}. Die Daten berichtigen, oder die Zeilen in der Reihenfolge der Arbeit schreiben.',
+      spread:
+        '{name} im Satz, {units}: die Spanne ist {spread}, der Grenzwert {limit}. Das Aggregat mit der größten Abweichung nacharbeiten.',
+      spreadSettled:
+        '{name} im Satz, {units}: die Spanne wird {spread} sein, wenn die neuen Federn sich gesetzt haben, der Grenzwert ist {limit}. Das Aggregat mit der größten Abweichung nacharbeiten.',
+      noSpread:
+        '{name}: die Anweisung gibt für die Spanne im Satz keinen Grenzwert an. across the set und die Spanne schreiben.',
+      spreadKind:
+        '{name} im Satz, {units}: die Spanne lässt sich nicht mit {limit} vergleichen. Die Einheiten der Messwerte ansehen.',
     },
   },
 };

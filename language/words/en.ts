@@ -524,6 +524,8 @@ export const en = {
     title: 'Certificate of rebuild',
     document: '{title}: work order {order}',
     foot: 'Work order {order}. Printed from {hash}.',
+    procedureApproved: 'Procedure approved by',
+    noSerial: 'none ({reason})',
     draftLine: 'Draft: this is not a certificate.',
     oneUnit: 'unit {units}',
     severalUnits: 'units {units}',
@@ -559,6 +561,10 @@ export const en = {
       guardedHigh: '{limit}; passes to {high} on {tool}',
     },
     spread: '{name} across the set, {units}: spread {spread}, limit {limit}.',
+    spreadSettled:
+      '{name} across the set, {units}: spread {spread} once the new springs have settled, {asRead} as read; limit {limit}.',
+    conditions: 'Test conditions: {conditions}.',
+    conditionsOf: '{name}: {conditions}',
     sources: 'Where the limits are from: {sources}.',
     sourceOf: '{source} ({names})',
     sourceMissing: 'no source given',
@@ -569,7 +575,7 @@ export const en = {
       tool: 'Tool',
       number: 'Number',
       accuracy: 'Accuracy',
-      due: 'Calibration due',
+      due: 'Calibration valid',
       notStated: 'not stated',
     },
     release: { title: 'Released by', signature: 'Signature' },
@@ -580,35 +586,87 @@ export const en = {
       unit: 'unit {unit}',
       set: 'the set',
       job: 'the job',
-      empty: 'no unit is left that could be certified: every one is on hold, or there is none',
-      noProof: 'the family names no test that proves a unit: write proven by and its tests',
+      empty:
+        'No unit is left that could be certified: every one is on hold, or there is none. Take off hold what is done, with its results.',
+      noProof: 'The family names no test that proves a unit. Write proven by and its tests.',
       errors: '{count, plural, one {1 error} other {# errors}}',
-      hasErrors: 'the procedure or the job has {errors}: run handtight check',
-      number: 'the part number {number} is none of the procedure, so that no limit holds for it',
-      noResult: '{name}: no result is written down',
-      noReading: '{name}: no reading is written down, and the limit is {limit}',
-      noVerdict: '{name}: no pass is written down',
-      noLimit: '{name}: no limit is given for {reading}',
-      noTolerance: '{name}: the limit {limit} has no tolerance, so that nobody can say what passes',
-      outside: '{name}: the last reading, {reading}, is outside {limit}',
+      hasErrors: 'The procedure or the job has {errors}. Run handtight check, and correct what it says.',
+      nothing: 'Nothing is written down of it. Write what was read and done, or on hold "…" and why.',
+      number:
+        'The part number {number} is not one of the procedure, so no limit applies to it. Write the one on the body, or put the unit on hold.',
+      noSerial:
+        'No serial is written down: nobody could find this unit again. Write serial and what stands on the body, or serial none "…" and why it has none.',
+      serialTwice:
+        'Serial {serial} is also that of unit {place}: nobody could say which readings belong to which. Read it again from both bodies.',
+      noResult: '{name}: no result is written down. Write what was read, or pass or fail.',
+      onlyFound:
+        '{name}: there are results as found only, and they prove nothing of the rebuilt unit. Test it again, and write the result without as found.',
+      noReading:
+        '{name}: no reading is written down, and the limit is {limit}. Pass alone proves no figure: write what was read.',
+      noVerdict:
+        '{name}: no pass is written down, and the figure alone does not prove it. Write pass or fail behind its name.',
+      noTolerance:
+        '{name}: the limit {limit} has no tolerance, so nobody can say what passes. Give it one in the procedure.',
+      outside:
+        '{name}: the last reading, {reading}, is outside {limit}. Correct the unit and write what was changed and read, or put it on hold.',
       outsideGuarded:
-        '{name}: the last reading, {reading} on {tool}, is not safely inside {limit} by the decision rule',
-      otherKind: '{name}: {reading} cannot be held against {limit}',
-      failed: '{name}: the last verdict is fail',
-      stale: '{name}: the last result is from before {part} was changed',
-      settles: '{name}: the last reading, {reading}, does not allow for the {settling} that the new spring will lose',
-      torque: '{name}: {reading} is outside {limit}',
-      noTool: '{name}: the tool that {reading} was read with is not written down',
+        '{name}: the last reading, {reading} on {tool}, is not safely inside {limit} by the decision rule. Correct the unit and write what was changed and read, or put it on hold.',
+      otherKind: '{name}: {reading} cannot be compared with {limit}. Look at the unit that it is written in.',
+      failed: '{name}: the last verdict is fail. Write what was done and the new result, or put the unit on hold.',
+      stale:
+        '{name}: the last result is from before {part} was changed, and says nothing of the unit as it is now. Test it again, and write the result after the change.',
+      tightened:
+        '{name}: the last result is from before {part} was tightened again, which may have moved it. Test it again, and write the result after the torque; if the torque came first, write it first.',
+      torqueStale:
+        '{name}: the last torque is from before {part} was changed, and the joint was opened for that. Write the torque it was tightened to again, after the change.',
+      passedAfterFail:
+        '{name}: it failed and then passed, and nothing is written down between the two. Write what was done in between, or the reason in quotes after the later result.',
+      jump: '{name}: it went from {before} to {after}, and no other shim, new part or torque is written down in between. Write what was changed, in the order in which it was done, or the reason in quotes after the reading.',
+      settles:
+        '{name}: the last reading, {reading}, does not allow for the {settling} that the new spring will lose. Set it higher.',
+      torque: '{name}: {reading} is outside {limit}. Tighten it again, and write the torque.',
+      zero: '{name}: {reading} cannot have been read. Write the figure, or in words what happened: as found "…" or note "…".',
+      slip: '{name}: {reading} is far from {limit}, as if the point had slipped. If {meant} was meant, correct the figure.',
+      far: '{name}: {reading} is far from {limit}, too far to judge anything by it. Correct the figure, or write in words what happened: note "…".',
+      notInStock:
+        '{name}: {size} is not in {stock}; the nearest are {near}. Measure it again and correct the size, or add the size to the stock in the shop.',
+      overMost:
+        '{name}: {size} is more than the {most} that the procedure allows, and the spring may bind. Correct the size, or take the unit apart again.',
+      beyondAll:
+        '{name}: no tool of the shop can show {reading}. Correct the figure, or declare the tool in the shop and name it.',
+      noTool:
+        '{name}: the tool that {reading} was read with is not written down. If one is found wrong later, nobody knows which units it judged. Write on and the gauge, or with and the tool.',
       noToolForRule:
-        '{name}: the tool that {reading} was read with is not written down, and the decision rule asks how far it may be off',
-      noAccuracy: '{name}: the shop does not say how far {tool} may be off, and the decision rule asks for it',
-      wrongTool: '{name}: {tool} cannot show {reading}',
-      overdue: '{tool} was due for calibration on {due}, and was used on {on}',
-      noDone: 'who did it is not written down: done by "…" on a date',
-      noDate: 'when {by} did it is not written down: done by "…" on a date',
-      spread: '{name} across the set, {units}: the spread is {spread}, and the limit {limit}',
-      noSpread: '{name}: the procedure gives no limit for the spread across the set',
-      spreadKind: '{name} across the set, {units}: the spread cannot be held against {limit}',
+        '{name}: the tool that {reading} was read with is not written down, and the decision rule asks how far it may be off. Write on and the gauge, or with and the tool.',
+      noAccuracy:
+        '{name}: the shop does not say how far {tool} may be off, and the decision rule asks for it. Write within or class in its line.',
+      wrongTool: '{name}: {tool} cannot show {reading}. Correct the figure, or name the tool that showed it.',
+      noCalibration:
+        '{tool}: the shop does not say from when to when its calibration holds, so nothing shows that it was right on that day. Write calibrated and due in its line, each with a date.',
+      overdue:
+        '{tool} was due for calibration on {due}, and was used on {on}. Read again with a tool that is in date, or correct the date.',
+      notYetCalibrated:
+        '{tool} was calibrated on {calibrated}, and was used on {on}, before that: nothing shows that it was right then. Read again, or correct the date.',
+      noDone: 'Nobody is named who did it. Write done by "…" on and the date.',
+      noDate: 'The day on which {by} did it is not written down. Write done by "…" on and the date.',
+      unsigned:
+        'Results stand after the last done by: nobody answers for them. Write done by "…" on and the date after them.',
+      doneBeforeReceived:
+        'Done on {on}, and the job was received on {received}. Correct the wrong one of the two dates.',
+      doneInFuture: 'Done on {on}, and today is {today}. Correct the date.',
+      receivedInFuture: 'Received on {received}, and today is {today}. Correct the date.',
+      doneUnapproved:
+        'Done on {on}, and the procedure was approved on {approved}: it was done to a text that nobody had approved. Correct the date, or have it looked over by the approved procedure and signed again.',
+      doneOutOfOrder:
+        'Done on {on}, and the entry before it says {before}. Correct the dates, or write the lines in the order in which the work was done.',
+      spread:
+        '{name} across the set, {units}: the spread is {spread}, and the limit {limit}. Correct the unit that is furthest out.',
+      spreadSettled:
+        '{name} across the set, {units}: the spread will be {spread} once the new springs have settled, and the limit is {limit}. Correct the unit that will be furthest out.',
+      noSpread:
+        '{name}: the procedure gives no limit for the spread across the set. Write across the set and its spread.',
+      spreadKind:
+        '{name} across the set, {units}: the spread cannot be compared with {limit}. Look at the units that the readings are written in.',
     },
   },
 } as const;

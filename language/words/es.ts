@@ -518,6 +518,8 @@ export const es: Catalogue = {
     title: 'Certificado de reconstrucción',
     document: '{title}: orden de trabajo {order}',
     foot: 'Orden de trabajo {order}. Impreso a partir de {hash}.',
+    procedureApproved: 'Procedimiento aprobado por',
+    noSerial: 'ninguno ({reason})',
     draftLine: 'Borrador: esto no es un certificado.',
     oneUnit: 'unidad {units}',
     severalUnits: 'unidades {units}',
@@ -552,6 +554,10 @@ export const es: Catalogue = {
       guardedHigh: '{limit}; pasa hasta {high} en {tool}',
     },
     spread: '{name} en el juego, {units}: dispersión {spread}, límite {limit}.',
+    spreadSettled:
+      '{name} en el juego, {units}: dispersión {spread} con los muelles nuevos asentados, {asRead} según lectura; límite {limit}.',
+    conditions: 'Condiciones de prueba: {conditions}.',
+    conditionsOf: '{name}: {conditions}',
     sources: 'Origen de los límites: {sources}.',
     sourceOf: '{source} ({names})',
     sourceMissing: 'sin origen indicado',
@@ -562,7 +568,7 @@ export const es: Catalogue = {
       tool: 'Instrumento',
       number: 'Número',
       accuracy: 'Exactitud',
-      due: 'Próxima calibración',
+      due: 'Calibración válida',
       notStated: 'no indicada',
     },
     release: { title: 'Entregado por', signature: 'Firma' },
@@ -573,35 +579,85 @@ export const es: Catalogue = {
       unit: 'unidad {unit}',
       set: 'el juego',
       job: 'la orden',
-      empty: 'no queda ninguna unidad que certificar: todas están retenidas, o no hay ninguna',
-      noProof: 'la familia no nombra ninguna prueba que acredite una unidad: escriba proven by y sus pruebas',
+      empty:
+        'No queda ninguna unidad que certificar: todas están retenidas, o no hay ninguna. Quite la retención a lo que esté terminado, con sus resultados.',
+      noProof: 'La familia no nombra ninguna prueba que acredite una unidad. Escriba proven by y sus pruebas.',
       errors: '{count, plural, one {1 error} other {# errores}}',
-      hasErrors: 'el procedimiento o la orden tiene {errors}: ejecute handtight check',
-      number: 'el número de pieza {number} no es del procedimiento: ningún límite vale para él',
-      noResult: '{name}: no hay ningún resultado anotado',
-      noReading: '{name}: no hay ninguna lectura anotada, y el límite es {limit}',
-      noVerdict: '{name}: no está anotado que pase',
-      noLimit: '{name}: no hay límite para {reading}',
-      noTolerance: '{name}: el límite {limit} no tiene tolerancia: nadie puede decir qué pasa',
-      outside: '{name}: la última lectura, {reading}, está fuera de {limit}',
+      hasErrors: 'El procedimiento o la orden tiene {errors}. Ejecute handtight check y corrija lo que indique.',
+      nothing: 'No hay nada anotado de ella. Escriba lo que se leyó y se hizo, o on hold "…" y el motivo.',
+      number:
+        'El número de pieza {number} no es del procedimiento, así que ningún límite vale para él. Escriba el que lleva el cuerpo, o retenga la unidad.',
+      noSerial:
+        'No hay número de serie anotado: nadie podría volver a encontrar esta unidad. Escriba serial y lo que lleva el cuerpo, o serial none "…" y por qué no tiene.',
+      serialTwice:
+        'El número de serie {serial} es también el de la unidad {place}: nadie podría decir de cuál son las lecturas. Léalo de nuevo en los dos cuerpos.',
+      noResult: '{name}: no hay ningún resultado anotado. Escriba lo que se leyó, o pass o fail.',
+      onlyFound:
+        '{name}: solo hay resultados al recibir (as found), que no prueban nada de la unidad reconstruida. Repita la prueba y escriba el resultado sin as found.',
+      noReading:
+        '{name}: no hay ninguna lectura anotada, y el límite es {limit}. Que pase no prueba una cifra: escriba lo que se leyó.',
+      noVerdict: '{name}: no está anotado que pase, y la cifra sola no lo prueba. Escriba pass o fail tras su nombre.',
+      noTolerance:
+        '{name}: el límite {limit} no tiene tolerancia, y nadie puede decir qué pasa. Póngasela en el procedimiento.',
+      outside:
+        '{name}: la última lectura, {reading}, está fuera de {limit}. Corrija la unidad y anote lo cambiado y lo leído, o reténgala.',
       outsideGuarded:
-        '{name}: la última lectura, {reading} en {tool}, no está con seguridad dentro de {limit} según la regla de decisión',
-      otherKind: '{name}: {reading} no se puede comparar con {limit}',
-      failed: '{name}: el último veredicto es no pasa',
-      stale: '{name}: el último resultado es anterior al cambio de {part}',
-      settles: '{name}: la última lectura, {reading}, no cuenta con los {settling} que perderá el muelle nuevo',
-      torque: '{name}: {reading} está fuera de {limit}',
-      noTool: '{name}: no está anotado con qué instrumento se leyó {reading}',
+        '{name}: la última lectura, {reading} en {tool}, no está con seguridad dentro de {limit} según la regla de decisión. Corrija la unidad y anote lo cambiado y lo leído, o reténgala.',
+      otherKind: '{name}: {reading} no se puede comparar con {limit}. Mire la unidad de medida en que está escrito.',
+      failed: '{name}: el último veredicto es no pasa. Anote lo que se hizo y el nuevo resultado, o retenga la unidad.',
+      stale:
+        '{name}: el último resultado es anterior al cambio de {part} y no dice nada de la unidad tal como está. Repita la prueba y escriba el resultado después del cambio.',
+      tightened:
+        '{name}: el último resultado es anterior a un nuevo apriete de {part}, que pudo moverlo. Repita la prueba y escriba el resultado después del par; si el par fue antes, escríbalo antes.',
+      torqueStale:
+        '{name}: el último par es anterior al cambio de {part}, y para eso se abrió la unión. Escriba el par con que se volvió a apretar, después del cambio.',
+      passedAfterFail:
+        '{name}: no pasó y luego pasó, y no hay nada anotado entre los dos. Anote lo que se hizo entre tanto, o el motivo entre comillas tras el último resultado.',
+      jump: '{name}: pasó de {before} a {after}, y entre tanto no hay anotada otra laina, pieza nueva ni par de apriete. Anote lo que se cambió, en el orden en que se hizo, o el motivo entre comillas tras la lectura.',
+      settles:
+        '{name}: la última lectura, {reading}, no cuenta con los {settling} que perderá el muelle nuevo. Ajústela más alta.',
+      torque: '{name}: {reading} está fuera de {limit}. Apriete de nuevo y escriba el par.',
+      zero: '{name}: {reading} no puede haberse leído. Escriba la cifra, o con palabras lo que pasó: as found "…" o note "…".',
+      slip: '{name}: {reading} está muy lejos de {limit}, como si se hubiera corrido el punto. Si era {meant}, corrija la cifra.',
+      far: '{name}: {reading} está demasiado lejos de {limit} para juzgar nada con ello. Corrija la cifra, o escriba con palabras lo que pasó: note "…".',
+      notInStock:
+        '{name}: {size} no está en {stock}; las más próximas son {near}. Mídala de nuevo y corrija la medida, o añádala a las existencias del taller.',
+      overMost:
+        '{name}: {size} es más que los {most} que permite el procedimiento, y el muelle puede llegar a bloque. Corrija la medida, o vuelva a abrir la unidad.',
+      beyondAll:
+        '{name}: ningún instrumento del taller puede indicar {reading}. Corrija la cifra, o declare el instrumento en el taller y nómbrelo.',
+      noTool:
+        '{name}: no está anotado con qué instrumento se leyó {reading}. Si uno resulta erróneo, nadie sabrá qué unidades juzgó. Escriba on y el manómetro, o with y el instrumento.',
       noToolForRule:
-        '{name}: no está anotado con qué instrumento se leyó {reading}, y la regla de decisión pide cuánto puede errar',
-      noAccuracy: '{name}: el taller no dice cuánto puede errar {tool}, y la regla de decisión lo pide',
-      wrongTool: '{name}: {tool} no puede indicar {reading}',
-      overdue: 'la calibración de {tool} vencía el {due}, y se usó el {on}',
-      noDone: 'no está anotado quién lo hizo: done by "…" on y una fecha',
-      noDate: 'no está anotado cuándo lo hizo {by}: done by "…" on y una fecha',
-      spread: '{name} en el juego, {units}: la dispersión es de {spread}, y el límite {limit}',
-      noSpread: '{name}: el procedimiento no da límite para la dispersión en el juego',
-      spreadKind: '{name} en el juego, {units}: la dispersión no se puede comparar con {limit}',
+        '{name}: no está anotado con qué instrumento se leyó {reading}, y la regla de decisión pide cuánto puede errar. Escriba on y el manómetro, o with y el instrumento.',
+      noAccuracy:
+        '{name}: el taller no dice cuánto puede errar {tool}, y la regla de decisión lo pide. Escriba within o class en su línea.',
+      wrongTool: '{name}: {tool} no puede indicar {reading}. Corrija la cifra, o nombre el instrumento que la indicó.',
+      noCalibration:
+        '{tool}: el taller no dice desde cuándo y hasta cuándo vale su calibración, y nada muestra que ese día indicara bien. Escriba calibrated y due en su línea, con sus fechas.',
+      overdue:
+        'La calibración de {tool} vencía el {due}, y se usó el {on}. Lea de nuevo con un instrumento vigente, o corrija la fecha.',
+      notYetCalibrated:
+        '{tool} se calibró el {calibrated} y se usó antes, el {on}: nada muestra que entonces indicara bien. Lea de nuevo, o corrija la fecha.',
+      noDone: 'No está anotado quién lo hizo. Escriba done by "…" on y la fecha.',
+      noDate: 'No está anotado qué día lo hizo {by}. Escriba done by "…" on y la fecha.',
+      unsigned:
+        'Hay resultados después del último done by: nadie responde de ellos. Escriba después done by "…" on y la fecha.',
+      doneBeforeReceived: 'Hecho el {on}, y la orden se recibió el {received}. Corrija la fecha equivocada.',
+      doneInFuture: 'Hecho el {on}, y hoy es {today}. Corrija la fecha.',
+      receivedInFuture: 'Recibida el {received}, y hoy es {today}. Corrija la fecha.',
+      doneUnapproved:
+        'Hecho el {on}, y el procedimiento se aprobó el {approved}: se hizo según un texto que nadie había aprobado. Corrija la fecha, o haga revisar la unidad según el procedimiento aprobado y firmarla de nuevo.',
+      doneOutOfOrder:
+        'Hecho el {on}, y la anotación anterior dice {before}. Corrija las fechas, o escriba las líneas en el orden en que se trabajó.',
+      spread:
+        '{name} en el juego, {units}: la dispersión es de {spread}, y el límite {limit}. Corrija la unidad más alejada.',
+      spreadSettled:
+        '{name} en el juego, {units}: la dispersión será de {spread} cuando se asienten los muelles nuevos, y el límite es {limit}. Corrija la unidad que quedará más alejada.',
+      noSpread:
+        '{name}: el procedimiento no da límite para la dispersión en el juego. Escriba across the set y su dispersión.',
+      spreadKind:
+        '{name} en el juego, {units}: la dispersión no se puede comparar con {limit}. Mire las unidades de medida de las lecturas.',
     },
   },
 };

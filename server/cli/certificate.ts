@@ -6,21 +6,24 @@ import { printSheet, WriteError } from '../print/index.ts';
 import { certificateName } from '../print/sheet-name.ts';
 import { contentHash } from '../workspace/content-hash.ts';
 import { findingsOn } from './bearing.ts';
-import { named } from './named.ts';
+import { openJobIn } from './job.ts';
 import { type PrintCommandOptions, report } from './print.ts';
 import { tell } from './say.ts';
 import { UsageError } from './usage-error.ts';
-import { openQuietly } from './workspace.ts';
+
+export interface CertificateCommandOptions extends PrintCommandOptions {
+  /** ISO date that stands for today. */
+  readonly today: string;
+}
 
 /** Prints the certificate of a job. Exit code: 0 it is printed, 1 something is missing and no draft was asked for. */
-export async function certificateCommand(name: string, options: PrintCommandOptions): Promise<number> {
-  const paths = name.endsWith('.rebuild') ? [name] : [];
-  const workspace = await openQuietly([options.workspace, ...paths]);
-  const { result } = workspace;
-  const job = named('job', name, result.jobs, (one) => one);
+export async function certificateCommand(name: string, options: CertificateCommandOptions): Promise<number> {
+  const workspace = await openJobIn(name, options.workspace);
+  const { result, job } = workspace;
   const { procedure } = job;
+  const { today } = options;
   const findings = findingsOn({ procedure, job }, result);
-  const missing = missingOf(procedure, job, { findings });
+  const missing = missingOf(procedure, job, { findings, today });
   if (missing.length > 0 && !options.draft) {
     const words = wordsIn('en');
     const lines = missing.map((one) => `  ${placeWords(words, one)}: ${one.say(words)}\n`);
@@ -33,6 +36,7 @@ export async function certificateCommand(name: string, options: PrintCommandOpti
     ...printedAs(result.sheet, options),
     draft: options.draft,
     findings,
+    today,
     hash: contentHash({ procedure, job }, workspace),
   });
   const { formats, to } = options;

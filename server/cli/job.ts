@@ -1,9 +1,36 @@
+import type { CheckResult } from '../../language/check.ts';
 import type { Job } from '../../language/model/job.ts';
+import { shownPath } from '../workspace/find-files.ts';
 import { named } from './named.ts';
-import { openQuietly } from './workspace.ts';
+import { UsageError } from './usage-error.ts';
+import { type CliWorkspace, openQuietly } from './workspace.ts';
 
 /** The job of a number, or the first of a file. Throws a UsageError with the nearest numbers. */
 export async function openJob(name: string, workspace: string): Promise<Job> {
-  const { result } = await openQuietly([workspace, ...(name.endsWith('.rebuild') ? [name] : [])]);
-  return named('job', name, result.jobs, (job) => job);
+  return (await openJobIn(name, workspace)).job;
+}
+
+/** The same, with the files around it. */
+export async function openJobIn(name: string, around: string): Promise<CliWorkspace & { readonly job: Job }> {
+  const isFile = name.endsWith('.rebuild');
+  const workspace = await openQuietly([around, ...(isFile ? [name] : [])]);
+  const path = isFile ? shownPath(name) : name;
+  unreadable(path, workspace.result);
+  return { ...workspace, job: named('job', path, workspace.result.jobs, (one) => one) };
+}
+
+/** A job that is there but cannot be made out is not one of which the number is wrong. */
+function unreadable(name: string, { jobs, findings, symbols }: CheckResult) {
+  const made = (file: string) => jobs.some((job) => job.name === name || job.source.file === file);
+  const [file] = [...symbols].find(
+    ([uri, declared]) =>
+      uri === name || declared.some((one) => one.kind === 'job' && one.name.replace(/"/gu, '') === name),
+  ) ?? [null];
+  if (file === null || made(file)) return;
+  const first = findings.find(({ severity, source }) => severity === 'error' && source.file === file);
+  throw new UsageError(
+    first === undefined
+      ? `There is no job in ${file}. Give the number of a job, or the file that it is in.`
+      : `The job in ${file} cannot be read. Line ${first.source.range.start.line + 1}: ${first.message} Run handtight check ${file} for all of it.`,
+  );
 }

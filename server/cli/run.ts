@@ -69,10 +69,16 @@ export async function run(argv: readonly string[]): Promise<number> {
       .argument('<job>'),
   )
     .option('--draft', 'print it with what is missing; every page is marked', false)
+    .option(
+      '--today <date>',
+      'the day on which it is made out, where the clock of the machine is wrong',
+      dateText,
+      today(),
+    )
     .option('--workspace <folder>', 'where names are looked up', '.')
     .action(async (name: string, options) => {
       const { certificateCommand } = await import('./certificate.ts');
-      code = await certificateCommand(name, printOptions.parse({ ...options, formats: options.format }));
+      code = await certificateCommand(name, certificateOptions.parse({ ...options, formats: options.format }));
     });
 
   program
@@ -182,6 +188,8 @@ const printOptions = z.object({
   workspace: z.string().min(1),
 });
 
+const certificateOptions = printOptions.extend({ today: z.iso.date() });
+
 /** The options of all that prints sheets. */
 function printed(command: Command): Command {
   return command
@@ -202,6 +210,18 @@ function printed(command: Command): Command {
 function sheetFileName(text: string): string {
   if (text.trim() === '' || /[\\/]/u.test(text))
     throw new InvalidArgumentError('Give the name of a file. Its folder is given with --to.');
+  return text;
+}
+
+/** Today where the shop is, as dates are written in a job. */
+function today(): string {
+  const now = new Date();
+  return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
+}
+
+function dateText(text: string): string {
+  if (!z.iso.date().safeParse(text).success)
+    throw new InvalidArgumentError(`${text} is not in the calendar. Write the date as year-month-day.`);
   return text;
 }
 

@@ -173,7 +173,7 @@ function inShop(before: readonly string[]): Wanted {
     case 'wrench':
     case 'gauge':
     case 'tool':
-      return words('range', 'within', 'class', 'graduated', 'at', 'due', 'length', 'damped', 'digital');
+      return words('range', 'within', 'class', 'graduated', 'at', 'calibrated', 'due', 'length', 'damped', 'digital');
     case 'fluid':
       return words('solvent', 'detergent', 'caustic', 'water', 'test-oil', 'oil', 'preservative', 'flammable');
     case 'stock':
