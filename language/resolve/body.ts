@@ -36,10 +36,7 @@ export function bodyOf(
   const like = node.heads.find((head) => head.$type === 'LikeProcedure') as ast.LikeProcedure | undefined;
   const own = node.items.flatMap((item) => (item.$type === 'Stage' || item.$type === 'Repair' ? [blockOf(item)] : []));
   const sequences = new Map(
-    node.items.flatMap((item) =>
-      // A damaged head may have lost its name.
-      item.$type === 'Sequence' && item.name !== undefined ? [[item.name, item] as const] : [],
-    ),
+    node.items.flatMap((item) => (item.$type === 'Sequence' ? [[item.name, item] as const] : [])),
   );
   const hazards = node.items.filter((item) => item.$type === 'Hazard') as ast.Hazard[];
   const patches = node.items.filter((item) => ast.isPatch(item)) as ast.Patch[];

@@ -31,14 +31,33 @@ export interface Link {
   readonly what: string;
 }
 
+/** A declaration that could not be made plain data, because something threw: a defect of the tool. */
+export interface Defect {
+  /** What threw, as the subject of a sentence. */
+  readonly what: string;
+  readonly source: Source;
+  readonly error: unknown;
+}
+
 /** Collects problems and links while syntax trees are made into plain data. */
 export class Context {
   readonly problems: ResolveProblem[] = [];
   readonly links: Link[] = [];
+  readonly defects: Defect[] = [];
   private readonly files = new Map<File, string>();
 
   register(ast: File, uri: string) {
     this.files.set(ast, uri);
+  }
+
+  /** Does something for a declaration; what it throws costs that declaration alone. */
+  attempt<T>(what: string, node: AstNode, work: () => T): T | null {
+    try {
+      return work();
+    } catch (error) {
+      this.defects.push({ what, source: this.source(node, 'name'), error });
+      return null;
+    }
   }
 
   /** Where a node stands; the whole node, or the token of one of its properties. */

@@ -185,17 +185,16 @@ function headsOf(context: Context, node: ast.Procedure, world: World): Heads {
         break;
     }
   }
-  const damaged = node.heads.length === 0;
-  const missing = [
-    !saidFor && heads.family === null ? 'for FAMILY' : '',
-    !saidAt && heads.shop === null ? 'at SHOP' : '',
-  ].filter(Boolean);
-  if (missing.length > 0 && heads.like === null) {
+  const [noFamily, noShop] = [!saidFor && heads.family === null, !saidAt && heads.shop === null];
+  if ((noFamily || noShop) && heads.like === null) {
+    const lacks =
+      noFamily && noShop
+        ? 'neither says which family it is for nor at which shop it is done: add “for FAMILY at SHOP”'
+        : noFamily
+          ? 'does not say which family it is for: add “for FAMILY”'
+          : 'does not say at which shop it is done: add “at SHOP”';
     context.syntax(
-      `Procedure ${node.name} says neither whom it is for nor where it is done: add ${missing.join(' and ')} to its head.`.replace(
-        missing.length === 2 || damaged ? '' : 'says neither whom it is for nor where it is done',
-        missing[0] === 'for FAMILY' ? 'does not say which family it is for' : 'does not say at which shop it is done',
-      ),
+      `Procedure ${node.name} ${lacks} to its head. Until then it is not checked.`,
       context.source(node, 'name'),
     );
   }

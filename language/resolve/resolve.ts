@@ -5,7 +5,7 @@ import type { Procedure } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Allow } from '../model/source.ts';
 import { allowsWithin } from './allows.ts';
-import { Context, type Link, type ResolveProblem } from './context.ts';
+import { Context, type Defect, type Link, type ResolveProblem } from './context.ts';
 import { familyOf } from './family.ts';
 import { jobOf } from './job.ts';
 import { procedureOf } from './procedure.ts';
@@ -28,6 +28,8 @@ export interface Resolved {
   readonly concessions: readonly Allow[];
   readonly problems: readonly ResolveProblem[];
   readonly links: readonly Link[];
+  /** Declarations that are missing above because something threw. */
+  readonly defects: readonly Defect[];
 }
 
 /** Resolves names across files and lowers syntax trees to the model. Never throws. */
@@ -40,11 +42,15 @@ export function resolve(files: readonly ParsedFile[]): Resolved {
   for (const node of of<ast.Unread>('Unread'))
     unreadLine(context, node, ['shop', 'family', 'procedure', 'job', 'sequence']);
   const shops = context.unique(
-    of<ast.Shop>('Shop').map((node) => shopOf(context, node)),
+    of<ast.Shop>('Shop').flatMap(
+      (node) => context.attempt('reading this shop', node, () => shopOf(context, node)) ?? [],
+    ),
     'shop',
   );
   const families = context.unique(
-    of<ast.Family>('Family').map((node) => familyOf(context, node)),
+    of<ast.Family>('Family').flatMap(
+      (node) => context.attempt('reading this family', node, () => familyOf(context, node)) ?? [],
+    ),
     'family',
   );
   const declared = of<ast.Procedure>('Procedure').map((node) => ({
@@ -54,9 +60,7 @@ export function resolve(files: readonly ParsedFile[]): Resolved {
   }));
   const procedureNodes = context.unique(declared, 'procedure');
   const sequenceNodes = context.unique(
-    of<ast.Sequence>('Sequence')
-      .filter(({ name }) => name !== undefined)
-      .map((node) => ({ node, name: node.name, source: context.source(node, 'name') })),
+    of<ast.Sequence>('Sequence').map((node) => ({ node, name: node.name, source: context.source(node, 'name') })),
     'sequence',
   );
   const world = {
@@ -65,14 +69,18 @@ export function resolve(files: readonly ParsedFile[]): Resolved {
     sequences: new Map(sequenceNodes.map(({ node }) => [node.name, node] as const)),
     findProcedure: (name: string) => procedureNodes.find((other) => other.name === name)?.node ?? null,
   };
-  const procedures = procedureNodes.flatMap(({ node }) => procedureOf(context, node, world) ?? []);
+  const procedures = procedureNodes.flatMap(
+    ({ node }) => context.attempt('reading this procedure', node, () => procedureOf(context, node, world)) ?? [],
+  );
   const jobs = of<ast.Job>('Job').flatMap(
     (node) =>
-      jobOf(
-        context,
-        node,
-        procedures,
-        procedureNodes.map(({ name }) => name),
+      context.attempt('reading this job', node, () =>
+        jobOf(
+          context,
+          node,
+          procedures,
+          procedureNodes.map(({ name }) => name),
+        ),
       ) ?? [],
   );
   context.unique(
@@ -83,5 +91,6 @@ export function resolve(files: readonly ParsedFile[]): Resolved {
     'job',
   );
   const concessions = declarations.flatMap((node) => allowsWithin(context, node));
-  return { shops, families, procedures, jobs, concessions, problems: context.problems, links: context.links };
+  const { problems, links, defects } = context;
+  return { shops, families, procedures, jobs, concessions, problems, links, defects };
 }

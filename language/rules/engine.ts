@@ -2,51 +2,67 @@ import type { Outcome } from '../memory.ts';
 import type { Finding } from '../model/finding.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Allow, Source } from '../model/source.ts';
-import type { Replay, Visitor } from '../replay/replay.ts';
+import { mostPassed, type Replay, type Visitor } from '../replay/replay.ts';
 import type { Resolved } from '../resolve/resolve.ts';
 import { Collector } from './collector.ts';
-import { rules } from './index.ts';
+import { rules as allRules } from './index.ts';
+import { attempt, internalError, tooManyWays } from './not-checked.ts';
+import type { Rule } from './rule.ts';
 import { within } from './within.ts';
 
 /**
  * All findings of a workspace, and those of each procedure. `outcomeOf` gives what a procedure came to before, or has it
- * worked out.
+ * worked out. A rule that throws costs its own findings, and is reported as a defect at the head of what it was shown.
  */
 export function findingsOf(
   resolved: Resolved,
   outcomeOf: (procedure: Procedure, work: (replays: readonly Replay[]) => Omit<Outcome, 'replays'>) => Outcome,
+  rules: readonly Rule[] = allRules,
 ) {
   const used = new Set<Allow>();
   const unread = resolved.problems.flatMap(({ kind, source }) =>
     kind === 'syntax' || kind === 'unknown-name' ? [source] : [],
   );
   const collector = new Collector(null, resolved.concessions, used, unread);
+  const defects: Finding[] = [];
+  const somewhere = [...resolved.procedures, ...resolved.families, ...resolved.shops][0]?.source ?? nowhere;
   for (const rule of rules) {
     const report = collector.reporter(rule);
-    rule.workspace?.(resolved, report);
-    for (const shop of resolved.shops) rule.shop?.(shop, report);
-    for (const family of resolved.families) rule.family?.(family, report);
+    const of = (source: Source, work: () => void) => attempt(ruleWords(rule), source, defects, work);
+    of(somewhere, () => rule.workspace?.(resolved, report));
+    for (const shop of resolved.shops) of(shop.source, () => rule.shop?.(shop, report));
+    for (const family of resolved.families) of(family.source, () => rule.family?.(family, report));
   }
-  const common = collector.findings();
+  const common = [...collector.findings(), ...defects];
   const byProcedure = new Map<Procedure, Finding[]>();
   for (const procedure of resolved.procedures) {
     const { findings: own, used: conceded } = outcomeOf(procedure, (replays) => {
       const here = new Set<Allow>();
-      const findings = procedureFindings(procedure, replays, resolved.concessions, here, unread);
+      const findings = procedureFindings(rules, procedure, replays, resolved.concessions, here, unread);
       return { findings, used: [...here] };
     });
     for (const allow of conceded) used.add(allow);
     const around = common.filter((finding) => touches(finding, procedure));
     byProcedure.set(procedure, [...around, ...own.map((finding) => moved(finding, procedure))]);
   }
-  const idle = idleConcessions(resolved, used);
+  const idle = idleConcessions(rules, resolved, used);
   const all = [...common, ...[...byProcedure.values()].flat().filter((finding) => !common.includes(finding)), ...idle];
   for (const [procedure, findings] of byProcedure)
     findings.push(...idle.filter((finding) => touches(finding, procedure)));
   return { all, byProcedure };
 }
 
+const nowhere: Source = {
+  file: '',
+  range: { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } },
+};
+
+function ruleWords({ code }: Rule): string {
+  return `the rule ${code}`;
+}
+
 function procedureFindings(
+  rules: readonly Rule[],
   procedure: Procedure,
   replays: readonly Replay[],
   concessions: readonly Allow[],
@@ -54,11 +70,47 @@ function procedureFindings(
   unread: readonly Source[],
 ): Finding[] {
   const collector = new Collector(procedure, concessions, used, unread);
-  for (const rule of rules) rule.procedure?.(procedure, collector.reporter(rule));
+  const { source } = procedure;
+  const defects: Finding[] = [];
+  for (const rule of rules)
+    attempt(ruleWords(rule), source, defects, () => rule.procedure?.(procedure, collector.reporter(rule)));
+  if (replays.some(({ isWhole }) => !isWhole))
+    return [...collector.findings(), ...defects, tooManyWays(procedure.name, source, mostPassed)];
   for (const replay of replays) {
-    replay.visit(together(rules.flatMap((rule) => rule.replay?.(replay, collector.reporter(rule, replay)) ?? [])));
+    const visitors = rules.flatMap((rule) => {
+      const visitor = attempt(ruleWords(rule), source, defects, () =>
+        rule.replay?.(replay, collector.reporter(rule, replay)),
+      );
+      return visitor == null
+        ? []
+        : guarded(visitor, (error) => defects.push(internalError(ruleWords(rule), source, error)));
+    });
+    attempt('the check of its steps', source, defects, () => replay.visit(together(visitors)));
   }
-  return collector.findings();
+  return [...collector.findings(), ...defects];
+}
+
+/** A visitor that is shown nothing more once it has thrown. */
+function guarded(visitor: Visitor, thrown: (error: unknown) => void): Visitor {
+  let works = true;
+  const once = <A extends unknown[]>(hook: ((...args: A) => void) | undefined) =>
+    hook &&
+    ((...args: A) => {
+      if (!works) return;
+      try {
+        hook.apply(visitor, args);
+      } catch (error) {
+        works = false;
+        thrown(error);
+      }
+    });
+  return {
+    step: once(visitor.step),
+    after: once(visitor.after),
+    leave: once(visitor.leave),
+    end: once(visitor.end),
+    comeBack: once(visitor.comeBack),
+  };
 }
 
 function together(visitors: readonly Visitor[]): Visitor {
@@ -109,7 +161,7 @@ function moved(finding: Finding, procedure: Procedure): Finding {
 }
 
 /** Concessions that silence nothing, or name no rule. */
-function idleConcessions(resolved: Resolved, used: ReadonlySet<Allow>): Finding[] {
+function idleConcessions(rules: readonly Rule[], resolved: Resolved, used: ReadonlySet<Allow>): Finding[] {
   const rule = rules.find((other) => other.code === 'allow-without-effect')!;
   const collector = new Collector(null, [], new Set());
   const report = collector.reporter(rule);
