@@ -5,13 +5,21 @@ import type { Range, Source } from '../model/source.ts';
 
 /** What went wrong while names were resolved; rules put it into words. */
 export type ResolveProblem =
-  | { readonly kind: 'syntax'; readonly message: string; readonly source: Source; readonly replacement?: string }
+  | {
+      readonly kind: 'syntax';
+      readonly message: string;
+      readonly source: Source;
+      readonly replacement?: string;
+      /** Of a problem in a sequence: the call that it was written out for. */
+      readonly call?: Source;
+    }
   | {
       readonly kind: 'unknown-name';
       readonly name: string;
       readonly what: string;
       readonly near: readonly string[];
       readonly source: Source;
+      readonly call?: Source;
     }
   | {
       readonly kind: 'duplicate-name';
@@ -45,6 +53,8 @@ export class Context {
   readonly links: Link[] = [];
   readonly defects: Defect[] = [];
   private readonly files = new Map<File, string>();
+  /** The call that is written out now: problems stand where they are written, and say from where they were come to. */
+  private call: Source | undefined;
 
   register(ast: File, uri: string) {
     this.files.set(ast, uri);
@@ -60,12 +70,23 @@ export class Context {
     }
   }
 
+  /** Writes a sequence out for a call. */
+  called<T>(call: Source, work: () => T): T {
+    const outer = this.call;
+    this.call = call;
+    try {
+      return work();
+    } finally {
+      this.call = outer;
+    }
+  }
+
   /** Where a node stands; the whole node, or the token of one of its properties. */
-  source(node: AstNode, property?: string): Source {
+  source(node: AstNode, property?: string, index?: number): Source {
     const cst =
       property === undefined
         ? node.$cstNode
-        : (GrammarUtils.findNodeForProperty(node.$cstNode, property) ?? node.$cstNode);
+        : (GrammarUtils.findNodeForProperty(node.$cstNode, property, index) ?? node.$cstNode);
     return { file: this.fileOf(node), range: cst === undefined ? nowhere : plainRange(cst.range) };
   }
 
@@ -77,7 +98,7 @@ export class Context {
 
   /** A slip that no rule of its own names. */
   syntax(message: string, source: Source, replacement?: string) {
-    this.problems.push({ kind: 'syntax', message, source, replacement });
+    this.problems.push({ kind: 'syntax', message, source, replacement, call: this.call });
   }
 
   link(use: Source, target: Source, name: string, what: string) {
@@ -85,7 +106,7 @@ export class Context {
   }
 
   unknown(name: string, what: string, candidates: Iterable<string>, source: Source) {
-    this.problems.push({ kind: 'unknown-name', name, what, near: nearest(name, candidates), source });
+    this.problems.push({ kind: 'unknown-name', name, what, near: nearest(name, candidates), source, call: this.call });
   }
 
   /** Looks a name up among declared things, links it, or reports it. */

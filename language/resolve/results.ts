@@ -26,7 +26,7 @@ export function resultsOf(context: Context, nodes: readonly ast.Result[], proced
 interface Facts {
   value: Quantity | null;
   fitted: Quantity | null;
-  tool: ast.NameRef | null;
+  tool: string | null;
   by: string | null;
   on: string | null;
   text: string | null;
@@ -122,7 +122,7 @@ class ResultReader {
       const part = this.find(second, 'part', procedure.family.parts);
       if (value === null) return this.refuse(node, 'Write the torque that was set: torque nut 60 N·m.');
       if (part !== null && this.isOf(value, 'torque', node))
-        written.results.push({ form: 'torque', part, value, tool: this.tool(facts), source });
+        written.results.push({ form: 'torque', part, value, tool: facts.tool, source });
       return;
     }
     if (fitted !== null || (second?.name === 'out' && more.length === 0)) {
@@ -138,7 +138,7 @@ class ResultReader {
     const name = this.find(first, 'test', this.readable);
     if (value === null) return this.refuse(node, 'Write what was read, or pass or fail.');
     if (name !== null && this.isOf(value, kindOfReading(procedure, name), node))
-      written.results.push({ form: 'reading', name, asFound, value, tool: this.tool(facts), text, source });
+      written.results.push({ form: 'reading', name, asFound, value, tool: facts.tool, text, source });
   }
 
   private factsOf(node: ast.Result): Facts {
@@ -152,11 +152,11 @@ class ResultReader {
           facts.fitted = quantityOf(this.context, fact, 'value', fact.value);
           break;
         case 'ResultOn':
-          if (fact.tool !== undefined) facts.tool = fact.tool;
+          if (fact.tool !== undefined) facts.tool = this.tool(fact.tool);
           else if (fact.date !== undefined) facts.on = dateOf(this.context, fact, 'date', fact.date);
           break;
         case 'ResultWith':
-          facts.tool = fact.tool;
+          facts.tool = this.tool(fact.tool);
           break;
         case 'ResultBy':
           facts.by = fact.person;
@@ -169,8 +169,8 @@ class ResultReader {
     return facts;
   }
 
-  private tool({ tool }: Facts): string | null {
-    return tool === null ? null : this.find(tool, 'tool', this.procedure.shop.assets);
+  private tool(tool: ast.NameRef): string | null {
+    return this.find(tool, 'tool', this.procedure.shop.assets);
   }
 
   private find(node: ast.NameRef, what: string, among: readonly NameUse[]): string | null {

@@ -1,3 +1,4 @@
+import { nearest } from '../grammar/nearest.ts';
 import type { Outcome } from '../memory.ts';
 import type { Finding } from '../model/finding.ts';
 import type { Procedure } from '../model/procedure.ts';
@@ -9,6 +10,7 @@ import { rules as allRules } from './index.ts';
 import { attempt, internalError, tooManyWays } from './not-checked.ts';
 import type { Rule } from './rule.ts';
 import { within } from './within.ts';
+import { either } from './words.ts';
 
 /**
  * All findings of a workspace, and those of each procedure. `outcomeOf` gives what a procedure came to before, or has it
@@ -20,8 +22,10 @@ export function findingsOf(
   rules: readonly Rule[] = allRules,
 ) {
   const used = new Set<Allow>();
-  const unread = resolved.problems.flatMap(({ kind, source }) =>
-    kind === 'syntax' || kind === 'unknown-name' ? [source] : [],
+  const unread = resolved.problems.flatMap((problem) =>
+    problem.kind === 'syntax' || problem.kind === 'unknown-name'
+      ? [problem.source, ...(problem.call === undefined ? [] : [problem.call])]
+      : [],
   );
   const collector = new Collector(null, resolved.concessions, used, unread);
   const defects: Finding[] = [];
@@ -133,10 +137,12 @@ function together(visitors: readonly Visitor[]): Visitor {
   };
 }
 
-/** Findings of shop and family count for the procedures that use them. */
+/** Findings of shop and family count for the procedures that use them; those of a sequence for all that call it. */
 function touches(finding: Finding, procedure: Procedure): boolean {
-  const { file } = finding.source;
-  return [procedure.source.file, procedure.family.source.file, procedure.shop.source.file].includes(file);
+  const own = [procedure.source.file, procedure.family.source.file, procedure.shop.source.file];
+  return [finding.source, ...(finding.related ?? []).map(({ source }) => source)].some(({ file }) =>
+    own.includes(file),
+  );
 }
 
 /** A finding in a step taken over from another procedure is told where this one says `like`. */
@@ -168,14 +174,15 @@ function idleConcessions(rules: readonly Rule[], resolved: Resolved, used: Reado
   const places = (allow: Allow) =>
     `${allow.source.file}:${allow.source.range.start.line}:${allow.source.range.start.character}`;
   const usedPlaces = new Set([...used].map(places));
+  const codes = rules.map(({ code }) => code);
   for (const allow of resolved.concessions) {
     if (usedPlaces.has(places(allow))) continue;
-    const known = rules.some((other) => other.code === allow.rule);
+    const near = nearest(allow.rule, codes);
     report({
       at: allow.source,
-      message: known
+      message: codes.includes(allow.rule)
         ? `This concession silences nothing: ${allow.rule} finds nothing here. It would print on the sheet for no reason; take it out.`
-        : `No rule is called ${allow.rule}, so this concession silences nothing. Take the name from the finding that it is for.`,
+        : `No rule is called ${allow.rule}, so this concession silences nothing. ${near.length > 0 ? `Did you mean ${either(near)}?` : 'Take the name from the finding that it is for.'}`,
     });
   }
   return collector.findings();
