@@ -11,6 +11,7 @@ import type { Link } from './resolve/context.ts';
 import { type Resolved, resolve } from './resolve/resolve.ts';
 import { type DeclaredSymbol, symbolsOf } from './resolve/symbols.ts';
 import { findingsOf } from './rules/engine.ts';
+import { attempt, internalError } from './rules/not-checked.ts';
 import {
   isSettings,
   noSheetSettings,
@@ -79,6 +80,7 @@ export class Checker {
     this.parsed = now;
     const trees = files.map((file) => ({ uri: file.uri, ast: now.get(file.uri)!.ast }));
     const resolved = resolve(trees);
+    const unmade = resolved.defects.map(({ what, source, error }) => internalError(what, source, error));
     const symbols = new Map(trees.map(({ uri, ast }) => [uri, symbolsOf(ast)]));
     const world = worldOf(symbols, (file) => now.get(file)?.text);
     const replays = new Map<Procedure, readonly Replay[]>();
@@ -89,8 +91,10 @@ export class Checker {
     const { all: found, byProcedure } = findingsOf(resolved, (procedure, work) => {
       let outcome = this.memory.recall(procedure, world);
       if (outcome === null) {
-        const made = replay(procedure);
-        outcome = { replays: made, ...work(made) };
+        const defects: Finding[] = [];
+        const made = attempt('the check of its steps', procedure.source, defects, () => replay(procedure)) ?? [];
+        const { findings, used } = work(made);
+        outcome = { replays: made, findings: [...findings, ...defects], used };
         this.memory.keep(procedure, outcome, world);
       }
       replays.set(procedure, outcome.replays);
@@ -98,7 +102,7 @@ export class Checker {
     });
     // The settings file is not among the files: it stands before them.
     const order = new Map(files.map((file, index) => [file.uri, index]));
-    const told = [...withSeverities([...syntax, ...found], severities)];
+    const told = [...withSeverities([...syntax, ...found, ...unmade], severities)];
     const findings = told.sort(
       (a, b) =>
         (order.get(a.source.file) ?? -1) - (order.get(b.source.file) ?? -1) ||
@@ -111,7 +115,7 @@ export class Checker {
         procedure,
         replays: replays.get(procedure)!,
         findings: withSeverities(
-          [...syntax.filter((finding) => standsIn(finding, procedure)), ...byProcedure.get(procedure)!],
+          [...[...syntax, ...unmade].filter((finding) => standsIn(finding, procedure)), ...byProcedure.get(procedure)!],
           severities,
         ),
       })),

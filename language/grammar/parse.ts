@@ -17,6 +17,7 @@ import { type ParserError, syntaxMessage } from './syntax-messages.ts';
 import { RebuildTokenBuilder } from './tokens.ts';
 import { statements } from './unread.ts';
 import { RebuildValueConverter } from './values.ts';
+import { withoutFragments } from './whole.ts';
 
 /** A problem of spelling or syntax, at its place. */
 export interface SyntaxProblem {
@@ -100,7 +101,10 @@ export function parse(text: string): Parsed {
     if (error === undefined || rounds-- === 0 || !setAside(error, lexer, found)) {
       if (error !== undefined) problems.push(syntaxProblem(error, lexer.tokens), unreadRest(error));
       const spelling = [...result.lexerErrors.map(lexingProblem), ...openQuotes(lexer.tokens)];
-      return { ast: result.value, problems: inOrder([...spelling, ...withoutEcho(problems, spelling)]) };
+      return {
+        ast: withoutFragments(result.value),
+        problems: inOrder([...spelling, ...withoutEcho(problems, spelling)]),
+      };
     }
     problems.push(syntaxProblem(error, lexer.tokens));
   }

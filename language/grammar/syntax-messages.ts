@@ -44,8 +44,18 @@ export function syntaxMessage(error: ParserError, next: IToken | undefined): str
   return `${shown(token)} cannot stand here${after}${wanted === null || wanted === 'the end of the line' ? '' : `: ${wanted} should follow`}. Mend the line or take that out.`;
 }
 
+/** What a rule of the grammar is called that begins in several ways. */
+const calledByRule: Readonly<Record<string, string>> = {
+  Name: 'a name',
+  Label: 'a name or a number',
+  Limit: 'a figure with its unit',
+  SpecKind: 'what it is of, such as pressure or torque,',
+};
+
 /** The one kind of token that the parser wanted, where it wanted one. */
 function wantedToken(error: ParserError): string | null {
+  const rule = error.context.ruleStack.at(-1)?.replace(/\u200b$/u, '') ?? '';
+  if (Object.hasOwn(calledByRule, rule)) return calledByRule[rule]!;
   const quoted =
     /Expecting token of type '([^']+)'/u.exec(error.message) ??
     /Expecting: .*?one of these possible Token sequences:\s+1\. \[([^\]]+)\]\s*but/su.exec(error.message);

@@ -65,6 +65,12 @@ export interface Visitor {
  */
 const mostSpent = 6;
 
+/**
+ * Most steps that a replay passes, over all ways, until it stands still; what goes on longer is not followed to its end.
+ * Procedures that somebody wrote pass some ten thousand; one of ten thousand steps with twenty repairs a million.
+ */
+export const mostPassed = 2_000_000;
+
 /** A replay of one set of part numbers: every way through the procedure, to the fixed point. */
 export class Replay {
   readonly layout: Layout;
@@ -79,6 +85,12 @@ export class Replay {
   private readonly waiting = new Set<string>();
 
   readonly program: Program;
+  private passed = 0;
+
+  /** Every way was followed to its end. */
+  get isWhole(): boolean {
+    return this.work.length === 0;
+  }
 
   constructor(program: Program) {
     this.program = program;
@@ -110,7 +122,7 @@ export class Replay {
       .map((part) => part.name);
     const first = this.way(null, 0, null);
     this.flow(first, 0, State.received(this.layout, loose, procedure.stages[0]?.station ?? null));
-    while (this.work.length > 0) {
+    while (this.work.length > 0 && this.passed < mostPassed) {
       const { way, point } = this.work.shift()!;
       this.waiting.delete(`${way.id}:${point}`);
       this.walkFrom(way, point, this.head(way, point)!.copy(), null, (nextWay, nextPoint, state) =>
@@ -216,6 +228,7 @@ export class Replay {
     flow: (way: Way, point: number, state: State) => void,
   ): 'on' | 'stop' {
     const { step, block } = point;
+    this.passed++;
     const visit: Visit = { step, block, before: state, way, at: index };
     visitor?.step?.(visit);
     this.transfer.apply(step, state, index);

@@ -1,7 +1,9 @@
 import type { AstNode } from 'langium';
 import * as ast from '../grammar/generated/ast.ts';
+import { nearest } from '../grammar/nearest.ts';
 import type { Source } from '../model/source.ts';
 import type { Context } from './context.ts';
+import { type FindProcedure, likeOf } from './like-chain.ts';
 import { pathText, verbOf } from './steps.ts';
 
 /** A stage or repair before its lines are made into steps: patches of `like` act on these. */
@@ -23,39 +25,35 @@ export interface Body {
   readonly hazards: readonly ast.Hazard[];
 }
 
-/** Finds a procedure's syntax tree by its name. */
-export type FindProcedure = (name: string) => ast.Procedure | null;
-
-/** Own blocks of a procedure, and those it takes over, patched. `inside` stops a ring of `like`. */
+/** Own blocks of a procedure, and those it takes over, patched. What it is like has a beginning (`hasBeginning`). */
 export function bodyOf(
   context: Context,
   node: ast.Procedure,
   find: FindProcedure,
-  inside: readonly ast.Procedure[] = [],
+  known = new Map<ast.Procedure, Body>(),
 ): Body {
-  const like = node.heads.find((head) => head.$type === 'LikeProcedure') as ast.LikeProcedure | undefined;
+  const before = known.get(node);
+  if (before !== undefined) return before;
+  const body = madeBody(context, node, find, known);
+  known.set(node, body);
+  return body;
+}
+
+function madeBody(context: Context, node: ast.Procedure, find: FindProcedure, known: Map<ast.Procedure, Body>): Body {
+  const like = likeOf(node);
   const own = node.items.flatMap((item) => (item.$type === 'Stage' || item.$type === 'Repair' ? [blockOf(item)] : []));
   const sequences = new Map(
-    node.items.flatMap((item) =>
-      // A damaged head may have lost its name.
-      item.$type === 'Sequence' && item.name !== undefined ? [[item.name, item] as const] : [],
-    ),
+    node.items.flatMap((item) => (item.$type === 'Sequence' ? [[item.name, item] as const] : [])),
   );
   const hazards = node.items.filter((item) => item.$type === 'Hazard') as ast.Hazard[];
   const patches = node.items.filter((item) => ast.isPatch(item)) as ast.Patch[];
   const base = like === undefined ? null : find(like.procedure.name);
-  if (base === null || inside.includes(base) || base === node) {
-    if (like !== undefined && base !== null)
-      context.syntax(
-        `${node.name} is like itself by way of ${like.procedure.name}: a ring of like has no beginning. Write one of them out.`,
-        context.source(like.procedure),
-      );
-    if (like === undefined)
-      for (const patch of patches)
-        context.syntax('There is nothing to patch: this procedure is not written like another.', context.source(patch));
+  if (base === null) {
+    for (const patch of patches)
+      context.syntax('There is nothing to patch: this procedure is not written like another.', context.source(patch));
     return { blocks: own, sequences, hazards };
   }
-  const inherited = bodyOf(context, base, find, [...inside, node]);
+  const inherited = bodyOf(context, base, find, known);
   const patched = patchAll(context, inherited.blocks, patches);
   return {
     blocks: [
@@ -146,13 +144,22 @@ function patchStep(
   address: ast.Address,
   touch: (target: AstNode, patch: ast.Patch) => boolean,
 ): BodyBlock[] {
+  if (address.place !== undefined && !original.some((block) => block.name === address.place!.name)) {
+    context.unknown(
+      address.place.name,
+      'stage or repair',
+      original.map((block) => block.name),
+      context.source(address.place),
+    );
+    return [...blocks];
+  }
   const found = addressed(original, address);
   const [only] = found;
   if (only === undefined || found.length > 1) {
     const words = address.$cstNode?.text ?? '';
     context.syntax(
       only === undefined
-        ? `No step is called “${words}”. A step is named by its verb, its first object and the stage: torque nut in build.`
+        ? `No step is called “${words}”. ${nearestStep(original, address)}`
         : `${found.length} steps are called “${words}”. Say which: add the stage (in build), or (2) for the second.`,
       context.source(address),
     );
@@ -178,6 +185,18 @@ function patchStep(
     ),
   });
   return blocks.map((block) => ({ ...block, lines: block.lines.flatMap(replace) }));
+}
+
+/** What an address may have meant: the same verb with a like object, or how a step is named. */
+function nearestStep(blocks: readonly BodyBlock[], address: ast.Address): string {
+  const verb = verbOf(address.verb);
+  const objects = blocks
+    .flatMap((block) => flat(block.lines))
+    .flatMap((step) => (verbOfStep(step) === verb ? (firstObject(step) ?? []) : []));
+  const near = address.object === undefined ? [] : nearest(pathText(address.object), objects);
+  return near.length > 0
+    ? `Did you mean ${near.map((object) => `${address.verb} ${object}`).join(' or ')}?`
+    : 'A step is named by its verb, its first object and the stage: torque nut in build.';
 }
 
 /** The steps that an address fits. */

@@ -5,13 +5,21 @@ import type { Range, Source } from '../model/source.ts';
 
 /** What went wrong while names were resolved; rules put it into words. */
 export type ResolveProblem =
-  | { readonly kind: 'syntax'; readonly message: string; readonly source: Source; readonly replacement?: string }
+  | {
+      readonly kind: 'syntax';
+      readonly message: string;
+      readonly source: Source;
+      readonly replacement?: string;
+      /** Of a problem in a sequence: the call that it was written out for. */
+      readonly call?: Source;
+    }
   | {
       readonly kind: 'unknown-name';
       readonly name: string;
       readonly what: string;
       readonly near: readonly string[];
       readonly source: Source;
+      readonly call?: Source;
     }
   | {
       readonly kind: 'duplicate-name';
@@ -31,13 +39,24 @@ export interface Link {
   readonly what: string;
 }
 
+/** A declaration that could not be made plain data, because something threw: a defect of the tool. */
+export interface Defect {
+  /** What threw, as the subject of a sentence. */
+  readonly what: string;
+  readonly source: Source;
+  readonly error: unknown;
+}
+
 /** Collects problems and links while syntax trees are made into plain data. */
 export class Context {
   readonly problems: ResolveProblem[] = [];
   readonly links: Link[] = [];
+  readonly defects: Defect[] = [];
   private readonly files = new Map<File, string>();
   private readonly procedures = new Map<string, { readonly node: Procedure; readonly range: Range }[]>();
   private reader: Procedure | null = null;
+  /** The call that is written out now: problems stand where they are written, and say from where they were come to. */
+  private call: Source | undefined;
 
   register(ast: File, uri: string) {
     this.files.set(ast, uri);
@@ -58,12 +77,33 @@ export class Context {
     }
   }
 
+  /** Does something for a declaration; what it throws costs that declaration alone. */
+  attempt<T>(what: string, node: AstNode, work: () => T): T | null {
+    try {
+      return work();
+    } catch (error) {
+      this.defects.push({ what, source: this.source(node, 'name'), error });
+      return null;
+    }
+  }
+
+  /** Writes a sequence out for a call. */
+  called<T>(call: Source, work: () => T): T {
+    const outer = this.call;
+    this.call = call;
+    try {
+      return work();
+    } finally {
+      this.call = outer;
+    }
+  }
+
   /** Where a node stands; the whole node, or the token of one of its properties. */
-  source(node: AstNode, property?: string): Source {
+  source(node: AstNode, property?: string, index?: number): Source {
     const cst =
       property === undefined
         ? node.$cstNode
-        : (GrammarUtils.findNodeForProperty(node.$cstNode, property) ?? node.$cstNode);
+        : (GrammarUtils.findNodeForProperty(node.$cstNode, property, index) ?? node.$cstNode);
     return { file: this.fileOf(node), range: cst === undefined ? nowhere : plainRange(cst.range) };
   }
 
@@ -75,7 +115,7 @@ export class Context {
 
   /** A slip that no rule of its own names. */
   syntax(message: string, source: Source, replacement?: string) {
-    this.problems.push({ kind: 'syntax', message, source, replacement });
+    this.problems.push({ kind: 'syntax', message, source, replacement, call: this.call });
   }
 
   /** Ties a use to its declaration. What stands in a procedure's own text leads where that procedure sees it. */
@@ -91,7 +131,7 @@ export class Context {
   }
 
   unknown(name: string, what: string, candidates: Iterable<string>, source: Source) {
-    this.problems.push({ kind: 'unknown-name', name, what, near: nearest(name, candidates), source });
+    this.problems.push({ kind: 'unknown-name', name, what, near: nearest(name, candidates), source, call: this.call });
   }
 
   /**

@@ -2,6 +2,7 @@ import type { AstNode } from 'langium';
 import type * as ast from '../grammar/generated/ast.ts';
 import type { Job, Unit } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
+import type { Shop } from '../model/shop.ts';
 import type { Context } from './context.ts';
 import { resultsOf } from './results.ts';
 import { dateOf } from './shop.ts';
@@ -14,6 +15,7 @@ export function jobOf(
   node: ast.Job,
   procedures: readonly Procedure[],
   declared: readonly string[],
+  shops: readonly Shop[],
 ): Job | null {
   const head = <T extends ast.JobHead>(type: T['$type']) =>
     node.heads.find((other) => other.$type === type) as T | undefined;
@@ -27,14 +29,25 @@ export function jobOf(
     return null;
   }
   if (of.procedure?.name === undefined) return null;
+  const at = head<ast.AtShop>('AtShop');
+  const shop = at?.shop?.name === undefined ? null : context.find(at.shop.name, 'shop', shops, context.source(at.shop));
   const procedure = procedures.find((other) => other.name === of.procedure.name);
   if (procedure === undefined) {
-    // One that is declared but could not be made plain has been reported at its own place.
-    if (!declared.includes(of.procedure.name))
-      context.unknown(of.procedure.name, 'procedure', declared, context.source(of.procedure));
+    if (declared.includes(of.procedure.name))
+      context.syntax(
+        `Job ${name} is not checked: ${of.procedure.name} cannot be read yet. Correct what is found there first.`,
+        context.source(of.procedure),
+      );
+    else context.unknown(of.procedure.name, 'procedure', declared, context.source(of.procedure));
     return null;
   }
   context.link(context.source(of.procedure), procedure.source, procedure.name, 'procedure');
+  if (shop !== null && shop.name !== procedure.shop.name)
+    context.syntax(
+      `Job ${name} is at ${shop.name}, and ${procedure.name} is written for ${procedure.shop.name}: its tools and stations are those of that shop. Write ${procedure.shop.name}, or name a procedure for ${shop.name}.`,
+      context.source(at!.shop),
+      procedure.shop.name,
+    );
   const revision = head<ast.InRevision>('InRevision');
   const written = revision?.revision === undefined ? null : unquoted(revision.revision);
   if (written !== null && procedure.revision !== null && written !== procedure.revision) {

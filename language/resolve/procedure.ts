@@ -4,12 +4,24 @@ import type { Hazard, Procedure, Repair, Stage, Step } from '../model/procedure.
 import type { Shop } from '../model/shop.ts';
 import type { Allow, NameUse } from '../model/source.ts';
 import { allowOf } from './allows.ts';
-import { type BodyBlock, bodyOf, type FindProcedure } from './body.ts';
+import { type Body, type BodyBlock, bodyOf } from './body.ts';
 import type { Context } from './context.ts';
+import { type FindProcedure, hasBeginning, likeOf } from './like-chain.ts';
 import { dateOf, named } from './shop.ts';
 import { partNumberOf, specOf } from './specs.ts';
-import { hazardOf, isAddressed, type MadeStep, type Names, StepMaker, unquoted } from './steps.ts';
+import {
+  hazardOf,
+  isAddressed,
+  type MadeStep,
+  type Names,
+  pathText,
+  plainAddress,
+  StepMaker,
+  unquoted,
+  verbOf,
+} from './steps.ts';
 import { unreadLine } from './unread.ts';
+import { mostSteps, WrittenOut } from './written-out.ts';
 
 /** What a procedure finds in the workspace. */
 export interface World {
@@ -17,11 +29,18 @@ export interface World {
   readonly families: readonly Family[];
   readonly sequences: ReadonlyMap<string, ast.Sequence>;
   readonly findProcedure: FindProcedure;
+  /** Names of all procedures. */
+  readonly procedures: readonly string[];
+  /** Part numbers of all procedures: a shared sequence may name those of any that call it. */
+  readonly numbers: ReadonlySet<string>;
+  /** Bodies that are made already. */
+  readonly bodies: Map<ast.Procedure, Body>;
 }
 
 /** Makes a procedure plain data. Null where it has no family or shop to be replayed over (reported). */
 export function procedureOf(context: Context, node: ast.Procedure, world: World): Procedure | null {
-  const heads = headsOf(context, node, world);
+  const isLike = hasBeginning(context, node, world.findProcedure, world.procedures);
+  const heads = headsOf(context, node, world, isLike);
   for (const item of node.items) {
     if (item.$type === 'Unread')
       unreadLine(context, item, [
@@ -39,7 +58,7 @@ export function procedureOf(context: Context, node: ast.Procedure, world: World)
       ]);
   }
   const { family, shop } = heads;
-  if (family === null || shop === null) return null;
+  if (family === null || shop === null || !isLike) return null;
   const specs = context.unique(
     node.items.flatMap((item) => (item.$type === 'Spec' ? [specOf(context, item, family)] : [])),
     'spec',
@@ -48,7 +67,9 @@ export function procedureOf(context: Context, node: ast.Procedure, world: World)
     node.items.flatMap((item) => (item.$type === 'PartNumber' ? [partNumberOf(context, item, specs, family)] : [])),
     'part number',
   );
-  const body = bodyOf(context, node, world.findProcedure);
+  const body = bodyOf(context, node, world.findProcedure, world.bodies);
+  const sequences = new Map([...world.sequences, ...body.sequences]);
+  if (!canBeWrittenOut(context, node, body, sequences)) return null;
   const blocks = body.blocks.map((block) => ({ ...block, source: context.source(block.node, 'name') }));
   const stageBlocks = context.unique(
     blocks.filter((block) => block.kind === 'stage'),
@@ -64,8 +85,9 @@ export function procedureOf(context: Context, node: ast.Procedure, world: World)
     specs,
     numbers,
     repairs: repairBlocks,
-    tests: testsOf(context, [...stageBlocks, ...repairBlocks], family),
-    sequences: new Map([...world.sequences, ...body.sequences]),
+    tests: testsOf(context, [...stageBlocks, ...repairBlocks], family, sequences),
+    sequences,
+    sharedNumbers: world.numbers,
     procedure: node,
   };
   const maker = new StepMaker(context, names);
@@ -87,6 +109,7 @@ export function procedureOf(context: Context, node: ast.Procedure, world: World)
     }),
   );
   const hazards = body.hazards.filter((hazard) => hazard.step === undefined).map((hazard) => hazardOf(context, hazard));
+  for (const { step } of body.hazards) if (step !== undefined) plainAddress(context, step);
   const addressed = [
     ...maker.addressed,
     ...body.hazards.flatMap((hazard) =>
@@ -95,8 +118,8 @@ export function procedureOf(context: Context, node: ast.Procedure, world: World)
         : [
             {
               hazard: hazardOf(context, hazard),
-              verb: hazard.step.verb.replace(/^clean ?/u, 'clean-'),
-              object: hazard.step.object?.head ?? null,
+              verb: verbOf(hazard.step.verb),
+              object: hazard.step.object === undefined ? null : pathText(hazard.step.object),
               source: context.source(hazard),
             },
           ],
@@ -134,7 +157,7 @@ interface Heads {
   allow: Allow[];
 }
 
-function headsOf(context: Context, node: ast.Procedure, world: World): Heads {
+function headsOf(context: Context, node: ast.Procedure, world: World, isLike: boolean): Heads {
   const heads: Heads = {
     family: null,
     shop: null,
@@ -148,7 +171,14 @@ function headsOf(context: Context, node: ast.Procedure, world: World): Heads {
   };
   const saidFor = node.heads.some((head) => head.$type === 'ForFamily');
   const saidAt = node.heads.some((head) => head.$type === 'AtShop');
+  const seen = new Set<string>();
   for (const head of node.heads) {
+    if (seen.has(head.$type) && head.$type !== 'HeadAllow')
+      context.syntax(
+        `${head.$cstNode?.text.split(' ')[0]} stands twice in the head of ${node.name}. Take one out.`,
+        context.source(head),
+      );
+    seen.add(head.$type);
     switch (head.$type) {
       case 'ForFamily':
         heads.family = context.find(head.family.name, 'family', world.families, context.source(head.family));
@@ -160,12 +190,9 @@ function headsOf(context: Context, node: ast.Procedure, world: World): Heads {
         heads.like = head.procedure.name;
         heads.likeSource = context.source(head.procedure);
         const base = world.findProcedure(head.procedure.name);
-        if (base === null) {
-          context.unknown(head.procedure.name, 'procedure', [], context.source(head.procedure));
-          break;
-        }
+        if (base === null) break;
         context.link(context.source(head.procedure), context.source(base, 'name'), head.procedure.name, 'procedure');
-        const taken = base === node ? null : inheritedHeads(context, base, world, [node]);
+        const taken = isLike ? inheritedHeads(base, world) : null;
         heads.family ??= saidFor ? null : (taken?.family ?? null);
         heads.shop ??= saidAt ? null : (taken?.shop ?? null);
         break;
@@ -185,54 +212,82 @@ function headsOf(context: Context, node: ast.Procedure, world: World): Heads {
         break;
     }
   }
-  const damaged = node.heads.length === 0;
-  const missing = [
-    !saidFor && heads.family === null ? 'for FAMILY' : '',
-    !saidAt && heads.shop === null ? 'at SHOP' : '',
-  ].filter(Boolean);
-  if (missing.length > 0 && heads.like === null) {
+  const [noFamily, noShop] = [!saidFor && heads.family === null, !saidAt && heads.shop === null];
+  if ((noFamily || noShop) && heads.like !== null && isLike)
     context.syntax(
-      `Procedure ${node.name} says neither whom it is for nor where it is done: add ${missing.join(' and ')} to its head.`.replace(
-        missing.length === 2 || damaged ? '' : 'says neither whom it is for nor where it is done',
-        missing[0] === 'for FAMILY' ? 'does not say which family it is for' : 'does not say at which shop it is done',
-      ),
+      `${node.name} is not checked: it takes ${noFamily ? 'its family' : 'its shop'} from ${heads.like}, which has none that is known. Correct it there, or add “${noFamily ? 'for FAMILY' : 'at SHOP'}” here.`,
+      context.source(node, 'name'),
+    );
+  if ((noFamily || noShop) && heads.like === null) {
+    const lacks =
+      noFamily && noShop
+        ? 'neither says which family it is for nor at which shop it is done: add “for FAMILY at SHOP”'
+        : noFamily
+          ? 'does not say which family it is for: add “for FAMILY”'
+          : 'does not say at which shop it is done: add “at SHOP”';
+    context.syntax(
+      `Procedure ${node.name} ${lacks} to its head. Until then it is not checked.`,
       context.source(node, 'name'),
     );
   }
   return heads;
 }
 
-/** Family and shop of the procedure that another is like, through a chain of them. */
-function inheritedHeads(
-  context: Context,
-  node: ast.Procedure,
-  world: World,
-  inside: readonly ast.Procedure[],
-): { family: Family | null; shop: Shop | null } {
+/** Family and shop of the procedure that another is like, through a chain of them that has a beginning. */
+function inheritedHeads(node: ast.Procedure, world: World): { family: Family | null; shop: Shop | null } {
   const head = <T extends ast.ProcedureHead>(type: T['$type']) =>
     node.heads.find((other) => other.$type === type) as T | undefined;
   const family = head<ast.ForFamily>('ForFamily')?.family.name;
   const shop = head<ast.AtShop>('AtShop')?.shop.name;
-  const like = head<ast.LikeProcedure>('LikeProcedure');
-  const base = like === undefined ? null : world.findProcedure(like.procedure.name);
-  const further =
-    base === null || inside.includes(base) ? null : inheritedHeads(context, base, world, [...inside, node]);
+  const base = world.findProcedure(likeOf(node)?.procedure.name ?? '');
+  const further = base === null ? null : inheritedHeads(base, world);
   return {
     family: world.families.find((other) => other.name === family) ?? further?.family ?? null,
     shop: world.shops.find((other) => other.name === shop) ?? further?.shop ?? null,
   };
 }
 
-/** Tests by name: those of the body, of its sequences' callers, and what the family is proven by. */
-function testsOf(context: Context, blocks: readonly BodyBlock[], family: Family): NameUse[] {
-  const written = blocks.flatMap((block) =>
-    block.lines.flatMap((line) =>
-      line.steps.flatMap((step) =>
-        step.$type === 'TestStep' ? [{ name: step.name.name, source: context.source(step.name) }] : [],
-      ),
-    ),
+/** Whether the steps can be written out. Reports the call that makes too many of them. */
+function canBeWrittenOut(
+  context: Context,
+  node: ast.Procedure,
+  { blocks }: Body,
+  sequences: ReadonlyMap<string, ast.Sequence>,
+): boolean {
+  const writtenOut = new WrittenOut(sequences);
+  const lines = blocks.flatMap((block) => block.lines);
+  if (writtenOut.count(lines) <= mostSteps) return true;
+  const call = writtenOut.culprit(lines);
+  const what = call === null ? `Procedure ${node.name}` : `Sequence ${call.name.name}`;
+  context.syntax(
+    `${what} has more than ${mostSteps} steps with all that it calls written out: nobody can follow that, and it is not checked. Let the sequences call one another less.`,
+    call === null ? context.source(node, 'name') : context.source(call.name),
   );
-  return [...written, ...family.provenBy];
+  return false;
+}
+
+/** Tests by name: those of the body, of its sequences' callers, and what the family is proven by. */
+function testsOf(
+  context: Context,
+  blocks: readonly BodyBlock[],
+  family: Family,
+  sequences: ReadonlyMap<string, ast.Sequence>,
+): NameUse[] {
+  const tests = new Map<string, NameUse>();
+  const called = new Set<ast.Sequence>();
+  const read = (lines: readonly ast.StepLine[]) => {
+    for (const step of lines.flatMap(({ steps }) => steps)) {
+      if (step.$type === 'OnlySteps') read(step.lines);
+      else if (step.$type === 'TestStep' && !tests.has(step.name.name))
+        tests.set(step.name.name, { name: step.name.name, source: context.source(step.name) });
+      const sequence = step.$type === 'Call' ? sequences.get(step.name.name) : undefined;
+      if (sequence !== undefined) called.add(sequence);
+    }
+  };
+  for (const { lines } of blocks) read(lines);
+  // A set takes what is put into it while it is walked.
+  for (const { lines } of called) read(lines);
+  return [...tests.values(), ...family.provenBy.filter(({ name }) => !tests.has(name))];
 }
 
 function blockHead(context: Context, block: BodyBlock, shop: Shop) {

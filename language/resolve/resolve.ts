@@ -5,11 +5,14 @@ import type { Procedure } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Allow } from '../model/source.ts';
 import { allowsWithin } from './allows.ts';
-import { Context, type Link, type ResolveProblem } from './context.ts';
+import type { Body } from './body.ts';
+import { Context, type Defect, type Link, type ResolveProblem } from './context.ts';
 import { familyOf } from './family.ts';
+import { familyUses } from './family-uses.ts';
 import { jobOf } from './job.ts';
 import { procedureOf } from './procedure.ts';
 import { shopOf } from './shop.ts';
+import { unquoted } from './steps.ts';
 import { unreadLine } from './unread.ts';
 
 /** A parsed file and the name that it is known by. */
@@ -28,6 +31,8 @@ export interface Resolved {
   readonly concessions: readonly Allow[];
   readonly problems: readonly ResolveProblem[];
   readonly links: readonly Link[];
+  /** Declarations that are missing above because something threw. */
+  readonly defects: readonly Defect[];
 }
 
 /** Resolves names across files and lowers syntax trees to the model. Never throws. */
@@ -40,13 +45,18 @@ export function resolve(files: readonly ParsedFile[]): Resolved {
   for (const node of of<ast.Unread>('Unread'))
     unreadLine(context, node, ['shop', 'family', 'procedure', 'job', 'sequence']);
   const shops = context.unique(
-    of<ast.Shop>('Shop').map((node) => shopOf(context, node)),
+    of<ast.Shop>('Shop').flatMap(
+      (node) => context.attempt('reading this shop', node, () => shopOf(context, node)) ?? [],
+    ),
     'shop',
   );
-  const families = context.unique(
-    of<ast.Family>('Family').map((node) => familyOf(context, node)),
-    'family',
+  const familyNodes = new Map(
+    of<ast.Family>('Family').flatMap((node) => {
+      const family = context.attempt('reading this family', node, () => familyOf(context, node));
+      return family === null ? [] : [[family, node] as const];
+    }),
   );
+  const families = context.unique([...familyNodes.keys()], 'family');
   const declared = of<ast.Procedure>('Procedure').map((node) => ({
     node,
     name: node.name,
@@ -54,28 +64,34 @@ export function resolve(files: readonly ParsedFile[]): Resolved {
   }));
   const procedureNodes = context.unique(declared, 'procedure');
   const sequenceNodes = context.unique(
-    of<ast.Sequence>('Sequence')
-      .filter(({ name }) => name !== undefined)
-      .map((node) => ({ node, name: node.name, source: context.source(node, 'name') })),
+    of<ast.Sequence>('Sequence').map((node) => ({ node, name: node.name, source: context.source(node, 'name') })),
     'sequence',
   );
+  const byName = new Map(procedureNodes.map(({ name, node }) => [name, node] as const));
   const world = {
     shops,
     families,
     sequences: new Map(sequenceNodes.map(({ node }) => [node.name, node] as const)),
-    findProcedure: (name: string) => procedureNodes.find((other) => other.name === name)?.node ?? null,
+    findProcedure: (name: string) => byName.get(name) ?? null,
+    procedures: procedureNodes.map(({ name }) => name),
+    numbers: new Set(
+      of<ast.Procedure>('Procedure').flatMap(({ items }) =>
+        items.flatMap((item) => (item.$type === 'PartNumber' ? [unquoted(item.name)] : [])),
+      ),
+    ),
+    bodies: new Map<ast.Procedure, Body>(),
   };
   const procedures = procedureNodes.flatMap(
-    ({ node }) => context.readAs(node, () => procedureOf(context, node, world)) ?? [],
+    ({ node }) =>
+      context.attempt('reading this procedure', node, () =>
+        context.readAs(node, () => procedureOf(context, node, world)),
+      ) ?? [],
   );
+  for (const [family, node] of familyNodes)
+    context.attempt('reading this family', node, () => familyUses(context, node, family, shops, procedures));
   const jobs = of<ast.Job>('Job').flatMap(
     (node) =>
-      jobOf(
-        context,
-        node,
-        procedures,
-        procedureNodes.map(({ name }) => name),
-      ) ?? [],
+      context.attempt('reading this job', node, () => jobOf(context, node, procedures, world.procedures, shops)) ?? [],
   );
   context.unique(
     of<ast.Job>('Job').map((node) => ({
@@ -85,5 +101,6 @@ export function resolve(files: readonly ParsedFile[]): Resolved {
     'job',
   );
   const concessions = declarations.flatMap((node) => allowsWithin(context, node));
-  return { shops, families, procedures, jobs, concessions, problems: context.problems, links: context.links };
+  const { problems, links, defects } = context;
+  return { shops, families, procedures, jobs, concessions, problems, links, defects };
 }

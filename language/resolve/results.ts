@@ -28,9 +28,9 @@ interface Facts {
   value: Quantity | null;
   fitted: Quantity | null;
   /** `with MIC-1`. */
-  tool: ast.NameRef | null;
+  tool: string | null;
   /** `on PG-400`. */
-  gauge: ast.NameRef | null;
+  gauge: string | null;
   by: string | null;
   on: string | null;
   text: string | null;
@@ -126,7 +126,7 @@ class ResultReader {
       const part = this.find(second, 'part', procedure.family.parts);
       if (value === null) return this.refuse(node, 'Write the torque that was set: torque nut 60 N·m.');
       if (part !== null && this.isOf(value, only('torque'), node))
-        written.results.push({ form: 'torque', part, value, tool: this.tool(facts.tool ?? facts.gauge), source });
+        written.results.push({ form: 'torque', part, value, tool: facts.tool ?? facts.gauge, source });
       return;
     }
     if (fitted !== null || (second?.name === 'out' && more.length === 0)) {
@@ -163,11 +163,11 @@ class ResultReader {
           facts.fitted = quantityOf(this.context, fact, 'value', fact.value, fact.sign);
           break;
         case 'ResultOn':
-          if (fact.tool !== undefined) facts.gauge = fact.tool;
+          if (fact.tool !== undefined) facts.gauge = this.tool(fact.tool);
           else if (fact.date !== undefined) facts.on = dateOf(this.context, fact, 'date', fact.date);
           break;
         case 'ResultWith':
-          facts.tool = fact.tool;
+          facts.tool = this.tool(fact.tool);
           break;
         case 'ResultBy':
           facts.by = fact.person;
@@ -180,18 +180,18 @@ class ResultReader {
     return facts;
   }
 
-  private tool(node: ast.NameRef | null): string | null {
-    return node === null ? null : this.find(node, 'tool', this.procedure.shop.assets);
+  private tool(tool: ast.NameRef): string | null {
+    return this.find(tool, 'tool', this.procedure.shop.assets);
   }
 
   private measuredWith({ tool, gauge }: Facts): { tool?: string } {
-    const name = this.tool(tool ?? gauge);
+    const name = tool ?? gauge;
     return name === null ? {} : { tool: name };
   }
 
   /** `back-leak 9 s on PG-400 with SW-1`: the watch shows the seconds; the gauge, what they are counted between. */
   private readOn(facts: Facts, value: Quantity): { tool: string | null; watched?: string } {
-    const [shown, other] = [facts.tool, facts.gauge].flatMap((node) => this.tool(node) ?? []);
+    const [shown, other] = [facts.tool, facts.gauge].filter((name) => name !== null);
     if (shown === undefined) return { tool: null };
     const { kind, range } = this.procedure.shop.assets.find(({ name }) => name === shown)!;
     const showsTime = range === null ? kind === 'tool' : kindOfUnit(range.high.unit) === 'time';

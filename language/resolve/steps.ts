@@ -20,6 +20,7 @@ import type { NameUse, Source } from '../model/source.ts';
 import type { Verb } from '../model/verbs.ts';
 import { kindOf, kindOfLimit } from '../quantities/index.ts';
 
+import { Relations } from '../replay/relations.ts';
 import { allowOf } from './allows.ts';
 import { everywhere, verbForms } from './clause-table.ts';
 import type { Context } from './context.ts';
@@ -39,6 +40,8 @@ export interface Names {
   /** Tests of the procedure and of the family: what `read`, `set`, `choose`, `below` speak of. */
   readonly tests: readonly NameUse[];
   readonly sequences: ReadonlyMap<string, ast.Sequence>;
+  /** Part numbers of all procedures. */
+  readonly sharedNumbers: ReadonlySet<string>;
   /** The procedure that the steps are made for. */
   readonly procedure: ast.Procedure;
 }
@@ -119,9 +122,12 @@ export class StepMaker {
   private step(node: ast.Step, place: Place): MadeStep[] | null {
     switch (node.$type) {
       case 'Unread':
-        unreadLine(this.context, node, [...stepWords, ...this.names.sequences.keys()], place.call?.at, [
-          ...this.names.sequences.keys(),
-        ]);
+        unreadLine(
+          this.context,
+          node,
+          [...stepWords, ...this.names.sequences.keys()],
+          [...this.names.sequences.keys()],
+        );
         return null;
       case 'Call':
         return this.call(node, place);
@@ -154,15 +160,17 @@ export class StepMaker {
 
   private onlyNumbers(node: ast.OnlySteps, place: Place): string[] {
     const wanted = node.numbers.map(unquoted);
-    const known = wanted.filter((name) => {
+    const known = wanted.filter((name, index) => {
       const number = this.names.numbers.find((other) => other.name === name);
-      // Taken over by like: the numbers are the other procedure's.
-      if (number === undefined && this.isOwn(node))
+      const source = this.context.source(node, 'numbers', index);
+      if (number !== undefined) this.context.link(source, number.source, name, 'part number');
+      // Of what is taken over by like, or shared, the numbers may be another procedure's.
+      else if (this.isOwn(node) || !this.names.sharedNumbers.has(name))
         this.context.unknown(
           name,
           'part number',
           this.names.numbers.map((other) => other.name),
-          place.call?.at ?? this.context.source(node, 'numbers'),
+          source,
         );
       return number !== undefined;
     });
@@ -171,14 +179,15 @@ export class StepMaker {
 
   private call(node: ast.Call, place: Place): MadeStep[] | null {
     const name = node.name.name;
-    const at = place.call?.at ?? this.context.source(node.name);
+    const at = this.context.source(node.name);
     const sequence = this.names.sequences.get(name);
     if (sequence === undefined) {
-      if (synonyms[name] !== undefined) this.context.syntax(synonymMessage(name), at, synonyms[name]);
+      const meant = synonyms.get(name);
+      if (meant !== undefined) this.context.syntax(synonymMessage(name), at, meant);
       else this.context.unknown(name, 'step or sequence', [...stepWords, ...this.names.sequences.keys()], at);
       return null;
     }
-    this.context.link(this.context.source(node.name), this.context.source(sequence, 'name'), name, 'sequence');
+    this.context.link(at, this.context.source(sequence, 'name'), name, 'sequence');
     if (place.inside.includes(name)) {
       this.context.syntax(`Sequence ${name} calls itself: it would never end. Take the call out.`, at);
       return [];
@@ -200,7 +209,9 @@ export class StepMaker {
     const allow = node.clauses.flatMap((clause) =>
       clause.$type === 'AllowClause' ? [allowOf(this.context, clause.allow)] : [],
     );
-    const steps = this.lines(sequence.lines, inner).map((made) => ({ ...made, group: outer }));
+    const steps = this.context
+      .called(whole, () => this.lines(sequence.lines, inner))
+      .map((made) => ({ ...made, group: outer }));
     this.group = outer;
     const notes = node.clauses.flatMap((clause) => (clause.$type === 'NoteClause' ? [clause.text] : []));
     return steps.map(({ step, group }, index) => {
@@ -231,6 +242,7 @@ export class StepMaker {
     else {
       const object = node.step.object === undefined ? null : pathText(node.step.object);
       const verb = verbOf(node.step.verb);
+      plainAddress(this.context, node.step);
       if (this.passed.some((step) => isAddressed(step, verb, object))) {
         this.context.problems.push({
           kind: 'hazard-after-step',
@@ -282,22 +294,12 @@ class OneStep {
     this.node = node;
   }
 
-  /** In a sequence everything is reported at the call. */
+  /** In a sequence the place of a step is that of its call: what rules find of it is reported there. */
   private source(node: AstNode, property?: string): Source {
     return this.place.call?.at ?? this.context.source(node, property);
   }
 
   /** Looks a name up: a miss is reported at the call, a hit leads from where the name is written. */
-  private find(
-    name: string,
-    what: string,
-    among: readonly NameUse[],
-    node: AstNode,
-    written: AstNode = node,
-  ): NameUse | null {
-    return this.context.find(name, what, among, this.source(node), this.context.source(written));
-  }
-
   make(
     clauses: readonly (ast.Clause | ast.TestClause)[],
     subjects: readonly ast.Subject[],
@@ -327,6 +329,9 @@ class OneStep {
       through: null,
     };
     for (const clause of clauses) this.clause(clause, step, test, fail);
+    const proves = clauses.find((clause) => clause.$type === 'ProvesClause');
+    if (proves !== undefined && fail.through !== null && (test.hold !== null || test.reads === 'pressure'))
+      this.closedOver(fail.through, proves);
     const gateName = this.gateName(step);
     const failing = clauses.find(({ $type }) => $type === 'FailClause');
     if (gateName === null && verb === 'measure' && failing !== undefined)
@@ -361,9 +366,11 @@ class OneStep {
   private gateName(step: Unnumbered): string | null {
     switch (this.verb) {
       case 'test':
-        return (this.node as ast.TestStep).name.name;
-      case 'across':
-        return `across ${(this.node as ast.AcrossStep).name.name}`;
+        return this.standsFor((this.node as ast.TestStep).name.name, this.node);
+      case 'across': {
+        const { name } = this.node as ast.AcrossStep;
+        return `across ${this.found(name, 'test or spec', [...this.names.tests, ...this.names.specs]) ?? name.name}`;
+      }
       case 'set':
         return `set ${step.reading}`;
       case 'check':
@@ -381,15 +388,15 @@ class OneStep {
     if (second !== undefined)
       this.context.syntax(
         `${this.verb} takes one reading at a time: give ${pathText(second.path)} a step of its own.`,
-        this.source(second),
+        this.context.source(second),
       );
-    const name = pathText(subject.path);
+    const name = this.standsFor(pathText(subject.path), subject);
     return (
-      this.find(
+      this.context.find(
         name,
         'test or spec',
         [...this.names.tests, ...this.names.specs, ...(this.verb === 'read' ? this.names.shop.masters : [])],
-        subject,
+        this.context.source(subject),
       )?.name ?? name
     );
   }
@@ -411,7 +418,7 @@ class OneStep {
     if (!takesAll.includes(this.verb)) {
       this.context.syntax(
         `all says too little after ${this.verb}: name the parts, or the bench hand must guess.`,
-        source,
+        this.context.source(this.node),
       );
       return [];
     }
@@ -485,7 +492,8 @@ class OneStep {
       }
     }
     const candidates = this.candidates(kinds);
-    this.context.unknown(text, kinds.join(' or '), candidates, source);
+    if (this.hasNoPosition(subject, kinds)) return [];
+    this.context.unknown(text, kinds.join(' or '), candidates, this.context.source(path));
     // A slip of the keyboard is one finding: the step is read as the one name that can be meant.
     const near = nearest(text, candidates);
     const [head, tail] = (near[0] ?? '').split('.');
@@ -495,6 +503,21 @@ class OneStep {
       kinds,
       written,
     );
+  }
+
+  /** `nozzle 7` of six: the part is known, and not that one. Reported. */
+  private hasNoPosition({ path, position }: ast.Subject, kinds: readonly ObjectKind[]): boolean {
+    if (position === undefined || path.tail !== undefined || !kinds.includes('part')) return false;
+    const copies = partsNamed(this.names.family.parts, path.head);
+    const places = copies.flatMap((part) => part.position ?? []);
+    if (copies.length === 0) return false;
+    this.context.syntax(
+      places.length === 0
+        ? `There is one ${path.head} only: the family does not say “for each cylinder” of it. Write ${path.head} without ${position}.`
+        : `There is no ${path.head} ${position}: the family has ${path.head} ${Math.min(...places)} to ${Math.max(...places)}.`,
+      this.context.source(path),
+    );
+    return true;
   }
 
   private candidates(kinds: readonly ObjectKind[]): string[] {
@@ -516,7 +539,7 @@ class OneStep {
   ) {
     const { context } = this;
     if (![...verbForms[this.verb].clauses, ...everywhere].includes(clause.$type)) {
-      context.syntax(`${clauseWords(clause)} has no meaning after ${this.verb}. Take it out.`, this.source(clause));
+      context.syntax(`${clauseWords(clause)} has no meaning after ${this.verb}. Take it out.`, context.source(clause));
       return;
     }
     const repeats = ![
@@ -532,7 +555,7 @@ class OneStep {
       'DangerClause',
     ].includes(clause.$type);
     if (repeats && this.seen.has(clause.$type))
-      context.syntax(`${clauseWords(clause)} stands twice in this step. Take one out.`, this.source(clause));
+      context.syntax(`${clauseWords(clause)} stands twice in this step. Take one out.`, context.source(clause));
     this.seen.add(clause.$type);
     switch (clause.$type) {
       case 'TextClause':
@@ -564,7 +587,7 @@ class OneStep {
         } else if (clause.name !== undefined && this.verb === 'clamp') {
           context.syntax(
             `What holds the unit is written in quotes: in "${clause.name.name}".`,
-            this.source(clause.name),
+            context.source(clause.name),
             `"${clause.name.name}"`,
           );
           step.holder = clause.name.name;
@@ -594,9 +617,7 @@ class OneStep {
         return;
       case 'BringClause':
         step.choose = {
-          test:
-            this.find(clause.test.name, 'test', [...this.names.tests, ...this.names.specs], clause.test)?.name ??
-            clause.test.name,
+          test: this.found(clause.test, 'test', [...this.names.tests, ...this.names.specs]) ?? clause.test.name,
           target: limitOf(context, clause.limit),
           targetSpec: clause.spec === undefined ? null : this.found(clause.spec, 'spec', this.names.specs),
           rate: step.choose?.rate ?? null,
@@ -665,7 +686,9 @@ class OneStep {
         test.spread = limitOf(context, clause.limit);
         return;
       case 'ProvesClause':
-        fail.through = clause.names.map(pathText);
+        fail.through = clause.names.flatMap((path) => this.provenThrough(path));
+        // Where none of them is known, it proves what a gate proves that says nothing.
+        if (fail.through.length === 0) fail.through = null;
         return;
       case 'NeverClause':
         if (this.verb === 'choose')
@@ -676,7 +699,7 @@ class OneStep {
         else test.neverAbove = quantityOf(context, clause, 'limit', clause.limit);
         return;
       case 'ExceptClause':
-        if (!step.all) context.syntax('except goes with all: write wash all … except ….', this.source(clause));
+        if (!step.all) context.syntax('except goes with all: write wash all … except ….', context.source(clause));
         return;
       case 'DangerClause':
         step.dangers = withDanger(context, step.dangers, clause.danger, this.source(clause));
@@ -686,7 +709,15 @@ class OneStep {
         return;
       case 'HoldClause': {
         const amount = limitOf(context, clause.amount);
-        if (amount !== null) test.hold = { amount, relation: clause.relation ?? 'at', of: clause.of?.name ?? null };
+        if (amount !== null)
+          test.hold = {
+            amount,
+            relation: clause.relation ?? 'at',
+            of:
+              clause.of === undefined
+                ? null
+                : (this.found(clause.of, 'test or spec', [...this.names.tests, ...this.names.specs]) ?? clause.of.name),
+          };
         return;
       }
     }
@@ -727,8 +758,9 @@ class OneStep {
 
   private withObject(item: ast.WithObject, step: Draft<Unnumbered>, test: Draft<TestFigures>) {
     const subject = item.object;
-    const name = pathText(subject.path);
     const source = this.source(subject);
+    const use = this.context.source(subject);
+    const name = this.standsFor(pathText(subject.path), subject);
     if (this.verb === 'mark' && (name === 'number' || name === 'serial')) {
       step.marking = [...step.marking, name];
       return;
@@ -752,13 +784,22 @@ class OneStep {
     }
     const fluid = this.names.shop.fluids.find((known) => known.name === name);
     if (fluid !== undefined && ['oil', 'wash', 'rinse', 'soak', 'wipe', 'clean-outside'].includes(this.verb)) {
-      this.context.link(this.context.source(subject), fluid.source, name, 'fluid');
+      this.context.link(use, fluid.source, name, 'fluid');
       step.fluid = name;
       return;
     }
-    const asset = this.find(name, 'tool', this.names.shop.assets, subject);
-    if (asset !== null)
+    const asset = this.names.shop.assets.find((known) => known.name === name);
+    if (asset === undefined) this.context.unknown(name, 'tool', this.withNames(), use);
+    else this.context.link(use, asset.source, name, 'tool');
+    if (asset !== undefined)
       step.tools = [...step.tools, { form: 'asset', name, source, adapter: this.adapter(item) } satisfies ToolUse];
+  }
+
+  /** What may stand behind `with` where it is no part. */
+  private withNames(): string[] {
+    const { assets, fluids } = this.names.shop;
+    const own = this.verb === 'mark' ? ['number', 'serial'] : ['air', 'vacuum'];
+    return [...own, ...[...assets, ...fluids].map(({ name }) => name)];
   }
 
   private adapter(item: ast.WithObject) {
@@ -791,7 +832,12 @@ class OneStep {
         const rate = this.found(clause.name, 'spec', this.names.specs);
         step.choose = { ...(step.choose ?? noChoice), rate };
       } else if (this.verb === 'set') {
-        const adjuster = this.find(clause.name.name, 'adjuster', this.names.family.adjusters, clause.name);
+        const adjuster = this.context.find(
+          clause.name.name,
+          'adjuster',
+          this.names.family.adjusters,
+          this.context.source(clause.name),
+        );
         if (adjuster !== null)
           step.objects = [
             {
@@ -805,7 +851,7 @@ class OneStep {
       } else
         this.context.syntax(
           `by ${clause.name.name} has no meaning after ${this.verb}. Take it out.`,
-          this.source(clause),
+          this.context.source(clause),
         );
     }
   }
@@ -845,8 +891,58 @@ class OneStep {
     among: readonly { readonly name: string; readonly source: Source }[],
   ): string | null {
     const [bound] = this.place.bindings.get(ref.name) ?? [];
-    const name = bound === undefined ? ref.name : pathText(bound.path);
-    return this.find(name, what, among, ref, bound?.path)?.name ?? null;
+    const written = this.context.source(bound?.path ?? ref);
+    return this.context.find(this.standsFor(ref.name, ref), what, among, written)?.name ?? null;
+  }
+
+  /** The one name that a parameter of a sequence is called with; any other name itself. */
+  private standsFor(name: string, node: AstNode): string {
+    const [bound, second] = this.place.bindings.get(name) ?? [];
+    if (second !== undefined)
+      this.context.syntax(
+        `${name} stands for one name here, and the call gives it several. Give ${pathText(second.path)} a call of its own.`,
+        this.context.source(node),
+      );
+    return bound === undefined ? name : pathText(bound.path);
+  }
+
+  /** What a gate proves through: a joint, an adjuster or a face that makes it stale when it is touched, or a part alone. */
+  private provenThrough(path: ast.Path): string[] {
+    const { faces, parts } = this.names.family;
+    const places = [
+      ...parts.map(({ name, base, source }) => ({ id: name, base, source })),
+      ...faces.map(({ id, name, part, source }) => ({ id, base: `${baseOf(parts, part)}.${name}`, source })),
+    ];
+    const name = path.tail === undefined ? this.standsFor(path.head, path) : pathText(path);
+    const found = places.filter(({ id, base }) => id === name || base === name);
+    const use = this.context.source(path);
+    if (found[0] === undefined) {
+      const bases = places.map(({ base }) => base);
+      this.context.unknown(name, 'joint, adjuster, part or face', bases, use);
+      return [];
+    }
+    this.context.link(use, found[0].source, name, path.tail === undefined ? 'part' : 'face');
+    return [...new Set(found.map(({ id }) => id))];
+  }
+
+  /** Pressure is proven through the joints that close over a part: one of them loose would not be seen. */
+  private closedOver(through: readonly string[], clause: ast.ProvesClause) {
+    const { family } = this.names;
+    const relations = new Relations(family);
+    const isSeen = (name: string) =>
+      !family.parts.some((part) => part.name === name) ||
+      [...family.joints, ...family.adjusters].some(({ part }) => part === name);
+    if (through.some(isSeen)) return;
+    for (const name of through) {
+      const [joint] = relations.closedBy(name);
+      if (joint === undefined) continue;
+      const closing = baseOf(family.parts, joint.part);
+      this.context.syntax(
+        `${baseOf(family.parts, name)} is no joint, and ${closing} closes over it: left loose, it would not be seen before this test. Write proves through ${closing}.`,
+        this.context.source(clause),
+      );
+      return;
+    }
   }
 
   private failEntry(entry: ast.FailEntry): FailEntry | null {
@@ -863,7 +959,7 @@ class OneStep {
     if (tries === 0 || Number.isNaN(tries)) {
       this.context.syntax(
         `${entry.times} is not a count: write a whole number of times, such as (3 times).`,
-        this.source(entry),
+        this.context.source(entry),
       );
     }
     if (entry.verb !== undefined) {
@@ -876,7 +972,12 @@ class OneStep {
       return { ...inline, tries: tries ?? inline.tries, furthestOut: entry.furthest };
     }
     if (entry.repair === undefined) return null;
-    const repair = this.find(entry.repair.name, 'repair', this.names.repairs, entry.repair);
+    const repair = this.context.find(
+      entry.repair.name,
+      'repair',
+      this.names.repairs,
+      this.context.source(entry.repair),
+    );
     return repair === null
       ? null
       : { repair: repair.name, tries, furthestOut: entry.furthest, source: this.source(entry) };
@@ -913,10 +1014,37 @@ class OneStep {
   }
 }
 
+/** A hazard stands at every step of its verb and first object: what would choose among them is refused. */
+export function plainAddress(context: Context, address: ast.Address) {
+  const { ordinal, place } = address;
+  if (ordinal === undefined && place === undefined) return;
+  context.syntax(
+    'A hazard names its step by verb and first object, and is printed at each of those: take the rest out. One that is for a single step stands before it, without “for”.',
+    place === undefined ? context.source(address, 'ordinal') : context.source(place),
+  );
+}
+
 /** A hazard in the author's words; what it is of (`hazard spray`) stands before them. */
 export function hazardOf(context: Context, node: ast.Hazard): Hazard {
+  if (node.about !== undefined) {
+    const near = nearSignalWord(node.about);
+    if (near !== null)
+      context.syntax(
+        `No signal word is called ${node.about}, and the hazard would print as a WARNING. Write ${near}.`,
+        context.source(node, 'about'),
+        near,
+      );
+  }
   const about = node.about === undefined ? '' : `${node.about.charAt(0).toUpperCase()}${node.about.slice(1)}: `;
   return { word: node.word ?? 'WARNING', text: `${about}${node.text}`, source: context.source(node) };
+}
+
+const signalWords = ['DANGER', 'WARNING', 'CAUTION', 'NOTICE'];
+
+/** The signal word that is meant by what stands in its place; null: it says what the hazard is of. */
+function nearSignalWord(about: string): string | null {
+  const near = nearest(about, signalWords, about === about.toUpperCase() ? 3 : 1)[0];
+  return near ?? (/^[A-Z]{3,}$/u.test(about) && about.length > 5 ? signalWords.join(', ') : null);
 }
 
 /** Whether a step is the one that a hazard names by verb and first object. */
@@ -932,6 +1060,11 @@ export function isAddressed(
     step.gate?.name === object ||
     step.gate?.name === `across ${object}`
   );
+}
+
+/** The name that all copies of a part share. */
+function baseOf(parts: readonly Part[], name: string): string {
+  return parts.find((part) => part.name === name)?.base ?? name;
 }
 
 /** A located parameter makes what it stands for located. */

@@ -13,13 +13,12 @@ export function unreadLine(
   context: Context,
   node: ast.Unread,
   words: readonly string[],
-  at?: Source,
   sequences: readonly string[] = [],
 ) {
   const whole = context.source(node);
   const word = /^[^\s,{}]+/u.exec(node.text)?.[0] ?? node.text;
   if (words.includes(word) && !(sequences.includes(word) && !stepWords.includes(word))) return;
-  const source = at ?? {
+  const source: Source = {
     file: whole.file,
     range: {
       start: whole.range.start,
@@ -33,7 +32,7 @@ export function unreadLine(
     );
     return;
   }
-  const meant = synonyms[word];
+  const meant = synonyms.get(word);
   if (meant !== undefined && words.includes(meant)) {
     context.syntax(synonymMessage(word), source, meant);
     return;

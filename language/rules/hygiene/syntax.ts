@@ -1,4 +1,5 @@
 import type { Source } from '../../model/source.ts';
+import { callsOf, grouped, placeKey } from '../calls-of.ts';
 import type { Rule } from '../rule.ts';
 
 /** What cannot be read, or has no meaning where it stands. The parser's own errors come under this name too. */
@@ -8,12 +9,15 @@ export const syntax: Rule = {
   unsafe: true,
   title: 'A line that cannot be read, or a clause that has no meaning where it stands.',
   workspace({ problems }, report) {
-    for (const problem of problems) {
-      if (problem.kind !== 'syntax') continue;
+    const unread = problems.filter((problem) => problem.kind === 'syntax');
+    for (const same of grouped(unread, ({ source }) => placeKey(source))) {
+      const { message, source, replacement } = same[0]!;
+      const related = callsOf(same);
       report({
-        at: problem.source,
-        message: problem.message,
-        data: problem.replacement === undefined ? undefined : { source: problem.source, text: problem.replacement },
+        at: source,
+        message,
+        ...(related.length === 0 ? {} : { related }),
+        data: replacement === undefined ? undefined : { source, text: replacement },
       });
     }
   },

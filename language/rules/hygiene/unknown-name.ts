@@ -1,5 +1,6 @@
 import type { Fix } from '../../model/finding.ts';
 import type { Source } from '../../model/source.ts';
+import { callsOf, grouped, placeKey } from '../calls-of.ts';
 import type { Rule } from '../rule.ts';
 import { either } from '../words.ts';
 
@@ -10,19 +11,18 @@ export const unknownName: Rule = {
   unsafe: true,
   title: 'A name that nothing declares.',
   workspace({ problems }, report) {
-    for (const problem of problems) {
-      if (problem.kind !== 'unknown-name') continue;
-      const { name, what, near, source } = problem;
-      const mend = near.length > 0 ? `Did you mean ${either(near)}?` : `Declare it, or mend the name.`;
-      const others = problems.flatMap((other) =>
-        other.kind === 'unknown-name' && other.name === name && other.what === what && other !== problem
-          ? [other.source]
-          : [],
-      );
+    const unknown = problems.filter((problem) => problem.kind === 'unknown-name');
+    for (const same of grouped(unknown, ({ what, name }) => `${what}:${name}`)) {
+      const { name, what, near, source } = same[0]!;
+      const mend = near.length > 0 ? `Did you mean ${either(near)}?` : `Declare it, or correct the name.`;
+      const [, ...elsewhere] = grouped(same, (problem) => placeKey(problem.source));
       report({
         at: source,
         cause: `unknown:${what}:${name}`,
-        related: others.slice(0, 5).map((place) => ({ message: `${name} is named here too.`, source: place })),
+        related: [
+          ...elsewhere.slice(0, 5).map(([other]) => ({ message: `${name} is named here too.`, source: other!.source })),
+          ...callsOf(same),
+        ],
         message: `No ${what} is called ${name}. ${mend}`,
         data: near.length > 0 ? { source, name, near: near[0] } : undefined,
       });

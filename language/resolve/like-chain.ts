@@ -1,0 +1,60 @@
+import type * as ast from '../grammar/generated/ast.ts';
+import type { Context } from './context.ts';
+
+/** Finds a procedure's syntax tree by its name. */
+export type FindProcedure = (name: string) => ast.Procedure | null;
+
+/** Most procedures that may be like one another in a row. */
+const longestChain = 20;
+
+/** Where a procedure says what it is like. */
+export function likeOf(node: ast.Procedure): ast.LikeProcedure | undefined {
+  return node.heads.find((head) => head.$type === 'LikeProcedure') as ast.LikeProcedure | undefined;
+}
+
+/** Whether what a procedure is like can be followed to a beginning. Reports where it cannot, and why. */
+export function hasBeginning(
+  context: Context,
+  node: ast.Procedure,
+  find: FindProcedure,
+  declared: readonly string[],
+): boolean {
+  const like = likeOf(node)?.procedure;
+  if (like === undefined) return true;
+  if (find(like.name) === null) {
+    context.unknown(like.name, 'procedure', declared, context.source(like));
+    return false;
+  }
+  const chain = [node];
+  for (;;) {
+    const next = likeOf(chain.at(-1)!)?.procedure.name;
+    const base = next === undefined ? null : find(next);
+    if (next !== undefined && base === null) {
+      context.syntax(
+        `${node.name} is not checked: it takes its steps from ${chain.at(-1)!.name}, which is like ${next}, and no procedure is called so. Correct it there.`,
+        context.source(like),
+      );
+      return false;
+    }
+    if (base === null) break;
+    const at = chain.indexOf(base);
+    if (at >= 0) {
+      const ring = [...chain.slice(at), base].map(({ name }) => name);
+      const words = ring.slice(1).map((name, index) => `${ring[index]} is like ${name}`);
+      context.syntax(
+        `${words.join(', ')}: a ring of like has no beginning, so ${node.name} has no steps to check or print. Write one of them out.`,
+        context.source(like),
+      );
+      return false;
+    }
+    chain.push(base);
+    if (chain.length > longestChain) {
+      context.syntax(
+        `${node.name} is like ${like.name}, and so on through more than ${longestChain} procedures: nobody can follow that, and it is not checked. Let it be like one that is written out.`,
+        context.source(like),
+      );
+      return false;
+    }
+  }
+  return true;
+}
