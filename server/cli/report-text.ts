@@ -28,8 +28,9 @@ function one(finding: Finding, checked: Checked): string {
 }
 
 /** The line with the place marked; a finding of many lines is marked where it begins. */
-function frame(finding: Finding, text: string): string {
+function frame(finding: Finding, text: string | null): string {
   const { start, end } = finding.source.range;
+  if (text === null) return '';
   const lines = text.split(/\r\n|\n|\r/u);
   const line = lines[start.line];
   if (line === undefined || line.length > 400) return '';
