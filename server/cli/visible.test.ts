@@ -12,7 +12,8 @@ describe('text that is shown', () => {
 
   it('keeps the colors of the command where it sets them, and no others', () => {
     const wanted = pc.isColorSupported ? '\u001B[31mx\u001B[39m' : '<U+001B>[31mx<U+001B>[39m';
-    expect(visible('\u001B[31mx\u001B[39m')).toBe(wanted);
+    expect(visible('\u001B[31mx\u001B[39m', true)).toBe(wanted);
+    expect(visible('\u001B[31mx\u001B[39m')).toBe('<U+001B>[31mx<U+001B>[39m');
     expect(visible('\u001B[5mx\u001B[2J')).toBe('<U+001B>[5mx<U+001B>[2J');
   });
 
