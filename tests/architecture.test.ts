@@ -18,6 +18,21 @@ const importing = (pattern: RegExp, among = sources) =>
     )
     .map(({ path }) => path);
 
+/** All source of a folder but its tests. */
+function filesIn(folder: string) {
+  return readdirSync(join(root, folder))
+    .filter((name) => name.endsWith('.ts') && !name.endsWith('.test.ts'))
+    .map((name) => ({ path: `${folder}/${name}`, text: readFileSync(join(root, folder, name), 'utf8') }));
+}
+
+describe('server/', () => {
+  it('writes to the streams of the command in one place, where hidden characters are written out', () => {
+    const writing = filesIn('server/cli').filter(({ text }) => /std(out|err)\.write\(|console\./u.test(text));
+    // main.ts reports that even this failed.
+    expect(writing.map(({ path }) => path)).toEqual(['server/cli/main.ts', 'server/cli/say.ts']);
+  });
+});
+
 describe('language/', () => {
   it('does no input or output, and knows no editor', () => {
     expect(importing(/^(node:|fs$|path$|vscode|langium\/lsp)/u)).toEqual([]);

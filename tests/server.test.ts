@@ -1,6 +1,6 @@
 /** The language server as an editor meets it: a process of its own, spoken to over its standard streams. */
 import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
@@ -461,6 +461,61 @@ test('binary, UTF-16 and empty files are told about, and nothing else of the fol
   ]);
   expect(session.rules('empty.rebuild')).toEqual([]);
   expect(session.rules('procedure.rebuild')).toContain('unknown-name');
+});
+
+test('one entry that cannot be read costs itself, and links are followed as on the command line', async () => {
+  session = new Session();
+  session.write('shop.rebuild', shopText);
+  mkdirSync(join(session.folder, 'out'));
+  session.write('out/old.rebuild', procedureText);
+  mkdirSync(join(session.folder, 'deep'));
+  session.write('deep/p.rebuild', procedureText.replace('remove cap, nut, nozzle', 'remove cap, nut, nozzel'));
+  symlinkSync('gone.rebuild', join(session.folder, 'lost.rebuild'));
+  symlinkSync('..', join(session.folder, 'deep/up'));
+  symlinkSync('deep', join(session.folder, 'again'));
+  spawnSync('mkfifo', [join(session.folder, 'pipe.rebuild')]);
+  await session.begin();
+  expect(session.pushed.get(session.uri('lost.rebuild'))).toMatchObject([
+    { code: 'unreadable-file', severity: 1, message: expect.stringContaining('link to gone.rebuild') },
+  ]);
+  expect(session.rules('pipe.rebuild')).toEqual(['unreadable-file']);
+  expect(session.rules('deep/p.rebuild')).toContain('unknown-name');
+  // Found once: no name is declared twice.
+  expect([...session.pushed.values()].flat().filter(({ code }) => code === 'duplicate-name')).toEqual([]);
+  // What the walk passes over is not read when it changes either.
+  await session.changedOnDisk('out/old.rebuild', 2);
+  expect([...session.pushed.values()].flat().filter(({ code }) => code === 'duplicate-name')).toEqual([]);
+});
+
+test('only the settings at the top are in force; broken ones hold the sheets back', async () => {
+  session = new Session();
+  session.write('shop.rebuild', shopText);
+  session.write(
+    'procedure.rebuild',
+    `${procedureText}\nsequence spare {\n  receive allow no-sign-off because "x"\n}\n`,
+  );
+  session.write('handtight.json', '{ "severities": { "allow-without-effect": "error" } }');
+  mkdirSync(join(session.folder, 'sub'));
+  session.write('sub/handtight.json', '{ "severities": { "allow-without-effect": "off" } }');
+  await session.begin();
+  const idle = () =>
+    session.pushed.get(session.uri('procedure.rebuild'))?.find(({ code }) => code === 'allow-without-effect')?.severity;
+  expect(idle()).toBe(1);
+  expect(session.pushed.get(session.uri('sub/handtight.json'))).toMatchObject([
+    { code: 'settings-not-read', severity: 2, message: expect.stringContaining('only the one at the top') },
+  ]);
+  session.write('handtight.json', '{ "severities": ');
+  await session.changedOnDisk('handtight.json', 2);
+  expect(session.rules('handtight.json')).toEqual(['syntax']);
+  expect(idle()).toBe(2);
+  const question = { uri: session.uri('procedure.rebuild'), folder: session.uri('traveler') };
+  expect(await session.connection.sendRequest<PrintAnswer>('handtight/print', question)).toMatchObject({
+    kind: 'errors',
+  });
+  rmSync(join(session.folder, 'handtight.json'));
+  await session.changedOnDisk('handtight.json', 3);
+  expect(session.rules('handtight.json')).toEqual([]);
+  expect(session.pushed.get(session.uri('sub/handtight.json'))).toMatchObject([{ code: 'settings-not-read' }]);
 });
 
 test('a file of 10 MB does not hold the others up', async () => {

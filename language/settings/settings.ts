@@ -1,4 +1,11 @@
-import { findNodeAtLocation, type Node, type ParseError, parseTree, printParseErrorCode } from 'jsonc-parser';
+import {
+  findNodeAtLocation,
+  type Node,
+  type ParseError,
+  type ParseErrorCode,
+  parseTree,
+  printParseErrorCode,
+} from 'jsonc-parser';
 import { z } from 'zod';
 import { nearest } from '../grammar/nearest.ts';
 import { textProblem } from '../grammar/text-problem.ts';
@@ -103,7 +110,7 @@ export function readSettings(file: SettingsFile): Settings {
   });
   if (tree === undefined || first !== undefined) {
     const at = first ?? { offset: 0, length: text.length, error: 0 };
-    const what = first === undefined ? 'is empty' : `cannot be read here (${printParseErrorCode(first.error)})`;
+    const what = first === undefined ? 'is empty' : `cannot be read here (${wordsOf(first.error)})`;
     return unused(
       `This settings file ${what}, so none of it is used. Correct it, or delete the file.`,
       sourceAt(uri, text, at.offset, at.length),
@@ -119,6 +126,13 @@ export function readSettings(file: SettingsFile): Settings {
       severities.set(rule, wanted.data);
   }
   return { sheet: sheetSettings(findNodeAtLocation(tree, ['sheet'])), severities, problems };
+}
+
+/** `ValueExpected` as words. */
+function wordsOf(error: ParseErrorCode): string {
+  return printParseErrorCode(error)
+    .replace(/(?<=[a-z])(?=[A-Z])/gu, ' ')
+    .toLowerCase();
 }
 
 /** Each one that can be used, whatever is wrong with the others. */

@@ -21,7 +21,8 @@ export interface Checked {
   readonly findings: readonly Finding[];
   readonly errors: number;
   readonly warnings: number;
-  readonly textOf: (file: string) => string;
+  /** Null: the file was not read. */
+  readonly textOf: (file: string) => string | null;
   /** Path of the settings file in force, and how many findings have another severity by it or are turned off. */
   readonly settings: { readonly file: string; readonly restated: number } | null;
 }
@@ -40,7 +41,7 @@ export async function checkCommand(paths: readonly string[], options: CheckOptio
     findings,
     errors: findings.filter(({ severity }) => severity === 'error').length,
     warnings: findings.filter(({ severity }) => severity === 'warning').length,
-    textOf: (file) => texts.get(file) ?? '',
+    textOf: (file) => texts.get(file) ?? null,
     settings: settings === null ? null : { file: settings.uri, restated: result.restated },
   };
   const report = { text: textReport, json: jsonReport, sarif: sarifReport, github: githubReport }[options.format];

@@ -3,7 +3,7 @@ import { printedAs } from '../../language/settings/settings.ts';
 import { type Paper, type Sheet, sheetOf } from '../../language/sheet/index.ts';
 import type { Language } from '../../language/words/index.ts';
 import { type Printed, printSheet, printSheets, type SheetFormat, WriteError } from '../print/index.ts';
-import { bookFile, sheetName } from '../print/sheet-name.ts';
+import { bookFile, sheetNames } from '../print/sheet-name.ts';
 import { contentHash } from '../workspace/content-hash.ts';
 import { shownPath } from '../workspace/find-files.ts';
 import { onStop } from './on-stop.ts';
@@ -69,9 +69,10 @@ export async function printCommand(names: readonly string[], options: PrintComma
 async function printEach(run: Run): Promise<void> {
   const { options, ready, progress } = run;
   const { formats, to } = options;
+  const nameOf = sheetNames(run.workspace.result);
   for (const [index, target] of ready.entries()) {
     if (ready.length > 1) progress.say(`${index + 1} of ${ready.length}: ${calledIn(target)}`);
-    report(printSheet(sheetFor(target, run), { formats, to, name: sheetName(target, options.draft) }));
+    report(printSheet(sheetFor(target, run), { formats, to, name: nameOf(target, options.draft) }));
     run.printed++;
     // A signal is heard between two turns only, and what the typesetter gives back goes then.
     await new Promise((resolve) => setImmediate(resolve));

@@ -20,19 +20,21 @@ function one(finding: Finding, checked: Checked): string {
   const { file, range } = finding.source;
   const severity = finding.severity === 'error' ? pc.bold(pc.red('error')) : pc.bold(pc.yellow('warning'));
   const step = finding.step === undefined ? '' : pc.dim(`  step ${finding.step}`);
-  const head = `${pc.cyan(`${file}:${range.start.line + 1}:${range.start.character + 1}`)}  ${severity}  ${pc.bold(finding.rule)}${step}`;
+  const head = `${pc.cyan(`${visible(file)}:${range.start.line + 1}:${range.start.character + 1}`)}  ${severity}  ${pc.bold(finding.rule)}${step}`;
   const related = (finding.related ?? []).map(({ message, source }) =>
-    pc.dim(`  ${visible(message)} (${source.file}:${source.range.start.line + 1})`),
+    pc.dim(`  ${visible(message)} (${visible(source.file)}:${source.range.start.line + 1})`),
   );
-  return [head, wrapped(visible(finding.message)), frame(finding, checked.textOf(file)), ...related, ''].join('\n');
+  const lines = frame(finding, checked.textOf(file));
+  return [head, wrapped(visible(finding.message)), ...(lines === null ? [] : [lines]), ...related, ''].join('\n');
 }
 
-/** The line with the place marked; a finding of many lines is marked where it begins. */
-function frame(finding: Finding, text: string): string {
+/** The line with the place marked; a finding of many lines is marked where it begins. Null: no line to show. */
+function frame(finding: Finding, text: string | null): string | null {
   const { start, end } = finding.source.range;
+  if (text === null) return null;
   const lines = text.split(/\r\n|\n|\r/u);
   const line = lines[start.line];
-  if (line === undefined || line.length > 400) return '';
+  if (line === undefined || line.length > 400) return null;
   const last = end.line === start.line ? end.character : line.length;
   // Marked where it is shown: a hidden character written out is longer than it was.
   const shown = (character: number) => visible(line.slice(0, character)).length;

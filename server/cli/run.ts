@@ -160,7 +160,9 @@ export async function run(argv: readonly string[]): Promise<number> {
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
     if (!(error instanceof UsageError)) return defect(error);
-    tell(`${pc.red('handtight:')} ${error.message}\n`);
+    tell(
+      `${pc.red('handtight:')} ${error.message.replace(/\S{400,}?(?=[.,:]?(?:\s|$))/gu, (word) => `${word.slice(0, 80)}…`)}\n`,
+    );
     return 2;
   }
 }

@@ -4,12 +4,12 @@ import { visible } from './visible.ts';
 
 /** Writes the answer, with what could steer a terminal or a build server written out. */
 export function say(text: string): void {
-  process.stdout.write(visible(text));
+  process.stdout.write(visible(text, true));
 }
 
 /** Writes what stands beside the answer: notes, refusals, errors. */
 export function tell(text: string): void {
-  process.stderr.write(visible(text));
+  process.stderr.write(visible(text, true));
 }
 
 /** Something to know that stops nothing. */

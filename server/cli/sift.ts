@@ -1,7 +1,7 @@
 import type { CheckResult } from '../../language/check.ts';
 import type { Finding } from '../../language/model/finding.ts';
-import { fileName } from '../print/index.ts';
-import { sheetName } from '../print/sheet-name.ts';
+import { fileKey, fileName } from '../print/file-name.ts';
+import { sheetNames } from '../print/sheet-name.ts';
 import { findingsOn } from './bearing.ts';
 import type { Target } from './targets.ts';
 
@@ -26,23 +26,24 @@ export interface SiftOptions {
 export function sift(targets: readonly Target[], result: CheckResult, { draft, ownFiles }: SiftOptions): Sifted {
   const ready: Ready[] = [];
   const refused: string[] = [];
+  const nameOf = sheetNames(result);
   const taken = new Map<string, Target>();
   for (const target of targets) {
     const findings = findingsOn(target, result);
     const errors = findings.filter(({ severity }) => severity === 'error').length;
     if (errors > 0 && !draft) {
       refused.push(
-        `${calledIn(target)} is not printed: it has ${errors} error${errors === 1 ? '' : 's'}. Run handtight check ${fileOf(findings, target)} to see them, or print it with --draft, which marks every page.`,
+        `${calledIn(target)} is not printed: it has ${errors} error${errors === 1 ? '' : 's'}. Run handtight check ${fileOf(findings, target)} to see ${errors === 1 ? 'it' : 'them'}, or print it with --draft, which marks every page.`,
       );
       continue;
     }
-    const name = fileName(sheetName(target, draft));
-    // File systems that do not tell capitals apart, nor ways of writing an accent, would have one file.
-    const key = name.normalize('NFC').toLowerCase();
+    const name = nameOf(target, draft);
+    // Two of one name, as drafts: what is declared twice has an error.
+    const key = fileKey(name);
     const first = ownFiles ? taken.get(key) : undefined;
     if (first !== undefined) {
       refused.push(
-        `${calledIn(target)} (${(target.job ?? target.procedure).source.file}) is not printed: its file ${name} would be that of ${calledIn(first)} (${(first.job ?? first.procedure).source.file}). Print it alone into another folder with --to, or all into one file with --one-file.`,
+        `${calledIn(target)} (${(target.job ?? target.procedure).source.file}) is not printed: its file ${fileName(name)} would be that of ${calledIn(first)} (${(first.job ?? first.procedure).source.file}). Print it alone into another folder with --to, or all into one file with --one-file.`,
       );
       continue;
     }
@@ -57,9 +58,9 @@ export function calledIn({ procedure, job }: Target): string {
   return job === null ? procedure.name : `job ${job.name}`;
 }
 
-/** Where the errors are: in the procedure, which wants mending first, or in the job. */
-function fileOf(findings: readonly Finding[], { procedure, job }: Target): string {
-  const errors = findings.filter(({ severity }) => severity === 'error');
-  const inJob = job !== null && errors.every(({ source }) => source.file === job.source.file);
-  return inJob ? job.source.file : procedure.source.file;
+/** The one file that the errors are in: of the job, the settings, the procedure; where there are several, the procedure's. */
+function fileOf(findings: readonly Finding[], { procedure }: Target): string {
+  const files = new Set(findings.filter(({ severity }) => severity === 'error').map(({ source }) => source.file));
+  const [only] = files;
+  return files.size === 1 && only !== undefined ? only : procedure.source.file;
 }

@@ -15,12 +15,12 @@ const color = /(\u001B\[(?:1|2|22|3[1236]|39)m)/u;
 /** A line that begins so, or holds the second, is a command to GitHub Actions; the third to Azure Pipelines. */
 const commands = /^((?:[ \t]|\u001B\[\d+m)*):(?=:)|#(?=#\[)|#(?=#vso\[)/gmu;
 
-/** With every hidden character written out, as `<U+202E>`. */
-export function visible(text: string): string {
+/** With every hidden character written out, as `<U+202E>`; `colored`: but for the colors that this program has set. */
+export function visible(text: string, colored = false): string {
   const parts = text.replace(commands, (sign, before?: string) =>
     before === undefined ? `<${codeOf(sign)}>` : `${before}<${codeOf(':')}>`,
   );
-  return (pc.isColorSupported ? parts.split(color) : [parts])
+  return (colored && pc.isColorSupported ? parts.split(color) : [parts])
     .map((part, index) => (index % 2 === 1 ? part : part.replace(hidden, (sign) => `<${codeOf(sign)}>`)))
     .join('');
 }
@@ -36,5 +36,6 @@ export function visibleJson(value: unknown, indent = 2): string {
 
 /** HTML that shows the same, in which no hidden character stands raw. */
 export function visibleHtml(html: string): string {
-  return html.replace(hidden, (sign) => `&#x${sign.codePointAt(0)!.toString(16)};`);
+  const reference = (sign: string) => `&#x${sign.codePointAt(0)!.toString(16)};`;
+  return html.replace(hidden, reference).replace(/##(?=\[|vso\[)/gu, `#${reference('#')}`);
 }

@@ -59,7 +59,7 @@ export async function openWorkspace(paths: readonly string[], around: string | u
     settings,
     result: new Checker().check(files, settings),
     notRead: [
-      ...[...notRead].map(([path, message]) => unreadFinding(path, message)),
+      ...[...notRead].sort().map(([path, message]) => unreadFinding(path, message)),
       ...idle.map((path) => idleSettings(path, settings?.uri ?? null)),
     ],
   };

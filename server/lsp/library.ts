@@ -2,12 +2,13 @@
  * All `.rebuild` files of the workspace: what is on the disk, and over it what is open in the editor. Checked as a whole,
  * once for each state, because names are visible across files.
  */
+import { relative } from 'node:path';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import { Checker, type CheckResult } from '../../language/check.ts';
 import type { Finding } from '../../language/model/finding.ts';
 import { isSettings, type SettingsFile } from '../../language/settings/settings.ts';
 import type { CheckedFiles } from '../workspace/content-hash.ts';
-import { FileFinder, isRead, settingsAt } from '../workspace/find-files.ts';
+import { FileFinder, isPassedOver, isRead, settingsAt } from '../workspace/find-files.ts';
 import { idleSettings, unreadFinding } from '../workspace/not-read.ts';
 import { type ReadText, readText } from '../workspace/read-text.ts';
 import { canonicalUri, pathOfUri, uriOfPath } from './uris.ts';
@@ -44,6 +45,11 @@ export class Library {
   async refresh(uri: string): Promise<void> {
     const path = pathOfUri(uri);
     if (path === null || !isRead(path)) return;
+    // A file from elsewhere counts while it is open, and one in a folder that is passed over never does.
+    if (!this.#disk.has(canonicalUri(uri)) && this.#folders.every((one) => isPassedOver(relative(one, path)))) {
+      this.#checked = null;
+      return;
+    }
     const read = await readText(path);
     if (read.kind === 'gone') this.#disk.delete(canonicalUri(uri));
     else this.#disk.set(canonicalUri(uri), read);

@@ -4,7 +4,7 @@ import type { z } from 'zod';
 import { printedAs } from '../../language/settings/settings.ts';
 import { sheetOf } from '../../language/sheet/index.ts';
 import { printSheet } from '../print/index.ts';
-import { sheetName } from '../print/sheet-name.ts';
+import { sheetNames } from '../print/sheet-name.ts';
 import { contentHash } from '../workspace/content-hash.ts';
 import type { Library } from './library.ts';
 import type { PrintAnswer, printQuestion } from './requests.ts';
@@ -33,7 +33,11 @@ export async function printAt(
     hash: contentHash(subject, library.checked()),
   });
   try {
-    const { files, notes } = printSheet(sheet, { formats: ['pdf'], to, name: sheetName(subject, draft) });
+    const { files, notes } = printSheet(sheet, {
+      formats: ['pdf'],
+      to,
+      name: sheetNames(library.check())(subject, draft),
+    });
     return { kind: 'printed', file: uriOfPath(files[0]!), draft, notes };
   } catch (error) {
     return { kind: 'none', reason: error instanceof Error ? error.message : String(error) };

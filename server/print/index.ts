@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import { htmlOf, htmlOfAll } from '../../language/sheet/html.ts';
 import type { Sheet } from '../../language/sheet/model.ts';
+import { fileName } from './file-name.ts';
 import { htmlFonts } from './fonts.ts';
 import { pdfOf } from './pdf.ts';
 import { writeWhole } from './write.ts';
@@ -49,16 +50,7 @@ export function printSheets(sheets: readonly [Sheet, ...Sheet[]], title: string,
   return { files: made.map(({ file }) => file), notes };
 }
 
-/** A name that every file system takes. */
-export function fileName(name: string): string {
-  const plain = name
-    .replace(/[^\p{L}\p{N}._ -]+/gu, '-')
-    .replace(/^[. ]+|[. ]+$/gu, '')
-    .slice(0, 120);
-  const reserved = /^(con|prn|aux|nul|com\d|lpt\d)(\.|$)/iu.test(plain);
-  return plain === '' ? 'sheet' : reserved ? `${plain}-sheet` : plain;
-}
-
+export { fileName } from './file-name.ts';
 export { htmlFonts } from './fonts.ts';
 export { pdfOf } from './pdf.ts';
 export { WriteError, writeWhole } from './write.ts';

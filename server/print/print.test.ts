@@ -2,11 +2,13 @@ import { execFileSync } from 'node:child_process';
 import {
   chmodSync,
   existsSync,
+  lstatSync,
   mkdirSync,
   mkdtempSync,
   readdirSync,
   readFileSync,
   rmSync,
+  symlinkSync,
   writeFileSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -386,7 +388,7 @@ describe('files', () => {
     chmodSync(to, 0o555);
     expect(() => writeWhole(join(to, 'a.pdf'), 'x')).toThrow(/no permission/u);
   });
-  test.skipIf(!existsSync('/dev/full'))('a full disk', () => {
+  test('a full disk', () => {
     expect(new WriteError('a.pdf', Object.assign(new Error('x'), { code: 'ENOSPC' })).message).toBe(
       'Cannot write a.pdf: the disk is full. Make room, or give another folder with --to.',
     );
@@ -396,5 +398,29 @@ describe('files', () => {
     expect(fileName('a:b*c?"<>|')).toBe('a-b-c-');
     expect(fileName('CON')).toBe('CON-sheet');
     expect(fileName('...')).toBe('sheet');
+    expect(fileName('com¹.x')).toBe('com¹.x-sheet');
+    expect(fileName('ends in a dot. ')).toBe('ends in a dot');
+  });
+  test('names that are too long keep apart, and to the bytes that a file system takes', () => {
+    const long = ['a', 'b', 'b-draft'].map((end) => fileName(`job-${'x'.repeat(130)}${end}`));
+    expect(new Set(long).size).toBe(3);
+    expect(long.map(({ length }) => length)).toEqual([120, 120, 120]);
+    expect(long[0]).toMatch(/^job-x+-[0-9a-f]{8}$/u);
+    expect(Buffer.byteLength(fileName('針'.repeat(100)))).toBeLessThanOrEqual(200);
+    expect(encodeURIComponent(fileName('𝒳'.repeat(100)))).toContain('%');
+    for (const name of long) expect(fileName(name)).toBe(name);
+  });
+  test.skipIf(!existsSync('/dev/full'))('a device is written into and not replaced, and a link is kept', () => {
+    const to = join(folder, 'kinds');
+    mkdirSync(to);
+    writeFileSync(join(to, 'real.pdf'), 'old');
+    symlinkSync('real.pdf', join(to, 'link.pdf'));
+    writeWhole(join(to, 'link.pdf'), 'new');
+    expect(lstatSync(join(to, 'link.pdf')).isSymbolicLink()).toBe(true);
+    expect(readFileSync(join(to, 'real.pdf'), 'utf8')).toBe('new');
+    writeWhole('/dev/null', 'x');
+    expect(lstatSync('/dev/null').isCharacterDevice()).toBe(true);
+    expect(() => writeWhole('/dev/full', 'x', '--out')).toThrow(/the disk is full\. .*--out/u);
+    expect(readdirSync(to).sort()).toEqual(['link.pdf', 'real.pdf']);
   });
 });

@@ -1,5 +1,15 @@
 import { randomUUID } from 'node:crypto';
-import { existsSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  accessSync,
+  constants,
+  existsSync,
+  mkdirSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { dirname, join } from 'node:path';
 
 /** A file could not be written. The message names it and says what to do. */
@@ -18,16 +28,32 @@ export class WriteError extends Error {
  * there. Throws a WriteError and leaves what was there before; `option` is the one that another place is given with.
  */
 export function writeWhole(file: string, content: string | Uint8Array, option = '--to'): void {
-  const folder = dirname(file);
-  const beside = join(folder, `.${randomUUID()}.part`);
+  let beside: string | null = null;
   try {
-    makeFolder(folder);
-    writeFileSync(beside, content, { flag: 'wx', flush: true });
-    renameSync(beside, file);
+    makeFolder(dirname(file));
+    const target = targetOf(file);
+    if (target.kind === 'device') writeFileSync(file, content);
+    else {
+      beside = join(dirname(target.path), `.${randomUUID()}.part`);
+      writeFileSync(beside, content, { flag: 'wx', flush: true });
+      renameSync(beside, target.path);
+    }
   } catch (error) {
-    removed(beside);
+    if (beside !== null) removed(beside);
     throw new WriteError(file, error as NodeJS.ErrnoException, option);
   }
+}
+
+/**
+ * What a name stands for. A link is kept, and the file that it leads to takes the content. A device (`/dev/stdout`) is
+ * written into: a file put in its place would break the machine. A file that its owner has made read-only is meant to stay.
+ */
+function targetOf(file: string): { readonly kind: 'file' | 'device'; readonly path: string } {
+  const at = statSync(file, { throwIfNoEntry: false });
+  if (at === undefined) return { kind: 'file', path: file };
+  if (!at.isFile() && !at.isDirectory()) return { kind: 'device', path: file };
+  if (at.isFile()) accessSync(file, constants.W_OK);
+  return { kind: 'file', path: realpathSync(file) };
 }
 
 /**
@@ -63,7 +89,7 @@ function remedy(cause: NodeJS.ErrnoException, option: string): string {
       return `the disk is full. Make room, or give another folder with ${option}.`;
     case 'EACCES':
     case 'EPERM':
-      return `no permission. Give a folder that you may write to with ${option}, or close the file if a reader has it open.`;
+      return `no permission. Give a folder that you may write to with ${option}; or, where the file is read-only or open in a reader, release it.`;
     case 'EROFS':
       return `the disk is read-only. Give another folder with ${option}.`;
     case 'EBUSY':

@@ -78,7 +78,7 @@ export class FileFinder {
       return [];
     });
     for (const entry of entries.sort((a, b) => byName(a.name, b.name))) {
-      if (entry.name.startsWith('.') || skipped.has(entry.name)) continue;
+      if (isPassedOver(entry.name)) continue;
       const place = { path: join(folder.path, entry.name), real: join(folder.real, entry.name) };
       if (entry.isSymbolicLink()) walk.links.push(place.path);
       else this.#take(place, entry, walk);
@@ -131,6 +131,11 @@ const tooMany = `This file and those after it are not read: there are more than 
 /** By code unit: the same on every machine, whatever its language. */
 function byName(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
+}
+
+/** A path, from the folder that is walked, that the walk would not come to: it tells of a change of a file the same. */
+export function isPassedOver(path: string): boolean {
+  return path.split(/[\\/]/u).some((name) => name.startsWith('.') || skipped.has(name));
 }
 
 /** A file's name says whether it is read: procedures, and the settings of a workspace. */

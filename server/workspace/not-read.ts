@@ -16,7 +16,7 @@ export function idleSettings(file: string, inForce: string | null): Finding {
   const instead =
     inForce === null
       ? 'Move it to the folder that is opened, or that the command is run in'
-      : `${inForce} is. Put what you need into that one, and delete this`;
+      : `Put what you need into ${inForce}, and delete this one`;
   return {
     rule: 'settings-not-read',
     severity: 'warning',

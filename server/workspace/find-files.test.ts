@@ -1,0 +1,128 @@
+/** One walk for the command and the editor: what it finds, and what a bad entry costs. */
+import { execFileSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, realpathSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, relative } from 'node:path';
+import { afterAll, beforeEach, describe, expect, it } from 'vitest';
+import { FileFinder, isRead, settingsAt } from './find-files.ts';
+import { readText } from './read-text.ts';
+
+const top = realpathSync(mkdtempSync(join(tmpdir(), 'handtight-files-')));
+const folder = join(top, 'work');
+const posix = process.platform !== 'win32';
+
+beforeEach(() => {
+  rmSync(folder, { recursive: true, force: true });
+  mkdirSync(folder);
+});
+afterAll(() => rmSync(top, { recursive: true, force: true }));
+
+function write(path: string, text: string | Uint8Array = '') {
+  mkdirSync(join(folder, path, '..'), { recursive: true });
+  writeFileSync(join(folder, path), text);
+}
+
+async function found(...paths: string[]) {
+  const finder = new FileFinder();
+  const files: string[] = [];
+  for (const path of paths.length === 0 ? ['.'] : paths) {
+    const at = await finder.at(join(folder, path));
+    files.push(...('problem' in at ? [at.problem] : at.files.map((file) => relative(folder, file))));
+  }
+  const unread = finder.unread.map(({ path, message }) => `${relative(folder, path)}: ${message}`);
+  return { files, unread };
+}
+
+describe('a walk', () => {
+  it('finds procedures and settings by code unit, and leaves out what is no author’s', async () => {
+    for (const path of ['b.rebuild', 'B.rebuild', 'ä.rebuild', 'a/z.rebuild', 'handtight.json', 'a/note.txt'])
+      write(path);
+    for (const path of ['._b.rebuild', '.#b.rebuild', '.git/c.rebuild', 'node_modules/c.rebuild', 'out/c.rebuild'])
+      write(path);
+    write('named.rebuild/inside.rebuild');
+    expect(await found()).toEqual({
+      files: ['B.rebuild', 'a/z.rebuild', 'b.rebuild', 'handtight.json', 'named.rebuild/inside.rebuild', 'ä.rebuild'],
+      unread: [],
+    });
+    expect(['x.rebuild', 'a/handtight.json', '.x.rebuild', 'a/._x.rebuild', 'rebuild', 'x.json'].map(isRead)).toEqual([
+      true,
+      true,
+      false,
+      false,
+      false,
+      false,
+    ]);
+  });
+
+  it.runIf(posix)('follows links to files and folders, each file once and by its own name', async () => {
+    write('one.rebuild');
+    write('sub/two.rebuild');
+    mkdirSync(join(top, 'shared'), { recursive: true });
+    writeFileSync(join(top, 'shared/three.rebuild'), '');
+    symlinkSync('one.rebuild', join(folder, 'again.rebuild'));
+    symlinkSync('..', join(folder, 'sub/up'));
+    symlinkSync('sub', join(folder, 'a-sub'));
+    symlinkSync('../shared', join(folder, 'shared'));
+    symlinkSync('../shared', join(folder, 'shared-too'));
+    expect(await found()).toEqual({ files: ['one.rebuild', 'shared/three.rebuild', 'sub/two.rebuild'], unread: [] });
+    // What is named by hand keeps that name.
+    expect(await found('again.rebuild', '.')).toEqual({
+      files: ['again.rebuild', 'again.rebuild', 'shared/three.rebuild', 'sub/two.rebuild'],
+      unread: [],
+    });
+  });
+
+  it.runIf(posix)('goes on where an entry cannot be read, and says which and what to do', async () => {
+    write('good.rebuild');
+    symlinkSync('gone.rebuild', join(folder, 'dangling.rebuild'));
+    symlinkSync('gone', join(folder, 'other-link'));
+    symlinkSync('loop-b.rebuild', join(folder, 'loop-a.rebuild'));
+    symlinkSync('loop-a.rebuild', join(folder, 'loop-b.rebuild'));
+    symlinkSync('loop', join(folder, 'loop'));
+    execFileSync('mkfifo', [join(folder, 'pipe.rebuild')]);
+    expect(await found()).toEqual({
+      files: ['good.rebuild'],
+      unread: [
+        'pipe.rebuild: This is a pipe, a socket or a device, not a file, so it is not read. Take it out of the folder.',
+        'dangling.rebuild: This is a link to gone.rebuild, which is not there, so nothing is read. Correct the link, or delete it.',
+        'loop-a.rebuild: This link could not be followed: it is a link that leads back to itself. Correct the link, or delete it.',
+        'loop-b.rebuild: This link could not be followed: it is a link that leads back to itself. Correct the link, or delete it.',
+      ],
+    });
+  });
+});
+
+describe('a file', () => {
+  it('is read without its byte order mark', async () => {
+    write('a.rebuild', '\uFEFFshop');
+    expect(await readText(join(folder, 'a.rebuild'))).toEqual({ kind: 'text', text: 'shop' });
+  });
+
+  it.runIf(posix)('that is gone, a folder, a pipe or far too long is never waited for', async () => {
+    expect(await readText(join(folder, 'gone.rebuild'))).toEqual({ kind: 'gone' });
+    mkdirSync(join(folder, 'handtight.json'));
+    expect(await readText(join(folder, 'handtight.json'))).toMatchObject({
+      kind: 'unreadable',
+      message: 'This is a folder, not a file, so it is not read. Rename it, or take it away.',
+    });
+    execFileSync('mkfifo', [join(folder, 'pipe.rebuild')]);
+    expect(await readText(join(folder, 'pipe.rebuild'))).toMatchObject({ kind: 'unreadable' });
+    write('big/handtight.json', new Uint8Array(10 * 1024 * 1024));
+    expect(await readText(join(folder, 'big/handtight.json'))).toMatchObject({
+      kind: 'unreadable',
+      message: expect.stringMatching(/^This file has 10 MB and was not read\. Settings take a few lines/u),
+    });
+  });
+});
+
+describe('the settings in force', () => {
+  it('are those of the folder, else of the nearest above; none of a folder below', () => {
+    write('a/b/c.rebuild');
+    write('a/b/handtight.json', '{}');
+    expect(settingsAt(folder)).toBe(null);
+    expect(settingsAt(join(folder, 'a/b'))).toBe(join(folder, 'a/b/handtight.json'));
+    write('handtight.json', '{}');
+    expect(settingsAt(join(folder, 'a'))).toBe(join(folder, 'handtight.json'));
+    expect(settingsAt(join(folder, 'a/b'))).toBe(join(folder, 'a/b/handtight.json'));
+  });
+});
