@@ -2,6 +2,7 @@ import type { AstNode } from 'langium';
 import * as ast from '../grammar/generated/ast.ts';
 import type { Source } from '../model/source.ts';
 import type { Context } from './context.ts';
+import { countOf } from './limits.ts';
 import { pathText, verbOf } from './steps.ts';
 
 /** A stage or repair before its lines are made into steps: patches of `like` act on these. */
@@ -146,6 +147,9 @@ function patchStep(
   address: ast.Address,
   touch: (target: AstNode, patch: ast.Patch) => boolean,
 ): BodyBlock[] {
+  const ordinal = { least: 1, like: 'torque nut (2)' };
+  if (address.ordinal !== undefined && countOf(context, address, 'ordinal', address.ordinal, ordinal) === null)
+    return [...blocks];
   const found = addressed(original, address);
   const [only] = found;
   if (only === undefined || found.length > 1) {

@@ -2,6 +2,7 @@ import type * as ast from '../grammar/generated/ast.ts';
 import type { Job, Unit } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Context } from './context.ts';
+import { countOf } from './limits.ts';
 import { resultsOf } from './results.ts';
 import { dateOf } from './shop.ts';
 import { unquoted } from './steps.ts';
@@ -65,6 +66,7 @@ function unitOf(context: Context, node: ast.Unit, procedure: Procedure): Unit {
     numberText === 'unknown'
       ? null
       : context.find(numberText, 'part number', procedure.numbers, context.source(node.number!));
+  countOf(context, node, 'place', node.place, { least: 1, like: 'unit 1' });
   const hold = node.lines.find((line) => line.$type === 'UnitHold') as ast.UnitHold | undefined;
   const written = node.lines.flatMap((line) => (line.$type === 'UnitResults' ? line.results : []));
   const { notes, results } = resultsOf(context, written, procedure);

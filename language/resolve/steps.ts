@@ -18,13 +18,15 @@ import type {
 import type { Shop } from '../model/shop.ts';
 import type { NameUse, Source } from '../model/source.ts';
 import type { Verb } from '../model/verbs.ts';
-import { kindOf } from '../quantities/index.ts';
+import { formatQuantity, kindOf, kindOfUnit } from '../quantities/index.ts';
+import type { Quantity } from '../quantities/types.ts';
 
 import { allowOf } from './allows.ts';
 import { everywhere, verbForms } from './clause-table.ts';
 import type { Context } from './context.ts';
 import { partsNamed } from './family.ts';
-import { limitOf, quantityOf, rangeOf } from './limits.ts';
+import { amountOf, countOf, limitOf, measureOf, quantityOf, rangeOf } from './limits.ts';
+import { passesOf } from './passes.ts';
 import { synonymMessage, synonyms } from './synonyms.ts';
 import { unreadLine } from './unread.ts';
 
@@ -220,6 +222,9 @@ export class StepMaker {
     else {
       const object = node.step.object === undefined ? null : pathText(node.step.object);
       const verb = verbOf(node.step.verb);
+      const { ordinal } = node.step;
+      if (ordinal !== undefined)
+        countOf(this.context, node.step, 'ordinal', ordinal, { least: 1, like: 'torque nut (2)' });
       if (this.passed.some((step) => isAddressed(step, verb, object))) {
         this.context.problems.push({
           kind: 'hazard-after-step',
@@ -406,6 +411,10 @@ class OneStep {
     const { family } = this.names;
     const { path } = subject;
     const source = this.source(subject);
+    if (subject.position !== undefined) {
+      const position = countOf(this.context, subject, 'position', subject.position, { least: 1, like: 'plunger 3' });
+      if (position === null) return [];
+    }
     const text = pathText(path);
     const made = (kind: ObjectKind, name: string, part: Part | undefined): StepObject => ({
       kind,
@@ -538,8 +547,11 @@ class OneStep {
         } else if (clause.name !== undefined) step.fluid = this.found(clause.name, 'fluid', this.names.shop.fluids);
         return;
       case 'AtClause':
-        if (clause.limit !== undefined) test.at = limitOf(context, clause.limit);
-        else if (clause.name !== undefined) {
+        if (clause.limit !== undefined) {
+          const limit = limitOf(context, clause.limit);
+          if (this.verb === 'wash' || this.verb === 'soak') step.bath = limit;
+          else test.at = limit;
+        } else if (clause.name !== undefined) {
           step.station = this.found(clause.name, 'station', this.names.shop.stations);
           if (clause.text !== undefined) step.text = clause.text;
         }
@@ -602,7 +614,12 @@ class OneStep {
         step.allow = [...step.allow, allowOf(context, clause.allow)];
         return;
       case 'TakesClause':
-        step.takes = quantityOf(context, clause, 'time', clause.time);
+        step.takes = measureOf(context, clause, 'time', clause.time, {
+          what: 'What a step takes',
+          why: 'the time of the job is added up from it',
+          like: 'takes 10 min',
+          kind: 'time',
+        });
         return;
       case 'SourceClause':
         step.sourceText = clause.text;
@@ -617,25 +634,21 @@ class OneStep {
         else if (clause.words.includes('found')) step.asFound = true;
         return;
       case 'PassesClause':
-        step.passes = clause.shares.flatMap((share) => quantityOf(context, clause, 'shares', share) ?? []);
+        step.passes = passesOf(context, clause);
         return;
       case 'SlidesClause':
         step.text = clause.text;
         step.moves = clause.moves;
         return;
       case 'SpreadClause':
-        test.spread = limitOf(context, clause.limit);
+        test.spread = amountOf(context, clause.limit, 'A spread');
         return;
       case 'ProvesClause':
         fail.through = clause.names.map(pathText);
         return;
       case 'NeverClause':
-        if (this.verb === 'choose')
-          step.choose = {
-            ...(step.choose ?? noChoice),
-            neverAbove: quantityOf(context, clause, 'limit', clause.limit),
-          };
-        else test.neverAbove = quantityOf(context, clause, 'limit', clause.limit);
+        if (this.verb === 'choose') step.choose = { ...(step.choose ?? noChoice), neverAbove: this.ceiling(clause) };
+        else test.neverAbove = this.ceiling(clause);
         return;
       case 'ExceptClause':
         if (!step.all) context.syntax('except goes with all: write wash all … except ….', this.source(clause));
@@ -644,7 +657,10 @@ class OneStep {
         test.reads = kindOf(clause.kind);
         return;
       case 'HoldClause': {
-        const amount = limitOf(context, clause.amount);
+        const amount =
+          clause.relation === undefined
+            ? limitOf(context, clause.amount)
+            : amountOf(context, clause.amount, `What is held ${clause.relation} a reading`);
         if (amount !== null) test.hold = { amount, relation: clause.relation ?? 'at', of: clause.of?.name ?? null };
         return;
       }
@@ -660,7 +676,7 @@ class OneStep {
           if (this.verb === 'prime') step.gauge = item.state;
           break;
         case 'WithAir':
-          step.air = limitOf(context, item.limit);
+          step.air = amountOf(context, item.limit, 'Air');
           break;
         case 'WithMarks':
           step.objects = step.objects.map((object) => ({ ...object, marksAligned: true }));
@@ -719,10 +735,34 @@ class OneStep {
 
   private adapter(item: ast.WithObject) {
     if (item.length === undefined) return null;
-    const length = quantityOf(this.context, item, 'length', item.length);
+    const length = measureOf(this.context, item, 'length', item.length, {
+      what: 'The length of an adapter',
+      why: 'what to set on the wrench is worked out from it',
+      like: 'and adapter 50 mm at 0°',
+      kind: 'length',
+    });
     if (length === null) return null;
-    const angle = item.angle === undefined ? null : quantityOf(this.context, item, 'angle', item.angle);
-    return { length, angle };
+    return { length, angle: item.angle === undefined ? null : this.adapterAngle(item, item.angle) };
+  }
+
+  /** From straight on (0°) to turned right back (180°). */
+  private adapterAngle(item: ast.WithObject, text: string): Quantity | null {
+    const angle = quantityOf(this.context, item, 'angle', text);
+    if (angle === null || (kindOfUnit(angle.unit) === 'angle' && Number(angle.number) <= 180)) return angle;
+    this.context.syntax(
+      `An adapter stands at 0° to 180° to its wrench, and this says ${formatQuantity(angle)}: what to set cannot be worked out. Write it like at 90°.`,
+      this.source(item, 'angle'),
+    );
+    return null;
+  }
+
+  private ceiling(clause: ast.NeverClause): Quantity | null {
+    return measureOf(this.context, clause, 'limit', clause.limit, {
+      what: 'What must never be passed',
+      why: 'nothing could be done under it',
+      like: 'never above 140 bar',
+      kind: null,
+    });
   }
 
   private by(clause: ast.ByClause, step: Draft<Unnumbered>) {
@@ -736,7 +776,7 @@ class OneStep {
       return;
     }
     if (clause.stretch) {
-      const limit = limitOf(this.context, clause.limit);
+      const limit = amountOf(this.context, clause.limit, 'A stretch');
       if (limit !== null) step.stretch = limit;
       return;
     }
@@ -793,7 +833,7 @@ class OneStep {
   private failEntry(entry: ast.FailEntry): FailEntry | null {
     const tries =
       entry.times !== undefined
-        ? wholeNumber(entry.times)
+        ? countOf(this.context, entry, 'times', entry.times, { least: 1, like: '(3 times)' })
         : entry.once
           ? 1
           : entry.twice
@@ -801,12 +841,6 @@ class OneStep {
             : entry.unlimited
               ? Number.POSITIVE_INFINITY
               : null;
-    if (tries === 0 || Number.isNaN(tries)) {
-      this.context.syntax(
-        `${entry.times} is not a count: write a whole number of times, such as (3 times).`,
-        this.source(entry),
-      );
-    }
     if (entry.verb !== undefined) {
       const inline = this.inlineRepair(
         entry.verb as Verb,
@@ -896,10 +930,6 @@ export function verbOf(words: string): string {
   return words.startsWith('clean') ? (words.includes('outside') ? 'clean-outside' : 'clean-holes') : words;
 }
 
-function wholeNumber(text: string): number {
-  return /^\d{1,3}$/u.test(text) ? Number(text) : Number.NaN;
-}
-
 function clauseWords(clause: ast.Clause | ast.TestClause): string {
   const text = clause.$cstNode?.text.replace(/\s+/gu, ' ') ?? '';
   return `“${text.length > 40 ? `${text.slice(0, 39)}…` : text}”`;
@@ -948,6 +978,7 @@ const emptyStep: Unnumbered = {
   marking: [],
   choose: null,
   count: null,
+  bath: null,
   passes: [],
   pattern: false,
   oiled: false,

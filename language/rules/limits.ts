@@ -72,6 +72,7 @@ function limitsOfStep(step: Step, procedure: Procedure): Written[] {
     ),
     ...made(step.stretch, 'the stretch', ['length']),
     ...made(step.air, 'the air', ['pressure']),
+    ...made(step.bath, 'the bath', ['temperature']),
     ...made(test?.hold?.amount, 'the pressure held', ['pressure']),
     ...made(test?.from, 'the pressure at the start', ['pressure']),
     ...made(test?.to, 'the pressure at the end', ['pressure']),
