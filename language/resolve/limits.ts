@@ -127,6 +127,17 @@ export function amountOf(context: Context, node: ast.Limit | undefined, what: st
   return null;
 }
 
+/** How far the units of a set may be apart: an upper end is what it is. */
+export function spreadOf(context: Context, node: ast.Limit): Limit | null {
+  const limit = amountOf(context, node, 'A spread');
+  if (limit === null || window(limit).high !== null) return limit;
+  context.syntax(
+    `A spread of ${formatLimit(limit)} has no upper end, so that every set passes. Write the most that the units may be apart: spread at most 5 bar.`,
+    context.source(node),
+  );
+  return null;
+}
+
 function readLimit(context: Context, node: ast.Limit | undefined): Limit | null {
   if (node === undefined) return null;
   switch (node.$type) {

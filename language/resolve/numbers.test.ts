@@ -329,6 +329,14 @@ const absurd: readonly Absurd[] = [
     'at most 0 bar',
     'A spread cannot be',
   ],
+  ['steps', 'across the set opening spread @ on fail fix (once)', 'at most 5 bar', '5 bar', 'has no upper end'],
+  [
+    'steps',
+    'across the set opening spread @ on fail fix (once)',
+    'at most 5 bar',
+    'at least 5 bar',
+    'has no upper end',
+  ],
 ];
 
 describe('a figure that cannot be has a sentence of its own, and nothing else follows from it', () => {

@@ -25,7 +25,7 @@ import { allowOf } from './allows.ts';
 import { everywhere, verbForms } from './clause-table.ts';
 import type { Context } from './context.ts';
 import { partsNamed } from './family.ts';
-import { amountOf, countOf, limitOf, measureOf, quantityOf, rangeOf } from './limits.ts';
+import { amountOf, countOf, limitOf, measureOf, quantityOf, rangeOf, spreadOf } from './limits.ts';
 import { passesOf } from './passes.ts';
 import { synonymMessage, synonyms } from './synonyms.ts';
 import { unreadLine } from './unread.ts';
@@ -641,7 +641,7 @@ class OneStep {
         step.moves = clause.moves;
         return;
       case 'SpreadClause':
-        test.spread = amountOf(context, clause.limit, 'A spread');
+        test.spread = spreadOf(context, clause.limit);
         return;
       case 'ProvesClause':
         fail.through = clause.names.map(pathText);

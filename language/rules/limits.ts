@@ -63,7 +63,9 @@ function limitsOfStep(step: Step, procedure: Procedure): Written[] {
   const made = (limit: Limit | null | undefined, words: string, kinds: readonly Kind[] | null): Written[] =>
     limit == null ? [] : [{ limit, words, source: step.source, step, spec: null, kinds }];
   const { test } = step;
-  const own = step.limit?.form === 'limit' ? step.limit.limit : null;
+  // What a test accepts (`accept at most 2 drops`) is held to as well.
+  const use = step.limit ?? test?.within ?? null;
+  const own = use?.form === 'limit' ? use.limit : null;
   return [
     ...made(
       own,
