@@ -37,6 +37,8 @@ export function syntaxMessage(error: ParserError, next: IToken | undefined): str
   if (reserved.includes(token.image) && wanted === 'a name') {
     return `${shown(token)} is a word of the language and cannot be a name. Choose another name.`;
   }
+  if (token.tokenType.name === 'NUMBER' && before?.tokenType.name === 'NUMBER' && /^\d{3}(?!\d)/u.test(token.image))
+    return `“${before.image} ${token.image}” is read as two numbers: thousands take no blank. Write ${before.image}${token.image}, or take one of them out.`;
   // Where a word is missing (`solid 8.8`), no unit mends the number.
   if (token.tokenType.name === 'NUMBER' && wanted !== 'a number' && wanted?.startsWith('“') !== true) {
     return `${shown(token)} has no unit here${after}. Write the number with its unit, such as 250 bar or 3 times.`;

@@ -50,6 +50,8 @@ export interface SpecValue {
   readonly whenNewPart?: string | null;
   /** `settling 4 bar`: what a new spring will lose of it; the unit is set so much higher. Null: not said. */
   readonly settling: Difference | null;
+  /** A value is written that has no meaning: that is told at its place, and it is not missed. */
+  readonly unread?: boolean;
   readonly notRequired: boolean;
   /** `acceptance guarded` of this limit; null: as the shop. */
   readonly acceptance?: DecisionRule | null;

@@ -11,7 +11,7 @@ export interface Shop extends Named {
   readonly masters: readonly Master[];
   readonly unlessStated: readonly StandingTolerance[];
   /** `air below 30 psi`: hand-held blowing stays under it; null: 29 CFR 1910.242(b) is taken. */
-  readonly airBelow: Quantity | null;
+  readonly airBelow: { readonly limit: Quantity; readonly source: Source } | null;
   readonly acceptance: Acceptance;
   /** Concessions on its stations, tools, fluids, stocks and standing rules. */
   readonly allow: readonly Allow[];

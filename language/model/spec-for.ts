@@ -18,6 +18,7 @@ export function specFor(
     whenNew: own.notRequired ? null : (own.whenNew ?? spec.whenNew),
     whenNewPart: own.whenNew === null ? spec.whenNewPart : own.whenNewPart,
     settling: own.notRequired ? null : (own.settling ?? spec.settling),
+    unread: own.rebuilt === null && own.unread === true,
     notRequired: own.notRequired,
     acceptance: own.acceptance ?? spec.acceptance ?? null,
     sourceText: own.sourceText ?? spec.sourceText,

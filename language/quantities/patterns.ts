@@ -1,12 +1,16 @@
 import { nearUnits, refusedUnits } from './near-units.ts';
 import { judgedByCase, sameSigns, spellings } from './read-unit.ts';
 
+/** Digits in groups of three, with marks between that are refused later: `1'000`, and before a unit `1 000`. */
+const apart = String.raw`\d{1,3}(?:['’]\d{3})+(?!\d)(?:[.,]\d+)?`;
+const spaced = String.raw`\d{1,3}(?: \d{3})+(?![\d])(?:[.,]\d+)?`;
+
 /**
  * The number of a token: digits with any mix of points and commas between digits (judged later by `readNumber`),
  * or in groups of three by no-break blanks as they are printed, and an exponent. A point needs a digit after it,
  * so `16..80` is 16 and 80. No sign: a sign is a token of its own.
  */
-export const numberPart: string = String.raw`(?:\d{1,3}(?:[\u00A0\u202F]\d{3})+(?!\d)(?:\.\d+)?|\d+(?:[.,]\d+)*(?:[eE][+\-−]?\d+)?)`;
+export const numberPart: string = String.raw`(?:${apart}|\d{1,3}(?:[\u00A0\u202F]\d{3})+(?!\d)(?:\.\d+)?|\d+(?:[.,]\d+)*(?:[eE][+\-−]?\d+)?)`;
 
 /** Keeps the number whole: without it the matcher would give back digits until the rest fits. */
 const numberEnds = String.raw`(?![\p{L}\p{N}_]|[.,]\d)`;
@@ -41,12 +45,18 @@ const alternatives = [
   .sort((a, b) => b.spelling.length - a.spelling.length || (a.spelling < b.spelling ? -1 : 1))
   .map(({ spelling, anyCase }) => spellingPattern(spelling, anyCase));
 
-/** Source of the pattern of a bare number, for a sticky expression with the `u` flag; not followed by a letter. */
-export const numberPattern: string = `${numberPart}${numberEnds}`;
+/** The number of a quantity: a unit behind it shows that what stands apart is one number. */
+export const quantityNumberPart: string = `(?:${spaced}|${numberPart})`;
+
+/**
+ * Source of the pattern of a bare number, for a sticky expression with the `u` flag; not followed by a letter. Before the
+ * other end of a range, and in brackets, what stands apart is one number too.
+ */
+export const numberPattern: string = `(?:${spaced}(?=\\.\\.|\\)| times)|${numberPart}${numberEnds})`;
 
 /**
  * Source of the pattern of one quantity (number, blanks or none, unit), for a sticky expression with the `u` flag.
  * Units are the accepted spellings, the near misses and the refused ones, the longest first, so that what is judged
  * later is one token and `45 ft-lb` never becomes 45 and a name.
  */
-export const quantityPattern: string = `${numberPart}[ \\u00A0\\u202F]*(?:${[...new Set(alternatives)].join('|')})${unitEnds}${wordIn}`;
+export const quantityPattern: string = `${quantityNumberPart}[ \\u00A0\\u202F]*(?:${[...new Set(alternatives)].join('|')})${unitEnds}${wordIn}`;

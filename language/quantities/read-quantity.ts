@@ -1,4 +1,4 @@
-import { numberPart } from './patterns.ts';
+import { quantityNumberPart } from './patterns.ts';
 import { readUnit } from './read-unit.ts';
 import type { Quantity } from './types.ts';
 
@@ -15,10 +15,16 @@ const largest = 1e12;
 
 /**
  * Judges a number matched by `numberPattern`. A comma is refused: `0,20` can only be 0.20, but `3,750` is 3750 in one
- * country and 3.75 in the next, so both are offered and neither is taken. Exponents are refused with the number
+ * country and 3.75 in the next, so both are offered and neither is taken; the same with `3 750` and `3'750`. Exponents are refused with the number
  * written out. Absurd numbers (over 15 digits, over 1e12) are refused without one.
  */
 export function readNumber(text: string): NumberReading {
+  if (/\d['’ ]\d/u.test(text)) {
+    const together = text.replace(/(?<=\d)['’ ](?=\d)/gu, '');
+    return {
+      problem: `"${text}" can be read as ${together}, or as ${text.split(/['’ ]/u).join(' and ')}: thousands take no mark and no blank. Write ${together}, or put what belongs between the two.`,
+    };
+  }
   const typed = text.replace(/[\u00A0\u202F ]/gu, '').replace('−', '-');
   const match = /^(-?)(\d[\d.,]*)(?:e([+-]?\d+))?$/iu.exec(typed);
   if (match === null) return { problem: `"${text}" is no number: write digits with a point, such as 0.25.` };
@@ -102,7 +108,7 @@ export function readQuantity(text: string): QuantityReading {
   return { problem, fix: `${quantity.number}${blank}${unitText}`, quantity };
 }
 
-const parts = new RegExp(String.raw`^(-?${numberPart})([ \u00A0\u202F]*)(\S.*)$`, 'u');
+const parts = new RegExp(String.raw`^(-?${quantityNumberPart})([ \u00A0\u202F]*)(\S.*)$`, 'u');
 
 function tokenParts(text: string): { number: string; blank: string; unit: string } | null {
   const match = parts.exec(text.trim());

@@ -4,6 +4,7 @@ import { nearest } from '../grammar/nearest.ts';
 import type { Source } from '../model/source.ts';
 import type { Context } from './context.ts';
 import { type FindProcedure, likeOf } from './like-chain.ts';
+import { countOf } from './limits.ts';
 import { pathText, verbOf } from './steps.ts';
 
 /** A stage or repair before its lines are made into steps: patches of `like` act on these. */
@@ -153,6 +154,9 @@ function patchStep(
     );
     return [...blocks];
   }
+  const ordinal = { least: 1, like: 'torque nut (2)' };
+  if (address.ordinal !== undefined && countOf(context, address, 'ordinal', address.ordinal, ordinal) === null)
+    return [...blocks];
   const found = addressed(original, address);
   const [only] = found;
   if (only === undefined || found.length > 1) {

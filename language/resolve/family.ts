@@ -5,7 +5,7 @@ import { amount, formatQuantity, kindOfUnit, type Quantity } from '../quantities
 import { allowOf, allowsWithin } from './allows.ts';
 import type { Context } from './context.ts';
 import { withDanger } from './dangers.ts';
-import { quantityOf } from './limits.ts';
+import { measureOf, numberOf, quantityOf } from './limits.ts';
 import { named } from './shop.ts';
 import { solidBoltOf } from './solid-bolt.ts';
 import { unreadLine } from './unread.ts';
@@ -79,7 +79,9 @@ function partsOf(context: Context, nodes: readonly ast.Part[]): Part[] {
 }
 
 function positionsOf(context: Context, each: ast.PartEach): (number | null)[] {
-  const [low, high] = [Number(each.low), Number(each.high)];
+  const ends = (['low', 'high'] as const).map((end) => numberOf(context, each, end, each[end]));
+  if (ends.includes(null)) return [null];
+  const [low, high] = ends.map(Number) as [number, number];
   if (!Number.isInteger(low) || !Number.isInteger(high) || low < 1 || high < low || high - low >= mostCylinders) {
     context.syntax(
       `Cylinders are counted from a whole number up, at most ${mostCylinders} of them: write it like 1..6.`,
@@ -164,7 +166,12 @@ function withRelations(context: Context, node: ast.Part, bare: Part, parts: read
         part.allow = [...part.allow, allowOf(context, fact.allow)];
         break;
       case 'PartBinds':
-        part.bindsOver = quantityOf(context, fact, 'limit', fact.limit);
+        part.bindsOver = measureOf(context, fact, 'limit', fact.limit, {
+          what: `What ${part.base} binds over`,
+          why: 'no shim over it is given out',
+          like: 'binds over 1.90 mm',
+          kind: 'length',
+        });
         break;
       case 'PartDanger':
         part.dangers = withDanger(context, part.dangers, fact.danger, context.source(fact));

@@ -1,7 +1,17 @@
 import type { AstNode } from 'langium';
 import type * as ast from '../grammar/generated/ast.ts';
-import { readNumber, readQuantity } from '../quantities/index.ts';
-import type { Figure, Limit, NominalLimit, RangeLimit, ToleranceOnly } from '../quantities/types.ts';
+import { decimalValue } from '../quantities/decimal.ts';
+import {
+  compare,
+  formatLimit,
+  formatQuantity,
+  impossibleEnd,
+  kindOfUnit,
+  readNumber,
+  readQuantity,
+  window,
+} from '../quantities/index.ts';
+import type { Figure, Kind, Limit, NominalLimit, RangeLimit, ToleranceOnly } from '../quantities/types.ts';
 import type { Context } from './context.ts';
 
 /** Reads a quantity as written (`250 bar`), reporting what is wrong with it. Null where it has no meaning. */
@@ -34,8 +44,101 @@ function negated(quantity: Figure): Figure {
   return { ...quantity, number: quantity.number.startsWith('-') ? quantity.number.slice(1) : `-${quantity.number}` };
 }
 
-/** A limit as plain data. Null where a number in it has no meaning (reported). */
+/** A count, from a least number up. Null where it is none (reported); `like`: how it is written. */
+export function countOf(
+  context: Context,
+  node: AstNode,
+  property: string,
+  text: string,
+  { least, like }: { readonly least: number; readonly like: string },
+): number | null {
+  const number = numberOf(context, node, property, text);
+  if (number === null) return null;
+  if (/^\d{1,6}$/u.test(number) && Number(number) >= least) return Number(number);
+  context.syntax(
+    `${number} is not a count: write a whole number, ${least} at least, such as ${like}.`,
+    context.source(node, property),
+  );
+  return null;
+}
+
+/** What a figure must be that is over nothing: in words, with the reason, and how it is written. */
+export interface Wanted {
+  /** `The length of TW-80` */
+  readonly what: string;
+  readonly why: string;
+  readonly like: string;
+  /** Null: any kind. */
+  readonly kind: Kind | null;
+}
+
+/** A figure over nothing, of its kind. Null where it is none (reported), so that nothing is worked out from it. */
+export function measureOf(
+  context: Context,
+  node: AstNode,
+  property: string,
+  text: string,
+  { what, why, like, kind }: Wanted,
+): Figure | null {
+  const figure = quantityOf(context, node, property, text);
+  if (figure === null) return null;
+  const own = kindOfUnit(figure.unit);
+  const wrong =
+    kind !== null && own !== kind
+      ? `${what} is a ${kind}, and ${formatQuantity(figure)} is a ${own}`
+      : decimalValue(figure.number).compare(0) <= 0
+        ? `${what} cannot be ${formatQuantity(figure)}`
+        : null;
+  if (wrong === null) return figure;
+  context.syntax(`${wrong}: ${why}. Write it like ${like}.`, context.source(node, property));
+  return null;
+}
+
+/**
+ * A limit as plain data. Null where a number in it has no meaning, or no such value can be (reported): then nothing that
+ * follows from the figure is found either.
+ */
 export function limitOf(context: Context, node: ast.Limit | undefined): Limit | null {
+  const limit = readLimit(context, node);
+  const impossible = limit === null ? null : impossibleEnd(limit);
+  if (node === undefined || limit === null || impossible === null) return limit;
+  const { end, why } = impossible;
+  const whole = formatLimit(limit);
+  const figure = formatQuantity(end);
+  context.syntax(
+    `${whole === figure ? whole : `${whole} goes to ${figure}`}: ${why}, so there is a slip in the number, its sign or its unit. Look it up again.`,
+    context.source(node),
+  );
+  return null;
+}
+
+/** A limit of a difference or of what is given (a spread, air, a stretch): all of it is over nothing. */
+export function amountOf(context: Context, node: ast.Limit | undefined, what: string): Limit | null {
+  const limit = limitOf(context, node);
+  if (node === undefined || limit === null || limit.form === 'tolerance') return limit;
+  const { low, high, nominal } = window(limit);
+  const [top, bottom] = [high ?? nominal, low ?? nominal];
+  const isNothing = top !== null && decimalValue(top.number).compare(0) <= 0;
+  if (!isNothing && (bottom === null || decimalValue(bottom.number).compare(0) >= 0)) return limit;
+  context.syntax(
+    `${what} cannot be ${formatLimit(limit)}: it is over nothing. Look the figure up again.`,
+    context.source(node),
+  );
+  return null;
+}
+
+/** How far the units of a set may be apart: an upper end is what it is. */
+export function spreadOf(context: Context, node: ast.Limit): Limit | null {
+  const limit = amountOf(context, node, 'A spread');
+  if (limit === null || window(limit).high !== null) return limit;
+  context.syntax(
+    `A spread of ${formatLimit(limit)} has no upper end, so that every set passes. Write the most that the units may be apart: spread at most 5 bar.`,
+    context.source(node),
+  );
+  return null;
+}
+
+function readLimit(context: Context, node: ast.Limit | undefined): Limit | null {
   if (node === undefined) return null;
   switch (node.$type) {
     case 'NominalLimit':
@@ -62,9 +165,26 @@ export function limitOf(context: Context, node: ast.Limit | undefined): Limit | 
 /** A range, where nothing else will do (`range 16..80 N·m`). */
 export function rangeOf(context: Context, node: ast.Limit): RangeLimit | null {
   const limit = limitOf(context, node);
-  if (limit === null || limit.form === 'range') return limit;
-  context.syntax('A range has two ends: write it like 16..80 N·m.', context.source(node));
+  if (limit === null) return null;
+  const wrong = limit.form !== 'range' ? 'A range has two ends: write it like 16..80 N·m.' : wrongScale(limit);
+  if (wrong === null) return limit as RangeLimit;
+  context.syntax(wrong, context.source(node));
   return null;
+}
+
+/** A scale that goes nowhere; null: it is one. */
+function wrongScale({ low, high }: RangeLimit): string | null {
+  const written = formatLimit({ form: 'range', low, high });
+  switch (compare(low, high)) {
+    case null:
+      return `${written} goes from a ${kindOfUnit(low.unit)} to a ${kindOfUnit(high.unit)}: a scale is of one kind. Write both ends in one unit.`;
+    case 0:
+      return `${written} has no length: nothing can be read on such a scale. Write its two ends, such as 16..80 N·m.`;
+    case 1:
+      return `${written} goes down: a scale is written from its lower end up. Write ${formatLimit({ form: 'range', low: high, high: low })} if that is meant, and look at the digits.`;
+    case -1:
+      return null;
+  }
 }
 
 /** A tolerance alone, as `unless stated` takes it. */
@@ -83,7 +203,7 @@ function nominalOf(context: Context, node: ast.NominalLimit): Limit | null {
   if (node.angle !== undefined) {
     const angle = nominalOf(context, node.angle);
     if (angle === null || angle.form !== 'nominal') return null;
-    return { form: 'then', first: withPair(context, first, node.pair) as NominalLimit, angle };
+    return { form: 'then', first: withPair(context, first, node.pair), angle };
   }
   return withPair(context, first, node.pair);
 }
@@ -125,7 +245,7 @@ function figureOf(
   beside: Figure,
   sign?: string,
 ): Figure | null {
-  if (/\p{L}|[%°µΩ]/u.test(text.replace(/^[\d.,]+(e[+-]?\d+)?/iu, '')))
+  if (/\p{L}|[%°µΩ]/u.test(text.replace(/^[\d.,'’ \u00A0\u202F]+(e[+-]?\d+)?/iu, '')))
     return quantityOf(context, node, property, text, sign);
   const number = numberOf(context, node, property, text);
   if (number === null) return null;
@@ -135,6 +255,6 @@ function figureOf(
 
 function withPair<T extends Limit>(context: Context, limit: T, pair: ast.Pair | undefined): T {
   if (pair === undefined) return limit;
-  const second = limitOf(context, pair.limit);
+  const second = readLimit(context, pair.limit);
   return second === null ? limit : { ...limit, pair: second };
 }

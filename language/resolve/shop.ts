@@ -12,12 +12,23 @@ import type {
   Stock,
 } from '../model/shop.ts';
 import type { Source } from '../model/source.ts';
-import { amount, formatQuantity, kindOf, sizesOf } from '../quantities/index.ts';
-import type { Figure, Quantity } from '../quantities/types.ts';
+import {
+  amount,
+  between,
+  compare,
+  compareDifferences,
+  formatLimit,
+  formatQuantity,
+  kindAdmits,
+  kindOf,
+  kindOfUnit,
+  sizesOf,
+} from '../quantities/index.ts';
+import type { Difference, Figure, Quantity, RangeLimit, ToleranceOnly } from '../quantities/types.ts';
 import { allowsWithin } from './allows.ts';
 import type { Context } from './context.ts';
 import { withDanger } from './dangers.ts';
-import { quantityOf, rangeOf, toleranceOnlyOf } from './limits.ts';
+import { measureOf, numberOf, quantityOf, rangeOf, toleranceOnlyOf } from './limits.ts';
 import { unreadLine } from './unread.ts';
 
 /** Name, title and place of anything that is declared. */
@@ -49,7 +60,7 @@ export function shopOf(context: Context, node: ast.Shop): Shop {
   const stocks: Stock[] = [];
   const masters: ast.Master[] = [];
   const unlessStated: StandingTolerance[] = [];
-  let airBelow: Quantity | null = null;
+  let airBelow: Shop['airBelow'] = null;
   let acceptance: Acceptance | null = null;
   for (const item of node.items) {
     switch (item.$type) {
@@ -69,10 +80,10 @@ export function shopOf(context: Context, node: ast.Shop): Shop {
         masters.push(item);
         break;
       case 'UnlessStated':
-        unlessStated.push(...standingOf(context, item));
+        unlessStated.push(...standingOf(context, item, unlessStated));
         break;
       case 'AirBelow':
-        airBelow = quantityOf(context, item, 'limit', item.limit);
+        airBelow = airBelowOf(context, item, airBelow);
         break;
       case 'Acceptance':
         if (acceptance !== null)
@@ -165,19 +176,32 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
     digital: false,
     length: null as Quantity | null,
   };
+  const seen = new Set<string>();
   for (const fact of node.facts) {
+    const said = fact.$type === 'AssetTrait' ? fact.trait : fact.$type;
+    if (seen.has(said) && fact.$type !== 'AssetAllow')
+      context.syntax(
+        `${node.name} says “${fact.$cstNode?.text ?? said}” beside another of the same: nobody knows which counts. Take one out.`,
+        context.source(fact),
+      );
+    seen.add(said);
     switch (fact.$type) {
       case 'AssetRange':
         asset.range = rangeOf(context, fact.range);
         break;
       case 'AssetWithin':
-        asset.within = quantityOf(context, fact, 'error', fact.error);
+        asset.within = withinOf(context, fact, node.name);
         break;
       case 'AssetClass':
-        asset.accuracyClass = fact.number;
+        asset.accuracyClass = classOf(context, fact, node.name);
         break;
       case 'AssetGraduated':
-        asset.graduated = quantityOf(context, fact, 'step', fact.step);
+        asset.graduated = measureOf(context, fact, 'step', fact.step, {
+          what: `From one mark of ${node.name} to the next`,
+          why: 'nothing could be read on it',
+          like: 'graduated 1 bar',
+          kind: null,
+        });
         break;
       case 'AssetAt':
         asset.at = context.find(fact.station, 'station', stations, context.source(fact, 'station'))?.name ?? null;
@@ -189,7 +213,12 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
         asset.due = dateOf(context, fact, 'date', fact.date);
         break;
       case 'AssetLength':
-        asset.length = quantityOf(context, fact, 'length', fact.length);
+        asset.length = measureOf(context, fact, 'length', fact.length, {
+          what: `The length of ${node.name}`,
+          why: 'what to set through an adapter is worked out from it',
+          like: 'length 300 mm',
+          kind: 'length',
+        });
         break;
       case 'AssetAllow':
         break;
@@ -198,7 +227,69 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
         break;
     }
   }
-  return asset;
+  return { ...asset, ...onItsScale(context, node, asset) };
+}
+
+/** EN 837-1 has classes up to 4; more than this is a slip of the point. */
+const coarsestClass = 10;
+
+function classOf(context: Context, fact: ast.AssetClass, name: string): string | null {
+  const number = numberOf(context, fact, 'number', fact.number);
+  if (number === null || (Number(number) > 0 && Number(number) <= coarsestClass)) return number;
+  context.syntax(
+    `${name} cannot be of class ${number}: the class is how far a gauge may be off, in per cent of its span (EN 837-1). Write the one that stands on its dial, such as class 0.6 or class 1.6.`,
+    context.source(fact, 'number'),
+  );
+  return null;
+}
+
+/** What a tool is good for: over nothing, and under all of what it reads. */
+function withinOf(context: Context, fact: ast.AssetWithin, name: string): Figure | null {
+  const within = measureOf(context, fact, 'error', fact.error, {
+    what: `What ${name} may be off by`,
+    why: 'no tool shows the truth itself, and every limit that is read with it would be judged by that',
+    like: 'within 4 %, or within 0.003 mm',
+    kind: null,
+  });
+  if (within === null || within.unit !== '%' || Number(within.number) < 100) return within;
+  context.syntax(
+    `${name} would be off by as much as it reads: within ${formatQuantity(within)} says nothing of it. Look the figure up on its calibration sheet.`,
+    context.source(fact, 'error'),
+  );
+  return null;
+}
+
+/** Marks and error of a tool that are wider than its whole scale are a slip in one of the three: none is gone by. */
+function onItsScale(
+  context: Context,
+  node: ast.Asset,
+  { range, within, graduated }: Pick<Asset, 'range' | 'within' | 'graduated'>,
+): Pick<Asset, 'within' | 'graduated'> {
+  const span = range === null ? null : between(range.high, range.low);
+  const kept = (figure: Difference | null, type: 'AssetWithin' | 'AssetGraduated', what: string) => {
+    if (figure === null || span === null || (compareDifferences(figure, span) ?? -1) === -1) return figure;
+    context.syntax(
+      `${node.name} ${what} ${formatQuantity(figure)}, and its whole scale is ${formatQuantity(span)} long: one of the two has a slip. Look at the digits and the units.`,
+      context.source(node.facts.find((fact) => fact.$type === type)!),
+    );
+    return null;
+  };
+  return {
+    within: kept(within, 'AssetWithin', 'may be off by'),
+    graduated: kept(graduated, 'AssetGraduated', 'has a mark only every'),
+  };
+}
+
+/** What hand-held air stays under. */
+function airBelowOf(context: Context, node: ast.AirBelow, before: Shop['airBelow']): Shop['airBelow'] {
+  if (before !== null) context.syntax('The shop says twice what air stays below. Take one out.', context.source(node));
+  const limit = measureOf(context, node, 'limit', node.limit, {
+    what: 'The air that the shop allows',
+    why: 'every blow-dry is held to it',
+    like: 'air below 30 psi',
+    kind: 'pressure',
+  });
+  return limit === null ? before : { limit, source: context.source(node) };
 }
 
 /** An ISO date that is in the calendar; else reported and null. */
@@ -219,9 +310,33 @@ function fluidOf(context: Context, node: ast.Fluid): Fluid {
   let flammable: Quantity | null = null;
   for (const fact of node.facts) {
     if (fact.kind !== undefined) kind = fact.kind;
-    if (fact.flash !== undefined) flammable = quantityOf(context, fact, 'flash', fact.flash);
+    if (fact.flash !== undefined) flammable = flashOf(context, fact, node.name) ?? flammable;
   }
   return { ...named(context, node), kind, flammable };
+}
+
+/** No liquid of a workshop lies outside: petrol flashes at about −40 °C, a heavy quenching oil at about 300 °C. */
+const flashPoints: RangeLimit = {
+  form: 'range',
+  low: { number: '-60', unit: '°C' },
+  high: { number: '400', unit: '°C' },
+};
+
+function flashOf(context: Context, fact: ast.FluidFact, name: string): Quantity | null {
+  const flash = quantityOf(context, fact, 'flash', fact.flash!, fact.flashSign);
+  if (flash === null) return null;
+  const problem =
+    kindOfUnit(flash.unit) !== 'temperature'
+      ? `is a temperature, and ${formatQuantity(flash)} is a ${kindOfUnit(flash.unit)}`
+      : compare(flash, flashPoints.low) === -1 || compare(flash, flashPoints.high) === 1
+        ? `cannot be ${formatQuantity(flash)}: those of liquids lie from ${formatLimit(flashPoints)}`
+        : null;
+  if (problem === null) return flash;
+  context.syntax(
+    `The flash point of ${name} ${problem}. Baths and cautions go by it: take it from the safety data sheet, such as flammable 62 °C.`,
+    context.source(fact, 'flash'),
+  );
+  return null;
 }
 
 function stockOf(context: Context, node: ast.Stock): Stock {
@@ -243,40 +358,92 @@ function stockOf(context: Context, node: ast.Stock): Stock {
       counts: shims.map(({ count }) => count),
     };
   }
-  const [low, high, step] = (['low', 'high', 'step'] as const).map((end) => quantityOf(context, node, end, node[end]!));
-  const sizes = low == null || high == null || step == null ? null : sizesOf(low, high, step);
-  if (sizes === null) {
+  const [low, high, step] = (['low', 'high', 'step'] as const).map((end) =>
+    measureOf(context, node, end, node[end]!, {
+      what: end === 'step' ? `The step of stock ${node.name}` : `A size of stock ${node.name}`,
+      why: 'shims are chosen by their thickness',
+      like: 'from 1.00 mm to 1.95 mm by 0.05 mm',
+      kind: 'length',
+    }),
+  );
+  const sizes = low == null || high == null || step == null ? [] : seriesOf(context, node, { low, high, step });
+  return { ...head, sizes, counts: sizes.map(() => null) };
+}
+
+/** The sizes of an even series; none where it has a slip (reported). */
+function seriesOf(
+  context: Context,
+  node: ast.Stock,
+  { low, high, step }: { readonly low: Quantity; readonly high: Quantity; readonly step: Figure },
+): Quantity[] {
+  const span = between(high, low)!;
+  const problem =
+    compare(low, high) !== -1
+      ? `goes from ${formatQuantity(low)} to ${formatQuantity(high)}: the first size must be under the last`
+      : compareDifferences(step, span) === 1
+        ? `goes by ${formatQuantity(step)}, which is more than from ${formatQuantity(low)} to ${formatQuantity(high)}: it would have one size`
+        : null;
+  const sizes = problem === null ? sizesOf(low, high, step) : null;
+  if (sizes === null)
     context.syntax(
-      `Stock ${node.name} has no sizes: the first must not be over the last, the step must be over nothing, and there may be at most 10000.`,
-      context.source(node, 'name'),
+      `Stock ${node.name} ${problem ?? 'has more than 10000 sizes: the step is too small'}. Look at the digits and the units.`,
+      context.source(node, problem === null ? 'step' : 'high'),
     );
-  }
-  return {
-    ...head,
-    sizes: sizes ?? [],
-    counts: (sizes ?? []).map(() => null),
-  };
+  return sizes ?? [];
 }
 
 /** A single size, and how many there are of it. Null where the size has no meaning (reported). */
 function shimOf(context: Context, node: ast.StockSize) {
-  const size = quantityOf(context, node, 'size', node.size);
-  const isWhole = /^\d+$/u.test(node.count ?? '0');
+  const size = measureOf(context, node, 'size', node.size, {
+    what: 'The size of a shim',
+    why: 'shims are chosen by their thickness',
+    like: '1.45 mm',
+    kind: 'length',
+  });
+  const number = node.count === undefined ? null : numberOf(context, node, 'count', node.count);
+  const isWhole = /^\d+$/u.test(number ?? '0');
   if (!isWhole) {
     context.syntax(
       `There are whole shims only, and ${node.count} is no count of them. Write a whole number, 0 where there is none, or no bracket where there are as many as are wanted.`,
       context.source(node, 'count'),
     );
   }
-  const count = node.count === undefined || !isWhole ? null : Number(node.count);
+  const count = number === null || !isWhole ? null : Number(number);
   return size === null ? null : { size, count, source: context.source(node, 'size') };
 }
 
-function standingOf(context: Context, node: ast.UnlessStated): StandingTolerance[] {
-  return node.tolerances.flatMap((standing) => {
+function standingOf(
+  context: Context,
+  node: ast.UnlessStated,
+  before: readonly StandingTolerance[],
+): StandingTolerance[] {
+  const own: StandingTolerance[] = [];
+  for (const standing of node.tolerances) {
     const limit = toleranceOnlyOf(context, standing.limit);
-    return limit === null
-      ? []
-      : [{ kind: kindOf(standing.kind), limit, sourceText: node.sourceText ?? null, source: context.source(node) }];
-  });
+    const kind = kindOf(standing.kind);
+    const problem =
+      limit === null
+        ? null
+        : [...before, ...own].some((other) => other.kind === kind)
+          ? `The shop says twice what tolerance a ${standing.kind} has. Take one out.`
+          : wrongTolerance(standing.kind, limit);
+    if (problem !== null) context.syntax(problem, context.source(standing));
+    else if (limit !== null)
+      own.push({ kind, limit, sourceText: node.sourceText ?? null, source: context.source(node) });
+  }
+  return own;
+}
+
+/** What is wrong with a standing tolerance; null: nothing. */
+function wrongTolerance(word: ast.SpecKind, { plus, minus }: ToleranceOnly): string | null {
+  const written = formatLimit({ form: 'tolerance', plus, minus });
+  const sides = [plus, minus];
+  const other = sides.find(({ unit }) => unit !== '%' && !kindAdmits(kindOf(word), unit));
+  if (other !== undefined)
+    return `A ${word} has no tolerance of ${written}: ${formatQuantity(other)} is a ${kindOfUnit(other.unit)}. Write it in per cent, or in a unit of ${word}.`;
+  if (sides.every(({ number }) => Number(number) === 0))
+    return `A tolerance of ${written} lets no reading through. Write what the shop works to, such as ±10 %.`;
+  return sides.some(({ unit, number }) => unit === '%' && Number(number) >= 100)
+    ? `A tolerance of ${written} reaches down to nothing: it is no tolerance. Look at the digits.`
+    : null;
 }

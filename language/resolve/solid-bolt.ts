@@ -2,6 +2,7 @@ import { propertyClasses } from '../calculations/proof-load.ts';
 import type * as ast from '../grammar/generated/ast.ts';
 import type { Family, Part, SolidBolt } from '../model/family.ts';
 import type { Context } from './context.ts';
+import { numberOf } from './limits.ts';
 import { readMetricThread } from './metric-thread.ts';
 
 /** `solid class 8.8` of a joint: what its torque is judged by. Null: not said, or said so that nothing can be reckoned. */
@@ -14,12 +15,12 @@ export function solidBoltOf(
   const [said, again] = node.traits.filter((trait): trait is ast.JointSolid => trait.$type === 'JointSolid');
   if (said === undefined) return null;
   if (again !== undefined) context.syntax('The joint says its class twice. Take one out.', context.source(again));
-  if (!propertyClasses.includes(said.propertyClass)) {
-    const withPoint = said.propertyClass.replace(',', '.');
+  const propertyClass = numberOf(context, said, 'propertyClass', said.propertyClass);
+  if (propertyClass === null) return null;
+  if (!propertyClasses.includes(propertyClass)) {
     context.syntax(
-      `There is no property class ${said.propertyClass}: write the one that stands on the head or the end of the bolt, ${propertyClasses.join(', ')}.`,
+      `There is no property class ${propertyClass}: write the one that stands on the head or the end of the bolt, ${propertyClasses.join(', ')}.`,
       context.source(said, 'propertyClass'),
-      propertyClasses.includes(withPoint) ? withPoint : undefined,
     );
     return null;
   }
@@ -46,7 +47,7 @@ export function solidBoltOf(
     );
     return null;
   }
-  return { ...thread, propertyClass: said.propertyClass };
+  return { ...thread, propertyClass };
 }
 
 /** What the family puts into a part: other parts, but not the one that it is screwed to, and ports. */

@@ -6,7 +6,7 @@ import { formatQuantity, kindAdmits, kindOf, kindOfLimit, kindOfUnit } from '../
 import type { Figure, Kind } from '../quantities/types.ts';
 import { allowOf } from './allows.ts';
 import type { Context } from './context.ts';
-import { limitOf, quantityOf } from './limits.ts';
+import { amountOf, limitOf, measureOf, quantityOf } from './limits.ts';
 import { type RateOf, rateFromOf, rateOf } from './rate-from.ts';
 import { decisionRule, named } from './shop.ts';
 import { unquoted } from './steps.ts';
@@ -14,21 +14,40 @@ import { unreadLine } from './unread.ts';
 
 export function specOf(context: Context, node: ast.Spec, family: Family): Spec {
   const kind = node.kind === undefined ? null : kindOf(node.kind);
+  const per = perOf(context, node);
+  const value = specValueOf(context, node.value, family, { name: node.name, kind, per: null });
+  const isHalf = node.value?.per !== undefined && per === null;
   return {
     ...named(context, node),
-    ...specValueOf(context, node.value, family, { name: node.name, kind, per: null }),
+    ...value,
+    ...(isHalf ? { rebuilt: null, unread: true } : {}),
     kind,
-    per: node.value?.per === undefined ? null : quantityOf(context, node.value, 'per', node.value.per),
+    per,
     allow: (node.value?.more ?? []).flatMap((more) =>
       more.$type === 'SpecAllow' ? [allowOf(context, more.allow)] : [],
     ),
   };
 }
 
+/** `3 bar per 0.001 in`: the second quantity. */
+function perOf(context: Context, { value, name }: ast.Spec): Figure | null {
+  if (value?.per === undefined) return null;
+  return measureOf(context, value, 'per', value.per, {
+    what: `What the rate of ${name} is for`,
+    why: 'no change of a shim brings so much, and none could be worked out',
+    like: 'rate 3 bar per 0.001 in',
+    kind: null,
+  });
+}
+
 function specValueOf(context: Context, node: ast.SpecValue | undefined, family: Family, of: RateOf): SpecValue {
   const rateFrom = node?.rateFrom === undefined ? null : rateFromOf(context, node.rateFrom);
   const rebuilt =
-    node?.rateFrom === undefined ? limitOf(context, node?.rebuilt) : rateOf(context, node.rateFrom, rateFrom, of);
+    node?.rateFrom === undefined
+      ? node?.per === undefined && of.per === null
+        ? limitOf(context, node?.rebuilt)
+        : amountOf(context, node?.rebuilt, `The rate of ${of.name}`)
+      : rateOf(context, node.rateFrom, rateFrom, of);
   const kind = of.kind ?? (rebuilt === null ? null : kindOfLimit(rebuilt));
   let inService: SpecValue['inService'] = null;
   let whenNew: SpecValue['whenNew'] = null;
@@ -53,6 +72,7 @@ function specValueOf(context: Context, node: ast.SpecValue | undefined, family: 
     whenNew,
     whenNewPart,
     settling,
+    unread: node?.rebuilt !== undefined && rebuilt === null,
     notRequired: node?.notRequired ?? false,
     acceptance,
     sourceText,

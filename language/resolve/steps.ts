@@ -18,7 +18,8 @@ import type {
 import type { Shop } from '../model/shop.ts';
 import type { NameUse, Source } from '../model/source.ts';
 import type { Verb } from '../model/verbs.ts';
-import { kindOf, kindOfLimit } from '../quantities/index.ts';
+import { formatQuantity, kindOf, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
+import type { Quantity } from '../quantities/types.ts';
 
 import { Relations } from '../replay/relations.ts';
 import { allowOf } from './allows.ts';
@@ -26,7 +27,8 @@ import { everywhere, verbForms } from './clause-table.ts';
 import type { Context } from './context.ts';
 import { withDanger } from './dangers.ts';
 import { partsNamed } from './family.ts';
-import { limitOf, quantityOf, rangeOf } from './limits.ts';
+import { amountOf, countOf, limitOf, measureOf, quantityOf, rangeOf, spreadOf } from './limits.ts';
+import { passesOf } from './passes.ts';
 import { synonymMessage, synonyms } from './synonyms.ts';
 import { unreadLine } from './unread.ts';
 
@@ -445,6 +447,10 @@ class OneStep {
     const { family } = this.names;
     const { path } = subject;
     const source = this.source(subject);
+    if (subject.position !== undefined) {
+      const position = countOf(this.context, subject, 'position', subject.position, { least: 1, like: 'plunger 3' });
+      if (position === null) return [];
+    }
     const text = pathText(path);
     const made = (kind: ObjectKind, name: string, part: Part | undefined): StepObject => ({
       kind,
@@ -665,7 +671,12 @@ class OneStep {
         step.allow = [...step.allow, allowOf(context, clause.allow)];
         return;
       case 'TakesClause':
-        step.takes = quantityOf(context, clause, 'time', clause.time);
+        step.takes = measureOf(context, clause, 'time', clause.time, {
+          what: 'What a step takes',
+          why: 'the time of the job is added up from it',
+          like: 'takes 10 min',
+          kind: 'time',
+        });
         return;
       case 'SourceClause':
         step.sourceText = clause.text;
@@ -676,14 +687,14 @@ class OneStep {
       case 'WordsClause':
         return this.words(clause, step, fail);
       case 'PassesClause':
-        step.passes = clause.shares.flatMap((share) => quantityOf(context, clause, 'shares', share) ?? []);
+        step.passes = passesOf(context, clause);
         return;
       case 'SlidesClause':
         addText(step, clause.text);
         step.moves = clause.moves;
         return;
       case 'SpreadClause':
-        test.spread = limitOf(context, clause.limit);
+        test.spread = spreadOf(context, clause.limit);
         return;
       case 'ProvesClause':
         fail.through = clause.names.flatMap((path) => this.provenThrough(path));
@@ -691,12 +702,8 @@ class OneStep {
         if (fail.through.length === 0) fail.through = null;
         return;
       case 'NeverClause':
-        if (this.verb === 'choose')
-          step.choose = {
-            ...(step.choose ?? noChoice),
-            neverAbove: quantityOf(context, clause, 'limit', clause.limit),
-          };
-        else test.neverAbove = quantityOf(context, clause, 'limit', clause.limit);
+        if (this.verb === 'choose') step.choose = { ...(step.choose ?? noChoice), neverAbove: this.ceiling(clause) };
+        else test.neverAbove = this.ceiling(clause);
         return;
       case 'ExceptClause':
         if (!step.all) context.syntax('except goes with all: write wash all … except ….', context.source(clause));
@@ -708,7 +715,10 @@ class OneStep {
         test.reads = kindOf(clause.kind);
         return;
       case 'HoldClause': {
-        const amount = limitOf(context, clause.amount);
+        const amount =
+          clause.relation === undefined
+            ? limitOf(context, clause.amount)
+            : amountOf(context, clause.amount, `What is held ${clause.relation} a reading`);
         if (amount !== null)
           test.hold = {
             amount,
@@ -733,7 +743,7 @@ class OneStep {
           else this.meansNothing(item);
           break;
         case 'WithAir':
-          step.air = limitOf(context, item.limit);
+          step.air = amountOf(context, item.limit, 'Air');
           break;
         case 'WithMarks':
           if (step.objects.length === 0) this.meansNothing(item);
@@ -804,10 +814,34 @@ class OneStep {
 
   private adapter(item: ast.WithObject) {
     if (item.length === undefined) return null;
-    const length = quantityOf(this.context, item, 'length', item.length);
+    const length = measureOf(this.context, item, 'length', item.length, {
+      what: 'The length of an adapter',
+      why: 'what to set on the wrench is worked out from it',
+      like: 'and adapter 50 mm at 0°',
+      kind: 'length',
+    });
     if (length === null) return null;
-    const angle = item.angle === undefined ? null : quantityOf(this.context, item, 'angle', item.angle);
-    return { length, angle };
+    return { length, angle: item.angle === undefined ? null : this.adapterAngle(item, item.angle) };
+  }
+
+  /** From straight on (0°) to turned right back (180°). */
+  private adapterAngle(item: ast.WithObject, text: string): Quantity | null {
+    const angle = quantityOf(this.context, item, 'angle', text);
+    if (angle === null || (kindOfUnit(angle.unit) === 'angle' && Number(angle.number) <= 180)) return angle;
+    this.context.syntax(
+      `An adapter stands at 0° to 180° to its wrench, and this says ${formatQuantity(angle)}: what to set cannot be worked out. Write it like at 90°.`,
+      this.source(item, 'angle'),
+    );
+    return null;
+  }
+
+  private ceiling(clause: ast.NeverClause): Quantity | null {
+    return measureOf(this.context, clause, 'limit', clause.limit, {
+      what: 'What must never be passed',
+      why: 'nothing could be done under it',
+      like: 'never above 140 bar',
+      kind: null,
+    });
   }
 
   private by(clause: ast.ByClause, step: Draft<Unnumbered>) {
@@ -821,7 +855,7 @@ class OneStep {
       return;
     }
     if (clause.stretch) {
-      const limit = limitOf(this.context, clause.limit);
+      const limit = amountOf(this.context, clause.limit, 'A stretch');
       if (this.verb !== 'torque') this.meansNothing(clause);
       else if (limit !== null) step.stretch = limit;
       return;
@@ -948,7 +982,7 @@ class OneStep {
   private failEntry(entry: ast.FailEntry): FailEntry | null {
     const tries =
       entry.times !== undefined
-        ? wholeNumber(entry.times)
+        ? countOf(this.context, entry, 'times', entry.times, { least: 1, like: '(3 times)' })
         : entry.once
           ? 1
           : entry.twice
@@ -956,12 +990,6 @@ class OneStep {
             : entry.unlimited
               ? Number.POSITIVE_INFINITY
               : null;
-    if (tries === 0 || Number.isNaN(tries)) {
-      this.context.syntax(
-        `${entry.times} is not a count: write a whole number of times, such as (3 times).`,
-        this.context.source(entry),
-      );
-    }
     if (entry.verb !== undefined) {
       const inline = this.inlineRepair(
         entry.verb as Verb,
@@ -1086,10 +1114,6 @@ export function unquoted(label: string): string {
 /** The verb that an address names; its words may be written together by the parser. */
 export function verbOf(words: string): string {
   return words.startsWith('clean') ? (words.includes('outside') ? 'clean-outside' : 'clean-holes') : words;
-}
-
-function wholeNumber(text: string): number {
-  return /^\d{1,3}$/u.test(text) ? Number(text) : Number.NaN;
 }
 
 /** Verbs that go on for a time. */

@@ -57,7 +57,7 @@ export class Collector {
     const source = report.source ?? (isStep(report.at) ? report.at.source : report.at);
     const { start } = source.range;
     const cause = report.cause ?? `${rule.code}@${source.file}:${start.line}:${start.character}`;
-    if (rule.ofAbsence === true && this.isUnread(step, source)) return;
+    if ((rule.ofAbsence ?? report.ofAbsence) === true && this.isUnread(step, source)) return;
     const conceded = this.concessions(report, step, source).find((allow) => allow.rule === rule.code);
     if (conceded !== undefined) this.used.add(conceded);
     const slip = this.slipOf(rule, replay, report, source);

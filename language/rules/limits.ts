@@ -63,7 +63,9 @@ function limitsOfStep(step: Step, procedure: Procedure): Written[] {
   const made = (limit: Limit | null | undefined, words: string, kinds: readonly Kind[] | null): Written[] =>
     limit == null ? [] : [{ limit, words, source: step.source, step, spec: null, kinds }];
   const { test } = step;
-  const own = step.limit?.form === 'limit' ? step.limit.limit : null;
+  // What a test accepts (`accept at most 2 drops`) is held to as well.
+  const use = step.limit ?? test?.within ?? null;
+  const own = use?.form === 'limit' ? use.limit : null;
   return [
     ...made(
       own,
@@ -72,6 +74,7 @@ function limitsOfStep(step: Step, procedure: Procedure): Written[] {
     ),
     ...made(step.stretch, 'the stretch', ['length']),
     ...made(step.air, 'the air', ['pressure']),
+    ...made(step.bath, 'the bath', ['temperature']),
     ...made(test?.hold?.amount, 'the pressure held', ['pressure']),
     ...made(test?.from, 'the pressure at the start', ['pressure']),
     ...made(test?.to, 'the pressure at the end', ['pressure']),

@@ -27,6 +27,8 @@ export interface Report {
   readonly related?: readonly { readonly message: string; readonly source: Source }[];
   /** Concessions that cover it, besides those of its step and of the procedure. */
   readonly allow?: readonly Allow[];
+  /** It says that something is missing, of a rule that does not always: as `ofAbsence` of a rule. */
+  readonly ofAbsence?: true;
   /** What the rule's fix needs. */
   readonly data?: unknown;
 }

@@ -32,6 +32,46 @@ export function toolWork(procedure: Procedure): ToolWork[] {
   return work;
 }
 
+/** A figure at which a step is done, which some tool must be able to show. */
+export interface ConditionWork extends ToolWork {
+  /** What the figure is, at the beginning of a sentence. */
+  readonly words: string;
+}
+
+/**
+ * What steps are done at, and the readings of a test bench: a tool that the shop has for it must reach it, and where it
+ * has none the bench shows it itself.
+ */
+export function conditionWork(procedure: Procedure): ConditionWork[] {
+  const work: ConditionWork[] = [];
+  for (const [block, stations] of stationsOf(procedure))
+    for (const step of block.steps)
+      for (const { words, limits } of conditions(procedure, step))
+        for (const kind of new Set(limits.map(({ limit }) => kindOfLimit(limit))))
+          for (const station of stations) work.push({ does: 'read', kind, limits, words, step, station });
+  return work;
+}
+
+function conditions(procedure: Procedure, step: Step): Pick<ConditionWork, 'words' | 'limits'>[] {
+  const { test, bath, air } = step;
+  const of = (words: string, limit: Limit | null | undefined) =>
+    limit == null ? [] : [{ words, limits: written(limit) }];
+  const read = ['test', 'read', 'set'].includes(step.verb) ? reading(procedure, step) : [];
+  return [
+    ...read.flatMap(({ kind, limits }) =>
+      kind === null || byTool.has(kind) ? [] : [{ words: `The ${kind} that is read`, limits }],
+    ),
+    // With the gauge shut nothing is seen of a pressure, and nothing hurts the gauge.
+    ...(test?.gauge === 'shut' && test.at !== null && isPressure(test.at) ? [] : of('What this is done at', test?.at)),
+    ...of('What must never be passed', test?.neverAbove == null ? null : { form: 'at most', most: test.neverAbove }),
+    ...(byAir.has(step.verb) ? of('The air', air) : []),
+    ...of('The bath', bath),
+  ];
+}
+
+/** Verbs whose air a gauge shows. */
+const byAir: ReadonlySet<string> = new Set(['test', 'read', 'set', 'check', 'measure']);
+
 type Work = Pick<ToolWork, 'does' | 'kind' | 'limits'>;
 
 function workOf(procedure: Procedure, step: Step): Work[] {
@@ -130,4 +170,9 @@ function pressures({ test }: Step): Work[] {
 
 function isPressure(limit: Limit): boolean {
   return kindOfLimit(limit) === 'pressure';
+}
+
+/** Conditions of a test in the author's own words, which may name a tool; `with air` names none. */
+export function conditionsInWords({ test }: Step): readonly string[] {
+  return (test?.conditions ?? []).filter((words) => words !== 'air' && words !== 'vacuum');
 }

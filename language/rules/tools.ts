@@ -1,5 +1,6 @@
 import type { Rule } from './rule.ts';
 import { adapterNotAccounted } from './tools/adapter-not-accounted.ts';
+import { beyondTheTool } from './tools/beyond-the-tool.ts';
 import { graduationTooCoarse } from './tools/graduation-too-coarse.ts';
 import { guardLeavesNothing } from './tools/guard-leaves-nothing.ts';
 import { noTool } from './tools/no-tool.ts';
@@ -23,6 +24,7 @@ import { torqueWrenchBreaksLoose } from './tools/torque-wrench-breaks-loose.ts';
 export const tools: readonly Rule[] = [
   noTool,
   toolCannotDoIt,
+  beyondTheTool,
   adapterNotAccounted,
   torqueWrenchBreaksLoose,
   toolOutOfRange,

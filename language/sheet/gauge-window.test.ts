@@ -52,6 +52,36 @@ describe('what the gauge may show', () => {
     ]);
   });
 
+  it('of a temperature: the limit is converted as a value, the error as a difference', () => {
+    // 68 to 86 °F are 20 to 30 °C; ±1.8 °F are ±1 °C. As differences the ends would be 38 and 53 °C.
+    const text = procedureWith({
+      shop: (whole) =>
+        whole.replace(
+          /\}\n*$/u,
+          '  tool TH-1 range 0..60 °C within 1.8 °F graduated 0.5 °C at tester\n  acceptance fully guarded\n}\n',
+        ),
+      prove: instead(
+        'test opening ',
+        'test warm  read temperature within 68..86 °F  on fail reshim (3 times)\n      test opening ',
+      ),
+    });
+    const { findings, procedures } = checkFiles([{ uri: 'x', text }]);
+    expect(findings.filter(({ rule }) => rule === 'syntax')).toEqual([]);
+    const procedure = procedures[0]!.procedure;
+    const setting = settingOf(procedure, {
+      job: null,
+      number: null,
+      paper: 'a4',
+      draft: false,
+      findings: [],
+      hash: '',
+    });
+    const step = procedure.stages.flatMap(({ steps }) => steps).find((one) => one.gate?.name === 'warm')!;
+    expect(
+      gaugeWindows(setting, step, { station: 'tester' }).map((fact) => fact.text.replaceAll('\u00a0', ' ')),
+    ).toEqual(['21 °C to 29 °C']);
+  });
+
   it('of class 1.6 is nothing, and that is said', () => {
     expect(made('class 1.6  graduated 1 bar', 'acceptance guarded').windows).toEqual([
       'Passes if PG-400 shows no mark of it is safe to pass: take a finer one',

@@ -58,8 +58,11 @@ function timesALeak({ gate, test }: Step): boolean {
     if (kindOfLimit(from) !== 'pressure' || kindOfLimit(to) !== 'pressure') return false;
     return start === null || end === null || amount(end).compare(amount(start)) < 0;
   }
-  const most = within?.form === 'limit' ? window(within.limit).high : null;
-  return most?.unit === 'drops' && /back-?leak|leak-?(back|off)/iu.test(gate!.name);
+  return (
+    within?.form === 'limit' &&
+    kindOfLimit(within.limit) === 'drops' &&
+    /back-?leak|leak-?(back|off)/iu.test(gate!.name)
+  );
 }
 
 /** What the conditions, the words and the notes of a test leave unsaid. */

@@ -74,9 +74,89 @@ describe('air-pressure-too-high. Not:', () => {
     expect(found(dried('with air at most 6 bar'))).toEqual(['5.6 air-pressure-too-high']);
   });
 
+  it.each([
+    '8 bar',
+    '100 psi',
+    'at least 6 bar',
+    'at least 1 bar',
+    '2..8 bar',
+    '1..2.1 bar',
+    '5 bar ±1',
+    '2 bar ±0.1',
+    '30 psi',
+    'at most 30 psi',
+  ])('but every end of what is written: %s', (air) => {
+    expect(found(dried(`with air ${air}`))).toEqual(['5.6 air-pressure-too-high']);
+  });
+
+  it.each(['1.5 bar', '29.9 psi', 'at most 2 bar', '1..2 bar', '1.9 bar ±0.1'])('what is under it: %s', (air) => {
+    expect(found(dried(`with air ${air}`))).toEqual([]);
+  });
+
+  it('air at other cleaning; a part that is moved by air is not cleaned', () => {
+    const step = (text: string) => procedureWith({ clean: instead('clean holes of nozzle', text) });
+    expect(found(step('clean holes of nozzle with air 7 bar'))).toHaveLength(1);
+    expect(found(step('clean holes of nozzle with air'))).toHaveLength(1);
+    expect(found(step('clean holes of nozzle with air at most 1.5 bar'))).toEqual([]);
+  });
+
+  describe('a shop of its own limit', () => {
+    const own = (limit: string, air: string) =>
+      procedureWith({
+        shop: (shop) => shop.replace(/\}\n$/u, `  air below ${limit}\n}\n`),
+        clean: instead('with air at most 1.5 bar', `with air ${air}`),
+      });
+
+    it('lower: the procedure is held to it', () => {
+      expect(found(own('1 bar', 'at most 1.5 bar'))).toEqual(['5.6 air-pressure-too-high']);
+      expect(found(own('30 psi', 'at most 1.5 bar'))).toEqual([]);
+    });
+
+    it('higher: reported in the shop, and does not lift the public one', () => {
+      expect(found(own('8 bar', 'at most 1.5 bar'))).toEqual(['– air-pressure-too-high']);
+      expect(found(own('8 bar', 'at most 6 bar'))).toEqual(['– air-pressure-too-high', '5.6 air-pressure-too-high']);
+      expect(findings(own('8 bar', 'at most 6 bar'))[0]!.message.replaceAll('\u00a0', ' ')).toContain(
+        'The shop lets air up to 8 bar be blown by hand, and 29 CFR 1910.242(b) wants less than 30 psi',
+      );
+    });
+
+    it('higher with a reason: it counts', () => {
+      const conceded = '8 bar  allow air-pressure-too-high because "All blowing is done in the closed cabinet"';
+      expect(found(own(conceded, 'at most 6 bar'))).toEqual([]);
+      expect(found(own(conceded, 'at most 8 bar'))).toEqual(['5.6 air-pressure-too-high']);
+    });
+  });
+
   it('leak and actuator tests', () => {
     const leak =
       '      test lid-leak  hold 6 bar for 10 s  accept "no bubble"  on fail reshim (3 times)\n      relieve    disconnect inlet\n';
     expect(found(procedureWith({ prove: instead('      relieve    disconnect inlet\n', leak) }))).toEqual([]);
   });
+});
+
+describe('bath-over-flash-point. Not:', () => {
+  const bath = (at: string, fluid: string) =>
+    procedureWith({
+      shop: instead('fluid  solvent "Cleaning solvent"  solvent', `fluid  solvent "Cleaning solvent"  solvent${fluid}`),
+      clean: instead('wash nozzle, needle in solvent', `wash nozzle, needle in solvent${at}`),
+    });
+
+  it.each([
+    [' at 40 °C', ', flammable 62 °C'],
+    [' at 50..61 °C', ', flammable 62 °C'],
+    [' at 100 °F', ', flammable 62 °C'],
+    [' at 80 °C', ''],
+    ['', ', flammable 62 °C'],
+  ])('%s of a fluid%s', (at, fluid) => expect(found(bath(at, fluid))).toEqual([]));
+
+  it.each([
+    [' at 80 °C', ', flammable 62 °C'],
+    [' at 62 °C', ', flammable 62 °C'],
+    [' at 50..70 °C', ', flammable 62 °C'],
+    [' at 60 °C ±5', ', flammable 62 °C'],
+    [' at 150 °F', ', flammable 62 °C'],
+    [' at 20 °C', ', flammable -10 °C'],
+  ])('but %s of a fluid%s', (at, fluid) =>
+    expect(found(bath(at, fluid)).map((line) => line.replace(/^\S+ /u, ''))).toEqual(['bath-over-flash-point']),
+  );
 });

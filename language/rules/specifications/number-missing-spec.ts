@@ -46,7 +46,7 @@ export const numberMissingSpec: Rule = {
 };
 
 /** A unit that is only tested has no limit but that in service. */
-function isGiven({ rebuilt, inService, rateFrom }: SpecValue): boolean {
-  // A rate that does not come of its spring and needle is told by itself.
-  return rebuilt !== null || inService !== null || rateFrom !== null;
+function isGiven({ rebuilt, inService, rateFrom, unread }: SpecValue): boolean {
+  // A rate that does not come of its spring and needle is told by itself, and so is a value that could not be read.
+  return rebuilt !== null || inService !== null || rateFrom !== null || unread === true;
 }

@@ -8,6 +8,16 @@ export const unitPairDisagrees: Rule = {
   code: 'unit-pair-disagrees',
   severity: 'error',
   title: 'Two units side by side do not agree.',
+  shop(shop, report) {
+    for (const { name, range, source } of shop.assets) {
+      const disagreement = range === null ? null : pairAgrees(range);
+      if (disagreement !== null)
+        report({
+          at: source,
+          message: `The range of ${name}: ${disagreement.message} What is set or read on it is judged by one of them. Mend the one that does not stand on the tool.`,
+        });
+    }
+  },
   procedure(procedure, report) {
     for (const { limit, words, source, step, spec } of [...specLimits(procedure), ...stepLimits(procedure)]) {
       const disagreement = pairAgrees(withOwnPair(limit));

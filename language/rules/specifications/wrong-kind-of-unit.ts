@@ -39,11 +39,6 @@ export const wrongKindOfUnit: Rule = {
         });
       }
     }
-    if (shop.airBelow !== null && kindOfUnit(shop.airBelow.unit) !== 'pressure')
-      report({
-        at: shop.source,
-        message: `air below ${formatQuantity(shop.airBelow)}: air has a pressure. Write it in bar or psi.`,
-      });
   },
   procedure(procedure, report) {
     for (const { limit, words, source, step, spec, kinds } of [...specLimits(procedure), ...stepLimits(procedure)]) {

@@ -35,6 +35,82 @@ it('the sound procedure raises nothing', () => {
   expect(found(procedureWith())).toEqual([]);
 });
 
+describe('beyond-the-tool. Not:', () => {
+  const tach = '  tool   TACH-1  range 100..3000 rpm  within 10 rpm';
+  const thermometer = '  tool   TH-1    range 0..60 °C  within 1 °C';
+  const low = '  gauge  PG-4    range 0..4 bar  class 1  graduated 0.05 bar  at tester';
+  const proven = (line: string, shop: (text: string) => string = (text) => text) =>
+    procedureWith({ shop, prove: instead(test, `${test}\n      ${line}`) });
+  const withTool = (tool: string) => instead(gauge, `${gauge}\n${tool}`);
+
+  it.each([
+    ['a speed that the bench shows', 'test delivery  read volume within 40..44 mm³/stroke at 4000 rpm', ''],
+    ['a speed on the tachometer', 'test delivery  read volume within 40..44 mm³/stroke at 3000 rpm', tach],
+    [
+      'a temperature on the thermometer',
+      'test delivery  read volume within 40..44 mm³/stroke at 40..45 °C',
+      thermometer,
+    ],
+    ['… in °F', 'test delivery  read volume within 40..44 mm³/stroke at 104..113 °F', thermometer],
+    ['a ceiling on the gauge', 'test tight  hold 300 bar for 10 s  accept "dry"  never above 400 bar', ''],
+    ['a pressure with the gauge shut', 'test seat-wear  at 900 bar with gauge shut  accept "dry"', ''],
+    ['air on a second gauge of the station', 'test leak  with air at most 3 bar  for 10 s  accept "no bubble"', low],
+  ])('%s', (_, line, tool) => {
+    const text = proven(`${line}  on fail reshim (3 times)`, tool === '' ? undefined : withTool(tool));
+    expect(rulesOf(text).filter((one) => /beyond|no-tool/u.test(one))).toEqual([]);
+  });
+
+  it.each([
+    [
+      'a speed',
+      'test delivery  read volume within 40..44 mm³/stroke at 4000 rpm',
+      tach,
+      'What this is done at, 4000 rpm, is off the scale of TACH-1 (100 to 3000 rpm)',
+    ],
+    [
+      'the upper end of a band',
+      'test delivery  read volume within 40..44 mm³/stroke at 2900..3100 rpm',
+      tach,
+      '2900 to 3100 rpm',
+    ],
+    ['a bare figure', 'test delivery  read volume within 40..44 mm³/stroke at 60 rpm', tach, '60 rpm'],
+    [
+      'a speed that is read',
+      'test governor  read speed within 3100..3200 rpm',
+      tach,
+      'The speed that is read, 3100 to 3200 rpm',
+    ],
+    ['a temperature', 'test delivery  read volume within 40..44 mm³/stroke at 80 °C', thermometer, '80 °C'],
+    [
+      'a ceiling',
+      'test tight  hold 300 bar for 10 s  accept "dry"  never above 420 bar',
+      '',
+      'What must never be passed, at most 420 bar',
+    ],
+    ['a pressure', 'test spray  at 2600 bar  accept "even"', '', '2600 bar, is off the scale of PG-400 (0 to 400 bar)'],
+    ['air', 'test leak  with air 900 bar  for 10 s  accept "no bubble"', '', 'The air, 900 bar'],
+  ])('but %s beyond it', (_, line, tool, words) => {
+    const text = proven(`${line}  on fail reshim (3 times)`, tool === '' ? undefined : withTool(tool));
+    expect(found(text).filter((one) => one.includes('beyond-the-tool'))).toEqual([expect.stringContaining(words)]);
+  });
+
+  it('9 bar of air held on a gauge of 4: air is no word for a tool', () => {
+    const text = proven(
+      'test leak  hold 9 bar for 10 s  with air  accept "no bubble"  on fail reshim (3 times)',
+      instead(gauge, low),
+    );
+    expect(found(text).filter((one) => one.includes('9 bar'))).toEqual([expect.stringContaining('reads 9 bar')]);
+  });
+
+  it('a bath that the thermometer does not reach', () => {
+    const hot = procedureWith({
+      shop: withTool(thermometer),
+      clean: instead('wash nozzle, needle in solvent', 'wash nozzle, needle in solvent at 80 °C'),
+    });
+    expect(rulesOf(hot)).toEqual(['5.5 beyond-the-tool']);
+  });
+});
+
 describe('no-tool. Not:', () => {
   it('a wrench that the shop has, whether or not it is named, and whichever of several', () => {
     expect(found(tightened('to nut-fit'))).toEqual([]);

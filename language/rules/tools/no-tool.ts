@@ -2,7 +2,7 @@ import { formatLimit } from '../../quantities/index.ts';
 import type { Rule } from '../rule.ts';
 import { atHand, reaches } from '../tool-choice.ts';
 import { declaredAs, doWords, limitWords, toolCalled, toolWords } from '../tool-words.ts';
-import { toolWork } from '../tool-work.ts';
+import { conditionsInWords, toolWork } from '../tool-work.ts';
 import { listed, stationWords } from '../words.ts';
 
 /** Something is set or read, its step names no tool, and the shop has none at hand that does it. */
@@ -14,7 +14,7 @@ export const noTool: Rule = {
     for (const work of toolWork(procedure)) {
       const { step, station, kind, limits } = work;
       // What is written in quotes may be the tool; in a test the words of `with` are its conditions.
-      if (step.tools.length > 0 || (step.test?.conditions.length ?? 0) > 0) continue;
+      if (step.tools.length > 0 || conditionsInWords(step).length > 0) continue;
       const tools = atHand(procedure, work);
       const short = limits.find((judged) => !tools.some((asset) => reaches(work, judged, asset)));
       if (tools.length > 0 && short === undefined) continue;

@@ -1,3 +1,4 @@
+import type Fraction from 'fraction.js';
 import { shimRate } from '../../calculations/shim-stock.ts';
 import type { Procedure } from '../../model/procedure.ts';
 import { amount, compare, kindOfUnit, window } from '../../quantities/index.ts';
@@ -26,11 +27,13 @@ export const rateImplausible: Rule = {
   procedure(procedure, report) {
     const rates = nozzleRates(procedure);
     for (const { limit, spec, source } of specLimits(procedure)) {
-      const figure = window(limit).nominal;
-      if (spec === null || !rates.has(spec.name) || figure === null) continue;
-      const measured = spec.per === null ? 'pressure' : kindOfUnit(figure.unit);
-      const rate = measured === 'pressure' ? shimRate(figure, spec.per) : null;
-      if (rate === null || (rate.compare(amount(least)) >= 0 && rate.compare(amount(most)) <= 0)) continue;
+      if (spec === null || !rates.has(spec.name)) continue;
+      const { nominal, low, high } = window(limit);
+      // A rate that is written as a band is far off where one of its ends is.
+      const rate = (nominal === null ? [low, high] : [nominal])
+        .flatMap((figure) => (figure === null ? [] : (rateOf(figure, spec.per) ?? [])))
+        .find((one) => one.compare(amount(least)) < 0 || one.compare(amount(most)) > 0);
+      if (rate === undefined) continue;
       report({
         at: source,
         allow: spec.allow,
@@ -39,6 +42,10 @@ export const rateImplausible: Rule = {
     }
   },
 };
+
+function rateOf(figure: Quantity, per: Quantity | null): Fraction | null {
+  return per === null || kindOfUnit(figure.unit) === 'pressure' ? shimRate(figure, per) : null;
+}
 
 /** Specs by which a shim is chosen to bring the opening pressure of a nozzle. */
 function nozzleRates(procedure: Procedure): Set<string> {

@@ -1,7 +1,7 @@
 import type { Rule } from '../rule.ts';
 import { atHand } from '../tool-choice.ts';
 import { doWords, toolCalled, toolWords } from '../tool-words.ts';
-import { toolWork } from '../tool-work.ts';
+import { conditionsInWords, toolWork } from '../tool-work.ts';
 import { either } from '../words.ts';
 import { writtenAt } from '../written-at.ts';
 
@@ -15,12 +15,7 @@ export const toolNotNamed: Rule = {
     for (const work of toolWork(procedure)) {
       const { step, station, kind, does } = work;
       // A reading is written down with what it was taken by; what is set or judged is held to a limit.
-      if (
-        step.verb === 'read' ||
-        does === 'difference' ||
-        step.tools.length > 0 ||
-        (step.test?.conditions.length ?? 0) > 0
-      )
+      if (step.verb === 'read' || does === 'difference' || step.tools.length > 0 || conditionsInWords(step).length > 0)
         continue;
       const tools = atHand(procedure, work);
       if (tools.length === 0 || tools.some((asset) => asset.at !== null && asset.at === station)) continue;

@@ -1,0 +1,63 @@
+import { compare } from './convert.ts';
+import { decimalValue } from './decimal.ts';
+import type { Kind, Limit, Quantity } from './types.ts';
+import { kindOfUnit } from './unit-table.ts';
+import { window } from './window.ts';
+
+const absoluteZero: Quantity = { number: '-273.15', unit: '°C' };
+/** A full vacuum, with room for a round figure (−15 psi, −30 inHg): the air around presses with about 1.013 bar. */
+const vacuum: Quantity = { number: '-1.1', unit: 'bar' };
+
+/** Kinds that have figures on both sides of nothing: a scale from −1 to 5 bar, a valve that stands back by 0.1 mm. */
+const twoSided: ReadonlySet<Kind> = new Set<Kind>([
+  'pressure',
+  'temperature',
+  'length',
+  'angle',
+  'cam angle',
+  'voltage',
+  'current',
+  'ratio',
+]);
+
+/** Kinds of which nothing at all is no figure to work to. */
+const overNothing: ReadonlySet<Kind> = new Set<Kind>([
+  'torque',
+  'stiffness',
+  'time',
+  'strokes',
+  'turns',
+  'stroke rate',
+  'setting rate',
+  'screw rate',
+]);
+
+/** Why a value cannot be, as the end of a sentence. Null: it can. */
+export function whyImpossible(value: Quantity): string | null {
+  const kind = kindOfUnit(value.unit);
+  if (kind === 'temperature') return compare(value, absoluteZero) === -1 ? 'nothing is so cold (−273.15 °C)' : null;
+  if (kind === 'pressure')
+    return compare(value, vacuum) === -1 ? 'no pressure is below a full vacuum (about −1.01 bar)' : null;
+  return twoSided.has(kind) || decimalValue(value.number).compare(0) >= 0 ? null : `a ${kind} is never under nothing`;
+}
+
+/** The end of a limit that cannot be, and why. Null: all of it can. */
+export function impossibleEnd(limit: Limit): { readonly end: Quantity; readonly why: string } | null {
+  if (limit.form === 'then') {
+    const { nominal } = limit.angle;
+    if (decimalValue(nominal.number).compare(0) <= 0) return { end: nominal, why: 'after then a joint is turned on' };
+    return impossibleEnd(limit.first) ?? impossibleEnd(limit.angle);
+  }
+  const { low, high, nominal } = window(limit);
+  for (const end of [nominal, low, high]) {
+    const why = end === null ? null : whyImpossible(end);
+    if (end !== null && why !== null) return { end, why };
+  }
+  const top = high ?? nominal;
+  if (top === null) return null;
+  const kind = kindOfUnit(top.unit);
+  const highest = decimalValue(top.number).compare(0);
+  if (overNothing.has(kind) && highest <= 0) return { end: top, why: `a ${kind} of nothing does nothing` };
+  // What stands back is written as a figure over nothing; only a band may reach to both sides.
+  return kind === 'length' && highest < 0 ? { end: top, why: 'a length is never under nothing' } : null;
+}
