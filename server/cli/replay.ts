@@ -53,7 +53,8 @@ export async function replayCommand(
   return 0;
 }
 
-function stepsOf(replay: Replay): ReplayedStep[] {
+/** Each step of a replay, with the state before and after it in words. */
+export function stepsOf(replay: Replay): ReplayedStep[] {
   const { layout, program } = replay;
   const cautions = cautionsByStep(program.procedure);
   const steps: ReplayedStep[] = [];

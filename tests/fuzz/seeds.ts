@@ -1,0 +1,51 @@
+import type { SourceFile } from '../../language/check.ts';
+import { corpusFiles } from '../corpus/files.ts';
+import { libraryFiles } from '../library.ts';
+import type { Random } from './random.ts';
+
+const library = libraryFiles(true);
+const corpus = corpusFiles();
+const of = (...parts: string[]) =>
+  library.filter(({ uri }) => parts.some((part) => uri.includes(`procedures/${part}`)));
+const shop = corpus.filter(({ uri }) => uri === 'shop.rebuild');
+
+/** Small workspaces that check alone: procedures of the library and of the corpus with what they need. */
+const workspaces: readonly (readonly SourceFile[])[] = [
+  of('first'),
+  of('first'),
+  of('manual'),
+  of('flawed', 'shop'),
+  of('one-spring', 'shared', 'shop', 'jobs'),
+  of('one-spring', 'like', 'shared', 'shop'),
+  of('pintle', 'shared', 'shop'),
+  of('two-spring', 'shared', 'shop'),
+  ...corpus.filter(({ uri }) => uri !== 'shop.rebuild').map((file) => [...shop, file]),
+];
+
+export const everyText = [...library, ...corpus].map(({ text }) => text);
+
+export function someWorkspace(random: Random): readonly SourceFile[] {
+  return random.chance(0.6) ? workspaces[random.below(8)]! : random.pick(workspaces);
+}
+
+/** A workspace with one of its files, the likelier the longer, in other words. */
+export function changed(
+  files: readonly SourceFile[],
+  random: Random,
+  change: (text: string) => string,
+): readonly SourceFile[] {
+  let at = random.below(files.reduce((sum, { text }) => sum + text.length, 0));
+  return files.map((file) => {
+    const mine = at >= 0 && at < file.text.length;
+    at -= file.text.length;
+    return mine ? { ...file, text: change(file.text) } : file;
+  });
+}
+
+/** Where the words of a text stand: names, numbers with units, strings, signs. Blanks are between them. */
+export function wordsOf(text: string): { readonly from: number; readonly to: number }[] {
+  return [...text.matchAll(/"[^"\n]*"?|\/\/[^\n]*|[\p{L}\d_.-]+|\n|[^\s\p{L}\d]/gu)].map((match) => ({
+    from: match.index,
+    to: match.index + match[0].length,
+  }));
+}

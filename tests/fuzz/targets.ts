@@ -1,0 +1,298 @@
+import { TextDocument } from 'vscode-languageserver-textdocument';
+import { hintsOf } from '../../language/advice/hints.ts';
+import { rateLines } from '../../language/advice/rate-report.ts';
+import { matchLines, shimLines } from '../../language/advice/report.ts';
+import { certificateOf, missingOf } from '../../language/certificate/index.ts';
+import { Checker, type CheckResult, checkFiles, type SourceFile } from '../../language/check.ts';
+import { parse } from '../../language/grammar/parse.ts';
+import { textProblem } from '../../language/grammar/text-problem.ts';
+import type { Job } from '../../language/model/job.ts';
+import type { Procedure } from '../../language/model/procedure.ts';
+import type { Range } from '../../language/model/source.ts';
+import { rules } from '../../language/rules/index.ts';
+import { htmlOf, type Sheet, sheetOf, textOf, typstOf } from '../../language/sheet/index.ts';
+import { specsHtml, specsOf, specsText } from '../../language/specs/index.ts';
+import { languages } from '../../language/words/index.ts';
+import { stepsOf } from '../../server/cli/replay.ts';
+import { githubReport } from '../../server/cli/report-github.ts';
+import { textReport } from '../../server/cli/report-text.ts';
+import { codeActions, fixAll } from '../../server/lsp/code-actions.ts';
+import { completions } from '../../server/lsp/completion.ts';
+import { diagnosticOf } from '../../server/lsp/diagnostics.ts';
+import { definitionAt, hoverAt } from '../../server/lsp/hover.ts';
+import { inlayHints } from '../../server/lsp/inlay-hints.ts';
+import { documentSymbols } from '../../server/lsp/symbols.ts';
+import { libraryFiles } from '../library.ts';
+import type { Failure, FuzzCase } from './case.ts';
+import { talk } from './frames.ts';
+import { intruder, madeOf } from './pages.ts';
+import { Random } from './random.ts';
+
+/** Where a throw came from: the innermost frame of our own source. */
+export function frameOf(error: unknown): string {
+  const stack = error instanceof Error ? (error.stack ?? '') : '';
+  const own = stack.match(/(?:language|server)\/[\w./-]+\.ts/u)?.[0] ?? 'elsewhere';
+  const name =
+    stack
+      .split('\n')
+      .find((line) => line.includes(own))
+      ?.match(/at (?:new )?([\w.<>]+)/u)?.[1] ?? '';
+  return `${own} ${name}`.trim();
+}
+
+/** Runs everything that takes an author’s text, and says what went wrong. `progress` hears what is begun. */
+export async function failuresOf(one: FuzzCase, progress: (target: string) => void): Promise<Failure[]> {
+  const failures: Failure[] = [];
+  const fail = (target: string, at: string, what: string) => {
+    if (!failures.some((other) => other.target === target && other.at === at)) failures.push({ target, at, what });
+  };
+  const run = <T>(target: string, work: () => T): T | null => {
+    progress(target);
+    try {
+      return work();
+    } catch (error) {
+      fail(target, frameOf(error), String(error).slice(0, 300));
+      return null;
+    }
+  };
+  const checker = new Checker();
+  // Each sheet in one language; which one, the text says.
+  let turn = one.versions.flat().reduce((sum, { text }) => sum + text.length, 0);
+  for (const files of one.versions) {
+    const result = run('check', () => checkFiles(files));
+    const kept = run('check again', () => checker.check(files));
+    if (result === null || kept === null) continue;
+    const told = JSON.stringify(result.findings);
+    if (told !== JSON.stringify(kept.findings))
+      fail('check again', 'kept', firstDifference(told, JSON.stringify(kept.findings)));
+    run('findings', () => aboutFindings(files, result, fail));
+    for (const { procedure, replays, findings } of result.procedures) {
+      const jobs = result.jobs.filter((job) => job.procedure === procedure);
+      // Every state of a long procedure in words is more than a case is worth; the replay itself the check has done.
+      for (const replay of replays) if (replay.program.points.length < 60) run('replay', () => stepsOf(replay));
+      for (const job of [null, ...jobs]) {
+        const language = languages[turn++ % languages.length]!;
+        const sheet = run('sheet', () =>
+          sheetOf(procedure, { job, number: null, paper: 'a4', draft: true, findings, language, hash: 'abcdef' }),
+        );
+        if (sheet !== null) run('print', () => aboutSheet('print', sheet, fail));
+      }
+      run('specs', () => aboutSpecs(procedure, fail));
+      for (const job of jobs) run('advice', () => [...shimLines(job), ...matchLines(job)]);
+      for (const job of jobs) run('certificate', () => aboutCertificate(procedure, job, fail));
+      run('rate', () => rateLines(procedure, jobs));
+    }
+    run('hints', () =>
+      hintsOf(
+        result.procedures.map(({ procedure }) => procedure),
+        result.jobs,
+      ),
+    );
+    run('reports', () => aboutReports(files, result, fail));
+    aboutEditor(files, result, run, fail);
+  }
+  progress('frames');
+  try {
+    await talk(one, (at, what) => fail('frames', at, what));
+  } catch (error) {
+    fail('frames', frameOf(error), String(error).slice(0, 300));
+  }
+  return failures;
+}
+
+type Fail = (target: string, at: string, what: string) => void;
+
+function firstDifference(one: string, other: string): string {
+  let at = 0;
+  while (one[at] === other[at]) at++;
+  return `fresh …${one.slice(Math.max(0, at - 80), at + 120)}… kept …${other.slice(Math.max(0, at - 80), at + 120)}…`;
+}
+
+/** Whether a range lies in a text, by the lines of the protocol. */
+function liesIn({ start, end }: Range, lines: readonly string[]): boolean {
+  const inside = ({ line, character }: Range['start']) =>
+    line >= 0 && character >= 0 && line < lines.length && character <= lines[line]!.length;
+  const ordered = start.line < end.line || (start.line === end.line && start.character <= end.character);
+  return inside(start) && inside(end) && ordered;
+}
+
+function aboutFindings(files: readonly SourceFile[], result: CheckResult, fail: Fail) {
+  const lines = new Map(files.map(({ uri, text }) => [uri, text.split(/\r\n|\n|\r/u)]));
+  for (const { rule, source, related = [], fix, message } of result.findings) {
+    const places = [source, ...related.map((one) => one.source), ...(fix?.edits.map((edit) => edit.source) ?? [])];
+    for (const { file, range } of places)
+      if (!liesIn(range, lines.get(file) ?? []))
+        fail('findings', `place of ${rule}`, `${file} ${JSON.stringify(range)}: ${message.slice(0, 120)}`);
+    if (
+      message.trim() === '' ||
+      (/undefined|\[object|NaN|Infinity/u.test(message) &&
+        !files.some(({ text }) => /undefined|object|NaN|Infinity/u.test(text)))
+    )
+      fail('findings', `message of ${rule}`, message.slice(0, 200));
+  }
+  for (const { use, target, name } of result.links)
+    for (const { file, range } of [use, target])
+      if (!liesIn(range, lines.get(file) ?? []))
+        fail('findings', 'place of a link', `${name} ${JSON.stringify(range)}`);
+  for (const { uri, text } of files) {
+    if (!uri.endsWith('.rebuild')) continue;
+    const own = result.findings.filter(({ source, severity }) => source.file === uri && severity === 'error');
+    const problems = textProblem(text) === null ? parse(text) : null;
+    if (problems !== null && problems.problems.length > 0 && own.length === 0)
+      fail('findings', 'syntax and clean', problems.problems[0]!.message);
+    const written = text.replace(/\/\/[^\n\r]*/gu, '').trim();
+    if (written !== '' && (problems?.ast.declarations.length ?? 0) === 0 && own.length === 0)
+      fail('findings', 'nothing read and clean', written.slice(0, 120));
+  }
+  // What is declared is checked, or it is said why not.
+  for (const { uri, text } of files) {
+    const heads = (text.match(/^procedure [A-Za-z]/gmu) ?? []).length;
+    const checked = result.procedures.filter(({ procedure }) => procedure.source.file === uri).length;
+    const errors = result.findings.some(({ source, severity }) => source.file === uri && severity === 'error');
+    if (checked < heads && !errors)
+      fail('findings', 'procedure not checked and clean', `${uri}: ${checked} of ${heads}`);
+  }
+}
+
+let known: { readonly sheet: ReadonlySet<string>; readonly specs: ReadonlySet<string> } | null = null;
+
+/** Elements and attributes of the library’s own pages. */
+function usual() {
+  if (known !== null) return known;
+  const { procedures, jobs } = checkFiles(libraryFiles(true));
+  const sheets = procedures.flatMap(({ procedure, findings }) =>
+    [null, ...jobs.filter((job) => job.procedure === procedure)].map((job) =>
+      sheetOf(procedure, { job, number: null, paper: 'a4', draft: job === null, findings, hash: 'abcdef' }),
+    ),
+  );
+  const certificates = jobs.map((job) =>
+    certificateOf(job.procedure, job, { paper: 'a4', draft: true, findings: [], hash: 'abcdef' }),
+  );
+  known = {
+    // A drawing names a second font for signs that its first lacks: the library has none of these.
+    sheet: new Set([
+      'text.font-family',
+      ...[...sheets, ...certificates].flatMap((sheet) => [...madeOf(htmlOf(sheet))]),
+    ]),
+    specs: new Set(procedures.flatMap(({ procedure }) => [...madeOf(specsHtml(specsOf(procedure)))])),
+  };
+  return known;
+}
+
+function aboutSheet(target: string, sheet: Sheet, fail: Fail) {
+  const html = htmlOf(sheet);
+  const foreign = intruder(html, usual().sheet);
+  if (foreign !== null) fail(target, `HTML, ${foreign}`, foreign);
+  if (html !== htmlOf(sheet)) fail(target, 'HTML twice', 'two prints of one sheet differ');
+  const source = typstOf([sheet], 'title');
+  // The words are data: each begins and ends on its line, and none ends the string that it stands in.
+  const data = source.split('\n').slice(0, 3);
+  for (const line of data)
+    if (!/^#let \w+ = json\(bytes\("(?:[^"\\]|\\[\\"])*"\)\)$/u.test(line))
+      fail(target, 'Typst data', line.slice(0, 200));
+  const said = textOf(sheet).join('\n');
+  if (/\bundefined\b|\[object Object\]/u.test(said))
+    fail(target, 'text', said.match(/.{0,60}(?:undefined|\[object Object\]).{0,60}/u)![0]);
+}
+
+function aboutSpecs(procedure: Procedure, fail: Fail) {
+  const specs = specsOf(procedure);
+  specsText(specs, { width: 100 });
+  const foreign = intruder(specsHtml(specs), usual().specs);
+  if (foreign !== null) fail('specs', `HTML, ${foreign}`, foreign);
+}
+
+function aboutCertificate(procedure: Procedure, job: Job, fail: Fail) {
+  missingOf(procedure, job, { findings: [] });
+  const language = languages[job.name.length % languages.length]!;
+  aboutSheet(
+    'certificate',
+    certificateOf(procedure, job, { paper: 'a4', draft: true, findings: [], language, hash: 'abcdef' }),
+    fail,
+  );
+}
+
+function aboutReports(files: readonly SourceFile[], { findings }: CheckResult, fail: Fail) {
+  const texts = new Map(files.map(({ uri, text }) => [uri, text]));
+  const checked = {
+    files: files.map(({ uri }) => uri),
+    findings,
+    errors: 1,
+    warnings: 1,
+    textOf: (file: string) => texts.get(file) ?? '',
+  };
+  const commands = githubReport(checked).split('\n').slice(0, -1);
+  if (
+    commands.length !== findings.length ||
+    commands.some((line) => !/^::(?:error|warning) file=[^\n\r]*$/u.test(line))
+  )
+    fail(
+      'reports',
+      'github',
+      commands.find((line) => !line.startsWith('::')) ?? `${commands.length} lines of ${findings.length} findings`,
+    );
+  const text = textReport(checked);
+  const control = text
+    .replace(/\u001b\[\d*m/gu, '')
+    .match(/[\u0000-\u0008\u000b-\u001f\u007f\u202a-\u202e\u2066-\u2069]/u);
+  if (control !== null) fail('reports', 'control characters', `U+${control[0].codePointAt(0)!.toString(16)}`);
+  if (/^::/mu.test(text)) fail('reports', 'commands', text.match(/^::.*/mu)![0].slice(0, 120));
+}
+
+function aboutEditor(
+  files: readonly SourceFile[],
+  result: CheckResult,
+  run: <T>(target: string, work: () => T) => T | null,
+  fail: Fail,
+) {
+  const texts = new Map(files.map(({ uri, text }) => [uri, text]));
+  const textAt = (uri: string) => texts.get(uri) ?? null;
+  const random = new Random(files.reduce((sum, { text }) => sum + text.length, 1));
+  const clientUri = (uri: string) => uri;
+  for (const { uri, text } of files) {
+    const document = TextDocument.create(uri, 'rebuild', 1, text);
+    const lines = text.split(/\r\n|\n|\r/u);
+    for (let count = 0; count < 4; count++) {
+      const offset = random.chance(0.1) ? text.length : random.below(text.length + 1);
+      const position = random.chance(0.1) ? { line: lines.length + 3, character: 99 } : document.positionAt(offset);
+      run('completion', () =>
+        completions(text, offset, result, {
+          rules,
+          textOf: textAt,
+          snippets: random.chance(0.5),
+          onlyNames: random.chance(0.5),
+        }),
+      );
+      const hover = run('hover', () => hoverAt(uri, position, result, textAt));
+      if (hover?.range !== undefined && !liesIn(hover.range, lines))
+        fail('hover', 'place', JSON.stringify(hover.range));
+      const found = run('definition', () => definitionAt(uri, position, result, clientUri)) ?? [];
+      for (const { uri: file, range } of found)
+        if (!liesIn(range, (texts.get(file) ?? '').split(/\r\n|\n|\r/u)))
+          fail('definition', 'place', JSON.stringify(range));
+    }
+    const question = {
+      uri,
+      findings: result.findings,
+      clientUri,
+      versionOf: () => 1,
+    };
+    const whole = { start: { line: 0, character: 0 }, end: { line: lines.length, character: 0 } };
+    run('symbols', () => documentSymbols(result.symbols.get(uri) ?? []));
+    run('inlay hints', () => inlayHints(uri, whole, result));
+    run('code actions', () =>
+      codeActions({
+        ...question,
+        range: whole,
+        symbols: result.symbols.get(uri) ?? [],
+        text,
+        diagnosticOf: (finding) => diagnosticOf(finding, () => null, clientUri),
+        snippets: true,
+      }),
+    );
+    const all = run('fix all', () => fixAll(question));
+    const [change] = all?.edit?.documentChanges ?? [];
+    if (change !== undefined && 'edits' in change)
+      run('fix all', () => TextDocument.applyEdits(document, change.edits as { range: Range; newText: string }[]));
+  }
+}

@@ -1,0 +1,56 @@
+import { Worker } from 'node:worker_threads';
+import type { Failure, FuzzCase } from './case.ts';
+
+/**
+ * Runs cases in a thread that is ended when it takes too long or too much memory: then the case is reported with the
+ * target that it stood in. The time is no assertion about a machine, only what is waited for an answer.
+ */
+export class Watched {
+  private worker: Worker | null = null;
+  private readonly patience: number;
+
+  /** @param patience ms for one case */
+  constructor(patience: number) {
+    this.patience = patience;
+  }
+
+  async failuresOf(one: FuzzCase): Promise<Failure[]> {
+    this.worker ??= new Worker(new URL('./worker.ts', import.meta.url), {
+      resourceLimits: { maxOldGenerationSizeMb: 1500 },
+      stderr: true,
+    });
+    const { worker } = this;
+    let target = 'start';
+    return await new Promise<Failure[]>((resolve) => {
+      const end = (failures: Failure[], lost: boolean) => {
+        clearTimeout(timer);
+        worker.off('message', hear).off('error', broken).off('exit', leave);
+        if (lost) {
+          this.worker = null;
+          void worker.terminate();
+        }
+        resolve(failures);
+      };
+      const hear = (message: { target?: string; failures?: Failure[] }) => {
+        if (message.target !== undefined) target = message.target;
+        if (message.failures !== undefined) end(message.failures, false);
+      };
+      const broken = (error: Error & { code?: string }) => {
+        const at = error.code === 'ERR_WORKER_OUT_OF_MEMORY' ? 'memory' : 'uncaught';
+        end([{ target, at, what: String(error.stack).slice(0, 400) }], true);
+      };
+      const leave = (code: number) => end([{ target, at: 'exit', what: `ended with ${code}` }], true);
+      const timer = setTimeout(
+        () => end([{ target, at: 'hang', what: `no answer after ${this.patience / 1000} s` }], true),
+        this.patience,
+      );
+      worker.on('message', hear).on('error', broken).on('exit', leave);
+      worker.postMessage(one);
+    });
+  }
+
+  async close(): Promise<void> {
+    await this.worker?.terminate();
+    this.worker = null;
+  }
+}
