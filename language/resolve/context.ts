@@ -3,6 +3,12 @@ import type { File } from '../grammar/generated/ast.ts';
 import { nearest } from '../grammar/nearest.ts';
 import type { Range, Source } from '../model/source.ts';
 
+/** From where text that stands elsewhere was come to: the call of a sequence, a `like`. */
+export interface From {
+  readonly message: string;
+  readonly source: Source;
+}
+
 /** What went wrong while names were resolved; rules put it into words. */
 export type ResolveProblem =
   | {
@@ -10,8 +16,7 @@ export type ResolveProblem =
       readonly message: string;
       readonly source: Source;
       readonly replacement?: string;
-      /** Of a problem in a sequence: the call that it was written out for. */
-      readonly call?: Source;
+      readonly from?: From;
     }
   | {
       readonly kind: 'unknown-name';
@@ -19,7 +24,7 @@ export type ResolveProblem =
       readonly what: string;
       readonly near: readonly string[];
       readonly source: Source;
-      readonly call?: Source;
+      readonly from?: From;
     }
   | {
       readonly kind: 'duplicate-name';
@@ -53,8 +58,8 @@ export class Context {
   readonly links: Link[] = [];
   readonly defects: Defect[] = [];
   private readonly files = new Map<File, string>();
-  /** The call that is written out now: problems stand where they are written, and say from where they were come to. */
-  private call: Source | undefined;
+  /** What is written out now: problems stand where they are written, and say from where they were come to. */
+  private from: From | undefined;
 
   register(ast: File, uri: string) {
     this.files.set(ast, uri);
@@ -70,14 +75,14 @@ export class Context {
     }
   }
 
-  /** Writes a sequence out for a call. */
-  called<T>(call: Source, work: () => T): T {
-    const outer = this.call;
-    this.call = call;
+  /** Writes out, for a call or a `like`, what stands elsewhere. */
+  writtenOut<T>(from: From, work: () => T): T {
+    const outer = this.from;
+    this.from = outer ?? from;
     try {
       return work();
     } finally {
-      this.call = outer;
+      this.from = outer;
     }
   }
 
@@ -98,7 +103,7 @@ export class Context {
 
   /** A slip that no rule of its own names. */
   syntax(message: string, source: Source, replacement?: string) {
-    this.problems.push({ kind: 'syntax', message, source, replacement, call: this.call });
+    this.problems.push({ kind: 'syntax', message, source, replacement, from: this.from });
   }
 
   link(use: Source, target: Source, name: string, what: string) {
@@ -106,7 +111,7 @@ export class Context {
   }
 
   unknown(name: string, what: string, candidates: Iterable<string>, source: Source) {
-    this.problems.push({ kind: 'unknown-name', name, what, near: nearest(name, candidates), source, call: this.call });
+    this.problems.push({ kind: 'unknown-name', name, what, near: nearest(name, candidates), source, from: this.from });
   }
 
   /** Looks a name up among declared things, links it, or reports it. */

@@ -209,7 +209,9 @@ export class StepMaker {
       clause.$type === 'AllowClause' ? [allowOf(this.context, clause.allow)] : [],
     );
     const steps = this.context
-      .called(whole, () => this.lines(sequence.lines, inner))
+      .writtenOut({ message: `Sequence ${name} is called here.`, source: whole }, () =>
+        this.lines(sequence.lines, inner),
+      )
       .map((made) => ({ ...made, group: outer }));
     this.group = outer;
     return steps.map(({ step, group }, index) => {
@@ -469,15 +471,15 @@ class OneStep {
         if (adjusters.length > 0) return tied('adjuster', adjusters, (adjuster) => adjuster.name);
       }
     }
-    const candidates = this.candidates(kinds);
+    const candidates = [...this.candidates(kinds), ...this.place.bindings.keys()];
     if (this.hasNoPosition(subject, kinds)) return [];
     this.context.unknown(text, kinds.join(' or '), candidates, this.context.source(path));
     // A slip of the keyboard is one finding: the step is read as the one name that can be meant.
     const near = nearest(text, candidates);
     const [head, tail] = (near[0] ?? '').split('.');
     if (near.length !== 1 || text === near[0]) return [];
-    return this.object(
-      { ...subject, path: { ...path, head: head as ast.Name, tail: tail as ast.Name | undefined } },
+    return this.objects(
+      [{ ...subject, path: { ...path, head: head as ast.Name, tail: tail as ast.Name | undefined } }],
       kinds,
     );
   }
