@@ -1,4 +1,5 @@
 import type { ILexingError, IToken, TokenType } from 'chevrotain';
+import { beyondBounds, cut } from './bounds.ts';
 import { nearest } from './nearest.ts';
 import { type Damage, markUnread } from './unread.ts';
 import {
@@ -29,7 +30,11 @@ type Types = Readonly<Record<string, TokenType>>;
 export function lines(raw: readonly IToken[], types: Types, damage: Damage = new Map()) {
   const reports: ILexingError[] = [];
   const report = (token: IToken, message: string) => reports.push(lexingError(token, message));
-  const braced = mendBraces(joinRows(splitRows(positions(raw, types))), types, report);
+  const cutToLength = raw.map((token) => cut(token, report));
+  const rows = joinRows(splitRows(positions(cutToLength, types)));
+  const beyond = beyondBounds(rows);
+  if (beyond !== null) return { tokens: [], reports: [lexingError(beyond.token, beyond.message)] };
+  const braced = mendBraces(rows, types, report);
   return { tokens: markUnread(braced, types, damage), reports };
 }
 
@@ -84,7 +89,7 @@ function joinRows(rows: readonly IToken[][]): IToken[][] {
   let inUnit = false;
   for (const row of rows) {
     const statement = joined.at(-1);
-    if (statement !== undefined && goesOn(statement, row, inUnit)) statement.push(...row);
+    if (statement !== undefined && goesOn(statement, row, inUnit)) for (const token of row) statement.push(token);
     else joined.push([...row]);
     const [head, last] = [keyword(joined.at(-1)![0]), keyword(row.at(-1))];
     if (last === '{') inUnit = head === 'unit';

@@ -72,7 +72,7 @@ export function readUnit(text: string): UnitReading {
   if (refused !== undefined) return { refused };
   const otherCase = byLowerCase.get(typed.toLowerCase());
   if (otherCase !== undefined) {
-    const meaning = otherMeaning[typed];
+    const meaning = Object.hasOwn(otherMeaning, typed) ? otherMeaning[typed] : undefined;
     return {
       near: otherCase,
       why: `"${typed}" is written ${otherCase}: ${meaning ?? 'capitals and small letters tell units apart'}.`,

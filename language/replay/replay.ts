@@ -66,10 +66,12 @@ export interface Visitor {
 const mostSpent = 6;
 
 /**
- * Most steps that a replay passes, over all ways, until it stands still; what goes on longer is not followed to its end.
- * Procedures that somebody wrote pass some ten thousand; one of ten thousand steps with twenty repairs a million.
+ * Most steps that a replay passes and units that it sends to repairs, over all ways, until it stands still. What goes on
+ * longer is not followed to its end. The two-spring procedure of the library comes to 20,000 with its 150 points.
  */
-export const mostPassed = 2_000_000;
+export function mostPassed({ points }: Program): number {
+  return 200_000 + 20 * points.length;
+}
 
 /** A replay of one set of part numbers: every way through the procedure, to the fixed point. */
 export class Replay {
@@ -85,6 +87,8 @@ export class Replay {
   private readonly waiting = new Set<string>();
 
   readonly program: Program;
+  private readonly repairs: ReadonlyMap<string, Repair>;
+  private readonly gatePoints = new Map<Step, { readonly judged: number | string; readonly inRepair: number }>();
   private passed = 0;
 
   /** Every way was followed to its end. */
@@ -95,6 +99,7 @@ export class Replay {
   constructor(program: Program) {
     this.program = program;
     const { procedure } = program;
+    this.repairs = new Map(procedure.repairs.map((repair) => [repair.name, repair] as const));
     this.layout = new Layout(procedure);
     this.relations = new Relations(procedure.family);
     this.transfer = new Transfer(procedure, this.relations, program.absent);
@@ -122,7 +127,7 @@ export class Replay {
       .map((part) => part.name);
     const first = this.way(null, 0, null);
     this.flow(first, 0, State.received(this.layout, loose, procedure.stages[0]?.station ?? null));
-    while (this.work.length > 0 && this.passed < mostPassed) {
+    while (this.work.length > 0 && this.passed < mostPassed(this.program)) {
       const { way, point } = this.work.shift()!;
       this.waiting.delete(`${way.id}:${point}`);
       this.walkFrom(way, point, this.head(way, point)!.copy(), null, (nextWay, nextPoint, state) =>
@@ -156,9 +161,21 @@ export class Replay {
 
   /** The point at which a gate's unit is sent to a repair; its number where it stands in a repair itself. */
   private judgedAt(gate: Step): number | string {
-    const { gates, points, decisions } = this.program;
-    const at = gates.find(({ point }) => (points[point] as { step?: Step }).step === gate)?.point;
-    return at === undefined ? gate.number : (decisions.get(at) ?? at);
+    return this.placeOf(gate).judged;
+  }
+
+  private placeOf(gate: Step) {
+    let place = this.gatePoints.get(gate);
+    if (place === undefined) {
+      const { gates, points, decisions } = this.program;
+      const at = gates.find(({ point }) => (points[point] as { step?: Step }).step === gate)?.point;
+      const inRepair = points.findIndex(
+        (point) => point.kind === 'step' && point.step === gate && 'tries' in point.block,
+      );
+      place = { judged: at === undefined ? gate.number : (decisions.get(at) ?? at), inRepair };
+      this.gatePoints.set(gate, place);
+    }
+    return place;
   }
 
   private head(way: Way, point: number): State | undefined {
@@ -172,7 +189,8 @@ export class Replay {
       this.heads.set(way.id, points);
     }
     const known = points.get(point);
-    if (known === undefined) points.set(point, state);
+    // One state may be sent several ways: what is kept is its own.
+    if (known === undefined) points.set(point, state.copy());
     else if (!known.join(state)) return;
     const key = `${way.id}:${point}`;
     if (!this.waiting.has(key)) {
@@ -243,7 +261,7 @@ export class Replay {
     if (step.gate.onFail.length > 0) {
       const failed = state.copy();
       failed.set(cell, gateBits.failed, index);
-      for (const entry of this.next(step, way)) this.sendTo(entry.repair, step, failed.copy(), way, flow);
+      for (const entry of this.next(step, way)) this.sendTo(entry.repair, step, failed, way, flow);
     }
     state.set(cell, gateBits.passed, index);
     return 'on';
@@ -260,17 +278,14 @@ export class Replay {
     for (const test of group.tests) {
       const cell = this.layout.gates.get(test.gate!.name)!;
       if (!state.may(cell, gateBits.failed)) continue;
-      for (const entry of this.next(test, way)) {
-        const sent = state.copy();
-        sent.set(cell, gateBits.failed, index);
-        this.sendTo(entry.repair, test, sent, way, flow);
-      }
+      const sent = state.copy();
+      sent.set(cell, gateBits.failed, index);
+      for (const entry of this.next(test, way)) this.sendTo(entry.repair, test, sent, way, flow);
     }
   }
 
   private next(test: Step, way: Way) {
-    const tries = (name: string) =>
-      this.program.procedure.repairs.find((repair) => repair.name === name)?.tries ?? null;
+    const tries = (name: string) => this.repairs.get(name)?.tries ?? null;
     return nextEntries(
       test.gate!.onFail,
       (name) => (this.oneTry.includes(name) ? 1 : tries(name) === 1 ? 2 : tries(name)),
@@ -291,8 +306,9 @@ export class Replay {
     flow: (way: Way, point: number, state: State) => void,
   ) {
     const point = this.program.repairs.get(name);
-    const repair = this.program.procedure.repairs.find((other) => other.name === name);
+    const repair = this.repairs.get(name);
     if (point === undefined || repair === undefined) return;
+    this.passed++;
     // A check in a repair that sends on to another: the unit goes back to where the first was sent from.
     const sender = repair.inline || way.from === null || this.checkInRepair(gate) < 0 ? gate : way.from.gate;
     const next = this.way(repair, way.spent | this.bit(name), { way, gate: sender, by: gate });
@@ -450,9 +466,7 @@ export class Replay {
 
   /** The point of a gate that stands in a repair; -1 for one of a stage. */
   private checkInRepair(gate: Step): number {
-    return this.program.points.findIndex(
-      (point) => point.kind === 'step' && point.step === gate && 'tries' in point.block,
-    );
+    return this.placeOf(gate).inRepair;
   }
 
   /** What a repair left off is told once; then the unit is taken as it stood at the test on the first way. */

@@ -93,12 +93,32 @@ function patchAll(context: Context, blocks: readonly BodyBlock[], patches: reado
     touched.set(target, context.source(patch));
     return earlier === undefined;
   };
+  /** Blocks that are replaced or taken out whole: a patch inside one would be lost. */
+  const whole = new Set(
+    patches.flatMap((patch) =>
+      'stage' in patch && patch.stage !== undefined
+        ? [`stage ${patch.stage.name}`]
+        : 'repair' in patch && patch.repair !== undefined
+          ? [`repair ${patch.repair.name}`]
+          : [],
+    ),
+  );
+  const touchStep = (target: ast.Step, patch: ast.Patch): boolean => {
+    const block = blocks.find(({ lines }) => flat(lines).includes(target));
+    const name = `${block?.kind} ${block?.name}`;
+    if (!whole.has(name)) return touch(target, patch);
+    context.syntax(
+      `This step stands in ${name}, which another patch replaces or takes out: this patch would change nothing. Take it out, or put its steps there.`,
+      context.source(patch),
+    );
+    return false;
+  };
   for (const patch of patches) {
     if ('stage' in patch && patch.stage !== undefined)
       now = patchBlock(context, now, patch, 'stage', patch.stage, touch);
     else if ('repair' in patch && patch.repair !== undefined)
       now = patchBlock(context, now, patch, 'repair', patch.repair, touch);
-    else if (patch.step !== undefined) now = patchStep(context, now, blocks, patch, patch.step, touch);
+    else if (patch.step !== undefined) now = patchStep(context, now, blocks, patch, patch.step, touchStep);
   }
   return now;
 }
@@ -143,7 +163,7 @@ function patchStep(
   original: readonly BodyBlock[],
   patch: ast.Patch,
   address: ast.Address,
-  touch: (target: AstNode, patch: ast.Patch) => boolean,
+  touch: (target: ast.Step, patch: ast.Patch) => boolean,
 ): BodyBlock[] {
   if (address.place !== undefined && !original.some((block) => block.name === address.place!.name)) {
     context.unknown(

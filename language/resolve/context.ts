@@ -3,6 +3,12 @@ import type { File, Procedure } from '../grammar/generated/ast.ts';
 import { nearest } from '../grammar/nearest.ts';
 import type { Range, Source } from '../model/source.ts';
 
+/** From where text that stands elsewhere was come to: the call of a sequence, a `like`. */
+export interface From {
+  readonly message: string;
+  readonly source: Source;
+}
+
 /** What went wrong while names were resolved; rules put it into words. */
 export type ResolveProblem =
   | {
@@ -10,8 +16,7 @@ export type ResolveProblem =
       readonly message: string;
       readonly source: Source;
       readonly replacement?: string;
-      /** Of a problem in a sequence: the call that it was written out for. */
-      readonly call?: Source;
+      readonly from?: From;
     }
   | {
       readonly kind: 'unknown-name';
@@ -19,7 +24,7 @@ export type ResolveProblem =
       readonly what: string;
       readonly near: readonly string[];
       readonly source: Source;
-      readonly call?: Source;
+      readonly from?: From;
     }
   | {
       readonly kind: 'duplicate-name';
@@ -55,8 +60,8 @@ export class Context {
   private readonly files = new Map<File, string>();
   private readonly procedures = new Map<string, { readonly node: Procedure; readonly range: Range }[]>();
   private reader: Procedure | null = null;
-  /** The call that is written out now: problems stand where they are written, and say from where they were come to. */
-  private call: Source | undefined;
+  /** What is written out now: problems stand where they are written, and say from where they were come to. */
+  private from: From | undefined;
 
   register(ast: File, uri: string) {
     this.files.set(ast, uri);
@@ -87,14 +92,14 @@ export class Context {
     }
   }
 
-  /** Writes a sequence out for a call. */
-  called<T>(call: Source, work: () => T): T {
-    const outer = this.call;
-    this.call = call;
+  /** Writes out, for a call or a `like`, what stands elsewhere. */
+  writtenOut<T>(from: From, work: () => T): T {
+    const outer = this.from;
+    this.from = outer ?? from;
     try {
       return work();
     } finally {
-      this.call = outer;
+      this.from = outer;
     }
   }
 
@@ -115,7 +120,7 @@ export class Context {
 
   /** A slip that no rule of its own names. */
   syntax(message: string, source: Source, replacement?: string) {
-    this.problems.push({ kind: 'syntax', message, source, replacement, call: this.call });
+    this.problems.push({ kind: 'syntax', message, source, replacement, from: this.from });
   }
 
   /** Ties a use to its declaration. What stands in a procedure's own text leads where that procedure sees it. */
@@ -131,20 +136,15 @@ export class Context {
   }
 
   unknown(name: string, what: string, candidates: Iterable<string>, source: Source) {
-    this.problems.push({ kind: 'unknown-name', name, what, near: nearest(name, candidates), source, call: this.call });
+    this.problems.push({ kind: 'unknown-name', name, what, near: nearest(name, candidates), source, from: this.from });
   }
 
-  /**
-   * Looks a name up among declared things, links it, or reports it.
-   * @param use where it is reported: for a name in a sequence, the call
-   * @param written where it is written
-   */
+  /** Looks a name up among declared things, links it where it is written, or reports it there. */
   find<T extends { readonly name: string; readonly source: Source }>(
     name: string,
     what: string,
     among: readonly T[],
     use: Source,
-    written: Source = use,
   ): T | null {
     const found = among.find((item) => item.name === name);
     if (found === undefined) {
@@ -156,7 +156,7 @@ export class Context {
       );
       return null;
     }
-    this.link(written, found.source, name, what);
+    this.link(use, found.source, name, what);
     return found;
   }
 

@@ -7,22 +7,39 @@ export type FindProcedure = (name: string) => ast.Procedure | null;
 /** Most procedures that may be like one another in a row. */
 const longestChain = 20;
 
+/** Most procedures that may be like one: each is checked whole. */
+const mostLike = 100;
+
 /** Where a procedure says what it is like. */
 export function likeOf(node: ast.Procedure): ast.LikeProcedure | undefined {
   return node.heads.find((head) => head.$type === 'LikeProcedure') as ast.LikeProcedure | undefined;
 }
 
-/** Whether what a procedure is like can be followed to a beginning. Reports where it cannot, and why. */
+/**
+ * Whether what a procedure is like can be followed to a beginning. Reports where it cannot, and why.
+ *
+ * @param likes how many procedures are like each, so far
+ */
 export function hasBeginning(
   context: Context,
   node: ast.Procedure,
   find: FindProcedure,
   declared: readonly string[],
+  likes: Map<string, number>,
 ): boolean {
   const like = likeOf(node)?.procedure;
   if (like === undefined) return true;
   if (find(like.name) === null) {
     context.unknown(like.name, 'procedure', declared, context.source(like));
+    return false;
+  }
+  const before = likes.get(like.name) ?? 0;
+  likes.set(like.name, before + 1);
+  if (before >= mostLike) {
+    context.syntax(
+      `More than ${mostLike} procedures are like ${like.name}, and ${node.name} is not checked. What differs by its figures only is a part number of one procedure: write number and its lines.`,
+      context.source(like),
+    );
     return false;
   }
   const chain = [node];

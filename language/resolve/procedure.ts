@@ -1,4 +1,5 @@
 import type * as ast from '../grammar/generated/ast.ts';
+import { nearest } from '../grammar/nearest.ts';
 import type { Family } from '../model/family.ts';
 import type { Hazard, Procedure, Repair, Stage, Step } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
@@ -33,13 +34,15 @@ export interface World {
   readonly procedures: readonly string[];
   /** Part numbers of all procedures: a shared sequence may name those of any that call it. */
   readonly numbers: ReadonlySet<string>;
+  /** How many procedures are like each, so far. */
+  readonly likes: Map<string, number>;
   /** Bodies that are made already. */
   readonly bodies: Map<ast.Procedure, Body>;
 }
 
 /** Makes a procedure plain data. Null where it has no family or shop to be replayed over (reported). */
 export function procedureOf(context: Context, node: ast.Procedure, world: World): Procedure | null {
-  const isLike = hasBeginning(context, node, world.findProcedure, world.procedures);
+  const isLike = hasBeginning(context, node, world.findProcedure, world.procedures, world.likes);
   const heads = headsOf(context, node, world, isLike);
   for (const item of node.items) {
     if (item.$type === 'Unread')
@@ -91,18 +94,24 @@ export function procedureOf(context: Context, node: ast.Procedure, world: World)
     procedure: node,
   };
   const maker = new StepMaker(context, names);
+  const stepsOf = (block: BodyBlock) =>
+    heads.likeSource === null || node.items.some((item) => item === block.node)
+      ? maker.steps(block.lines)
+      : context.writtenOut({ message: `${node.name} takes this over here.`, source: heads.likeSource }, () =>
+          maker.steps(block.lines),
+        );
   const stages = stageBlocks.map(
     (block, index): Stage => ({
       ...blockHead(context, block, shop),
       together: block.together,
       allow: block.allows.map((allow) => allowOf(context, allow)),
-      steps: numbered(maker.steps(block.lines), `${index + 1}.`, block.name),
+      steps: numbered(stepsOf(block), `${index + 1}.`, block.name),
     }),
   );
   const written = repairBlocks.map(
     (block, index): Repair => ({
       ...blockHead(context, block, shop),
-      steps: numbered(maker.steps(block.lines), `R${index + 1}.`, block.name),
+      steps: numbered(stepsOf(block), `R${index + 1}.`, block.name),
       tries: null,
       inline: false,
       allow: block.allows.map((allow) => allowOf(context, allow)),
@@ -360,13 +369,17 @@ function placeHazards(
   addressed: readonly { hazard: Hazard; verb: string; object: string | null; source: Hazard['source'] }[],
 ) {
   const fits = isAddressed;
+  const steps = [...stages, ...repairs].flatMap((block) => block.steps);
   for (const { verb, object, source } of addressed) {
-    if (![...stages, ...repairs].some((block) => block.steps.some((step) => fits(step, verb, object)))) {
-      context.syntax(
-        `This hazard stands for “${[verb, object].filter(Boolean).join(' ')}”, and there is no such step. Name the step by its verb and first object.`,
-        source,
-      );
-    }
+    if (steps.some((step) => fits(step, verb, object))) continue;
+    const objects = steps.flatMap((step) =>
+      step.verb === verb ? (step.gate?.name ?? step.objects[0]?.name ?? []) : [],
+    );
+    const near = object === null ? [] : nearest(object, objects);
+    context.syntax(
+      `This hazard stands for “${[verb, object].filter(Boolean).join(' ')}”, and there is no such step. ${near.length > 0 ? `Did you mean ${near.map((name) => `${verb} ${name}`).join(' or ')}?` : 'Name the step by its verb and first object.'}`,
+      source,
+    );
   }
   const put = <T extends Stage | Repair>(block: T): T => ({
     ...block,

@@ -79,6 +79,7 @@ export function resolve(files: readonly ParsedFile[]): Resolved {
         items.flatMap((item) => (item.$type === 'PartNumber' ? [unquoted(item.name)] : [])),
       ),
     ),
+    likes: new Map<string, number>(),
     bodies: new Map<ast.Procedure, Body>(),
   };
   const procedures = procedureNodes.flatMap(
@@ -100,7 +101,9 @@ export function resolve(files: readonly ParsedFile[]): Resolved {
     })),
     'job',
   );
-  const concessions = declarations.flatMap((node) => allowsWithin(context, node));
+  const concessions = declarations.flatMap(
+    (node) => context.attempt('reading what is allowed', node, () => allowsWithin(context, node)) ?? [],
+  );
   const { problems, links, defects } = context;
   return { shops, families, procedures, jobs, concessions, problems, links, defects };
 }

@@ -1,4 +1,5 @@
 import type * as ast from '../grammar/generated/ast.ts';
+import { nearest } from '../grammar/nearest.ts';
 import type { Result } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Named, NameUse } from '../model/source.ts';
@@ -22,6 +23,9 @@ export function resultsOf(context: Context, nodes: readonly ast.Result[], proced
   for (const node of nodes) reader.read(node);
   return written;
 }
+
+/** Words that make a result of a name. */
+const resultWords = ['as', 'found', 'renewed', 'torque', 'done', 'note', 'pass', 'fail', 'out'];
 
 /** What stood behind the names of a result. */
 interface Facts {
@@ -145,11 +149,24 @@ class ResultReader {
         });
       return;
     }
+    if (this.isSlip(names)) return;
     if (second !== undefined) return this.refuse(second, `“${second.name}” says no result here.`);
     const name = this.find(first, 'test', this.readable);
     if (value === null) return this.refuse(node, 'Write what was read, or pass or fail.');
     if (name !== null && this.isOf(value, readingOf(procedure, name), node))
       written.results.push({ form: 'reading', name, asFound, value, ...this.readOn(facts, value), text, source });
+  }
+
+  /** Whether a word that makes a result is misspelt: reported, where no test or part is called so. */
+  private isSlip(names: readonly ast.NameRef[]): boolean {
+    const known = new Set([...this.readable, ...this.procedure.family.parts].map(({ name }) => name));
+    for (const node of names) {
+      const [word] = known.has(node.name) ? [] : nearest(node.name, resultWords);
+      if (word === undefined || word === node.name) continue;
+      this.refuse(node, `“${node.name}” says no result here. Did you mean ${word}?`);
+      return true;
+    }
+    return false;
   }
 
   private factsOf(node: ast.Result): Facts {

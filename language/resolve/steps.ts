@@ -212,7 +212,9 @@ export class StepMaker {
       clause.$type === 'AllowClause' ? [allowOf(this.context, clause.allow)] : [],
     );
     const steps = this.context
-      .called(whole, () => this.lines(sequence.lines, inner))
+      .writtenOut({ message: `Sequence ${name} is called here.`, source: whole }, () =>
+        this.lines(sequence.lines, inner),
+      )
       .map((made) => ({ ...made, group: outer }));
     this.group = outer;
     const notes = node.clauses.flatMap((clause) => (clause.$type === 'NoteClause' ? [clause.text] : []));
@@ -431,11 +433,11 @@ class OneStep {
   }
 
   /** Things that a step acts on: parameters of a sequence put in, copies of a part spread out. */
-  private objects(subjects: readonly ast.Subject[], kinds: readonly ObjectKind[]): StepObject[] {
+  private objects(subjects: readonly ast.Subject[], kinds: readonly ObjectKind[], written?: Source): StepObject[] {
     return subjects.flatMap((subject) => {
       const bound = subject.path.tail === undefined ? this.place.bindings.get(subject.path.head) : undefined;
       if (bound !== undefined) return bound.flatMap((inner) => this.object(located(inner, subject), kinds));
-      return this.object(subject, kinds);
+      return this.object(subject, kinds, written);
     });
   }
 
@@ -497,15 +499,15 @@ class OneStep {
         if (adjusters.length > 0) return tied('adjuster', adjusters, (adjuster) => adjuster.name);
       }
     }
-    const candidates = this.candidates(kinds);
+    const candidates = [...this.candidates(kinds), ...this.place.bindings.keys()];
     if (this.hasNoPosition(subject, kinds)) return [];
     this.context.unknown(text, kinds.join(' or '), candidates, this.context.source(path));
     // A slip of the keyboard is one finding: the step is read as the one name that can be meant.
     const near = nearest(text, candidates);
     const [head, tail] = (near[0] ?? '').split('.');
     if (near.length !== 1 || text === near[0]) return [];
-    return this.object(
-      { ...subject, path: { ...path, head: head as ast.Name, tail: tail as ast.Name | undefined } },
+    return this.objects(
+      [{ ...subject, path: { ...path, head: head as ast.Name, tail: tail as ast.Name | undefined } }],
       kinds,
       written,
     );

@@ -1,4 +1,5 @@
 import type { Source } from '../model/source.ts';
+import type { From } from '../resolve/context.ts';
 
 /** A place as a key. */
 export function placeKey({ file, range: { start } }: Source): string {
@@ -18,10 +19,10 @@ export function grouped<T>(items: readonly T[], keyOf: (item: T) => string): T[]
 }
 
 /**
- * From where problems in a sequence were come to, as related places, each once. All of them: the procedures that call
- * the sequence count the finding as theirs by these.
+ * From where problems were come to, as related places, each once. All of them: by these the procedures that call a
+ * sequence, or take a step over, count the finding as theirs.
  */
-export function callsOf(problems: readonly { readonly call?: Source }[]) {
-  const calls = problems.flatMap(({ call }) => (call === undefined ? [] : [call]));
-  return grouped(calls, placeKey).map(([source]) => ({ message: 'The sequence is called here.', source: source! }));
+export function callsOf(problems: readonly { readonly from?: From }[]): From[] {
+  const from = problems.flatMap((problem) => problem.from ?? []);
+  return grouped(from, ({ source }) => placeKey(source)).map(([first]) => first!);
 }

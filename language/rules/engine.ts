@@ -24,7 +24,7 @@ export function findingsOf(
   const used = new Set<Allow>();
   const unread = resolved.problems.flatMap((problem) =>
     problem.kind === 'syntax' || problem.kind === 'unknown-name'
-      ? [problem.source, ...(problem.call === undefined ? [] : [problem.call])]
+      ? [problem.source, ...(problem.from === undefined ? [] : [problem.from.source])]
       : [],
   );
   const collector = new Collector(null, resolved.concessions, used, unread);
@@ -78,8 +78,9 @@ function procedureFindings(
   const defects: Finding[] = [];
   for (const rule of rules)
     attempt(ruleWords(rule), source, defects, () => rule.procedure?.(procedure, collector.reporter(rule)));
-  if (replays.some(({ isWhole }) => !isWhole))
-    return [...collector.findings(), ...defects, tooManyWays(procedure.name, source, mostPassed)];
+  const cutOff = replays.find(({ isWhole }) => !isWhole);
+  if (cutOff !== undefined)
+    return [...collector.findings(), ...defects, tooManyWays(procedure.name, source, mostPassed(cutOff.program))];
   for (const replay of replays) {
     const visitors = rules.flatMap((rule) => {
       const visitor = attempt(ruleWords(rule), source, defects, () =>

@@ -32,6 +32,9 @@ export function withItsOwn(file: SourceFile, all: readonly SourceFile[]): Source
     for (const other of all) {
       const names = [...other.text.matchAll(/^(?:shop|family|procedure|sequence) +(\S+)/gmu)].map(([, name]) => name!);
       if (names.some((name) => words.has(name))) needed.add(other);
+      // A job shows more of the procedure that it is of.
+      const [, of] = /^job .* of (\S+)/mu.exec(other.text) ?? [];
+      if (one === file && of !== undefined && file.text.includes(`procedure ${of} `)) needed.add(other);
     }
   }
   return all.filter((one) => needed.has(one));

@@ -156,6 +156,9 @@ function aboutFindings(files: readonly SourceFile[], result: CheckResult, fail: 
 
 let known: { readonly sheet: ReadonlySet<string>; readonly specs: ReadonlySet<string> } | null = null;
 
+/** Stands for the day of the print. */
+const today = '2027-12-31';
+
 /** Elements and attributes of the library’s own pages. */
 function usual() {
   if (known !== null) return known;
@@ -166,7 +169,7 @@ function usual() {
     ),
   );
   const certificates = jobs.map((job) =>
-    certificateOf(job.procedure, job, { paper: 'a4', draft: true, findings: [], hash: 'abcdef' }),
+    certificateOf(job.procedure, job, { paper: 'a4', draft: true, findings: [], hash: 'abcdef', today }),
   );
   known = {
     // A drawing names a second font for signs that its first lacks: the library has none of these.
@@ -203,11 +206,11 @@ function aboutSpecs(procedure: Procedure, fail: Fail) {
 }
 
 function aboutCertificate(procedure: Procedure, job: Job, fail: Fail) {
-  missingOf(procedure, job, { findings: [] });
+  missingOf(procedure, job, { findings: [], today });
   const language = languages[job.name.length % languages.length]!;
   aboutSheet(
     'certificate',
-    certificateOf(procedure, job, { paper: 'a4', draft: true, findings: [], language, hash: 'abcdef' }),
+    certificateOf(procedure, job, { paper: 'a4', draft: true, findings: [], language, hash: 'abcdef', today }),
     fail,
   );
 }
@@ -219,6 +222,7 @@ function aboutReports(files: readonly SourceFile[], { findings }: CheckResult, f
     findings,
     errors: 1,
     warnings: 1,
+    settings: null,
     textOf: (file: string) => texts.get(file) ?? '',
   };
   const commands = githubReport(checked).split('\n').slice(0, -1);

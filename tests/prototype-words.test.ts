@@ -1,0 +1,68 @@
+/** Words that every object has are no words of the language: where one stands, it is as unknown as any other. */
+import { describe, expect, it } from 'vitest';
+import { checkFiles } from '../language/check.ts';
+import { libraryFiles } from './library.ts';
+
+const words = Object.getOwnPropertyNames(Object.prototype);
+const [first] = libraryFiles().filter(({ uri }) => uri.endsWith('first.rebuild'));
+/** Without the names that a word of the prototype comes near to: nearness is not what is tried here. */
+const text = first!.text.replaceAll('spring', 'coil').replaceAll('valve', 'relief');
+
+const found = (source: string, word: string) =>
+  checkFiles([{ uri: 'a.rebuild', text: source }]).findings.map(
+    ({ rule, source: { range }, message }) =>
+      `${range.start.line}:${range.start.character} ${rule} ${message.replaceAll(word, 'WORD').replace(/ (?:Did you mean|Declare it|Take the line) .*/u, '')}`,
+  );
+
+/** A place of each kind: the first word behind each other word, and the first of a line. */
+const places = new Map(
+  [...text.matchAll(/"[^"\n]*"?|\/\/[^\n]*|\p{L}[\p{L}\d_-]*/gu)].flatMap(({ 0: word, index }) =>
+    /^\p{L}/u.test(word)
+      ? [[/(?:\S+|\n)[^\S\n]*$/u.exec(text.slice(0, index))?.[0].trim() ?? '', { word, index }] as const]
+      : [],
+  ),
+);
+
+const madeUp = new Map<string, readonly string[]>();
+
+describe.each(words.filter((word) => /^\p{L}/u.test(word)))('%s', (word) => {
+  it('is as unknown as a word that is made up, wherever it stands', () => {
+    expect(places.size).toBeGreaterThan(40);
+    const known: string[] = [];
+    for (const { word: old, index } of places.values()) {
+      const put = (other: string) => text.slice(0, index) + other + text.slice(index + old.length);
+      const made = 'zq'.repeat(20).slice(0, word.length);
+      const key = `${made}@${index}`;
+      const like = madeUp.get(key) ?? found(put(made), made);
+      madeUp.set(key, like);
+      const of = found(put(word), word);
+      if (of.join() !== like.join()) known.push(`${old} at ${index}: ${of.join(' | ')} / ${like.join(' | ')}`);
+    }
+    expect(known).toEqual([]);
+  });
+});
+
+describe.each(words)('%s', (word) => {
+  it('is no unit, no key of the settings and no rule, and a label like any other', () => {
+    const quantity = checkFiles([{ uri: 'a.rebuild', text: text.replace('20 bar ±2', `20 ${word} ±2`) }]).findings;
+    expect(quantity.map(({ rule }) => rule)).toContain('syntax');
+    for (const json of [
+      `{"${word}": {}}`,
+      `{"severities": {"${word}": "off"}}`,
+      `{"sheet": {"${word}": "a4"}}`,
+      `{"sheet": {"paper": "${word}"}}`,
+    ]) {
+      const { findings } = checkFiles([
+        { uri: 'handtight.json', text: json },
+        { uri: 'a.rebuild', text },
+      ]);
+      expect(
+        findings.map(({ source }) => source.file),
+        json,
+      ).toEqual(['handtight.json']);
+    }
+    const labelled = checkFiles([{ uri: 'a.rebuild', text: text.replace('revision A', `revision "${word}"`) }]);
+    expect(labelled.findings).toEqual([]);
+    expect(labelled.procedures[0]!.procedure.revision).toBe(word);
+  });
+});
