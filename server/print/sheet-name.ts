@@ -40,9 +40,11 @@ function identityOf(one: Printed): string {
   return `${one.job === null ? 'procedure' : 'job'} ${plainName(one)}`;
 }
 
-/** Name of a certificate's file. */
-export function certificateName({ name }: Job, draft: boolean): string {
-  return draft ? `certificate-${name}-draft` : `certificate-${name}`;
+/** Name of a certificate's file; `jobs` are all of the workspace, none of which has the same. */
+export function certificateName(job: Job, draft: boolean, jobs: readonly Job[]): string {
+  const own = `certificate-${job.name}`;
+  const shared = jobs.some(({ name }) => name !== job.name && fileKey(`certificate-${name}`) === fileKey(own));
+  return `${own}${shared ? `-${nameDigits(own)}` : ''}${draft ? '-draft' : ''}`;
 }
 
 /** Name of one file for several sheets, as given by hand: with or without its ending. */
