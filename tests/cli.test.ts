@@ -423,7 +423,7 @@ describe('shim and match', () => {
 });
 
 describe('certificate', () => {
-  const demo = ['--workspace', join(root, 'procedures')];
+  const demo = ['--workspace', join(root, 'procedures'), '--today', '2026-11-28'];
 
   it('prints that of a job that is done, in the languages and formats of print', () => {
     expect(handtight('certificate', '2198', ...demo, '--to', 'given', '--format', 'pdf,html')).toMatchObject({
@@ -452,7 +452,7 @@ describe('certificate', () => {
     const { status, stderr } = handtight('certificate', '2207', ...demo, '--to', 'refused');
     expect(status).toBe(1);
     expect(stderr).toMatch(/^Job 2207 is not certified\. What is missing:\n {2}unit 1 A-250 0411: Opening pressure: /u);
-    expect(stderr).toContain('  unit 6 A-250 0416: who did it is not written down');
+    expect(stderr).toContain('  unit 6 A-250 0416: Nothing is written down of it.');
     expect(existsSync(join(folder, 'refused'))).toBe(false);
     expect(handtight('certificate', '2207', ...demo, '--to', 'refused', '--draft')).toMatchObject({
       status: 0,
@@ -462,6 +462,35 @@ describe('certificate', () => {
       status: 2,
       stderr: expect.stringContaining('Did you mean 2198?'),
     });
+  });
+
+  it('knows the day: what is dated later is not certified', () => {
+    const on = (day: string) => handtight('certificate', '2198', demo[0]!, demo[1]!, '--today', day, '--to', 'dated');
+    expect(on('2026-10-16').status).toBe(0);
+    expect(on('2026-10-15')).toMatchObject({
+      status: 1,
+      stderr: expect.stringContaining('Done on 2026-10-16, and today is 2026-10-15. Correct the date.'),
+    });
+    expect(on('2026-13-45')).toMatchObject({
+      status: 2,
+      stderr: expect.stringContaining('2026-13-45 is not in the calendar. Write the date as year-month-day.'),
+    });
+  });
+
+  it.each([
+    ['job 7 received\n', 'The job in half.rebuild cannot be read. Line 1: '],
+    ['job 7 of rebuild-one-spring\n', 'has 1 error'],
+    ['job 7 of rebuild-one-sprng {\n}\n', 'No procedure is called rebuild-one-sprng.'],
+    ['job 7 {\n  unit 1\n}\n', 'does not say of which procedure it is'],
+    ['job 7 of rebuild-one-spring {\n  unit 1 number A-250 serial 1 {\n    opening 254 bar on', 'has 2 errors'],
+    ['// nothing yet\n', 'There is no job in half.rebuild.'],
+  ])('of a job that is half written, %j, says what is wrong, and shows no trace', (text, message) => {
+    writeFileSync(join(folder, 'half.rebuild'), text);
+    const { status, stderr } = handtight('certificate', 'half.rebuild', ...demo);
+    rmSync(join(folder, 'half.rebuild'));
+    expect([1, 2]).toContain(status);
+    expect(stderr).toContain(message);
+    expect(stderr).not.toMatch(/^ +at |Error:|undefined/mu);
   });
 });
 

@@ -157,3 +157,46 @@ describe('not-approved', () => {
     expect(finding!.message).toContain(message);
   });
 });
+
+describe('implausible-result', () => {
+  const job = (lines: string, change: Parameters<typeof procedureWith>[0] = {}) =>
+    findings(
+      `${procedureWith(change)}\njob 7 of example at bench {\n  unit 1 number A-250 serial 041 {\n    ${lines}\n  }\n}\n`,
+    ).map(({ rule }) => rule);
+  const stacks = { shop: instead('by 0.05 mm', 'by 0.05 mm  stacks of two') };
+  const slipped = ['implausible-result'];
+
+  it.each([
+    ['a unit that came in dead', 'as found opening 12 bar on PG-400', {}],
+    ['a reading that is only wrong', 'opening 180 bar on PG-400', {}],
+    ['a shim of another maker that came out', 'shim out 1.37 mm', {}],
+    ['the own shim back in', 'shim out 1.37 mm  shim in 1.37 mm', {}],
+    ['a shim written in another unit', 'shim in 1450 µm', {}],
+    ['two shims where two may lie on each other', 'shim in 2.45 mm', stacks],
+    ['two of the thickest', 'shim out 3.90 mm', stacks],
+    ['a torque through a wrench that nobody names', 'torque nut 61 N·m', {}],
+    ['a torque in another unit', 'torque nut 44 lbf·ft with TW-80', {}],
+  ])('leaves alone %s', (_, lines, change) => {
+    expect(job(lines, change)).toEqual([]);
+  });
+
+  it.each([
+    ['shim in 2.45 mm', {}],
+    ['shim in 4.00 mm', stacks],
+    ['shim in 1.47 mm', {}],
+    ['torque nut 600 N·m', {}],
+    ['torque nut 6.0 N·m', {}],
+    ['torque nut 12 N·m with TW-80', {}],
+    ['opening 25.4 bar', {}],
+    ['opening 410 bar on PG-400', {}],
+    ['opening 410 bar', {}],
+  ])('is found in %s', (lines, change) => {
+    expect(job(lines, change)).toEqual(slipped);
+  });
+
+  it('is found in a shim over what the procedure allows', () => {
+    const never = { repairs: instead('to opening by shim-rate', 'to opening by shim-rate never above 1.60 mm') };
+    expect(job('shim in 1.65 mm', never)).toEqual(slipped);
+    expect(job('shim in 1.60 mm', never)).toEqual([]);
+  });
+});
