@@ -34,7 +34,10 @@ export async function activate(context: ExtensionContext): Promise<Handtight> {
       { scheme: 'file', pattern: '**/handtight.json' },
     ],
     outputChannel: window.createOutputChannel('Handtight', { log: true }),
-    initializationOptions: { rulePages: Uri.joinPath(context.extensionUri, 'language/rules').toString() },
+    initializationOptions: {
+      rulePages: Uri.joinPath(context.extensionUri, 'language/rules').toString(),
+      explainCommand: 'handtight.explain',
+    },
     synchronize: { configurationSection: 'handtight' },
     middleware: {
       handleDiagnostics(uri, diagnostics, next) {

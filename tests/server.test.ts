@@ -20,6 +20,7 @@ import {
   StreamMessageWriter,
 } from 'vscode-languageserver-protocol/node';
 import { TextDocument } from 'vscode-languageserver-textdocument';
+import { rules } from '../language/rules/index.ts';
 import type { PrintAnswer, SheetAnswer, SpecsAnswer } from '../server/lsp/requests.ts';
 
 // Each test starts a process from source.
@@ -112,7 +113,7 @@ class Session {
       rootUri: null,
       workspaceFolders: [{ uri: pathToFileURL(this.folder).href, name: 'test' }],
       capabilities: { workspace: { workspaceEdit: { documentChanges: true } } },
-      initializationOptions: { rulePages: this.uri('pages') },
+      initializationOptions: { rulePages: this.uri('pages'), explainCommand: 'handtight.explain' },
     });
     await this.connection.sendNotification('initialized', {});
     await this.checked(0);
@@ -295,10 +296,52 @@ test('a fix mends its finding, and a concession stands behind it', async () => {
   expect(applied(document, fix)).toContain('remove cap, nut, nozzle\n');
 
   await session.type('procedure.rebuild', 'nozzel', 'nozzle');
-  await session.type('procedure.rebuild', '    clamp body in "holding fixture"\n', '');
-  const concession = (await actionsAt('not-clamped')).find(({ title }) => title.startsWith('Allow not-clamped'))!;
+  const offered = await actionsAt('open-port-in-dirt');
+  expect(offered.map(({ title }) => title)).toEqual([
+    'Explain part-left-out',
+    'Explain open-port-in-dirt',
+    'Allow open-port-in-dirt here, with a reason',
+  ]);
+  const concession = offered.at(-1)!;
   expect(concession.isPreferred).not.toBe(true);
-  expect(applied(document, concession)).toContain('slacken nut allow not-clamped because "reason"\n');
+  expect(applied(document, concession)).toMatch(/allow open-port-in-dirt because "…"\n/u);
+  // The reason is asked for until it is written.
+  await session.type('procedure.rebuild', 'slacken nut\n', 'slacken nut allow not-clamped because "…"\n');
+  expect((await actionsAt('allow-without-reason')).map(({ title }) => title)).toEqual(['Explain allow-without-reason']);
+});
+
+test('what makes a sheet unsafe is not silenced from the light bulb, and only safe fixes are applied together', async () => {
+  const session = await begun();
+  await session.open('procedure.rebuild', procedureText);
+  await session.type('procedure.rebuild', '    slacken nut\n', '    slaken nut\n');
+  const document = await session.type(
+    'procedure.rebuild',
+    '  repair again {\n',
+    '  stage prove at tester {\n    prime 6 strokes\n    test opening read pressure within opening on fail again (without limit)\n  }\n\n  repair again {\n',
+  );
+  expect(session.rules('procedure.rebuild')).toEqual(expect.arrayContaining(['repair-unbounded', 'unknown-name']));
+  const lines = document.lineCount;
+  const ask = (only?: string[]) =>
+    session.connection.sendRequest<CodeAction[]>('textDocument/codeAction', {
+      textDocument: { uri: document.uri },
+      range: { start: { line: 0, character: 0 }, end: { line: lines, character: 0 } },
+      context: { diagnostics: [], ...(only === undefined ? {} : { only }) },
+    });
+  const quick = await ask();
+  const unsafe = rules.filter(({ unsafe }) => unsafe === true).map(({ code }) => code);
+  const allowed = quick.flatMap(({ title }) => /^Allow (\S+) here/u.exec(title)?.[1] ?? []);
+  expect(allowed.length).toBeGreaterThan(0);
+  expect(allowed.filter((code) => unsafe.includes(code))).toEqual([]);
+  const kinds = quick.map(({ title }) => /^(?:Explain|Allow)(?= )/u.exec(title)?.[0] ?? 'Fix');
+  expect(kinds).toEqual(
+    kinds.toSorted((a, b) => ['Fix', 'Explain', 'Allow'].indexOf(a) - ['Fix', 'Explain', 'Allow'].indexOf(b)),
+  );
+  expect(quick.find(({ title }) => title === 'Write slacken')?.isPreferred).toBe(true);
+  expect(quick.find(({ title }) => title === 'Say how often it may be tried')?.isPreferred).not.toBe(true);
+  const [all] = await ask(['source.fixAll']);
+  expect(all).toMatchObject({ title: 'Apply all safe fixes', kind: 'source.fixAll.handtight' });
+  // What seems to be missing may stand in what could not be read: that comes first.
+  expect(applied(document, all!)).toBe(document.getText().replace('slaken', 'slacken'));
 });
 
 test('a name leads to its declaration and says what it is', async () => {

@@ -5,7 +5,14 @@ import type { Range, Source } from '../model/source.ts';
 
 /** What went wrong while names were resolved; rules put it into words. */
 export type ResolveProblem =
-  | { readonly kind: 'syntax'; readonly message: string; readonly source: Source; readonly replacement?: string }
+  | {
+      readonly kind: 'syntax';
+      readonly message: string;
+      readonly source: Source;
+      readonly replacement?: string;
+      /** The word that the replacement is a guess for; without it there is no doubt. */
+      readonly written?: string;
+    }
   | {
       readonly kind: 'unknown-name';
       readonly name: string;
@@ -73,9 +80,9 @@ export class Context {
     return this.files.get(root as File) ?? '';
   }
 
-  /** A slip that no rule of its own names. */
-  syntax(message: string, source: Source, replacement?: string) {
-    this.problems.push({ kind: 'syntax', message, source, replacement });
+  /** A slip that no rule of its own names. `written`: the replacement is a guess at what this word means. */
+  syntax(message: string, source: Source, replacement?: string, written?: string) {
+    this.problems.push({ kind: 'syntax', message, source, replacement, ...(written === undefined ? {} : { written }) });
   }
 
   /** Ties a use to its declaration. What stands in a procedure's own text leads where that procedure sees it. */

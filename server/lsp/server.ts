@@ -17,7 +17,7 @@ import { TextDocument } from 'vscode-languageserver-textdocument';
 import type { z } from 'zod';
 import { rules } from '../../language/rules/index.ts';
 import { isSettings } from '../../language/settings/settings.ts';
-import { codeActions, fixAll } from './code-actions.ts';
+import { codeActions, fixAll, fixAllKind } from './code-actions.ts';
 import { completions } from './completion.ts';
 import { debounce } from './debounce.ts';
 import { diagnosticOf } from './diagnostics.ts';
@@ -55,6 +55,7 @@ export function serve(connection: Connection): void {
   let scope: 'workspace' | 'open' = 'workspace';
   let showsHints = true;
   let folders: string[] = [];
+  let explain: string | null = null;
   let snippets = false;
   let completesSnippets = false;
   let watches = false;
@@ -84,6 +85,7 @@ export function serve(connection: Connection): void {
     const options = initializationOptions.safeParse(params.initializationOptions ?? {});
     if (options.success) {
       pages = rulePages(options.data.rulePages ?? null);
+      explain = options.data.explainCommand ?? null;
     } else {
       connection.console.warn(`Initialization options were not understood: ${options.error.message}`);
     }
@@ -103,7 +105,7 @@ export function serve(connection: Connection): void {
         hoverProvider: true,
         definitionProvider: true,
         inlayHintProvider: true,
-        codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, CodeActionKind.SourceFixAll] },
+        codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, fixAllKind] },
         workspace: { workspaceFolders: { supported: true } },
       },
     };
@@ -193,6 +195,7 @@ export function serve(connection: Connection): void {
     const { findings, symbols } = library.check();
     const uri = canonicalUri(textDocument.uri);
     const versionOf = (file: string) => library.document(file)?.version ?? null;
+    const editing = { textOf, clientUri, versionOf, snippets };
     const wants = (kind: string) =>
       context.only === undefined || context.only.some((only) => kind === only || kind.startsWith(`${only}.`));
     const actions = wants(CodeActionKind.QuickFix)
@@ -201,18 +204,13 @@ export function serve(connection: Connection): void {
           range,
           findings,
           symbols: symbols.get(uri) ?? [],
-          text: document.getText(),
           diagnosticOf: (finding) => diagnosticOf(finding, rulePage, clientUri),
-          clientUri,
-          versionOf,
-          snippets,
+          explain,
+          ...editing,
         })
       : [];
     // Only where it is asked for by kind: on save, or from the menu of source actions.
-    const all =
-      context.only !== undefined && wants(CodeActionKind.SourceFixAll)
-        ? fixAll({ uri, findings, clientUri, versionOf })
-        : null;
+    const all = context.only !== undefined && wants(fixAllKind) ? fixAll({ uri, findings, ...editing }) : null;
     return all === null ? actions : [...actions, all];
   });
 

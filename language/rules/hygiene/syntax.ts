@@ -1,3 +1,4 @@
+import { isSlip } from '../../grammar/nearest.ts';
 import type { Source } from '../../model/source.ts';
 import type { Rule } from '../rule.ts';
 
@@ -13,12 +14,19 @@ export const syntax: Rule = {
       report({
         at: problem.source,
         message: problem.message,
-        data: problem.replacement === undefined ? undefined : { source: problem.source, text: problem.replacement },
+        data: problem.replacement === undefined ? undefined : problem,
       });
     }
   },
   fix(data) {
-    const { source, text } = data as { source: Source; text: string };
-    return { title: `Write ${text}`, edits: [{ source, text }] };
+    const { source, replacement: text, written } = data as Replaced;
+    const safe = written === undefined || isSlip(written, text);
+    return { title: `Write ${text}`, safe, edits: [{ source, text }] };
   },
 };
+
+interface Replaced {
+  readonly source: Source;
+  readonly replacement: string;
+  readonly written?: string;
+}
