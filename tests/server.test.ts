@@ -105,13 +105,16 @@ class Session {
     writeFileSync(join(this.folder, name), content);
   }
 
-  async begin(): Promise<InitializeResult> {
+  async begin(folders: readonly string[] = ['']): Promise<InitializeResult> {
     mkdirSync(join(this.folder, 'pages/hygiene'), { recursive: true });
     this.write('pages/hygiene/unknown-name.md', '# unknown-name\n');
     const result = await this.connection.sendRequest<InitializeResult>('initialize', {
       processId: process.pid,
       rootUri: null,
-      workspaceFolders: [{ uri: pathToFileURL(this.folder).href, name: 'test' }],
+      workspaceFolders: folders.map((name) => ({
+        uri: pathToFileURL(join(this.folder, name)).href,
+        name: `test ${name}`,
+      })),
       capabilities: { workspace: { workspaceEdit: { documentChanges: true } } },
       initializationOptions: { rulePages: this.uri('pages'), explainCommand: 'handtight.explain' },
     });
@@ -307,7 +310,9 @@ test('a fix mends its finding, and a concession stands behind it', async () => {
   expect(applied(document, concession)).toMatch(/allow open-port-in-dirt because "…"\n/u);
   // The reason is asked for until it is written.
   await session.type('procedure.rebuild', 'slacken nut\n', 'slacken nut allow not-clamped because "…"\n');
-  expect((await actionsAt('allow-without-reason')).map(({ title }) => title)).toEqual(['Explain allow-without-reason']);
+  const reminded = (await actionsAt('allow-without-reason')).map(({ title }) => title);
+  expect(reminded).toContain('Explain allow-without-reason');
+  expect(reminded.filter((title) => title.startsWith('Allow allow-without-reason'))).toEqual([]);
 });
 
 test('what makes a sheet unsafe is not silenced from the light bulb, and only safe fixes are applied together', async () => {
@@ -469,6 +474,54 @@ test('a file deleted while open is served until it is closed, and then gone', as
   await session.connection.sendNotification('textDocument/didClose', { textDocument: { uri: document.uri } });
   await session.checked(checks);
   expect(session.rules('procedure.rebuild')).toEqual([]);
+});
+
+test('a copy from elsewhere is checked for itself, and changes nothing in the workspace', async () => {
+  const session = await begun();
+  await session.open('procedure.rebuild', procedureText);
+  const before = session.pushed.get(session.uri('procedure.rebuild'));
+  const elsewhere = mkdtempSync(join(tmpdir(), 'handtight-elsewhere-'));
+  const copy = pathToFileURL(join(elsewhere, 'procedure.rebuild')).href;
+  const { checks } = session;
+  const text = procedureText
+    .replace('spec nut-fit torque 60', 'spec nut-fit torque 55')
+    .replace('nut, nozzle', 'nut, nozzel');
+  await session.connection.sendNotification('textDocument/didOpen', {
+    textDocument: { uri: copy, languageId: 'rebuild', version: 1, text },
+  });
+  await session.checked(checks);
+  expect(session.pushed.get(session.uri('procedure.rebuild'))).toEqual(before);
+  const codes = session.pushed.get(copy)!.map(({ code }) => code);
+  // It sees the family of the workspace, and has its own mistake.
+  expect(codes).not.toContain('duplicate-name');
+  expect(codes.filter((code) => code === 'unknown-name')).toHaveLength(1);
+  const definition = await session.connection.sendRequest<Location[]>('textDocument/definition', {
+    textDocument: { uri: copy },
+    position: { line: 0, character: procedureText.indexOf('holder at') + 1 },
+  });
+  expect(definition.map(({ uri }) => uri)).toEqual([session.uri('shop.rebuild')]);
+  const { checks: then } = session;
+  await session.connection.sendNotification('textDocument/didClose', { textDocument: { uri: copy } });
+  await session.checked(then);
+  expect(session.pushed.get(copy)).toEqual([]);
+  rmSync(elsewhere, { recursive: true, force: true });
+});
+
+test('each folder of the workspace is a world of its own, names and settings', async () => {
+  const flawed = procedureText.replace('nut, nozzle', 'nut, nozzel');
+  session = new Session();
+  for (const folder of ['one', 'two']) {
+    mkdirSync(join(session.folder, folder));
+    session.write(`${folder}/shop.rebuild`, shopText);
+    session.write(`${folder}/procedure.rebuild`, folder === 'two' ? flawed : procedureText);
+  }
+  session.write('two/handtight.json', '{ "severities": { "not-marked": "off" } }');
+  await session.begin(['one', 'two']);
+  expect(session.rules('one/procedure.rebuild')).not.toContain('duplicate-name');
+  expect(session.rules('one/procedure.rebuild')).not.toContain('unknown-name');
+  expect(session.rules('two/procedure.rebuild')).toContain('unknown-name');
+  expect(session.rules('one/procedure.rebuild')).toContain('not-marked');
+  expect(session.rules('two/procedure.rebuild')).not.toContain('not-marked');
 });
 
 test('binary, UTF-16 and empty files are told about, and nothing else of the folder is lost', async () => {

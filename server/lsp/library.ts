@@ -1,11 +1,12 @@
 /**
- * All `.rebuild` files of the workspace: what is on the disk, and over it what is open in the editor. Checked as a whole,
- * once for each state, because names are visible across files.
+ * All `.rebuild` files of the workspace: what is on the disk, and over it what is open in the editor. Each folder of the
+ * workspace is checked as a whole, once for each state, because names are visible across its files; what is open from
+ * elsewhere is checked for itself.
  */
 import { opendir } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
-import { Checker, type CheckResult } from '../../language/check.ts';
+import { Checker, type CheckResult, type SourceFile } from '../../language/check.ts';
 import { isRead } from '../workspace/find-files.ts';
 import { type ReadText, readText } from '../workspace/read-text.ts';
 import { canonicalUri, pathOfUri, uriOfPath } from './uris.ts';
@@ -19,18 +20,20 @@ const mostFiles = 10_000;
 export class Library {
   readonly #disk = new Map<string, ReadText>();
   readonly #open = new Map<string, TextDocument>();
-  /** Keeps the syntax trees of files that did not change: a keystroke parses one file. */
-  readonly #checker = new Checker();
-  #checked: CheckResult | null = null;
+  /** Folders of the workspace, as URIs that end with a slash. */
+  #folders: readonly string[] = [];
+  /** By folder, or by the file where it stands outside of them. */
+  readonly #worlds = new Map<string, World>();
 
   /** Reads every file below the folders; what was known of the disk before is forgotten. */
   async scan(folders: readonly string[]): Promise<void> {
     this.#disk.clear();
+    this.#worlds.clear();
+    this.#folders = folders.map((folder) => `${canonicalUri(folder).replace(/\/$/u, '')}/`);
     for (const folder of folders) {
       const path = pathOfUri(folder);
       if (path !== null) await this.#scanFolder(path);
     }
-    this.#checked = null;
   }
 
   async #scanFolder(path: string): Promise<void> {
@@ -60,19 +63,20 @@ export class Library {
     const read = await readText(path);
     if (read.kind === 'gone') this.#disk.delete(canonicalUri(uri));
     else this.#disk.set(canonicalUri(uri), read);
-    this.#checked = null;
+    this.#changed(uri);
   }
 
   /** What the editor holds goes over what is on the disk. */
   open(document: TextDocument): void {
     this.#open.set(canonicalUri(document.uri), document);
-    this.#checked = null;
+    this.#changed(document.uri);
   }
 
   /** From here on the disk's text holds; a file that is gone from the disk is gone. */
   close(document: TextDocument): void {
     this.#open.delete(canonicalUri(document.uri));
-    this.#checked = null;
+    this.#changed(document.uri);
+    this.#worlds.delete(canonicalUri(document.uri));
   }
 
   /** The open document of a URI in any spelling. */
@@ -105,18 +109,74 @@ export class Library {
     );
   }
 
-  /** Every text, in the order of the URIs: the same files give the same findings in the same order. */
-  files(): { readonly uri: string; readonly text: string }[] {
-    const uris = new Set([...this.#disk.keys(), ...this.#open.keys()]);
-    return [...uris].sort().flatMap((uri) => {
+  /** Texts that are checked together with a file, in the order of the URIs: the same files give the same findings. */
+  files(uri: string): SourceFile[] {
+    return this.#filesOf(this.#worldOf(uri));
+  }
+
+  /** The check of the files that a file is checked with, as they are now; worked out at most once for each state. */
+  check(uri: string): CheckResult {
+    return this.#checkOf(this.#worldOf(uri));
+  }
+
+  /** The checks of everything, each with the files that it speaks of. */
+  checks(): { readonly result: CheckResult; readonly files: ReadonlySet<string> }[] {
+    const uris = this.#uris();
+    const worlds = new Set(uris.map((uri) => this.#worldOf(uri)));
+    return [...worlds].map((world) => ({
+      result: this.#checkOf(world),
+      files: new Set(uris.filter((uri) => this.#worldOf(uri) === world)),
+    }));
+  }
+
+  /** How many texts there are. */
+  count(): number {
+    return this.#uris().filter((uri) => this.text(uri) !== null).length;
+  }
+
+  #uris(): string[] {
+    return [...new Set([...this.#disk.keys(), ...this.#open.keys()])].sort();
+  }
+
+  /** The innermost folder that holds a file; the file itself where none does. Without folders all is one. */
+  #worldOf(uri: string): string {
+    const key = canonicalUri(uri);
+    const holding = this.#folders.filter((folder) => key.startsWith(folder));
+    if (holding.length === 0) return this.#folders.length === 0 ? '' : key;
+    return holding.reduce((inner, folder) => (folder.length > inner.length ? folder : inner));
+  }
+
+  /** A file from elsewhere sees the names of the workspace, and its own before them; nothing there sees it. */
+  #filesOf(world: string): SourceFile[] {
+    const isOutside = world !== '' && !this.#folders.includes(world);
+    const uris = this.#uris().filter((uri) =>
+      isOutside ? uri !== world && this.#folders.includes(this.#worldOf(uri)) : this.#worldOf(uri) === world,
+    );
+    return (isOutside ? [world, ...uris] : uris).flatMap((uri) => {
       const text = this.text(uri);
       return text === null ? [] : [{ uri, text }];
     });
   }
 
-  /** The check of all files as they are now; worked out at most once for each state. */
-  check(): CheckResult {
-    this.#checked ??= this.#checker.check(this.files());
-    return this.#checked;
+  #checkOf(key: string): CheckResult {
+    const world = this.#worlds.get(key) ?? { checker: new Checker(), result: null };
+    this.#worlds.set(key, world);
+    world.result ??= world.checker.check(this.#filesOf(key));
+    return world.result;
   }
+
+  /** Forgets the checks that a file has a part in. */
+  #changed(uri: string): void {
+    const own = this.#worldOf(uri);
+    const isInside = this.#folders.includes(own);
+    for (const [key, world] of this.#worlds)
+      if (key === own || (isInside && !this.#folders.includes(key))) world.result = null;
+  }
+}
+
+/** Files that are checked together. */
+interface World {
+  /** Keeps the syntax trees of files that did not change: a keystroke parses one file. */
+  readonly checker: Checker;
+  result: CheckResult | null;
 }

@@ -27,10 +27,10 @@ export async function printAt(
   const sheet = sheetOf(procedure, {
     job,
     number: null,
-    ...printedAs(library.check().sheet, { paper }),
+    ...printedAs(library.check(uri).sheet, { paper }),
     draft,
     findings,
-    hash: contentHash(subject, library.files()),
+    hash: contentHash(subject, library.files(uri)),
   });
   try {
     const { files, notes } = printSheet(sheet, { formats: ['pdf'], to, name: sheetName(subject, draft) });

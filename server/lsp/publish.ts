@@ -23,7 +23,9 @@ export class Publisher {
 
   /** Checks, and sends what differs from what the client has. */
   publish(scope: 'workspace' | 'open'): CheckedNotification {
-    const { findings } = this.#library.check();
+    const findings = this.#library
+      .checks()
+      .flatMap(({ result, files }) => result.findings.filter(({ source }) => files.has(source.file)));
     const byFile = new Map<string, Diagnostic[]>();
     const add = (uri: string, diagnostic: Diagnostic) => {
       if (scope === 'open' && !this.#library.isOpen(uri)) return;
@@ -52,7 +54,7 @@ export class Publisher {
     }
     const count = (severity: Severity) => findings.filter((finding) => finding.severity === severity).length;
     return {
-      files: this.#library.files().length + unreadable.length,
+      files: this.#library.count() + unreadable.length,
       errors: count('error') + unreadable.length,
       warnings: count('warning'),
     };

@@ -163,13 +163,13 @@ export function serve(connection: Connection): void {
   documents.listen(connection);
 
   connection.onDocumentSymbol(({ textDocument }) =>
-    documentSymbols(library.check().symbols.get(canonicalUri(textDocument.uri)) ?? []),
+    documentSymbols(library.check(textDocument.uri).symbols.get(canonicalUri(textDocument.uri)) ?? []),
   );
 
   connection.onCompletion(({ textDocument, position, context }) => {
     const document = library.document(textDocument.uri);
     if (document === undefined || isSettings(document.uri)) return [];
-    return completions(document.getText(), document.offsetAt(position), library.check(), {
+    return completions(document.getText(), document.offsetAt(position), library.check(textDocument.uri), {
       rules,
       textOf,
       snippets: completesSnippets,
@@ -178,21 +178,21 @@ export function serve(connection: Connection): void {
   });
 
   connection.onHover(({ textDocument, position }) =>
-    hoverAt(canonicalUri(textDocument.uri), position, library.check(), textOf),
+    hoverAt(canonicalUri(textDocument.uri), position, library.check(textDocument.uri), textOf),
   );
 
   connection.onDefinition(({ textDocument, position }) =>
-    definitionAt(canonicalUri(textDocument.uri), position, library.check(), clientUri),
+    definitionAt(canonicalUri(textDocument.uri), position, library.check(textDocument.uri), clientUri),
   );
 
   connection.languages.inlayHint.on(({ textDocument, range }) =>
-    showsHints ? inlayHints(canonicalUri(textDocument.uri), range, library.check()) : [],
+    showsHints ? inlayHints(canonicalUri(textDocument.uri), range, library.check(textDocument.uri)) : [],
   );
 
   connection.onCodeAction(({ textDocument, range, context }) => {
     const document = library.document(textDocument.uri);
     if (document === undefined) return [];
-    const { findings, symbols } = library.check();
+    const { findings, symbols } = library.check(textDocument.uri);
     const uri = canonicalUri(textDocument.uri);
     const versionOf = (file: string) => library.document(file)?.version ?? null;
     const editing = { textOf, clientUri, versionOf, snippets };
