@@ -34,7 +34,10 @@ export async function activate(context: ExtensionContext): Promise<Handtight> {
       { scheme: 'file', pattern: '**/handtight.json' },
     ],
     outputChannel: window.createOutputChannel('Handtight', { log: true }),
-    initializationOptions: { rulePages: Uri.joinPath(context.extensionUri, 'language/rules').toString() },
+    initializationOptions: {
+      rulePages: Uri.joinPath(context.extensionUri, 'language/rules').toString(),
+      explainCommand: 'handtight.explain',
+    },
     synchronize: { configurationSection: 'handtight' },
     middleware: {
       handleDiagnostics(uri, diagnostics, next) {
@@ -60,6 +63,9 @@ export async function activate(context: ExtensionContext): Promise<Handtight> {
     registerPreview(context, running, checked.event),
     registerPrint(running),
     registerOrigin(running),
+    commands.registerCommand('handtight.tour', () =>
+      commands.executeCommand('workbench.action.openWalkthrough', `${context.extension.id}#start`, false),
+    ),
     commands.registerCommand('handtight.showOutput', () => running.outputChannel.show()),
     commands.registerCommand('handtight.restartServer', async () => {
       await running.restart();

@@ -52,3 +52,16 @@ describe('language/', () => {
     expect(importing(/langium|chevrotain|generated\/ast/u, beyond)).toEqual([]);
   });
 });
+
+describe('what is said', () => {
+  const all = ['language', 'server', 'extension'].flatMap((folder) =>
+    readdirSync(join(root, folder), { recursive: true, withFileTypes: true })
+      .filter((entry) => entry.isFile() && entry.name.endsWith('.ts'))
+      .map((entry) => join(entry.parentPath, entry.name)),
+  );
+
+  it('does not change with the language of the machine', () => {
+    const asks = /\.(?:localeCompare|toLocale\w*)\(|\bIntl\.\w+(?:<[^>]*>)?\((?:\)|undefined\b|\[\])/u;
+    expect(all.filter((path) => asks.test(readFileSync(path, 'utf8'))).map((path) => relative(root, path))).toEqual([]);
+  });
+});

@@ -26,6 +26,24 @@ export function nearest(written: string, names: Iterable<string>, reach = slips(
     .map(({ name }) => name);
 }
 
+/**
+ * A slip of the keyboard beyond doubt: the same letters in another order, or one letter too many or too few. Another
+ * letter or figure in the same place may be another name.
+ */
+export function isSlip(written: string, meant: string): boolean {
+  const [short, long] = written.length <= meant.length ? [written, meant] : [meant, written];
+  if (short.length < 4) return false;
+  if (short.length === long.length)
+    return sorted(short) === sorted(long) && transposedDistance(written, meant, 1) === 1 && !/\d/u.test(long);
+  if (long.length > short.length + 1) return false;
+  const at = [...long].findIndex((letter, index) => letter !== short[index]);
+  return long.slice(0, at) + long.slice(at + 1) === short && /\p{L}/u.test(long[at]!);
+}
+
+function sorted(text: string): string {
+  return [...text].sort().join('');
+}
+
 /** Edit distance in which two swapped neighbours (`fti`) count as one slip. Beyond twice the reach no swap helps. */
 function transposedDistance(a: string, b: string, reach: number): number {
   let best = distance(a, b);

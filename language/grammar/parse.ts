@@ -12,6 +12,7 @@ import {
 import type { Range } from '../model/source.ts';
 import type { File } from './generated/ast.ts';
 import { RebuildGeneratedModule, RebuildGeneratedSharedModule } from './generated/module.ts';
+import { inside, linesOf } from './inside.ts';
 import { lines } from './lines.ts';
 import { type ParserError, syntaxMessage } from './syntax-messages.ts';
 import { RebuildTokenBuilder } from './tokens.ts';
@@ -103,7 +104,7 @@ export function parse(text: string): Parsed {
       const spelling = [...result.lexerErrors.map(lexingProblem), ...openQuotes(lexer.tokens)];
       return {
         ast: withoutFragments(result.value),
-        problems: inOrder([...spelling, ...withoutEcho(problems, spelling)]),
+        problems: inOrder(text, [...spelling, ...withoutEcho(problems, spelling)]),
       };
     }
     problems.push(syntaxProblem(error, lexer.tokens));
@@ -209,9 +210,11 @@ function pointRange(line: number, character: number): Range {
   return { start: { line, character }, end: { line, character } };
 }
 
-function inOrder(problems: SyntaxProblem[]): SyntaxProblem[] {
+function inOrder(text: string, problems: SyntaxProblem[]): SyntaxProblem[] {
   const seen = new Set<string>();
+  const lines = problems.length === 0 ? [] : linesOf(text);
   return problems
+    .map((problem) => ({ ...problem, range: inside(lines, problem.range) }))
     .filter(({ message, range }) => {
       const key = `${range.start.line}:${range.start.character}:${message}`;
       return !seen.has(key) && seen.add(key);

@@ -3,10 +3,21 @@ import type { Source } from './source.ts';
 /** An error keeps the sheet from being released; a warning prints; a hint shows in the editor only. */
 export type Severity = 'error' | 'warning' | 'hint';
 
-/** A change of text that mends a finding. */
+/** A text that is put in the place of another. */
+export interface Edit {
+  readonly source: Source;
+  readonly text: string;
+}
+
+/** A change of text that fixes a finding. */
 export interface Fix {
   readonly title: string;
-  readonly edits: readonly { readonly source: Source; readonly text: string }[];
+  /**
+   * There is one way to fix it, and this is it: it adds no figure and no fact that nobody gave, and changes nothing else.
+   * Only such a fix is preferred, and applied together with others.
+   */
+  readonly safe: boolean;
+  readonly edits: readonly Edit[];
 }
 
 export interface Finding {

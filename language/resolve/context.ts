@@ -17,6 +17,8 @@ export type ResolveProblem =
       readonly source: Source;
       readonly replacement?: string;
       readonly from?: From;
+      /** The word that the replacement is a guess for; without it there is no doubt. */
+      readonly written?: string;
     }
   | {
       readonly kind: 'unknown-name';
@@ -118,9 +120,10 @@ export class Context {
     return this.files.get(root as File) ?? '';
   }
 
-  /** A slip that no rule of its own names. */
-  syntax(message: string, source: Source, replacement?: string) {
-    this.problems.push({ kind: 'syntax', message, source, replacement, from: this.from });
+  /** A slip that no rule of its own names. `written`: the replacement is a guess at what this word means. */
+  syntax(message: string, source: Source, replacement?: string, written?: string) {
+    const guess = written === undefined ? {} : { written };
+    this.problems.push({ kind: 'syntax', message, source, replacement, ...guess, from: this.from });
   }
 
   /** Ties a use to its declaration. What stands in a procedure's own text leads where that procedure sees it. */

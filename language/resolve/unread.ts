@@ -1,6 +1,6 @@
 import type * as ast from '../grammar/generated/ast.ts';
 import { nearest } from '../grammar/nearest.ts';
-import { stepWords } from '../grammar/words.ts';
+import { continuing, stepWords } from '../grammar/words.ts';
 import type { Source } from '../model/source.ts';
 import type { Context } from './context.ts';
 import { synonymMessage, synonyms } from './synonyms.ts';
@@ -37,6 +37,13 @@ export function unreadLine(
     context.syntax(synonymMessage(word), source, meant);
     return;
   }
+  if (continuing.includes(word)) {
+    context.syntax(
+      `${word} goes on with a statement, and none stands before it. Write that above, or take this out.`,
+      source,
+    );
+    return;
+  }
   const near = nearest(word, words);
   const what =
     near.length === 0
@@ -46,5 +53,6 @@ export function unreadLine(
     `No such step or word: ${word.length > 30 ? `${word.slice(0, 29)}…` : word}. ${what}`,
     source,
     near.length === 1 ? near[0] : undefined,
+    word,
   );
 }

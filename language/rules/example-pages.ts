@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { type CheckResult, checkFiles } from '../check.ts';
 import type { Finding, Fix } from '../model/finding.ts';
+import { blank, fitted } from './edits.ts';
 import { wholeExample } from './example-base.ts';
 import { type Area, rulesByArea } from './index.ts';
 
@@ -114,11 +115,17 @@ export function applyFix(text: string, fix: Fix): string {
   const rows = text.split('\n');
   const offset = ({ line, character }: { line: number; character: number }) =>
     rows.slice(0, line).reduce((sum, row) => sum + row.length + 1, character);
-  return [...fix.edits]
+  return fix.edits
+    .map((edit) => fitted(text, edit))
     .sort((a, b) => offset(b.source.range.start) - offset(a.source.range.start))
     .reduce(
       (now, { source, text: put }) =>
         now.slice(0, offset(source.range.start)) + put + now.slice(offset(source.range.end)),
       text,
     );
+}
+
+/** A text with the blanks of its fix written out, as an author might. */
+export function filled(text: string): string {
+  return text.replaceAll(`(${blank} times)`, '(2 times)').replaceAll(`with ${blank}`, 'with "Micrometer"');
 }

@@ -1,4 +1,5 @@
 import { allowWithoutEffect } from './hygiene/allow-without-effect.ts';
+import { allowWithoutReason } from './hygiene/allow-without-reason.ts';
 import { circularFit } from './hygiene/circular-fit.ts';
 import { duplicateName } from './hygiene/duplicate-name.ts';
 import { faceWithoutFinish } from './hygiene/face-without-finish.ts';
@@ -24,6 +25,7 @@ import type { Rule } from './rule.ts';
 /** In the order of causes: where two rules speak of one cause, the earlier one is heard. */
 export const hygiene: readonly Rule[] = [
   allowWithoutEffect,
+  allowWithoutReason,
   circularFit,
   duplicateName,
   faceWithoutFinish,

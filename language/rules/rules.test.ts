@@ -7,6 +7,7 @@ import {
   checkExample,
   expectedIn,
   filesOf,
+  filled,
   pages,
   placeOf,
   textBeside,
@@ -100,7 +101,7 @@ describe.each(rules.map((rule) => [rule.code, rule] as const))('the page of %s',
       const count = (findings: readonly { rule: string }[], name: string) =>
         findings.filter((other) => other.rule === name).length;
       const before = check(text).findings;
-      const after = check(applyFix(text, fix)).findings;
+      const after = check(filled(applyFix(text, fix))).findings;
       expect(count(after, code), `${finding.message} → ${fix.title}`).toBe(count(before, code) - 1);
       if (code !== 'syntax') expect(count(after, 'syntax')).toBe(0);
     }

@@ -1,4 +1,5 @@
 import { changesSetting, settingThroughAdapter } from '../calculations/adapter.ts';
+import type { Fix } from '../model/finding.ts';
 import type { Procedure, Step, ToolUse } from '../model/procedure.ts';
 import type { Asset, Shop } from '../model/shop.ts';
 import type { Source } from '../model/source.ts';
@@ -168,7 +169,7 @@ export function exchange(step: Step, use: AssetUse | null, better: Asset | null)
 }
 
 /** The fix of a rule on tools: another one of the shop. */
-export function exchanged(data: unknown) {
+export function exchanged(data: unknown): Fix {
   const { source, name } = data as Exchange;
-  return { title: `Take ${name}`, edits: [{ source, text: name }] };
+  return { title: `Take ${name}`, safe: false, edits: [{ source, text: name }] };
 }

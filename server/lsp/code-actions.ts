@@ -1,108 +1,134 @@
-/** Quick fixes: the finding's own mend, and behind it a concession with a reason. */
+/** Quick fixes: a finding's own fix, the page of its rule, and last, where that may be, a concession with a reason. */
 import {
   type CodeAction,
   CodeActionKind,
   type Diagnostic,
+  type SnippetTextEdit,
   type TextDocumentEdit,
   type TextEdit,
   type WorkspaceEdit,
 } from 'vscode-languageserver-types';
-import type { Finding, Fix } from '../../language/model/finding.ts';
+import type { Edit, Finding } from '../../language/model/finding.ts';
 import type { Range } from '../../language/model/source.ts';
 import type { DeclaredSymbol } from '../../language/resolve/symbols.ts';
+import { blank, fitted } from '../../language/rules/edits.ts';
+import { rules } from '../../language/rules/index.ts';
+import type { Rule } from '../../language/rules/rule.ts';
 import { contains, touches } from './ranges.ts';
 
+/** Where edits go, and what the client makes of them. */
+interface Editing {
+  readonly textOf: (uri: string) => string | null;
+  readonly clientUri: (uri: string) => string;
+  /** Version of an open document; null for one that is not open. */
+  readonly versionOf: (uri: string) => number | null;
+  /** The client takes snippets in edits: the cursor goes to what is to be written. */
+  readonly snippets: boolean;
+}
+
 /** What the actions are made from. */
-export interface ActionQuestion {
+export interface ActionQuestion extends Editing {
   readonly uri: string;
   readonly range: Range;
   /** Findings of the whole workspace. */
   readonly findings: readonly Finding[];
   readonly symbols: readonly DeclaredSymbol[];
-  readonly text: string;
   readonly diagnosticOf: (finding: Finding) => Diagnostic;
-  readonly clientUri: (uri: string) => string;
-  /** Version of an open document; null for one that is not open. */
-  readonly versionOf: (uri: string) => number | null;
-  /** The client takes snippets in edits: the cursor goes to the reason. */
-  readonly snippets: boolean;
+  /** Command of the client that opens the page of a rule; null: it has none. */
+  readonly explain: string | null;
 }
 
-/** Actions for the findings that the range touches. */
+/** The kind of what fixes all that can be fixed without a question. */
+export const fixAllKind = `${CodeActionKind.SourceFixAll}.handtight`;
+
+/** Actions for the findings that the range touches: fixes, then explanations, then concessions. */
 export function codeActions(question: ActionQuestion): CodeAction[] {
   const here = question.findings.filter(
     ({ source }) => source.file === question.uri && touches(source.range, question.range),
   );
-  return here.flatMap((finding) => {
-    const diagnostics = [question.diagnosticOf(finding)];
-    const actions: CodeAction[] = [];
-    if (finding.fix !== undefined) {
-      actions.push({
-        title: finding.fix.title,
-        kind: CodeActionKind.QuickFix,
-        isPreferred: true,
-        diagnostics,
-        edit: workspaceEdit(finding.fix, question),
-      });
-    }
-    const concession = concessionOf(finding, question);
-    if (concession !== null) {
-      actions.push({
-        title: `Allow ${finding.rule} here, with a reason`,
-        kind: CodeActionKind.QuickFix,
-        diagnostics,
-        edit: concession,
-      });
-    }
-    return actions;
+  const action = (finding: Finding, what: Omit<CodeAction, 'kind' | 'diagnostics'>): CodeAction => ({
+    ...what,
+    kind: CodeActionKind.QuickFix,
+    diagnostics: [question.diagnosticOf(finding)],
   });
+  const fixes = here.flatMap((finding) => {
+    if (finding.fix === undefined) return [];
+    const { title, safe, edits } = finding.fix;
+    return [action(finding, { title, ...(safe ? { isPreferred: true } : {}), edit: workspaceEdit(edits, question) })];
+  });
+  const { explain } = question;
+  const explained = new Set<string>();
+  const explanations = here.flatMap((finding) => {
+    if (explain === null || explained.has(finding.rule) || !isRule(finding.rule)) return [];
+    explained.add(finding.rule);
+    const title = `Explain ${finding.rule}`;
+    return [action(finding, { title, command: { title, command: explain, arguments: [finding.rule] } })];
+  });
+  const concessions = here.flatMap((finding) => {
+    const edit = concessionOf(finding, question);
+    return edit === null ? [] : [action(finding, { title: `Allow ${finding.rule} here, with a reason`, edit })];
+  });
+  return [...fixes, ...explanations, ...concessions];
 }
 
-/** The mends of all findings of a file that have one, where they do not overlap. */
-export function fixAll({
-  uri,
-  findings,
-  clientUri,
-  versionOf,
-}: Pick<ActionQuestion, 'uri' | 'findings' | 'clientUri' | 'versionOf'>): CodeAction | null {
-  const edits: { source: { range: Range }; text: string }[] = [];
-  for (const { source, fix } of findings) {
-    if (source.file !== uri || fix === undefined || fix.edits.some((edit) => edit.source.file !== uri)) continue;
+function isRule(code: string): boolean {
+  return rules.some((rule) => rule.code === code);
+}
+
+/** What cannot be read. */
+const unread = new Set(['syntax', 'unknown-name']);
+
+/**
+ * The safe fixes of all findings of a file, where they do not overlap. While something cannot be read, only that is
+ * fixed: what seems to be missing may stand in it.
+ */
+export function fixAll(question: Editing & Pick<ActionQuestion, 'uri' | 'findings'>): CodeAction | null {
+  const { uri, findings } = question;
+  const here = findings.filter(({ source }) => source.file === uri);
+  const first = here.filter(({ rule }) => unread.has(rule));
+  const edits: Edit[] = [];
+  for (const { fix } of first.length > 0 ? first : here) {
+    if (fix?.safe !== true || fix.edits.some((edit) => edit.source.file !== uri)) continue;
     const free = fix.edits.every((edit) => edits.every((other) => !touches(edit.source.range, other.source.range)));
     if (free) edits.push(...fix.edits);
   }
   if (edits.length === 0) return null;
-  const change: TextDocumentEdit = {
-    textDocument: { uri: clientUri(uri), version: versionOf(uri) },
-    edits: edits.map(({ source, text }) => ({ range: source.range, newText: text })),
-  };
+  return { title: 'Apply all safe fixes', kind: fixAllKind, edit: workspaceEdit(edits, question) };
+}
+
+function workspaceEdit(edits: readonly Edit[], editing: Editing): WorkspaceEdit {
+  const byFile = new Map<string, (TextEdit | SnippetTextEdit)[]>();
+  for (const edit of edits) {
+    const { file } = edit.source;
+    byFile.set(file, [...(byFile.get(file) ?? []), textEdit(fitted(editing.textOf(file) ?? '', edit), editing)]);
+  }
   return {
-    title: 'Mend all that can be mended',
-    kind: CodeActionKind.SourceFixAll,
-    edit: { documentChanges: [change] },
+    documentChanges: [...byFile].map(
+      ([uri, changes]): TextDocumentEdit => ({
+        textDocument: { uri: editing.clientUri(uri), version: editing.versionOf(uri) },
+        edits: changes,
+      }),
+    ),
   };
 }
 
-function workspaceEdit(fix: Fix, { clientUri, versionOf }: ActionQuestion): WorkspaceEdit {
-  const byFile = new Map<string, TextEdit[]>();
-  for (const { source, text } of fix.edits) {
-    byFile.set(source.file, [...(byFile.get(source.file) ?? []), { range: source.range, newText: text }]);
-  }
-  return {
-    documentChanges: [...byFile].map(([uri, edits]) => ({
-      textDocument: { uri: clientUri(uri), version: versionOf(uri) },
-      edits,
-    })),
-  };
+/** What only the author knows is the gap of a snippet. */
+function textEdit({ source: { range }, text }: Edit, { snippets }: Editing): TextEdit | SnippetTextEdit {
+  if (!snippets || !text.includes(blank)) return { range, newText: text };
+  const value = text.replace(/[\\$}]/gu, '\\$&').replace(blank, `\${1:${blank}}`);
+  return { range, snippet: { kind: 'snippet', value } };
 }
 
 /** What an `allow` can stand on; a procedure's own stands in its head and would silence too much. */
 const allowedOn = new Set(['step', 'test', 'check', 'spec', 'number', 'part', 'repair', 'gate', 'across']);
 
-/** Findings that no reason makes right. */
+/** It can hurt somebody, or what is missing can only be written: whoever means to allow it writes that out. */
+const isGrave = ({ unsafe, ofAbsence, severity }: Rule) =>
+  unsafe === true || (ofAbsence === true && severity === 'error');
+
+/** Findings that no reason makes right, and those for which the light bulb must not teach one. */
 const neverAllowed = new Set([
-  'syntax',
-  'unknown-name',
+  ...rules.filter(isGrave).map(({ code }) => code),
   'duplicate-name',
   'circular-fit',
   'allow-without-effect',
@@ -113,20 +139,10 @@ function concessionOf(finding: Finding, question: ActionQuestion): WorkspaceEdit
   if (neverAllowed.has(finding.rule)) return null;
   const symbol = innermost(question.symbols, finding.source.range, null);
   if (symbol === null) return null;
-  const at = endOfHead(symbol.range, question.text);
+  const at = endOfHead(symbol.range, question.textOf(question.uri) ?? '');
   if (at === null) return null;
-  const range = { start: at, end: at };
-  const edit = question.snippets
-    ? { range, snippet: { kind: 'snippet' as const, value: ` allow ${finding.rule} because "\${1:reason}"$0` } }
-    : { range, newText: ` allow ${finding.rule} because "reason"` };
-  return {
-    documentChanges: [
-      {
-        textDocument: { uri: question.clientUri(question.uri), version: question.versionOf(question.uri) },
-        edits: [edit],
-      },
-    ],
-  };
+  const source = { file: question.uri, range: { start: at, end: at } };
+  return workspaceEdit([{ source, text: ` allow ${finding.rule} because "${blank}"` }], question);
 }
 
 function innermost(

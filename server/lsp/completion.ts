@@ -96,7 +96,9 @@ export function completions(
         label: code,
         kind: CompletionItemKind.EnumMember,
         detail: title,
-        insertText: `${code} because ""`,
+        ...(offersSnippets
+          ? { insertText: `${code} because "$1"$0`, insertTextFormat: InsertTextFormat.Snippet }
+          : { insertText: `${code} because ""` }),
         sortText: `1${code}`,
       });
     }

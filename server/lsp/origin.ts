@@ -10,7 +10,9 @@ export function originOf(
   { procedure, job, hash }: OriginQuestion,
   clientUri: (uri: string) => string,
 ): OriginAnswer {
-  const { symbols } = library.check();
+  const symbols = library
+    .checks()
+    .flatMap(({ result, files }) => [...result.symbols].filter(([file]) => files.has(file)));
   const [kind, name] = job === '' ? ['procedure', procedure] : ['job', job];
   for (const [file, declared] of symbols) {
     const symbol = declared.find((one) => one.kind === kind && one.name === name);
@@ -21,7 +23,7 @@ export function originOf(
       found.kind === 'subject' &&
       found.subject.procedure.name === procedure &&
       hash !== '' &&
-      contentHash(found.subject, library.checked()).startsWith(hash);
+      contentHash(found.subject, library.checked(file)).startsWith(hash);
     return { kind: 'found', uri: clientUri(file), position, same };
   }
   return {

@@ -17,10 +17,10 @@ export function sheetAt(library: Library, { uri, position }: SheetQuestion): She
   const sheet = sheetOf(procedure, {
     job,
     number: null,
-    ...printedAs(library.check().sheet),
+    ...printedAs(library.check(uri).sheet),
     draft: false,
     findings,
-    hash: contentHash(subject, library.checked()),
+    hash: contentHash(subject, library.checked(uri)),
   });
   const count = (severity: 'error' | 'warning') => findings.filter((finding) => finding.severity === severity).length;
   return {

@@ -27,16 +27,16 @@ export async function printAt(
   const sheet = sheetOf(procedure, {
     job,
     number: null,
-    ...printedAs(library.check().sheet, { paper }),
+    ...printedAs(library.check(uri).sheet, { paper }),
     draft,
     findings,
-    hash: contentHash(subject, library.checked()),
+    hash: contentHash(subject, library.checked(uri)),
   });
   try {
     const { files, notes } = printSheet(sheet, {
       formats: ['pdf'],
       to,
-      name: sheetNames(library.check())(subject, draft),
+      name: sheetNames(library.check(uri))(subject, draft),
     });
     return { kind: 'printed', file: uriOfPath(files[0]!), draft, notes };
   } catch (error) {

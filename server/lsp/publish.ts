@@ -23,7 +23,12 @@ export class Publisher {
 
   /** Checks, and sends what differs from what the client has. */
   publish(scope: 'workspace' | 'open'): CheckedNotification {
-    const findings = [...this.#library.check().findings, ...this.#library.notRead()];
+    const findings = [
+      ...this.#library
+        .checks()
+        .flatMap(({ result, files }) => result.findings.filter(({ source }) => files.has(source.file))),
+      ...this.#library.notRead(),
+    ];
     const byFile = new Map<string, Diagnostic[]>();
     const add = (uri: string, diagnostic: Diagnostic) => {
       if (scope === 'open' && !this.#library.isOpen(uri)) return;
@@ -50,7 +55,7 @@ export class Publisher {
     }
     const count = (severity: Severity) => findings.filter((finding) => finding.severity === severity).length;
     return {
-      files: this.#library.files().length,
+      files: this.#library.count(),
       errors: count('error'),
       warnings: count('warning'),
     };

@@ -31,8 +31,13 @@ const name = z.string().max(400);
 export const originQuestion = z.strictObject({ procedure: name, job: name, hash: z.string().max(64) });
 export type OriginQuestion = z.infer<typeof originQuestion>;
 
-/** Options of `initialize`. `rulePages` is the URI of the folder that holds the pages of the rules. */
-export const initializationOptions = z.object({ rulePages: documentUri.optional() }).default({});
+/**
+ * Options of `initialize`. `rulePages` is the URI of the folder that holds the pages of the rules, `explainCommand` a command
+ * of the client that shows the page of the rule that it is given.
+ */
+export const initializationOptions = z
+  .object({ rulePages: documentUri.optional(), explainCommand: z.string().max(200).optional() })
+  .default({});
 
 /** Settings under `handtight` that the server asks for. Others are the client's own. */
 export const settings = z.object({

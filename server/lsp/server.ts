@@ -17,7 +17,7 @@ import { TextDocument } from 'vscode-languageserver-textdocument';
 import type { z } from 'zod';
 import { rules } from '../../language/rules/index.ts';
 import { isSettings } from '../../language/settings/settings.ts';
-import { codeActions, fixAll } from './code-actions.ts';
+import { codeActions, fixAll, fixAllKind } from './code-actions.ts';
 import { completions } from './completion.ts';
 import { debounce } from './debounce.ts';
 import { diagnosticOf } from './diagnostics.ts';
@@ -55,6 +55,7 @@ export function serve(connection: Connection): void {
   let scope: 'workspace' | 'open' = 'workspace';
   let showsHints = true;
   let folders: string[] = [];
+  let explain: string | null = null;
   let snippets = false;
   let completesSnippets = false;
   let watches = false;
@@ -84,6 +85,7 @@ export function serve(connection: Connection): void {
     const options = initializationOptions.safeParse(params.initializationOptions ?? {});
     if (options.success) {
       pages = rulePages(options.data.rulePages ?? null);
+      explain = options.data.explainCommand ?? null;
     } else {
       connection.console.warn(`Initialization options were not understood: ${options.error.message}`);
     }
@@ -103,7 +105,7 @@ export function serve(connection: Connection): void {
         hoverProvider: true,
         definitionProvider: true,
         inlayHintProvider: true,
-        codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, CodeActionKind.SourceFixAll] },
+        codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, fixAllKind] },
         workspace: { workspaceFolders: { supported: true } },
       },
     };
@@ -161,13 +163,13 @@ export function serve(connection: Connection): void {
   documents.listen(connection);
 
   connection.onDocumentSymbol(({ textDocument }) =>
-    documentSymbols(library.check().symbols.get(canonicalUri(textDocument.uri)) ?? []),
+    documentSymbols(library.check(textDocument.uri).symbols.get(canonicalUri(textDocument.uri)) ?? []),
   );
 
   connection.onCompletion(({ textDocument, position, context }) => {
     const document = library.document(textDocument.uri);
     if (document === undefined || isSettings(document.uri)) return [];
-    return completions(document.getText(), document.offsetAt(position), library.check(), {
+    return completions(document.getText(), document.offsetAt(position), library.check(textDocument.uri), {
       rules,
       textOf,
       snippets: completesSnippets,
@@ -176,23 +178,24 @@ export function serve(connection: Connection): void {
   });
 
   connection.onHover(({ textDocument, position }) =>
-    hoverAt(canonicalUri(textDocument.uri), position, library.check(), textOf),
+    hoverAt(canonicalUri(textDocument.uri), position, library.check(textDocument.uri), textOf),
   );
 
   connection.onDefinition(({ textDocument, position }) =>
-    definitionAt(canonicalUri(textDocument.uri), position, library.check(), clientUri),
+    definitionAt(canonicalUri(textDocument.uri), position, library.check(textDocument.uri), clientUri),
   );
 
   connection.languages.inlayHint.on(({ textDocument, range }) =>
-    showsHints ? inlayHints(canonicalUri(textDocument.uri), range, library.check()) : [],
+    showsHints ? inlayHints(canonicalUri(textDocument.uri), range, library.check(textDocument.uri)) : [],
   );
 
   connection.onCodeAction(({ textDocument, range, context }) => {
     const document = library.document(textDocument.uri);
     if (document === undefined) return [];
-    const { findings, symbols } = library.check();
+    const { findings, symbols } = library.check(textDocument.uri);
     const uri = canonicalUri(textDocument.uri);
     const versionOf = (file: string) => library.document(file)?.version ?? null;
+    const editing = { textOf, clientUri, versionOf, snippets };
     const wants = (kind: string) =>
       context.only === undefined || context.only.some((only) => kind === only || kind.startsWith(`${only}.`));
     const actions = wants(CodeActionKind.QuickFix)
@@ -201,18 +204,13 @@ export function serve(connection: Connection): void {
           range,
           findings,
           symbols: symbols.get(uri) ?? [],
-          text: document.getText(),
           diagnosticOf: (finding) => diagnosticOf(finding, rulePage, clientUri),
-          clientUri,
-          versionOf,
-          snippets,
+          explain,
+          ...editing,
         })
       : [];
     // Only where it is asked for by kind: on save, or from the menu of source actions.
-    const all =
-      context.only !== undefined && wants(CodeActionKind.SourceFixAll)
-        ? fixAll({ uri, findings, clientUri, versionOf })
-        : null;
+    const all = context.only !== undefined && wants(fixAllKind) ? fixAll({ uri, findings, ...editing }) : null;
     return all === null ? actions : [...actions, all];
   });
 

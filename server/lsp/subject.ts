@@ -27,7 +27,7 @@ export type FoundSubject =
 /** The procedure or job that holds the position; elsewhere the nearest above it, else the first of the file. */
 export function subjectAt(library: Library, uri: string, position: Position | undefined): FoundSubject {
   const key = canonicalUri(uri);
-  const result = library.check();
+  const result = library.check(uri);
   const printed = (result.symbols.get(key) ?? []).filter(({ kind }) => kind === 'procedure' || kind === 'job');
   if (printed.length === 0)
     return { kind: 'none', reason: 'There is no procedure and no job in this file: only they print.' };

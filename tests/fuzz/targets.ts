@@ -279,7 +279,9 @@ function aboutEditor(
       uri,
       findings: result.findings,
       clientUri,
+      textOf: (file: string) => texts.get(file) ?? null,
       versionOf: () => 1,
+      snippets: true,
     };
     const whole = { start: { line: 0, character: 0 }, end: { line: lines.length, character: 0 } };
     run('symbols', () => documentSymbols(result.symbols.get(uri) ?? []));
@@ -289,9 +291,8 @@ function aboutEditor(
         ...question,
         range: whole,
         symbols: result.symbols.get(uri) ?? [],
-        text,
         diagnosticOf: (finding) => diagnosticOf(finding, () => null, clientUri),
-        snippets: true,
+        explain: null,
       }),
     );
     const all = run('fix all', () => fixAll(question));

@@ -1,6 +1,7 @@
 import type { Step } from '../../model/procedure.ts';
 import type { Source } from '../../model/source.ts';
 import { kindOfLimit } from '../../quantities/index.ts';
+import { behind } from '../edits.ts';
 import type { Rule } from '../rule.ts';
 
 /** The lever is worked fast with an undamped gauge open. */
@@ -28,8 +29,7 @@ export const gaugeOpenWhilePulsing: Rule = {
   },
   fix(data) {
     const { source } = data as { source: Source };
-    const at = { file: source.file, range: { start: source.range.end, end: source.range.end } };
-    return { title: 'Shut the gauge', edits: [{ source: at, text: ' with gauge shut' }] };
+    return { title: 'Shut the gauge', safe: false, edits: [behind(source, ' with gauge shut')] };
   },
 };
 

@@ -4,6 +4,7 @@ import type { Verb } from '../../model/verbs.ts';
 import { flag, place } from '../../replay/cells.ts';
 import type { Departure } from '../../replay/replay.ts';
 import type { State } from '../../replay/state.ts';
+import { stepBefore } from '../edits.ts';
 import type { Rule } from '../rule.ts';
 import { partsWords, stationWords } from '../words.ts';
 import { writtenAt } from '../written-at.ts';
@@ -76,7 +77,6 @@ export const openedUnderPressure: Rule = {
   },
   fix(data) {
     const { source } = data as { source: Source };
-    const at = { file: source.file, range: { start: source.range.start, end: source.range.start } };
-    return { title: 'Relieve the pressure first', edits: [{ source: at, text: 'relieve    ' }] };
+    return { title: 'Relieve the pressure first', safe: true, edits: [stepBefore(source, 'relieve')] };
   },
 };

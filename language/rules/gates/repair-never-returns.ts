@@ -1,4 +1,5 @@
 import type { FailEntry, Procedure, Repair } from '../../model/procedure.ts';
+import { counted } from '../edits.ts';
 import type { Rule } from '../rule.ts';
 import { listed } from '../words.ts';
 
@@ -28,13 +29,13 @@ export const repairNeverReturns: Rule = {
         message: `${names.length === 1 ? `Repair ${repair.name} sends the unit to itself again` : `Repairs ${listed([repair.name, ...names.slice(0, -1)])} send the unit to one another`} and nothing counts how often: it may go round there and never stand at its test again. Write ${names[0]} (3 times), or as often as the shop allows.`,
         data: repair.steps.some((step) => step.call !== null && step.gate?.onFail.includes(ring[0]!))
           ? undefined
-          : { source: ring[0]!.source, repair: ring[0]!.repair },
+          : ring[0],
       });
     }
   },
   fix(data) {
-    const { source, repair } = data as { source: import('../../model/source.ts').Source; repair: string };
-    return { title: 'Allow three tries', edits: [{ source, text: `${repair} (3 times)` }] };
+    const edit = counted(data as FailEntry);
+    return edit === null ? null : { title: 'Say how often it may be tried', safe: false, edits: [edit] };
   },
 };
 

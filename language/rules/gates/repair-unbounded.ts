@@ -1,4 +1,6 @@
+import type { FailEntry } from '../../model/procedure.ts';
 import { byDegrees } from '../../resolve/procedure.ts';
+import { counted } from '../edits.ts';
 import type { Rule } from '../rule.ts';
 
 /** A repair that brings a reading nearer each time has no count of tries. Turning an adjuster has its own end. */
@@ -14,14 +16,14 @@ export const repairUnbounded: Rule = {
       for (const block of [...procedure.stages, ...procedure.repairs]) {
         for (const step of block.steps) {
           for (const entry of step.gate?.onFail ?? []) {
-            if (entry.repair !== repair.name) continue;
+            if (entry.repair !== repair.name || (entry.tries !== null && Number.isFinite(entry.tries))) continue;
             report({
               at: step,
               source: entry.source,
               cause: `unbounded:${repair.name}`,
               allow: repair.allow,
               message: `Nothing says how often ${repair.name} may be tried${byDegrees(repair) ? ': a unit that cannot be brought in would go round for ever' : ''}. Write ${repair.name} (3 times), or as often as the shop allows.`,
-              data: step.call === null ? { source: entry.source, repair: entry.repair } : undefined,
+              data: step.call === null ? entry : undefined,
             });
           }
         }
@@ -29,7 +31,7 @@ export const repairUnbounded: Rule = {
     }
   },
   fix(data) {
-    const { source, repair } = data as { source: import('../../model/source.ts').Source; repair: string };
-    return { title: 'Allow three tries', edits: [{ source, text: `${repair} (3 times)` }] };
+    const edit = counted(data as FailEntry);
+    return edit === null ? null : { title: 'Say how often it may be tried', safe: false, edits: [edit] };
   },
 };

@@ -1,3 +1,4 @@
+import { isSlip } from '../../grammar/nearest.ts';
 import type { Source } from '../../model/source.ts';
 import { callsOf, grouped, placeKey } from '../calls-of.ts';
 import type { Rule } from '../rule.ts';
@@ -17,12 +18,19 @@ export const syntax: Rule = {
         at: source,
         message,
         ...(related.length === 0 ? {} : { related }),
-        data: replacement === undefined ? undefined : { source, text: replacement },
+        data: replacement === undefined ? undefined : same[0]!,
       });
     }
   },
   fix(data) {
-    const { source, text } = data as { source: Source; text: string };
-    return { title: `Write ${text}`, edits: [{ source, text }] };
+    const { source, replacement: text, written } = data as Replaced;
+    const safe = written === undefined || isSlip(written, text);
+    return { title: `Write ${text}`, safe, edits: [{ source, text }] };
   },
 };
+
+interface Replaced {
+  readonly source: Source;
+  readonly replacement: string;
+  readonly written?: string;
+}

@@ -1,3 +1,4 @@
+import { isSlip } from '../../grammar/nearest.ts';
 import type { Fix } from '../../model/finding.ts';
 import type { Source } from '../../model/source.ts';
 import { callsOf, grouped, placeKey } from '../calls-of.ts';
@@ -24,12 +25,19 @@ export const unknownName: Rule = {
           ...callsOf(same),
         ],
         message: `No ${what} is called ${name}. ${mend}`,
-        data: near.length > 0 ? { source, name, near: near[0] } : undefined,
+        data:
+          near.length > 0
+            ? {
+                source,
+                near: near[0],
+                safe: near.filter((one) => isSlip(name, one)).length === 1 && isSlip(name, near[0]!),
+              }
+            : undefined,
       });
     }
   },
   fix(data): Fix {
-    const { source, near } = data as { source: Source; near: string };
-    return { title: `Write ${near}`, edits: [{ source, text: near }] };
+    const { source, near, safe } = data as { source: Source; near: string; safe: boolean };
+    return { title: `Write ${near}`, safe, edits: [{ source, text: near }] };
   },
 };

@@ -1,7 +1,7 @@
 import type { Source } from '../../model/source.ts';
 import { place } from '../../replay/cells.ts';
+import { stepBefore } from '../edits.ts';
 import { inPlaceCause } from '../in-place.ts';
-import { putBefore } from '../put-before.ts';
 import type { Rule } from '../rule.ts';
 import { faceWords, partWords } from '../words.ts';
 
@@ -32,6 +32,6 @@ export const guardStillInPlace: Rule = {
   }),
   fix(data) {
     const { remove, source } = data as { remove: string; source: Source };
-    return putBefore(source, remove, 'Take it off first');
+    return { title: 'Take it off first', safe: false, edits: [stepBefore(source, remove)] };
   },
 };

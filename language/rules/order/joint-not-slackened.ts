@@ -1,4 +1,5 @@
 import { joint, place } from '../../replay/cells.ts';
+import { stepBefore } from '../edits.ts';
 import type { Rule } from '../rule.ts';
 import { partWords } from '../words.ts';
 
@@ -35,10 +36,6 @@ export const jointNotSlackened: Rule = {
   }),
   fix(data) {
     const { part, source } = data as { part: string; source: import('../../model/source.ts').Source };
-    const at = { file: source.file, range: { start: source.range.start, end: source.range.start } };
-    return {
-      title: `Slacken ${part} first`,
-      edits: [{ source: at, text: `slacken ${part}\n${' '.repeat(source.range.start.character)}` }],
-    };
+    return { title: `Slacken ${part} first`, safe: true, edits: [stepBefore(source, `slacken ${part}`)] };
   },
 };

@@ -1,5 +1,6 @@
 import type { Source } from '../../model/source.ts';
 import type { Verb } from '../../model/verbs.ts';
+import { behind } from '../edits.ts';
 import type { Rule } from '../rule.ts';
 import { lower } from '../words.ts';
 import { writtenAt } from '../written-at.ts';
@@ -36,7 +37,6 @@ export const marksNotLinedUp: Rule = {
   },
   fix(data) {
     const { source } = data as { source: Source };
-    const at = { file: source.file, range: { start: source.range.end, end: source.range.end } };
-    return { title: 'Line the marks up', edits: [{ source: at, text: ' with marks aligned' }] };
+    return { title: 'Line the marks up', safe: true, edits: [behind(source, ' with marks aligned')] };
   },
 };

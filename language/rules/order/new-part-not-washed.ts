@@ -1,7 +1,7 @@
 import type { Source } from '../../model/source.ts';
 import { dirt, place, unclean } from '../../replay/cells.ts';
 import { restsOn } from '../../replay/relations.ts';
-import { putBefore } from '../put-before.ts';
+import { stepBefore } from '../edits.ts';
 import type { Rule } from '../rule.ts';
 import { partsWords } from '../words.ts';
 
@@ -51,6 +51,6 @@ export const newPartNotWashed: Rule = {
   }),
   fix(data) {
     const { rinse, source } = data as { rinse: string; source: Source };
-    return putBefore(source, rinse, 'Rinse it before');
+    return { title: 'Rinse it before', safe: false, edits: [stepBefore(source, rinse)] };
   },
 };

@@ -2,6 +2,7 @@ import type { Part } from '../../model/family.ts';
 import type { Procedure, Step } from '../../model/procedure.ts';
 import type { Source } from '../../model/source.ts';
 import { restsOn } from '../../replay/relations.ts';
+import { behind } from '../edits.ts';
 import type { Rule } from '../rule.ts';
 import { lower } from '../words.ts';
 import { writtenAt } from '../written-at.ts';
@@ -33,8 +34,7 @@ export const noTighteningPattern: Rule = {
   },
   fix(data) {
     const { source } = data as { source: Source };
-    const at = { file: source.file, range: { start: source.range.end, end: source.range.end } };
-    return { title: 'Torque in cross pattern', edits: [{ source: at, text: ' in cross pattern' }] };
+    return { title: 'Torque in cross pattern', safe: false, edits: [behind(source, ' in cross pattern')] };
   },
 };
 

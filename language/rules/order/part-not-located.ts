@@ -1,3 +1,4 @@
+import { behind } from '../edits.ts';
 import type { Rule } from '../rule.ts';
 import { lower } from '../words.ts';
 import { writtenAt } from '../written-at.ts';
@@ -27,7 +28,6 @@ export const partNotLocated: Rule = {
   },
   fix(data) {
     const { source } = data as { source: import('../../model/source.ts').Source };
-    const at = { file: source.file, range: { start: source.range.end, end: source.range.end } };
-    return { title: 'Say that it is located', edits: [{ source: at, text: ' located' }] };
+    return { title: 'Say that it is located', safe: true, edits: [behind(source, ' located')] };
   },
 };

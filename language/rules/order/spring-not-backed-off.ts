@@ -1,7 +1,7 @@
 import type { Source } from '../../model/source.ts';
-import { adjuster as setting } from '../../replay/cells.ts';
+import { allSteps, adjuster as setting } from '../../replay/cells.ts';
 import { type Relations, restsOn } from '../../replay/relations.ts';
-import { putBefore } from '../put-before.ts';
+import { stepBefore } from '../edits.ts';
 import type { Rule } from '../rule.ts';
 import { partsWords, partWords } from '../words.ts';
 import { writtenAt } from '../written-at.ts';
@@ -19,6 +19,9 @@ export const springNotBackedOff: Rule = {
     const springs = procedure.family.adjusters.map((one) => springOf(one.part, relations));
     /** Loads that were reported when the joint was slackened: that it is torqued again under them is the same slip. */
     const told = new Set<string>();
+    /** Backed off, it has to be set again: where nothing does, that is to be written too. */
+    const isSet = (adjuster: string) =>
+      allSteps(procedure).some(({ verb, objects }) => verb === 'set' && objects.some(({ name }) => name === adjuster));
     return {
       step({ step, before, way }) {
         if (!['slacken', 'torque'].includes(step.verb)) return;
@@ -42,7 +45,7 @@ export const springNotBackedOff: Rule = {
               cause: `load:${adjuster}:${writtenAt(step)}`,
               message: `The ${partWords(procedure, adjuster)} still loads the ${partsWords(procedure, pressed)} when the ${partWords(procedure, object.name)} is ${step.verb === 'slacken' ? 'slackened: the spring pushes it aside until the last thread' : 'torqued: it cannot lie square under that load while the joint is pulled up'}, and it bends. Write “back-off ${relations.part(adjuster).base}” before.`,
               data:
-                step.call === null
+                step.call === null && isSet(adjuster)
                   ? { backOff: `back-off ${relations.part(adjuster).base}`, source: step.source }
                   : undefined,
             });
@@ -53,7 +56,7 @@ export const springNotBackedOff: Rule = {
   },
   fix(data) {
     const { backOff, source } = data as { backOff: string; source: Source };
-    return putBefore(source, backOff, 'Back the adjuster off first');
+    return { title: 'Back the adjuster off first', safe: true, edits: [stepBefore(source, backOff)] };
   },
 };
 

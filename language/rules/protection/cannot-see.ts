@@ -1,8 +1,6 @@
-import type { Source } from '../../model/source.ts';
 import { flag, guard, place } from '../../replay/cells.ts';
 import { shutInBy } from '../closed-in.ts';
 import { inPlaceCause } from '../in-place.ts';
-import { putBefore } from '../put-before.ts';
 import type { Rule } from '../rule.ts';
 import { capital, faceWords, partWords } from '../words.ts';
 
@@ -29,8 +27,6 @@ export const cannotSee: Rule = {
           since: covered.since,
           cause: covered.cause,
           message: `${capital(covered.words)} when it is checked: nobody can see it, and the tick on the sheet says nothing. ${covered.mend}.`,
-          data:
-            covered.guard !== null && step.call === null ? { guard: covered.guard, source: step.source } : undefined,
         });
         return;
       }
@@ -42,7 +38,6 @@ export const cannotSee: Rule = {
           return {
             words: `${faceWords(procedure, id)} is under its guard`,
             mend: `Write “remove ${face.guardedBy}” before`,
-            guard: face.guardedBy,
             since: before.since[cell],
             cause: `guard-on:${id}:${before.since[cell]}`,
           };
@@ -73,8 +68,4 @@ export const cannotSee: Rule = {
       }
     },
   }),
-  fix(data) {
-    const { guard: part, source } = data as { guard: string; source: Source };
-    return putBefore(source, `remove ${part}`, `Remove ${part} first`);
-  },
 };

@@ -1,6 +1,7 @@
 import type { Step } from '../../model/procedure.ts';
 import type { Source } from '../../model/source.ts';
 import { age, allSteps, place } from '../../replay/cells.ts';
+import { behind } from '../edits.ts';
 import type { Block, Rule } from '../rule.ts';
 import { partsWords, partWords, stationWords } from '../words.ts';
 
@@ -82,8 +83,7 @@ export const matchedPartsSplit: Rule = {
   },
   fix(data) {
     const { old, source } = data as { old: string; source: Source };
-    const at = { file: source.file, range: { start: source.range.end, end: source.range.end } };
-    return { title: `Renew ${old} too`, edits: [{ source: at, text: `, ${old}` }] };
+    return { title: `Renew ${old} too`, safe: false, edits: [behind(source, `, ${old}`)] };
   },
 };
 

@@ -1,6 +1,6 @@
 import type { Source } from '../../model/source.ts';
+import { stepBefore } from '../edits.ts';
 import { openPorts } from '../open-ports.ts';
-import { putBefore } from '../put-before.ts';
 import type { Rule } from '../rule.ts';
 import { listed } from '../words.ts';
 
@@ -27,6 +27,6 @@ export const outsideCleanedWithPortsOpen: Rule = {
   }),
   fix(data) {
     const { names, source } = data as { names: readonly string[]; source: Source };
-    return putBefore(source, `cap ${names.join(', ')}`, `Cap ${listed(names)} first`);
+    return { title: `Cap ${listed(names)} first`, safe: true, edits: [stepBefore(source, `cap ${names.join(', ')}`)] };
   },
 };

@@ -69,7 +69,7 @@ export const portHandledTwice: Rule = {
   },
   fix(data) {
     const { source } = data as { source: Source };
-    return { title: 'Take this step out', edits: [{ source, text: '' }] };
+    return { title: 'Take this step out', safe: false, edits: [{ source, text: '' }] };
   },
 };
 

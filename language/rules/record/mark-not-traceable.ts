@@ -1,4 +1,5 @@
 import type { Source } from '../../model/source.ts';
+import { behind } from '../edits.ts';
 import type { Rule } from '../rule.ts';
 import { stageSteps } from '../stage-steps.ts';
 
@@ -24,7 +25,6 @@ export const markNotTraceable: Rule = {
   },
   fix(data) {
     const { source } = data as { source: Source };
-    const at = { file: source.file, range: { start: source.range.end, end: source.range.end } };
-    return { title: 'Mark it with number and serial', edits: [{ source: at, text: ' with number, serial' }] };
+    return { title: 'Mark it with number and serial', safe: false, edits: [behind(source, ' with number, serial')] };
   },
 };

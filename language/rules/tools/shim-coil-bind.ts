@@ -5,6 +5,7 @@ import type { Source } from '../../model/source.ts';
 import { amount, compare, formatQuantity } from '../../quantities/index.ts';
 import type { Quantity } from '../../quantities/types.ts';
 import { restsOn } from '../../replay/relations.ts';
+import { behind } from '../edits.ts';
 import type { Rule } from '../rule.ts';
 import { inUnits, shimChoices } from '../shim-choices.ts';
 import { partWords } from '../words.ts';
@@ -42,10 +43,10 @@ export const shimCoilBind: Rule = {
   },
   fix(data) {
     const { source, most } = data as Bound;
-    const at = { file: source.file, range: { start: source.range.end, end: source.range.end } };
     return {
       title: `Choose none above ${formatQuantity(most)}`,
-      edits: [{ source: at, text: ` never above ${most.number} ${most.unit}` }],
+      safe: true,
+      edits: [behind(source, ` never above ${most.number} ${most.unit}`)],
     };
   },
 };

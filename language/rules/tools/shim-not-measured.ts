@@ -1,5 +1,6 @@
 import type { Procedure } from '../../model/procedure.ts';
 import type { Source } from '../../model/source.ts';
+import { blank, stepBefore } from '../edits.ts';
 import type { Rule } from '../rule.ts';
 import { shimChoices } from '../shim-choices.ts';
 import { listed, partsWords } from '../words.ts';
@@ -29,15 +30,10 @@ export const shimNotMeasured: Rule = {
   },
   fix(data) {
     const { source, names } = data as Missing;
-    const { start } = source.range;
     return {
-      title: `Measure ${names.join(', ')} before it is chosen anew`,
-      edits: [
-        {
-          source: { file: source.file, range: { start, end: start } },
-          text: `measure ${names.join(', ')}\n${' '.repeat(start.character)}`,
-        },
-      ],
+      title: `Measure ${names.join(', ')} before the next is chosen`,
+      safe: false,
+      edits: [stepBefore(source, `measure ${names.join(', ')} with ${blank}`)],
     };
   },
 };

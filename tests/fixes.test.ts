@@ -1,0 +1,102 @@
+/** Every fix, applied: the finding is gone, nothing new is found, and nothing else of the text has changed. */
+import { expect, test } from 'vitest';
+import { Checker } from '../language/check.ts';
+import type { Finding, Fix } from '../language/model/finding.ts';
+import { blank } from '../language/rules/edits.ts';
+import { wholeExample } from '../language/rules/example-base.ts';
+import { applyFix, filled, pages } from '../language/rules/example-pages.ts';
+import { libraryFiles } from './library.ts';
+
+interface Case {
+  readonly where: string;
+  readonly uri: string;
+  readonly text: string;
+  readonly fix: Fix;
+  readonly finding: Finding;
+  /** Findings of a text in the place of the file. */
+  readonly check: (text: string) => readonly Finding[];
+}
+
+/** What a fix may bring to light: a name that could not be read hid what is wrong with it. */
+const hides = new Set(['unknown-name', 'syntax']);
+
+function counts(findings: readonly Finding[]): Map<string, number> {
+  const count = new Map<string, number>();
+  for (const { rule } of findings) count.set(rule, (count.get(rule) ?? 0) + 1);
+  return count;
+}
+
+function expectFixed({ where, text, fix, finding, check }: Case): void {
+  const before = check(text);
+  const put = applyFix(text, fix);
+  const name = `${where} ${finding.rule}: ${fix.title}`;
+  if (put.includes(blank)) {
+    expect(fix.safe, `${name} is not safe`).toBe(false);
+    const line = put.slice(0, put.indexOf(blank)).split('\n').length - 1;
+    const told = check(put).filter(({ rule, source }) => rule === 'syntax' && source.range.start.line === line);
+    expect(told, `${name} is reported until it is written`).not.toEqual([]);
+  }
+  const after = check(filled(put));
+  const isGone =
+    (counts(after).get(finding.rule) ?? 0) < counts(before).get(finding.rule)! ||
+    after.every(({ message }) => message !== finding.message);
+  expect(isGone, `${name} is gone`).toBe(true);
+  if (!hides.has(finding.rule)) {
+    const news = [...counts(after)].filter(([rule, count]) => count > (counts(before).get(rule) ?? 0));
+    expect(news, `${name} brings nothing new`).toEqual([]);
+  }
+  expect(put.match(/^[ \t]+$/gmu) ?? [], `${name} leaves no blanks`).toEqual(text.match(/^[ \t]+$/gmu) ?? []);
+  expect(put.match(/[ \t]+$/gmu)?.length ?? 0, name).toBeLessThanOrEqual(text.match(/[ \t]+$/gmu)?.length ?? 0);
+  // What stands outside of what is replaced stays, in its order.
+  const rest = applyFix(text, { ...fix, edits: fix.edits.map((edit) => ({ ...edit, text: '\u0000' })) });
+  const pattern = rest
+    .split(/[\s\u0000]+/u)
+    .map((part) => part.replace(/[.*+?^${}()|[\]\\]/gu, '\\$&'))
+    .join('[^]*?');
+  expect(new RegExp(`^${pattern}$`, 'u').test(put), `${name} changes nothing else`).toBe(true);
+}
+
+function casesOf(where: string, uri: string, text: string, check: Case['check']): Case[] {
+  return check(text).flatMap((finding) =>
+    finding.fix === undefined || finding.source.file !== uri
+      ? []
+      : [{ where, uri, text, fix: finding.fix, finding, check }],
+  );
+}
+
+const examples = pages().flatMap((page) =>
+  page.examples
+    .filter(({ kind }) => kind === 'bad')
+    .flatMap(({ text, line }) => {
+      const checker = new Checker();
+      const check = (whole: string) => checker.check([{ uri: 'example', text: whole }]).findings;
+      return casesOf(`${page.code}:${line}`, 'example', wholeExample(text).text, check);
+    }),
+);
+
+test('fixes of the bad examples', () => {
+  expect(examples.length).toBeGreaterThan(50);
+  for (const one of examples) expectFixed(one);
+});
+
+/** A procedure of the library with each of its steps left out in turn. */
+test.each(['one-spring', 'pintle'])('fixes of %s with a step left out', (folder) => {
+  const uri = `procedures/${folder}/procedure.rebuild`;
+  const files = libraryFiles().filter((file) => !file.uri.includes('/jobs/') && !file.uri.includes('/like/'));
+  const checker = new Checker();
+  const check = (whole: string) =>
+    checker.check(files.map((file) => (file.uri === uri ? { uri, text: whole } : file))).findings;
+  const { text } = files.find((file) => file.uri === uri)!;
+  const lines = text.split('\n');
+  const steps = lines.flatMap((line, index) => (/^ {4}[a-z][^{}]*$/u.test(line) ? [index] : []));
+  expect(steps.length).toBeGreaterThan(50);
+  let applied = 0;
+  for (const left of steps) {
+    const cut = lines.filter((_, index) => index !== left).join('\n');
+    for (const one of casesOf(`${uri} without line ${left + 1}`, uri, cut, check)) {
+      expectFixed(one);
+      applied++;
+    }
+  }
+  expect(applied).toBeGreaterThan(3);
+});
