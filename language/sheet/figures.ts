@@ -1,5 +1,14 @@
 import type { StandingTolerance } from '../model/shop.ts';
-import type { Difference, Kind, Limit, NominalLimit, Quantity, UnitName, Wording } from '../quantities/index.ts';
+import type {
+  Difference,
+  Kind,
+  Limit,
+  NominalLimit,
+  Quantity,
+  UnitName,
+  Window,
+  Wording,
+} from '../quantities/index.ts';
 import {
   between,
   compare,
@@ -30,6 +39,8 @@ export interface Showing {
   readonly unit: UnitName | null;
   /** A mark of the tool in that unit, if it has any: what has no tolerance is rounded to it. */
   readonly mark?: Difference | null;
+  /** The least that can be read of it: half a mark, or a digital tool's last digit. No end of a window is finer. */
+  readonly least?: Difference | null;
   /** The shop's tolerance for a kind where none is written. */
   readonly standing: (kind: Kind) => StandingTolerance | null;
   /** A nominal is what is set (a wrench), not only the middle of a window (a reading). */
@@ -66,11 +77,14 @@ export function limitText(limit: Limit, wording: Wording, showing: Partial<Showi
 }
 
 /**
- * A limit as a bench hand needs it: no arithmetic left to do. A pair in two units prints as it was written; one in
- * another unit than the tool's is converted, never loosened, and stands beside as written.
+ * A limit as a bench hand needs it: no arithmetic left to do. Large stands what decides, in the unit of the tool and no
+ * finer than it can be read: of a pair in two units that one, else it is converted, never loosened. As it was written it
+ * stands beside.
  */
 export function shownLimit(limit: Limit, showing: Showing): Shown {
-  const { limit: whole, standing } = withStanding(limit, showing);
+  const withTolerance = withStanding(limit, showing);
+  const { standing } = withTolerance;
+  const whole = onLeast(withTolerance.limit, showing.least ?? null);
   const { wording } = showing;
   const written = formatLimit(limit, { wording });
   const own = unitOfLimit(limit);
@@ -89,7 +103,13 @@ export function shownLimit(limit: Limit, showing: Showing): Shown {
   }
   if (limit.form !== 'tolerance' && limit.form !== 'then' && limit.pair !== undefined) {
     const range = whole.form === 'nominal' ? windowText(wording, whole, showing.unit ?? own!, showing.mark) : null;
-    return { value: written, also: range ?? split(wording, whole, true).beside, standing };
+    // Nobody reads a tool: it is told as it was written.
+    if (showing.unit === null) return { value: written, also: range ?? split(wording, whole, true).beside, standing };
+    const part = own === showing.unit ? whole : onLeast(withStanding(limit.pair, showing).limit, showing.least ?? null);
+    const inner = part.form === 'nominal' && whole.form === 'nominal' ? innerEnds(part, whole, showing) : null;
+    const ends = inner === null ? range : formatLimit({ form: 'range', ...inner }, { wording });
+    const { value, beside } = split(wording, unpaired(part), showing.setToNominal, ends);
+    return { value, also: joined(beside, written), standing };
   }
   const marked = whole.form === 'nominal' ? windowText(wording, whole, own!, showing.mark) : null;
   const { value, beside } = split(wording, whole, showing.setToNominal, marked);
@@ -104,13 +124,66 @@ export function shownLimit(limit: Limit, showing: Showing): Shown {
   };
 }
 
+/** The window that both halves of a pair let through, in the tool's unit. */
+function innerEnds(part: NominalLimit, whole: NominalLimit, { unit, mark }: Showing): Ends | null {
+  const [one, other] = [part, whole].map((limit) => readableEnds(limit, unit!, mark));
+  if (one == null || other == null || part === whole) return one ?? null;
+  const low = compare(one.low, other.low) === -1 ? other.low : one.low;
+  const high = compare(one.high, other.high) === 1 ? other.high : one.high;
+  return compare(low, high) === -1 ? { low, high } : one;
+}
+
+function unpaired(limit: Limit): Limit {
+  if (limit.form === 'then' || limit.form === 'tolerance') return limit;
+  const { pair: _, ...alone } = limit;
+  return alone;
+}
+
+/**
+ * A limit with its ends on what can be read of the tool, drawn inwards; itself where they lie there, where nothing would
+ * be left between them, or where it is in another unit.
+ */
+function onLeast(limit: Limit, least: Difference | null): Limit {
+  if (least === null || limit.form === 'then' || limit.form === 'tolerance' || unitOfLimit(limit) !== least.unit)
+    return limit;
+  if (limit.form === 'nominal' && inPerCent(limit)) return limit;
+  const [exact, steps] = [window(limit), windowInSteps(limit, least)];
+  const isThere = (end: 'low' | 'high') => exact[end] === null || compare(exact[end], steps![end]!) === 0;
+  if (steps === null || (isThere('low') && isThere('high'))) return limit;
+  return endsOf(limit, steps) ?? limit;
+}
+
+/** The limit with other ends; null: nothing is left between them. */
+function endsOf(limit: Exclude<Limit, { form: 'then' | 'tolerance' }>, { low, high }: Window): Limit | null {
+  if (low !== null && high !== null && compare(low, high) !== -1) return null;
+  switch (limit.form) {
+    case 'nominal': {
+      const { nominal } = limit;
+      const under = high !== null && compare(nominal, high) === 1 ? high : nominal;
+      const inside = low !== null && compare(under, low) === -1 ? low : under;
+      const plus = high === null ? null : between(high, inside);
+      return { ...limit, nominal: inside, plus, minus: low === null ? null : between(inside, low) };
+    }
+    case 'range':
+      return low === null || high === null ? null : { form: 'range', low, high };
+    case 'at least':
+      return low === null ? null : { form: 'at least', least: low };
+    case 'at most':
+      return high === null ? null : { form: 'at most', most: high };
+  }
+}
+
 function joined(...texts: readonly string[]): string {
   return texts.filter((text, index) => text !== '' && texts.indexOf(text) === index).join('; ');
 }
 
 /** A limit in the tool's unit: a window never loosens, a nominal that was worked from per cent is the nearest mark. */
 function inTool(limit: Limit, unit: UnitName, mark: Difference | null): Limit | null {
-  if (limit.form !== 'nominal') return inUnit(limit, unit);
+  if (limit.form === 'then' || limit.form === 'tolerance') return inUnit(limit, unit);
+  if (limit.form !== 'nominal') {
+    const steps = mark?.unit === unit ? windowInSteps(limit, mark) : null;
+    return (steps === null ? null : endsOf(limit, steps)) ?? inUnit(limit, unit);
+  }
   const bareOne = limit.plus === null && limit.minus === null;
   if (!bareOne && !inPerCent(limit)) return inUnit(limit, unit);
   const nominal = (mark?.unit === unit ? windowInSteps(limit, mark)?.nominal : null) ?? nearest(limit.nominal, unit);
@@ -146,11 +219,15 @@ function readableEnds(limit: NominalLimit, unit: UnitName, mark: Difference | nu
   if (marked?.low != null && marked.high != null && compare(marked.low, marked.high) === -1)
     return { low: marked.low, high: marked.high };
   if (!inPerCent(limit)) return null;
+  return fewDigits({ low, high }, unit, own ? lastPlace(limit.nominal.number) : Number.POSITIVE_INFINITY);
+}
+
+/** Ends with as few digits as keep three quarters of what lies between them, drawn inwards; none coarser than a place. */
+export function fewDigits({ low, high }: Ends, unit: UnitName, coarsest = Number.POSITIVE_INFINITY): Ends | null {
   const [from, to] = [convert(low, unit), convert(high, unit)];
-  if (from === null || to === null) return null;
+  if (from === null || to === null || to.compare(from) <= 0) return null;
   const width = to.sub(from).valueOf();
-  const widest = Math.floor(Math.log10(width));
-  const first = own ? Math.min(widest, lastPlace(limit.nominal.number)) : widest;
+  const first = Math.min(Math.floor(Math.log10(width)), coarsest);
   for (let place = first; place >= first - finerPlaces; place--) {
     const [least, most] = [roundTo(low, unit, -place, 'up'), roundTo(high, unit, -place, 'down')];
     if (least === null || most === null) return null;

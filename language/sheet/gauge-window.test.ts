@@ -6,9 +6,13 @@ import { acceptanceText } from './lists.ts';
 import { settingOf } from './setting.ts';
 
 /** The test of the opening, with another gauge, shop line and spec line. */
-function made(gauge: string, shop = '', spec = '') {
+function made(gauge: string, shop = '', spec = '', range = 'range 0..400 bar') {
   const text = procedureWith({
-    shop: (whole) => instead('class 0.25  graduated 1 bar', gauge)(whole).replace(/\}\n*$/u, `  ${shop}\n}\n`),
+    shop: (whole) =>
+      instead(
+        'range 0..400 bar  class 0.25  graduated 1 bar',
+        `${range}  ${gauge}`,
+      )(whole).replace(/\}\n*$/u, `  ${shop}\n}\n`),
     specs: instead('250 bar +8 -0', `250 bar +8 -0${spec}`),
   });
   const { findings, procedures } = checkFiles([{ uri: 'x', text }]);
@@ -90,6 +94,14 @@ describe('what the gauge may show', () => {
 
   it('is not said of a gauge of which the shop does not know how far it may be off', () => {
     expect(made('graduated 1 bar', 'acceptance guarded').windows).toEqual([]);
+  });
+
+  it('has no more digits than can be read, and is never looser: without marks it is drawn in to a few', () => {
+    // ±0.83 · 2.4 bar: exactly 251.992 to 256.008 bar.
+    expect(made('class 0.6', 'acceptance guarded').windows[0]).toBe('Passes if PG-400 shows A-250: 252 bar to 256 bar');
+    // 250 to 258 bar are 3625.94 to 3741.97 psi, and 0.83 % of 5800 psi is 28.884: 3654.8 to 3713.1 psi.
+    const inPsi = made('class 0.6', 'acceptance guarded', '', 'range 0..5800 psi').windows[0];
+    expect(inPsi).toBe('Passes if PG-400 shows A-250: 3660 psi to 3710 psi');
   });
 
   it('refuses a second rule of the shop', () => {

@@ -2,10 +2,10 @@ import { guardedOn } from '../calculations/guarded.ts';
 import type { LimitUse, Step } from '../model/procedure.ts';
 import type { DecisionRule } from '../model/shop.ts';
 import { specFor } from '../model/spec-for.ts';
-import { kindOfUnit, type Limit } from '../quantities/index.ts';
+import { kindOfUnit, type Limit, type Quantity, roundTo, type Window } from '../quantities/index.ts';
 import type { Words } from '../words/index.ts';
 import { byNumber, withNumbers } from './by-number.ts';
-import { betweenWords, unitOfLimit, withStanding } from './figures.ts';
+import { betweenWords, fewDigits, unitOfLimit, withStanding } from './figures.ts';
 import { standingOf, useOf } from './limits.ts';
 import type { Fact } from './model.ts';
 import type { Setting } from './setting.ts';
@@ -57,6 +57,19 @@ function windowText(words: Words, limit: Limit, rule: DecisionRule, scale: Scale
   const made = guardedOn({ within, accuracyClass, range, graduated }, limit, rule);
   if (made === null) return null;
   if (made.shut) return words.facts.nothingPasses;
-  const { low, high } = made.window;
+  const { low, high } = graduated === null ? legible(made.window) : made.window;
   return betweenWords(words, low, high);
+}
+
+/** Figures that are worked out end in no digits that a hand could read: without marks they are drawn in to a few. */
+function legible({ low, high }: Window): Pick<Window, 'low' | 'high'> {
+  if (low !== null && high !== null) return fewDigits({ low, high }, low.unit) ?? { low, high };
+  return { low: oneEnd(low, 'up'), high: oneEnd(high, 'down') };
+}
+
+/** Four figures of it. */
+function oneEnd(end: Quantity | null, inwards: 'up' | 'down'): Quantity | null {
+  const size = end === null ? 0 : Math.abs(Number(end.number));
+  if (end === null || size === 0) return end;
+  return roundTo(end, end.unit, 3 - Math.floor(Math.log10(size)), inwards);
 }

@@ -71,6 +71,7 @@ header dl div,.for div{break-inside:avoid}
 .try.wide{width:24mm}
 footer{font-size:9pt;padding-top:3mm}
 .aid{border:1.5pt solid;padding:1.5mm 2mm;margin-bottom:1.5mm;font-weight:bold;font-size:10pt}
+.said{white-space:nowrap}
 .watermark{position:fixed;inset:0;display:flex;align-items:center;justify-content:center;font-size:150pt;font-weight:bold;color:#dedede;transform:rotate(-50deg);z-index:-1;pointer-events:none}
 @media print{html,body{background:none}}
 main>p{margin:2mm 0}

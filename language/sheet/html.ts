@@ -95,8 +95,13 @@ ${alarm === null ? '' : `<b class="alarm">${escaped(alarm)}</b> `}<div class="qr
 }
 
 function foot(sheet: Sheet): string {
-  const aid = sheet.firstAid === null ? '' : `<p class="aid">${escaped(sheet.firstAid)}</p>`;
+  const aid = sheet.firstAid === null ? '' : `<p class="aid">${saidWhole(sheet.firstAid)}</p>`;
   return `<footer>${aid}<p>${escaped(sheet.foot)}</p></footer>`;
+}
+
+/** Words in quotes are to be said: they are not broken, at a hyphen least of all. */
+function saidWhole(text: string): string {
+  return escaped(text).replace(/(?:&quot;|[„«]).{1,60}?(?:&quot;|[“»])/gu, '<span class="said">$&</span>');
 }
 
 function block(one: Block, prefix: string): string {

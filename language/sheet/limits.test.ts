@@ -34,12 +34,17 @@ describe('a limit as a hand needs it', () => {
   test('a wrench gets its setting, with the window beside', () => {
     expect(shown(nominal('60 N·m', '5'), null, true)).toEqual(['60 N·m', '55 to 65 N·m']);
   });
-  test('a pair prints as written', () => {
-    expect(shown(nominal('45 N·m', null, null, nominal('33 lbf·ft')), 'N·m', true)).toEqual(['45 N·m (33 lbf·ft)', '']);
-    expect(shown(nominal('45 N·m', null, null, nominal('33 lbf·ft')), 'lbf·ft', true)).toEqual([
-      '45 N·m (33 lbf·ft)',
-      '',
-    ]);
+  test('of a pair the half in the unit of the tool stands large, and beside it the pair as it was written', () => {
+    const written = '45 N·m (33 lbf·ft)';
+    const pair = nominal('45 N·m', null, null, nominal('33 lbf·ft'));
+    expect(shown(pair, 'N·m', true)).toEqual(['45 N·m', written]);
+    expect(shown(pair, 'lbf·ft', true)).toEqual(['33 lbf·ft', written]);
+    expect(shown(pair, null, true)).toEqual([written, '']);
+    const band = nominal('250 bar', '8', '0', nominal('3626 psi', '116', '0'));
+    expect(shown(band, 'bar', false)).toEqual(['250 to 258 bar', '250 bar +8 −0 (3626 psi +116 −0)']);
+    expect(shown(band, 'psi', false)).toEqual(['3626 to 3742 psi', '250 bar +8 −0 (3626 psi +116 −0)']);
+    const least: Limit = { form: 'at least', least: q('20000 kPa'), pair: { form: 'at least', least: q('2900 psi') } };
+    expect(shown(least, 'psi', false)).toEqual(['at least 2900 psi', 'at least 20 000 kPa (at least 2900 psi)']);
   });
   test("in the tool's unit, never loosened, with the author's beside", () => {
     // 250 bar is 3625.94 psi and 258 bar 3741.97: up and down to the inside.
@@ -186,22 +191,22 @@ describe("the window of a shop's standing tolerance", () => {
   const pair = nominal('25855 kPa', null, null, nominal('3750 psi'));
 
   test('stands in whole marks of the gauge beside a written pair', () => {
-    expect(shown(pair, 'psi', '10 psi')).toEqual(['25 855 kPa (3750 psi)', '3750 to 3860 psi']);
-    expect(shown(pair, 'psi', '50 psi')).toEqual(['25 855 kPa (3750 psi)', '3750 to 3850 psi']);
+    expect(shown(pair, 'psi', '10 psi')).toEqual(['3750 to 3860 psi', '25 855 kPa (3750 psi)']);
+    expect(shown(pair, 'psi', '50 psi')).toEqual(['3750 to 3850 psi', '25 855 kPa (3750 psi)']);
     // 258.55 to 266.3 bar
     expect(shown(pair, 'bar', '1 bar')).toEqual(['259 to 266 bar', '25 855 kPa (3750 psi)']);
   });
   test('has few digits where the tool has no marks, or none lies inside', () => {
-    expect(shown(pair, 'psi', null)).toEqual(['25 855 kPa (3750 psi)', '3750 to 3860 psi']);
+    expect(shown(pair, 'psi', null)).toEqual(['3750 to 3860 psi', '25 855 kPa (3750 psi)']);
     expect(shown(pair, null, null)).toEqual(['25 855 kPa (3750 psi)', '25 855 to 26 630 kPa']);
-    expect(shown(pair, 'psi', '1000 psi')).toEqual(['25 855 kPa (3750 psi)', '3750 to 3860 psi']);
+    expect(shown(pair, 'psi', '1000 psi')).toEqual(['3750 to 3860 psi', '25 855 kPa (3750 psi)']);
   });
   test('of a bare nominal has no endless decimals either', () => {
     // 40.5 to 49.5 N·m, 29.87 to 36.51 lbf·ft
     expect(shown(nominal('45 N·m'), 'lbf·ft', null, true)).toEqual(['33.2 lbf·ft', '30 to 36 lbf·ft; 45 N·m']);
     expect(shown(nominal('45 N·m', null, null, nominal('33 lbf·ft')), 'lbf·ft', null, true)).toEqual([
-      '45 N·m (33 lbf·ft)',
-      '30 to 36 lbf·ft',
+      '33 lbf·ft',
+      '30 to 36 lbf·ft; 45 N·m (33 lbf·ft)',
     ]);
     expect(shown(nominal('8 N·m'), 'N·m', null, true)).toEqual(['8 N·m', '7.2 to 8.8 N·m']);
     expect(shown(nominal('12.35 N·m'), 'N·m', null, true)).toEqual(['12.35 N·m', '11.12 to 13.58 N·m']);

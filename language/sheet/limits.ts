@@ -8,7 +8,7 @@ import { limitText, type Shown, shownLimit, unitOfLimit } from './figures.ts';
 import type { LimitLine } from './model.ts';
 import { capital, specTitle, titleOf } from './names.ts';
 import type { Setting } from './setting.ts';
-import { markAt, toolUnit, type Where } from './units.ts';
+import { leastAt, markAt, toolUnit, type Where } from './units.ts';
 
 export type Which = 'rebuilt' | 'inService' | 'whenNew';
 
@@ -153,7 +153,7 @@ function lineOf(words: Words, head: string, { value, also, standing }: Shown, so
   const rule =
     standing === null
       ? ''
-      : `${words.limits.standing} ${words.limit(standing.limit)}${standing.sourceText === null ? '' : `: ${standing.sourceText}`}`;
+      : `${words.limits.standing} ${words.limit(standing.limit)}${standing.sourceText === null || standing.sourceText === source ? '' : `: ${standing.sourceText}`}`;
   return {
     head,
     label: '',
@@ -173,6 +173,7 @@ export function shownIn(setting: Setting, step: Step, where: Where, limit: Limit
   return shownLimit(limit, {
     unit: unit === null ? null : toolUnit(setting, step, where, kindOfUnit(unit), limit),
     mark: markAt(setting, step, where, limit),
+    least: leastAt(setting, step, where, limit),
     standing: standingOf(setting),
     setToNominal: step.verb === 'torque' || step.verb === 'lock',
     wording: setting.words.wording,
@@ -190,6 +191,7 @@ export function figureText(setting: Setting, step: Step, where: Where, limit: Li
   return limitText(limit, setting.words.wording, {
     unit: unit === null ? null : toolUnit(setting, step, where, kindOfUnit(unit), limit),
     mark: markAt(setting, step, where, limit),
+    least: leastAt(setting, step, where, limit),
   });
 }
 

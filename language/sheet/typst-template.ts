@@ -67,12 +67,15 @@ export const template = `
 // Which page of its sheet this is, and of how many: put over the room for it in the head.
 #let page-number(sheet) = text(size: 10.5pt, weight: "bold", context [#sheet.pageWords.page #counter(page).display() #sheet.pageWords.of #counter(page).at(query(sheet.end).first().location()).first()])
 
+// Words in quotes are to be said: they are not broken, at a hyphen least of all.
+#let said-whole(words) = { show regex("[\\"„«][^\\"“»]{1,60}[\\"“»]"): it => box(it); words }
+
 #let page-foot(sheet) = context {
   let here-page = here().page()
   let pressed = query(<pressure>).any(m => m.location().page() == here-page)
   set text(size: 9pt)
   if sheet.firstAid != none and pressed {
-    block(width: 100%, stroke: 1.5pt + black, inset: (x: 2mm, y: 1.5mm), below: 1.5mm, text(weight: "bold", size: 10pt, sheet.firstAid))
+    block(width: 100%, stroke: 1.5pt + black, inset: (x: 2mm, y: 1.5mm), below: 1.5mm, text(weight: "bold", size: 10pt, said-whole(sheet.firstAid)))
   }
   sheet.foot
 }

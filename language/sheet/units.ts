@@ -1,6 +1,7 @@
 import type { Procedure, Step, ToolUse } from '../model/procedure.ts';
 import type { Asset } from '../model/shop.ts';
 import { specFor } from '../model/spec-for.ts';
+import { decimalValue, exactText } from '../quantities/decimal.ts';
 import type { Difference, Kind, Limit, UnitName } from '../quantities/index.ts';
 import { compare, kindOfUnit, window } from '../quantities/index.ts';
 import { limitText, unitOfLimit } from './figures.ts';
@@ -18,7 +19,8 @@ export function assetsAt(procedure: Procedure, station: string | null): Asset[] 
 }
 
 /** What a tool reads: its range, its marks, and how far it may be off, as far as the shop says. */
-export type Scale = Pick<Asset, 'range' | 'graduated'> & Partial<Pick<Asset, 'name' | 'within' | 'accuracyClass'>>;
+export type Scale = Pick<Asset, 'range' | 'graduated'> &
+  Partial<Pick<Asset, 'name' | 'within' | 'accuracyClass' | 'digital'>>;
 
 /**
  * The scale that a limit is read on: of the step's own tool, else of a gauge at the station. It measures the limit's
@@ -70,6 +72,15 @@ export function toolUnit(
 export function markAt(setting: Setting, step: Step, where: Where, limit: Limit): Difference | null {
   const unit = unitOfLimit(limit);
   return unit === null ? null : (scaleFor(setting, step, where, kindOfUnit(unit), limit)?.graduated ?? null);
+}
+
+/** The least that can be read there: half a mark; of a digital tool, all of its last digit. */
+export function leastAt(setting: Setting, step: Step, where: Where, limit: Limit): Difference | null {
+  const unit = unitOfLimit(limit);
+  const scale = unit === null ? null : scaleFor(setting, step, where, kindOfUnit(unit), limit);
+  const mark = scale?.graduated ?? null;
+  if (mark === null || scale?.digital === true) return mark;
+  return { ...mark, number: exactText(decimalValue(mark.number).div(2)) };
 }
 
 /** The unit that a reading of this step is written down in; empty where none is known. */

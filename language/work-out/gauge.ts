@@ -1,7 +1,7 @@
 import { acceptance, conformance, falseAccept } from '../calculations/decision.ts';
 import { errorOfClass } from '../calculations/tool-error.ts';
 import type { DecisionRule } from '../model/shop.ts';
-import { asDifference, compare } from '../quantities/index.ts';
+import { asDifference, compare, formatQuantity } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
 import type { Calculation, Given, Input } from './calculation.ts';
 import { figure, plain } from './figures.ts';
@@ -75,9 +75,10 @@ export const gaugeCalculations: readonly Calculation[] = [
         return { steps, answer: ['No mark of this gauge is safe to pass: take a finer gauge, or a wider limit.'] };
       return {
         steps,
+        // On the marks of the gauge as they are: cut to a number of figures they would let more through.
         answer: [
-          ...(made.window.low === null ? [] : [`lowest reading that passes ${figure(made.window.low)}`]),
-          ...(made.window.high === null ? [] : [`highest reading that passes ${figure(made.window.high)}`]),
+          ...(made.window.low === null ? [] : [`lowest reading that passes ${formatQuantity(made.window.low)}`]),
+          ...(made.window.high === null ? [] : [`highest reading that passes ${formatQuantity(made.window.high)}`]),
         ],
       };
     },

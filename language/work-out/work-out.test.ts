@@ -92,6 +92,10 @@ describe('answers', () => {
     expect(answer('gauge-window', ...limit, 'error=2.4 bar')).toBe(
       'lowest reading that passes 252 bar\nhighest reading that passes 256 bar',
     );
+    // Cut to five figures the low end would be 3750.1.
+    expect(answer('gauge-window', 'low=3750.16 psi', 'error=0 psi', 'mark=0.01 psi')).toBe(
+      'lowest reading that passes 3750.16 psi',
+    );
     expect(answer('gauge-window', ...limit, 'error=6.4 bar')).toMatch(/^No mark of this gauge is safe to pass/u);
     expect(answer('gauge-window', ...limit.slice(0, 3), 'r=0.5', 'error=1 bar')).toMatch(/r is 0, 0.83 or 1, not 0.5/u);
   });
