@@ -9,12 +9,17 @@ export class Watched {
   private worker: Worker | null = null;
   private readonly patience: number;
 
-  /** @param patience ms for one case */
+  /** @param patience ms for one target; a busy machine gets the double before it is called a hang */
   constructor(patience: number) {
     this.patience = patience;
   }
 
   async failuresOf(one: FuzzCase): Promise<Failure[]> {
+    const failures = await this.answerTo(one, this.patience);
+    return failures.some(({ at }) => at === 'hang') ? this.answerTo(one, 2 * this.patience) : failures;
+  }
+
+  private async answerTo(one: FuzzCase, patience: number): Promise<Failure[]> {
     this.worker ??= new Worker(new URL('./worker.ts', import.meta.url), {
       resourceLimits: { maxOldGenerationSizeMb: 1500 },
       stderr: true,
@@ -32,7 +37,10 @@ export class Watched {
         resolve(failures);
       };
       const hear = (message: { target?: string; failures?: Failure[] }) => {
-        if (message.target !== undefined) target = message.target;
+        if (message.target !== undefined) {
+          target = message.target;
+          timer.refresh();
+        }
         if (message.failures !== undefined) end(message.failures, false);
       };
       const broken = (error: Error & { code?: string }) => {
@@ -41,8 +49,8 @@ export class Watched {
       };
       const leave = (code: number) => end([{ target, at: 'exit', what: `ended with ${code}` }], true);
       const timer = setTimeout(
-        () => end([{ target, at: 'hang', what: `no answer after ${this.patience / 1000} s` }], true),
-        this.patience,
+        () => end([{ target, at: 'hang', what: `no answer after ${patience / 1000} s` }], true),
+        patience,
       );
       worker.on('message', hear).on('error', broken).on('exit', leave);
       worker.postMessage(one);
