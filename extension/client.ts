@@ -63,6 +63,9 @@ export async function activate(context: ExtensionContext): Promise<Handtight> {
     registerPreview(context, running, checked.event),
     registerPrint(running),
     registerOrigin(running),
+    commands.registerCommand('handtight.tour', () =>
+      commands.executeCommand('workbench.action.openWalkthrough', `${context.extension.id}#start`, false),
+    ),
     commands.registerCommand('handtight.showOutput', () => running.outputChannel.show()),
     commands.registerCommand('handtight.restartServer', async () => {
       await running.restart();

@@ -1,5 +1,7 @@
 /** Builds what runs: the command, the language server, the extension. `--watch` goes on building. */
-import { type BuildOptions, context } from 'esbuild';
+import { writeFileSync } from 'node:fs';
+import { type BuildOptions, context, type Metafile } from 'esbuild';
+import { beside, bundled, noticesOf, packageIn } from './notices.ts';
 
 const requireInModule =
   'import { createRequire as handtightRequire } from "node:module";\nconst require = handtightRequire(import.meta.url);';
@@ -17,6 +19,7 @@ const common: BuildOptions = {
   minify: true,
   keepNames: true,
   logLevel: 'warning',
+  metafile: true,
 };
 
 const builds: BuildOptions[] = [
@@ -40,11 +43,18 @@ const builds: BuildOptions[] = [
 ];
 
 const watching = process.argv.includes('--watch');
+const metafiles: Metafile[] = [];
 for (const options of builds) {
   const build = await context(options);
   if (watching) await build.watch();
   else {
-    await build.rebuild();
+    const { metafile } = await build.rebuild();
+    if (metafile !== undefined) metafiles.push(metafile);
     await build.dispose();
   }
+}
+if (!watching) {
+  writeFileSync('out/metafiles.json', JSON.stringify(metafiles));
+  const packages = [...bundled(metafiles), ...beside('.')].map((folder) => packageIn('.', folder));
+  writeFileSync('out/THIRD-PARTY-NOTICES.txt', noticesOf(packages));
 }

@@ -1,0 +1,74 @@
+/** What is packed: the notices of others' work, and a page that shows no broken picture. */
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Metafile } from 'esbuild';
+import { describe, expect, it, test } from 'vitest';
+import { beside, bundled, noticesOf, packageIn } from '../server/notices.ts';
+import { packagedReadme } from '../server/package-readme.ts';
+import { root } from './library.ts';
+
+const read = (path: string) => readFileSync(join(root, path), 'utf8');
+const ignored = read('.vscodeignore').split('\n');
+
+describe('the notices', () => {
+  const metafiles = JSON.parse(read('out/metafiles.json')) as Metafile[];
+  const written = read('out/THIRD-PARTY-NOTICES.txt');
+  const folders = [...bundled(metafiles), ...beside(root)];
+
+  it('are packed', () => {
+    expect(ignored).toContain('!out/THIRD-PARTY-NOTICES.txt');
+  });
+
+  it('find every package of the bundles', () => {
+    const inputs = metafiles.flatMap(({ inputs: all }) => Object.keys(all));
+    const used = metafiles.flatMap(({ outputs }) =>
+      Object.values(outputs).flatMap((output) => Object.keys(output.inputs)),
+    );
+    const foreign = used.filter((input) => input.includes('node_modules/'));
+    expect(foreign.length).toBeGreaterThan(500);
+    expect(foreign.filter((input) => !folders.some((folder) => input.startsWith(`${folder}/`)))).toEqual([]);
+    expect(inputs.length).toBeGreaterThanOrEqual(used.length / metafiles.length);
+  });
+
+  test.each(folders)('name %s, with the text of its license', (folder) => {
+    const one = packageIn(root, folder);
+    expect(one.texts.join('\n').length, folder).toBeGreaterThan(200);
+    expect(written).toContain(`- ${one.name} ${one.version} (${one.license})`);
+    for (const text of one.texts) expect(written.includes(text), `${folder}: its whole text`).toBe(true);
+  });
+
+  it('refuse a package that names no license', () => {
+    const folder = mkdtempSync(join(tmpdir(), 'handtight-package-'));
+    writeFileSync(join(folder, 'package.json'), '{ "name": "nameless", "version": "1.0.0" }');
+    expect(() => packageIn(folder, '.')).toThrow(/license/u);
+    rmSync(folder, { recursive: true });
+    expect(noticesOf([])).toContain('LICENSE');
+  });
+});
+
+describe('the page of the extension', () => {
+  const page = packagedReadme(read('README.md'));
+
+  it('shows no picture, and leads to no file: the editor resolves neither', () => {
+    expect(page).not.toMatch(/!\[/u);
+    expect([...page.matchAll(/\]\((?!https:|#)([^)]+)\)/gu)].map(([, to]) => to)).toEqual([]);
+    expect(read('README.md')).toMatch(/!\[/u);
+  });
+
+  it('says where the pictures are, and they are there', () => {
+    expect(page).toContain('Handtight: Take the Tour');
+    const { contributes } = JSON.parse(read('package.json'));
+    const shown = (contributes.walkthroughs[0].steps as { media: { markdown: string } }[]).flatMap(({ media }) => {
+      expect(existsSync(join(root, media.markdown))).toBe(true);
+      return [...read(media.markdown).matchAll(/!\[[^\]]+\]\(([^)]+)\)/gu)].map(([, to]) =>
+        join('extension/walkthrough', to!),
+      );
+    });
+    expect(shown).toHaveLength(3);
+    for (const picture of shown) {
+      expect(existsSync(join(root, picture)), picture).toBe(true);
+      expect(ignored).toContain(`!${picture}`);
+    }
+  });
+});
