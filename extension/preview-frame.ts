@@ -33,11 +33,12 @@ export function frameHtml(nonce: string, words: FrameWords): string {
 <body>
 <header>
   <button id="problems" type="button"></button>
+  <span id="whose" role="status"></span>
   <span class="space"></span>
   ${words.print === null ? '' : `<button id="print" type="button">${markup(words.print)}</button>`}
 </header>
 <p id="none" role="status"></p>
-<div id="view"><iframe id="sheet" sandbox="allow-same-origin" srcdoc="${markup(empty)}" title="${markup(words.page)}"></iframe></div>
+<div id="view" tabindex="0" role="document" aria-label="${markup(words.page)}"><iframe id="sheet" tabindex="-1" sandbox="allow-same-origin" srcdoc="${markup(empty)}" title="${markup(words.page)}"></iframe></div>
 <script nonce="${nonce}">${script}</script>
 </body>
 </html>`;
@@ -57,6 +58,8 @@ header { display: flex; align-items: center; gap: 8px; padding: 4px 10px; border
 .space { flex: 1; }
 button { font: inherit; padding: 3px 10px; border: 1px solid var(--vscode-button-border, transparent); border-radius: 2px; cursor: pointer; color: var(--vscode-button-foreground); background: var(--vscode-button-background); }
 button:hover { background: var(--vscode-button-hoverBackground); }
+#whose { color: var(--vscode-descriptionForeground); }
+#view:focus-visible { outline: 2px solid var(--vscode-focusBorder); outline-offset: -2px; }
 button:focus-visible { outline: 1px solid var(--vscode-focusBorder); outline-offset: 2px; }
 button:disabled { opacity: .5; cursor: default; }
 #problems { background: transparent; color: var(--vscode-foreground); border-color: transparent; padding-left: 0; text-align: left; }
@@ -83,6 +86,7 @@ const view = document.getElementById('view');
 const none = document.getElementById('none');
 const problems = document.getElementById('problems');
 const print = document.getElementById('print');
+const whose = document.getElementById('whose');
 let wanted = null;
 let shown = null;
 let file = null;
@@ -92,7 +96,7 @@ print?.addEventListener('click', () => host.postMessage({ type: 'print' }));
 problems.addEventListener('click', () => { if (!nextMissing()) host.postMessage({ type: 'problems' }); });
 
 addEventListener('message', ({ data }) => {
-  if (data.type === 'page') showPage(data.answer, data.uri, data.status);
+  if (data.type === 'page') showPage(data.answer, data.uri, data.status, data.whose);
   if (data.type === 'reveal') { wanted = data.line; reveal(); }
 });
 
@@ -107,13 +111,42 @@ new ResizeObserver(() => {
   reveal();
 }).observe(view);
 
-function showPage(answer, uri, status) {
+/*
+ * The editor hears only keys that are pressed in this page: in the inner frame its shortcuts would be dead, and Tab would
+ * not come out. So the keys stay here, and what they do to the sheet is done from here.
+ */
+const takeKeys = () => view.focus({ preventScroll: true });
+addEventListener('blur', () => setTimeout(() => { if (document.activeElement === frame && !pressed) takeKeys(); }));
+let pressed = false;
+function keepKeys(inner) {
+  inner.addEventListener('mousedown', () => { pressed = true; });
+  inner.addEventListener('mouseup', () => { pressed = false; takeKeys(); });
+  inner.addEventListener('keydown', takeKeys);
+}
+view.addEventListener('keydown', (event) => {
+  const scroller = frame.contentDocument.scrollingElement;
+  if (event.ctrlKey || event.altKey || event.metaKey || !scroller) return;
+  const page = scroller.clientHeight * 0.9;
+  const by = { ArrowDown: 40, ArrowUp: -40, PageDown: page, PageUp: -page, ' ': event.shiftKey ? -page : page, Home: -scroller.scrollHeight, End: scroller.scrollHeight }[event.key];
+  if (by === undefined) return;
+  scroller.scrollTop += by;
+  event.preventDefault();
+});
+document.addEventListener('copy', (event) => {
+  const text = String(frame.contentDocument.getSelection() ?? '');
+  if (text === '') return;
+  event.clipboardData.setData('text/plain', text);
+  event.preventDefault();
+});
+
+function showPage(answer, uri, status, of) {
   const there = answer.kind !== 'none';
   host.setState({ uri });
   view.hidden = !there;
   none.hidden = there;
   problems.hidden = !there;
   if (print) print.disabled = !there;
+  whose.textContent = of ?? '';
   if (!there) { none.textContent = answer.reason; shown = null; return; }
   problems.textContent = status.text;
   problems.classList.toggle('bad', status.bad);
@@ -122,7 +155,15 @@ function showPage(answer, uri, status) {
   const page = new DOMParser().parseFromString(answer.html, 'text/html');
   // No link of the sheet leads anywhere from here.
   for (const element of page.querySelectorAll('script, meta[http-equiv], base, link')) element.remove();
+  for (const element of page.querySelectorAll('a[href], [tabindex]')) {
+    element.removeAttribute('href');
+    element.removeAttribute('tabindex');
+  }
   const inner = frame.contentDocument;
+  if (shown === null && !inner.documentElement.dataset.keys) {
+    inner.documentElement.dataset.keys = 'kept';
+    keepKeys(inner);
+  }
   const head = inner.importNode(page.head, true);
   const body = inner.importNode(page.body, true);
   if (inner.head.innerHTML !== head.innerHTML) inner.head.replaceWith(head);

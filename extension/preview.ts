@@ -49,7 +49,14 @@ interface Status {
 
 /** Messages to the frame; lines are zero-based. */
 export type ToFrame =
-  | { readonly type: 'page'; readonly answer: PageAnswer; readonly uri: string; readonly status: Status | null }
+  | {
+      readonly type: 'page';
+      readonly answer: PageAnswer;
+      readonly uri: string;
+      readonly status: Status | null;
+      /** Whose page it is, where the cursor stands in something that has none. */
+      readonly whose: string | null;
+    }
   | { readonly type: 'reveal'; readonly line: number };
 
 /** The sheet as it would be printed. */
@@ -137,6 +144,8 @@ class Preview implements Disposable {
   #document: Uri | undefined;
   #position = new Position(0, 0);
   #lines: { first: number; last: number } | undefined;
+  /** Where the page that is shown was asked for: it stays while the cursor is in what has no page, such as a family. */
+  #shown: SheetQuestion | undefined;
   /** Counts questions, so that an answer that was overtaken is dropped. */
   #asked = 0;
   #cursorMoved: NodeJS.Timeout | undefined;
@@ -226,30 +235,37 @@ class Preview implements Disposable {
     const panel = this.#panel;
     if (panel === undefined || this.#document === undefined) return;
     const asked = ++this.#asked;
-    const uri = this.#document.toString();
-    const question: SheetQuestion = {
-      uri,
-      position: { line: this.#position.line, character: this.#position.character },
-    };
-    let answer: PageAnswer;
-    try {
-      answer = await this.#client.sendRequest<PageAnswer>(this.#view.method, question);
-    } catch (error) {
-      answer = {
-        kind: 'none',
-        reason: l10n.t(
-          'The language server did not answer: {0}',
-          error instanceof Error ? error.message : String(error),
-        ),
-      };
+    let question = this.#question();
+    let answer = await this.#ask(question);
+    // The cursor went to what has no page of its own: the last one stays, and goes on following the text.
+    const isKept = answer.kind === 'none' && this.#shown !== undefined;
+    if (isKept) {
+      question = this.#shown!;
+      answer = await this.#ask(question);
     }
     if (asked !== this.#asked || panel !== this.#panel) return;
     const page = answer.kind === 'none' ? null : answer;
-    this.#lines = page?.lines;
+    this.#shown = page === null ? undefined : question;
+    this.#lines = isKept ? undefined : page?.lines;
     panel.title = page === null ? this.#view.title : this.#view.titleOf(page.title);
     const status = page === null ? null : this.#view.status(page);
-    await panel.webview.postMessage({ type: 'page', answer, uri, status } satisfies ToFrame);
-    this.#reveal();
+    const whose = isKept && page !== null ? l10n.t('Of {0}, shown last', page.title) : null;
+    await panel.webview.postMessage({ type: 'page', answer, uri: question.uri, status, whose } satisfies ToFrame);
+    if (!isKept) this.#reveal();
+  }
+
+  #question(): SheetQuestion {
+    const { line, character } = this.#position;
+    return { uri: this.#document!.toString(), position: { line, character } };
+  }
+
+  async #ask(question: SheetQuestion): Promise<PageAnswer> {
+    try {
+      return await this.#client.sendRequest<PageAnswer>(this.#view.method, question);
+    } catch (error) {
+      const reason = error instanceof Error ? error.message : String(error);
+      return { kind: 'none', reason: l10n.t('The language server did not answer: {0}', reason) };
+    }
   }
 
   #reveal(): void {
@@ -261,8 +277,8 @@ class Preview implements Disposable {
     if (typeof message !== 'object' || message === null || !('type' in message)) return;
     if (message.type === 'ready') void this.#refresh();
     if (message.type === 'print' && this.#document !== undefined) {
-      const { line, character } = this.#position;
-      const place: PrintPlace = { uri: this.#document.toString(), position: { line, character } };
+      // What is shown is printed, wherever the cursor has gone.
+      const place: PrintPlace = this.#shown ?? this.#question();
       void commands.executeCommand('handtight.print', place);
     }
     if (message.type === 'problems') void commands.executeCommand('workbench.actions.view.problems');

@@ -3,7 +3,7 @@ import * as assert from 'node:assert/strict';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { openFile } from './browser.ts';
+import { command, openFile } from './browser.ts';
 
 export interface KeyboardTest {
   readonly name: string;
@@ -71,6 +71,32 @@ export const keyboardTests: readonly KeyboardTest[] = [
       await page.locator('.suggest-widget.visible .monaco-list-row.focused').waitFor();
       await page.keyboard.press('Tab');
       assert.equal(await saved(page, workspace, 'tab.rebuild'), 'procedure tab "Tab" for holder-17');
+    },
+  },
+  {
+    name: 'from the sheet beside the text the keys lead on: shortcuts, and Tab out of it',
+    async run(page) {
+      await openFile(page, 'procedure.rebuild');
+      await command(page, 'Handtight: Open Sheet to the Side');
+      const pane = page.frameLocator('iframe.webview.ready').frameLocator('iframe#active-frame');
+      const sheet = pane.frameLocator('iframe#sheet').locator('body');
+      await sheet.locator('[data-source-line]').first().waitFor();
+      await sheet.click({ position: { x: 200, y: 200 } });
+      await page.keyboard.press('F1');
+      await page.locator('.quick-input-widget').waitFor();
+      await page.keyboard.press('Escape');
+      await sheet.click({ position: { x: 200, y: 200 } });
+      const isInPane = () => page.evaluate<boolean>("document.activeElement?.classList.contains('webview') === true");
+      assert.ok(await isInPane());
+      for (let key = 0; key < 5 && (await isInPane()); key++) await page.keyboard.press('Shift+Tab');
+      assert.ok(!(await isInPane()), 'Shift+Tab comes out');
+      await sheet.click({ position: { x: 200, y: 200 } });
+      await page.keyboard.press('Control+1');
+      await page.locator('.monaco-editor.focused').waitFor();
+      // A family or a shop has no sheet: the last one stays, and says whose it is.
+      await openFile(page, 'shop.rebuild');
+      await pane.locator('#whose').filter({ hasText: 'Rebuild and set' }).waitFor();
+      await sheet.locator('[data-source-line]').first().waitFor();
     },
   },
 ];
