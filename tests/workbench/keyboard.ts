@@ -86,7 +86,7 @@ export const keyboardTests: readonly KeyboardTest[] = [
       await page.locator('.quick-input-widget').waitFor();
       await page.keyboard.press('Escape');
       await sheet.click({ position: { x: 200, y: 200 } });
-      const isInPane = () => page.evaluate<boolean>(`document.activeElement?.classList.contains("webview") === true`);
+      const isInPane = () => page.evaluate<boolean>("document.activeElement?.classList.contains('webview') === true");
       assert.ok(await isInPane());
       for (let key = 0; key < 5 && (await isInPane()); key++) await page.keyboard.press('Shift+Tab');
       assert.ok(!(await isInPane()), 'Shift+Tab comes out');

@@ -16,7 +16,7 @@ export async function run(): Promise<void> {
   let failed = 0;
   let passed = 0;
   for (const test of tests) {
-    if (wanted && !test.name.includes(wanted)) continue;
+    if (wanted && !new RegExp(wanted, 'u').test(test.name)) continue;
     const begun = Date.now();
     try {
       await Promise.race([
