@@ -497,6 +497,11 @@ function compareSpread(spread: Difference, end: Quantity) {
   return compareDifferences(spread, asDifference(end));
 }
 
+/** In which unit the limit of a spread is shown: that of temperatures in its own, since 5 °C apart are no 41 °F. */
+export function ownUnit(spread: Difference | null): Difference | null {
+  return spread === null || kindOfUnit(spread.unit) === 'temperature' ? null : spread;
+}
+
 /** How far the units of each part number lie apart, where the family is proven so. */
 function spreadsOf(procedure: Procedure, units: readonly Judged[]): { spreads: Spread[]; problems: Say[] } {
   const spreads: Spread[] = [];
@@ -526,7 +531,7 @@ function spreadsOf(procedure: Procedure, units: readonly Judged[]): { spreads: S
       const shown = (w: Words) => ({
         name: title,
         units: unitsWords(w, of),
-        limit: limitWords(w, limit, spread),
+        limit: limitWords(w, limit, ownUnit(spread)),
       });
       if (inside === 'other kind' || inside === 'open' || spread === null)
         problems.push((w) => w.certificate.missing.spreadKind(shown(w)));

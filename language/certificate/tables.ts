@@ -8,7 +8,7 @@ import { baseTitle, capital } from '../sheet/names.ts';
 import type { Setting } from '../sheet/setting.ts';
 import type { Words } from '../words/index.ts';
 import { type Held, proofsOf } from './asked.ts';
-import { type Judged, type JudgedJob, type Missing, nameWords, type Outcome, partWords } from './judge.ts';
+import { type Judged, type JudgedJob, type Missing, nameWords, type Outcome, ownUnit, partWords } from './judge.ts';
 import { limitWords, unitsWords } from './limit-words.ts';
 
 /** Most units side by side in the table of readings. */
@@ -253,7 +253,7 @@ export function spreadTexts({ procedure, words }: Setting, { spreads }: JudgedJo
       name: nameWords(procedure, name),
       units: unitsWords(words, units),
       spread: words.quantity(spread),
-      limit: limitWords(words, limit, spread),
+      limit: limitWords(words, limit, ownUnit(spread)),
     }),
     strong: false,
   }));
