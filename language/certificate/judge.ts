@@ -580,6 +580,11 @@ function compareSpread(spread: Difference, end: Quantity) {
   return compareDifferences(spread, asDifference(end));
 }
 
+/** In which unit the limit of a spread is shown: that of temperatures in its own, since 5 °C apart are no 41 °F. */
+export function ownUnit(spread: Difference | null): Difference | null {
+  return spread === null || kindOfUnit(spread.unit) === 'temperature' ? null : spread;
+}
+
 /** What a reading is to lose yet by the settling of a new spring, if it will then be under its limit. */
 function settledOut(stands: readonly Stand[], reading: ReadingResult): Difference | null {
   const stand = stands.find((one) => one.reading === reading);
@@ -626,7 +631,7 @@ function spreadsOf(
       const shown = (w: Words) => ({
         name: title,
         units: unitsWords(w, of),
-        limit: limitWords(w, limit, spread),
+        limit: limitWords(w, limit, ownUnit(spread)),
       });
       if (inside === 'other kind' || inside === 'open' || spread === null)
         problems.push((w) => w.certificate.missing.spreadKind(shown(w)));

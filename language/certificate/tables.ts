@@ -9,7 +9,7 @@ import { baseTitle, capital } from '../sheet/names.ts';
 import type { Setting } from '../sheet/setting.ts';
 import type { Words } from '../words/index.ts';
 import { type Held, proofsOf } from './asked.ts';
-import type { Found, Judged, JudgedJob, Missing, Outcome } from './judge.ts';
+import { type Found, type Judged, type JudgedJob, type Missing, type Outcome, ownUnit } from './judge.ts';
 import { limitWords, unitsWords } from './limit-words.ts';
 import { nameWords, partWords } from './say.ts';
 
@@ -267,7 +267,7 @@ export function spreadTexts({ procedure, words }: Setting, { spreads }: JudgedJo
       name: nameWords(procedure, name),
       units: unitsWords(words, units),
       spread: words.quantity(spread),
-      limit: limitWords(words, limit, spread),
+      limit: limitWords(words, limit, ownUnit(spread)),
     };
     const text =
       asRead === null

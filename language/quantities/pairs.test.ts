@@ -202,4 +202,15 @@ describe('random pairs, converted by convert-units', () => {
   });
 });
 
+test('a pair of differences has no zero of its own: 5 °C apart are 9 °F', () => {
+  const spread = (pair: string): Limit => ({
+    form: 'at most',
+    most: q('5', '°C'),
+    pair: { form: 'at most', most: q(pair, '°F') },
+  });
+  expect(pairAgrees(spread('9'), 'differences')).toBeNull();
+  expect(pairAgrees(spread('41'), 'differences')).not.toBeNull();
+  expect(pairAgrees(spread('41'))).toBeNull();
+});
+
 test('no pair, nothing to judge', () => expect(pairAgrees(nominal('45', 'N·m'))).toBeNull());

@@ -1,10 +1,10 @@
 import Fraction from 'fraction.js';
-import { convert, convertDifference, toleranceOf } from './convert.ts';
+import { asDifference, convert, convertDifference, toleranceOf } from './convert.ts';
 import { decimalsOf, decimalValue, rounded, tenTo } from './decimal.ts';
 import { formatLimit, formatQuantity } from './format.ts';
 import { digitOf, lastPlace } from './printed-digits.ts';
 import type { Difference, Limit, NominalLimit, Quantity, RangeLimit } from './types.ts';
-import { kindOfUnit } from './unit-table.ts';
+import { kindOfUnit, type UnitName } from './unit-table.ts';
 import { window } from './window.ts';
 
 /** Which way a number may be off by a whole digit and still not loosen the limit. */
@@ -38,9 +38,16 @@ function printed(number: string, value: Fraction, one: Fraction): Printed {
   return { value, fine: tenTo(-decimalsOf(number)).mul(one), coarse: digitOf(number).mul(one) };
 }
 
+/** Whether a limit is of values, or of differences (a spread): 5 °C are 41 °F or 9 °F. */
+type Of = 'values' | 'differences';
+
+function converted(quantity: Quantity, unit: UnitName, of: Of): Fraction | null {
+  return of === 'values' ? convert(quantity, unit) : convertDifference(asDifference(quantity), unit);
+}
+
 /** Two quantities side by side. Null: they measure different kinds. */
-function quantitiesAgree(a: Quantity, b: Quantity, safe: Safe): boolean | null {
-  const value = convert(b, a.unit);
+function quantitiesAgree(a: Quantity, b: Quantity, safe: Safe, of: Of): boolean | null {
+  const value = converted(b, a.unit, of);
   const perUnit = convertDifference({ number: '1', unit: b.unit }, a.unit);
   if (value === null || perUnit === null) return null;
   return agree(printed(a.number, decimalValue(a.number), new Fraction(1)), printed(b.number, value, perUnit), safe);
@@ -75,21 +82,21 @@ function printedTolerance(tolerance: Difference, nominal: Quantity, perUnit: Fra
  * tolerance that both sides write; a range by both ends; a single figure beside a range by the range's middle; a limit
  * against one of another form by their windows.
  */
-export function pairAgrees(limit: Limit): null | { message: string } {
+export function pairAgrees(limit: Limit, of: Of = 'values'): null | { message: string } {
   if (limit.form === 'then') return pairAgrees(limit.first) ?? pairAgrees(limit.angle);
   if (limit.form === 'tolerance' || limit.pair === undefined) return null;
   const { pair } = limit;
   if (pair.form === 'then' || pair.form === 'tolerance') {
     return { message: `The brackets hold the limit in a second unit: write a value there, not ${formatLimit(pair)}.` };
   }
-  if (limit.form === 'nominal' && pair.form === 'nominal') return nominalsAgree(limit, pair);
+  if (limit.form === 'nominal' && pair.form === 'nominal') return nominalsAgree(limit, pair, of);
   const second = window(pair);
   const first = window(limit);
   // A lone number in brackets after "at least" or "at most" is the same end in the other unit.
   const lone = isLone(pair) ? pair.nominal : null;
   const band = limit.form === 'range' ? limit : pair.form === 'range' ? pair : null;
   const single = lone ?? (isLone(limit) ? limit.nominal : null);
-  if (band !== null && single !== null) return middleAgrees(band, single);
+  if (band !== null && single !== null) return middleAgrees(band, single, of);
   const low = limit.form === 'at least' ? (lone ?? second.low) : second.low;
   const high = limit.form === 'at most' ? (lone ?? second.high) : second.high;
   if ((first.low === null) !== (low === null) || (first.high === null) !== (high === null)) {
@@ -97,7 +104,7 @@ export function pairAgrees(limit: Limit): null | { message: string } {
       message: `${formatLimit(withoutPair(limit))} and ${formatLimit(pair)} are two kinds of limit: write both the same way.`,
     };
   }
-  return endsAgree(first.low, low, 'higher') ?? endsAgree(first.high, high, 'lower');
+  return endsAgree(first.low, low, 'higher', of) ?? endsAgree(first.high, high, 'lower', of);
 }
 
 function isLone(limit: Limit): limit is NominalLimit {
@@ -105,11 +112,11 @@ function isLone(limit: Limit): limit is NominalLimit {
 }
 
 /** One hand works to the band, the other to the figure: that is right where the figure is the middle of it. */
-function middleAgrees(band: RangeLimit, single: Quantity): null | { message: string } {
+function middleAgrees(band: RangeLimit, single: Quantity, of: Of): null | { message: string } {
   const { unit } = single;
-  const [low, high] = [convert(band.low, unit), convert(band.high, unit)];
+  const [low, high] = [converted(band.low, unit, of), converted(band.high, unit, of)];
   const perUnit = convertDifference({ number: '1', unit: band.low.unit }, unit);
-  if (low === null || high === null || perUnit === null) return endsAgree(band.low, single, null);
+  if (low === null || high === null || perUnit === null) return endsAgree(band.low, single, null, of);
   const middle = low.add(high).div(2);
   const own = printed(single.number, decimalValue(single.number), new Fraction(1));
   if (agree(own, printed(band.low.number, middle, perUnit), null)) return null;
@@ -118,8 +125,8 @@ function middleAgrees(band: RangeLimit, single: Quantity): null | { message: str
   };
 }
 
-function nominalsAgree(limit: NominalLimit, pair: NominalLimit): null | { message: string } {
-  const nominal = endsAgree(limit.nominal, pair.nominal, null);
+function nominalsAgree(limit: NominalLimit, pair: NominalLimit, of: Of): null | { message: string } {
+  const nominal = endsAgree(limit.nominal, pair.nominal, null, of);
   if (nominal !== null) return nominal;
   for (const [side, sign] of [
     ['plus', '+'],
@@ -134,16 +141,16 @@ function nominalsAgree(limit: NominalLimit, pair: NominalLimit): null | { messag
   return null;
 }
 
-function endsAgree(a: Quantity | null, b: Quantity | null, safe: Safe): null | { message: string } {
+function endsAgree(a: Quantity | null, b: Quantity | null, safe: Safe, of: Of): null | { message: string } {
   if (a === null || b === null) return null;
-  const verdict = quantitiesAgree(a, b, safe);
+  const verdict = quantitiesAgree(a, b, safe, of);
   if (verdict === true) return null;
   if (verdict === null) {
     return {
       message: `${formatQuantity(a)} is a ${kindOfUnit(a.unit)} and ${formatQuantity(b)} a ${kindOfUnit(b.unit)}.`,
     };
   }
-  const value = convert(a, b.unit)!;
+  const value = converted(a, b.unit, of)!;
   return {
     message: `${formatQuantity(a)} and ${formatQuantity(b)} do not agree: ${formatQuantity(a)} is ${shown(value, b)}.`,
   };

@@ -35,17 +35,18 @@ const overNothing: ReadonlySet<Kind> = new Set<Kind>([
 /** Why a value cannot be, as the end of a sentence. Null: it can. */
 export function whyImpossible(value: Quantity): string | null {
   const kind = kindOfUnit(value.unit);
-  if (kind === 'temperature') return compare(value, absoluteZero) === -1 ? 'nothing is so cold (−273.15 °C)' : null;
+  if (kind === 'temperature') return compare(value, absoluteZero) === -1 ? 'nothing is colder than −273.15 °C' : null;
   if (kind === 'pressure')
-    return compare(value, vacuum) === -1 ? 'no pressure is below a full vacuum (about −1.01 bar)' : null;
-  return twoSided.has(kind) || decimalValue(value.number).compare(0) >= 0 ? null : `a ${kind} is never under nothing`;
+    return compare(value, vacuum) === -1 ? 'no pressure is lower than a full vacuum, about −1.01 bar' : null;
+  return twoSided.has(kind) || decimalValue(value.number).compare(0) >= 0 ? null : `a ${kind} cannot be below zero`;
 }
 
 /** The end of a limit that cannot be, and why. Null: all of it can. */
 export function impossibleEnd(limit: Limit): { readonly end: Quantity; readonly why: string } | null {
   if (limit.form === 'then') {
     const { nominal } = limit.angle;
-    if (decimalValue(nominal.number).compare(0) <= 0) return { end: nominal, why: 'after then a joint is turned on' };
+    if (decimalValue(nominal.number).compare(0) <= 0)
+      return { end: nominal, why: 'after “then” comes how far the joint is turned on' };
     return impossibleEnd(limit.first) ?? impossibleEnd(limit.angle);
   }
   const { low, high, nominal } = window(limit);
@@ -57,7 +58,7 @@ export function impossibleEnd(limit: Limit): { readonly end: Quantity; readonly 
   if (top === null) return null;
   const kind = kindOfUnit(top.unit);
   const highest = decimalValue(top.number).compare(0);
-  if (overNothing.has(kind) && highest <= 0) return { end: top, why: `a ${kind} of nothing does nothing` };
+  if (overNothing.has(kind) && highest <= 0) return { end: top, why: `that is nothing at all` };
   // What stands back is written as a figure over nothing; only a band may reach to both sides.
-  return kind === 'length' && highest < 0 ? { end: top, why: 'a length is never under nothing' } : null;
+  return kind === 'length' && highest < 0 ? { end: top, why: 'a length cannot be below zero' } : null;
 }

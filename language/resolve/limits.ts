@@ -23,11 +23,10 @@ export function quantityOf(
   sign?: string,
 ): Figure | null {
   const read = readQuantity(text);
-  if ('problem' in read) {
-    context.syntax(read.problem, context.source(node, property), read.fix);
-    return read.quantity ?? null;
-  }
-  return sign === undefined ? read.quantity : negated(read.quantity);
+  if ('problem' in read) context.syntax(read.problem, context.source(node, property), read.fix);
+  // With a problem the quantity is the one that is surely meant.
+  const { quantity } = read;
+  return quantity === undefined ? null : sign === undefined ? quantity : negated(quantity);
 }
 
 /** Reads a bare number, of which the unit stands elsewhere. */
@@ -106,7 +105,7 @@ export function limitOf(context: Context, node: ast.Limit | undefined): Limit | 
   const whole = formatLimit(limit);
   const figure = formatQuantity(end);
   context.syntax(
-    `${whole === figure ? whole : `${whole} goes to ${figure}`}: ${why}, so there is a slip in the number, its sign or its unit. Look it up again.`,
+    `${whole === figure ? whole : `${whole} reaches ${figure}`}: ${why}. Check the number, its sign and its unit.`,
     context.source(node),
   );
   return null;
@@ -121,7 +120,7 @@ export function amountOf(context: Context, node: ast.Limit | undefined, what: st
   const isNothing = top !== null && decimalValue(top.number).compare(0) <= 0;
   if (!isNothing && (bottom === null || decimalValue(bottom.number).compare(0) >= 0)) return limit;
   context.syntax(
-    `${what} cannot be ${formatLimit(limit)}: it is over nothing. Look the figure up again.`,
+    `${what} of ${formatLimit(limit)} makes no sense: it is more than zero. Check the number and its sign.`,
     context.source(node),
   );
   return null;

@@ -333,7 +333,7 @@ function flashOf(context: Context, fact: ast.FluidFact, name: string): Quantity 
         : null;
   if (problem === null) return flash;
   context.syntax(
-    `The flash point of ${name} ${problem}. Baths and cautions go by it: take it from the safety data sheet, such as flammable 62 °C.`,
+    `The flash point of ${name} ${problem}. Baths and cautions are judged by it: take it from the safety data sheet, such as flammable 62 °C.`,
     context.source(fact, 'flash'),
   );
   return null;

@@ -5,7 +5,7 @@ import { instead, procedureWith } from './sound-procedure.ts';
 /** Rules on the fitness of tools that speak where the opening is held to a limit and read on a gauge. */
 function read(limit: string, gauge: string): string[] {
   const text = procedureWith({
-    shop: instead('gauge  PG-400  range 0..400 bar  class 0.25  graduated 1 bar', `gauge  PG-400  ${gauge}`),
+    shop: instead('gauge  PG-400  range 0..400 bar  class 0.25  graduated 1 bar  at tester', `gauge  PG-400  ${gauge}`),
     specs: instead('pressure  250 bar +8 -0', `pressure  ${limit}`),
   }).replace(/number A-220 \{[^}]*\}/u, 'number A-220');
   const findings = told(text).filter(({ rule }) => /^(tool|graduation|guard|no-tool|syntax|wrong)/u.test(rule));

@@ -34,7 +34,7 @@ export function toolWork(procedure: Procedure): ToolWork[] {
 
 /** A figure at which a step is done, which some tool must be able to show. */
 export interface ConditionWork extends ToolWork {
-  /** What the figure is, at the beginning of a sentence. */
+  /** What the figure is, to the verb: `This step is done at`. */
   readonly words: string;
 }
 
@@ -59,13 +59,13 @@ function conditions(procedure: Procedure, step: Step): Pick<ConditionWork, 'word
   const read = ['test', 'read', 'set'].includes(step.verb) ? reading(procedure, step) : [];
   return [
     ...read.flatMap(({ kind, limits }) =>
-      kind === null || byTool.has(kind) ? [] : [{ words: `The ${kind} that is read`, limits }],
+      kind === null || byTool.has(kind) ? [] : [{ words: `The ${kind} that is read is`, limits }],
     ),
     // With the gauge shut nothing is seen of a pressure, and nothing hurts the gauge.
-    ...(test?.gauge === 'shut' && test.at !== null && isPressure(test.at) ? [] : of('What this is done at', test?.at)),
-    ...of('What must never be passed', test?.neverAbove == null ? null : { form: 'at most', most: test.neverAbove }),
-    ...(byAir.has(step.verb) ? of('The air', air) : []),
-    ...of('The bath', bath),
+    ...(test?.gauge === 'shut' && test.at !== null && isPressure(test.at) ? [] : of('This step is done at', test?.at)),
+    ...of('The ceiling of this step is', test?.neverAbove == null ? null : { form: 'at most', most: test.neverAbove }),
+    ...(byAir.has(step.verb) ? of('The air is', air) : []),
+    ...of('The bath is at', bath),
   ];
 }
 

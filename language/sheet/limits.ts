@@ -1,7 +1,7 @@
 import type { LimitUse, PartNumber, RateFrom, Step } from '../model/procedure.ts';
 import { specFor } from '../model/spec-for.ts';
 import type { Kind, Limit, Quantity } from '../quantities/index.ts';
-import { kindOfUnit } from '../quantities/index.ts';
+import { kindOfLimit, kindOfUnit } from '../quantities/index.ts';
 import type { Words } from '../words/index.ts';
 import { byNumber, withNumbers } from './by-number.ts';
 import { limitText, type Shown, shownLimit, unitOfLimit } from './figures.ts';
@@ -28,7 +28,7 @@ export function stepLimits(setting: Setting, step: Step, where: Where): LimitLin
   }
   if (step.stretch !== null) lines.push(writtenLine(setting, step, where, step.stretch, words.facts.stretch));
   if (test?.inTime != null) lines.push(writtenLine(setting, step, where, test.inTime));
-  if (test?.spread != null) lines.push(writtenLine(setting, step, where, test.spread, words.boxes.spread));
+  if (test?.spread != null) lines.push(spreadLine(setting, step, where, test.spread));
   return lines;
 }
 
@@ -147,6 +147,15 @@ export function saysSource({ limit, stretch, test }: Step): boolean {
 
 function writtenLine(setting: Setting, step: Step, where: Where, limit: Limit, head = ''): LimitLine {
   return lineOf(setting.words, head, shownIn(setting, step, where, limit), step.sourceText);
+}
+
+/** A spread is a difference: one of temperatures stays in its own unit, since 5 °C apart are no 41 °F. */
+function spreadLine(setting: Setting, step: Step, where: Where, limit: Limit): LimitLine {
+  const { words } = setting;
+  if (kindOfLimit(limit) !== 'temperature') return writtenLine(setting, step, where, limit, words.boxes.spread);
+  const { wording } = words;
+  const shown = shownLimit(limit, { unit: null, standing: () => null, setToNominal: false, wording });
+  return lineOf(words, words.boxes.spread, shown, step.sourceText);
 }
 
 function lineOf(words: Words, head: string, { value, also, standing }: Shown, source: string | null): LimitLine {

@@ -26,7 +26,7 @@ export const bathOverFlashPoint: Rule = {
         message:
           over === undefined
             ? `This bath is ${formatLimit(bath)} with no upper end, and ${flash}. Write the highest it may get, well below that: within 30 °F (16.7 °C) of its flash point a liquid is handled as a more flammable one (29 CFR 1910.106(a)(19)).`
-            : `This bath is at ${formatQuantity(over)}, and ${flash}: it can burn over the whole tank. Keep it well below; within 30 °F (16.7 °C) of its flash point a liquid is handled as a more flammable one (29 CFR 1910.106(a)(19)). Or take a fluid that bears the heat.`,
+            : `This bath is at ${formatQuantity(over)}, and ${flash}: it can burn over the whole tank. Keep it well below; within 30 °F (16.7 °C) of its flash point a liquid is handled as a more flammable one (29 CFR 1910.106(a)(19)). Or take a fluid with a higher flash point.`,
       });
     }
   },
