@@ -84,6 +84,8 @@ function together(visitors: readonly Visitor[]): Visitor {
 /** Findings of shop and family count for the procedures that use them. */
 function touches(finding: Finding, procedure: Procedure): boolean {
   const { file } = finding.source;
+  // A line that is lost in a sequence, or in what this one is like, may be a step that does not print.
+  if (finding.severity === 'error' && procedure.files.includes(file)) return true;
   return [procedure.source.file, procedure.family.source.file, procedure.shop.source.file].includes(file);
 }
 
