@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { libraryFiles } from '../tests/library.ts';
 import { Checker, checkFiles } from './check.ts';
 import { procedureWith } from './rules/sound-procedure.ts';
 
@@ -47,5 +48,29 @@ describe('a checker that is kept', () => {
 
   it('gives the same as a single check', () => {
     expect(checkFiles([{ uri: 'whole', text: whole }]).findings).toEqual([]);
+  });
+});
+
+describe('a slip in any file that a procedure is made of', () => {
+  const library = libraryFiles();
+  /** Names of the procedures that do not print when a text of the library is changed. */
+  const heldBack = (path: string, one: string, other: string) => {
+    const files = library.map(({ uri, text }) => ({ uri, text: uri.endsWith(path) ? text.replace(one, other) : text }));
+    expect(files.some(({ text }, index) => text !== library[index]!.text)).toBe(one !== other);
+    return checkFiles(files)
+      .procedures.filter(({ findings }) => findings.some(({ severity }) => severity === 'error'))
+      .map(({ procedure }) => procedure.name)
+      .sort();
+  };
+
+  it('holds its sheet back, in a sequence or in what it is like: a step may be lost', () => {
+    expect(heldBack('shared/sequences.rebuild', 'x', 'x')).toEqual([]);
+    const callers = ['rebuild-one-spring', 'rebuild-one-spring-filter', 'rebuild-pintle', 'rebuild-two-spring'];
+    // No rule misses a photo: it would print without it.
+    expect(heldBack('shared/sequences.rebuild', 'photo "', 'phtoo "')).toEqual(callers);
+    expect(heldBack('shared/sequences.rebuild', 'photo "', 'photo (9 "')).toEqual(callers);
+    expect(heldBack('shared/sequences.rebuild', '// ', '// \u202E')).toEqual(callers);
+    const like = ['rebuild-one-spring', 'rebuild-one-spring-filter'];
+    expect(heldBack('one-spring/procedure.rebuild', 'send-off with', 'sent-off with')).toEqual(like);
   });
 });

@@ -150,12 +150,10 @@ function syntaxFinding(file: string, problem: SyntaxProblem): Finding {
 }
 
 /**
- * A slip anywhere in the file of a procedure may have cost it a step: its sheet waits until it is fixed. So may one in the
+ * A slip anywhere in the files of a procedure may have cost it a step: its sheet waits until it is fixed. So may one in the
  * settings, where the shop can have raised a warning to an error.
  */
 function standsIn(finding: Finding, procedure: Procedure): boolean {
   const { file } = finding.source;
-  return (
-    isSettings(file) || [procedure.source.file, procedure.family.source.file, procedure.shop.source.file].includes(file)
-  );
+  return isSettings(file) || procedure.files.includes(file);
 }

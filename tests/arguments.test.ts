@@ -14,6 +14,8 @@ beforeAll(() => {
   copyFileSync(join(root, 'procedures/first/first.rebuild'), join(folder, 'valve.rebuild'));
   writeFileSync(join(folder, 'job.rebuild'), 'job 7 of rebuild-valve {\n  unit 1 number unknown\n}\n');
   writeFileSync(join(folder, 'notes.txt'), 'nothing\n');
+  mkdirSync(join(folder, 'dist'));
+  writeFileSync(join(folder, 'dist/handtight.json'), '{}');
   mkdirSync(join(folder, 'empty'));
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -31,6 +33,7 @@ const table: readonly (readonly [string, readonly string[], number, RegExp])[] =
   ['check, a path that is not there', ['check', 'nowhere'], 2, /nowhere is not there\. Check the spelling/u],
   ['check, below a file', ['check', 'valve.rebuild/x'], 2, /valve\.rebuild\/x is not there/u],
   ['check, a folder with nothing in it', ['check', 'empty'], 2, /There is no \.rebuild file in empty\. Give/u],
+  ['check, a folder with settings only', ['check', 'dist'], 2, /There is no \.rebuild file in dist\. Give/u],
   ['check, a file of another kind', ['check', 'notes.txt'], 2, /notes\.txt is not a \.rebuild file\. Give/u],
   ['check, one of two not there', ['check', 'valve.rebuild', 'gone.rebuild'], 2, /gone\.rebuild is not there/u],
   ['check, the same twice', ['check', 'valve.rebuild', './valve.rebuild'], 0, /^1 file checked: nothing found/u],
@@ -62,6 +65,13 @@ const table: readonly (readonly [string, readonly string[], number, RegExp])[] =
     (name) => [`${name}, two`, [name, '7', '8'], 2, /too many arguments/u] as const,
   ),
   ['shim, the name of a procedure', ['shim', 'rebuild-valve'], 2, /No job is called rebuild-valve\. There are: 7\./u],
+  [
+    'shim, a file without a job',
+    ['shim', './valve.rebuild'],
+    2,
+    /valve\.rebuild declares no job that can be used.*There are: 7/u,
+  ],
+  ['replay, a file by another path', ['replay', './empty/../valve.rebuild'], 0, /unit clamped/u],
   ['replay, a near name', ['replay', 'rebuild-valv'], 2, /Did you mean rebuild-valve\?/u],
   ['print, a near name', ['print', 'rebuild-valv'], 2, /Did you mean rebuild-valve\?/u],
   ['print, one of two unknown: nothing prints', ['print', '7', '8'], 2, /No job, procedure or folder is called 8/u],

@@ -27,6 +27,8 @@ export interface Procedure extends Named {
   readonly likeSource: Source | null;
   /** From its first word to its last brace. */
   readonly extent: Source;
+  /** All files that it is written in: its own, of family and shop, of what it is `like`, and of the sequences it calls. */
+  readonly files: readonly string[];
 }
 
 /** A spring, and the needle that it loads: what a millimetre of shim brings follows from them. */

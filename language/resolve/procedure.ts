@@ -143,6 +143,14 @@ export function procedureOf(context: Context, node: ast.Procedure, world: World)
     ...named(context, node),
     ...heads,
     extent: context.source(node),
+    files: [
+      ...new Set([
+        ...[node, ...basesOf(node, world)].map((one) => context.source(one).file),
+        family.source.file,
+        shop.source.file,
+        ...maker.files,
+      ]),
+    ],
     family,
     shop,
     specs,
@@ -326,6 +334,17 @@ function numbered(made: readonly MadeStep[], prefix: string, place: string): Ste
     const gate = step.gate === null || !looks ? step.gate : { ...step.gate, name: `${step.gate.name} (${number})` };
     return { ...step, gate, number, key: ordinal === 1 ? bare : `${bare} (${ordinal})` };
   });
+}
+
+/** What a procedure is `like`, and what that is like, as far as the ring or the chain goes. */
+function basesOf(node: ast.Procedure, world: World): ast.Procedure[] {
+  const bases: ast.Procedure[] = [];
+  const baseOf = (one: ast.Procedure) => {
+    const like = one.heads.find((head) => head.$type === 'LikeProcedure') as ast.LikeProcedure | undefined;
+    return like === undefined ? null : world.findProcedure(like.procedure.name);
+  };
+  for (let base = baseOf(node); base !== null && !bases.includes(base); base = baseOf(base)) bases.push(base);
+  return bases;
 }
 
 /** a, b, … z, aa, ab, … */

@@ -73,6 +73,8 @@ const top: Place = { only: null, call: null, bindings: new Map(), inside: [] };
 /** Makes steps out of the lines of a stage or repair. Collects the repairs that are written inside `on fail`. */
 export class StepMaker {
   readonly inlineRepairs: Repair[] = [];
+  /** Files of the sequences that are called. */
+  readonly files = new Set<string>();
   private group = 0;
   private hazards: Hazard[] = [];
   /** Hazards that name the step which they stand before. */
@@ -194,6 +196,7 @@ export class StepMaker {
       this.context.syntax(`Sequence ${name} calls itself: it would never end. Take the call out.`, at);
       return [];
     }
+    this.files.add(this.context.source(sequence).file);
     if (node.arguments.length !== sequence.parameters.length) {
       const wanted = sequence.parameters.length === 0 ? 'nothing' : sequence.parameters.join('; ');
       this.context.syntax(

@@ -140,6 +140,8 @@ function together(visitors: readonly Visitor[]): Visitor {
 
 /** Findings of shop and family count for the procedures that use them; those of a sequence for all that call it. */
 function touches(finding: Finding, procedure: Procedure): boolean {
+  // A line that is lost in a sequence, or in what this one is like, may be a step that does not print.
+  if (finding.severity === 'error' && procedure.files.includes(finding.source.file)) return true;
   const own = [procedure.source.file, procedure.family.source.file, procedure.shop.source.file];
   return [finding.source, ...(finding.related ?? []).map(({ source }) => source)].some(({ file }) =>
     own.includes(file),

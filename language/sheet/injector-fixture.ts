@@ -709,6 +709,7 @@ export const procedure: Procedure = {
   like: null,
   likeSource: null,
   extent: here(),
+  files: [],
 };
 
 /** A job of so many units, of which the fourth is another part number and the last is on hold. */

@@ -33,11 +33,11 @@ export async function openWorkspace(paths: readonly string[], around: string | u
   const unread = [...finder.unread];
   const alone = paths.length > 0 && paths.every((path) => path.endsWith('.rebuild'));
   const near = around !== undefined ? await filesOf(finder, [around]) : alone ? await filesOf(finder, ['.']) : [];
-  if (asked.length === 0 && unread.length === 0)
+  const named = new Set(paths.map(shownPath));
+  if (!asked.some((path) => !isSettings(path) || named.has(path)) && unread.length === 0)
     throw new UsageError(
       `There is no .rebuild file in ${paths.length === 0 ? 'this folder' : paths.join(', ')}. Give a file or a folder that has some.`,
     );
-  const named = new Set(paths.map(shownPath));
   const found = [...new Set([...asked, ...near])].sort();
   const files: SourceFile[] = [];
   const notRead = new Map(finder.unread.map(({ path, message }) => [shownPath(path), message]));
