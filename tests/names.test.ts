@@ -290,12 +290,14 @@ describe('a misspelt name', () => {
 /** Every fixed word of the text that somebody can misspell, by where it stands. */
 function wordsIn(source: string): Omit<Place, 'of'>[] {
   const { ast } = parse(source);
-  return CstUtils.flattenCst(ast.$cstNode!)
-    // A word of the language may be a name too.
-    .filter((leaf) => AstUtils.getContainerOfType(leaf.grammarSource, GrammarAST.isParserRule)?.name !== 'Name')
-    .filter((leaf) => leaf.grammarSource?.$type === 'Keyword' && /^\p{L}{3}/u.test(leaf.text))
-    .map(({ text: word, offset, range: { start } }) => ({ word, start: offset, ...start }))
-    .toArray();
+  return (
+    CstUtils.flattenCst(ast.$cstNode!)
+      // A word of the language may be a name too.
+      .filter((leaf) => AstUtils.getContainerOfType(leaf.grammarSource, GrammarAST.isParserRule)?.name !== 'Name')
+      .filter((leaf) => leaf.grammarSource?.$type === 'Keyword' && /^\p{L}{3}/u.test(leaf.text))
+      .map(({ text: word, offset, range: { start } }) => ({ word, start: offset, ...start }))
+      .toArray()
+  );
 }
 
 describe('a misspelt word of the language', () => {

@@ -52,7 +52,10 @@ describe.each(words)('%s', (word) => {
       `{"sheet": {"${word}": "a4"}}`,
       `{"sheet": {"paper": "${word}"}}`,
     ]) {
-      const { findings } = checkFiles([{ uri: 'handtight.json', text: json }, { uri: 'a.rebuild', text }]);
+      const { findings } = checkFiles([
+        { uri: 'handtight.json', text: json },
+        { uri: 'a.rebuild', text },
+      ]);
       expect(
         findings.map(({ source }) => source.file),
         json,

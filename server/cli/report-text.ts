@@ -1,6 +1,7 @@
 import { codeFrameColumns } from '@babel/code-frame';
 import pc from 'picocolors';
 import type { Finding } from '../../language/model/finding.ts';
+import { areaOf } from '../../language/rules/index.ts';
 import type { Checked } from './check.ts';
 
 /** Most findings that are written with their lines; of the rest the count is. */
@@ -58,6 +59,8 @@ function summary({ files, errors, warnings, findings }: Checked): string {
   const checked = `${counted(files.length, 'file')} checked`;
   if (findings.length === 0) return pc.green(`${checked}: nothing found.\n`);
   const words = `${checked}: ${counted(errors, 'error')}, ${counted(warnings, 'warning')}.`;
-  const explain = `handtight explain ${findings[0]!.rule} says more of the first.`;
-  return `${errors > 0 ? pc.red(words) : pc.yellow(words)}\n${pc.dim(explain)}\n`;
+  const [first] = findings;
+  // A defect of the tool has no page.
+  const explain = areaOf(first!.rule) === null ? '' : `handtight explain ${first!.rule} says more of the first.\n`;
+  return `${errors > 0 ? pc.red(words) : pc.yellow(words)}\n${pc.dim(explain)}`;
 }

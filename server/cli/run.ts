@@ -147,7 +147,12 @@ export async function run(argv: readonly string[]): Promise<number> {
       process.stderr.write(`${pc.red('handtight:')} ${error.message}\n`);
       return 2;
     }
-    throw error;
+    // Nothing should come to here. Where it does, a trace says nothing to who works with it.
+    if (process.env.HANDTIGHT_DEBUG !== undefined) throw error;
+    process.stderr.write(
+      `${pc.red('handtight:')} This is a defect of Handtight, not of your files: ${error instanceof Error ? error.message : String(error)}\nPlease report it, with the command and the files. Run with HANDTIGHT_DEBUG=1, it shows where it happened.\n`,
+    );
+    return 2;
   }
 }
 
