@@ -9,6 +9,7 @@ import {
   fluidWords,
   itemHeads,
   kindWords,
+  reserved,
   stepBlocks,
   stepWords,
 } from './words.ts';
@@ -133,14 +134,15 @@ function mendBraces(
     open.pop();
   };
 
-  rows.forEach((row, place) => {
+  rows.forEach((read, place) => {
     const following = rows[place + 1];
-    const depth = depthOf(row, open);
+    const depth = depthOf(read, open);
     while (open.length > depth) {
       const last = rows[place - 1]!.at(-1)!;
       report(last, `the ${open.at(-1)} is not closed here: put } after this line`);
-      close(row[0]!, true);
+      close(read[0]!, true);
     }
+    const row = withName(read, open, types, report);
     let head = '';
     const opensAt = open.length;
     row.forEach((token, index) => {
@@ -160,7 +162,8 @@ function mendBraces(
           return;
         }
         if (index === row.length - 1 && wouldStrand(open, following)) {
-          report(token, `this } ends the ${open.at(-1)}, but steps follow it: take it out`);
+          const what = open.length === 1 ? `${following![0]!.image} follows` : 'steps follow';
+          report(token, `this } ends the ${open.at(-1)}, but ${what} it: take it out`);
           return;
         }
         end(token);
@@ -202,6 +205,63 @@ function mendBraces(
   return out;
 }
 
+/** What has a name of its own, by what it stands in. */
+const namedItems: ReadonlyMap<string, readonly string[]> = new Map([
+  ['shop', ['station', 'wrench', 'gauge', 'tool', 'fluid', 'stock', 'master']],
+  ['family', ['part']],
+  ['procedure', ['spec', 'number', 'stage', 'repair', 'sequence']],
+]);
+
+/**
+ * `family "Relief valve" {`, `part "ball"`, `stage {`: a head without its name gets one, or all that stands in it would
+ * be lost, and all that names it be unknown. Reported.
+ */
+function withName(
+  row: readonly IToken[],
+  open: readonly string[],
+  types: Types,
+  report: (token: IToken, message: string) => void,
+): readonly IToken[] {
+  const [head, second, third] = row;
+  const word = keyword(head);
+  const named = open.length === 0 ? declarationHeads : open.length === 1 ? (namedItems.get(open[0]!) ?? []) : [];
+  if (word === null || second === undefined || !named.includes(word)) return row;
+  const isLabel = word === 'job' || word === 'number';
+  const kind = second.tokenType.name;
+  if (kind === 'ID' || (isLabel && kind !== '{' && !reserved.includes(second.image))) return row;
+  if (keyword(second) !== null && /^\p{L}/u.test(second.image) && !reserved.includes(second.image)) return row;
+  const id = (image: string, at: IToken): IToken => ({
+    ...at,
+    image,
+    tokenType: types.ID!,
+    tokenTypeIdx: types.ID!.tokenTypeIdx!,
+  });
+  if (kind === 'STRING') {
+    const words = second.image.replace(/^"|"$/gu, '');
+    const isName = /^\p{L}[\p{L}\d_-]*$/u.test(words);
+    if (isName && (third?.tokenType.name === 'STRING' || words === words.toLowerCase())) {
+      report(second, `a name stands without quotes: write ${word} ${words}`);
+      return [head!, id(words, second), ...row.slice(2)];
+    }
+    const made =
+      words
+        .toLowerCase()
+        .replace(/[^\p{L}\d]+/gu, '-')
+        .replace(/^[-\d]+|-$/gu, '')
+        .slice(0, 40) || word;
+    report(
+      second,
+      `the name is missing before the title: write ${word} ${made} ${second.image}, or another short name`,
+    );
+    return [head!, id(made, head!), ...row.slice(1)];
+  }
+  // A word that is reserved stands where a name should: what the parser says of it is better.
+  if (kind !== '{' && third?.tokenType.name === 'STRING') return row;
+  if (kind !== '{' && !['for', 'at', 'of', 'on', 'in', 'with'].includes(second.image)) return row;
+  report(head!, `the name of this ${word} is missing: write a short one of your own behind ${word}`);
+  return [head!, id(`${word}-${head!.startLine}`, head!), ...row.slice(1)];
+}
+
 /** How many blocks may be open at a line: a head that stands there shows where it belongs. */
 function depthOf(row: readonly IToken[], open: readonly string[]): number {
   const word = keyword(row[0]);
@@ -219,9 +279,11 @@ function inlineBlock(row: readonly IToken[]): boolean {
   return brace >= 0 && brace < row.length - 1;
 }
 
-/** A `}` after which a step would stand directly inside a procedure. */
+/** A `}` after which a step would stand directly inside a procedure, or what belongs to a declaration in none. */
 function wouldStrand(open: readonly string[], following: readonly IToken[] | undefined): boolean {
   const word = keyword(following?.[0]);
+  if (open.length === 1)
+    return word !== null && column(following![0]!) > 1 && namedItems.get(open[0]!)?.includes(word) === true;
   return (
     open.length === 2 &&
     open[0] === 'procedure' &&

@@ -13,10 +13,10 @@ import type { Range } from '../model/source.ts';
 import type { File } from './generated/ast.ts';
 import { RebuildGeneratedModule, RebuildGeneratedSharedModule } from './generated/module.ts';
 import { inside, linesOf } from './inside.ts';
-import { lines } from './lines.ts';
+import { keyword, lines } from './lines.ts';
 import { type ParserError, syntaxMessage } from './syntax-messages.ts';
 import { RebuildTokenBuilder } from './tokens.ts';
-import { statements } from './unread.ts';
+import { type Harm, statements } from './unread.ts';
 import { RebuildValueConverter } from './values.ts';
 import { withoutFragments } from './whole.ts';
 
@@ -36,7 +36,7 @@ export const longestText = 4_000_000;
 
 /** Langium's lexer with the token pass behind it. */
 class LineLexer extends DefaultLexer {
-  damage = new Map<number, { keep: number }>();
+  damage = new Map<number, Harm>();
   tokens: readonly IToken[] = [];
   private raw: LexerResult | null = null;
 
@@ -47,11 +47,25 @@ class LineLexer extends DefaultLexer {
   }
 
   override tokenize(text: string): LexerResult {
-    this.raw ??= super.tokenize(text);
+    this.raw ??= withoutRemarks(super.tokenize(text));
     const { tokens, reports } = lines(this.raw.tokens, this.definition, this.damage);
     this.tokens = tokens;
     return { ...this.raw, tokens, errors: [...this.raw.errors, ...reports] };
   }
+}
+
+/** `# remark`, as in other languages: reported, and what stands behind it in its line is not read. */
+function withoutRemarks(raw: LexerResult): LexerResult {
+  const ends = new Map<number, number>();
+  const errors = raw.errors.filter((error) => {
+    const line = error.line ?? 1;
+    if (/^unexpected character: ->#/u.test(error.message) && !ends.has(line)) ends.set(line, error.offset);
+    return error.offset <= (ends.get(line) ?? error.offset);
+  });
+  if (ends.size === 0) return raw;
+  const isRead = (token: IToken) =>
+    token.tokenType.name === 'EOL' || token.startOffset < (ends.get(token.startLine ?? 1) ?? Number.POSITIVE_INFINITY);
+  return { ...raw, errors, tokens: raw.tokens.filter(isRead) };
 }
 
 let services: LangiumCoreServices | null = null;
@@ -120,10 +134,26 @@ function setAside(error: ParserError, lexer: LineLexer, found: ReadonlyMap<IToke
   const keep = Math.max(0, statement.indexOf(culprit));
   const before = lexer.damage.get(offset);
   if (before !== undefined && before.keep === 0) return false;
+  if (before?.resume !== undefined) {
+    lexer.damage.set(offset, { keep: before.keep });
+    return true;
+  }
+  const resume = before === undefined && keep > 1 ? resumeIn(statement, keep) : -1;
+  if (resume > keep) {
+    lexer.damage.set(offset, { keep, resume });
+    return true;
+  }
   lexer.damage.set(offset, {
     keep: before === undefined ? keep : before.keep === 1 ? 0 : Math.min(keep, before.keep - 1, 1),
   });
   return true;
+}
+
+/** Where a head goes on behind what could not be read: `procedure p Title words for valve at bench {`. */
+function resumeIn(statement: readonly IToken[], keep: number): number {
+  const isHead = ['procedure', 'job', 'stage', 'repair'].includes(statement[0]!.image);
+  const goesOn = ['for', 'at', 'like', 'of', 'revision', 'written', 'approved', 'customer', 'received'];
+  return isHead ? statement.findIndex((token, index) => index > keep && goesOn.includes(keyword(token) ?? '')) : -1;
 }
 
 /** The statement that each token stands in. */
@@ -182,6 +212,7 @@ function openQuotes(tokens: readonly IToken[]): SyntaxProblem[] {
 }
 
 function unexpectedCharacter(text: string): string {
+  if (text.startsWith('#')) return 'a remark begins with //: write // in place of #.';
   if (/[“”„«»]/u.test(text)) return 'curly quotes are not read: write "…" with straight ones.';
   if (/[–—]/u.test(text)) return 'a long dash is not read: write .. between the ends of a range, or - inside a name.';
   if (text.charCodeAt(0) === 0)

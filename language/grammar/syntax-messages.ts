@@ -31,6 +31,8 @@ export function syntaxMessage(error: ParserError, next: IToken | undefined): str
   ) {
     return `This line breaks off after ${shown(token)}: something is missing. Finish the line or take that out.`;
   }
+  const slip = beginnersSlip(error);
+  if (slip !== null) return slip;
   const atEnd = ends.includes(token.tokenType.name);
   if (atEnd)
     return `This line breaks off${after}: ${wanted === null ? 'something is missing' : `${wanted} is missing`}. Finish the line or take it out.`;
@@ -44,6 +46,20 @@ export function syntaxMessage(error: ParserError, next: IToken | undefined): str
     return `${shown(token)} has no unit here${after}. Write the number with its unit, such as 250 bar or 3 times.`;
   }
   return `${shown(token)} cannot stand here${after}${wanted === null || wanted === 'the end of the line' ? '' : `: ${wanted} should follow`}. Mend the line or take that out.`;
+}
+
+/** What is often written so by those who are new to the language; null: nothing of these. */
+function beginnersSlip({ token, previousToken: before }: ParserError): string | null {
+  const kind = token.tokenType.name;
+  if (token.image === 'and') return 'A list has commas, and no “and”: write a comma here.';
+  if (before?.tokenType.name === 'NUMBER' && ['±', '+/-', '+', '-', '−'].includes(token.image))
+    return `${shown(before)} has no unit. Write the number with its unit, then the tolerance, such as 20 bar ±2.`;
+  if (kind === 'NUMBER' && before !== undefined && ['on', 'due', 'received'].includes(before.image))
+    return 'A date is written year-month-day, such as 2026-09-01.';
+  const isBare = before !== undefined && ['ID', before.image].includes(before.tokenType.name);
+  if (kind === 'ID' && isBare && /^\p{Lu}\p{Ll}/u.test(token.image))
+    return `${shown(token)} cannot stand here after ${shown(before)}. If it begins a title, put the whole title in quotes: "${token.image} …".`;
+  return null;
 }
 
 /** What a rule of the grammar is called that begins in several ways. */

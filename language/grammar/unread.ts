@@ -4,9 +4,15 @@ import { callable, itemHeads, reserved, stepBlocks, stepWords } from './words.ts
 
 /**
  * Statements that the parser could not read, by the offset of their first token: `keep` is the number of their
- * tokens that it read. A head keeps these and its block; any other statement becomes UNREAD.
+ * tokens that it read, `resume` that of the token at which a head can be read again. A head keeps these and its block; any
+ * other statement becomes UNREAD.
  */
-export type Damage = ReadonlyMap<number, { readonly keep: number }>;
+export interface Harm {
+  readonly keep: number;
+  readonly resume?: number;
+}
+
+export type Damage = ReadonlyMap<number, Harm>;
 
 type Types = Readonly<Record<string, TokenType>>;
 
@@ -43,7 +49,7 @@ export function markUnread(tokens: readonly IToken[], types: Types, damage: Dama
       continue;
     }
     if (first.tokenType.name === '}') open.pop();
-    if (harm !== undefined && first.tokenType.name !== '}') out.push(...mended(statement, brace, harm.keep, types));
+    if (harm !== undefined && first.tokenType.name !== '}') out.push(...mended(statement, brace, harm, types));
     else out.push(...unknownWord(statement, brace, open, types));
     if (brace >= 0) open.push(keyword(first) ?? '');
   }
@@ -51,23 +57,18 @@ export function markUnread(tokens: readonly IToken[], types: Types, damage: Dama
 }
 
 /** A head that is no head, or of which nothing could be read: its block goes with it. */
-function losesBlock(
-  statement: readonly IToken[],
-  brace: number,
-  harm: { keep: number } | undefined,
-  depth: number,
-): boolean {
+function losesBlock(statement: readonly IToken[], brace: number, harm: Harm | undefined, depth: number): boolean {
   if (brace < 0) return false;
   return harm?.keep === 0 || (depth <= 1 && keyword(statement[0]) === null);
 }
 
 /** A damaged statement: UNREAD, or for a head what was read of it and its `{`. */
-function mended(statement: readonly IToken[], brace: number, keep: number, types: Types): IToken[] {
+function mended(statement: readonly IToken[], brace: number, { keep, resume }: Harm, types: Types): IToken[] {
   if (brace < 0) return [unread(statement.slice(0, -1), types), statement.at(-1)!];
   const kept = statement.slice(0, Math.min(keep, brace));
   while (kept.length > 1 && (reserved.includes(kept.at(-1)!.image) || kept.at(-1)!.image === ',')) kept.pop();
   if (kept.length <= 1) kept.splice(0, kept.length, statement[0]!, madeToken(types, 'ID', statement[0]!));
-  return [...kept, ...statement.slice(brace)];
+  return [...kept, ...statement.slice(Math.min(resume ?? brace, brace))];
 }
 
 /**

@@ -65,7 +65,7 @@ export function hasBeginning(
       return false;
     }
     chain.push(base);
-    if (chain.length > longestChain) {
+    if (chain.length - 1 > longestChain) {
       context.syntax(
         `${node.name} is like ${like.name}, and so on through more than ${longestChain} procedures: nobody can follow that, and it is not checked. Let it be like one that is written out.`,
         context.source(like),

@@ -209,7 +209,7 @@ describe('sequences', () => {
 
   it('that call themselves are reported, not followed', () => {
     expect(problems(inProcedure(' stage s at dirty {\n  round\n }\n sequence round { tag  round }'))).toEqual([
-      'main:21 Sequence round calls itself: it would never end. Take the call out.',
+      'main:23 Sequence round calls itself: it would never end. Take the call out.',
     ]);
   });
 

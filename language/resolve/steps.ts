@@ -186,7 +186,15 @@ export class StepMaker {
     const at = this.context.source(node.name);
     const sequence = this.names.sequences.get(name);
     if (sequence === undefined) {
+      const { parts, ports } = this.names.family;
       const meant = synonyms.get(name);
+      if (partsNamed(parts, name).length > 0 || ports.some((port) => port.name === name)) {
+        this.context.syntax(
+          `${name} is no step: it is ${partsNamed(parts, name).length > 0 ? 'a part' : 'a port'} of the family. Put a comma before it if it belongs to the list, or a verb that says what is done with it.`,
+          at,
+        );
+        return null;
+      }
       if (meant !== undefined) this.context.syntax(synonymMessage(name), at, meant);
       else this.context.unknown(name, 'step or sequence', [...stepWords, ...this.names.sequences.keys()], at);
       return null;
