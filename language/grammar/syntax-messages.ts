@@ -37,6 +37,10 @@ export function syntaxMessage(error: ParserError, next: IToken | undefined): str
   if (reserved.includes(token.image) && wanted === 'a name') {
     return `${shown(token)} is a word of the language and cannot be a name. Choose another name.`;
   }
+  // A date as half the world writes it: which of its numbers is the month nobody can tell.
+  if (token.tokenType.name === 'NUMBER' && /^(?:on|received|due|calibrated)$/u.test(before?.image ?? '')) {
+    return `${shown(token)} begins no date that can be read. Write year-month-day, such as 2026-10-05.`;
+  }
   // Where a word is missing (`solid 8.8`), no unit mends the number.
   if (token.tokenType.name === 'NUMBER' && wanted !== 'a number' && wanted?.startsWith('“') !== true) {
     return `${shown(token)} has no unit here${after}. Write the number with its unit, such as 250 bar or 3 times.`;
