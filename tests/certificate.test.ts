@@ -567,6 +567,13 @@ describe('a record that cannot be', () => {
     );
   });
 
+  it('with readings in two units says their spread in the digits that were read', () => {
+    const psi = good.replace('254 bar', '3740 psi');
+    expect(certified(`${unit(good.replace('254 bar', '250 bar'))}\n${unit(psi, 2)}`).missing.map(first)).toEqual([
+      'the set: Opening pressure across the set, units 1 and 2: the spread is 115 psi, and the limit at most 72 psi',
+    ]);
+  });
+
   it('has a job of which no unit is off hold, or none', () => {
     expect(certified('').missing.map(first)).toEqual([
       'the job: No unit is left that could be certified: every one is on hold, or there is none',

@@ -75,6 +75,13 @@ export function stepsFor({ stages, repairs }: Procedure, number: string | null):
   return [...stages, ...repairs].flatMap(({ steps }) => steps).filter((step) => isFor(step, number));
 }
 
+/** The steps that choose a part out of a drawer. */
+export function choosing({ stages, repairs }: Procedure, part: string): Step[] {
+  return [...stages, ...repairs]
+    .flatMap(({ steps }) => steps)
+    .filter(({ choose, objects }) => choose !== null && objects.some(({ name }) => name === part));
+}
+
 /** The steps that tighten a joint. */
 export function torqueSteps(procedure: Procedure, unit: Unit, part: string): Step[] {
   return stepsFor(procedure, unit.number).filter((step) => tightens(step, part));

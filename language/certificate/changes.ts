@@ -4,8 +4,7 @@ import type { Procedure, Step } from '../model/procedure.ts';
 import { amount, compare, sizeOf } from '../quantities/index.ts';
 import { Relations } from '../replay/relations.ts';
 import { provesThrough } from '../replay/transfer.ts';
-import { shimChoices } from '../rules/shim-choices.ts';
-import { stepsFor, testsFor, tightens } from './asked.ts';
+import { choosing, stepsFor, testsFor, tightens } from './asked.ts';
 
 /** What made a result old: a part that was changed after it, or a joint that was tightened again. */
 export interface Change {
@@ -42,8 +41,8 @@ export class Changes {
         continue;
       }
       if (one.form === 'shim' && one.fitted) {
-        const chosen = shimChoices(procedure).filter(({ step }) => step.objects.some((part) => part.name === one.part));
-        if (chosen.length === 0 || chosen.some(({ test }) => order(test) <= at))
+        const chosen = choosing(procedure, one.part);
+        if (chosen.length === 0 || chosen.some(({ choose }) => order(choose!.test) <= at))
           return { part: one.part, how: 'changed' };
       }
       if (one.form === 'renewed' && !this.isFittedLater(name, one.part)) return { part: one.part, how: 'changed' };
@@ -72,7 +71,7 @@ export class Changes {
     const { family } = this.procedure;
     const isSet =
       family.adjusters.some(({ sets }) => sets === name) ||
-      shimChoices(this.procedure).some(({ test }) => test === name);
+      family.parts.some((part) => choosing(this.procedure, part.name).some(({ choose }) => choose!.test === name));
     if (!isSet) return null;
     const readings = this.unit.results.filter((one) => one.form === 'reading' && one.name === name) as ReadingResult[];
     for (const [index, after] of readings.entries()) {

@@ -5,10 +5,9 @@ import type { Asset, Stock } from '../model/shop.ts';
 import { decimalsOf, decimalValue, exactText } from '../quantities/decimal.ts';
 import { amount, compare, kindOfLimit, kindOfUnit, type Limit, window } from '../quantities/index.ts';
 import type { Kind, Quantity } from '../quantities/types.ts';
-import { shimChoices } from '../rules/shim-choices.ts';
 import { suits } from '../rules/tool-choice.ts';
 import { capital } from '../sheet/names.ts';
-import { askedOf, heldInService, torqueLimits } from './asked.ts';
+import { askedOf, choosing, heldInService, torqueLimits } from './asked.ts';
 import { limitWords } from './limit-words.ts';
 import { nameWords, partWords, type Say } from './say.ts';
 
@@ -119,9 +118,8 @@ function shimDoubt(procedure: Procedure, unit: Unit, { part, size, fitted, tool 
           near: w.list(nearestIn(stock, size).map((one) => w.quantity(one))),
         });
   }
-  const never = shimChoices(procedure)
-    .filter(({ step }) => step.objects.some(({ name }) => name === part))
-    .flatMap(({ step }) => step.choose?.neverAbove ?? [])
+  const never = choosing(procedure, part)
+    .flatMap(({ choose }) => choose!.neverAbove ?? [])
     .find((limit) => compare(size, limit) === 1);
   if (fitted && never !== undefined)
     return (w) => w.certificate.missing.overMost({ name: title, size: w.quantity(size), most: w.quantity(never) });
@@ -178,12 +176,24 @@ export function shows(asset: Asset, value: Quantity): boolean {
 }
 
 /** One shim of the drawer, or two where two may lie on each other. How many are left says nothing: this one is fitted. */
-function isThere({ sizes, stacks }: Stock, size: Quantity): boolean {
-  const wanted = amount(size);
-  const there = new Set(sizes.map((one) => amount(one).toFraction()));
-  return (
-    there.has(wanted.toFraction()) || (stacks && sizes.some((one) => there.has(wanted.sub(amount(one)).toFraction())))
-  );
+function isThere(stock: Stock, size: Quantity): boolean {
+  const there = sizesIn(stock);
+  const wanted = tenths(size);
+  return there.has(wanted) || (stock.stacks && [...there].some((one) => there.has(wanted - one)));
+}
+
+/** Thicknesses in tenths of a nanometre: whole numbers, and finer than anything that is measured. */
+function sizesIn(stock: Stock): ReadonlySet<number> {
+  const known = sizesByStock.get(stock) ?? new Set(stock.sizes.map(tenths));
+  sizesByStock.set(stock, known);
+  return known;
+}
+
+/** A drawer of thousands is gone through once, not for each shim of each job. */
+const sizesByStock = new WeakMap<Stock, ReadonlySet<number>>();
+
+function tenths(size: Quantity): number {
+  return Math.round(amount(size).mul(10_000_000_000).valueOf());
 }
 
 function nearestIn({ sizes }: Stock, size: Quantity): Quantity[] {

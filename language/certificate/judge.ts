@@ -4,6 +4,7 @@ import { guardedOn } from '../calculations/guarded.ts';
 import type { DoneResult, Job, ReadingResult, Result, ShimResult, TorqueResult, Unit } from '../model/job.ts';
 import type { Procedure, Step } from '../model/procedure.ts';
 import type { Asset } from '../model/shop.ts';
+import { decimalsOf, decimalValue, rounded } from '../quantities/decimal.ts';
 import {
   add,
   asDifference,
@@ -181,6 +182,7 @@ function judgedUnit(known: Known, unit: Unit): Judged {
     ...torques.map(({ torque }) => torque),
     ...shimsOut,
     ...shimsIn,
+    ...results.filter((result) => result.form === 'verdict'),
   ];
   const tools = used.flatMap((result) => judge.toolsOf(result).map((asset) => ({ asset, on: dayOf(unit, result) })));
   const unknown = unit.number === null && procedure.numbers.length > 0;
@@ -478,7 +480,7 @@ class UnitJudge {
   toolsOf(result: Result): Asset[] {
     const named = [
       'tool' in result ? (result.tool ?? null) : null,
-      result.form === 'reading' ? (result.watched ?? null) : null,
+      'watched' in result ? (result.watched ?? null) : null,
     ];
     return named.flatMap((name) => this.asset(name ?? null) ?? []);
   }
@@ -536,8 +538,8 @@ class UnitJudge {
   unsigned(used: readonly Result[]): Say[] {
     const { results } = this.unit;
     const last = results.findLastIndex(({ form }) => form === 'done');
-    const verdicts = results.filter(({ form }) => form === 'verdict' || form === 'renewed');
-    return last >= 0 && [...used, ...verdicts].some((one) => results.indexOf(one) > last)
+    const renewed = results.filter(({ form }) => form === 'renewed');
+    return last >= 0 && [...used, ...renewed].some((one) => results.indexOf(one) > last)
       ? [({ certificate }) => certificate.missing.unsigned]
       : [];
   }
@@ -645,9 +647,15 @@ function spreadsOf(
   return { spreads, problems };
 }
 
-/** From the least to the most. Null: they measure different kinds. */
+/**
+ * From the least to the most, exact, unless they are read in two units: then up to the last digit that was read. Null:
+ * they measure different kinds.
+ */
 function spreadOf(values: readonly Quantity[]): Difference | null {
   const most = values.reduce((a, b) => (compare(b, a) === 1 ? b : a));
   const least = values.reduce((a, b) => (compare(b, a) === -1 ? b : a));
-  return between(most, least);
+  const spread = between(most, least);
+  if (spread === null || values.every(({ unit }) => unit === spread.unit)) return spread;
+  const digits = Math.max(...values.map(({ number }) => decimalsOf(number)));
+  return { ...spread, number: rounded(decimalValue(spread.number), digits, 'up') };
 }

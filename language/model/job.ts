@@ -65,6 +65,8 @@ export interface VerdictResult extends At {
   /** `as found seat-leak fail`: it passes nothing. */
   readonly asFound?: boolean;
   readonly passed: boolean;
+  /** The gauge that it was watched on (`seat-leak pass on PG-400`). */
+  readonly watched?: string;
   readonly text: string | null;
 }
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { checkFiles } from '../check.ts';
+import { Checker, checkFiles } from '../check.ts';
 import { procedureWith } from '../rules/sound-procedure.ts';
 
 const sound = procedureWith();
@@ -72,6 +72,10 @@ describe('a job', () => {
       'unit 1 number A-250 serial 041 { done by "A" on 2026-11-02 }',
       'Done on 2026-11-02, and the job was received on 2026-11-03: one of the two dates is wrong. Correct it.',
     ],
+    ...['15.11.2026', '15/11/2026', '2026-1-5'].map((date) => [
+      `unit 1 number A-250 serial 041 { done by "A" on ${date} }`,
+      `“${date.split(/[/-]/u)[0]}” begins no date that can be read. Write year-month-day, such as 2026-10-05.`,
+    ]),
   ])('%s: one sentence', (units, message) => {
     expect(job(`  ${units}`, 'customer "C" received 2026-11-03').messages).toEqual([message]);
   });
@@ -98,7 +102,13 @@ describe('a job', () => {
       'job 7 of example received {\n}',
       'job 7 of example customer {\n}',
     ];
-    for (const one of broken) expect(() => jobs(one)).not.toThrow();
+    // The procedure is read once.
+    const checker = new Checker();
+    const of = (written: string) => [
+      { uri: 'x', text: sound },
+      { uri: 'job', text: written },
+    ];
+    for (const one of broken) expect(() => checker.check(of(one)), one).not.toThrow();
     expect(jobs('job 2207 received').messages.length).toBeGreaterThan(0);
   });
 });

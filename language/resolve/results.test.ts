@@ -90,8 +90,15 @@ describe('the results of a unit', () => {
     ['opening', /^Write what was read, or pass or fail\.$/u],
     ['opening closing 231 bar', /^“closing” says no result here\.$/u],
     ['torque nut', /^Write the torque that was set/u],
+    ['torque shim 3 N·m', /^Nothing is tightened at shim: it is no joint of the family/u],
     ['done on 2026-11-05', /^Write done by and a name in quotes\.$/u],
     ['done by "A" on 2026-13-05', /^2026-13-05 is not in the calendar/u],
+    ['opening 254 bar 231 bar', /^“231 bar” belongs to no result here, and would be lost/u],
+    ['shim in 1.50 mm 1.45 mm', /^“1\.45 mm” belongs to no result here/u],
+    ['shim in 1.50 mm "own"', /belongs to no result here/u],
+    ['opening pass 254 bar', /^“254 bar” belongs to no result here/u],
+    ['done by "A" on 2026-11-05 with PG-400', /^“with PG-400” belongs to no result here/u],
+    ['torque nut 60 N·m with TW-80 with PG-400', /^“with PG-400” belongs to no result here/u],
     ['opening 231 bar on PG-40', /^No tool is called PG-40\. Did you mean PG-400\?/u],
     ['as found', /^Write what was found/u],
     ['9 s back-leak', /cannot stand here|No result/u],
@@ -148,6 +155,14 @@ describe('a reading', () => {
     ['9 s with SW-1 on PG-400', { tool: 'SW-1', watched: 'PG-400' }],
   ])('of a leak-down, back-leak %s, tells the watch from the gauge that was watched', (words, wanted) => {
     expect(unit(`      back-leak ${words}`, timed).results).toEqual([reading('back-leak', '9', 's', wanted)]);
+  });
+});
+
+describe('a verdict', () => {
+  it('may say on which gauge it was watched', () => {
+    expect(unit('      opening pass on PG-400').results).toEqual([
+      { form: 'verdict', name: 'opening', passed: true, watched: 'PG-400', text: null },
+    ]);
   });
 });
 

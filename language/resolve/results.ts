@@ -40,6 +40,8 @@ interface Facts {
   text: string | null;
 }
 
+const noFacts: Facts = { value: null, fitted: null, tool: null, gauge: null, by: null, on: null, text: null };
+
 class ResultReader {
   private readonly context: Context;
   private readonly procedure: Procedure;
@@ -72,18 +74,30 @@ class ResultReader {
       const verdict = names[1]?.name;
       if (verdict !== 'pass' && verdict !== 'fail') break;
       const [name] = names.splice(0, 2);
-      this.verdict(name!, verdict === 'pass', asFound, names.length === 0 ? this.factsOf(node).text : null);
+      this.verdict(name!, verdict === 'pass', asFound, names.length === 0 ? node : null);
       if (names.length === 0) return;
     }
     this.last(node, names, asFound);
   }
 
-  private verdict(node: ast.NameRef, passed: boolean, asFound: boolean, text: string | null) {
+  /** What stands behind the last name of a line belongs to that. */
+  private verdict(node: ast.NameRef, passed: boolean, asFound: boolean, behind: ast.Result | null) {
     const parts = this.procedure.family.parts;
     const name = this.find(node, 'test', [...this.readable, ...parts]);
     const source = this.context.source(node);
+    const facts = behind === null ? noFacts : this.factsOf(behind);
+    if (behind !== null) this.only(behind, ['tool', 'gauge', 'text']);
+    const watched = this.tool(facts.gauge ?? facts.tool);
     if (name !== null)
-      this.written.results.push({ form: 'verdict', name, ...(asFound ? { asFound } : {}), passed, text, source });
+      this.written.results.push({
+        form: 'verdict',
+        name,
+        ...(asFound ? { asFound } : {}),
+        passed,
+        ...(watched === null ? {} : { watched }),
+        text: facts.text,
+        source,
+      });
   }
 
   /** Takes the parts that stand next off the names. The first is one, whatever else may have its name. */
@@ -112,23 +126,32 @@ class ResultReader {
     const { value, fitted, text } = facts;
     if (first === undefined) {
       if (text === null) return this.refuse(node, 'Write what was found: as found opening 214 bar, or as found "…".');
+      this.only(node, ['text']);
       written.results.push({ form: 'remark', asFound, text, source });
       return;
     }
     if (first.name === 'note' && second === undefined) {
       if (text === null) return this.refuse(node, 'Write the note in quotes.');
+      this.only(node, ['text']);
       written.notes.push(text);
       return;
     }
     if (first.name === 'renewed') return this.refuse(node, 'Write what went in new: renewed spring, washer.');
     if (first.name === 'done' && second === undefined) {
       if (facts.by === null || facts.by.trim() === '') return this.refuse(node, 'Write done by and a name in quotes.');
+      this.only(node, ['by', 'on']);
       written.results.push({ form: 'done', by: facts.by, on: facts.on, source });
       return;
     }
     if (first.name === 'torque' && second !== undefined && more.length === 0) {
       const part = this.find(second, 'part', procedure.family.parts);
       if (value === null) return this.refuse(node, 'Write the torque that was set: torque nut 60 N·m.');
+      if (part !== null && !isTightened(procedure, part))
+        return this.refuse(
+          second,
+          `Nothing is tightened at ${part}: it is no joint of the family, and no step torques it. Name the part that is turned.`,
+        );
+      this.only(node, ['value', facts.tool === null ? 'gauge' : 'tool']);
       if (part !== null && this.isOf(value, only('torque'), node))
         written.results.push({ form: 'torque', part, value, tool: facts.tool ?? facts.gauge, source });
       return;
@@ -138,6 +161,7 @@ class ResultReader {
       const part = this.find(first, 'part', procedure.family.parts);
       const size = fitted ?? value;
       if (size === null) return this.refuse(node, 'Write the size: shim out 1.30 mm.');
+      this.only(node, [fitted === null ? 'value' : 'fitted', facts.tool === null ? 'gauge' : 'tool']);
       if (part !== null && this.isOf(size, only('length'), node))
         written.results.push({
           form: 'shim',
@@ -153,6 +177,7 @@ class ResultReader {
     if (second !== undefined) return this.refuse(second, `“${second.name}” says no result here.`);
     const name = this.find(first, 'test', this.readable);
     if (value === null) return this.refuse(node, 'Write what was read, or pass or fail.');
+    this.only(node, ['value', 'tool', 'gauge', 'text']);
     if (name !== null && this.isOf(value, readingOf(procedure, name), node))
       written.results.push({ form: 'reading', name, asFound, value, ...this.readOn(facts, value), text, source });
   }
@@ -170,31 +195,44 @@ class ResultReader {
   }
 
   private factsOf(node: ast.Result): Facts {
-    const facts: Facts = { value: null, fitted: null, tool: null, gauge: null, by: null, on: null, text: null };
+    const facts: Facts = { ...noFacts };
     for (const fact of node.facts) {
       switch (fact.$type) {
         case 'ResultValue':
-          facts.value = quantityOf(this.context, fact, 'value', fact.value, fact.sign);
+          facts.value ??= quantityOf(this.context, fact, 'value', fact.value, fact.sign);
           break;
         case 'ResultIn':
-          facts.fitted = quantityOf(this.context, fact, 'value', fact.value, fact.sign);
+          facts.fitted ??= quantityOf(this.context, fact, 'value', fact.value, fact.sign);
           break;
         case 'ResultOn':
-          if (fact.tool !== undefined) facts.gauge = this.tool(fact.tool);
-          else if (fact.date !== undefined) facts.on = dateOf(this.context, fact, 'date', fact.date);
+          if (fact.tool !== undefined) facts.gauge ??= this.tool(fact.tool);
+          else if (fact.date !== undefined) facts.on ??= dateOf(this.context, fact, 'date', fact.date);
           break;
         case 'ResultWith':
-          facts.tool = this.tool(fact.tool);
+          facts.tool ??= this.tool(fact.tool);
           break;
         case 'ResultBy':
-          facts.by = fact.person;
+          facts.by ??= fact.person;
           break;
         case 'ResultText':
-          facts.text = fact.text;
+          facts.text ??= fact.text;
           break;
       }
     }
     return facts;
+  }
+
+  /** What stands behind a result and is none of it, or is there twice, would be lost. */
+  private only(node: ast.Result, takes: readonly (keyof Facts)[]) {
+    for (const [index, fact] of node.facts.entries()) {
+      const key = keyOf(fact);
+      const first = node.facts.findIndex((other) => keyOf(other) === key) === index;
+      if (key === null || (takes.includes(key) && first)) continue;
+      this.refuse(
+        fact,
+        `“${fact.$cstNode?.text ?? ''}” belongs to no result here, and would be lost. Write before it what it is of, or take it out.`,
+      );
+    }
   }
 
   private tool(tool: ast.NameRef): string | null {
@@ -230,7 +268,7 @@ class ResultReader {
     return false;
   }
 
-  private refuse(node: ast.Result | ast.NameRef, message: string) {
+  private refuse(node: ast.Result | ast.ResultFact | ast.NameRef, message: string) {
     this.context.syntax(message, this.context.source(node));
   }
 }
@@ -244,6 +282,37 @@ function readableNames({ specs, stages, repairs }: Procedure): NameUse[] {
   });
   const all: readonly (Named | NameUse)[] = [...specs, ...named];
   return all.filter(({ name }, index) => all.findIndex((other) => other.name === name) === index);
+}
+
+function keyOf(fact: ast.ResultFact): keyof Facts | null {
+  switch (fact.$type) {
+    case 'ResultValue':
+      return 'value';
+    case 'ResultIn':
+      return 'fitted';
+    case 'ResultOn':
+      return fact.tool !== undefined ? 'gauge' : fact.date !== undefined ? 'on' : null;
+    case 'ResultWith':
+      return 'tool';
+    case 'ResultBy':
+      return 'by';
+    case 'ResultText':
+      return 'text';
+  }
+}
+
+/** A part that is turned: a joint, a screw or what locks it, or one that a step tightens. */
+function isTightened({ family, stages, repairs }: Procedure, part: string): boolean {
+  const { joints, adjusters } = family;
+  return (
+    joints.some((joint) => joint.part === part) ||
+    adjusters.some((adjuster) => adjuster.part === part || adjuster.lockedBy === part) ||
+    [...stages, ...repairs].some(({ steps }) =>
+      steps.some(
+        ({ verb, objects }) => (verb === 'torque' || verb === 'lock') && objects.some(({ name }) => name === part),
+      ),
+    )
+  );
 }
 
 /** What may be written as a reading. */
