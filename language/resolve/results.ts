@@ -87,7 +87,7 @@ class ResultReader {
     const source = this.context.source(node);
     const facts = behind === null ? noFacts : this.factsOf(behind);
     if (behind !== null) this.only(behind, ['tool', 'gauge', 'text']);
-    const watched = this.tool(facts.gauge ?? facts.tool);
+    const watched = facts.gauge ?? facts.tool;
     if (name !== null)
       this.written.results.push({
         form: 'verdict',
