@@ -205,7 +205,7 @@ export const template = `
 #let try-box(name, width: 14mm) = stack(dir: ltr, spacing: 1mm, ..if name == "" { () } else { (box(height: 8mm, align(horizon, text(size: 10pt, name))),) }, box(width: width, height: 8mm, stroke: rule))
 
 // Room for the numbers of the units that may come there, and no more than a line of the page has.
-#let try-width(units, boxes) = calc.max(14mm, calc.min(if units > 3 { 32mm } else { 14mm + (units - 1) * 5mm }, 108mm / boxes))
+#let try-width(units, boxes) = calc.max(14mm, calc.min(if units > 3 { 24mm } else { 14mm + (units - 1) * 5mm }, 108mm / boxes))
 
 // A long title is broken, so that two boxes find room on a line; the row of tries is not.
 #let stop-box(s, stroke) = context {
