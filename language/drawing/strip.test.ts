@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { corpus, written } from '../../tests/drawing/families.ts';
 import { faultsOf } from '../../tests/drawing/geometry.ts';
 import type { Procedure } from '../model/procedure.ts';
-import { type Strip, stripOf } from './strip.ts';
+import { type Strip, stripOf, stripsOf } from './strip.ts';
 import type { Presence } from './strip-states.ts';
 import { svgOf } from './svg.ts';
 
@@ -92,5 +92,49 @@ describe('the strip of stages', () => {
   it('is the same each time', () => {
     for (const { procedure } of procedures)
       expect(svgOf(stripOf(procedure))).toBe(svgOf(stripOf(structuredClone(procedure))));
+  });
+});
+
+describe('a strip that is higher than a page', () => {
+  const { procedure } = procedures.find((one) => one.procedure.name === 'rebuild-one-spring')!;
+  const { family } = procedure;
+  const [first] = family.parts;
+  const many = (parts: number, stages: number): Procedure => ({
+    ...procedure,
+    family: {
+      ...family,
+      parts: Array.from({ length: parts }, (_, index) => ({
+        ...first!,
+        name: `part-${index}`,
+        base: `part-${index}`,
+        title: `Retaining plate of the governor housing ${index}`,
+      })),
+      faces: [],
+      ports: [],
+      joints: [],
+      adjusters: [],
+    },
+    stages: Array.from({ length: stages }, (_, index) => ({
+      ...procedure.stages[0]!,
+      name: `stage-${index}`,
+      title: `Stage ${index}`,
+      steps: procedure.stages[0]!.steps.slice(0, 1),
+    })),
+    repairs: [],
+  });
+
+  it.each([
+    [30, 12],
+    [60, 12],
+    [60, 45],
+    [5, 60],
+  ])('of %i parts and %i stages is several, with each cell once', (parts, stages) => {
+    const strips = stripsOf(many(parts, stages), { maxHeight: 190 });
+    expect(Math.max(...strips.map(({ height }) => height))).toBeLessThanOrEqual(190);
+    const cells = strips.flatMap(({ rows }) =>
+      rows.flatMap(({ title, cells: of }) => of.map(({ part }) => `${title} ${part}`)),
+    );
+    expect(cells.length).toBe(parts * (stages + 1));
+    expect(new Set(cells).size).toBe(cells.length);
   });
 });

@@ -35,8 +35,17 @@ const longestTitle = 52;
 const gaps = { row: 1.9, head: 1.8, label: 2.4, band: 7, legend: 4 } as const;
 const edge = 1;
 
+/** The strip in one picture, however high it is. */
 export function stripOf(procedure: Procedure, options: StripOptions = {}): Strip {
-  const { words = englishWords, width = 186 } = options;
+  return stripsOf(procedure, options)[0]!;
+}
+
+/**
+ * The strip in as few pictures as it takes, none higher than so many millimetres: the parts are spread over them, and the
+ * stages too where they alone fill more than one.
+ */
+export function stripsOf(procedure: Procedure, options: StripOptions & { readonly maxHeight?: number } = {}): Strip[] {
+  const { words = englishWords, width = 186, maxHeight = Number.POSITIVE_INFINITY } = options;
   const drawn = onceEach(procedure.family);
   const facts = new Facts(drawn, new Relations(drawn.family), words, new Map());
   const made = options.replay ?? replay(procedure)[0];
@@ -46,11 +55,41 @@ export function stripOf(procedure: Procedure, options: StripOptions = {}): Strip
     title: stage === null ? words.strip.received : stageTitle(stage),
     cells: parts.map((part) => ({ part, presence: presences.get(part) ?? 'off' })),
   }));
-  const common = { title: printable(procedure.title), alt: altOf(facts, procedure, rows), rows };
+  const common = (some: Rows) => ({
+    title: printable(procedure.title),
+    alt: altOf(facts, procedure, some),
+    rows: some,
+  });
   if (parts.length === 0 || rows.length === 0)
-    return { ...common, width, height: lineHeight, marks: [], labels: [], shortened: [] };
-  return { ...common, width, ...drawnStrip(facts, rows, states, parts, width) };
+    return [{ ...common(rows), width, height: lineHeight, marks: [], labels: [], shortened: [] }];
+  const drawnOf = (at: readonly number[], mine: readonly string[]): Strip => {
+    const some = at.map((index) => ({
+      ...rows[index]!,
+      cells: rows[index]!.cells.filter(({ part }) => mine.includes(part)),
+    }));
+    const stood = at.map((index) => states[index]!);
+    return { ...common(some), width, ...drawnStrip(facts, some, stood, mine, width) };
+  };
+  const indexes = [...rows.keys()];
+  let strips: Strip[] = [];
+  for (let heights = 1; heights <= rows.length; heights++)
+    for (let widths = 1; widths <= parts.length; widths++) {
+      strips = evenly(indexes, heights).flatMap((at) => evenly(parts, widths).map((mine) => drawnOf(at, mine)));
+      if (strips.every(({ height }) => height <= maxHeight)) return strips;
+      // Fewer parts make a picture lower only while they fill more than one band of it.
+      if (parts.length / widths <= bandOf(width)) break;
+    }
+  return strips;
 }
+
+/** So many lists of about the same length. */
+function evenly<T>(all: readonly T[], count: number): T[][] {
+  const each = Math.ceil(all.length / count);
+  return Array.from({ length: Math.ceil(all.length / each) }, (_, at) => all.slice(at * each, (at + 1) * each));
+}
+
+/** Parts that surely stand side by side, beside the longest titles of stages. */
+const bandOf = (width: number) => Math.floor(((width * 2) / 3 - edge) / pitches.least);
 
 function stageTitle({ name, title }: { readonly name: string; readonly title: string }): string {
   return printable(title === name ? name.replace(/[-_]+/gu, ' ') : title);

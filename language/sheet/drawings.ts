@@ -1,4 +1,4 @@
-import { type Drawing as Drawn, drawingWords, explodedOf, stripOf, svgOf } from '../drawing/index.ts';
+import { type Drawing as Drawn, drawingWords, explodedOf, stripsOf, svgOf } from '../drawing/index.ts';
 import type { Family } from '../model/family.ts';
 import { specFor } from '../model/spec-for.ts';
 import type { Limit } from '../quantities/index.ts';
@@ -22,11 +22,16 @@ export function drawingsOf(setting: Setting): (DrawingBlock | TextBlock)[] {
   });
   const pictures = [blockOf(words.drawing.title, exploded), ...cut(words, exploded)];
   if (procedure.stages.length === 0) return pictures;
-  const strip = stripOf(procedure, { words: said });
-  return [...pictures, blockOf(words.drawing.strip, strip), ...cut(words, strip)];
+  const strips = stripsOf(procedure, { words: said, maxHeight: room[setting.options.paper] });
+  const shortened = [...new Set(strips.flatMap((strip) => strip.shortened))];
+  return [
+    ...pictures,
+    ...strips.map((strip, index) => blockOf(index === 0 ? words.drawing.strip : '', strip)),
+    ...cut(words, { shortened }),
+  ];
 }
 
-function cut({ drawing }: Words, { shortened }: Drawn): TextBlock[] {
+function cut({ drawing }: Words, { shortened }: Pick<Drawn, 'shortened'>): TextBlock[] {
   return shortened.length === 0
     ? []
     : [{ kind: 'text', text: `${drawing.whole}: ${shortened.join('; ')}`, strong: false }];

@@ -1,5 +1,6 @@
 import type { FailEntry, Step } from '../model/procedure.ts';
 import { triesOf } from './boxes.ts';
+import { brief } from './header.ts';
 import type { FailPath, FailStop, FailWay } from './model.ts';
 import { capital, repairNumber, repairTitle } from './names.ts';
 import { pathsOf } from './paths.ts';
@@ -62,6 +63,9 @@ function repairId(setting: Setting, name: string): string {
   return `repair-${repairs.indexOf(repair) + 1}`;
 }
 
+/** Of a head, and of the box that leads to it. */
+const longestTitle = 160;
+
 /** Where a unit goes on after a repair: by number, as it may be sent there from a later step. */
 export function backText(setting: Setting, name: string): string {
   const { words, procedure } = setting;
@@ -79,8 +83,10 @@ export function repairWords(setting: Setting, name: string): string {
   const repair = setting.procedure.repairs.find((other) => other.name === name);
   const [step] = repair?.steps ?? [];
   if (repair?.inline !== true || step === undefined) return repairTitle(setting.procedure, name);
-  return sentenceOf(setting, step)
+  const words = sentenceOf(setting, step)
     .map(({ text }) => text)
     .join('')
     .replace(/\.$/u, '');
+  // Its one step says it whole.
+  return brief(words, longestTitle);
 }

@@ -105,7 +105,10 @@ export function shownLimit(limit: Limit, showing: Showing): Shown {
     const range = whole.form === 'nominal' ? windowText(wording, whole, showing.unit ?? own!, showing.mark) : null;
     // Nobody reads a tool: it is told as it was written.
     if (showing.unit === null) return { value: written, also: range ?? split(wording, whole, true).beside, standing };
-    const part = own === showing.unit ? whole : onLeast(withStanding(limit.pair, showing).limit, showing.least ?? null);
+    const part =
+      own === showing.unit
+        ? whole
+        : onLeast(withStanding(alike(limit.pair, limit), showing).limit, showing.least ?? null);
     const inner = part.form === 'nominal' && whole.form === 'nominal' ? innerEnds(part, whole, showing) : null;
     const ends = inner === null ? range : formatLimit({ form: 'range', ...inner }, { wording });
     const { value, beside } = split(wording, unpaired(part), showing.setToNominal, ends);
@@ -122,6 +125,13 @@ export function shownLimit(limit: Limit, showing: Showing): Shown {
     ),
     standing,
   };
+}
+
+/** The second half of a pair as the first is meant: `at least 20 000 kPa (2900 psi)` is at least 2900 psi. */
+function alike(pair: Limit, { form }: Limit): Limit {
+  if (pair.form !== 'nominal' || pair.plus !== null || pair.minus !== null) return pair;
+  if (form === 'at least') return { form, least: pair.nominal };
+  return form === 'at most' ? { form, most: pair.nominal } : pair;
 }
 
 /** The window that both halves of a pair let through, in the tool's unit. */

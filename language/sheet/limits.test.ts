@@ -43,8 +43,9 @@ describe('a limit as a hand needs it', () => {
     const band = nominal('250 bar', '8', '0', nominal('3626 psi', '116', '0'));
     expect(shown(band, 'bar', false)).toEqual(['250 to 258 bar', '250 bar +8 −0 (3626 psi +116 −0)']);
     expect(shown(band, 'psi', false)).toEqual(['3626 to 3742 psi', '250 bar +8 −0 (3626 psi +116 −0)']);
-    const least: Limit = { form: 'at least', least: q('20000 kPa'), pair: { form: 'at least', least: q('2900 psi') } };
-    expect(shown(least, 'psi', false)).toEqual(['at least 2900 psi', 'at least 20 000 kPa (at least 2900 psi)']);
+    // As the grammar reads it: the bracket has no “at least” of its own, and no tolerance of the shop either.
+    const least: Limit = { form: 'at least', least: q('20000 kPa'), pair: nominal('2900 psi') };
+    expect(shown(least, 'psi', false)).toEqual(['at least 2900 psi', 'at least 20 000 kPa (2900 psi)']);
   });
   test("in the tool's unit, never loosened, with the author's beside", () => {
     // 250 bar is 3625.94 psi and 258 bar 3741.97: up and down to the inside.
@@ -195,6 +196,9 @@ describe("the window of a shop's standing tolerance", () => {
     expect(shown(pair, 'psi', '50 psi')).toEqual(['3750 to 3850 psi', '25 855 kPa (3750 psi)']);
     // 258.55 to 266.3 bar
     expect(shown(pair, 'bar', '1 bar')).toEqual(['259 to 266 bar', '25 855 kPa (3750 psi)']);
+    // It is for a nominal alone.
+    const least: Limit = { form: 'at least', least: q('20000 kPa'), pair: nominal('2900 psi') };
+    expect(shown(least, 'psi', '10 psi')[0]).toBe('at least 2900 psi');
   });
   test('has few digits where the tool has no marks, or none lies inside', () => {
     expect(shown(pair, 'psi', null)).toEqual(['3750 to 3860 psi', '25 855 kPa (3750 psi)']);

@@ -107,7 +107,7 @@ export const template = `
 #let boxes(g) = {
   let n = g.across
   let empty = n - g.columns.len()
-  block(width: 100%, above: 1.6mm, below: 1.6mm, breakable: g.rows.len() > 15 or letters(g) > 900, {
+  block(width: 100%, above: 1.6mm, below: 1.6mm, breakable: g.rows.len() > 15 or letters(g) > 600, {
     table(
       columns: (if n > 8 { 32mm } else { 40mm },) + (if n > 6 { (1fr,) * n } else { (23mm,) * n }),
       stroke: none,
@@ -205,23 +205,26 @@ export const template = `
 #let try-box(name, width: 14mm) = stack(dir: ltr, spacing: 1mm, ..if name == "" { () } else { (box(height: 8mm, align(horizon, text(size: 10pt, name))),) }, box(width: width, height: 8mm, stroke: rule))
 
 // Room for the numbers of the units that may come there, and no more than a line of the page has.
-#let try-width(units, boxes) = calc.max(14mm, calc.min(if units > 3 { 32mm } else { 14mm + (units - 1) * 5mm }, 108mm / boxes))
+#let try-width(units, boxes) = calc.max(14mm, calc.min(if units > 3 { 24mm } else { 14mm + (units - 1) * 5mm }, 108mm / boxes))
 
 // A long title is broken, so that two boxes find room on a line; the row of tries is not.
 #let stop-box(s, stroke) = context {
   let head = text(size: 10pt, s.head)
-  let row = stack(dir: ltr, spacing: 2mm, ..if s.tries != "" { (box(height: 8mm, align(horizon, text(size: 10pt, s.tries))),) } else { () }, ..s.boxes.map(name => try-box(name, width: s.wide)))
+  // Words that are long stand over the boxes.
+  let over = s.tries.clusters().len() > 14
+  let row = stack(dir: ltr, spacing: 2mm, ..if s.tries != "" and not over { (box(height: 8mm, align(horizon, text(size: 10pt, s.tries))),) } else { () }, ..s.boxes.map(name => try-box(name, width: s.wide)))
   let width = calc.max(calc.min(measure(head).width, 66mm), measure(row).width)
   box(stroke: stroke, inset: (x: 1.6mm, y: 1.2mm), width: width + 3.2mm, {
     set par(leading: 0.45em)
     block(above: 0mm, below: 1.2mm, head)
+    if over { block(above: 0mm, below: 1.2mm, text(size: 10pt, s.tries)) }
     row
   })
 }
 
 // Boxes joined by a line, on as many lines as they take: what is followed with a finger.
 #let fail-path(p, prefix) = {
-  block(above: 2mm, below: 1.4mm, text(size: 10.5pt, weight: "bold", p.lead))
+  block(above: 2mm, below: 1.4mm, sticky: true, text(size: 10.5pt, weight: "bold", p.lead))
   for w in p.ways {
     let stops = w.stops.map(s => stop-box((wide: try-width(p.units, s.boxes.len()), head: [#if s.target == "" { strong(s.number) } else { link(label(prefix + s.target), strong(s.number)) }#h(0.5em)#s.title], tries: s.tries, boxes: s.boxes), rule))
     let end = if w.end == "" { none } else { stop-box((wide: try-width(p.units, 1), head: strong(w.end), tries: "", boxes: ("",)), 2pt + black) }
@@ -244,7 +247,8 @@ export const template = `
     text(size: if l.value.clusters().len() > 36 { 12pt } else { 15pt }, weight: "bold", l.value)
     if l.also != "" { h(2.5mm); text(size: 10pt, l.also) }
   }
-  if alone {
+  // Beside a long line there is no room for it.
+  if alone and (l.label + l.value + l.also).clusters().len() < 90 {
     grid(columns: (auto, 1fr), column-gutter: 4mm, align: (left + bottom, right + bottom), value, text(size: 8.5pt, l.source))
   } else {
     value
@@ -320,7 +324,7 @@ export const template = `
 #let show-block(b) = if b.kind == "heading" {
   block(above: 9mm, below: 0mm, sticky: true, heading(level: 1, text(size: 19pt, b.text)))
 } else if b.kind == "text" {
-  block(above: 2mm, below: 2mm, if b.strong { strong(b.text) } else { b.text })
+  block(above: 2mm, below: 2mm, sticky: b.opens, if b.strong { strong(b.text) } else { b.text })
 } else if b.kind == "facts" { facts-block(b) } else if b.kind == "route" { route(b) } else if b.kind == "drawing" { drawing(b) } else if b.kind == "table" {
   if b.at("ownPage", default: false) { pagebreak(weak: true) }
   listing(b)
@@ -361,10 +365,12 @@ export const template = `
   set heading(offset: if several { 1 } else { 0 })
   let area = (width: page-width - margins.left - margins.right, height: page-height - margins.bottom - head-height - 14mm)
   let width = signal-width(sheet.blocks)
-  // The last step of a stage stays with the boxes that close it.
+  // The last step of a stage stays with the boxes that close it, and what is said at its beginning with its first step.
+  let opens = false
   for (at, b) in sheet.blocks.enumerate() {
     let after = sheet.blocks.at(at + 1, default: none)
-    show-block((..b, prefix: sheet.prefix, area: area, signal: width, last: after != none and after.kind == "grid"))
+    opens = b.kind == "place" or opens and (b.kind == "text" or b.kind == "caution")
+    show-block((..b, opens: opens, prefix: sheet.prefix, area: area, signal: width, last: after != none and after.kind == "grid"))
   }
   [#metadata(none)#sheet.end]
 }

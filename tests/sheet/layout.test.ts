@@ -11,7 +11,7 @@ import { closeBrowser, noBrowser, printedByBrowser } from './chromium.ts';
 import { faultsOf, millimetre } from './layout.ts';
 import { type Painted, paintedPages } from './paint.ts';
 import { libraryPrints, papers } from './prints.ts';
-import { promisedBoxes, smallnessOf } from './sizes.ts';
+import { promisedBoxes, smallnessOf, strandedHeads } from './sizes.ts';
 import { noFont, stressed, stresses } from './stress.ts';
 
 afterAll(closeBrowser);
@@ -32,6 +32,7 @@ describe('the PDF', () => {
     const pages = await pdfPages(sheet);
     expect(first(faultsOf(pages))).toEqual([]);
     expect(first(smallnessOf(sheet, pages))).toEqual([]);
+    expect(strandedHeads(sheet, pages)).toEqual([]);
   });
   it.each(stresses)('under stress: $name', async (stress) => {
     const { sheet } = stressed(job, stress);

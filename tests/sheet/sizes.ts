@@ -63,6 +63,27 @@ function smallSteps(sheet: Sheet, runs: readonly Run[]): string[] {
   return complaints;
 }
 
+const headSize = 16;
+
+/** Heads of stages and repairs that stand on another page than their first step, in words. */
+export function strandedHeads(sheet: Sheet, pages: readonly Painted[]): string[] {
+  const index = new TextIndex(
+    pages.flatMap((page) => upright(page.runs)).filter(({ artifact, figure }) => !artifact && figure === null),
+  );
+  const { blocks } = sheet;
+  return blocks.flatMap((block, at) => {
+    if (block.kind === 'step') index.next(block.number);
+    if (block.kind !== 'place') return [];
+    // The route says numbers and titles too, in small letters.
+    let head = index.next(block.number + block.title);
+    while (head !== null && head[0]!.size < headSize) head = index.next(block.number + block.title);
+    const first = blocks.slice(at + 1).find(({ kind }) => kind === 'step' || kind === 'place');
+    const step = first?.kind === 'step' ? index.next(first.number) : null;
+    if (head === null || step === null || head[0]!.page === step[0]!.page) return [];
+    return [`${block.number} ${block.title} stands on page ${head[0]!.page}, its first step on page ${step[0]!.page}`];
+  });
+}
+
 /** Finds texts among runs, each after the one before. */
 class TextIndex {
   private readonly whole: string;

@@ -123,6 +123,34 @@ function manyNumbers(procedure: Procedure, count: number, name: (index: number) 
   return { ...procedure, numbers };
 }
 
+/** A family of so many parts more, all of which are measured, checked and taken off one by one. */
+function manyParts(procedure: Procedure, count: number): Procedure {
+  const { family } = procedure;
+  const [first] = family.parts;
+  const parts = Array.from({ length: count }, (_, index) => ({
+    ...first!,
+    name: `plate-${index}`,
+    base: `plate-${index}`,
+    title: `Retaining plate of the governor housing ${index}`,
+    renewed: index % 2 === 0,
+  }));
+  const each: ReadonlySet<string> = new Set(['measure', 'check', 'remove', 'renew']);
+  return steps({ ...procedure, family: { ...family, parts: [...family.parts, ...parts] } }, (step) =>
+    each.has(step.verb)
+      ? {
+          ...step,
+          objects: parts.map(({ name }) => ({
+            kind: 'part',
+            name,
+            located: null,
+            marksAligned: false,
+            source: step.source,
+          })),
+        }
+      : step,
+  );
+}
+
 export const stresses: readonly Stress[] = [
   {
     name: 'words of 300 letters in every place',
@@ -164,6 +192,10 @@ export const stresses: readonly Stress[] = [
       procedure: manyNumbers(procedure, 40, (index) => `${word(36)}-${100 + index}`),
       job: null,
     }),
+  },
+  {
+    name: '30 parts, each with a box, and 12 units',
+    change: (procedure, job) => ({ procedure: manyParts(procedure, 30), job: units(job, 12) }),
   },
   { name: '12 units', change: (_, job) => ({ job: units(job, 12) }) },
   {
