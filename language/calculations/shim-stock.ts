@@ -46,6 +46,8 @@ function ownStacks({ sizes, counts }: Drawer, least: number, most: number): Frac
     return count === 0 ? [] : [{ size: amount(size), count: Math.min(count, most) }];
   });
   if (most === 1) return once(there.map(({ size }) => size));
+  const even = evenSums(there, least, most);
+  if (even !== null) return even;
   // Sums by the number of shims in them; of each further size none, one, or as many as there are.
   const made: Map<string, Fraction>[] = Array.from({ length: most + 1 }, () => new Map());
   made[0]!.set('0', new Fraction(0));
@@ -63,6 +65,25 @@ function ownStacks({ sizes, counts }: Drawer, least: number, most: number): Frac
     }
   }
   return once(made.slice(least).flatMap((sums) => [...sums.values()]));
+}
+
+/** What so many shims of a drawer with even steps make, where it has enough of each: even steps again. Null: it is none such. */
+function evenSums(
+  there: readonly { readonly size: Fraction; readonly count: number }[],
+  least: number,
+  most: number,
+): Fraction[] | null {
+  const sizes = once(there.map(({ size }) => size));
+  const [first, second] = sizes;
+  if (first === undefined || second === undefined || there.some(({ count }) => count < most)) return null;
+  const step = second.sub(first);
+  if (sizes.some((size, place) => !size.equals(first.add(step.mul(place))))) return null;
+  const numbers = Array.from({ length: most - least + 1 }, (_, more) => least + more);
+  return once(
+    numbers.flatMap((shims) =>
+      Array.from({ length: (sizes.length - 1) * shims + 1 }, (_, place) => first.mul(shims).add(step.mul(place))),
+    ),
+  );
 }
 
 /** Each thickness once, thinnest first. */

@@ -1,10 +1,8 @@
 import { thickest } from '../../calculations/shim-stock.ts';
-import type { Part } from '../../model/family.ts';
-import type { Procedure } from '../../model/procedure.ts';
 import type { Source } from '../../model/source.ts';
 import { amount, compare, formatQuantity } from '../../quantities/index.ts';
 import type { Quantity } from '../../quantities/types.ts';
-import { restsOn } from '../../replay/relations.ts';
+import { firstToBind } from '../limit-of-use.ts';
 import type { Rule } from '../rule.ts';
 import { inUnits, shimChoices } from '../shim-choices.ts';
 import { partWords } from '../words.ts';
@@ -20,7 +18,7 @@ export const shimCoilBind: Rule = {
       for (const [index, shim] of parts.entries()) {
         const stock = stocks[index]!;
         const most = thickest(stock);
-        const spring = firstToBind(procedure, shim);
+        const spring = firstToBind(procedure.family, shim);
         if (spring === null || most === null || most.compare(amount(spring.bindsOver)) <= 0) continue;
         if (neverAbove !== null && compare(neverAbove, spring.bindsOver) !== 1) continue;
         const bound = formatQuantity(spring.bindsOver);
@@ -53,19 +51,4 @@ export const shimCoilBind: Rule = {
 interface Bound {
   readonly source: Source;
   readonly most: Quantity;
-}
-
-/** Of the springs that a shim loads the one that goes solid first. */
-function firstToBind({ family }: Procedure, shim: Part): (Part & { readonly bindsOver: Quantity }) | null {
-  const above = new Set([shim.name]);
-  for (let known = 0; known < above.size; ) {
-    known = above.size;
-    for (const part of family.parts) if (restsOn(part).some((under) => above.has(under))) above.add(part.name);
-  }
-  // A shim may also lie on top of its spring.
-  for (const under of shim.on) above.add(under);
-  const springs = family.parts.flatMap((part) =>
-    part.bindsOver !== null && above.has(part.name) ? [{ ...part, bindsOver: part.bindsOver }] : [],
-  );
-  return springs.sort((a, b) => compare(a.bindsOver, b.bindsOver) ?? 0)[0] ?? null;
 }
