@@ -93,7 +93,10 @@ describe('opening the fewest', () => {
   const sets = fc.integer({ min: 1, max: 3 }).chain((columns) =>
     fc.integer({ min: 1, max: 4 }).chain((units) =>
       fc.record({
-        stays: fc.array(fc.option(fc.integer({ min: 0, max: 12 }), { freq: 3 }), { minLength: units, maxLength: units }),
+        stays: fc.array(fc.option(fc.integer({ min: 0, max: 12 }), { freq: 3 }), {
+          minLength: units,
+          maxLength: units,
+        }),
         readings: fc.array(
           fc.array(fc.option(fc.integer({ min: 0, max: 12 }), { freq: 4 }), { minLength: columns, maxLength: columns }),
           { minLength: units, maxLength: units },

@@ -102,7 +102,9 @@ function leastOpening(
 ): Opened | null {
   // One column for each unit behind those of the drawer: what it has, for it alone.
   const own = counts.length;
-  const pairs = sortedPairs(readings.map((row, index) => [...row, ...stays.map((value, unit) => (unit === index ? value : null))]));
+  const pairs = sortedPairs(
+    readings.map((row, index) => [...row, ...stays.map((value, unit) => (unit === index ? value : null))]),
+  );
   const matching = new Matching(stays.length, [...counts, ...stays.map(() => 1)]);
   const closed = new Set<number>();
   const out = furthestOut(stays, aim);
@@ -138,7 +140,8 @@ function before(found: Opened, best: Opened, out: readonly number[], aim: number
   const spread = found.high - found.low - (best.high - best.low);
   if (Math.abs(spread) > alike * Math.abs(best.high)) return spread < 0;
   if (found.opened !== best.opened) return found.opened < best.opened;
-  const sum = ({ choice }: Opened) => choice.reduce<number>((all, chosen, unit) => all + (chosen === null ? 0 : out[unit]!), 0);
+  const sum = ({ choice }: Opened) =>
+    choice.reduce<number>((all, chosen, unit) => all + (chosen === null ? 0 : out[unit]!), 0);
   const off = ({ low, high }: Opened) => Math.abs((low + high) / 2 - aim);
   return sum(found) - sum(best) > alike || (Math.abs(sum(found) - sum(best)) <= alike && off(found) < off(best));
 }

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { amount } from '../quantities/index.ts';
 import type { Quantity, UnitName } from '../quantities/types.ts';
 import { type LaidOut, laidOut, thickestTo, thinnestFrom } from './drawer.ts';
-import { safeAim, type ShimQuestion, shimAdvice } from './shim-advice.ts';
+import { type ShimQuestion, safeAim, shimAdvice } from './shim-advice.ts';
 
 const q = (number: string, unit: UnitName): Quantity => ({ number, unit });
 
@@ -75,7 +75,8 @@ describe('a shim for a reading', () => {
   });
 
   it('aims no nearer to an end than tool and scatter allow, and at the middle where they leave nothing', () => {
-    const aimed = (change: Partial<Asked>) => safeAim(ready({ rate: q('100', 'bar per mm'), ...change }))!.valueOf() / 1e5;
+    const aimed = (change: Partial<Asked>) =>
+      safeAim(ready({ rate: q('100', 'bar per mm'), ...change }))!.valueOf() / 1e5;
     const edge = { aim: q('250', 'bar') };
     expect(aimed(edge)).toBe(250);
     expect(aimed({ ...edge, guard: q('1', 'bar') })).toBe(251);
@@ -249,7 +250,9 @@ describe('against trying every shim and every two', () => {
         ].map((shims) => shims.reduce((sum, { number }) => sum + Math.round(Number(number) * 100), 0));
         const cap = most === null ? 1000 : Math.round(Number(most) * 100);
         // In bar and hundredths everything is whole: 1 bar for each.
-        const inside = totals.filter((total) => total <= cap && reading + total - 130 >= 250 && reading + total - 130 <= 258);
+        const inside = totals.filter(
+          (total) => total <= cap && reading + total - 130 >= 250 && reading + total - 130 <= 258,
+        );
         const advice = shimAdvice(ready(change));
         if (inside.length === 0) {
           expect(advice).toHaveProperty('nothing');
@@ -293,15 +296,18 @@ describe('the work of a search', () => {
     return { laid: { ...laid, pieces }, looks: () => looks };
   }
 
-  it.each([100, 1000, 10_000])('in a drawer of %i sizes with stacks of two goes through it a few times, never pair by pair', (count) => {
-    const step = (place: number) => q((0.5 + (place * 1.5) / count).toFixed(6), 'mm');
-    const there = Array.from({ length: count }, (_, place) => ({ thickness: step(place), count: null }));
-    const change = { drawer: there, stacks: true, rateError: q('4', 'bar per mm'), scatter: q('1', 'bar') };
-    const { laid, looks } = counting(ready(change).drawer);
-    const advice = shimAdvice({ ...ready(change), drawer: laid });
-    expect(advice).toHaveProperty('choice');
-    expect(looks()).toBeLessThan(40 * count);
-  });
+  it.each([100, 1000, 10_000])(
+    'in a drawer of %i sizes with stacks of two goes through it a few times, never pair by pair',
+    (count) => {
+      const step = (place: number) => q((0.5 + (place * 1.5) / count).toFixed(6), 'mm');
+      const there = Array.from({ length: count }, (_, place) => ({ thickness: step(place), count: null }));
+      const change = { drawer: there, stacks: true, rateError: q('4', 'bar per mm'), scatter: q('1', 'bar') };
+      const { laid, looks } = counting(ready(change).drawer);
+      const advice = shimAdvice({ ...ready(change), drawer: laid });
+      expect(advice).toHaveProperty('choice');
+      expect(looks()).toBeLessThan(40 * count);
+    },
+  );
 
   it('finds what trying every pair finds, whatever is searched for', () => {
     const drawers = fc.record({

@@ -78,10 +78,10 @@ export function shimAdvice(question: ShimQuestion): ShimAdvice {
   if (low !== null && high !== null && low.compare(high) > 0) return { nothing: { reason: 'settles out' } };
   const any = thickestTo(drawer, null);
   if (any === null) return { nothing: { reason: 'empty' } };
-  const from = low === null ? 0n : ticksFor(question, low, 'up');
+  const from = low === null ? drawer.pieces[0]!.ticks : ticksFor(question, low, 'up');
   const to = high === null ? any.ticks : ticksFor(question, high, 'down');
   const found = bestIn(question, from, to);
-  const [under, over] = [from > 0n ? thickestTo(drawer, from - 1n) : null, thinnestFrom(drawer, to + 1n)];
+  const [under, over] = [thickestTo(drawer, from - 1n), thinnestFrom(drawer, to + 1n)];
   const shown = (found === null ? [under, over] : [found]).map((one) => one && choiceOf(one, question));
   if (shown.includes('absurd')) return { nothing: { reason: 'absurd' } };
   const [first, second] = shown as (ShimChoice | null)[];
@@ -96,12 +96,11 @@ export function shimAdvice(question: ShimQuestion): ShimAdvice {
 
 /** Where to aim: the aim of the question, no nearer to an end of the window than the tool and the scatter allow; null: the surest. */
 export function safeAim(question: ShimQuestion): Fraction | null {
-  const { aim, guard } = question;
+  const { aim } = question;
   if (aim === null) return null;
   const { low, high } = windowOf(question);
   const wanted = amount(aim).add(lossOf(question));
-  const spare = Math.hypot(guard === null ? 0 : size(guard), 2 * doubtAt(question, wanted.valueOf()));
-  const room = new Fraction(Number.isFinite(spare) ? spare.toPrecision(12) : 0);
+  const room = roomAt(question, wanted);
   const least = low?.add(room) ?? null;
   const most = high?.sub(room) ?? null;
   if (least !== null && most !== null && least.compare(most) > 0) return low!.add(high!).div(2);
@@ -109,8 +108,15 @@ export function safeAim(question: ShimQuestion): Fraction | null {
   return most !== null && wanted.compare(most) > 0 ? most : wanted;
 }
 
+/** How far from an end a reading is kept that is expected there: what the tool may be off, and two standard deviations. */
+export function roomAt(question: ShimQuestion, expected: Fraction): Fraction {
+  const { guard } = question;
+  const room = Math.hypot(guard === null ? 0 : size(guard), 2 * doubtAt(question, expected.valueOf()));
+  return new Fraction(Number.isFinite(room) ? room.toPrecision(12) : 0);
+}
+
 /** What the gauge may show: a new spring loses some of it afterwards. */
-function windowOf(question: ShimQuestion) {
+export function windowOf(question: ShimQuestion) {
   const { low, high } = question;
   return { low: low === null ? null : amount(low).add(lossOf(question)), high: high === null ? null : amount(high) };
 }
@@ -155,7 +161,8 @@ function bestIn(question: ShimQuestion, from: bigint, to: bigint): Total | null 
   if (first === null || last === null || first.ticks > to) return null;
   // What a real figure is, as a place among the ticks.
   const place = (there: number, rounding: 'up' | 'down') => {
-    const exact = amount(question.now).valueOf() + (there - amount(question.reading).valueOf()) / question.rate.valueOf();
+    const exact =
+      amount(question.now).valueOf() + (there - amount(question.reading).valueOf()) / question.rate.valueOf();
     const scaled = exact * Number(drawer.perMetre);
     const whole = BigInt(rounding === 'up' ? Math.ceil(scaled) : Math.floor(scaled));
     return whole < from ? from : whole > to ? to : whole;
@@ -221,8 +228,9 @@ function edge(misses: (place: number) => number, peak: number, end: number): num
 
 /** `absurd`: less than nothing of what has a zero, or more than can be written out. */
 function choiceOf(total: Total, question: ShimQuestion): ShimChoice | 'absurd' {
-  const { reading, rateError, scatter } = question;
-  const { unit } = question.low ?? question.high ?? reading;
+  const { rateError, scatter } = question;
+  // As the hand reads it.
+  const { unit } = question.reading;
   const expected = expectedOf(question, total).valueOf();
   const doubt = rateError === null && scatter === null ? 0 : doubtAt(question, expected);
   const [at, low, high] = [0, -ninetyFive, ninetyFive].map((shift) => quantityOf(expected + shift * doubt, unit));

@@ -1,8 +1,8 @@
-import { decimalsOf, decimalValue, tenTo, written } from '../quantities/decimal.ts';
+import { decimalsOf, decimalValue, exactText, tenTo } from '../quantities/decimal.ts';
 import type { Quantity } from '../quantities/types.ts';
 
 /** How near to a whole power of ten it must lie: 250 bar typed as 25.0 is one, a worn unit that reads 190 is not. */
-const near = 0.3;
+const near = 0.2;
 
 /**
  * Powers of ten by which a figure is off from what such figures are: 1 for 2310 beside 231, −1 for 0.13 beside 1.3.
@@ -16,7 +16,8 @@ export function slipOf(value: number, usual: number): number {
 
 /** The figure with its decimal mark moved back. */
 export function unslipped({ number, unit }: Quantity, tens: number): Quantity {
-  return { number: written(decimalValue(number).mul(tenTo(-tens)), Math.max(0, decimalsOf(number) + tens)), unit };
+  const decimals = decimalsOf(number);
+  return { number: exactText(decimalValue(number).mul(tenTo(-tens)), Math.max(0, decimals && decimals + tens)), unit };
 }
 
 /** The middle one of some figures: one slip among them does not move it far. Null: there are none. */

@@ -116,7 +116,7 @@ function settledOut(job: Job): (reading: ReadingResult) => Quantity | null {
   return (reading) => {
     const stand = stands.find((one) => one.reading === reading);
     if (stand === undefined || stand.settling === null) return null;
-    const least = add(stand.low, stand.settling);
+    const least = stand.low === null ? null : add(stand.low, stand.settling);
     return least !== null && compare(reading.value, least) === -1 ? stand.settling : null;
   };
 }

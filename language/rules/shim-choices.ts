@@ -4,19 +4,10 @@ import type { Part } from '../model/family.ts';
 import type { LimitUse, Procedure, Step } from '../model/procedure.ts';
 import type { Stock } from '../model/shop.ts';
 import { exactText } from '../quantities/decimal.ts';
-import {
-  amount,
-  compare,
-  kindOfLimit,
-  kindOfUnit,
-  sub,
-  type UnitName,
-  unitOf,
-  window,
-} from '../quantities/index.ts';
+import { amount, compare, kindOfLimit, kindOfUnit, sub, type UnitName, unitOf, window } from '../quantities/index.ts';
 import type { Kind, Limit, Quantity } from '../quantities/types.ts';
 import { type Judged, judgedLimits, type Which } from './judged-limits.ts';
-import { limitOfUse } from './limit-of-use.ts';
+import { thicknessLimit } from './limit-of-use.ts';
 import { aimOf } from './tool-choice.ts';
 
 /** A part, or a stack of several, chosen out of the drawer to bring a reading where it belongs. */
@@ -68,7 +59,7 @@ function choicesOf(procedure: Procedure): ShimChoice[] {
       const parts = all.filter(({ position }) => position === all[0]!.position);
       const stocks = parts.flatMap((part) => shop.stocks.find(({ name }) => name === part.chosenFrom) ?? []);
       if (stocks.length === 0 || stocks.length < parts.length) return [];
-      const most = limitOfUse(family, parts, step.choose.neverAbove);
+      const most = thicknessLimit(family, parts, step.choose.neverAbove);
       const end = most === null ? null : amount(most);
       const sizes = stackedSizes(stocks);
       return [
@@ -153,7 +144,10 @@ function rateErrorOf({ specs }: Procedure, name: string | null, limit: Limit | n
   const per = specs.find((spec) => spec.name === name)?.per ?? null;
   const { nominal, low, high } = window(limit);
   const middle = nominal ?? (low === null || high === null ? null : aimOf({ form: 'range', low, high }));
-  const sides = [middle === null || low === null ? null : sub(middle, low), high === null || middle === null ? null : sub(high, middle)];
+  const sides = [
+    middle === null || low === null ? null : sub(middle, low),
+    high === null || middle === null ? null : sub(high, middle),
+  ];
   const errors = sides.flatMap((side) => {
     const error = side === null ? null : shimRate(side, per);
     return error === null || error.compare(0) <= 0 ? [] : [error];

@@ -190,7 +190,9 @@ export const de: Catalogue = {
     forSetOf: 'Scheiben für den Satz, {number}',
     ofUnit: 'Aggregat {place}: {shim}',
     ofUnitStays: 'Aggregat {place}: {shim} bleibt',
-    spreads: 'Spanne {spread}',
+    spreads: 'erwartete Spanne {spread}, {read} von {all, plural, one {1 Aggregat} other {# Aggregaten}} gemessen',
+    spreadsSettled: '{spread}, wenn sich neue Federn gesetzt haben',
+    notKept: 'keine Auswahl aus diesem Vorrat hält die Spanne ein',
     compare: 'Vergleichen',
     comparedOf: '{units} von {number}',
     notCompared: 'nicht verglichen: {units} von {number}',
@@ -216,6 +218,8 @@ export const de: Catalogue = {
     to: 'Halten',
     shim: 'Änderung: {part} (+ dicker, − dünner), je nach Messwert ({reading}), um auf {aim} zu kommen',
     change: 'Ändern um',
+    outside: '{title}. Unter {low} oder über {high}: Werkstattleitung fragen.',
+    ask: 'Leitung fragen',
   },
   fail: {
     if: 'Nicht bestanden: Aggregat in das Feld eintragen',
@@ -293,6 +297,7 @@ export const de: Catalogue = {
     now: 'Scheibe jetzt',
     fit: 'Scheibe einbauen',
     after: 'Danach gelesen',
+    stays: 'bleibt',
   },
   lines: { found: 'Befund', name: 'Name', date: 'Datum' },
   sections: {
@@ -407,6 +412,11 @@ export const de: Catalogue = {
     and: '{first} und {second}',
     settled: '{sentence}; wenn sich die neue Feder gesetzt hat, {settled}',
     gives: '{shims} ergibt {expected}',
+    taken: '{sentence} Was passen würde, kommt in eine andere Einheit.',
+    tooThickNow: '{sentence}. {now} liegt über {most}, das nicht überschritten werden darf: herausnehmen',
+    absurd:
+      'Nach diesem Messwert, dieser Scheibe und dieser Änderung je mm käme weniger als nichts heraus: einen Fehler in einem davon suchen.',
+    held: 'Bis {most}, das nicht überschritten werden darf, ist keine Scheibe dick genug: {nearest}. Feder ansehen.',
     empty: 'Es ist keine Scheibe mehr im Vorrat.',
     settlesOut:
       'Die neue Feder wird durch Setzen mehr verlieren, als das Toleranzfeld breit ist: kein Messwert gleicht das aus. Vorgabe nachsehen.',

@@ -192,7 +192,9 @@ export const en = {
     forSetOf: 'Shims for the set, {number}',
     ofUnit: 'unit {place} {shim}',
     ofUnitStays: 'unit {place} {shim} stays',
-    spreads: 'spread {spread}',
+    spreads: 'spread {spread} expected, {read} of {all, plural, one {1 unit} other {# units}} read',
+    spreadsSettled: '{spread} when new springs have settled',
+    notKept: 'no choice from this drawer keeps the spread',
     compare: 'Compare',
     comparedOf: '{units} of {number}',
     notCompared: 'not compared: {units} of {number}',
@@ -218,6 +220,8 @@ export const en = {
     to: 'Hold',
     shim: 'Change of {part} (+ thicker, − thinner), by the {reading} read, to bring it to {aim}',
     change: 'Change by',
+    outside: '{title}. Below {low} or over {high}: ask the lead.',
+    ask: 'ask the lead',
   },
   fail: {
     if: 'If it fails, write the unit into the box:',
@@ -295,6 +299,7 @@ export const en = {
     now: 'Shim now',
     fit: 'Shim to fit',
     after: 'Read after',
+    stays: 'stays',
   },
   lines: { found: 'Found', name: 'Name', date: 'Date' },
   sections: {
@@ -411,6 +416,10 @@ export const en = {
     and: '{first} and {second}',
     settled: '{sentence}; with the new spring settled, {settled}',
     gives: '{shims} gives {expected}',
+    taken: '{sentence} What would fit goes into another unit.',
+    tooThickNow: '{sentence}. {now} is over {most}, which must not be passed: take it out',
+    absurd: 'By this reading, shim and rate it would come to less than nothing: look for a slip in one of them.',
+    held: 'No shim is thick enough up to {most}, which must not be passed: {nearest}. Look at the spring.',
     empty: 'No shim is left in the drawer.',
     settlesOut:
       'The new spring will lose more by settling than the window is wide: no reading allows for it. Look at the spec.',
