@@ -171,6 +171,9 @@ function bestIn(question: ShimQuestion, from: bigint, to: bigint): Total | null 
   const misses = missesAt(question);
   if (misses(least) + misses(most) === 0 && doubtAt(question, least) + doubtAt(question, most) === 0)
     return nearest(question, aim ?? middleOf(question), from, to);
+  // The nearest of all is mostly sure enough: then nothing is searched for.
+  const next = aim === null ? null : nearest(question, aim, from, to);
+  if (next !== null && misses(expectedOf(question, next).valueOf()) <= risk) return next;
   const peak = lowest(misses, least, most);
   if (aim !== null && misses(peak) <= risk) {
     const [low, high] = [edge(misses, peak, least), edge(misses, peak, most)];

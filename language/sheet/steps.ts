@@ -262,7 +262,7 @@ function matchFacts({ options: { job }, words }: Setting, step: Step): Fact[] {
     const ends = [
       said.spreads({ spread: spreadWords(words, spread!, like), read: stands.length, all: units }),
       ...(settled === null ? [] : [said.spreadsSettled({ spread: spreadWords(words, settled, like) })]),
-      ...(kept ? [] : [said.notKept]),
+      ...(kept ? [] : [words.advice.notKept]),
     ];
     const label = number === null ? said.forSet : said.forSetOf({ number });
     return [{ label, text: `${told.join(', ')}; ${ends.join('; ')}` }];

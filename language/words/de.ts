@@ -190,9 +190,8 @@ export const de: Catalogue = {
     forSetOf: 'Scheiben für den Satz, {number}',
     ofUnit: 'Aggregat {place}: {shim}',
     ofUnitStays: 'Aggregat {place}: {shim} bleibt',
-    spreads: 'erwartete Spanne {spread}, {read} von {all, plural, one {1 Aggregat} other {# Aggregaten}} gemessen',
+    spreads: 'erwartete Spanne {spread}, {read} von {all} Aggregaten gemessen',
     spreadsSettled: '{spread}, wenn sich neue Federn gesetzt haben',
-    notKept: 'keine Auswahl aus diesem Vorrat hält die Spanne ein',
     compare: 'Vergleichen',
     comparedOf: '{units} von {number}',
     notCompared: 'nicht verglichen: {units} von {number}',
@@ -404,6 +403,7 @@ export const de: Catalogue = {
     allExcept: 'alle Teile (außer: {parts})',
   },
   advice: {
+    notKept: 'keine Auswahl aus diesem Vorrat hält die Spanne ein',
     fit: '{shims} einbauen (jetzt {now}): erwartet {expected}',
     fitBetween: '{shims} einbauen (jetzt {now}): erwartet {expected}, {low} bis {high}',
     turn: '{turns} hineindrehen: erwartet {expected}',
@@ -412,7 +412,7 @@ export const de: Catalogue = {
     and: '{first} und {second}',
     settled: '{sentence}; wenn sich die neue Feder gesetzt hat, {settled}',
     gives: '{shims} ergibt {expected}',
-    taken: '{sentence} Was passen würde, kommt in eine andere Einheit.',
+    taken: '{sentence} Was passen würde, kommt in ein anderes Aggregat.',
     tooThickNow: '{sentence}. {now} liegt über {most}, das nicht überschritten werden darf: herausnehmen',
     absurd:
       'Nach diesem Messwert, dieser Scheibe und dieser Änderung je mm käme weniger als nichts heraus: einen Fehler in einem davon suchen.',

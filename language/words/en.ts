@@ -192,9 +192,8 @@ export const en = {
     forSetOf: 'Shims for the set, {number}',
     ofUnit: 'unit {place} {shim}',
     ofUnitStays: 'unit {place} {shim} stays',
-    spreads: 'spread {spread} expected, {read} of {all, plural, one {1 unit} other {# units}} read',
+    spreads: 'spread {spread} expected, {read} of {all} units read',
     spreadsSettled: '{spread} when new springs have settled',
-    notKept: 'no choice from this drawer keeps the spread',
     compare: 'Compare',
     comparedOf: '{units} of {number}',
     notCompared: 'not compared: {units} of {number}',
@@ -408,6 +407,7 @@ export const en = {
   },
   /** What to fit or to turn, by a reading of a job. */
   advice: {
+    notKept: 'no choice from this drawer keeps the spread',
     fit: 'Fit {shims} (now {now}): expect {expected}',
     fitBetween: 'Fit {shims} (now {now}): expect {expected}, {low} to {high}',
     turn: 'Turn it {turns} in: expect {expected}',

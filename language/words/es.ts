@@ -189,9 +189,8 @@ export const es: Catalogue = {
     forSetOf: 'Lainas para el juego, {number}',
     ofUnit: 'unidad {place}: {shim}',
     ofUnitStays: 'unidad {place}: {shim} se queda',
-    spreads: 'dispersión esperada {spread}, {read} de {all, plural, one {1 unidad leída} other {# unidades leídas}}',
+    spreads: 'dispersión esperada {spread}, {read} de {all} unidades leídas',
     spreadsSettled: '{spread} con los resortes nuevos ya asentados',
-    notKept: 'ninguna combinación de este cajón mantiene la dispersión',
     compare: 'Comparar',
     comparedOf: '{units} de {number}',
     notCompared: 'no se compara: {units} de {number}',
@@ -403,6 +402,7 @@ export const es: Catalogue = {
     allExcept: 'todas las piezas excepto {parts}',
   },
   advice: {
+    notKept: 'ninguna combinación de este cajón mantiene la dispersión',
     fit: 'Montar {shims} (ahora {now}): se espera {expected}',
     fitBetween: 'Montar {shims} (ahora {now}): se espera {expected}, {low} a {high}',
     turn: 'Girar {turns} hacia dentro: se espera {expected}',
