@@ -1,5 +1,5 @@
-import { screwStands } from '../advice/unit-screws.ts';
-import { unitStands } from '../advice/unit-shims.ts';
+import { type ScrewStand, screwStands } from '../advice/unit-screws.ts';
+import { type UnitStand, unitStands } from '../advice/unit-shims.ts';
 import { guardedOn } from '../calculations/guarded.ts';
 import type { DoneResult, Job, ReadingResult, Result, ShimResult, TorqueResult, Unit } from '../model/job.ts';
 import type { Procedure, Step } from '../model/procedure.ts';
@@ -71,6 +71,8 @@ export interface Spread {
   readonly spread: Quantity;
   readonly limit: Limit;
   readonly source: string | null;
+  /** One of them has a new spring in it, which had not settled when it was read. */
+  readonly unsettled: boolean;
 }
 
 export interface Missing {
@@ -90,14 +92,15 @@ export interface JudgedJob {
 
 /** Holds the results of a job against its procedure. */
 export function judgedJob(procedure: Procedure, job: Job): JudgedJob {
+  const stands = [...unitStands(job), ...screwStands(job)];
   const units = job.units
     .filter(({ onHold }) => onHold === null)
-    .map((unit) => judgedUnit(procedure, unit, settledOut(job)));
+    .map((unit) => judgedUnit(procedure, unit, settledOut(stands)));
   const ofJob: Say[] = [
     ...(units.length === 0 ? [({ certificate }: Words) => certificate.missing.empty] : []),
     ...(proofsOf(procedure.family).length === 0 ? [({ certificate }: Words) => certificate.missing.noProof] : []),
   ];
-  const { spreads, problems } = spreadsOf(procedure, units);
+  const { spreads, problems } = spreadsOf(procedure, units, stands);
   return {
     units,
     onHold: job.units.filter(({ onHold }) => onHold !== null),
@@ -110,9 +113,10 @@ export function judgedJob(procedure: Procedure, job: Job): JudgedJob {
   };
 }
 
+type Stand = UnitStand | ScrewStand;
+
 /** Readings that are inside their limit, and will not be when the new spring has settled. */
-function settledOut(job: Job): (reading: ReadingResult) => Quantity | null {
-  const stands = [...unitStands(job), ...screwStands(job)];
+function settledOut(stands: readonly Stand[]): (reading: ReadingResult) => Quantity | null {
   return (reading) => {
     const stand = stands.find((one) => one.reading === reading);
     if (stand === undefined || stand.settling === null) return null;
@@ -476,7 +480,11 @@ function insideOf({ low, high }: Window, value: Quantity): 'yes' | 'no' | 'open'
 }
 
 /** How far the units of each part number lie apart, where the family is proven so. */
-function spreadsOf(procedure: Procedure, units: readonly Judged[]): { spreads: Spread[]; problems: Say[] } {
+function spreadsOf(
+  procedure: Procedure,
+  units: readonly Judged[],
+  stands: readonly Stand[],
+): { spreads: Spread[]; problems: Say[] } {
   const spreads: Spread[] = [];
   const problems: Say[] = [];
   for (const { name } of procedure.family.provenAcrossSet) {
@@ -485,7 +493,7 @@ function spreadsOf(procedure: Procedure, units: readonly Judged[]): { spreads: S
     for (const number of numbers) {
       const read = units.flatMap(({ unit, outcomes }) => {
         const reading = outcomes.find(({ asked }) => asked.name === name)?.reading ?? null;
-        return unit.number === number && reading !== null ? [{ unit, value: reading.value }] : [];
+        return unit.number === number && reading !== null ? [{ unit, value: reading.value, reading }] : [];
       });
       if (read.length < 2) continue;
       const step = procedure.stages
@@ -510,7 +518,11 @@ function spreadsOf(procedure: Procedure, units: readonly Judged[]): { spreads: S
         problems.push((w) => w.certificate.missing.spreadKind(shown(w)));
       else if (inside === 'no')
         problems.push((w) => w.certificate.missing.spread({ ...shown(w), spread: w.quantity(spread) }));
-      if (spread !== null) spreads.push({ name, units: of, spread, limit, source: step?.sourceText ?? null });
+      const unsettled = stands.some(
+        (stand) => stand.settling !== null && read.some(({ reading }) => reading === stand.reading),
+      );
+      if (spread !== null)
+        spreads.push({ name, units: of, spread, limit, source: step?.sourceText ?? null, unsettled });
     }
   }
   return { spreads, problems };

@@ -247,16 +247,16 @@ function heldWords(words: Words, procedure: Procedure, held: Held, { reading, gu
 
 /** How far the units lie apart. */
 export function spreadTexts({ procedure, words }: Setting, { spreads }: JudgedJob): TextBlock[] {
-  return spreads.map(({ name, units, spread, limit }) => ({
-    kind: 'text',
-    text: words.certificate.spread({
+  return spreads.map(({ name, units, spread, limit, unsettled }) => {
+    const { certificate } = words;
+    const said = (unsettled ? certificate.spreadUnsettled : certificate.spread)({
       name: nameWords(procedure, name),
       units: unitsWords(words, units),
       spread: words.quantity(spread),
       limit: limitWords(words, limit, spread),
-    }),
-    strong: false,
-  }));
+    });
+    return { kind: 'text', text: said, strong: false };
+  });
 }
 
 /** The decision rule with its source; where a spec has one of its own, that too. */

@@ -206,7 +206,7 @@ function aimWords({ words }: Setting, aim: Fraction, unit: Quantity['unit'], mar
   const { factor, offset } = unitOf(unit);
   const value = aim.div(factor).sub(offset);
   const places = Math.max(0, decimalsOf(mark.number), -lastPlace(mark.number));
-  const exact = exactText(value);
+  const exact = exactText(value, decimalsOf(mark.number));
   return words.quantity({ number: decimalsOf(exact) <= places ? exact : rounded(value, places, 'nearest'), unit });
 }
 

@@ -551,7 +551,9 @@ export const de: Catalogue = {
       guardedLow: '{limit}; gut ab {low} an {tool}',
       guardedHigh: '{limit}; gut bis {high} an {tool}',
     },
-    spread: '{name} im Satz, {units}: Spanne {spread}, Grenzwert {limit}.',
+    spread: '{name} im Satz, {units}: gemessene Spanne {spread}, Grenzwert {limit}.',
+    spreadUnsettled:
+      '{name} im Satz, {units}: gemessene Spanne {spread}, Grenzwert {limit}. Gemessen, bevor sich neue Federn gesetzt hatten.',
     sources: 'Herkunft der Grenzwerte: {sources}.',
     sourceOf: '{source} ({names})',
     sourceMissing: 'ohne Angabe der Herkunft',

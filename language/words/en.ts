@@ -555,7 +555,9 @@ export const en = {
       guardedLow: '{limit}; passes from {low} on {tool}',
       guardedHigh: '{limit}; passes to {high} on {tool}',
     },
-    spread: '{name} across the set, {units}: spread {spread}, limit {limit}.',
+    spread: '{name} across the set, {units}: spread {spread} measured, limit {limit}.',
+    spreadUnsettled:
+      '{name} across the set, {units}: spread {spread} measured, limit {limit}. Measured before new springs had settled.',
     sources: 'Where the limits are from: {sources}.',
     sourceOf: '{source} ({names})',
     sourceMissing: 'no source given',

@@ -549,7 +549,9 @@ export const es: Catalogue = {
       guardedLow: '{limit}; pasa desde {low} en {tool}',
       guardedHigh: '{limit}; pasa hasta {high} en {tool}',
     },
-    spread: '{name} en el juego, {units}: dispersión {spread}, límite {limit}.',
+    spread: '{name} en el juego, {units}: dispersión medida {spread}, límite {limit}.',
+    spreadUnsettled:
+      '{name} en el juego, {units}: dispersión medida {spread}, límite {limit}. Medida antes de asentarse los resortes nuevos.',
     sources: 'Origen de los límites: {sources}.',
     sourceOf: '{source} ({names})',
     sourceMissing: 'sin origen indicado',

@@ -163,6 +163,9 @@ describe('absurd figures', () => {
     );
     expect(answer('choose-shim', ...unit, 'now=13.0 mm')).toMatch(/13\.0 mm is not of a drawer of 1 mm to 1\.95 mm/u);
     expect(answer('choose-shim', ...unit, 'now=1,30 mm')).toMatch(/write 1\.30/u);
+    expect(answer('choose-shim', ...unit, 'now=1.30')).toBe(
+      'refused: now: 1.30 has no unit. Write it with one, such as 1.30 mm.',
+    );
     expect(answer('choose-shim', ...unit.slice(0, 4), 'now=1.30 mm', 'shims=1,30 mm, 1,35 mm')).toMatch(
       /Write each figure with its unit, a comma between two of them, and decimals with a point/u,
     );

@@ -146,6 +146,8 @@ function readValue(input: Input, text: string): { value: Quantity | number } | {
     const problem = outside(input, text, value, input.most !== undefined && value > Number(input.most));
     return problem === null ? { value } : { problem };
   }
+  if (/^[-−]?[\d.,]+$/u.test(text))
+    return { problem: `${text} has no unit. Write it with one, such as ${usual(input)}.` };
   const read = readQuantity(text);
   if ('problem' in read) return { problem: read.problem };
   const value = read.quantity;
@@ -160,6 +162,21 @@ function readValue(input: Input, text: string): { value: Quantity | number } | {
   const problem = outside(input, shown, Number(value.number), over);
   return problem === null ? { value } : { problem };
 }
+
+/** A figure of the kind, to show how one is written. */
+function usual({ kind }: Input): string {
+  return usuals[kind] ?? '250 bar';
+}
+
+const usuals: Readonly<Partial<Record<Input['kind'], string>>> = {
+  pressure: '250 bar',
+  length: '1.30 mm',
+  rate: '96 bar per mm',
+  torque: '60 N·m',
+  force: '500 N',
+  stiffness: '200 N/mm',
+  angle: '90°',
+};
 
 /** No tool shows less than a millionth of its unit, or more than a thousand million of it. */
 const [smallest, largest] = [1e-6, 1e9];
