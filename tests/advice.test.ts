@@ -105,3 +105,20 @@ it('the table of the manual is in the unit of its gauge, psi, and says what to d
     /Below \d+ psi or over \d+ psi: ask the lead\.$/u,
   );
 });
+
+describe('a shim that sets a length', () => {
+  const job = (units: string) => {
+    const text = `job 9 of rebuild-two-spring revision A at bench-two {\n${units}\n}\n`;
+    return checkFiles([...libraryFiles(true), { uri: 'job.rebuild', text }]).jobs.find(({ name }) => name === '9')!;
+  };
+
+  it('does so one for one, and is told with the digits of its limit', () => {
+    const lines = plain(shimLines(job('  unit 1 number two-175 { lift-shim out 0.50 mm  pre-lift 0.044 mm }')));
+    // 0.016 mm to the aim of 0.060: 0.52 mm brings 0.064, 0.51 mm 0.054; 0.064 is nearer.
+    expect(lines[0]).toBe('unit 1 two-175: pre-lift 0.044 mm. Fit 0.52 mm (now 0.50 mm): expect 0.064 mm');
+    expect(lines.slice(1)).toEqual([
+      expect.stringMatching(/^unit 1 two-175: no reading of first-opening with its shim-1 yet/u),
+      expect.stringMatching(/^unit 1 two-175: no reading of second-opening with its shim-2 yet/u),
+    ]);
+  });
+});

@@ -260,6 +260,19 @@ describe('all kinds of readings and rates', () => {
     ]);
   });
 
+  it('a delivery, by a rate in two quantities', () => {
+    const made = roughJob('unit 1 number A-250 { shim out 1.30 mm  delivery 44 mm³ }', {
+      specs: (text) =>
+        `${text}\n    spec delivery volume 50 mm³ ±2 source "x"\n    spec by-shim rate 2 mm³ per 0.1 mm source "x"`,
+      prove: (text) =>
+        text.replace('relieve', 'test delivery read volume within delivery on fail reshim\n      relieve'),
+      repairs: instead('bring opening to opening by shim-rate', 'bring delivery to delivery by by-shim'),
+    });
+    expect(plain(shimLines(made.job))[0]).toBe(
+      'unit 1 A-250: delivery 44 mm³. Fit 1.60 mm (now 1.30 mm): expect 50 mm³',
+    );
+  });
+
   it('says what is wrong with the rate', () => {
     const specs = instead('3 bar per 0.001 in', 'at least 90 bar per mm');
     const made = roughJob('unit 1 number A-250 { shim out 1.30 mm  opening 231 bar }', { specs });

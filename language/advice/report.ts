@@ -1,6 +1,6 @@
 import type { Job, Unit } from '../model/job.ts';
-import { formatQuantity } from '../quantities/index.ts';
-import { shimChoices } from '../rules/shim-choices.ts';
+import { formatQuantity, kindOfUnit, window } from '../quantities/index.ts';
+import { type ShimChoice, shimChoices } from '../rules/shim-choices.ts';
 import { wordsIn } from '../words/index.ts';
 import { advisedOf } from './advised.ts';
 import { expectedWords, spreadWords, withSettled } from './sentences.ts';
@@ -48,7 +48,7 @@ export function shimLines(job: Job): string[] {
 function whyWords({ choice, unknown }: UnknownStand): string {
   const { test } = choice;
   const [part] = choice.parts;
-  const write = `Write into the job, for instance: ${part!.name} out 1.30 mm   ${test} 231 bar`;
+  const write = `Write into the job, for instance: ${part!.name} out 1.30 mm   ${test} ${exampleOf(choice)}`;
   switch (unknown.why) {
     case 'no reading':
       return `no reading of ${test} with its ${part!.name} yet. ${write}`;
@@ -73,6 +73,14 @@ function whyWords({ choice, unknown }: UnknownStand): string {
       return `${said} cannot be: nothing is worked out from it.${meant} Put it right in the job`;
     }
   }
+}
+
+/** A reading of the kind, somewhat as it may be. */
+function exampleOf({ cases }: ShimChoice): string {
+  const limit = cases.find((one) => one.limit !== null)?.limit ?? null;
+  const { low, high, nominal } = limit === null ? { low: null, high: null, nominal: null } : window(limit);
+  const figure = low ?? high ?? nominal;
+  return figure === null || kindOfUnit(figure.unit) === 'pressure' ? '231 bar' : formatQuantity(figure);
 }
 
 /** Shims for the set: which units are opened, and the spread that comes of it. */

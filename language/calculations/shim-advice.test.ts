@@ -87,6 +87,20 @@ describe('a shim for a reading', () => {
     expect(aimed({ ...edge, settling: q('4', 'bar'), guard: q('1', 'bar') })).toBe(255);
   });
 
+  it('is worked out of any kind, however small its base unit makes the figures', () => {
+    const made = shimAdvice({
+      ...ready({}),
+      reading: q('44', 'mm³'),
+      low: q('48', 'mm³'),
+      high: q('52', 'mm³'),
+      aim: q('50', 'mm³'),
+      rate: amount(q('20', 'mm³')).mul(1000),
+      resolution: q('0.3', 'mm³'),
+      drawer: laidOut({ sizes: [q('1.50', 'mm'), q('1.60', 'mm')], counts: [null, null], stacks: false }, null),
+    });
+    expect(made).toMatchObject({ choice: { shims: [q('1.60', 'mm')], expected: q('50', 'mm³') } });
+  });
+
   it('may have a window with one end, where there is an aim', () => {
     const rate = q('100', 'bar per mm');
     expect(chosen({ rate, high: null, aim: q('256', 'bar') })!.shims).toEqual([q('1.55', 'mm')]);

@@ -112,7 +112,14 @@ export function safeAim(question: ShimQuestion): Fraction | null {
 export function roomAt(question: ShimQuestion, expected: Fraction): Fraction {
   const { guard } = question;
   const room = Math.hypot(guard === null ? 0 : size(guard), 2 * doubtAt(question, expected.valueOf()));
-  return new Fraction(Number.isFinite(room) ? room.toPrecision(12) : 0);
+  return Number.isFinite(room) ? fractionOf(room) : new Fraction(0);
+}
+
+/** A number as it is, without the detour over its digits: those of a cubic millimeter in cubic meters have a power of ten. */
+function fractionOf(value: number): Fraction {
+  let [whole, parts] = [value, 1n];
+  for (; !Number.isInteger(whole); whole *= 2) parts *= 2n;
+  return new Fraction(BigInt(whole), parts);
 }
 
 /** What the gauge may show: a new spring loses some of it afterwards. */
