@@ -74,5 +74,51 @@ it('the sheet of a job says which shims bring the set together', () => {
   // 231 bar with 1.30 and 238 bar with 1.34 mm, at 118.11 bar/mm: 254.62 and 254.53 bar.
   const texts = plain(textOf(sheet));
   const at = texts.indexOf('Shims for the set, A-250');
-  expect(texts[at + 1]).toBe('unit 1 1.50 mm, unit 2 1.48 mm; spread 0.1 bar');
+  expect(texts[at + 1]).toBe('unit 1 1.50 mm, unit 2 1.48 mm; spread 0.1 bar expected, 2 of 5 units read');
+});
+
+it('a set that is done is left alone: job 2198 reads 252 to 255 bar, and may spread by 5', () => {
+  const { jobs, procedures } = checkFiles(libraryFiles(true));
+  const job = jobs.find(({ name }) => name === '2198')!;
+  const { procedure } = procedures.find((one) => one.procedure.name === job.procedure.name)!;
+  expect(plain(matchLines(job))).toEqual([
+    expect.stringMatching(
+      /^opening, A-250: 6 of 6 units read, all inside their window, spread 3\.0 bar measured .*: nothing to do$/u,
+    ),
+  ]);
+  const sheet = sheetOf(procedure, { job, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
+  const texts = plain(textOf(sheet));
+  expect(texts).not.toContain('Shims for the set, A-250');
+  expect(texts.filter((text) => text === 'stays')).toHaveLength(6);
+});
+
+it('the table of the manual is in the unit of its gauge, psi, and says what to do beyond it', () => {
+  const { procedures } = checkFiles(libraryFiles(true));
+  const { procedure } = procedures.find(
+    (one) =>
+      one.procedure.family.name === 'manual-nozzle' ||
+      one.procedure.shop.stocks.some(({ name }) => name === 'shims-inch'),
+  )!;
+  const sheet = sheetOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
+  const texts = plain(textOf(sheet));
+  expect(texts.find((text) => text.startsWith('Change of '))).toMatch(
+    /Below \d+ psi or over \d+ psi: ask the lead\.$/u,
+  );
+});
+
+describe('a shim that sets a length', () => {
+  const job = (units: string) => {
+    const text = `job 9 of rebuild-two-spring revision A at bench-two {\n${units}\n}\n`;
+    return checkFiles([...libraryFiles(true), { uri: 'job.rebuild', text }]).jobs.find(({ name }) => name === '9')!;
+  };
+
+  it('does so one for one, and is told with the digits of its limit', () => {
+    const lines = plain(shimLines(job('  unit 1 number two-175 { lift-shim out 0.50 mm  pre-lift 0.044 mm }')));
+    // 0.016 mm to the aim of 0.060: 0.52 mm brings 0.064, 0.51 mm 0.054; 0.064 is nearer.
+    expect(lines[0]).toBe('unit 1 two-175: pre-lift 0.044 mm. Fit 0.52 mm (now 0.50 mm): expect 0.064 mm');
+    expect(lines.slice(1)).toEqual([
+      expect.stringMatching(/^unit 1 two-175: no reading of first-opening with its shim-1 yet/u),
+      expect.stringMatching(/^unit 1 two-175: no reading of second-opening with its shim-2 yet/u),
+    ]);
+  });
 });

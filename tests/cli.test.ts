@@ -399,7 +399,9 @@ describe('shim and match', () => {
       status: 0,
       stdout: expect.stringMatching(/^unit 1 A-250 0411: opening 231.bar\. Fit /u),
     });
-    expect(handtight('match', '2207', ...demo).stdout).toMatch(/no other choice from this drawer has less/u);
+    expect(handtight('match', '2207', ...demo).stdout).toMatch(
+      /spread 0\.1.bar expected .*: no choice opens fewer, and none of those has less/u,
+    );
   });
 
   it('and rate fits what a shim brings, where the jobs have readings for it', () => {

@@ -1,8 +1,9 @@
 import type { Job, ReadingResult, Unit } from '../model/job.ts';
 import type { Words } from '../words/index.ts';
 import { adviceSentence, turnsSentence } from './sentences.ts';
+import { givenOut } from './shared-drawer.ts';
 import { screwStands } from './unit-screws.ts';
-import { adviceFor, unitStands } from './unit-shims.ts';
+import { unitStands } from './unit-shims.ts';
 
 /** What to do in a unit for one of its readings. */
 export interface Advised {
@@ -18,10 +19,13 @@ export interface Advised {
 
 /** What to fit, and how far to turn, in the units of a job by their last readings. */
 export function advisedOf(job: Job, words: Words): Advised[] {
-  const shims = unitStands(job).map((stand): Advised => {
-    const { unit, choice, reading, now, low, settling } = stand;
-    const advice = adviceFor(stand);
-    const sentence = advice === null ? null : adviceSentence(words, advice, now, low, settling);
+  const stands = unitStands(job);
+  const given = givenOut(stands);
+  const shims = stands.map((stand): Advised => {
+    const { unit, choice, reading, now, like, settling } = stand;
+    const { advice, taken } = given.get(stand)!;
+    const told = advice === null ? null : adviceSentence(words, advice, { now, like, settling, most: choice.most });
+    const sentence = told !== null && taken ? words.advice.taken({ sentence: told }) : told;
     return { unit, test: choice.test, part: choice.parts[0]!.name, reading, sentence };
   });
   const screws = screwStands(job).map(({ unit, adjuster, reading, turns, low, settling }): Advised => {

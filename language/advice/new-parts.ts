@@ -1,6 +1,7 @@
 import type { Part } from '../model/family.ts';
 import type { Result, Unit } from '../model/job.ts';
 import type { LimitUse, Procedure } from '../model/procedure.ts';
+import type { DecisionRule } from '../model/shop.ts';
 import { specFor } from '../model/spec-for.ts';
 import type { Difference, Limit } from '../quantities/types.ts';
 import { judgedLimits } from '../rules/judged-limits.ts';
@@ -16,12 +17,14 @@ export function renewedIn(results: readonly Result[]): ReadonlySet<string> {
 export interface LimitNow {
   readonly limit: Limit | null;
   readonly forNew: boolean;
+  /** How a reading near it is judged. */
+  readonly acceptance: DecisionRule;
 }
 
 /** The limit of a reading for a unit: that with a new part where such a one went in, else as rebuilt. */
 export function limitNow(procedure: Procedure, reading: string, unit: Unit): LimitNow {
   const use = limitOfReading(procedure, reading);
-  return use === null ? { limit: null, forNew: false } : limitOfUse(procedure, use, unit);
+  return use === null ? { limit: null, forNew: false, acceptance: 'simple' } : limitOfUse(procedure, use, unit);
 }
 
 /** The same of a limit that is asked for at a step. */
@@ -30,7 +33,7 @@ export function limitOfUse(procedure: Procedure, use: LimitUse, { number, result
   const forNew = newPart != null && renewedIn(results).has(newPart);
   const limits = judgedLimits(procedure, { only: null }, use, [forNew ? 'whenNew' : 'rebuilt']);
   const own = limits.find((one) => one.number === number) ?? limits.find((one) => one.number === null);
-  return { limit: own?.limit ?? null, forNew };
+  return { limit: own?.limit ?? null, forNew, acceptance: own?.acceptance ?? 'simple' };
 }
 
 /** What a reading of a unit will still lose, if one of these springs went in new. Null: nothing, or nobody says. */

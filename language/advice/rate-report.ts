@@ -1,10 +1,9 @@
-import { base, quantityOf } from '../calculations/measured.ts';
+import { quantityOf } from '../calculations/measured.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
-import { convert, formatQuantity, unitOf } from '../quantities/index.ts';
-import type { Quantity, UnitName } from '../quantities/types.ts';
+import { formatNumber, formatQuantity, unitOf } from '../quantities/index.ts';
 import { partsWords } from '../rules/words.ts';
-import { type FittedRate, fittedRates } from './fitted-rate.ts';
+import { type FittedRate, fittedRates, type Slip } from './fitted-rate.ts';
 
 /** Significant digits of a fitted rate, and of its error: more would look like knowledge. */
 const digits = { rate: 3, error: 2 };
@@ -19,38 +18,53 @@ export function rateLines(procedure: Procedure, jobs: readonly Job[]): string[] 
   return rates.flatMap((rate) => linesOf(procedure, rate));
 }
 
-function linesOf(procedure: Procedure, { choice, numbers, given, fit, jobs }: FittedRate): string[] {
+function linesOf(procedure: Procedure, { choice, numbers, given, unit, fit, slips, jobs }: FittedRate): string[] {
   const part = partsWords(
     procedure,
     choice.parts.map(({ name }) => name),
   );
   const head = `${choice.test} by ${part}${numbers === null ? '' : `, ${numbers.join(', ')}`}`;
+  const left = slips.map((slip) => slipWords(choice.test, slip));
   if (fit === null)
     return [
       `${head}: too few readings. It wants units that were read with two shims or more, and one reading to spare in all.`,
+      ...left,
     ];
-  const inUnit = (value: number, unit: UnitName, to: number) =>
-    quantityOf(value * unitOf(unit).factor.valueOf(), unit, to)!;
-  const [rate, error] = [inUnit(fit.slope, 'bar per mm', digits.rate), inUnit(fit.error, 'bar per mm', digits.error)];
+  const figure = (value: number, to: number) => quantityOf(value * unitOf(unit).factor.valueOf(), unit, to);
+  const [rate, error, scatter] = [
+    figure(fit.slope, digits.rate),
+    figure(fit.error, digits.error),
+    figure(fit.residual, digits.error),
+  ];
+  if (rate === null || error === null || scatter === null)
+    return [`${head}: the readings come to nothing that can be written out. Look at them and at the shims.`, ...left];
+  const per = unit === 'bar' ? 'bar per mm' : `${unit} per 1 mm`;
   const from = `${fit.points} readings of ${fit.units} ${fit.units === 1 ? 'unit' : 'units'}, ${jobs.length === 1 ? 'job' : 'jobs'} ${jobs.join(', ')}`;
   const lines = [
-    `${head}: ${formatQuantity(rate)}, standard error ${formatQuantity(error)}; a reading scatters by ${formatQuantity(inUnit(fit.residual, 'bar', digits.error))}`,
+    `${head}: ${formatNumber(rate.number)} ${per}, standard error ${formatNumber(error.number)} ${per}; a reading scatters by ${formatQuantity(scatter)}, its marks and digits included`,
     `  from ${from}`,
+    ...left,
   ];
   if (fit.slope <= 0)
-    return [...lines, '  A thicker shim brought no more pressure: something else was changed between these readings.'];
+    return [...lines, '  A thicker shim brought no more: something else was changed between these readings.'];
   const spec = choice.step.choose!.rate;
   return [
     ...lines,
-    ...(given === null ? [] : [`  ${againstGiven(given, fit.slope, fit.error)}`]),
-    `  spec ${spec ?? 'shim-rate'}  rate  ${rate.number} ${rate.unit} ±${error.number}  source "Fitted from ${from}"`,
+    ...(given === null ? [] : [`  ${againstGiven(given, fit.slope, fit.error, per)}`]),
+    `  spec ${spec ?? 'shim-rate'}  rate  ${rate.number} ${per.replace(/ per .*/u, '')} per ${unit === 'bar' ? 'mm' : '1 mm'} ±${error.number}  source "Fitted from ${from}"`,
   ];
 }
 
-function againstGiven(given: Quantity, slope: number, error: number): string {
-  const shown = formatQuantity(quantityOf(base(given), 'bar per mm', digits.rate)!);
-  const off = Math.abs(convert(given, 'bar per mm')!.valueOf() - slope) / error;
+function slipWords(test: string, { job, unit, what, value, meant }: Slip): string {
+  const said = what === 'shim' ? `a shim of ${formatQuantity(value)}` : `${test} ${formatQuantity(value)}`;
+  return `  Left out: unit ${unit.place} of job ${job}, ${said}, is off by a power of ten beside the others. Is it ${formatQuantity(meant)}? Put it right in the job.`;
+}
+
+function againstGiven(given: number, slope: number, error: number, per: string): string {
+  const shown = `${formatNumber(String(Number(given.toPrecision(digits.rate))))} ${per}`;
+  const off = Math.abs(given - slope) / error;
   if (!Number.isFinite(off)) return `The procedure reckons with ${shown}.`;
+  if (off < 0.05) return `The procedure reckons with ${shown}: the same.`;
   const errors = `${off.toFixed(1)} standard errors from it`;
   return off <= far
     ? `The procedure reckons with ${shown}: ${errors}, which may be chance.`

@@ -1,19 +1,24 @@
 import type { ScrewTurns } from '../calculations/screw-turns.ts';
 import type { ShimAdvice, ShimChoice } from '../calculations/shim-advice.ts';
-import { decimalsOf } from '../quantities/decimal.ts';
-import { roundTo, sub } from '../quantities/index.ts';
-import type { Difference, Quantity } from '../quantities/types.ts';
+import { decimalsOf, decimalValue, rounded } from '../quantities/decimal.ts';
+import { compare, kindOfUnit, roundTo, sub } from '../quantities/index.ts';
+import type { Difference, Figure, Quantity } from '../quantities/types.ts';
 import type { Words } from '../words/index.ts';
 
-/** An expected pressure, as a gauge shows it: with the digits of its window, and no more than one behind the point. */
+/** An expected figure, as a tool shows it: with the digits of its window; of a pressure no more than one behind the point. */
 export function expectedWords({ quantity }: Words, expected: Quantity, like: Quantity): string {
-  const decimals = Math.min(1, decimalsOf(like.number));
-  return quantity(roundTo(expected, like.unit, decimals, 'nearest') ?? expected);
+  return quantity(roundTo(expected, expected.unit, placesLike(expected, like), 'nearest') ?? expected);
 }
 
-/** A spread to a tenth, rounded up: none is printed smaller than it is. */
-export function spreadWords({ quantity }: Words, spread: Quantity): string {
-  return quantity(roundTo(spread, spread.unit, 1, 'up') ?? spread);
+function placesLike({ unit }: Figure, like: Quantity): number {
+  const decimals = decimalsOf(like.number);
+  return kindOfUnit(unit) === 'pressure' ? Math.min(1, decimals) : decimals;
+}
+
+/** A spread to a tenth, or to the digits of its window where they are finer; rounded up: none is printed smaller than it is. */
+export function spreadWords({ quantity }: Words, spread: Difference, like: Quantity): string {
+  const places = Math.max(1, placesLike(spread, like));
+  return quantity({ number: rounded(decimalValue(spread.number), places, 'up'), unit: spread.unit });
 }
 
 /** `Fit 1.45 mm (now 1.30 mm): expect 253 bar, 249 to 257 bar`. */
@@ -22,7 +27,7 @@ function choiceSentence(words: Words, choice: ShimChoice, now: Quantity, like: Q
   const { expected, low, high } = choice;
   const said = { shims: stackWords(words, choice), now: quantity(now), expected: expectedWords(words, expected, like) };
   if (low.number === high.number) return advice.fit(said);
-  const least = number(roundTo(low, like.unit, 0, 'nearest')!.number);
+  const least = number(roundTo(low, low.unit, placesLike(low, like), 'nearest')!.number);
   return advice.fitBetween({ ...said, low: least, high: expectedWords(words, high, like) });
 }
 
@@ -31,17 +36,25 @@ function stackWords({ advice, quantity }: Words, { shims }: ShimChoice): string 
   return second === undefined ? quantity(first!) : advice.and({ first: quantity(first!), second: quantity(second) });
 }
 
+/** What an advice goes by. */
+interface Told {
+  readonly now: Quantity;
+  /** How precisely figures are told. */
+  readonly like: Quantity;
+  readonly settling: Difference | null;
+  /** Limit of use of all that lies on each other. */
+  readonly most: Quantity | null;
+}
+
 /** What to fit, or why nothing fits and what to do. */
-export function adviceSentence(
-  words: Words,
-  told: ShimAdvice,
-  now: Quantity,
-  like: Quantity,
-  settling: Difference | null,
-): string {
-  const { advice } = words;
+export function adviceSentence(words: Words, told: ShimAdvice, { now, like, settling, most }: Told): string {
+  const { advice, quantity } = words;
   if ('choice' in told) {
-    const sentence = choiceSentence(words, told.choice, now, like);
+    const fit = choiceSentence(words, told.choice, now, like);
+    const sentence =
+      most !== null && compare(now, most) === 1
+        ? advice.tooThickNow({ sentence: fit, now: quantity(now), most: quantity(most) })
+        : fit;
     return withSettled(words, sentence, told.choice.expected, settling, like);
   }
   const { nothing } = told;
@@ -50,10 +63,14 @@ export function adviceSentence(
   switch (nothing.reason) {
     case 'empty':
       return advice.empty;
+    case 'absurd':
+      return advice.absurd;
     case 'settles out':
       return advice.settlesOut;
     case 'too thin':
-      return advice.tooThin({ nearest: gives(nothing.nearest) });
+      return nothing.held && most !== null
+        ? advice.held({ nearest: gives(nothing.nearest), most: quantity(most) })
+        : advice.tooThin({ nearest: gives(nothing.nearest) });
     case 'too thick':
       return advice.tooThick({ nearest: gives(nothing.nearest) });
     case 'too coarse':

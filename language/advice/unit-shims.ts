@@ -1,45 +1,87 @@
-import { type ShimAdvice, shimAdvice } from '../calculations/shim-advice.ts';
+import { type LaidOut, laidOut } from '../calculations/drawer.ts';
+import { guardedOn } from '../calculations/guarded.ts';
+import { differenceOf } from '../calculations/measured.ts';
+import type { ShimQuestion } from '../calculations/shim-advice.ts';
+import { medianOf, resolutionOf, slipOf, unslipped } from '../calculations/slip.ts';
+import { permissibleError } from '../calculations/tool-error.ts';
 import type { Job, ReadingResult, Result, Unit } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
-import { add, compare, kindOfUnit, window } from '../quantities/index.ts';
-import type { Difference, Quantity } from '../quantities/types.ts';
+import type { Asset } from '../model/shop.ts';
+import { add, amount, compare, kindOfUnit, lastPlace, unitOf, window } from '../quantities/index.ts';
+import type { Difference, Limit, Quantity } from '../quantities/types.ts';
+import { sameReading } from '../rules/across-set.ts';
+import { gaugeOfReading } from '../rules/gauge-of-reading.ts';
 import { springsOf } from '../rules/settling.ts';
-import { type ChoiceCase, inUnits, type ShimChoice, shimChoices } from '../rules/shim-choices.ts';
-import { aimOf } from '../rules/tool-choice.ts';
+import { middleOf, type ShimChoice, shimChoices } from '../rules/shim-choices.ts';
 import { limitNow, settlingIn } from './new-parts.ts';
 
 /** How a unit stands at one thing that is chosen for it: what it reads now, with which shim. */
 export interface UnitStand {
   readonly unit: Unit;
   readonly choice: ShimChoice;
-  readonly asked: ChoiceCase;
-  /** Ends of the window. */
-  readonly low: Quantity;
-  readonly high: Quantity;
-  readonly aim: Quantity | null;
+  /** Ends of the window that the tool may show; one of them may be open where there is an aim. */
+  readonly low: Quantity | null;
+  readonly high: Quantity | null;
   /** What a new spring in it will lose by settling; null: nothing, or nobody says. */
   readonly settling: Difference | null;
   readonly reading: ReadingResult;
   /** The shim that was in at that reading. */
   readonly now: Quantity;
-  /** The reading is inside its window, settling and all: nothing is to be done. */
+  /** Nothing is to be done: the reading is inside its window, settling and all, and the shim not over its limit of use. */
   readonly stands: boolean;
-  /** Setting rate of a shim, in pressure per length. */
-  readonly rate: Quantity;
+  /** How precisely expected figures are told: as many digits as this. */
+  readonly like: Quantity;
+  /** What is asked of the drawer, all of it at hand. */
+  readonly question: ShimQuestion;
+}
+
+/** Why nothing can be said of a unit yet. */
+export type Unknown =
+  | {
+      readonly why:
+        | 'no reading'
+        | 'no shim'
+        | 'changed since'
+        | 'no limit'
+        | 'no aim'
+        | 'no rate'
+        | 'other kind'
+        | 'several parts';
+    }
+  | {
+      readonly why: 'slip';
+      readonly what: 'reading' | 'shim';
+      readonly value: Quantity;
+      readonly meant: Quantity | null;
+    };
+
+export interface UnknownStand {
+  readonly unit: Unit;
+  readonly choice: ShimChoice;
+  readonly unknown: Unknown;
 }
 
 /**
  * How the units of a job stand, as far as their results tell. A reading belongs to the shim that was fitted before it;
- * one taken before any shim came out, to the one that came out. A stack of several stocks is not looked at.
+ * one taken before any shim came out, to the one that came out. A unit on hold is the lead's.
  */
 export function unitStands(job: Job): UnitStand[] {
-  const choices = distinct(shimChoices(job.procedure).filter(({ parts }) => parts.length === 1));
-  return job.units.flatMap((unit) => choices.flatMap((choice) => standOf(job.procedure, unit, choice) ?? []));
+  return allStands(job).flatMap((one) => ('unknown' in one ? [] : [one]));
 }
 
-/** What to fit. Null: the reading is inside its window. */
-export function adviceFor(stand: UnitStand): ShimAdvice | null {
-  return stand.stands ? null : shimAdvice(questionOf(stand));
+/** The same with those of which nothing can be said, and why. */
+export function allStands(job: Job): (UnitStand | UnknownStand)[] {
+  const { procedure } = job;
+  const choices = distinct(shimChoices(procedure)).map((choice) => ({ choice, drawer: drawerOf(choice) }));
+  return job.units
+    .filter(({ onHold }) => onHold === null)
+    .flatMap((unit) =>
+      choices.flatMap(({ choice, drawer }) => {
+        const stand = standOf(procedure, unit, choice, drawer);
+        if (stand === null) return [];
+        return 'why' in stand ? { unit, choice, unknown: stand } : stand;
+      }),
+    );
 }
 
 /** The same part for the same test is chosen in several repairs: one of them stands for all. */
@@ -48,55 +90,103 @@ export function distinct(choices: readonly ShimChoice[]): ShimChoice[] {
   return choices.filter((choice, index) => choices.findIndex((other) => key(other) === key(choice)) === index);
 }
 
-function standOf(procedure: Procedure, unit: Unit, choice: ShimChoice): UnitStand | null {
+export function drawerOf({ stocks, most }: ShimChoice): LaidOut {
+  return laidOut(stocks[0]!, most);
+}
+
+/** Null: the choice is not for its part number. */
+function standOf(procedure: Procedure, unit: Unit, choice: ShimChoice, drawer: LaidOut): UnitStand | Unknown | null {
+  const { only } = choice.step;
+  if (only !== null && unit.number !== null && !only.includes(unit.number)) return null;
+  if (choice.parts.length > 1) return { why: 'several parts' };
+  const found = readingOf(unit.results, choice.parts[0]!.name, sameReading(procedure, choice.test));
+  if (typeof found === 'string') return { why: found };
+  const { reading, now } = found;
   const asked =
     choice.cases.find(({ number }) => number === unit.number) ?? choice.cases.find(({ number }) => number === null);
-  const found = readingOf(unit.results, choice.parts[0]!.name, choice.test);
-  const { limit, forNew } = limitNow(procedure, choice.test, unit);
-  if (asked === undefined || asked.rate === null || limit === null || found === null) return null;
-  const { low, high } = window(limit);
-  const { reading, now } = found;
-  if (low === null || high === null || kindOfUnit(low.unit) !== 'pressure') return null;
-  const rate = inUnits(asked.rate, 'bar per mm');
-  const aim = forNew ? aimOf(limit) : asked.target;
+  const { limit, forNew, acceptance } = limitNow(procedure, choice.test, unit);
+  if (asked === undefined || limit === null) return { why: 'no limit' };
+  const exact = window(limit);
+  const end = exact.low ?? exact.high ?? exact.nominal;
+  if (end === null || kindOfUnit(end.unit) !== kindOfUnit(reading.value.unit)) return { why: 'other kind' };
+  if (asked.rate === null) return { why: 'no rate' };
+  const gauge =
+    procedure.shop.assets.find(({ name }) => name === reading.tool) ?? gaugeOfReading(procedure, choice.test, limit);
+  const drawn = gauge === null || acceptance === 'simple' ? null : guardedOn(gauge, limit, acceptance);
+  const { low, high } = drawn === null || drawn.shut ? exact : drawn.window;
+  const aim = forNew ? middleOf(limit, null) : (asked.target ?? middleOf(limit, null));
+  if (aim === null || (low === null && high === null)) return { why: 'no aim' };
+  const slip = slipIn(reading.value, aim, now, drawer);
+  if (slip !== null) return slip;
   // A limit for a new spring allows for its settling already.
   const settling = forNew ? null : settlingIn(procedure, unit, springsOf(procedure, choice.step), choice.step.choose!);
-  const lowest = (settling === null ? low : add(low, settling)) ?? low;
-  const stands = compare(reading.value, lowest) !== -1 && compare(reading.value, high) !== 1;
-  return { unit, choice, asked, low, high, aim, settling, reading, now, stands, rate };
-}
-
-/** The last reading of a test, and the shim that was in. */
-function readingOf(results: readonly Result[], part: string, test: string) {
-  let reading: ReadingResult | null = null;
-  let now: Quantity | null = null;
-  for (const result of results) {
-    if (result.form === 'reading' && result.name === test) reading = result;
-    if (result.form !== 'shim' || result.part !== part) continue;
-    // Another shim than the one that was read: the unit has not been read with it yet.
-    if (result.fitted) reading = null;
-    now = result.size;
-  }
-  return reading === null || now === null ? null : { reading, now };
-}
-
-/** The question that the calculation answers. */
-export function questionOf({ choice, asked, low, high, aim, settling, reading, now, rate }: UnitStand) {
-  const [stock] = choice.stocks;
-  const never = choice.step.choose!.neverAbove;
-  return {
+  const lowest = settling === null || low === null ? low : add(low, settling);
+  const inside =
+    (lowest === null || compare(reading.value, lowest) !== -1) && (high === null || compare(reading.value, high) !== 1);
+  const question = {
     reading: reading.value,
     now,
     low,
     high,
     aim,
-    rate,
-    rateError: asked.rateError === null ? null : inUnits(asked.rateError, 'bar per mm'),
+    rate: asked.rate,
+    rateError: asked.rateError,
     scatter: null,
+    resolution: resolutionOn(gauge, reading.value),
+    guard: drawn === null && gauge !== null ? permissibleError(gauge, high ?? low!) : null,
     settling,
-    drawer: stock!.sizes
-      .map((thickness, index) => ({ thickness, count: stock!.counts[index] ?? null }))
-      .filter(({ thickness }) => never === null || compare(thickness, never) !== 1),
-    stacks: stock!.stacks,
+    drawer,
   };
+  const { most } = choice;
+  const stands = inside && (most === null || compare(now, most) !== 1);
+  return { unit, choice, low, high, settling, reading, now, stands, like: likeOf(limit, reading.value), question };
+}
+
+/** As the limit is written where the reading is in its unit, else as the reading is. */
+function likeOf(limit: Limit, value: Quantity): Quantity {
+  const { low, high, nominal } = window(limit);
+  const end = nominal ?? low ?? high;
+  return end !== null && end.unit === value.unit ? end : value;
+}
+
+/** Standard uncertainty of a reading: by the marks of its tool, else by the digits that are written. */
+function resolutionOn(gauge: Asset | null, value: Quantity): Difference | null {
+  const mark = gauge?.graduated ?? null;
+  const own = mark !== null && kindOfUnit(mark.unit) === kindOfUnit(value.unit) ? mark : null;
+  const step = Number(own?.number ?? 10 ** lastPlace(value.number)) * unitOf((own ?? value).unit).factor.valueOf();
+  return differenceOf(resolutionOf(step), value.unit);
+}
+
+/** A reading or a shim that is off by a power of ten, or is none at all. */
+function slipIn(reading: Quantity, aim: Quantity, now: Quantity, drawer: LaidOut): Unknown | null {
+  const value = amount(reading).valueOf();
+  const usual = amount(aim).valueOf();
+  const size = amount(now).valueOf();
+  const sizes = drawer.pieces.map(({ ticks }) => Number(ticks) / Number(drawer.perMetre));
+  const [thick, thinnest, thickest] = [medianOf(sizes), sizes[0] ?? 0, sizes.at(-1) ?? 0];
+  const offShim = thick === null || (size >= thinnest && size <= 2 * thickest) ? 0 : slipOf(size, thick);
+  const off = slipOf(value, usual);
+  const slip = (what: 'reading' | 'shim', of: Quantity, tens: number) =>
+    ({ why: 'slip', what, value: of, meant: tens === 0 ? null : unslipped(of, tens) }) as const;
+  if (size <= 0 || offShim !== 0) return slip('shim', now, offShim);
+  return (usual > 0 && value <= 0) || off !== 0 ? slip('reading', reading, off) : null;
+}
+
+/** The last reading, and the shim that was in; or what is missing. */
+function readingOf(results: readonly Result[], part: string, isRead: (name: string) => boolean) {
+  let reading: ReadingResult | null = null;
+  let now: Quantity | null = null;
+  let changed = false;
+  for (const result of results) {
+    if (result.form === 'reading' && isRead(result.name)) reading = result;
+    if (result.form !== 'shim' || result.part !== part) continue;
+    // Another shim than the one that was read: the unit has not been read with it yet.
+    if (result.fitted) {
+      changed ||= reading !== null;
+      reading = null;
+    }
+    now = result.size;
+  }
+  if (reading === null) return changed ? 'changed since' : 'no reading';
+  return now === null ? 'no shim' : { reading, now };
 }

@@ -6,6 +6,12 @@ export interface Point {
   readonly y: number;
 }
 
+/** Standard uncertainties of the figures themselves: what lies between two marks, or two digits, nobody reads. */
+export interface Resolution {
+  readonly x: number;
+  readonly y: number;
+}
+
 /** A straight line through points, with how sure it is. Standard uncertainties (one standard deviation). */
 export interface FittedLine {
   readonly slope: number;
@@ -14,34 +20,42 @@ export interface FittedLine {
   readonly interceptError: number;
   /** Of slope and intercept: without it a prediction is thought far less sure than it is. */
   readonly covariance: number;
-  /** Standard deviation of the points about the line. */
+  /** Standard deviation of a point about the line, what its figures cannot show included. */
   readonly residual: number;
   /** Points less the two figures that were fitted. */
   readonly freedom: number;
 }
 
 /**
- * Least squares through points, by `ml-regression-multivariate-linear`. Null: fewer than three points, all at one place,
- * or one that is no number: no line can be told from them.
+ * Least squares through points, by `ml-regression-multivariate-linear`. The scatter is that of the points about the line
+ * and that of their resolution, in quadrature (JCGM 100:2008, 4.3.7 and 5.1.2): three readings that lie on a line by the
+ * digits are not exact for that. Null: fewer than three points, all at one place, or one that is no number: no line can be
+ * told from them.
  */
-export function fitLine(points: readonly Point[]): FittedLine | null {
+export function fitLine(points: readonly Point[], resolution: Resolution = exact): FittedLine | null {
   if (points.length < 3 || points.some(({ x, y }) => !Number.isFinite(x) || !Number.isFinite(y))) return null;
   if (points.every(({ x }) => x === points[0]!.x)) return null;
   const fit = new LinearRegression(
     points.map(({ x }) => [x]),
     points.map(({ y }) => [y]),
   );
-  const [slopeError, interceptError] = fit.stdErrors as [number, number];
+  const slope = fit.weights[0]![0]!;
+  const residual = Math.hypot(fit.stdError, resolution.y, slope * resolution.x);
+  const middle = points.reduce((sum, { x }) => sum + x, 0) / points.length;
+  const squares = points.reduce((sum, { x }) => sum + (x - middle) ** 2, 0);
   return {
-    slope: fit.weights[0]![0]!,
+    slope,
     intercept: fit.weights[1]![0]!,
-    slopeError,
-    interceptError,
-    covariance: fit.stdErrorMatrix.get(0, 1),
-    residual: fit.stdError,
+    slopeError: residual / Math.sqrt(squares),
+    interceptError: residual * Math.sqrt(1 / points.length + middle ** 2 / squares),
+    covariance: (-middle * residual ** 2) / squares,
+    residual,
     freedom: points.length - 2,
   };
 }
+
+/** Figures with nothing between their digits. */
+const exact: Resolution = { x: 0, y: 0 };
 
 /** The line at a place, and the standard uncertainty of the line itself there (not of a new point). */
 export function lineAt(line: FittedLine, x: number): { readonly value: number; readonly uncertainty: number } {

@@ -1,12 +1,12 @@
 import LinearRegression from 'ml-regression-multivariate-linear';
-import type { Point } from './fit-line.ts';
+import type { Point, Resolution } from './fit-line.ts';
 
 /** One slope for several units, each with a height of its own. */
 export interface FittedSlope {
   readonly slope: number;
   /** Standard error of the slope. */
   readonly error: number;
-  /** Standard deviation of the points about the lines. */
+  /** Standard deviation of a point about the lines, what its figures cannot show included. */
   readonly residual: number;
   /** Points less the slope and one height for each unit. */
   readonly freedom: number;
@@ -17,9 +17,12 @@ export interface FittedSlope {
 /**
  * Least squares with one slope and one height for each unit, since no two springs are alike: a column that is 1 for
  * a unit and 0 for the others stands for its height. A unit with one point says nothing of the slope. Null: fewer
- * than one point to spare, or no unit with two different places.
+ * than one point to spare, or no unit with two different places. Scatter and resolution as in `fitLine`.
  */
-export function fitSlope(units: readonly (readonly Point[])[]): FittedSlope | null {
+export function fitSlope(
+  units: readonly (readonly Point[])[],
+  resolution: Resolution = { x: 0, y: 0 },
+): FittedSlope | null {
   const told = units.filter((points) => points.some(({ x }) => x !== points[0]!.x));
   const all = told.flatMap((points, unit) => points.map((point) => ({ ...point, unit })));
   const freedom = all.length - told.length - 1;
@@ -29,10 +32,16 @@ export function fitSlope(units: readonly (readonly Point[])[]): FittedSlope | nu
     all.map(({ y }) => [y]),
     { intercept: false },
   );
+  const slope = fit.weights[0]![0]!;
+  const residual = Math.hypot(fit.stdError, resolution.y, slope * resolution.x);
+  const squares = told.reduce((sum, points) => {
+    const middle = points.reduce((all, { x }) => all + x, 0) / points.length;
+    return points.reduce((all, { x }) => all + (x - middle) ** 2, sum);
+  }, 0);
   return {
-    slope: fit.weights[0]![0]!,
-    error: fit.stdErrors[0]!,
-    residual: fit.stdError,
+    slope,
+    error: residual / Math.sqrt(squares),
+    residual,
     freedom,
     points: all.length,
     units: told.length,

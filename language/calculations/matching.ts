@@ -3,6 +3,8 @@
  * assignment minimise a sum, and the least sum is not the least spread.
  */
 
+import { medianOf } from './slip.ts';
+
 /** What each unit (row) would read with each shim (column). Null: that shim does not come into question for it. */
 export type Readings = readonly (readonly (number | null)[])[];
 
@@ -51,6 +53,97 @@ export function leastMost(values: Readings, counts: readonly number[]): Matched 
     if (matching.complete()) return { choice: matching.choice(), low: pairs[0]!.value, high: value };
   }
   return null;
+}
+
+/** A set of which some stay closed. */
+export interface Opened {
+  /** For each unit the column of its shim; null: it stays as it is. */
+  readonly choice: readonly (number | null)[];
+  readonly low: number;
+  readonly high: number;
+  readonly opened: number;
+}
+
+/**
+ * The choice that opens the fewest units so that the set lies within its spread; of those the one with the least
+ * spread; of those the one that opens the units furthest out, then that whose middle is nearest to the aim. A unit whose
+ * reading may not stay is opened in any case. Where nothing keeps the spread, the least of all.
+ * Exact: for a number of units to be opened all that stays and all that is fitted lies between two figures; wider figures
+ * never let through less, so that both ends only go up. Null: a unit that must be opened goes without.
+ * @param stays what each reads if it is left closed; null: it cannot be
+ * @param readings what each would read with each shim
+ * @param within whether such a spread is let through
+ */
+export function fewestOpened(
+  stays: readonly (number | null)[],
+  readings: Readings,
+  counts: readonly number[],
+  aim: number,
+  within: (low: number, high: number) => boolean,
+): (Opened & { readonly kept: boolean }) | null {
+  const must = stays.filter((value) => value === null).length;
+  let least: Opened | null = null;
+  for (let most = must; most <= stays.length; most++) {
+    const found = leastOpening(stays, readings, counts, aim, most);
+    if (found === null) continue;
+    if (within(found.low, found.high)) return { ...found, kept: true };
+    if (least === null || found.high - found.low < least.high - least.low) least = found;
+  }
+  return least === null ? null : { ...least, kept: false };
+}
+
+/** The least spread that comes of opening so many units at most. */
+function leastOpening(
+  stays: readonly (number | null)[],
+  readings: Readings,
+  counts: readonly number[],
+  aim: number,
+  most: number,
+): Opened | null {
+  // One column for each unit behind those of the drawer: what it has, for it alone.
+  const own = counts.length;
+  const pairs = sortedPairs(
+    readings.map((row, index) => [...row, ...stays.map((value, unit) => (unit === index ? value : null))]),
+  );
+  const matching = new Matching(stays.length, [...counts, ...stays.map(() => 1)]);
+  const closed = new Set<number>();
+  const out = furthestOut(stays, aim);
+  let best: Opened | null = null;
+  let first = 0;
+  for (const { row, column, value: high } of pairs) {
+    matching.add(row, column);
+    if (column === own + row) closed.add(row);
+    while (matching.complete() && stays.length - closed.size <= most) {
+      const { row: firstRow, column: firstColumn, value: low } = pairs[first]!;
+      // What can stay closed does: nobody else wants its shim.
+      const choice = matching.choice().map((chosen, unit) => (closed.has(unit) ? null : chosen));
+      const found = { choice, low, high, opened: stays.length - closed.size };
+      if (best === null || before(found, best, out, aim)) best = found;
+      matching.remove(firstRow, firstColumn);
+      if (firstColumn === own + firstRow) closed.delete(firstRow);
+      first++;
+    }
+  }
+  return best;
+}
+
+/** How far each lies from the middle one of those that may stay. */
+function furthestOut(stays: readonly (number | null)[], aim: number): readonly number[] {
+  const middle = medianOf(stays.filter((value) => value !== null)) ?? aim;
+  return stays.map((value) => (value === null ? 0 : Math.abs(value - middle)));
+}
+
+/** Figures that differ by less are alike: they are worked out, not read. */
+const alike = 1e-9;
+
+function before(found: Opened, best: Opened, out: readonly number[], aim: number): boolean {
+  const spread = found.high - found.low - (best.high - best.low);
+  if (Math.abs(spread) > alike * Math.abs(best.high)) return spread < 0;
+  if (found.opened !== best.opened) return found.opened < best.opened;
+  const sum = ({ choice }: Opened) =>
+    choice.reduce<number>((all, chosen, unit) => all + (chosen === null ? 0 : out[unit]!), 0);
+  const off = ({ low, high }: Opened) => Math.abs((low + high) / 2 - aim);
+  return sum(found) - sum(best) > alike || (Math.abs(sum(found) - sum(best)) <= alike && off(found) < off(best));
 }
 
 function better(found: Matched, best: Matched, aim: number): boolean {

@@ -1,4 +1,4 @@
-import { amount, sizeOf } from '../quantities/index.ts';
+import { amount, asDifference, sizeOf } from '../quantities/index.ts';
 import type { Difference, Quantity, UnitName } from '../quantities/types.ts';
 import { unitOf } from '../quantities/unit-table.ts';
 
@@ -27,4 +27,11 @@ export function quantityOf(value: number, unit: UnitName, digits = significant):
   const places = Math.min(20, Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(number)))));
   const text = Number(number.toPrecision(digits)).toFixed(places);
   return { number: places === 0 ? text : text.replace(/\.?0+$/u, ''), unit };
+}
+
+/** The same of a difference: it has no zero of its own. */
+export function differenceOf(value: number, unit: UnitName, digits = significant): Difference | null {
+  const zero = unitOf(unit).offset.mul(unitOf(unit).factor).valueOf();
+  const found = quantityOf(value + zero, unit, digits);
+  return found === null ? null : asDifference(found);
 }

@@ -46,9 +46,15 @@ describe('what a drawer makes', () => {
   });
 
   it('too many to look through', () => {
-    const drawer = full(...sizesOf(mm('1.000'), mm('2.000'), mm('0.001'))!);
+    const drawer = full(...sizesOf(mm('1.000'), mm('2.000'), mm('0.001'))!.filter((_, place) => place !== 500));
     expect(stackedSizes([drawer, drawer])).toBeNull();
     expect(stackedSizes([{ ...drawer, stacks: true }])).toBeNull();
+  });
+
+  it('with even steps and enough of each goes on in them, however many there are', () => {
+    const drawer = { ...full(...sizesOf(mm('1.000'), mm('2.000'), mm('0.001'))!), stacks: true };
+    const made = inMm(stackedSizes([drawer]))!;
+    expect([made.length, made[0], made[1000], made[1001], made.at(-1)]).toEqual([3001, 1, 2, 2.001, 4]);
   });
 
   it('two on each other where it stacks them: a pair of one size takes two', () => {

@@ -1,14 +1,14 @@
 import Fraction from 'fraction.js';
-import { amount, kindOfUnit } from '../quantities/index.ts';
-import type { Quantity } from '../quantities/types.ts';
+import { amount, kindOfUnit, sizeOf } from '../quantities/index.ts';
+import type { Figure, Quantity } from '../quantities/types.ts';
 
 /**
  * What one metre more of shim brings, in the base unit of what it sets: `figure / per` of a rate written in two
  * (`3 bar per 0.001 in`), or the figure itself (`96 bar per mm`). Null: it is no rate of a shim.
  */
-export function shimRate(figure: Quantity, per: Quantity | null): Fraction | null {
-  if (per === null) return kindOfUnit(figure.unit) === 'setting rate' ? amount(figure) : null;
-  return kindOfUnit(per.unit) === 'length' && amount(per).compare(0) > 0 ? amount(figure).div(amount(per)) : null;
+export function shimRate(figure: Figure, per: Quantity | null): Fraction | null {
+  if (per === null) return kindOfUnit(figure.unit) === 'setting rate' ? sizeOf(figure) : null;
+  return kindOfUnit(per.unit) === 'length' && amount(per).compare(0) > 0 ? sizeOf(figure).div(amount(per)) : null;
 }
 
 /** What there is to choose from. */
@@ -46,6 +46,8 @@ function ownStacks({ sizes, counts }: Drawer, least: number, most: number): Frac
     return count === 0 ? [] : [{ size: amount(size), count: Math.min(count, most) }];
   });
   if (most === 1) return once(there.map(({ size }) => size));
+  const even = evenSums(there, least, most);
+  if (even !== null) return even;
   // Sums by the number of shims in them; of each further size none, one, or as many as there are.
   const made: Map<string, Fraction>[] = Array.from({ length: most + 1 }, () => new Map());
   made[0]!.set('0', new Fraction(0));
@@ -63,6 +65,25 @@ function ownStacks({ sizes, counts }: Drawer, least: number, most: number): Frac
     }
   }
   return once(made.slice(least).flatMap((sums) => [...sums.values()]));
+}
+
+/** What so many shims of a drawer with even steps make, where it has enough of each: even steps again. Null: it is none such. */
+function evenSums(
+  there: readonly { readonly size: Fraction; readonly count: number }[],
+  least: number,
+  most: number,
+): Fraction[] | null {
+  const sizes = once(there.map(({ size }) => size));
+  const [first, second] = sizes;
+  if (first === undefined || second === undefined || there.some(({ count }) => count < most)) return null;
+  const step = second.sub(first);
+  if (sizes.some((size, place) => !size.equals(first.add(step.mul(place))))) return null;
+  const numbers = Array.from({ length: most - least + 1 }, (_, more) => least + more);
+  return once(
+    numbers.flatMap((shims) =>
+      Array.from({ length: (sizes.length - 1) * shims + 1 }, (_, place) => first.mul(shims).add(step.mul(place))),
+    ),
+  );
 }
 
 /** Each thickness once, thinnest first. */

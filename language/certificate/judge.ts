@@ -590,7 +590,7 @@ export function ownUnit(spread: Difference | null): Difference | null {
 /** What a reading is to lose yet by the settling of a new spring, if it will then be under its limit. */
 function settledOut(stands: readonly Stand[], reading: ReadingResult): Difference | null {
   const stand = stands.find((one) => one.reading === reading);
-  if (stand === undefined || stand.settling === null) return null;
+  if (stand === undefined || stand.settling === null || stand.low === null) return null;
   const least = add(stand.low, stand.settling);
   return least !== null && compare(reading.value, least) === -1 ? stand.settling : null;
 }

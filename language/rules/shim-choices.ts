@@ -6,16 +6,17 @@ import type { Stock } from '../model/shop.ts';
 import { exactText } from '../quantities/decimal.ts';
 import {
   amount,
+  between,
   compare,
   kindOfLimit,
   kindOfUnit,
-  toleranceOf,
   type UnitName,
   unitOf,
   window,
 } from '../quantities/index.ts';
 import type { Kind, Limit, Quantity } from '../quantities/types.ts';
 import { type Judged, judgedLimits, type Which } from './judged-limits.ts';
+import { thicknessLimit } from './limit-of-use.ts';
 import { aimOf } from './tool-choice.ts';
 
 /** A part, or a stack of several, chosen out of the drawer to bring a reading where it belongs. */
@@ -24,7 +25,9 @@ export interface ShimChoice {
   /** Those that are chosen together and lie one on the other: of copies by position the first ones. */
   readonly parts: readonly Part[];
   readonly stocks: readonly Stock[];
-  /** All thicknesses that can be made of what is there, in metres, and not over the step's `never above`; null: too many. */
+  /** What all that lies on each other may never pass: `never above`, or where a spring binds; null: nothing is said. */
+  readonly most: Quantity | null;
+  /** All thicknesses that can be made of what is there, in metres, and not over `most`; null: too many. */
   readonly sizes: readonly Fraction[] | null;
   /** The reading that it is to bring: the name of a test. */
   readonly test: string;
@@ -37,16 +40,26 @@ export interface ChoiceCase {
   readonly number: string | null;
   /** What a metre more of shim brings, in the base unit of the reading; null: no rate is given. */
   readonly rate: Fraction | null;
-  /** The tolerance that the rate is written with, taken as its standard error; null: none is written. */
+  /** The tolerance that the rate is written with, or half of its band, taken as its standard error; null: none is written. */
   readonly rateError: Fraction | null;
   /** The limit of the reading. */
   readonly limit: Limit | null;
   readonly inService: Limit | null;
+  /** What is aimed at: the figure that is written; of a window the middle of it. */
   readonly target: Quantity | null;
 }
 
+/** A procedure never changes, and rules, sheet and advice all ask for its choices. */
+const known = new WeakMap<Procedure, readonly ShimChoice[]>();
+
 /** Every choice of a part that is `chosen from` a stock of the shop. */
-export function shimChoices(procedure: Procedure): ShimChoice[] {
+export function shimChoices(procedure: Procedure): readonly ShimChoice[] {
+  const made = known.get(procedure) ?? choicesOf(procedure);
+  known.set(procedure, made);
+  return made;
+}
+
+function choicesOf(procedure: Procedure): ShimChoice[] {
   const { family, shop } = procedure;
   return [...procedure.stages, ...procedure.repairs].flatMap(({ steps }) =>
     steps.flatMap((step) => {
@@ -55,14 +68,16 @@ export function shimChoices(procedure: Procedure): ShimChoice[] {
       const parts = all.filter(({ position }) => position === all[0]!.position);
       const stocks = parts.flatMap((part) => shop.stocks.find(({ name }) => name === part.chosenFrom) ?? []);
       if (stocks.length === 0 || stocks.length < parts.length) return [];
-      const most = step.choose.neverAbove === null ? null : amount(step.choose.neverAbove);
+      const most = thicknessLimit(family, parts, step.choose.neverAbove);
+      const end = most === null ? null : amount(most);
       const sizes = stackedSizes(stocks);
       return [
         {
           step,
           parts,
           stocks,
-          sizes: sizes?.filter((size) => most === null || size.compare(most) <= 0) ?? null,
+          most,
+          sizes: sizes?.filter((size) => end === null || size.compare(end) <= 0) ?? null,
           test: step.choose.test,
           cases: casesOf(procedure, step),
         },
@@ -90,9 +105,18 @@ function casesOf(procedure: Procedure, step: Step): ChoiceCase[] {
       rateError: rateErrorOf(procedure, rate, of(rates, number)),
       limit,
       inService: of(inService, number),
-      target: aim === null ? null : aimOf(aim),
+      target: aim === null ? null : middleOf(aim, limit),
     };
   });
+}
+
+/** Never the edge of a window, as its nominal may be: the middle of what the target and the limit of the reading leave. */
+export function middleOf(target: Limit, limit: Limit | null): Quantity | null {
+  const [{ low, high, nominal }, own] = [window(target), limit === null ? null : window(limit)];
+  if (low === null || high === null) return nominal ?? low ?? high;
+  const from = own?.low != null && compare(own.low, low) === 1 ? own.low : low;
+  const to = own?.high != null && compare(own.high, high) === -1 ? own.high : high;
+  return aimOf(compare(from, to) === 1 ? { form: 'range', low, high } : { form: 'range', low: from, high: to });
 }
 
 /** The limit of a part number: its own, or that of all. */
@@ -116,23 +140,31 @@ export function limitOfReading({ stages, specs }: Procedure, name: string): Limi
 function rateOf(procedure: Procedure, name: string | null, limit: Limit | null, kind: Kind | null): Fraction | null {
   if (name === null) return kind === 'length' ? new Fraction(1) : null;
   const per = procedure.specs.find((spec) => spec.name === name)?.per ?? null;
-  const figure = limit === null ? null : window(limit).nominal;
+  const { nominal, low, high } = limit === null ? noWindow : window(limit);
+  const figure = nominal ?? (low === null || high === null ? null : aimOf({ form: 'range', low, high }));
   if (figure === null || kind !== (per === null ? 'pressure' : kindOfUnit(figure.unit))) return null;
   const rate = shimRate(figure, per);
   return rate === null || rate.compare(0) <= 0 ? null : rate;
 }
 
-/** `96 bar per mm ±4`, as `handtight rate` writes it. Of two sides the wider one. */
+/** `96 bar per mm ±4`, as `handtight rate` writes it, or half of `92..100 bar per mm`. Of two sides the wider one. */
 function rateErrorOf({ specs }: Procedure, name: string | null, limit: Limit | null): Fraction | null {
-  if (name === null || limit?.form !== 'nominal') return null;
+  if (name === null || limit === null) return null;
   const per = specs.find((spec) => spec.name === name)?.per ?? null;
-  const sides = [limit.plus, limit.minus].flatMap((side) => {
-    const figure = side === null ? null : toleranceOf(limit.nominal, side);
-    const error = figure === null ? null : shimRate({ number: exactText(figure), unit: limit.nominal.unit }, per);
+  const { nominal, low, high } = window(limit);
+  const middle = nominal ?? (low === null || high === null ? null : aimOf({ form: 'range', low, high }));
+  const sides = [
+    middle === null || low === null ? null : between(middle, low),
+    high === null || middle === null ? null : between(high, middle),
+  ];
+  const errors = sides.flatMap((side) => {
+    const error = side === null ? null : shimRate(side, per);
     return error === null || error.compare(0) <= 0 ? [] : [error];
   });
-  return sides.reduce<Fraction | null>((most, side) => (most === null || side.compare(most) > 0 ? side : most), null);
+  return errors.reduce<Fraction | null>((most, side) => (most === null || side.compare(most) > 0 ? side : most), null);
 }
+
+const noWindow = { nominal: null, low: null, high: null };
 
 /** The lowest reading with which a unit is still good in service; null: nobody says, or it is over the target. */
 export function lowestFound({ inService, target }: ChoiceCase): Quantity | null {

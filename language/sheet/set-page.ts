@@ -56,9 +56,11 @@ export function setPage(setting: Setting): TableBlock | null {
           filled(unit?.numberText ?? ''),
           ...compared.map((test) => filled(readingOf(unit, test))),
           ...(chooses
-            ? [match?.stand.now ?? null, match?.shim ?? null, null].map((shim) =>
-                filled(shim === null ? '' : words.quantity(shim)),
-              )
+            ? [
+                filled(match === undefined ? '' : words.quantity(match.stand.now)),
+                filled(match === undefined ? '' : (match.shims?.map(words.quantity).join(' + ') ?? words.set.stays)),
+                filled(''),
+              ]
             : []),
         ];
       }),

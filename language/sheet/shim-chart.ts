@@ -10,7 +10,7 @@ import {
 } from '../drawing/drawing.ts';
 import { svgOf } from '../drawing/index.ts';
 import { widthOf } from '../drawing/text-width.ts';
-import type { Repair, Stage, Step } from '../model/procedure.ts';
+import type { Step } from '../model/procedure.ts';
 import { decimalsOf } from '../quantities/decimal.ts';
 import type { Words } from '../words/index.ts';
 import { printable } from '../words/printable.ts';
@@ -23,14 +23,17 @@ const size = { width: 84, height: 66 };
 const plot = { left: 20, right: 3, top: 8, bottom: 12 };
 
 /** The shim tables as stairs: along the reading, up to the line, across to the change. One for each table. */
-export function shimCharts(setting: Setting, step: Step, place: Stage | Repair): Drawing[] {
+export function shimCharts(setting: Setting, step: Step): Drawing[] {
   if (step.choose === null) return [];
-  return shimTables(setting, step, place).map((table) => chart(setting.words, table));
+  return shimTables(setting, step).flatMap((table) => chart(setting.words, table) ?? []);
 }
 
-function chart(words: Words, { whose, table, stairs }: ShimTable): Drawing {
+/** Null: there is no stair to draw. */
+function chart(words: Words, { whose, table, stairs: all, mark }: ShimTable): Drawing | null {
+  const stairs = all.flatMap(({ low, high, change }) => (change === null ? [] : [{ low, high, change }]));
+  if (stairs.length < 2) return null;
   const lows = Math.min(...stairs.map(({ low }) => low));
-  const highs = Math.max(...stairs.map(({ high }) => high)) + 1;
+  const highs = Math.max(...stairs.map(({ high }) => high)) + mark;
   const least = Math.min(...stairs.map(({ change }) => change));
   const most = Math.max(...stairs.map(({ change }) => change));
   const right = size.width - plot.right;
@@ -60,7 +63,14 @@ function chart(words: Words, { whose, table, stairs }: ShimTable): Drawing {
           { x: x(reading), y: foot },
         ]),
       ]),
-      { role: 'outline', runs: [stair(stairs, x, y)], closed: false, fill: 'none', weight: weights.thick, dash: [] },
+      {
+        role: 'outline',
+        runs: flights(all).map((flight) => stair(flight, mark, x, y)),
+        closed: false,
+        fill: 'none',
+        weight: weights.thick,
+        dash: [],
+      },
     ],
     labels: [
       ...(whose === '' ? [] : [centred(whose, middle, 1.5, true)]),
@@ -78,17 +88,35 @@ function figureOf(text: string): number {
   return Number(text.replace('−', '-').replace(',', '.'));
 }
 
+/** A reading that a change brings into the window. */
+type Tread = Stair & { readonly change: number };
+
+/** The stairs from one reading that no change brings in to the next. */
+function flights(all: readonly Stair[]): Tread[][] {
+  const flights: Tread[][] = [[]];
+  for (const { low, high, change } of all) {
+    if (change === null) flights.push([]);
+    else flights.at(-1)!.push({ low, high, change });
+  }
+  return flights.filter((flight) => flight.length > 0);
+}
+
 /** From the lowest reading to the highest. */
-function stair(stairs: readonly Stair[], x: (reading: number) => number, y: (change: number) => number): Point[] {
+function stair(
+  stairs: readonly Tread[],
+  mark: number,
+  x: (reading: number) => number,
+  y: (change: number) => number,
+): Point[] {
   const sorted = [...stairs].sort((a, b) => a.low - b.low);
   return sorted.flatMap(({ low, high, change }, index) => [
     { x: x(low), y: y(change) },
-    { x: x(sorted[index + 1]?.low ?? high + 1), y: y(change) },
+    { x: x(sorted[index + 1]?.low ?? high + mark), y: y(change) },
   ]);
 }
 
 /** The changes that have room for their figure: every one, every second, or every fifth. */
-function levels(stairs: readonly Stair[], room: number): Stair[] {
+function levels(stairs: readonly Tread[], room: number): Tread[] {
   const sorted = [...stairs].sort((a, b) => a.change - b.change);
   const each = [1, 2, 5, 10, 20, 50].find((step) => (sorted.length / step) * lineHeight <= room) ?? 100;
   const zero = Math.max(

@@ -6,6 +6,7 @@ import type { Repair, Stage, Step } from '../model/procedure.ts';
 import { specFor } from '../model/spec-for.ts';
 import type { Limit } from '../quantities/index.ts';
 import { kindOfLimit, kindOfUnit } from '../quantities/index.ts';
+import { shimChoices } from '../rules/shim-choices.ts';
 import { isEach, stepGrids } from './boxes.ts';
 import { byNumber, withNumbers } from './by-number.ts';
 import { fullCaution, ownCaution, shortCaution } from './cautions.ts';
@@ -50,8 +51,8 @@ export function stepBlock(
         : words.only({ numbers: step.only.filter((name) => isShown(setting, { ...step, only: [name] })).join(', ') }),
     sentence: sentenceOf(setting, step),
     limits: [...stepLimits(setting, step, place), ...unitLines(setting, step)],
-    lookups: [...holdLookup(setting, step, place), ...shimLookup(setting, step, place)],
-    drawings: shimCharts(setting, step, place),
+    lookups: [...holdLookup(setting, step, place), ...shimLookup(setting, step)],
+    drawings: shimCharts(setting, step),
     facts: facts(setting, step, place, inRepair),
     // A repair is done up to so many times: its boxes stand in the rows for the tries.
     grids: inRepair ? [] : stepGrids(setting, step, place),
@@ -253,18 +254,24 @@ function comparedFacts({ options, units, words }: Setting, step: Step): Fact[] {
   return [{ label: words.facts.compare, text: text.join('; ') }];
 }
 
-/** In a job, the shims that bring all units into their windows with the least spread. */
+/** In a job, which units are opened to bring the set together, and with which shims. Nothing where the spread is kept. */
 function matchFacts({ options: { job }, words }: Setting, step: Step): Fact[] {
   if (job === null || step.verb !== 'across') return [];
   const { facts: said, quantity } = words;
-  return matchedSets(job).flatMap(({ test, number, choices, spread, stands }) => {
-    if (step.gate!.name !== `across ${test}` || choices === null || stands.length < 2) return [];
-    const shims = choices.map(({ stand, shim }) => {
-      const fitted = { place: stand.unit.place, shim: quantity(shim) };
-      return shim === stand.now ? said.ofUnitStays(fitted) : said.ofUnit(fitted);
+  return matchedSets(job).flatMap(({ number, choices, spread, settled, stands, units, across, kept }) => {
+    if (across?.step !== step || choices === null || choices.every(({ shims }) => shims === null)) return [];
+    const told = choices.map(({ stand, shims }) => {
+      const fitted = { place: stand.unit.place, shim: (shims ?? [stand.now]).map(quantity).join(' + ') };
+      return shims === null ? said.ofUnitStays(fitted) : said.ofUnit(fitted);
     });
+    const { like } = stands[0]!;
+    const ends = [
+      said.spreads({ spread: spreadWords(words, spread!, like), read: stands.length, all: units }),
+      ...(settled === null ? [] : [said.spreadsSettled({ spread: spreadWords(words, settled, like) })]),
+      ...(kept ? [] : [words.advice.notKept]),
+    ];
     const label = number === null ? said.forSet : said.forSetOf({ number });
-    return [{ label, text: `${shims.join(', ')}; ${said.spreads({ spread: spreadWords(words, spread!) })}` }];
+    return [{ label, text: `${told.join(', ')}; ${ends.join('; ')}` }];
   });
 }
 
@@ -283,6 +290,8 @@ function chooseFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[
   const { words } = setting;
   const { test, target, targetSpec, rate } = step.choose;
   const name = words.inSentence(specTitle(setting.procedure, test));
+  // Also where the step does not say it: over this the coils of the spring bind.
+  const most = shimChoices(setting.procedure).find((one) => one.step === step)?.most ?? step.choose.neverAbove;
   const to =
     target === null
       ? targetSpec === null
@@ -303,9 +312,7 @@ function chooseFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[
     ...(targetSpec === null ? [] : aimedBy(setting, targetSpec)),
     ...settlingFacts(setting, step, place),
     ...(rate === null ? [] : [{ label: rateTitle(setting, rate), text: rateText(setting, rate) }]),
-    ...(step.choose.neverAbove === null
-      ? []
-      : [{ label: words.facts.never, text: words.quantity(step.choose.neverAbove) }]),
+    ...(most === null ? [] : [{ label: words.facts.never, text: words.quantity(most) }]),
   ];
 }
 

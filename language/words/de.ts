@@ -193,7 +193,8 @@ export const de: Catalogue = {
     forSetOf: 'Scheiben für den Satz, {number}',
     ofUnit: 'Aggregat {place}: {shim}',
     ofUnitStays: 'Aggregat {place}: {shim} bleibt',
-    spreads: 'Spanne {spread}',
+    spreads: 'erwartete Spanne {spread}, {read} von {all} Aggregaten gemessen',
+    spreadsSettled: '{spread}, wenn sich neue Federn gesetzt haben',
     compare: 'Vergleichen',
     comparedOf: '{units} von {number}',
     notCompared: 'nicht verglichen: {units} von {number}',
@@ -219,6 +220,8 @@ export const de: Catalogue = {
     to: 'Halten',
     shim: 'Änderung: {part} (+ dicker, − dünner), je nach Messwert ({reading}), um auf {aim} zu kommen',
     change: 'Ändern um',
+    outside: '{title}. Unter {low} oder über {high}: Werkstattleitung fragen.',
+    ask: 'Leitung fragen',
   },
   fail: {
     if: 'Nicht bestanden: Aggregat in das Feld eintragen',
@@ -296,6 +299,7 @@ export const de: Catalogue = {
     now: 'Scheibe jetzt',
     fit: 'Scheibe einbauen',
     after: 'Danach gelesen',
+    stays: 'bleibt',
   },
   lines: { found: 'Befund', name: 'Name', date: 'Datum' },
   sections: {
@@ -409,6 +413,7 @@ export const de: Catalogue = {
     allExcept: 'alle Teile (außer: {parts})',
   },
   advice: {
+    notKept: 'keine Auswahl aus diesem Vorrat hält die Spanne ein',
     fit: '{shims} einbauen (jetzt {now}): erwartet {expected}',
     fitBetween: '{shims} einbauen (jetzt {now}): erwartet {expected}, {low} bis {high}',
     turn: '{turns} hineindrehen: erwartet {expected}',
@@ -417,6 +422,11 @@ export const de: Catalogue = {
     and: '{first} und {second}',
     settled: '{sentence}; wenn sich die neue Feder gesetzt hat, {settled}',
     gives: '{shims} ergibt {expected}',
+    taken: '{sentence} Was passen würde, kommt in ein anderes Aggregat.',
+    tooThickNow: '{sentence}. {now} liegt über {most}, das nicht überschritten werden darf: herausnehmen',
+    absurd:
+      'Nach diesem Messwert, dieser Scheibe und dieser Änderung je mm käme weniger als nichts heraus: einen Fehler in einem davon suchen.',
+    held: 'Bis {most}, das nicht überschritten werden darf, ist keine Scheibe dick genug: {nearest}. Feder ansehen.',
     empty: 'Es ist keine Scheibe mehr im Vorrat.',
     settlesOut:
       'Die neue Feder wird durch Setzen mehr verlieren, als das Toleranzfeld breit ist: kein Messwert gleicht das aus. Vorgabe nachsehen.',
@@ -557,7 +567,7 @@ export const de: Catalogue = {
       guardedLow: '{limit}; gut ab {low} an {tool}',
       guardedHigh: '{limit}; gut bis {high} an {tool}',
     },
-    spread: '{name} im Satz, {units}: Spanne {spread}, Grenzwert {limit}.',
+    spread: '{name} im Satz, {units}: gemessene Spanne {spread}, Grenzwert {limit}.',
     spreadSettled:
       '{name} im Satz, {units}: Spanne {spread} mit gesetzten neuen Federn, {asRead} laut Messung; Grenzwert {limit}.',
     conditions: 'Prüfbedingungen: {conditions}.',

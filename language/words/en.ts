@@ -194,7 +194,8 @@ export const en = {
     forSetOf: 'Shims for the set, {number}',
     ofUnit: 'unit {place} {shim}',
     ofUnitStays: 'unit {place} {shim} stays',
-    spreads: 'spread {spread}',
+    spreads: 'spread {spread} expected, {read} of {all} units read',
+    spreadsSettled: '{spread} when new springs have settled',
     compare: 'Compare',
     comparedOf: '{units} of {number}',
     notCompared: 'not compared: {units} of {number}',
@@ -220,6 +221,8 @@ export const en = {
     to: 'Hold',
     shim: 'Change of {part} (+ thicker, − thinner), by the {reading} read, to bring it to {aim}',
     change: 'Change by',
+    outside: '{title}. Below {low} or over {high}: ask the lead.',
+    ask: 'ask the lead',
   },
   fail: {
     if: 'If it fails, write the unit into the box:',
@@ -297,6 +300,7 @@ export const en = {
     now: 'Shim now',
     fit: 'Shim to fit',
     after: 'Read after',
+    stays: 'stays',
   },
   lines: { found: 'Found', name: 'Name', date: 'Date' },
   sections: {
@@ -411,6 +415,7 @@ export const en = {
   },
   /** What to fit or to turn, by a reading of a job. */
   advice: {
+    notKept: 'no choice from this drawer keeps the spread',
     fit: 'Fit {shims} (now {now}): expect {expected}',
     fitBetween: 'Fit {shims} (now {now}): expect {expected}, {low} to {high}',
     turn: 'Turn it {turns} in: expect {expected}',
@@ -419,6 +424,10 @@ export const en = {
     and: '{first} and {second}',
     settled: '{sentence}; with the new spring settled, {settled}',
     gives: '{shims} gives {expected}',
+    taken: '{sentence} What would fit goes into another unit.',
+    tooThickNow: '{sentence}. {now} is over {most}, which must not be passed: take it out',
+    absurd: 'By this reading, shim and rate it would come to less than nothing: look for a slip in one of them.',
+    held: 'No shim is thick enough up to {most}, which must not be passed: {nearest}. Look at the spring.',
     empty: 'No shim is left in the drawer.',
     settlesOut:
       'The new spring will lose more by settling than the window is wide: no reading allows for it. Look at the spec.',
@@ -560,7 +569,7 @@ export const en = {
       guardedLow: '{limit}; passes from {low} on {tool}',
       guardedHigh: '{limit}; passes to {high} on {tool}',
     },
-    spread: '{name} across the set, {units}: spread {spread}, limit {limit}.',
+    spread: '{name} across the set, {units}: spread {spread} measured, limit {limit}.',
     spreadSettled:
       '{name} across the set, {units}: spread {spread} once the new springs have settled, {asRead} as read; limit {limit}.',
     conditions: 'Test conditions: {conditions}.',

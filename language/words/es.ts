@@ -192,7 +192,8 @@ export const es: Catalogue = {
     forSetOf: 'Lainas para el juego, {number}',
     ofUnit: 'unidad {place}: {shim}',
     ofUnitStays: 'unidad {place}: {shim} se queda',
-    spreads: 'dispersión {spread}',
+    spreads: 'dispersión esperada {spread}, {read} de {all} unidades leídas',
+    spreadsSettled: '{spread} con los resortes nuevos ya asentados',
     compare: 'Comparar',
     comparedOf: '{units} de {number}',
     notCompared: 'no se compara: {units} de {number}',
@@ -218,6 +219,8 @@ export const es: Catalogue = {
     to: 'Mantener',
     shim: 'Cambio de {part} (+ más gruesa, − más fina), según la lectura de {reading}, para llegar a {aim}',
     change: 'Cambiar en',
+    outside: '{title}. Por debajo de {low} o por encima de {high}: preguntar al encargado.',
+    ask: 'preguntar al encargado',
   },
   fail: {
     if: 'Si no pasa, escribir la unidad en la casilla:',
@@ -295,6 +298,7 @@ export const es: Catalogue = {
     now: 'Laina actual',
     fit: 'Laina a montar',
     after: 'Lectura después',
+    stays: 'se queda',
   },
   lines: { found: 'Encontrado', name: 'Nombre', date: 'Fecha' },
   sections: {
@@ -406,6 +410,7 @@ export const es: Catalogue = {
     allExcept: 'todas las piezas excepto {parts}',
   },
   advice: {
+    notKept: 'ninguna combinación de este cajón mantiene la dispersión',
     fit: 'Montar {shims} (ahora {now}): se espera {expected}',
     fitBetween: 'Montar {shims} (ahora {now}): se espera {expected}, {low} a {high}',
     turn: 'Girar {turns} hacia dentro: se espera {expected}',
@@ -414,6 +419,11 @@ export const es: Catalogue = {
     and: '{first} y {second}',
     settled: '{sentence}; con el resorte nuevo ya asentado, {settled}',
     gives: '{shims} da {expected}',
+    taken: '{sentence} La que serviría va a otra unidad.',
+    tooThickNow: '{sentence}. {now} supera {most}, que no se debe pasar: sacarla',
+    absurd:
+      'Con esta lectura, esta laina y esta variación resultaría menos que nada: buscar un error en alguna de ellas.',
+    held: 'Ninguna laina es bastante gruesa hasta {most}, que no se debe pasar: {nearest}. Revisar el resorte.',
     empty: 'No queda ninguna laina en el cajón.',
     settlesOut:
       'El resorte nuevo perderá al asentarse más que el ancho del margen de tolerancia: ninguna lectura lo compensa. Revisar la especificación.',
@@ -553,7 +563,7 @@ export const es: Catalogue = {
       guardedLow: '{limit}; pasa desde {low} en {tool}',
       guardedHigh: '{limit}; pasa hasta {high} en {tool}',
     },
-    spread: '{name} en el juego, {units}: dispersión {spread}, límite {limit}.',
+    spread: '{name} en el juego, {units}: dispersión medida {spread}, límite {limit}.',
     spreadSettled:
       '{name} en el juego, {units}: dispersión {spread} con los muelles nuevos asentados, {asRead} según lectura; límite {limit}.',
     conditions: 'Condiciones de prueba: {conditions}.',

@@ -11,6 +11,10 @@ export interface Input {
   readonly optional?: true;
   /** Several, with commas between. */
   readonly many?: true;
+  /** What makes sense; over nothing where nothing is said. */
+  readonly from?: 'nothing' | 'anywhere';
+  /** More than this is a slip of the keyboard: a quantity, or a number. */
+  readonly most?: string;
 }
 
 /** What was given, read and of the right kind. */

@@ -6,8 +6,8 @@ import type { Quantity } from '../quantities/types.ts';
 import type { Calculation, Given, Input } from './calculation.ts';
 import { figure, plain } from './figures.ts';
 
-const low: Input = { name: 'low', kind: 'same', words: 'low end of the limit', optional: true };
-const high: Input = { name: 'high', kind: 'same', words: 'high end of the limit', optional: true };
+const low: Input = { name: 'low', kind: 'same', words: 'low end of the limit', optional: true, from: 'anywhere' };
+const high: Input = { name: 'high', kind: 'same', words: 'high end of the limit', optional: true, from: 'anywhere' };
 const noEnd = 'Give low=, high= or both: without a limit nothing is judged.';
 const upsideDown = 'The low end is over the high one. Look at what was typed.';
 
@@ -31,16 +31,15 @@ export const gaugeCalculations: readonly Calculation[] = [
     formula: ['error = class / 100 · (top of the scale − bottom)'],
     source: 'EN 837-1: the class is per cent of span, wherever on the dial it is read',
     inputs: [
-      { name: 'class', kind: 'number', words: 'accuracy class on the dial' },
-      { name: 'low', kind: 'same', words: 'bottom of the scale' },
-      { name: 'high', kind: 'same', words: 'top of the scale' },
+      { name: 'class', kind: 'number', words: 'accuracy class on the dial', most: '10' },
+      { name: 'low', kind: 'same', words: 'bottom of the scale', from: 'anywhere' },
+      { name: 'high', kind: 'same', words: 'top of the scale', from: 'anywhere' },
     ],
     example: ['class=1.0', 'low=0 bar', 'high=400 bar'],
     work(given) {
       const range = { form: 'range', low: given.quantity('low'), high: given.quantity('high') } as const;
-      const error = given.number('class') < 0 ? null : errorOfClass(String(given.number('class')), range);
-      if (error === null)
-        return { problem: 'The top of the scale must be over its bottom, and the class no less than nothing.' };
+      const error = errorOfClass(String(given.number('class')), range);
+      if (error === null) return { problem: 'The top of the scale must be over its bottom. Look at low and high.' };
       return {
         steps: [`error = ${plain(given.number('class'))} / 100 · (${figure(range.high)} − ${figure(range.low)})`],
         answer: [`error ±${figure(error)}`],
@@ -55,9 +54,9 @@ export const gaugeCalculations: readonly Calculation[] = [
     inputs: [
       low,
       high,
-      { name: 'error', kind: 'same', words: 'what the gauge may be off (gauge-error works it out)' },
+      { name: 'error', kind: 'same', words: 'what the gauge may be off (gauge-error works it out)', from: 'nothing' },
       { name: 'mark', kind: 'same', words: 'from one mark of the dial to the next that the eye can read' },
-      { name: 'r', kind: 'number', words: '0, 0.83 or 1; 0 where none is given', optional: true },
+      { name: 'r', kind: 'number', words: '0, 0.83 or 1; 0 where none is given', optional: true, from: 'nothing' },
     ],
     example: ['low=250 bar', 'high=258 bar', 'error=2.4 bar', 'mark=1 bar', 'r=0.83'],
     work(given) {
@@ -88,10 +87,17 @@ export const gaugeCalculations: readonly Calculation[] = [
     title: 'How likely a unit just outside its limit is read as good',
     formula: ['probability = Φ(−2r), one side, error normal, uncertainty two standard deviations'],
     source: 'Normal distribution; a guard band of r times the expanded uncertainty',
-    inputs: [{ name: 'r', kind: 'number', words: 'share of the uncertainty that is kept away from the limit' }],
+    inputs: [
+      {
+        name: 'r',
+        kind: 'number',
+        words: 'share of the uncertainty that is kept away from the limit',
+        from: 'nothing',
+        most: '10',
+      },
+    ],
     example: ['r=0.83'],
     work(given) {
-      if (given.number('r') < 0) return { problem: 'r cannot be under nothing: that would widen the limit.' };
       return {
         steps: [`probability = Φ(−2 · ${plain(given.number('r'))})`],
         answer: [`probability ${plain(falseAccept(given.number('r')) * 100)} %`],
@@ -106,7 +112,7 @@ export const gaugeCalculations: readonly Calculation[] = [
     inputs: [
       low,
       high,
-      { name: 'reading', kind: 'same', words: 'what the gauge showed' },
+      { name: 'reading', kind: 'same', words: 'what the gauge showed', from: 'anywhere' },
       { name: 'uncertainty', kind: 'same', words: 'standard uncertainty u (half of what is given for 95 %)' },
     ],
     example: ['low=250 bar', 'high=258 bar', 'reading=252 bar', 'uncertainty=1.2 bar'],

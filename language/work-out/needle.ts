@@ -10,9 +10,14 @@ import { springStiffness } from '../calculations/spring.ts';
 import type { Calculation, Given, Input } from './calculation.ts';
 import { figure, millimetres, plain } from './figures.ts';
 
-const guide: Input = { name: 'guide', kind: 'length', words: 'diameter of the needle in its guide' };
-const seat: Input = { name: 'seat', kind: 'length', words: 'diameter of the seat that it closes' };
-const preload: Input = { name: 'preload', kind: 'force', words: 'force of the spring on the closed needle' };
+const guide: Input = { name: 'guide', kind: 'length', words: 'diameter of the needle in its guide', most: '100 mm' };
+const seat: Input = { name: 'seat', kind: 'length', words: 'diameter of the seat that it closes', most: '100 mm' };
+const preload: Input = {
+  name: 'preload',
+  kind: 'force',
+  words: 'force of the spring on the closed needle',
+  most: '100000 N',
+};
 
 const needleOf = (given: Given) => ({ guide: given.quantity('guide'), seat: given.quantity('seat') });
 const areaStep = (given: Given) =>
@@ -62,8 +67,8 @@ export const needleCalculations: readonly Calculation[] = [
     formula: ['closing / opening = 1 − (seat / guide)²'],
     source: 'Balance of forces on the needle',
     inputs: [
-      { name: 'opening', kind: 'pressure', words: 'pressure at which it opens' },
-      { name: 'closing', kind: 'pressure', words: 'pressure at which it closes' },
+      { name: 'opening', kind: 'pressure', words: 'pressure at which it opens', most: '10000 bar' },
+      { name: 'closing', kind: 'pressure', words: 'pressure at which it closes', most: '10000 bar' },
     ],
     example: ['opening=20000 kPa', 'closing=10300 kPa'],
     work(given) {
@@ -84,10 +89,10 @@ export const needleCalculations: readonly Calculation[] = [
     formula: ['stiffness = G · d⁴ / (8 · D³ · n)'],
     source: 'Shigley, Mechanical Engineering Design, helical compression springs (from memory)',
     inputs: [
-      { name: 'modulus', kind: 'pressure', words: 'shear modulus G of the wire' },
-      { name: 'wire', kind: 'length', words: 'diameter d of the wire' },
-      { name: 'coil', kind: 'length', words: 'mean diameter D of the coil' },
-      { name: 'coils', kind: 'number', words: 'coils n that work, without the closed ends' },
+      { name: 'modulus', kind: 'pressure', words: 'shear modulus G of the wire', most: '1000000 MPa' },
+      { name: 'wire', kind: 'length', words: 'diameter d of the wire', most: '100 mm' },
+      { name: 'coil', kind: 'length', words: 'mean diameter D of the coil', most: '1000 mm' },
+      { name: 'coils', kind: 'number', words: 'coils n that work, without the closed ends', most: '1000' },
     ],
     example: ['modulus=79000 MPa', 'wire=3 mm', 'coil=12 mm', 'coils=6'],
     work(given) {
@@ -113,7 +118,11 @@ export const needleCalculations: readonly Calculation[] = [
     title: 'What a shim brings, from its spring and needle (first opening only)',
     formula: ['rate = stiffness / (π/4 · (guide² − seat²))'],
     source: 'Balance of forces on the needle; published shop rates run from 69 to 196 bar/mm',
-    inputs: [{ name: 'stiffness', kind: 'stiffness', words: 'stiffness of the spring' }, guide, seat],
+    inputs: [
+      { name: 'stiffness', kind: 'stiffness', words: 'stiffness of the spring', most: '100000 N/mm' },
+      guide,
+      seat,
+    ],
     example: ['stiffness=200 N/mm', 'guide=6 mm', 'seat=3 mm'],
     work(given) {
       const problem = needleProblem(needleOf(given));

@@ -4,14 +4,15 @@ import { proofLoad, propertyClasses, shareOfProofLoad, stressArea } from '../cal
 import type { Calculation, Input } from './calculation.ts';
 import { figure, plain } from './figures.ts';
 
-const torque: Input = { name: 'torque', kind: 'torque', words: 'torque at the nut' };
-const preload: Input = { name: 'preload', kind: 'force', words: 'force along the bolt' };
+const torque: Input = { name: 'torque', kind: 'torque', words: 'torque at the nut', most: '100000 N·m' };
+const preload: Input = { name: 'preload', kind: 'force', words: 'force along the bolt', most: '10000000 N' };
 const factor: Input = {
   name: 'factor',
   kind: 'number',
   words: 'nut factor K; 0.2 is common for dry steel, no more than a guess',
+  most: '2',
 };
-const diameter: Input = { name: 'diameter', kind: 'length', words: 'nominal diameter of the thread' };
+const diameter: Input = { name: 'diameter', kind: 'length', words: 'nominal diameter of the thread', most: '1000 mm' };
 const over = 'Each figure must be over nothing. Look at what was typed.';
 
 export const torqueCalculations: readonly Calculation[] = [
@@ -22,9 +23,16 @@ export const torqueCalculations: readonly Calculation[] = [
     source: 'TM 9-254, general maintenance of torque wrenches',
     inputs: [
       torque,
-      { name: 'wrench', kind: 'length', words: 'from the mark on the grip to the square drive' },
-      { name: 'adapter', kind: 'length', words: 'from the square drive to the nut' },
-      { name: 'angle', kind: 'angle', words: 'between wrench and adapter; 0° where none is given', optional: true },
+      { name: 'wrench', kind: 'length', words: 'from the mark on the grip to the square drive', most: '5000 mm' },
+      { name: 'adapter', kind: 'length', words: 'from the square drive to the nut', from: 'nothing', most: '5000 mm' },
+      {
+        name: 'angle',
+        kind: 'angle',
+        words: 'between wrench and adapter; 0° where none is given',
+        optional: true,
+        from: 'anywhere',
+        most: '360°',
+      },
     ],
     example: ['torque=60 N·m', 'wrench=400 mm', 'adapter=50 mm'],
     work(given) {
@@ -84,11 +92,11 @@ export const torqueCalculations: readonly Calculation[] = [
     source: 'Long form for 60° threads, as in Shigley, Mechanical Engineering Design (from memory)',
     inputs: [
       preload,
-      { name: 'pitch', kind: 'length', words: 'pitch of the thread' },
-      { name: 'thread-radius', kind: 'length', words: 'rt, half the pitch diameter' },
-      { name: 'thread-friction', kind: 'number', words: 'µt' },
-      { name: 'face-radius', kind: 'length', words: 'rn, mean radius of the face under the head' },
-      { name: 'face-friction', kind: 'number', words: 'µn' },
+      { name: 'pitch', kind: 'length', words: 'pitch of the thread', most: '20 mm' },
+      { name: 'thread-radius', kind: 'length', words: 'rt, half the pitch diameter', most: '500 mm' },
+      { name: 'thread-friction', kind: 'number', words: 'µt, the friction of the thread', from: 'nothing', most: '2' },
+      { name: 'face-radius', kind: 'length', words: 'rn, mean radius of the face under the head', most: '1000 mm' },
+      { name: 'face-friction', kind: 'number', words: 'µn, the friction of the face', from: 'nothing', most: '2' },
     ],
     example: [
       'preload=25000 lbf',
@@ -127,14 +135,14 @@ export const torqueCalculations: readonly Calculation[] = [
     inputs: [
       torque,
       diameter,
-      { name: 'pitch', kind: 'length', words: 'pitch of the metric thread' },
+      { name: 'pitch', kind: 'length', words: 'pitch of the metric thread', most: '20 mm' },
       { name: 'class', kind: 'number', words: `property class on the head: ${propertyClasses.join(', ')}` },
       factor,
     ],
     example: ['torque=50 N·m', 'diameter=8 mm', 'pitch=1.25 mm', 'class=8.8', 'factor=0.2'],
     work(given) {
       const [size, pitch] = [given.quantity('diameter'), given.quantity('pitch')];
-      const propertyClass = given.number('class').toFixed(1);
+      const propertyClass = String(given.number('class'));
       if (!propertyClasses.includes(propertyClass))
         return {
           problem: `There is no class ${propertyClass}: they are ${propertyClasses.join(', ')}. Read it off the head.`,

@@ -67,6 +67,135 @@ describe('every calculation', () => {
   });
 });
 
+/** What a hand may type that is no figure, or none that can be. */
+const absurd: Readonly<Record<string, (unit: string) => string>> = {
+  nothing: () => '',
+  'no unit': (unit) => (unit === '' ? 'x' : '5'),
+  'unit only': (unit) => unit,
+  negative: (unit) => `-5 ${unit}`,
+  zero: (unit) => `0 ${unit}`,
+  'minus zero': (unit) => `-0 ${unit}`,
+  comma: (unit) => `0,6 ${unit}`,
+  'thousands or decimals': (unit) => `3,750 ${unit}`,
+  thousands: (unit) => `1.234.567 ${unit}`,
+  huge: (unit) => `999999999999 ${unit}`,
+  overflow: (unit) => `1e400 ${unit}`,
+  exponent: (unit) => `1e3 ${unit}`,
+  tiny: (unit) => `0.000000000001 ${unit}`,
+  digits: (unit) => `1.2345678901234567890 ${unit}`,
+  NaN: (unit) => `NaN ${unit}`,
+  Infinity: (unit) => `Infinity ${unit}`,
+  word: () => 'about a hand',
+  'another kind': (unit) => (unit === 'V' ? '5 A' : '5 V'),
+  'unknown unit': () => '5 furlongs',
+  range: (unit) => `1..2 ${unit}`,
+  tolerance: (unit) => `5 ${unit} ±1`,
+  prototype: () => 'toString',
+  markup: () => '<b>5</b>',
+};
+
+/** Each is refused, whatever is asked for. */
+const never = [
+  'nothing',
+  'no unit',
+  'comma',
+  'thousands or decimals',
+  'thousands',
+  'overflow',
+  'exponent',
+  'digits',
+  'NaN',
+  'Infinity',
+  'word',
+  'unknown unit',
+  'range',
+  'tolerance',
+  'prototype',
+  'markup',
+];
+
+describe('absurd figures', () => {
+  const cases = calculations.flatMap((one) => one.inputs.map((input) => [one.name, input.name, one, input] as const));
+
+  it.each(cases)('%s, %s: each gets a sentence, or a figure that makes sense', (_, __, one, input) => {
+    const own = one.example.find((text) => text.startsWith(`${input.name}=`));
+    const unit =
+      input.kind === 'number'
+        ? ''
+        : (/[^\d\s.,].*$/u.exec(own?.split('=')[1]?.split(',')[0] ?? '')?.[0] ?? unitOfKind(input.kind));
+    const rest = one.example.filter((text) => !text.startsWith(`${input.name}=`));
+    // Both ways to say what is in a drawer are one too many.
+    const typed =
+      input.name === 'shims' && own === undefined ? rest.filter((text) => !/^(from|to|by)=/u.test(text)) : rest;
+    for (const [what, make] of Object.entries(absurd)) {
+      const value = make(unit).trim();
+      const made = workOut(one, [...typed, `${input.name}=${value}`]);
+      const text = 'problem' in made ? made.problem : made.text;
+      const told = `${one.name} ${input.name}=${value}`;
+      expect(text.replaceAll(value, ''), told).not.toMatch(/NaN|Infinity|undefined|null|\[object|e[+-]\d/u);
+      expect(text, told).not.toMatch(
+        /(?:expect|pressure|rate|torque|setting|opening|closing|error|stiffness|probability) [−-]\d/u,
+      );
+      if (never.includes(what)) expect(made, told).toHaveProperty('problem');
+      if (input.from === undefined && ['negative', 'zero', 'minus zero'].includes(what))
+        expect(made, told).toHaveProperty('problem');
+      if (input.from === 'nothing' && what === 'negative') expect(made, told).toHaveProperty('problem');
+      if ('problem' in made) {
+        // What is wrong, and what is asked for.
+        expect(text.length, told).toBeGreaterThan(20);
+        expect(text, told).toMatch(/[.?]$|\)$|"$/u);
+      }
+    }
+  });
+
+  it('of a length, a shim or a pressure say what a slip they are', () => {
+    const unit = [
+      'reading=231 bar',
+      'low=250 bar',
+      'high=258 bar',
+      'rate=96 bar per mm',
+      'from=1.00 mm',
+      'to=1.95 mm',
+      'by=0.05 mm',
+    ];
+    expect(answer('choose-shim', ...unit, 'now=1300 mm')).toMatch(
+      /1300 mm is more than 20 mm, and it is shim that is in: that is a slip/u,
+    );
+    expect(answer('choose-shim', ...unit, 'now=13.0 mm')).toMatch(/13\.0 mm is not of a drawer of 1 mm to 1\.95 mm/u);
+    expect(answer('choose-shim', ...unit, 'now=1,30 mm')).toMatch(/write 1\.30/u);
+    expect(answer('choose-shim', ...unit, 'now=1.30')).toBe(
+      'refused: now: 1.30 has no unit. Write it with one, such as 1.30 mm.',
+    );
+    expect(answer('choose-shim', ...unit.slice(0, 4), 'now=1.30 mm', 'shims=1,30 mm, 1,35 mm')).toMatch(
+      /Write each figure with its unit, a comma between two of them, and decimals with a point/u,
+    );
+    expect(answer('choose-shim', ...unit, 'now=1.30 mm', 'aim=270 bar')).toMatch(
+      /The aim, 270 bar, is outside the window/u,
+    );
+    expect(answer('gauge-error', 'class=100', 'low=0 bar', 'high=400 bar')).toMatch(
+      /100 is more than 10, and it is accuracy class on the dial/u,
+    );
+    expect(answer('gauge-error', 'class=0,6', 'low=0 bar', 'high=400 bar')).toMatch(/write 0\.6/u);
+    expect(answer('turn-screw', 'reading=0 bar', 'aim=250 bar', 'rate=0.001 bar per turn')).toMatch(
+      /no screw has so many/u,
+    );
+    expect(answer('proof-load', 'torque=50 N·m', 'diameter=8 mm', 'pitch=1.25 mm', 'factor=0.2', 'class=8.84')).toMatch(
+      /There is no class 8\.84/u,
+    );
+  });
+});
+
+function unitOfKind(kind: string): string {
+  const units: Readonly<Record<string, string>> = {
+    pressure: 'bar',
+    length: 'mm',
+    rate: 'bar per mm',
+    angle: '°',
+    same: 'bar',
+  };
+  return units[kind] ?? '';
+}
+
 describe('figures as they are typed', () => {
   it('are asked for by name, kind and once', () => {
     expect(answer('shim-rate', 'stiffness')).toMatch(/is not a name, an equals sign and a value/u);

@@ -1,6 +1,14 @@
 /** Works one calculation out from figures as they are typed, with the way to the answer. */
 import { nearest } from '../grammar/nearest.ts';
-import { formatQuantity, kindAdmits, kindOf, kindOfUnit, readNumber, readQuantity } from '../quantities/index.ts';
+import {
+  compare,
+  formatQuantity,
+  kindAdmits,
+  kindOf,
+  kindOfUnit,
+  readNumber,
+  readQuantity,
+} from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
 import type { Calculation, Given, Input } from './calculation.ts';
 import { gaugeCalculations } from './gauge.ts';
@@ -114,21 +122,76 @@ function readValues(input: Input, text: string): { values: readonly (Quantity | 
   const texts = input.many === true ? text.split(',').map((one) => one.trim()) : [text.trim()];
   const values: (Quantity | number)[] = [];
   for (const one of texts) {
-    if (input.kind === 'number') {
-      const read = readNumber(one);
-      if ('problem' in read) return read;
-      values.push(Number(read.number));
-      continue;
+    const read = readValue(input, one);
+    if ('problem' in read) {
+      // A list is cut at its commas: half of `1,30 mm` has no unit.
+      const cut = texts.length > 1 && input.kind !== 'number' && /^-?\d*$/u.test(one);
+      return cut
+        ? {
+            problem: `“${one}” in ${text} has no unit of its own. Write each figure with its unit, a comma between two of them, and decimals with a point: 1.30 mm, 1.35 mm.`,
+          }
+        : read;
     }
-    const read = readQuantity(one);
-    if ('problem' in read) return { problem: read.problem };
-    if (input.kind !== 'same' && !kindAdmits(kindOf(input.kind), read.quantity.unit))
-      return {
-        problem: `${formatQuantity(read.quantity)} is a ${kindOfUnit(read.quantity.unit)}, and a ${input.kind} is asked for. Look at the unit.`,
-      };
-    values.push(read.quantity);
+    values.push(read.value);
   }
   return { values };
+}
+
+function readValue(input: Input, text: string): { value: Quantity | number } | { problem: string } {
+  if (text === '') return { problem: `nothing is given behind the equals sign. It is ${input.words}.` };
+  if (input.kind === 'number') {
+    const read = readNumber(text);
+    if ('problem' in read) return { problem: read.problem };
+    const value = Number(read.number);
+    const problem = outside(input, text, value, input.most !== undefined && value > Number(input.most));
+    return problem === null ? { value } : { problem };
+  }
+  if (/^[-−]?[\d.,]+$/u.test(text))
+    return { problem: `${text} has no unit. Write it with one, such as ${usual(input)}.` };
+  const read = readQuantity(text);
+  if ('problem' in read) return { problem: read.problem };
+  const value = read.quantity;
+  const shown = formatQuantity(value);
+  if (input.kind !== 'same' && !kindAdmits(kindOf(input.kind), value.unit))
+    return {
+      problem: `${shown} is a ${kindOfUnit(value.unit)}, and a ${input.kind} is asked for. Look at the unit.`,
+    };
+  const most = input.most === undefined ? null : readQuantity(input.most);
+  const over =
+    most !== null && 'quantity' in most && most.quantity !== undefined && compare(value, most.quantity) === 1;
+  const problem = outside(input, shown, Number(value.number), over);
+  return problem === null ? { value } : { problem };
+}
+
+/** A figure of the kind, to show how one is written. */
+function usual({ kind }: Input): string {
+  return usuals[kind] ?? '250 bar';
+}
+
+const usuals: Readonly<Partial<Record<Input['kind'], string>>> = {
+  pressure: '250 bar',
+  length: '1.30 mm',
+  rate: '96 bar per mm',
+  torque: '60 N·m',
+  force: '500 N',
+  stiffness: '200 N/mm',
+  angle: '90°',
+};
+
+/** No tool shows less than a millionth of its unit, or more than a thousand million of it. */
+const [smallest, largest] = [1e-6, 1e9];
+
+/** A figure that cannot be what is asked for. Null: it can. */
+function outside({ words, from, most }: Input, shown: string, value: number, over: boolean): string | null {
+  const size = Math.abs(value);
+  if (size > largest || (size > 0 && size < smallest))
+    return `${shown} is ${size > largest ? 'more' : 'less'} than anything that is measured at a bench, and it is ${words}. Look at the decimal mark and the unit.`;
+  if (over)
+    return `${shown} is more than ${most}, and it is ${words}: that is a slip. Look at the decimal mark and the unit.`;
+  if (from === 'anywhere' || value > 0 || (from === 'nothing' && value === 0)) return null;
+  return from === 'nothing'
+    ? `${shown} is under nothing, and it is ${words}. Give it without its sign, or leave it out.`
+    : `${shown} is not over nothing, and it is ${words}. Look at what was typed.`;
 }
 
 function givenOf(values: ReadonlyMap<string, readonly (Quantity | number)[]>): Given {

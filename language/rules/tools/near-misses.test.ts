@@ -423,6 +423,19 @@ describe('shims. Not:', () => {
     expect(rulesOf(procedureWith({ family: over }))).toContain('R1.2 shim-coil-bind');
   });
 
+  it('two parts that are chosen together, each under what the spring bears and both over it', () => {
+    const family = (most: string) => (text: string) =>
+      text.replace(
+        /( *part spring .*)on shim/u,
+        `  part shim-b "Second shim" on shim chosen from shims\n$1on shim-b binds over ${most}`,
+      );
+    const together = instead(reshim, '      choose shim, shim-b to bring opening to opening by shim-rate\n');
+    expect(rulesOf(procedureWith({ family: family('2.50 mm'), repairs: together }))).toContain('R1.2 shim-coil-bind');
+    expect(rulesOf(procedureWith({ family: family('3.90 mm'), repairs: together }))).not.toContain(
+      'R1.2 shim-coil-bind',
+    );
+  });
+
   it('a stock that reaches from the limit in service to the target', () => {
     const specs = (service: string) =>
       instead(opening, `pressure  250 bar +8 -0, in service at least ${service}  source`);

@@ -1,14 +1,13 @@
+import Fraction from 'fraction.js';
 import { thickest } from '../../calculations/shim-stock.ts';
-import type { Part } from '../../model/family.ts';
-import type { Procedure } from '../../model/procedure.ts';
 import type { Source } from '../../model/source.ts';
 import { amount, compare, formatQuantity } from '../../quantities/index.ts';
 import type { Quantity } from '../../quantities/types.ts';
-import { restsOn } from '../../replay/relations.ts';
 import { behind } from '../edits.ts';
+import { firstToBind } from '../limit-of-use.ts';
 import type { Rule } from '../rule.ts';
 import { inUnits, shimChoices } from '../shim-choices.ts';
-import { partWords } from '../words.ts';
+import { listed, partWords } from '../words.ts';
 
 /** The drawer has shims on which the coils of the spring lie solid, and the step does not stop short of them. */
 export const shimCoilBind: Rule = {
@@ -18,16 +17,21 @@ export const shimCoilBind: Rule = {
   procedure(procedure, report) {
     for (const { step, parts, stocks } of shimChoices(procedure)) {
       const { neverAbove } = step.choose!;
-      for (const [index, shim] of parts.entries()) {
-        const stock = stocks[index]!;
-        const most = thickest(stock);
-        const spring = firstToBind(procedure, shim);
+      // What is chosen together lies on each other, and the spring feels all of it.
+      const most = stocks.reduce<Fraction | null>((sum, stock) => {
+        const own = thickest(stock);
+        return sum === null || own === null ? null : sum.add(own);
+      }, new Fraction(0));
+      for (const shim of parts) {
+        const spring = firstToBind(procedure.family, shim);
         if (spring === null || most === null || most.compare(amount(spring.bindsOver)) <= 0) continue;
         if (neverAbove !== null && compare(neverAbove, spring.bindsOver) !== 1) continue;
         const bound = formatQuantity(spring.bindsOver);
+        const names = [...new Set(stocks.map(({ name }) => name))];
+        const several = stocks.length > 1 || stocks.some(({ stacks }) => stacks);
         const goes =
           neverAbove === null
-            ? `stock ${stock.name} goes up to ${formatQuantity(inUnits(most, stock.sizes[0]!.unit))}${stock.stacks ? ', two on each other' : ''}`
+            ? `${names.length === 1 ? 'stock' : 'stocks'} ${listed(names)} ${names.length === 1 ? 'goes' : 'go'} up to ${formatQuantity(inUnits(most, stocks[0]!.sizes[0]!.unit))}${several ? ', two on each other' : ''}`
             : `the step allows ${formatQuantity(neverAbove)}`;
         report({
           at: step,
@@ -54,19 +58,4 @@ export const shimCoilBind: Rule = {
 interface Bound {
   readonly source: Source;
   readonly most: Quantity;
-}
-
-/** Of the springs that a shim loads the one that goes solid first. */
-function firstToBind({ family }: Procedure, shim: Part): (Part & { readonly bindsOver: Quantity }) | null {
-  const above = new Set([shim.name]);
-  for (let known = 0; known < above.size; ) {
-    known = above.size;
-    for (const part of family.parts) if (restsOn(part).some((under) => above.has(under))) above.add(part.name);
-  }
-  // A shim may also lie on top of its spring.
-  for (const under of shim.on) above.add(under);
-  const springs = family.parts.flatMap((part) =>
-    part.bindsOver !== null && above.has(part.name) ? [{ ...part, bindsOver: part.bindsOver }] : [],
-  );
-  return springs.sort((a, b) => compare(a.bindsOver, b.bindsOver) ?? 0)[0] ?? null;
 }

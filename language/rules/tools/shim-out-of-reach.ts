@@ -40,7 +40,7 @@ function shortWords(procedure: Procedure, choice: ShimChoice): string | null {
     if (rate === null || low === null || target === null) continue;
     const reach = rate.mul(most.sub(least));
     if (reach.compare(amount(target).sub(amount(low))) >= 0) continue;
-    const never = choice.step.choose!.neverAbove;
+    const never = choice.most;
     return `${formatQuantity(low)} is good in service${number === null ? '' : ` for ${number}`}, and is to be brought to ${formatQuantity(target)}; from the thinnest ${partsWords(
       procedure,
       choice.parts.map(({ name }) => name),

@@ -2,26 +2,11 @@ import Fraction from 'fraction.js';
 import { thickest, widestStep } from '../../calculations/shim-stock.ts';
 import type { Procedure } from '../../model/procedure.ts';
 import { decimalsOf } from '../../quantities/decimal.ts';
-import {
-  amount,
-  asDifference,
-  formatQuantity,
-  kindOfLimit,
-  kindOfUnit,
-  roundTo,
-  sizeOf,
-  window,
-} from '../../quantities/index.ts';
-import type { Kind, Quantity } from '../../quantities/types.ts';
+import { amount, formatQuantity, kindOfLimit, roundTo, sizeOf } from '../../quantities/index.ts';
+import type { Quantity } from '../../quantities/types.ts';
+import { acrossSet } from '../across-set.ts';
 import type { Rule } from '../rule.ts';
-import {
-  type ChoiceCase,
-  inUnits,
-  limitOfReading,
-  lowestFound,
-  type ShimChoice,
-  shimChoices,
-} from '../shim-choices.ts';
+import { type ChoiceCase, inUnits, lowestFound, type ShimChoice, shimChoices } from '../shim-choices.ts';
 import { widthOf } from '../tool-fit.ts';
 import { workedOut } from '../tool-words.ts';
 import { partsWords } from '../words.ts';
@@ -46,9 +31,10 @@ function jumpWords(procedure: Procedure, choice: ShimChoice, one: ChoiceCase): s
   if (step === null || rate === null || limit === null) return null;
   const jump = rate.mul(step.to.sub(step.from));
   const own = widthOf(limit);
+  const across = acrossSet(procedure, choice.test, kindOfLimit(limit));
   const rooms = [
     own?.twoEnds ? { width: own.width, words: 'the limit leaves only' } : null,
-    spreadOf(procedure, choice, kindOfLimit(limit)),
+    across === null ? null : { width: across.width, words: 'the set may spread by only' },
   ];
   const room = rooms.find((one) => one !== null && jump.compare(sizeOf(one.width)) > 0) ?? null;
   if (room === null) return null;
@@ -79,21 +65,4 @@ function asked(sizes: readonly Fraction[], { stocks }: ShimChoice, one: ChoiceCa
       : amount(target).sub(amount(low)).div(rate).add(sizes[0]);
   const most = worn.compare(alone) > 0 ? worn : alone;
   return sizes.filter((_, index) => index === 0 || sizes[index - 1]!.compare(most) < 0);
-}
-
-/** The spread that is asked for across the set, of this reading or of another that is held to the same spec. */
-function spreadOf(procedure: Procedure, { test }: ShimChoice, kind: Kind) {
-  const own = limitOfReading(procedure, test);
-  const isSame = (name: string) => {
-    const other = limitOfReading(procedure, name);
-    return name === test || (own?.form === 'spec' && other?.form === 'spec' && own.spec === other.spec);
-  };
-  for (const step of procedure.stages.flatMap(({ steps }) => steps)) {
-    if (step.verb !== 'across' || step.test?.spread == null) continue;
-    const width = window(step.test.spread).high;
-    if (width === null || kindOfUnit(width.unit) !== kind) continue;
-    if (isSame(step.gate!.name.replace(/^across /u, '')))
-      return { width: asDifference(width), words: 'the set may spread by only' };
-  }
-  return null;
 }
