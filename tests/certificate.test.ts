@@ -316,6 +316,19 @@ describe('nothing is invented: it is refused', () => {
     );
   });
 
+  it('says of a spread that it was measured, and whether new springs had settled', () => {
+    const settling: Changes = { library: [['250 bar +8 -0, in service', '250 bar +8 -0, settling 3 bar, in service']] };
+    const spread = (of: ReturnType<typeof certified>) =>
+      of.text().filter((text) => text.includes('across the set, units'));
+    const high = good.replace('254 bar', '257 bar');
+    expect(spread(certified(`${unit(good)}\n${unit(high, 2)}`))).toEqual([
+      'Opening pressure across the set, units 1 and 2: spread 3 bar measured, limit at most 5 bar.',
+    ]);
+    expect(spread(certified(`${unit(good)}\n${unit(high, 2)}`, settling))).toEqual([
+      'Opening pressure across the set, units 1 and 2: spread 3 bar measured, limit at most 5 bar. Measured before new springs had settled.',
+    ]);
+  });
+
   it('where a new spring will settle out of the window', () => {
     const settling: Changes = { library: [['250 bar +8 -0, in service', '250 bar +8 -0, settling 3 bar, in service']] };
     const low = good.replace('254 bar', '252 bar');

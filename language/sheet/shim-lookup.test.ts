@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../check.ts';
 import { instead, procedureWith } from '../rules/sound-procedure.ts';
 import { wordsIn } from '../words/index.ts';
+import { sheetOf, textOf } from './index.ts';
 import { rateText } from './limits.ts';
 import { sentenceOf } from './sentences.ts';
 import { settingOf } from './setting.ts';
@@ -39,6 +40,23 @@ describe('what a shim is chosen from, on the sheet', () => {
       'from stock, 1.00 mm (3), 1.05 mm (none), 1.10 mm; two may lie on each other',
     );
     expect(sentence('of 1.00 mm, 1.05 mm')).not.toMatch(/lie on|\(/u);
+  });
+});
+
+describe('what all shims together may not pass, on the sheet', () => {
+  const never = (change: Parameters<typeof procedureWith>[0]) => {
+    const { procedure } = checkFiles([{ uri: 'x', text: procedureWith(change) }]).procedures[0]!;
+    const sheet = sheetOf(procedure, { job: null, number: null, paper: 'a4', draft: true, findings: [], hash: '' });
+    const texts = textOf(sheet).map((text) => text.replaceAll('\u00a0', ' '));
+    return texts[texts.indexOf('Never above') + 1] ?? null;
+  };
+  const family = instead('"Pressure spring"', '"Pressure spring" binds over 1.70 mm');
+
+  it('is what the step says, or where the spring binds, whichever is less', () => {
+    expect(never({ repairs: instead('by shim-rate', 'by shim-rate never above 1.80 mm') })).toBe('1.80 mm');
+    expect(never({ family })).toBe('1.70 mm');
+    expect(never({ family, repairs: instead('by shim-rate', 'by shim-rate never above 1.80 mm') })).toBe('1.70 mm');
+    expect(never({ family, repairs: instead('by shim-rate', 'by shim-rate never above 1.60 mm') })).toBe('1.60 mm');
   });
 });
 
