@@ -628,6 +628,12 @@ describe('the spread of a set with new springs', () => {
     );
   });
 
+  it('is not said of one unit, which has none', () => {
+    const { missing, text } = certified(unit(good));
+    expect(missing).toEqual([]);
+    expect(text().join('\n')).not.toContain('across the set');
+  });
+
   it('is refused where it will then be too wide', () => {
     expect(set(253, 256).missing.map(first)).toEqual([
       'the set: Opening pressure across the set, units 1 and 2: the spread will be 6 bar once the new springs have settled, and the limit is at most 5 bar',
