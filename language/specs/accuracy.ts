@@ -6,12 +6,12 @@ import {
   convert,
   convertDifference,
   type Difference,
+  exactWindow,
   formatQuantity,
   type Limit,
   type Quantity,
   window,
 } from '../quantities/index.ts';
-import { unitOfLimit } from '../sheet/figures.ts';
 
 /** How well a tool tells what passes a limit. */
 export interface Accuracy {
@@ -45,12 +45,10 @@ function judgedAt(limit: Limit, setToNominal: boolean): Quantity | null {
 
 /** Rounded down, so that it never looks better than it is. */
 function ratioText(limit: Limit, error: Difference): string | null {
-  const unit = unitOfLimit(limit);
-  const { low, high } = window(limit);
-  if (unit === null || low === null || high === null) return null;
-  const [from, to, by] = [convert(low, unit), convert(high, unit), convertDifference(error, unit)];
-  if (from === null || to === null || by === null || by.equals(0)) return null;
-  return `${rounded(to.sub(from).div(2).div(by), 1, 'down')}:1`;
+  const exact = exactWindow(limit, error.unit);
+  const by = decimalValue(error.number);
+  if (exact === null || exact.low === null || exact.high === null || by.equals(0)) return null;
+  return `${rounded(exact.high.sub(exact.low).div(2).div(by), 1, 'down')}:1`;
 }
 
 function errorText(error: Difference, { range, graduated }: Asset): string {
