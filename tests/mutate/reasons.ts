@@ -71,6 +71,12 @@ export const reasons: readonly Reason[] = [
     ),
   },
   {
+    name: 'heard-in-words',
+    reason:
+      'That a part is under load, or is not, though its title sounds so: where nothing is said the title is listened to, and warns.',
+    holds: all(ofKind('drop a fact of the family'), label(/^(not )?spring-loaded of part /u)),
+  },
+  {
     name: 'standing-tolerance',
     reason: 'Without a tolerance of its own a value takes the shop’s `unless stated`, and prints it with its source.',
     holds: ofKind('drop a tolerance'),
