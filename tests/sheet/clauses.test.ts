@@ -204,3 +204,53 @@ describe.each(verbs)('after %s', (verb) => {
     expect(lost(pairs)).toEqual([]);
   });
 });
+
+describe('what stands around steps', () => {
+  const printed = (body: string, more = '') => {
+    const text = `${exampleShop}
+${exampleFamily}
+procedure example for holder at bench {
+  ${more}
+  stage prove at tester {
+    ${body}
+  }
+}
+`;
+    const { findings, procedures } = checkFiles([{ uri: 'x', text }]);
+    const { procedure } = procedures[0]!;
+    const sheet = sheetOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
+    return {
+      text: sheet.blocks
+        .flatMap(blockTexts)
+        .join('\n')
+        .replaceAll(/[\u00a0\u202f]/gu, ' '),
+      syntax: findings.filter(({ rule }) => rule === 'syntax').map(({ message }) => message),
+    };
+  };
+  const sequence = 'sequence off "Off the tester" {\n    relieve note "own note"\n    disconnect inlet\n  }';
+
+  it('the title of a sequence, and every note of its call and of its first step', () => {
+    const { text } = printed('off note "first note" note "second note"', sequence);
+    expect(text).toContain('Off the tester. Let the pressure down');
+    expect(text).toContain('first note second note own note');
+  });
+  it('the titles of a spec and of a master', () => {
+    const spec = 'spec length "Free length" length 31.5 mm ±0.3 source "own"';
+    expect(printed('measure spring within length', spec).text).toMatch(/Free length\n31.2 to 31.8 mm/u);
+    const master = exampleShop.replace(/\}\s*$/u, '  master ring "Ring of known size" at tester\n}\n');
+    const { procedures } = checkFiles([
+      {
+        uri: 'x',
+        text: `${master}\n${exampleFamily}\nprocedure p for holder at bench { stage prove at tester { read ring } }`,
+      },
+    ]);
+    const { procedure } = procedures[0]!;
+    const sheet = sheetOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
+    expect(sheet.blocks.flatMap(blockTexts)).toContain('Read ring of known size.');
+  });
+  it('a fail path behind a measure with no limit is refused, as nothing can fail there', () => {
+    expect(printed('measure spring on fail renew spring').syntax).toEqual([
+      'Nothing can fail here: measure has no limit. Write “within” and a spec or a limit before “on fail”.',
+    ]);
+  });
+});
