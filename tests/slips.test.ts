@@ -248,6 +248,13 @@ describe('a sequence', () => {
     ]);
   });
 
+  it('that does nothing with what it is called with says so', () => {
+    const text = `${first!.text.replace('    relieve\n', '    bled with ball; zorp\n    relieve\n')}sequence bled with a; b {\n  wipe a\n}\n`;
+    expect(told(text)).toEqual([
+      '91:23 Sequence bled does nothing with b: what a call gives it would be lost. Name it in a step, or take it out.',
+    ]);
+  });
+
   it('is not written out where that comes to too many steps', () => {
     const doubling = Array.from({ length: 40 }, (_, at) => `sequence s${at + 1} { s${at} s${at} }`).join('\n');
     const text = `${first!.text.replace('    relieve\n', '    s40\n    relieve\n')}sequence s0 { wait 1 min }\n${doubling}\n`;

@@ -10,6 +10,7 @@ import { Context, type Defect, type Link, type ResolveProblem } from './context.
 import { familyOf } from './family.ts';
 import { familyUses } from './family-uses.ts';
 import { jobOf } from './job.ts';
+import { unusedParameters } from './parameters.ts';
 import { procedureOf } from './procedure.ts';
 import { shopOf } from './shop.ts';
 import { unquoted } from './steps.ts';
@@ -67,6 +68,10 @@ export function resolve(files: readonly ParsedFile[]): Resolved {
     of<ast.Sequence>('Sequence').map((node) => ({ node, name: node.name, source: context.source(node, 'name') })),
     'sequence',
   );
+  for (const node of declarations)
+    for (const item of node.$type === 'Procedure' ? node.items : [node])
+      if (item.$type === 'Sequence')
+        context.attempt('reading this sequence', item, () => unusedParameters(context, item));
   const byName = new Map(procedureNodes.map(({ name, node }) => [name, node] as const));
   const world = {
     shops,
