@@ -316,12 +316,6 @@ class OneStep {
     };
     for (const clause of clauses) this.clause(clause, step, test, fail);
     const gateName = this.gateName(step);
-    const failing = clauses.find(({ $type }) => $type === 'FailClause');
-    if (gateName === null && verb === 'measure' && failing !== undefined)
-      this.context.syntax(
-        'Nothing can fail here: measure has no limit. Write “within” and a spec or a limit before “on fail”.',
-        this.source(failing),
-      );
     if (gateName !== null) {
       const lap = step.verdicts.find((verdict) => verdict.verdict === 'lap');
       if (lap !== undefined)
