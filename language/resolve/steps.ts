@@ -348,12 +348,6 @@ class OneStep {
     if (proves !== undefined && fail.through !== null && (test.hold !== null || test.reads === 'pressure'))
       this.closedOver(fail.through, proves);
     const gateName = this.gateName(step);
-    const failing = clauses.find(({ $type }) => $type === 'FailClause');
-    if (gateName === null && verb === 'measure' && failing !== undefined)
-      this.context.syntax(
-        'Nothing can fail here: measure has no limit. Write “within” and a spec or a limit before “on fail”.',
-        this.source(failing),
-      );
     if (gateName !== null) {
       const lap = step.verdicts.find((verdict) => verdict.verdict === 'lap');
       if (lap !== undefined)

@@ -177,7 +177,11 @@ procedure example for holder at bench {
 
 describe.each(verbs)('after %s', (verb) => {
   const types = [...new Set([...verbForms[verb].clauses, ...everywhere])];
-  const cases = types.flatMap((type) => written[type].map(([text, ...printed]) => ({ text, printed })));
+  const cases = types.flatMap((type) => {
+    // Nothing can fail at a measure that has no limit: `limit-missing` says so.
+    const before = verb === 'measure' && type === 'FailClause' ? 'within 41.2..41.6 mm ' : '';
+    return written[type].map(([text, ...printed]) => ({ text: before + text, printed }));
+  });
   const lost = (all: typeof cases) =>
     printedOf(
       verb,
@@ -216,15 +220,13 @@ procedure example for holder at bench {
   }
 }
 `;
-    const { findings, procedures } = checkFiles([{ uri: 'x', text }]);
-    const { procedure } = procedures[0]!;
+    const { procedure } = checkFiles([{ uri: 'x', text }]).procedures[0]!;
     const sheet = sheetOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
     return {
       text: sheet.blocks
         .flatMap(blockTexts)
         .join('\n')
         .replaceAll(/[\u00a0\u202f]/gu, ' '),
-      syntax: findings.filter(({ rule }) => rule === 'syntax').map(({ message }) => message),
     };
   };
   const sequence = 'sequence off "Off the tester" {\n    relieve note "own note"\n    disconnect inlet\n  }';
@@ -247,10 +249,5 @@ procedure example for holder at bench {
     const { procedure } = procedures[0]!;
     const sheet = sheetOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
     expect(sheet.blocks.flatMap(blockTexts)).toContain('Read ring of known size.');
-  });
-  it('a fail path behind a measure with no limit is refused, as nothing can fail there', () => {
-    expect(printed('measure spring on fail renew spring').syntax).toEqual([
-      'Nothing can fail here: measure has no limit. Write “within” and a spec or a limit before “on fail”.',
-    ]);
   });
 });
