@@ -325,7 +325,7 @@ describe('nothing is invented: it is refused', () => {
       'Opening pressure across the set, units 1 and 2: spread 3 bar measured, limit at most 5 bar.',
     ]);
     expect(spread(certified(`${unit(good)}\n${unit(high, 2)}`, settling))).toEqual([
-      'Opening pressure across the set, units 1 and 2: spread 3 bar measured, limit at most 5 bar. Measured before new springs had settled.',
+      'Opening pressure across the set, units 1 and 2: spread 3 bar once the new springs have settled, 3 bar as read; limit at most 5 bar.',
     ]);
   });
 

@@ -6,7 +6,7 @@ import { libraryFiles } from './library.ts';
 const words = Object.getOwnPropertyNames(Object.prototype);
 const [first] = libraryFiles().filter(({ uri }) => uri.endsWith('first.rebuild'));
 /** Without the names that a word of the prototype comes near to: nearness is not what is tried here. */
-const text = first!.text.replaceAll('spring', 'coil').replaceAll('valve', 'relief');
+const text = first!.text.replaceAll(/spring(?!-loaded)/gu, 'coil').replaceAll('valve', 'relief');
 
 const found = (source: string, word: string) =>
   checkFiles([{ uri: 'a.rebuild', text: source }]).findings.map(
@@ -52,10 +52,7 @@ describe.each(words)('%s', (word) => {
       `{"sheet": {"${word}": "a4"}}`,
       `{"sheet": {"paper": "${word}"}}`,
     ]) {
-      const { findings } = checkFiles([
-        { uri: 'handtight.json', text: json },
-        { uri: 'a.rebuild', text },
-      ]);
+      const { findings } = checkFiles([{ uri: 'a.rebuild', text }], { uri: 'handtight.json', text: json });
       expect(
         findings.map(({ source }) => source.file),
         json,

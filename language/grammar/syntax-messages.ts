@@ -41,10 +41,6 @@ export function syntaxMessage(error: ParserError, next: IToken | undefined): str
   }
   if (token.tokenType.name === 'NUMBER' && before?.tokenType.name === 'NUMBER' && /^\d{3}(?!\d)/u.test(token.image))
     return `“${before.image} ${token.image}” is read as two numbers: thousands take no blank. Write ${before.image}${token.image}, or take one of them out.`;
-  // A date as half the world writes it: which of its numbers is the month nobody can tell.
-  if (token.tokenType.name === 'NUMBER' && /^(?:on|received|due|calibrated)$/u.test(before?.image ?? '')) {
-    return `${shown(token)} begins no date that can be read. Write year-month-day, such as 2026-10-05.`;
-  }
   // Where a word is missing (`solid 8.8`), no unit mends the number.
   if (token.tokenType.name === 'NUMBER' && wanted !== 'a number' && wanted?.startsWith('“') !== true) {
     return `${shown(token)} has no unit here${after}. Write the number with its unit, such as 250 bar or 3 times.`;

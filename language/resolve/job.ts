@@ -4,7 +4,7 @@ import type { Job, Unit } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Context } from './context.ts';
-import { countOf } from './limits.ts';
+import { numberOf } from './limits.ts';
 import { resultsOf } from './results.ts';
 import { dateOf } from './shop.ts';
 import { unquoted } from './steps.ts';
@@ -97,7 +97,12 @@ function unitOf(context: Context, node: ast.Unit, procedure: Procedure): Unit {
       hold,
       'Write why it is on hold: on hold "…". The certificate tells it to the customer.',
     );
-  countOf(context, node, 'place', node.place, { least: 1, like: 'unit 1' });
+  const place = numberOf(context, node, 'place', node.place);
+  if (place !== null && !/^[1-9]\d*$/u.test(place))
+    context.syntax(
+      `Units are counted 1, 2, 3 …, and ${place} is none of these: the sheet and the certificate call a unit by this number. Write the number of its place in the set.`,
+      context.source(node, 'place'),
+    );
   const written = node.lines.flatMap((line) => (line.$type === 'UnitResults' ? line.results : []));
   const { notes, results } = resultsOf(context, written, procedure);
   return {

@@ -134,7 +134,7 @@ function withLine([where, line]: Row, number: string) {
 }
 
 /** The rules that judge a number as it is read. */
-const read = ['syntax', 'unit-pair-disagrees'];
+const read = ['syntax', 'unit-pair-disagrees', 'implausible-result'];
 
 /** Lines that are whole without their number; where one is wanted, a rule of its own asks for it. */
 const whole = [

@@ -28,9 +28,8 @@ function unreadable(name: string, { jobs, findings, symbols }: CheckResult) {
   ) ?? [null];
   if (file === null || made(file)) return;
   const first = findings.find(({ severity, source }) => severity === 'error' && source.file === file);
+  if (first === undefined) return;
   throw new UsageError(
-    first === undefined
-      ? `There is no job in ${file}. Give the number of a job, or the file that it is in.`
-      : `The job in ${file} cannot be read. Line ${first.source.range.start.line + 1}: ${first.message} Run handtight check ${file} for all of it.`,
+    `The job in ${file} cannot be read. Line ${first.source.range.start.line + 1}: ${first.message} Run handtight check ${file} for all of it.`,
   );
 }

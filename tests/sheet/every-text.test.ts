@@ -35,6 +35,8 @@ const structural: ReadonlySet<string> = new Set([
     'accuracyClass',
     'propertyClass',
     'due',
+    'calibrated',
+    'danger',
     'approvedOn',
     'received',
     'acceptance',
