@@ -31,6 +31,8 @@ async function type(page: Page, text: string): Promise<void> {
   for (const [index, line] of text.split('\n').entries()) {
     const keys = line.trimStart();
     if (keys === '}') {
+      // An open list would take the arrow.
+      await page.keyboard.press('Escape');
       await page.keyboard.press('ArrowDown');
       await page.keyboard.press('End');
       continue;
