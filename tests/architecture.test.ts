@@ -1,6 +1,6 @@
 /** Invariants of the source that a test can hold. */
 import { readdirSync, readFileSync } from 'node:fs';
-import { join, relative } from 'node:path';
+import { dirname, join, relative } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { root } from './library.ts';
 
@@ -50,6 +50,52 @@ describe('language/', () => {
   it('sees syntax nodes in grammar, resolve and check only', () => {
     const beyond = sources.filter(({ path }) => !/^language\/(grammar|resolve)\/|^language\/check\.ts/u.test(path));
     expect(importing(/langium|chevrotain|generated\/ast/u, beyond)).toEqual([]);
+  });
+});
+
+/** Which folders of `language/` a folder imports from: data flows one way, so no folder is reached back into. */
+const layers: Readonly<Record<string, readonly string[]>> = {
+  quantities: [],
+  model: ['quantities'],
+  words: ['quantities'],
+  calculations: ['model', 'quantities'],
+  grammar: ['model', 'quantities'],
+  replay: ['model', 'quantities'],
+  cautions: ['model', 'quantities', 'replay'],
+  drawing: ['model', 'replay', 'words'],
+  resolve: ['calculations', 'grammar', 'model', 'quantities', 'replay'],
+  // What a job must answer for is judged where the certificate is made: `record/implausible-result.ts`.
+  rules: ['calculations', 'cautions', 'certificate', 'grammar', 'model', 'quantities', 'replay', 'resolve', 'words'],
+  advice: ['calculations', 'model', 'quantities', 'rules', 'words'],
+  sheet: ['advice', 'calculations', 'cautions', 'drawing', 'model', 'quantities', 'replay', 'rules', 'words'],
+  settings: ['grammar', 'model', 'rules', 'sheet', 'words'],
+  specs: ['calculations', 'model', 'quantities', 'sheet', 'words'],
+  certificate: ['advice', 'calculations', 'model', 'quantities', 'replay', 'rules', 'sheet', 'words'],
+  'work-out': ['calculations', 'grammar', 'model', 'quantities'],
+};
+
+describe('the layers of language/', () => {
+  const folderOf = (path: string) => /^language\/([^/]+)\//u.exec(path)?.[1];
+  const reached = (folder: string) => [
+    ...new Set(
+      sources
+        .filter(({ path }) => folderOf(path) === folder)
+        .flatMap(({ path, text }) =>
+          [...text.matchAll(/from '(\.[^']+)'/gu)].map(([, module]) =>
+            folderOf(join(dirname(path), module!).replaceAll('\\', '/')),
+          ),
+        )
+        .filter((other) => other !== undefined && other !== folder),
+    ),
+  ];
+
+  it('are all of its folders', () => {
+    const folders = [...new Set(sources.map(({ path }) => folderOf(path)))].filter((one) => one !== undefined);
+    expect(Object.keys(layers).sort()).toEqual(folders.sort());
+  });
+
+  it.each(Object.keys(layers))('%s imports from the folders below it', (folder) => {
+    expect(reached(folder).sort()).toEqual([...layers[folder]!].sort());
   });
 });
 

@@ -141,7 +141,7 @@ function objectOf(verb: (typeof verbs)[number]): string {
       return 'screw';
     case 'reading':
       return 'opening';
-    case undefined:
+    default:
       return '';
   }
 }
