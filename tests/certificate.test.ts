@@ -463,6 +463,18 @@ describe('a record that cannot be', () => {
       ],
     ],
     [
+      'rises on a thinner shim',
+      good.replace('renewed spring', 'opening 231 bar on PG-400').replace('shim in 1.50', 'shim in 1.10'),
+      [
+        'Opening pressure: it went from 231 bar to 254 bar, and that is not what the shim that was fitted in between brings. Check both shims and both readings, and correct what is wrong, or write the reason in quotes after the reading.',
+      ],
+    ],
+    [
+      'rises by a third of what the shim brings',
+      good.replace('renewed spring', 'opening 231 bar on PG-400').replace('shim in 1.50', 'shim in 1.90'),
+      [expect.stringContaining('that is not what the shim that was fitted in between brings')],
+    ],
+    [
       'is set from what was found with nothing done to it',
       `as found opening 231 bar on PG-400  opening 254 bar on PG-400  ${proven}  ${done}`,
       [expect.stringContaining('Opening pressure: it went from 231 bar to 254 bar, and no other shim')],

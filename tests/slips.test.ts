@@ -220,6 +220,13 @@ describe('proves through', () => {
       '66:50 spring is no joint, and plug closes over it: left loose, it would not be seen before this test. Write proves through plug.',
     );
   });
+
+  it('of a pressure names the joint, too, for the part that it is on and the seal between them', () => {
+    for (const name of ['body', 'washer'])
+      expect(through(name)).toContain(
+        `66:50 ${name} is no joint, and plug closes over it: left loose, it would not be seen before this test. Write proves through plug.`,
+      );
+  });
 });
 
 describe('a sequence', () => {

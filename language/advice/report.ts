@@ -94,8 +94,8 @@ export function matchLines(job: Job): string[] {
 }
 
 function setLines(job: Job, set: MatchedSet): string[] {
-  const { number, test, stands, units, choices, across } = set;
-  const head = `${test}${number === null ? '' : `, ${number}`}: ${stands.length} of ${units} ${units === 1 ? 'unit' : 'units'} read`;
+  const { number, test, stands, read, units, choices, across } = set;
+  const head = `${test}${number === null ? '' : `, ${number}`}: ${read} of ${units} ${units === 1 ? 'unit' : 'units'} read`;
   if (choices === null)
     return [
       `${head}. Not every one can be brought into its window from this drawer. handtight shim ${job.name} says which, and why.`,

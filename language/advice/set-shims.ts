@@ -3,10 +3,10 @@ import { fewestOpened } from '../calculations/matching.ts';
 import { differenceOf, quantityOf } from '../calculations/measured.ts';
 import { expectedOf, roomAt, safeAim, windowOf } from '../calculations/shim-advice.ts';
 import type { Job } from '../model/job.ts';
-import { amount, kindOfUnit, sizeOf } from '../quantities/index.ts';
+import { amount, compare, kindOfUnit, sizeOf } from '../quantities/index.ts';
 import type { Difference, Quantity } from '../quantities/types.ts';
 import { type Across, acrossSet } from '../rules/across-set.ts';
-import { type UnitStand, unitStands } from './unit-shims.ts';
+import { allStands, type UnitStand } from './unit-shims.ts';
 
 /** What to fit in one unit of a set. */
 export interface SetChoice {
@@ -22,6 +22,8 @@ export interface MatchedSet {
   readonly number: string | null;
   readonly test: string;
   readonly stands: readonly UnitStand[];
+  /** How many of them are read: those of `stands`, and those inside the window of which nobody says which shim is in. */
+  readonly read: number;
   /** How many units of that part number there are, on hold or not read yet or not. */
   readonly units: number;
   /** The spread that is let through, and where; null: nobody says. */
@@ -47,15 +49,18 @@ const mostStacks = 25;
  */
 export function matchedSets(job: Job): MatchedSet[] {
   const sets = new Map<string, UnitStand[]>();
-  for (const stand of unitStands(job)) {
-    const { test, parts } = stand.choice;
-    const key = `${parts[0]!.name} ${test} ${stand.unit.number ?? ''}`;
-    sets.set(key, [...(sets.get(key) ?? []), stand]);
+  const others = new Map<string, Quantity[]>();
+  for (const one of allStands(job)) {
+    const { test, parts } = one.choice;
+    const key = `${parts[0]!.name} ${test} ${one.unit.number ?? ''}`;
+    if (!('unknown' in one)) sets.set(key, [...(sets.get(key) ?? []), one]);
+    else if (one.unknown.why === 'no shim') others.set(key, [...(others.get(key) ?? []), one.unknown.reading.value]);
   }
   const taken = new Map<string, readonly Quantity[]>();
-  return [...sets.values()].map((stands) => {
+  return [...sets].map(([key, stands]) => {
     const { name } = stands[0]!.choice.stocks[0]!;
-    const set = matched(job, stands, without(stands[0]!.question.drawer, taken.get(name) ?? []));
+    const drawer = without(stands[0]!.question.drawer, taken.get(name) ?? []);
+    const set = matched(job, stands, drawer, others.get(key) ?? []);
     taken.set(name, [...(taken.get(name) ?? []), ...(set.choices ?? []).flatMap(({ shims }) => shims ?? [])]);
     return set;
   });
@@ -68,21 +73,27 @@ interface Fits {
   readonly safe: boolean;
 }
 
-function matched(job: Job, stands: readonly UnitStand[], drawer: LaidOut): MatchedSet {
+/** `others`: readings of units of which nobody says which shim is in. They count for the spread, and stay as they are. */
+function matched(job: Job, stands: readonly UnitStand[], drawer: LaidOut, others: readonly Quantity[]): MatchedSet {
   const [{ choice, unit, reading }] = stands as [UnitStand, ...UnitStand[]];
   const across = acrossSet(job.procedure, choice.test, kindOfUnit(reading.value.unit), unit.number);
   const units = job.units.filter(({ number }) => number === unit.number).length;
-  const set = { number: unit.number, test: choice.test, stands, units, across };
+  const { low, high } = stands[0]!;
+  const isInside = (value: Quantity) =>
+    (low === null || [0, 1].includes(compare(value, low) ?? -1)) &&
+    (high === null || [0, -1].includes(compare(value, high) ?? 1));
+  const fixed = others.filter(isInside).map((value) => amount(value).valueOf());
+  const read = stands.length + fixed.length;
+  const set = { number: unit.number, test: choice.test, stands, read, units, across };
   const fits = stands.map((stand) => fitsOf(stand, drawer));
   const columns = [...new Map(fits.flatMap((row) => row.map(({ total }) => [keyOf(total), total] as const))).entries()];
   const counts = columns.map(([, { shims }]) => countOf(drawer, shims) ?? stands.length);
   const valuesOf = (which: (one: Fits) => boolean) =>
-    fits.map((row) => {
+    [...fits, ...fixed.map(() => [])].map((row) => {
       const own = new Map(row.filter(which).map((one) => [keyOf(one.total), one.reading]));
       return columns.map(([key]) => own.get(key) ?? null);
     });
-  const read = stands.map((stand) => amount(stand.reading.value).valueOf());
-  const stays = stands.map((stand, row) => (stand.stands ? read[row]! : null));
+  const stays = [...stands.map((stand) => (stand.stands ? amount(stand.reading.value).valueOf() : null)), ...fixed];
   const aim = safeAim(stands[0]!.question)!.valueOf();
   // Exact: a spread just as wide as is let through is let through.
   const most = across === null ? null : sizeOf(across.width).valueOf();
@@ -105,13 +116,13 @@ function matched(job: Job, stands: readonly UnitStand[], drawer: LaidOut): Match
   if (found === null) return { ...set, choices: null, spread: null, settled: null, kept: false };
   const shown = (value: number, { question }: UnitStand) => quantityOf(value, question.reading.unit)!;
   const apart = (value: number) => differenceOf(value, stands[0]!.question.reading.unit);
-  const choices = found.choice.map((column, row): SetChoice => {
+  const choices = found.choice.slice(0, stands.length).map((column, row): SetChoice => {
     const stand = stands[row]!;
     if (column === null) return { stand, shims: null, expected: stand.reading.value };
     const total = columns[column]![1];
     return { stand, shims: total.shims, expected: shown(expectedOf(stand.question, total).valueOf(), stand) };
   });
-  const after = choices.map(({ stand, expected }) => amount(expected).valueOf() - lossOf(stand));
+  const after = [...choices.map(({ stand, expected }) => amount(expected).valueOf() - lossOf(stand)), ...fixed];
   return {
     ...set,
     choices,

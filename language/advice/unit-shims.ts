@@ -38,16 +38,9 @@ export interface UnitStand {
 /** Why nothing can be said of a unit yet. */
 export type Unknown =
   | {
-      readonly why:
-        | 'no reading'
-        | 'no shim'
-        | 'changed since'
-        | 'no limit'
-        | 'no aim'
-        | 'no rate'
-        | 'other kind'
-        | 'several parts';
+      readonly why: 'no reading' | 'changed since' | 'no limit' | 'no aim' | 'no rate' | 'other kind' | 'several parts';
     }
+  | { readonly why: 'no shim'; readonly reading: ReadingResult }
   | {
       readonly why: 'slip';
       readonly what: 'reading' | 'shim';
@@ -100,7 +93,7 @@ function standOf(procedure: Procedure, unit: Unit, choice: ShimChoice, drawer: L
   if (only !== null && unit.number !== null && !only.includes(unit.number)) return null;
   if (choice.parts.length > 1) return { why: 'several parts' };
   const found = readingOf(unit.results, choice.parts[0]!.name, sameReading(procedure, choice.test));
-  if (typeof found === 'string') return { why: found };
+  if (!('now' in found)) return found;
   const { reading, now } = found;
   const asked =
     choice.cases.find(({ number }) => number === unit.number) ?? choice.cases.find(({ number }) => number === null);
@@ -173,7 +166,11 @@ function slipIn(reading: Quantity, aim: Quantity, now: Quantity, drawer: LaidOut
 }
 
 /** The last reading, and the shim that was in; or what is missing. */
-function readingOf(results: readonly Result[], part: string, isRead: (name: string) => boolean) {
+function readingOf(
+  results: readonly Result[],
+  part: string,
+  isRead: (name: string) => boolean,
+): Unknown | { readonly reading: ReadingResult; readonly now: Quantity } {
   let reading: ReadingResult | null = null;
   let now: Quantity | null = null;
   let changed = false;
@@ -187,6 +184,6 @@ function readingOf(results: readonly Result[], part: string, isRead: (name: stri
     }
     now = result.size;
   }
-  if (reading === null) return changed ? 'changed since' : 'no reading';
-  return now === null ? 'no shim' : { reading, now };
+  if (reading === null) return { why: changed ? 'changed since' : 'no reading' };
+  return now === null ? { why: 'no shim', reading } : { reading, now };
 }

@@ -1,9 +1,12 @@
+import type Fraction from 'fraction.js';
 import { permissibleError } from '../calculations/tool-error.ts';
 import type { ReadingResult, Result, Unit } from '../model/job.ts';
 import type { Procedure, Step } from '../model/procedure.ts';
 import { amount, compare, sizeOf } from '../quantities/index.ts';
+import type { Quantity } from '../quantities/types.ts';
 import { Relations } from '../replay/relations.ts';
 import { provesThrough } from '../replay/transfer.ts';
+import { shimChoices } from '../rules/shim-choices.ts';
 import { choosing, stepsFor, testsFor, tightens } from './asked.ts';
 
 /** What made a result old: a part that was changed after it, or a joint that was tightened again. */
@@ -62,8 +65,23 @@ export class Changes {
     const closed = this.relations.closure(torque.part);
     const changed = results
       .slice(results.indexOf(torque) + 1)
-      .find((one) => ((one.form === 'shim' && one.fitted) || one.form === 'renewed') && closed.has(one.part));
+      .find(
+        (one) =>
+          ((one.form === 'shim' && one.fitted) || one.form === 'renewed') &&
+          (closed.has(one.part) || this.isOpenedFor(one.part, torque.part)),
+      );
     return changed !== undefined && 'part' in changed ? changed.part : null;
+  }
+
+  /** Another part is chosen or goes in new in a repair that tightens the joint again, however the family holds them. */
+  private isOpenedFor(part: string, joint: string): boolean {
+    return this.procedure.repairs.some(({ steps }) => {
+      const changed = steps.findIndex(
+        ({ verb, objects }) =>
+          (verb === 'choose' || verb === 'renew') && objects.some((object) => object.name === part),
+      );
+      return changed >= 0 && steps.slice(changed).some((step) => tightens(step, joint));
+    });
   }
 
   /** A reading that is far from the one before it, with nothing written down between them that could have moved it. */
@@ -78,6 +96,36 @@ export class Changes {
       const before = readings[index - 1];
       if (before !== undefined && this.isFar(before, after) && !this.somethingDone(before, after))
         return [before, after];
+    }
+    return null;
+  }
+
+  /**
+   * A reading that moved the other way than the shim that was fitted before it moves it, or nowhere near as far, or much
+   * further: off from what the shim brings by more than half of that. Common practice, no source: rates of units of one
+   * family differ by a fifth.
+   */
+  contrary(name: string): readonly [ReadingResult, ReadingResult] | null {
+    const choice = shimChoices(this.procedure).find(({ test }) => test === name);
+    const cases = choice?.cases.filter(({ number }) => number === null || number === this.unit.number) ?? [];
+    const rate = cases.find((one) => one.rate !== null)?.rate ?? null;
+    if (choice === undefined || rate === null) return null;
+    const { results } = this.unit;
+    const part = choice.parts[0]!.name;
+    const readings = results.filter(
+      (one): one is ReadingResult => one.form === 'reading' && one.name === name && !one.asFound,
+    );
+    for (const [index, after] of readings.entries()) {
+      const before = readings[index - 1];
+      if (before === undefined || after.text !== null) continue;
+      const [from, to] = [results.indexOf(before), results.indexOf(after)];
+      const was = sizeBefore(results, part, from);
+      const is = sizeBefore(results, part, to);
+      // A new part may move it either way.
+      if (was === null || is === null || results.slice(from, to).some(({ form }) => form === 'renewed')) continue;
+      const brings = amount(is).sub(amount(was)).mul(rate);
+      const off = amount(after.value).sub(amount(before.value)).sub(brings).abs();
+      if (off.compare(brings.abs().div(2)) > 0 && this.isApart(off, before, after)) return [before, after];
     }
     return null;
   }
@@ -106,6 +154,10 @@ export class Changes {
    */
   private isFar(before: ReadingResult, after: ReadingResult): boolean {
     if (compare(before.value, after.value) === null) return false;
+    return this.isApart(amount(after.value).sub(amount(before.value)).abs(), before, after);
+  }
+
+  private isApart(by: Fraction, before: ReadingResult, after: ReadingResult): boolean {
     const [a, b] = [amount(before.value), amount(after.value)];
     const most = a.compare(b) > 0 ? a : b;
     const errors = [before, after].map(({ tool, value }) => {
@@ -113,12 +165,7 @@ export class Changes {
       const error = asset === undefined ? null : permissibleError(asset, value);
       return error === null ? most.mul(0) : sizeOf(error);
     });
-    return (
-      a
-        .sub(b)
-        .abs()
-        .compare(errors.reduce((sum, error) => sum.add(error), most.div(20))) > 0
-    );
+    return by.compare(errors.reduce((sum, error) => sum.add(error), most.div(20))) > 0;
   }
 
   /** The procedure itself does it after the last test of a name. */
@@ -160,4 +207,10 @@ export class Changes {
     );
     return new Set([name, ...measuring.flatMap(({ objects }) => objects.map((object) => object.name))]);
   }
+}
+
+/** The shim that was in before a result, as far as it is written down. */
+function sizeBefore(results: readonly Result[], part: string, at: number): Quantity | null {
+  const last = results.slice(0, at).findLast((one) => one.form === 'shim' && one.part === part);
+  return last?.form === 'shim' ? last.size : null;
 }

@@ -2,7 +2,7 @@ import Fraction from 'fraction.js';
 import type { Job, ReadingResult, ShimResult, TorqueResult, Unit } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Asset, Stock } from '../model/shop.ts';
-import { decimalsOf, decimalValue, exactText } from '../quantities/decimal.ts';
+import { decimalsOf, decimalValue, exactText, tenTo } from '../quantities/decimal.ts';
 import { amount, compare, kindOfLimit, kindOfUnit, type Limit, window } from '../quantities/index.ts';
 import type { Kind, Quantity } from '../quantities/types.ts';
 import { suits } from '../rules/tool-choice.ts';
@@ -179,7 +179,10 @@ export function shows(asset: Asset, value: Quantity): boolean {
 function isThere(stock: Stock, size: Quantity): boolean {
   const there = sizesIn(stock);
   const wanted = tenths(size);
-  return there.has(wanted) || (stock.stacks && [...there].some((one) => there.has(wanted - one)));
+  if (there.has(wanted) || (stock.stacks && [...there].some((one) => there.has(wanted - one)))) return true;
+  // In another unit no figure is the size itself.
+  const near = stock.sizes.every(({ unit }) => unit === size.unit) ? 0 : halfDigit(size);
+  return near > 0 && [...there].some((one) => Math.abs(one - wanted) <= near);
 }
 
 /** Thicknesses in tenths of a nanometre: whole numbers, and finer than anything that is measured. */
@@ -191,6 +194,11 @@ function sizesIn(stock: Stock): ReadonlySet<number> {
 
 /** A drawer of thousands is gone through once, not for each shim of each job. */
 const sizesByStock = new WeakMap<Stock, ReadonlySet<number>>();
+
+/** As far off as the last digit that is written lets it be, in tenths of a nanometre: 0.0591 in is 1.50 mm. */
+function halfDigit({ number, unit }: Quantity): number {
+  return tenths({ number: exactText(tenTo(-decimalsOf(number)).div(2)), unit });
+}
 
 function tenths(size: Quantity): number {
   return Math.round(amount(size).mul(10_000_000_000).valueOf());

@@ -489,7 +489,7 @@ class UnitJudge {
   serial(): Say[] {
     const { serial, noSerial = null } = this.unit;
     if (serial === null) return noSerial === null ? [({ certificate }) => certificate.missing.noSerial] : [];
-    const other = this.known.job.units.find((one) => one.serial === serial && one !== this.unit);
+    const other = this.known.job.units.find((one) => one.serial?.trim() === serial.trim() && one !== this.unit);
     return other === undefined
       ? []
       : [({ certificate }) => certificate.missing.serialTwice({ serial, place: other.place })];
@@ -509,12 +509,14 @@ class UnitJudge {
     return names(this.unit.results, () => true).flatMap((name): Say[] => {
       const title = nameWords(this.procedure, name);
       if (this.passedAfterFail(name)) return [(w) => w.certificate.missing.passedAfterFail({ name: title })];
-      const [before, after] = this.changes.jump(name) ?? [];
+      const jump = this.changes.jump(name);
+      const [before, after] = jump ?? this.changes.contrary(name) ?? [];
       if (before === undefined || after === undefined || this.doubtOf(before) !== null || this.doubtOf(after) !== null)
         return [];
+      const why = jump === null ? 'contrary' : 'jump';
       return [
         (w) =>
-          w.certificate.missing.jump({ name: title, before: w.quantity(before.value), after: w.quantity(after.value) }),
+          w.certificate.missing[why]({ name: title, before: w.quantity(before.value), after: w.quantity(after.value) }),
       ];
     });
   }

@@ -152,7 +152,7 @@ function said(context: Context, node: AstNode, text: string, problem: string): s
 /** One serial is one unit: a second one was read wrong, or typed twice. */
 function sameSerials(context: Context, units: readonly Unit[]) {
   for (const [index, { serial, place, source }] of units.entries()) {
-    const first = serial === null ? undefined : units.find((other) => other.serial === serial);
+    const first = serial === null ? undefined : units.find((other) => other.serial?.trim() === serial.trim());
     if (first === undefined || units.indexOf(first) === index) continue;
     context.syntax(
       `Units ${first.place} and ${place} have the same serial, ${serial}: nobody could say later which readings belong to which. Read it again from both bodies.`,

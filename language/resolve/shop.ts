@@ -227,6 +227,11 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
         break;
     }
   }
+  if (asset.calibrated !== null && asset.due !== null && asset.due < asset.calibrated)
+    context.syntax(
+      `${node.name} was calibrated on ${asset.calibrated} and was due on ${asset.due}, before that: nothing that it reads could be certified. Correct one of the two dates.`,
+      context.source(node, 'name'),
+    );
   return { ...asset, ...onItsScale(context, node, asset) };
 }
 

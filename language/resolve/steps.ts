@@ -21,7 +21,7 @@ import type { Verb } from '../model/verbs.ts';
 import { formatQuantity, kindOf, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
 
-import { Relations } from '../replay/relations.ts';
+import { Relations, restsOn } from '../replay/relations.ts';
 import { allowOf } from './allows.ts';
 import { everywhere, verbForms } from './clause-table.ts';
 import type { Context } from './context.ts';
@@ -975,7 +975,12 @@ class OneStep {
       [...family.joints, ...family.adjusters].some(({ part }) => part === name);
     if (through.some(isSeen)) return;
     for (const name of through) {
-      const [joint] = relations.closedBy(name);
+      // It is shut in by the joint, is what the joint is on, or lies between the two.
+      const joint =
+        relations.closedBy(name)[0] ??
+        family.joints.find(
+          ({ part, to }) => to === name || family.parts.some((one) => one.name === part && restsOn(one).includes(name)),
+        );
       if (joint === undefined) continue;
       const closing = baseOf(family.parts, joint.part);
       this.context.syntax(

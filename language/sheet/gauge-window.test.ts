@@ -48,6 +48,15 @@ describe('what the gauge may show', () => {
     );
   });
 
+  it('with a new part is that of the limit for it: an old window would pass what does not', () => {
+    const { windows } = made('class 0.25  graduated 1 bar', 'acceptance guarded', ', new spring 258 bar +8 -0');
+    expect(windows).toEqual([
+      'Passes if PG-400 shows A-250: 251 bar to 257 bar',
+      'Passes if PG-400 shows A-220: 221 bar to 227 bar',
+      'With new pressure spring: Passes if PG-400 shows 259 bar to 265 bar',
+    ]);
+  });
+
   it('is guarded for one spec alone, and in full', () => {
     // ±2.4 bar of class 0.6: 252.4 to 255.6, on whole marks 253 to 255.
     expect(made('class 0.6  graduated 1 bar', '', ', acceptance fully guarded').windows).toEqual([

@@ -19,19 +19,29 @@ const reads: ReadonlySet<string> = new Set(['test', 'read', 'measure', 'check', 
  * differs. None where acceptance is simple: then the limit itself is what is read.
  */
 export function gaugeWindows(setting: Setting, step: Step, where: Where): Fact[] {
-  const { words } = setting;
   const use = reads.has(step.verb) ? useOf(setting, step) : null;
   if (use === null) return [];
-  const facts = byNumber(setting, (number): Fact | null => {
-    const judged = judgedBy(setting, step, use, number);
+  const facts = [...factsOf(setting, step, where, use, 'rebuilt'), ...factsOf(setting, step, where, use, 'whenNew')];
+  return facts.map(({ told, whose }) => ({ ...told, text: withNumbers({ told: told.text, whose }) }));
+}
+
+/** `whenNew`: with new parts another limit counts. */
+function factsOf(setting: Setting, step: Step, where: Where, use: LimitUse, which: 'rebuilt' | 'whenNew') {
+  const { words } = setting;
+  return byNumber(setting, (number): Fact | null => {
+    const judged = judgedBy(setting, step, use, number, which);
     if (judged === null || judged.rule === 'simple') return null;
     const unit = unitOfLimit(judged.limit);
     const scale = unit === null ? null : scaleFor(setting, step, where, kindOfUnit(unit), judged.limit);
     const text = scale === null ? null : windowText(words, judged.limit, judged.rule, scale);
     if (scale === null || text === null) return null;
-    return { label: words.facts.mayRead({ tool: scale.name ?? words.tools.called.gauge }), text };
+    const label = words.facts.mayRead({ tool: scale.name ?? words.tools.called.gauge });
+    if (which === 'rebuilt') return { label, text };
+    const part = setting.procedure.family.parts.find(({ name }) => name === judged.newPart);
+    const head =
+      part === undefined ? words.limits.whenNew : words.limits.withNew({ part: words.inSentence(part.title) });
+    return { label: `${head}: ${label}`, text };
   });
-  return facts.map(({ told, whose }) => ({ ...told, text: withNumbers({ told: told.text, whose }) }));
 }
 
 /** The limit that a reading is held to, and how it is judged. */
@@ -40,14 +50,23 @@ function judgedBy(
   step: Step,
   use: LimitUse,
   number: string | null,
-): { limit: Limit; rule: DecisionRule } | null {
+  which: 'rebuilt' | 'whenNew',
+): { limit: Limit; rule: DecisionRule; newPart: string | null } | null {
   const { acceptance: ofShop } = setting.procedure.shop;
   const value = use.form === 'spec' ? specFor(setting.procedure, use.spec, number) : null;
-  const limit = use.form === 'limit' ? use.limit : ((step.asFound ? value?.inService : null) ?? value?.rebuilt ?? null);
+  const limit =
+    which === 'whenNew'
+      ? step.asFound
+        ? null
+        : (value?.whenNew ?? null)
+      : use.form === 'limit'
+        ? use.limit
+        : ((step.asFound ? value?.inService : null) ?? value?.rebuilt ?? null);
   if (limit === null) return null;
   return {
     limit: withStanding(limit, { standing: standingOf(setting) }).limit,
     rule: value?.acceptance ?? ofShop.rule,
+    newPart: value?.whenNewPart ?? null,
   };
 }
 

@@ -1,4 +1,4 @@
-import type { Step } from '../model/procedure.ts';
+import type { SpecValue, Step } from '../model/procedure.ts';
 import { specFor } from '../model/spec-for.ts';
 import type { Difference, Limit, Quantity, UnitName } from '../quantities/index.ts';
 import {
@@ -40,15 +40,16 @@ export function holdLookup(setting: Setting, step: Step, where: Where): Lookup[]
       ? [
           {
             number: '',
-            limit: specFor(procedure, spec, null)?.rebuilt ?? null,
+            ...limitsIn(specFor(procedure, spec, null)),
           },
         ]
       : numbers.map(({ name }) => ({
           number: name,
-          limit: specFor(procedure, spec, name)?.rebuilt ?? null,
+          ...limitsIn(specFor(procedure, spec, name)),
         }));
-  const cases = limits.map(({ number, limit }) => {
-    const judged = limit === null ? null : withStanding(limit, { standing: standingOf(setting) }).limit;
+  const cases = limits.map(({ number, limit, forNew }) => {
+    const rebuilt = limit === null ? null : withStanding(limit, { standing: standingOf(setting) }).limit;
+    const judged = rebuilt === null || forNew === null ? rebuilt : bothOf(rebuilt, forNew);
     const change = hold.relation === 'below' ? sub : add;
     return {
       number,
@@ -60,6 +61,21 @@ export function holdLookup(setting: Setting, step: Step, where: Where): Lookup[]
     from: `${words.lookup.from}, ${words.wording.unit(unit, false)}`,
     to: `${words.lookup.to}, ${words.wording.unit(unit, false)}`,
   }));
+}
+
+function limitsIn(value: SpecValue | null) {
+  return { limit: value?.rebuilt ?? null, forNew: value?.whenNew ?? null };
+}
+
+/** From the lower of two low ends to the higher of two high ones: every reading that may pass, with new parts or without. */
+function bothOf(limit: Limit, forNew: Limit): Limit {
+  const [one, two] = [window(limit), window(forNew)];
+  if (one.low === null || one.high === null || two.low === null || two.high === null) return limit;
+  return {
+    form: 'range',
+    low: compare(two.low, one.low) === -1 ? two.low : one.low,
+    high: compare(two.high, one.high) === 1 ? two.high : one.high,
+  };
 }
 
 /** The spec of the reading that is spoken of; `reading` is the last pressure read before this step. */

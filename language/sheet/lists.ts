@@ -1,3 +1,4 @@
+import type { Unit } from '../model/job.ts';
 import type { Asset, AssetKind } from '../model/shop.ts';
 import type { RangeLimit } from '../quantities/types.ts';
 import type { Words } from '../words/index.ts';
@@ -30,7 +31,7 @@ export function unitsTable(setting: Setting): TableBlock {
       : setting.units.map((unit) => [
           { text: unit.place, strong: true },
           { text: numberWords(setting, unit.numberText), strong: true },
-          { text: unit.serial ?? '', fill: unit.serial === null },
+          serialCell(words, unit),
           {
             text: unit.onHold ?? '',
             fill: unit.onHold === null,
@@ -39,6 +40,13 @@ export function unitsTable(setting: Setting): TableBlock {
           { text: unit.note ?? '', fill: unit.note === null },
         ]);
   return { kind: 'table', title: words.units.title, columns, rows };
+}
+
+/** A unit without a serial says so: an empty box would be filled with a guess. */
+function serialCell(words: Words, { serial, noSerial = null }: Unit) {
+  if (serial === null && noSerial !== null)
+    return { text: words.certificate.noSerial({ reason: noSerial }), fill: false };
+  return { text: serial ?? '', fill: serial === null };
 }
 
 /** What the part numbers are called, on a blank sheet: with a job it stands in the table of units. */

@@ -166,6 +166,16 @@ describe('the sheet', () => {
       ['A-220: What to hold, by the opening pressure read', { from: '220', to: '200' }, { from: '228', to: '208' }],
     ]);
   });
+  test('works out what to hold for what passes with a new part, too', () => {
+    const newSpring = { form: 'range', low: q('258 bar'), high: q('266 bar') } as const;
+    const whole = {
+      ...procedure,
+      specs: procedure.specs.map((one) => (one.name === 'opening' ? { ...one, whenNew: newSpring } : one)),
+    };
+    const made = sheetOf({ ...whole, numbers: [] }, { ...blank, job: null });
+    const leak = stepsOf(made.blocks).find(({ number }) => number === '7.4')!;
+    expect(leak.lookups[0]!.pairs.at(-1)).toEqual({ from: '266', to: '246' });
+  });
   test("works out what to hold in the shop's window too, on the marks of its gauge", () => {
     const psi = { form: 'nominal', nominal: q('3750 psi'), plus: null, minus: null } as const;
     const opening = { form: 'nominal', nominal: q('25855 kPa'), plus: null, minus: null, pair: psi } as const;

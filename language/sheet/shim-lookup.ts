@@ -30,7 +30,7 @@ import type { Setting } from './setting.ts';
 
 /** Columns that stand beside each other at arm's length, and rows of them: beyond, the lead is asked. */
 const columns = 7;
-const mostRows = 4;
+const mostRows = 5;
 /** Where no limit in service says how low a unit may come in: 15 % under the limit; and 3 % over it. */
 const lowest = new Fraction(85, 100);
 const highest = new Fraction(103, 100);

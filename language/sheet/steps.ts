@@ -258,7 +258,7 @@ function comparedFacts({ options, units, words }: Setting, step: Step): Fact[] {
 function matchFacts({ options: { job }, words }: Setting, step: Step): Fact[] {
   if (job === null || step.verb !== 'across') return [];
   const { facts: said, quantity } = words;
-  return matchedSets(job).flatMap(({ number, choices, spread, settled, stands, units, across, kept }) => {
+  return matchedSets(job).flatMap(({ number, choices, spread, settled, stands, read, units, across, kept }) => {
     if (across?.step !== step || choices === null || choices.every(({ shims }) => shims === null)) return [];
     const told = choices.map(({ stand, shims }) => {
       const fitted = { place: stand.unit.place, shim: (shims ?? [stand.now]).map(quantity).join(' + ') };
@@ -266,7 +266,7 @@ function matchFacts({ options: { job }, words }: Setting, step: Step): Fact[] {
     });
     const { like } = stands[0]!;
     const ends = [
-      said.spreads({ spread: spreadWords(words, spread!, like), read: stands.length, all: units }),
+      said.spreads({ spread: spreadWords(words, spread!, like), read, all: units }),
       ...(settled === null ? [] : [said.spreadsSettled({ spread: spreadWords(words, settled, like) })]),
       ...(kept ? [] : [words.advice.notKept]),
     ];

@@ -630,6 +630,8 @@ export const de: Catalogue = {
         '{name}: das letzte Anziehen ist älter als der Wechsel: {part}. Dafür wurde die Verschraubung gelöst. Nach dem Wechsel eintragen, womit wieder angezogen wurde.',
       passedAfterFail:
         '{name}: erst nicht bestanden, dann bestanden, und dazwischen ist nichts eingetragen. Eintragen, was dazwischen getan wurde, oder den Grund in Anführungszeichen hinter das spätere Ergebnis.',
+      contrary:
+        '{name}: von {before} auf {after}, und das bringt die Einstellscheibe, die dazwischen eingebaut wurde, nicht. Beide Scheiben und beide Messwerte prüfen und berichtigen, was falsch ist, oder den Grund in Anführungszeichen hinter den Messwert.',
       jump: '{name}: von {before} auf {after}, und dazwischen ist weder eine andere Einstellscheibe noch ein neues Teil noch ein Anziehen eingetragen. Eintragen, was geändert wurde, in der Reihenfolge der Arbeit, oder den Grund in Anführungszeichen hinter den Messwert.',
       settles:
         '{name}: der letzte Messwert, {reading}, rechnet nicht mit {settling}, die die neue Feder verlieren wird. Höher einstellen.',

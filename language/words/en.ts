@@ -630,6 +630,8 @@ export const en = {
         '{name}: the last torque is from before {part} was changed, and the joint was opened for that. Write the torque it was tightened to again, after the change.',
       passedAfterFail:
         '{name}: it failed and then passed, and nothing is written down between the two. Write what was done in between, or the reason in quotes after the later result.',
+      contrary:
+        '{name}: it went from {before} to {after}, and that is not what the shim that was fitted in between brings. Check both shims and both readings, and correct what is wrong, or write the reason in quotes after the reading.',
       jump: '{name}: it went from {before} to {after}, and no other shim, new part or torque is written down in between. Write what was changed, in the order in which it was done, or the reason in quotes after the reading.',
       settles:
         '{name}: the last reading, {reading}, does not allow for the {settling} that the new spring will lose. Set it higher.',

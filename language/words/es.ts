@@ -623,6 +623,8 @@ export const es: Catalogue = {
         '{name}: el último par es anterior al cambio de {part}, y para eso se abrió la unión. Escriba el par con que se volvió a apretar, después del cambio.',
       passedAfterFail:
         '{name}: no pasó y luego pasó, y no hay nada anotado entre los dos. Anote lo que se hizo entre tanto, o el motivo entre comillas tras el último resultado.',
+      contrary:
+        '{name}: pasó de {before} a {after}, y eso no es lo que da la laina que se montó entre tanto. Revise las dos lainas y las dos lecturas y corrija lo que esté mal, o anote el motivo entre comillas tras la lectura.',
       jump: '{name}: pasó de {before} a {after}, y entre tanto no hay anotada otra laina, pieza nueva ni par de apriete. Anote lo que se cambió, en el orden en que se hizo, o el motivo entre comillas tras la lectura.',
       settles:
         '{name}: la última lectura, {reading}, no cuenta con los {settling} que perderá el muelle nuevo. Ajústela más alta.',

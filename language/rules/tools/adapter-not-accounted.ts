@@ -1,5 +1,5 @@
-import { changesSetting } from '../../calculations/adapter.ts';
-import { formatQuantity } from '../../quantities/index.ts';
+import { changesSetting, settingThroughAdapter } from '../../calculations/adapter.ts';
+import { formatQuantity, type Quantity } from '../../quantities/index.ts';
 import type { Rule } from '../rule.ts';
 import { assetOf } from '../tool-choice.ts';
 import { partsWords } from '../words.ts';
@@ -22,6 +22,13 @@ export const adapterNotAccounted: Rule = {
         for (const use of step.tools) {
           if (use.form === 'asset') {
             const wrench = assetOf(procedure.shop, use);
+            if (use.adapter !== null && wrench?.length != null && !canBeSet(wrench.length, use.adapter))
+              report({
+                at: step,
+                source: use.source,
+                cause: `adapter:${wrench.name}`,
+                message: `The adapter puts the ${nut} at the grip of ${wrench.name}, or behind it: there is no lever left to tighten it with, and nothing to set. Turn the adapter the other way, or take a shorter one.`,
+              });
             if (use.adapter === null || !changesSetting(use.adapter) || wrench === undefined || wrench.length !== null)
               continue;
             report({
@@ -43,6 +50,11 @@ export const adapterNotAccounted: Rule = {
     }
   },
 };
+
+/** Whether any torque comes to the nut. */
+function canBeSet(wrench: Quantity, adapter: Parameters<typeof settingThroughAdapter>[2]): boolean {
+  return settingThroughAdapter({ number: '1', unit: 'N·m' }, wrench, adapter) !== null;
+}
 
 /**
  * Words for what moves the nut away from the drive. What stands in line with the drive's own axis (a socket, an

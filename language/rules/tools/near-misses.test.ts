@@ -366,6 +366,14 @@ describe('graduation-too-coarse. Not:', () => {
 });
 
 describe('adapter-not-accounted. Not:', () => {
+  it('an adapter that turns back, as long as it leaves a lever', () => {
+    const shop = instead(wrench, `${wrench}  length 400 mm`);
+    expect(rulesOf(tightened('to 30 N·m ±5 with TW-80 and adapter 100 mm at 180°', shop))).toEqual([]);
+    expect(found(tightened('to 30 N·m ±5 with TW-80 and adapter 400 mm at 180°', shop))).toEqual([
+      expect.stringContaining('there is no lever left to tighten it with'),
+    ]);
+  });
+
   it('an adapter with its clause, whatever the words beside it', () => {
     const shop = instead(wrench, `${wrench}  length 400 mm`);
     expect(found(tightened('to nut-fit with TW-80 and adapter 50 mm, "crowfoot 22 mm"', shop))).toEqual([]);
