@@ -75,7 +75,7 @@ Examples use the shop and the family shown in [the list of rules](../README.md#t
   writeFileSync(
     list,
     text
-      .replace("import type { Rule } from './rule.ts';", `import { ${name} } from './${area}/${code}.ts';\n$&`)
+      .replace("import type { AnyRule } from './rule.ts';", `import { ${name} } from './${area}/${code}.ts';\n$&`)
       .replace(/,?\s*\];\n$/u, `,\n  ${name},\n];\n`),
   );
   console.log(`Written: language/rules/${area}/${code}.ts, its page ${code}.md, and its line in ${area}.ts.`);

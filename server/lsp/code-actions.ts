@@ -13,7 +13,7 @@ import type { Range } from '../../language/model/source.ts';
 import type { DeclaredSymbol } from '../../language/resolve/symbols.ts';
 import { blank, fitted } from '../../language/rules/edits.ts';
 import { rules } from '../../language/rules/index.ts';
-import type { Rule } from '../../language/rules/rule.ts';
+import type { AnyRule } from '../../language/rules/rule.ts';
 import { contains, touches } from './ranges.ts';
 
 /** Where edits go, and what the client makes of them. */
@@ -123,7 +123,7 @@ function textEdit({ source: { range }, text }: Edit, { snippets }: Editing): Tex
 const allowedOn = new Set(['step', 'test', 'check', 'spec', 'number', 'part', 'repair', 'gate', 'across']);
 
 /** It can hurt somebody, or what is missing can only be written: whoever means to allow it writes that out. */
-const isGrave = ({ unsafe, ofAbsence, severity }: Rule) =>
+const isGrave = ({ unsafe, ofAbsence, severity }: AnyRule) =>
   unsafe === true || (ofAbsence === true && severity === 'error');
 
 /** Findings that no reason makes right, and those for which the light bulb must not teach one. */

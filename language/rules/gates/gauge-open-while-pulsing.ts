@@ -5,7 +5,7 @@ import { behind } from '../edits.ts';
 import type { Rule } from '../rule.ts';
 
 /** The lever is worked fast with an undamped gauge open. */
-export const gaugeOpenWhilePulsing: Rule = {
+export const gaugeOpenWhilePulsing: Rule<{ source: Source }> = {
   code: 'gauge-open-while-pulsing',
   severity: 'error',
   title: 'The gauge is not shut while the unit is primed, or made to chatter or spray.',
@@ -27,8 +27,7 @@ export const gaugeOpenWhilePulsing: Rule = {
       },
     };
   },
-  fix(data) {
-    const { source } = data as { source: Source };
+  fix({ source }) {
     return { title: 'Shut the gauge', safe: false, edits: [behind(source, ' with gauge shut')] };
   },
 };

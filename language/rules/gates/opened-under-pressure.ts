@@ -13,7 +13,7 @@ const opening: readonly Verb[] = ['slacken', 'remove', 'discard', 'back-off', 'r
 const tightening: readonly Verb[] = ['run-down', 'torque', 'lock', 'fit'];
 
 /** What holds pressure is slackened, taken off, tightened or disconnected while there may be pressure in it. */
-export const openedUnderPressure: Rule = {
+export const openedUnderPressure: Rule<{ source: Source }> = {
   code: 'opened-under-pressure',
   severity: 'error',
   unsafe: true,
@@ -75,8 +75,7 @@ export const openedUnderPressure: Rule = {
       },
     };
   },
-  fix(data) {
-    const { source } = data as { source: Source };
+  fix({ source }) {
     return { title: 'Relieve the pressure first', safe: true, edits: [stepBefore(source, 'relieve')] };
   },
 };

@@ -4,7 +4,7 @@ import type { Rule } from '../rule.ts';
 import { listed } from '../words.ts';
 
 /** A repair after which the unit never stands at its test again: a ring without a count, or sent out for good. */
-export const repairNeverReturns: Rule = {
+export const repairNeverReturns: Rule<FailEntry> = {
   code: 'repair-never-returns',
   severity: 'error',
   title: 'A unit never comes back from a repair to its test.',
@@ -33,8 +33,8 @@ export const repairNeverReturns: Rule = {
       });
     }
   },
-  fix(data) {
-    const edit = counted(data as FailEntry);
+  fix(entry) {
+    const edit = counted(entry);
     return edit === null ? null : { title: 'Say how often it may be tried', safe: false, edits: [edit] };
   },
 };

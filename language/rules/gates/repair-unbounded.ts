@@ -4,7 +4,7 @@ import { counted } from '../edits.ts';
 import type { Rule } from '../rule.ts';
 
 /** A repair that brings a reading nearer each time has no count of tries. Turning an adjuster has its own end. */
-export const repairUnbounded: Rule = {
+export const repairUnbounded: Rule<FailEntry> = {
   code: 'repair-unbounded',
   severity: 'error',
   title: 'A repair may be tried without end.',
@@ -30,8 +30,8 @@ export const repairUnbounded: Rule = {
       }
     }
   },
-  fix(data) {
-    const edit = counted(data as FailEntry);
+  fix(entry) {
+    const edit = counted(entry);
     return edit === null ? null : { title: 'Say how often it may be tried', safe: false, edits: [edit] };
   },
 };

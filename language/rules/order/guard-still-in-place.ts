@@ -6,7 +6,7 @@ import type { Rule } from '../rule.ts';
 import { faceWords, partWords } from '../words.ts';
 
 /** A face is to be guarded with a part that is still in its own place in the unit. */
-export const guardStillInPlace: Rule = {
+export const guardStillInPlace: Rule<{ remove: string; source: Source }> = {
   code: 'guard-still-in-place',
   severity: 'error',
   title: 'A face is guarded with a part that is still in its own place.',
@@ -30,8 +30,7 @@ export const guardStillInPlace: Rule = {
       }
     },
   }),
-  fix(data) {
-    const { remove, source } = data as { remove: string; source: Source };
+  fix({ remove, source }) {
     return { title: 'Take it off first', safe: false, edits: [stepBefore(source, remove)] };
   },
 };

@@ -1,10 +1,11 @@
+import type { Source } from '../../model/source.ts';
 import { joint, place } from '../../replay/cells.ts';
 import { stepBefore } from '../edits.ts';
 import type { Rule } from '../rule.ts';
 import { partWords } from '../words.ts';
 
 /** The part of a tight joint is taken off without slackening it. A guard, only run down, is not slackened. */
-export const jointNotSlackened: Rule = {
+export const jointNotSlackened: Rule<{ part: string; source: Source }> = {
   code: 'joint-not-slackened',
   severity: 'error',
   title: 'The part of a tight joint is taken off before the joint is slackened.',
@@ -34,8 +35,7 @@ export const jointNotSlackened: Rule = {
       }
     },
   }),
-  fix(data) {
-    const { part, source } = data as { part: string; source: import('../../model/source.ts').Source };
+  fix({ part, source }) {
     return { title: `Slacken ${part} first`, safe: true, edits: [stepBefore(source, `slacken ${part}`)] };
   },
 };

@@ -6,7 +6,7 @@ import { lower } from '../words.ts';
 import { writtenAt } from '../written-at.ts';
 
 /** A part with marks is fitted without a word about them. */
-export const marksNotLinedUp: Rule = {
+export const marksNotLinedUp: Rule<{ source: Source }> = {
   code: 'marks-not-lined-up',
   severity: 'error',
   title: 'A part with marks is fitted without lining them up.',
@@ -35,8 +35,7 @@ export const marksNotLinedUp: Rule = {
       }
     }
   },
-  fix(data) {
-    const { source } = data as { source: Source };
+  fix({ source }) {
     return { title: 'Line the marks up', safe: true, edits: [behind(source, ' with marks aligned')] };
   },
 };

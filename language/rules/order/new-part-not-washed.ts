@@ -6,7 +6,7 @@ import type { Rule } from '../rule.ts';
 import { partsWords } from '../words.ts';
 
 /** A new part is fitted as it comes out of its bag or the drawer, in preservative. */
-export const newPartNotWashed: Rule = {
+export const newPartNotWashed: Rule<{ rinse: string; source: Source }> = {
   code: 'new-part-not-washed',
   severity: 'error',
   title: 'A new part is fitted with its preservative still on it.',
@@ -49,8 +49,7 @@ export const newPartNotWashed: Rule = {
       }
     },
   }),
-  fix(data) {
-    const { rinse, source } = data as { rinse: string; source: Source };
+  fix({ rinse, source }) {
     return { title: 'Rinse it before', safe: false, edits: [stepBefore(source, rinse)] };
   },
 };

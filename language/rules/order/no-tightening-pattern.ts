@@ -11,7 +11,7 @@ import { writtenAt } from '../written-at.ts';
 const manyFasteners = 4;
 
 /** Four or more fasteners on one face are torqued in one step, with no word about their order. */
-export const noTighteningPattern: Rule = {
+export const noTighteningPattern: Rule<{ source: Source }> = {
   code: 'no-tightening-pattern',
   severity: 'warning',
   title: 'Four or more fasteners on one face are torqued with no word about their order.',
@@ -32,8 +32,7 @@ export const noTighteningPattern: Rule = {
       }
     }
   },
-  fix(data) {
-    const { source } = data as { source: Source };
+  fix({ source }) {
     return { title: 'Torque in cross pattern', safe: false, edits: [behind(source, ' in cross pattern')] };
   },
 };

@@ -1,10 +1,11 @@
+import type { Source } from '../../model/source.ts';
 import { behind } from '../edits.ts';
 import type { Rule } from '../rule.ts';
 import { lower } from '../words.ts';
 import { writtenAt } from '../written-at.ts';
 
 /** Fitted without saying how it is located. */
-export const partNotLocated: Rule = {
+export const partNotLocated: Rule<{ source: Source }> = {
   code: 'part-not-located',
   severity: 'warning',
   title: 'A part that something locates is fitted without a word about it.',
@@ -26,8 +27,7 @@ export const partNotLocated: Rule = {
       }
     }
   },
-  fix(data) {
-    const { source } = data as { source: import('../../model/source.ts').Source };
+  fix({ source }) {
     return { title: 'Say that it is located', safe: true, edits: [behind(source, ' located')] };
   },
 };

@@ -10,7 +10,7 @@ import { writtenAt } from '../written-at.ts';
  * A joint is slackened or torqued while an adjuster still loads, through its spring, what the joint closes over. One
  * that is just fitted and not set has no load yet.
  */
-export const springNotBackedOff: Rule = {
+export const springNotBackedOff: Rule<{ backOff: string; source: Source }> = {
   code: 'spring-not-backed-off',
   severity: 'error',
   title: 'A joint is slackened or torqued against a spring that its adjuster still loads.',
@@ -54,8 +54,7 @@ export const springNotBackedOff: Rule = {
       },
     };
   },
-  fix(data) {
-    const { backOff, source } = data as { backOff: string; source: Source };
+  fix({ backOff, source }) {
     return { title: 'Back the adjuster off first', safe: true, edits: [stepBefore(source, backOff)] };
   },
 };

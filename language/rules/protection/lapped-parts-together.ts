@@ -26,7 +26,6 @@ export const lappedPartsTogether: Rule = {
           program.procedure,
           fine.map((object) => object.name),
         )} are lapped or matched and ${step.verb === 'soak' ? 'soak' : 'are put down'} together: faces that knock together are scored before anybody fits them. Say behind it how they are kept apart, as in "Own lidded tray, each in its place".`,
-        data: step.call === null ? { source: step.source } : undefined,
       });
     },
   }),

@@ -9,7 +9,7 @@ import { partsWords, partWords, stationWords } from '../words.ts';
 const suited = /chos|select|grade|match|lap|pair|balanc|size|fit/iu;
 
 /** One of a matched or balanced pair is renewed, or kept elsewhere, without the other. */
-export const matchedPartsSplit: Rule = {
+export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
   code: 'matched-parts-split',
   severity: 'error',
   title: 'One part of a matched or balanced pair is renewed, or kept elsewhere, without the other.',
@@ -81,8 +81,7 @@ export const matchedPartsSplit: Rule = {
       },
     };
   },
-  fix(data) {
-    const { old, source } = data as { old: string; source: Source };
+  fix({ old, source }) {
     return { title: `Renew ${old} too`, safe: false, edits: [behind(source, `, ${old}`)] };
   },
 };

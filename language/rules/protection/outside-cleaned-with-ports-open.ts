@@ -5,7 +5,7 @@ import type { Rule } from '../rule.ts';
 import { listed } from '../words.ts';
 
 /** The outside is brushed down while a port is open. */
-export const outsideCleanedWithPortsOpen: Rule = {
+export const outsideCleanedWithPortsOpen: Rule<{ names: readonly string[]; source: Source }> = {
   code: 'outside-cleaned-with-ports-open',
   severity: 'error',
   title: 'A port is open while the outside of the unit is cleaned.',
@@ -25,8 +25,7 @@ export const outsideCleanedWithPortsOpen: Rule = {
       });
     },
   }),
-  fix(data) {
-    const { names, source } = data as { names: readonly string[]; source: Source };
+  fix({ names, source }) {
     return { title: `Cap ${listed(names)} first`, safe: true, edits: [stepBefore(source, `cap ${names.join(', ')}`)] };
   },
 };

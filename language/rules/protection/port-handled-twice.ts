@@ -18,7 +18,7 @@ const already = {
  * A port is capped, opened, connected or disconnected when it is so already. It is told only where no way needs the
  * step: on the first way through the stages, and in a repair straight from the one place that sends to it.
  */
-export const portHandledTwice: Rule = {
+export const portHandledTwice: Rule<{ source: Source }> = {
   code: 'port-handled-twice',
   severity: 'warning',
   title: 'A port is capped, uncapped, connected or disconnected when it is so already.',
@@ -67,8 +67,7 @@ export const portHandledTwice: Rule = {
       },
     };
   },
-  fix(data) {
-    const { source } = data as { source: Source };
+  fix({ source }) {
     return { title: 'Take this step out', safe: false, edits: [{ source, text: '' }] };
   },
 };

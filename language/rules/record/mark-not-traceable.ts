@@ -4,7 +4,7 @@ import type { Rule } from '../rule.ts';
 import { stageSteps } from '../stage-steps.ts';
 
 /** Every mark on the unit is without a number. A match mark beside one that has it is another thing. */
-export const markNotTraceable: Rule = {
+export const markNotTraceable: Rule<{ source: Source }> = {
   code: 'mark-not-traceable',
   severity: 'error',
   title: 'The unit is marked with neither its number nor its serial.',
@@ -23,8 +23,7 @@ export const markNotTraceable: Rule = {
       });
     return {};
   },
-  fix(data) {
-    const { source } = data as { source: Source };
+  fix({ source }) {
     return { title: 'Mark it with number and serial', safe: false, edits: [behind(source, ' with number, serial')] };
   },
 };

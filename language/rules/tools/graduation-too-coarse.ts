@@ -1,12 +1,12 @@
 import { formatQuantity } from '../../quantities/index.ts';
 import type { Rule } from '../rule.ts';
-import { exchange, exchanged, type Passes, toolCause, unfitTools } from '../tool-choice.ts';
+import { type Exchange, exchange, exchanged, type Passes, toolCause, unfitTools } from '../tool-choice.ts';
 import { exactWidth, readable, widthOf } from '../tool-fit.ts';
 import { limitWords, takeOr, toolCalled } from '../tool-words.ts';
 import { toolWork } from '../tool-work.ts';
 
 /** The marks of a tool stand wider apart than what must be read on it. */
-export const graduationTooCoarse: Rule = {
+export const graduationTooCoarse: Rule<Exchange> = {
   code: 'graduation-too-coarse',
   severity: 'warning',
   title: 'The marks of a tool are too far apart to read the limit on it.',

@@ -1,13 +1,13 @@
 import { guardedOn } from '../../calculations/guarded.ts';
 import { formatQuantity } from '../../quantities/index.ts';
 import type { Rule } from '../rule.ts';
-import { exchange, exchanged, type Passes, toolCause, unfitTools } from '../tool-choice.ts';
+import { type Exchange, exchange, exchanged, type Passes, toolCause, unfitTools } from '../tool-choice.ts';
 import { fitOf } from '../tool-fit.ts';
 import { limitWords, takeOr, toolCalled } from '../tool-words.ts';
 import { toolWork } from '../tool-work.ts';
 
 /** Limits are guarded, and no mark of the tool is far enough inside this one. */
-export const guardLeavesNothing: Rule = {
+export const guardLeavesNothing: Rule<Exchange> = {
   code: 'guard-leaves-nothing',
   severity: 'error',
   title: 'Guarded acceptance leaves no reading of the tool that passes.',

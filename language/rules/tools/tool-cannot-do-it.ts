@@ -7,6 +7,7 @@ import {
   assetOf,
   betterTool,
   byHand,
+  type Exchange,
   exchange,
   exchanged,
   isAsked,
@@ -26,7 +27,7 @@ interface Slip {
 }
 
 /** The tool that a step names, or the kind that it asks for, cannot do the work or cannot be had there. */
-export const toolCannotDoIt: Rule = {
+export const toolCannotDoIt: Rule<Exchange> = {
   code: 'tool-cannot-do-it',
   severity: 'error',
   title: 'The tool that a step names cannot do its work, or is not to be had.',

@@ -2,7 +2,7 @@ import type { Asset } from '../../model/shop.ts';
 import { formatQuantity } from '../../quantities/index.ts';
 import type { Judged } from '../judged-limits.ts';
 import type { Rule } from '../rule.ts';
-import { exchange, exchanged, type Passes, toolCause, unfitTools } from '../tool-choice.ts';
+import { type Exchange, exchange, exchanged, type Passes, toolCause, unfitTools } from '../tool-choice.ts';
 import { fitOf, settingFits } from '../tool-fit.ts';
 import { limitWords, takeOr, toolCalled } from '../tool-words.ts';
 import { type ToolWork, toolWork } from '../tool-work.ts';
@@ -11,7 +11,7 @@ import { type ToolWork, toolWork } from '../tool-work.ts';
 const leastRatio = 4;
 
 /** The tool's error takes too much of the limit. */
-export const toolTooCoarse: Rule = {
+export const toolTooCoarse: Rule<Exchange> = {
   code: 'tool-too-coarse',
   severity: 'warning',
   title: 'The error of a tool takes too much of the limit that it reads or sets.',

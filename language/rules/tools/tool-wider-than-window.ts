@@ -1,12 +1,12 @@
 import { formatQuantity } from '../../quantities/index.ts';
 import type { Rule } from '../rule.ts';
-import { exchange, exchanged, type Passes, toolCause, unfitTools } from '../tool-choice.ts';
+import { type Exchange, exchange, exchanged, type Passes, toolCause, unfitTools } from '../tool-choice.ts';
 import { fitOf } from '../tool-fit.ts';
 import { limitWords, takeOr, toolCalled } from '../tool-words.ts';
 import { toolWork } from '../tool-work.ts';
 
 /** The tool may be wrong by more than the whole limit is wide. */
-export const toolWiderThanWindow: Rule = {
+export const toolWiderThanWindow: Rule<Exchange> = {
   code: 'tool-wider-than-window',
   severity: 'error',
   title: 'A tool may be wrong by more than the limit that it reads is wide.',
