@@ -11,6 +11,10 @@ export const checkReport = z
     files: z.array(z.string()).describe('Paths of the files checked, from the current folder'),
     errors: z.number().int().nonnegative(),
     warnings: z.number().int().nonnegative(),
+    fixed: z
+      .array(z.object({ file: z.string(), count: z.number().int().positive() }))
+      .optional()
+      .describe('With --fix: files that were changed, and how many fixes were made in each'),
     findings: z.array(
       z.object({
         rule: z.string().describe('Stable name of the rule; handtight explain RULE prints its page'),

@@ -8,6 +8,7 @@ export function jsonReport(checked: Checked): string {
     files: [...checked.files],
     errors: checked.errors,
     warnings: checked.warnings,
+    ...(checked.fixed.length === 0 ? {} : { fixed: checked.fixed.map(({ file, count }) => ({ file, count })) }),
     findings: checked.findings.map(({ rule, severity, message, source, step }) => ({
       rule,
       severity: severity as 'error' | 'warning',

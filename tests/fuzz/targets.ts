@@ -226,6 +226,7 @@ function aboutReports(files: readonly SourceFile[], { findings }: CheckResult, f
     findings,
     errors: 1,
     warnings: 1,
+    fixed: [],
     settings: null,
     textOf: (file: string) => texts.get(file) ?? '',
   };
