@@ -31,7 +31,7 @@ export const ${name}: Rule = {
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
       if (step.note !== 'TODO') continue;
-      report({ at: step, message: 'TODO: what is wrong, why it matters at the bench, what to do.' });
+      report({ at: step, message: 'TODO: what is wrong.', why: 'why it matters at the bench.', help: 'What to do.' });
     }
   },
 };

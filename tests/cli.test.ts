@@ -71,12 +71,16 @@ describe('check', () => {
     expect(
       flawed.split('\n')[finding.range.start.line]!.slice(finding.range.start.character, finding.range.end.character),
     ).toBe('torque plug');
+    expect(finding).toMatchObject({ why: 'the bench hand would guess.', help: expect.stringMatching(/^Write /u) });
+    expect(finding.message).toMatch(/^No torque is given for the .*\.$/u);
   });
 
   it('writes SARIF 2.1.0 and the commands of GitHub Actions', () => {
     const sarif = JSON.parse(handtight('check', '--format', 'sarif', 'bad').stdout);
     expect(sarif).toMatchObject({ version: '2.1.0', runs: [{ tool: { driver: { name: 'handtight' } } }] });
     const [run] = sarif.runs;
+    const { message, properties } = run.results.find(({ ruleId }: { ruleId: string }) => ruleId === 'torque-missing');
+    expect(message.text).toBe(`${properties.message.slice(0, -1)}: ${properties.why} ${properties.help}`);
     for (const { ruleId, ruleIndex } of run.results) expect(run.tool.driver.rules[ruleIndex].id).toBe(ruleId);
     expect(handtight('check', '--format', 'github', 'bad').stdout).toMatch(
       /^::error file=bad\/flawed\.rebuild,line=\d+,col=\d+,endLine=\d+,endColumn=\d+,title=[a-z-]+::/mu,

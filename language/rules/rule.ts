@@ -1,5 +1,5 @@
 import type { Family } from '../model/family.ts';
-import type { Fix, Severity } from '../model/finding.ts';
+import type { Fix, Severity, Statement } from '../model/finding.ts';
 import type { Procedure, Repair, Stage, Step } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Allow, Source } from '../model/source.ts';
@@ -12,13 +12,11 @@ export type Area = 'order' | 'protection' | 'specifications' | 'tools' | 'gates'
  * What a rule says of one place.
  * @typeParam Data what the fix of the rule needs; `never` where it has none
  */
-export interface Report<Data = unknown> {
+export interface Report<Data = unknown> extends Statement {
   /** The step that it stands at, or a place that is no step. */
   readonly at: Step | Source;
   /** Where in the step, where that is narrower. */
   readonly source?: Source;
-  /** What is wrong, why it matters at the bench, what to do. Sentences. */
-  readonly message: string;
   /**
    * One finding per cause: of those with the same cause only the first is kept, whatever rule it is of. Without a
    * cause a finding is known by its rule and place.

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { fullMessage } from '../model/finding.ts';
 import { exampleFamily, exampleShop, wholeExample } from './example-base.ts';
 import {
   applyFix,
@@ -79,11 +80,21 @@ describe.each(rules.map((rule) => [rule.code, rule] as const))('the page of %s',
         expect(
           findings
             .filter((finding) => never.includes(finding.rule))
-            .map((finding) => `${placeOf(finding)} ${finding.message}`),
+            .map((finding) => `${placeOf(finding)} ${fullMessage(finding)}`),
         ).toEqual([]);
       }
     },
   );
+
+  it('says what is wrong, why, and what to do in parts that can be shown apart', () => {
+    const bad = page.examples.filter((example) => example.kind === 'bad');
+    for (const { message, why, help } of bad.flatMap(({ text }) => checkExample(text).findings)) {
+      expect(message).toMatch(/[.?]$/u);
+      if (help !== undefined) expect(help).toMatch(/^[A-Z].*[.?]$/u);
+      // Behind a colon.
+      if (why !== undefined) expect(why).toMatch(/^(?![A-Z][a-z]+ ).*\.$/u);
+    }
+  });
 
   if (rule.fix === undefined) return;
 
@@ -102,7 +113,7 @@ describe.each(rules.map((rule) => [rule.code, rule] as const))('the page of %s',
         findings.filter((other) => other.rule === name).length;
       const before = check(text).findings;
       const after = check(filled(applyFix(text, fix))).findings;
-      expect(count(after, code), `${finding.message} → ${fix.title}`).toBe(count(before, code) - 1);
+      expect(count(after, code), `${fullMessage(finding)} → ${fix.title}`).toBe(count(before, code) - 1);
       if (code !== 'syntax') expect(count(after, 'syntax')).toBe(0);
     }
   });

@@ -19,7 +19,10 @@ export const checkReport = z
       z.object({
         rule: z.string().describe('Stable name of the rule; handtight explain RULE prints its page'),
         severity: z.enum(['error', 'warning']),
-        message: z.string(),
+        message: z.string().describe('What is wrong'),
+        why: z.string().optional().describe('Why it matters at the bench: goes on behind the message after a colon'),
+        help: z.string().optional().describe('What to do'),
+        when: z.string().optional().describe('On which way and for which part numbers, where not always'),
         file: z.string(),
         range: z.object({ start: position, end: position }),
         step: z.string().optional().describe('Printed number of the step'),

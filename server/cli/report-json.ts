@@ -9,10 +9,13 @@ export function jsonReport(checked: Checked): string {
     errors: checked.errors,
     warnings: checked.warnings,
     ...(checked.fixed.length === 0 ? {} : { fixed: checked.fixed.map(({ file, count }) => ({ file, count })) }),
-    findings: checked.findings.map(({ rule, severity, message, source, step }) => ({
+    findings: checked.findings.map(({ rule, severity, message, why, help, when, source, step }) => ({
       rule,
       severity: severity as 'error' | 'warning',
       message,
+      why,
+      help,
+      when,
       file: source.file,
       range: source.range,
       ...(step === undefined ? {} : { step }),

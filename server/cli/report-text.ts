@@ -1,6 +1,6 @@
 import { codeFrameColumns } from '@babel/code-frame';
 import pc from 'picocolors';
-import type { Finding } from '../../language/model/finding.ts';
+import { type Finding, fullMessage } from '../../language/model/finding.ts';
 import { areaOf } from '../../language/rules/index.ts';
 import type { Checked } from './check.ts';
 import { fixedLines } from './fix.ts';
@@ -27,7 +27,7 @@ function one(finding: Finding, checked: Checked): string {
     pc.dim(`  ${visible(message)} (${visible(source.file)}:${source.range.start.line + 1})`),
   );
   const lines = frame(finding, checked.textOf(file));
-  return [head, wrapped(visible(finding.message)), ...(lines === null ? [] : [lines]), ...related, ''].join('\n');
+  return [head, wrapped(visible(fullMessage(finding))), ...(lines === null ? [] : [lines]), ...related, ''].join('\n');
 }
 
 /** The line with the place marked; a finding of many lines is marked where it begins. Null: no line to show. */

@@ -21,7 +21,9 @@ export const gateBeforePrime: Rule = {
           way,
           since,
           cause: causeOf(slipOf(way, since), step),
-          message: `The unit is not primed when ${step.gate?.name.replace(/^set /u, '') ?? step.reading} is ${{ set: 'set', read: 'read' }[step.verb as string] ?? 'tested'}: air in it makes the reading soft and the spray ragged. Write “prime 6 strokes with gauge shut” before.`,
+          message: `The unit is not primed when ${step.gate?.name.replace(/^set /u, '') ?? step.reading} is ${{ set: 'set', read: 'read' }[step.verb as string] ?? 'tested'}.`,
+          why: 'air in it makes the reading soft and the spray ragged.',
+          help: 'Write “prime 6 strokes with gauge shut” before.',
         });
       },
     };

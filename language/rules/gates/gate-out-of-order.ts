@@ -34,7 +34,9 @@ export const gateOutOfOrder: Rule = {
             at: step,
             ...(reading === undefined ? {} : { cause: `reading:${reading}` }),
             related: [{ message: 'The family says the order here.', source: provenBy[rank]!.source }],
-            message: `${capital(name)} is tested ${before === undefined ? 'before' : 'after'} ${other.name}, and the family is proven by ${listed(order.map((proof) => proof.name))} in this order: each test takes as right what those before it proved. Put it in its place, or change the order in the family.`,
+            message: `${capital(name)} is tested ${before === undefined ? 'before' : 'after'} ${other.name}, and the family is proven by ${listed(order.map((proof) => proof.name))} in this order.`,
+            why: 'each test takes as right what those before it proved.',
+            help: 'Put it in its place, or change the order in the family.',
           });
         }
       },

@@ -34,7 +34,9 @@ export const gateStale: Rule = {
           way,
           cause: `stale:${since}`,
           related: tests.map((step) => ({ message: `The test is step ${step.number}.`, source: step.source })),
-          message: `${capital(listed(tests.map(gateWords)))} ${many ? 'are' : 'is'} no longer proven at the end: ${by}. Test ${many ? 'them' : gateWords(tests[0]!)} again after it, or do it before the ${many ? 'tests' : 'test'}.`,
+          message: `${capital(listed(tests.map(gateWords)))} ${many ? 'are' : 'is'} no longer proven at the end.`,
+          why: `${by}.`,
+          help: `Test ${many ? 'them' : gateWords(tests[0]!)} again after it, or do it before the ${many ? 'tests' : 'test'}.`,
         });
       }
     },

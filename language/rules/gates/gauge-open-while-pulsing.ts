@@ -21,7 +21,9 @@ export const gaugeOpenWhilePulsing: Rule<{ source: Source }> = {
         report({
           at: step,
           way,
-          message: `The gauge stands open while ${priming ? 'the unit is primed' : `${step.gate!.name} is tested`}: the beats knock its movement out of true, and every reading after that is wrong. Write “with gauge shut”, or say in the shop that the gauge is damped.`,
+          message: `The gauge stands open while ${priming ? 'the unit is primed' : `${step.gate!.name} is tested`}.`,
+          why: 'the beats knock its movement out of true, and every reading after that is wrong.',
+          help: 'Write “with gauge shut”, or say in the shop that the gauge is damped.',
           data: priming && step.gauge === null && step.call === null ? { source: step.source } : undefined,
         });
       },

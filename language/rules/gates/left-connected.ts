@@ -30,7 +30,8 @@ export const leftConnected: Rule = {
         way,
         since,
         cause: `line:${first}:${'verb' in at ? writtenAt(at) : ''}`,
-        message: `The line is still on ${listed(on)} when ${when}. Write “disconnect ${on.join(', ')}” before, with the pressure let down.`,
+        message: `The line is still on ${listed(on)} when ${when}.`,
+        help: `Write “disconnect ${on.join(', ')}” before, with the pressure let down.`,
       });
     };
     const all = procedure.family.ports.map(({ name }) => name);

@@ -27,7 +27,8 @@ export const notOnTheTester: Rule = {
             way,
             since: before.since[layout.unit.station],
             cause: `tester:${before.since[layout.unit.station]}`,
-            message: `The unit is not at a station with pressure when it is ${what}. Put the step into a stage at the tester, or write pressure at that station in the shop.`,
+            message: `The unit is not at a station with pressure when it is ${what}.`,
+            help: 'Put the step into a stage at the tester, or write pressure at that station in the shop.',
           });
           return;
         }
@@ -39,7 +40,9 @@ export const notOnTheTester: Rule = {
           way,
           since,
           cause: causeOf(slipOf(way, since), step),
-          message: `No line is connected when the unit is ${what}: there is no pressure in it. Write “connect” and the port before.`,
+          message: `No line is connected when the unit is ${what}.`,
+          why: 'there is no pressure in it.',
+          help: 'Write “connect” and the port before.',
         });
       },
     };

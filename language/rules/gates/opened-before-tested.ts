@@ -36,7 +36,9 @@ export const openedBeforeTested: Rule = {
         report({
           at: step,
           cause: 'opened-before-tested',
-          message: `The unit is opened and nobody has read it as it came in: what was wrong with it, and how far its spring has settled, cannot be told afterwards. Write “read ${readable[0]} as found” at the tester before it${readable.length > 1 ? `, or ${either(readable.slice(1))}` : ''}.`,
+          message: 'The unit is opened and nobody has read it as it came in.',
+          why: 'what was wrong with it, and how far its spring has settled, cannot be told afterwards.',
+          help: `Write “read ${readable[0]} as found” at the tester before it${readable.length > 1 ? `, or ${either(readable.slice(1))}` : ''}.`,
         });
       },
     };

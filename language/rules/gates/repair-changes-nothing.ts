@@ -42,7 +42,9 @@ export const repairChangesNothing: Rule = {
       report({
         at: repair.source,
         allow: repair.allow,
-        message: `Repair ${repair.name} changes nothing: the unit would fail the same test again. Write what is cleaned, lapped, set or renewed in it.`,
+        message: `Repair ${repair.name} changes nothing.`,
+        why: 'the unit would fail the same test again.',
+        help: 'Write what is cleaned, lapped, set or renewed in it.',
       });
     }
   },

@@ -16,7 +16,9 @@ export const repairNeverReturns: Rule<FailEntry> = {
         report({
           at: away,
           allow: repair.allow,
-          message: `Repair ${repair.name} sends the unit out and does not book it in: the sheet goes on to the test while the unit is at somebody else's. Write “book-in” where it comes back.`,
+          message: `Repair ${repair.name} sends the unit out and does not book it in.`,
+          why: `the sheet goes on to the test while the unit is at somebody else's.`,
+          help: 'Write “book-in” where it comes back.',
         });
       const ring = ringFrom(procedure, repair);
       if (ring === null || ring.some((entry) => told.has(entry.repair))) continue;
@@ -26,7 +28,9 @@ export const repairNeverReturns: Rule<FailEntry> = {
         at: ring[0]!.source,
         cause: `unbounded:${names[0]}`,
         allow: repair.allow,
-        message: `${names.length === 1 ? `Repair ${repair.name} sends the unit to itself again` : `Repairs ${listed([repair.name, ...names.slice(0, -1)])} send the unit to one another`} and nothing counts how often: it may go round there and never stand at its test again. Write ${names[0]} (3 times), or as often as the shop allows.`,
+        message: `${names.length === 1 ? `Repair ${repair.name} sends the unit to itself again` : `Repairs ${listed([repair.name, ...names.slice(0, -1)])} send the unit to one another`} and nothing counts how often.`,
+        why: 'it may go round there and never stand at its test again.',
+        help: `Write ${names[0]} (3 times), or as often as the shop allows.`,
         data: repair.steps.some((step) => step.call !== null && step.gate?.onFail.includes(ring[0]!))
           ? undefined
           : ring[0],

@@ -22,7 +22,8 @@ export const repairUnbounded: Rule<FailEntry> = {
               source: entry.source,
               cause: `unbounded:${repair.name}`,
               allow: repair.allow,
-              message: `Nothing says how often ${repair.name} may be tried${byDegrees(repair) ? ': a unit that cannot be brought in would go round for ever' : ''}. Write ${repair.name} (3 times), or as often as the shop allows.`,
+              message: `Nothing says how often ${repair.name} may be tried${byDegrees(repair) ? ': a unit that cannot be brought in would go round for ever' : ''}.`,
+              help: `Write ${repair.name} (3 times), or as often as the shop allows.`,
               data: step.call === null ? entry : undefined,
             });
           }

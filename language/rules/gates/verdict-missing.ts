@@ -19,9 +19,17 @@ export const verdictMissing: Rule = {
         if (!says('reuse') && step.text !== null) continue;
         report({
           at: step,
-          message: says('reuse')
-            ? 'This check says what is good, and not what is scrap: two hands sort the same face two ways. Write “reject if "…"”, or what is done on fail.'
-            : 'This check says what is lapped and what is scrap, and not what is good as it is: faces are lapped that need none. Write “reuse if "…"”.',
+          ...(says('reuse')
+            ? {
+                message: 'This check says what is good, and not what is scrap.',
+                why: 'two hands sort the same face two ways.',
+                help: 'Write “reject if "…"”, or what is done on fail.',
+              }
+            : {
+                message: 'This check says what is lapped and what is scrap, and not what is good as it is.',
+                why: 'faces are lapped that need none.',
+                help: 'Write “reuse if "…"”.',
+              }),
         });
       }
     }

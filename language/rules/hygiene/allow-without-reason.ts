@@ -15,7 +15,9 @@ export const allowWithoutReason: Rule = {
       if (!isPlaceholder(because)) continue;
       report({
         at: source,
-        message: `This concession silences ${rule} and does not say why: it prints on the sheet, and whoever reads it cannot judge it. Write the reason in the quotes, or take the concession out.`,
+        message: `This concession silences ${rule} and does not say why.`,
+        why: 'it prints on the sheet, and whoever reads it cannot judge it.',
+        help: 'Write the reason in the quotes, or take the concession out.',
       });
     }
   },

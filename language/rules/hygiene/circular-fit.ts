@@ -18,7 +18,9 @@ export const circularFit: Rule = {
         report({
           at: first.source,
           cause: `ring:${[...ring].sort().join()}`,
-          message: `${ring.map((member) => lower(parts.get(member)!.title)).join(' rests on ')} rests on ${lower(parts.get(name)!.title)}: none of them can be fitted first. Take one on, in or through out.`,
+          message: `${ring.map((member) => lower(parts.get(member)!.title)).join(' rests on ')} rests on ${lower(parts.get(name)!.title)}.`,
+          why: 'none of them can be fitted first.',
+          help: 'Take one on, in or through out.',
         });
         return;
       }

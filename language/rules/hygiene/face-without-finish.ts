@@ -16,7 +16,8 @@ export const faceWithoutFinish: Rule = {
         at: face.source,
         cause: `finish:${family.name}:${part.base}.${face.name}`,
         allow: part.allow,
-        message: `Nothing says how the ${face.name} face of the ${lower(part.title)} is finished, so nobody asks that it is looked at, guarded and kept from the wheel. Write lapped or ground; a face that needs no care is not written down.`,
+        message: `Nothing says how the ${face.name} face of the ${lower(part.title)} is finished, so nobody asks that it is looked at, guarded and kept from the wheel.`,
+        help: 'Write lapped or ground; a face that needs no care is not written down.',
       });
     }
   },

@@ -19,7 +19,9 @@ export const facesDoNotMeet: Rule = {
           at: face.source,
           cause: `meets:${family.name}:${part.base}.${face.name}`,
           allow: part.allow,
-          message: `The ${face.name} face of the ${lower(part.title)} is lapped and meets no other: nothing says when it is covered, so it counts as bare for ever. Write “meets” and the face that it closes against.`,
+          message: `The ${face.name} face of the ${lower(part.title)} is lapped and meets no other.`,
+          why: 'nothing says when it is covered, so it counts as bare for ever.',
+          help: 'Write “meets” and the face that it closes against.',
         });
         continue;
       }
@@ -30,7 +32,8 @@ export const facesDoNotMeet: Rule = {
         at: face.source,
         cause: `meets:${family.name}:${part.base}.${face.name}`,
         allow: [...part.allow, ...other.allow],
-        message: `${face.id} meets ${face.meets}, but the ${lower(part.title)} and the ${lower(other.title)} do not touch by what their parts say. Write “on” at the one that lies on the other, or mend the name of the face.`,
+        message: `${face.id} meets ${face.meets}, but the ${lower(part.title)} and the ${lower(other.title)} do not touch by what their parts say.`,
+        help: 'Write “on” at the one that lies on the other, or mend the name of the face.',
       });
     }
 

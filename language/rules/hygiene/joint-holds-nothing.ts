@@ -21,7 +21,9 @@ export const jointHoldsNothing: Rule = {
         at: joint.source,
         cause: `joint-holds:${family.name}:${part.base}`,
         allow: part.allow,
-        message: `The ${lower(part.title)} is a joint and holds nothing: what it keeps in could come out before it, and a test would still count after it was slackened. Write at ${part.base} what it “holds”; for a plug or a connector write the port that is under it or on it.`,
+        message: `The ${lower(part.title)} is a joint and holds nothing.`,
+        why: 'what it keeps in could come out before it, and a test would still count after it was slackened.',
+        help: `Write at ${part.base} what it “holds”; for a plug or a connector write the port that is under it or on it.`,
       });
     }
   },

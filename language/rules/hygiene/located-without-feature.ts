@@ -19,7 +19,9 @@ export const locatedWithoutFeature: Rule = {
           cause: `no-feature:${part.base}`,
           allow: part.allow,
           related: [{ message: `${part.base} is declared here.`, source: part.source }],
-          message: `The ${lower(part.title)} is to be located, and nothing says by what: the bench hand looks for a dowel that he cannot name, and a step that forgets it is not seen. Write “located by "…"” in the family, or here.`,
+          message: `The ${lower(part.title)} is to be located, and nothing says by what.`,
+          why: 'the bench hand looks for a dowel that he cannot name, and a step that forgets it is not seen.',
+          help: 'Write “located by "…"” in the family, or here.',
         });
       }
     }

@@ -32,7 +32,9 @@ export const notAJoint: Rule = {
           cause: `not-a-joint:${part.base}`,
           allow: part.allow,
           related: [{ message: `${part.base} is declared here.`, source: part.source }],
-          message: `The ${lower(part.title)} is ${done} here, and the family has no joint of it: left loose, or taken off tight, it would not be seen. Write “joint ${part.base} to” and what it is screwed to in the family.`,
+          message: `The ${lower(part.title)} is ${done} here, and the family has no joint of it.`,
+          why: 'left loose, or taken off tight, it would not be seen.',
+          help: `Write “joint ${part.base} to” and what it is screwed to in the family.`,
         });
       }
     }

@@ -23,7 +23,9 @@ export const oiledThreadUnsaid: Rule = {
             cause: `oiled-thread:${part.base}`,
             allow: part.allow,
             related: [{ message: 'The joint is declared here.', source: joint.source }],
-            message: `The ${lower(part.title)} is oiled before it is torqued, and nothing says that the torque is for oiled threads: the same figure pulls a dry thread far less. Write “threads oiled” at the joint or at the torque, or leave the oil out.`,
+            message: `The ${lower(part.title)} is oiled before it is torqued, and nothing says that the torque is for oiled threads.`,
+            why: 'the same figure pulls a dry thread far less.',
+            help: 'Write “threads oiled” at the joint or at the torque, or leave the oil out.',
           });
         }
       });

@@ -31,7 +31,9 @@ export const pairUnsaid: Rule = {
           cause: `pair:${inner.base}:${outer.base}`,
           allow: [...inner.allow, ...outer.allow],
           related: [{ message: `${inner.base} is declared here.`, source: inner.source }],
-          message: `The ${lower(inner.title)} and the ${lower(outer.title)} are always renewed together here, and the family does not say that they are a pair: one of them could go into another unit, and nobody would be told. If they are lapped together, write “matched to ${outer.base}” at ${inner.base}.`,
+          message: `The ${lower(inner.title)} and the ${lower(outer.title)} are always renewed together here, and the family does not say that they are a pair.`,
+          why: 'one of them could go into another unit, and nobody would be told.',
+          help: `If they are lapped together, write “matched to ${outer.base}” at ${inner.base}.`,
         });
       }
     }

@@ -37,7 +37,9 @@ export const partUnused: Rule = {
         cause: `unused:${part.base}`,
         allow: part.allow,
         related: [{ message: `${part.base} is declared here.`, source: part.source }],
-        message: `The unit is taken apart, and no step names the ${lower(part.title)}: it is neither taken off nor washed nor fitted, and nobody will ask for it. Write it where it comes off and goes back, or take it out of the family.`,
+        message: `The unit is taken apart, and no step names the ${lower(part.title)}.`,
+        why: 'it is neither taken off nor washed nor fitted, and nobody will ask for it.',
+        help: 'Write it where it comes off and goes back, or take it out of the family.',
       });
     }
 

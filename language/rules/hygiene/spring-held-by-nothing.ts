@@ -22,7 +22,9 @@ export const springHeldByNothing: Rule = {
         at: top.source,
         cause: `spring-held:${family.name}:${top.base}`,
         allow: top.allow,
-        message: `The ${listed(above.map((other) => lower(other.title)))} on the ${lower(part.title)} ${above.length > 1 ? 'are' : 'is'} held by nothing: a spring there would jump out, and could be taken out before what really holds it. Write “holds ${top.base}” at the screw, plug or nut over it.`,
+        message: `The ${listed(above.map((other) => lower(other.title)))} on the ${lower(part.title)} ${above.length > 1 ? 'are' : 'is'} held by nothing.`,
+        why: 'a spring there would jump out, and could be taken out before what really holds it.',
+        help: `Write “holds ${top.base}” at the screw, plug or nut over it.`,
       });
     }
 

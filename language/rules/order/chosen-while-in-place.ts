@@ -44,7 +44,9 @@ export const chosenWhileInPlace: Rule = {
             way,
             since,
             cause: inPlaceCause(relations, before, over.part),
-            message: `${object.kind === 'face' ? faceWords(procedure, object.name).replace(/^t/u, 'T') : `The ${partWords(procedure, object.name)}`} is shut in under the ${partWords(procedure, over.part)}: the hand cannot reach it${step.verb === 'clean-holes' ? ', and what the wire pushes in stays in' : ''}. Slacken and remove ${over.part} and what lies between before this step.`,
+            message: `${object.kind === 'face' ? faceWords(procedure, object.name).replace(/^t/u, 'T') : `The ${partWords(procedure, object.name)}`} is shut in under the ${partWords(procedure, over.part)}.`,
+            why: `the hand cannot reach it${step.verb === 'clean-holes' ? ', and what the wire pushes in stays in' : ''}.`,
+            help: `Slacken and remove ${over.part} and what lies between before this step.`,
           });
         }
       },

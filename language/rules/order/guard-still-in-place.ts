@@ -24,7 +24,9 @@ export const guardStillInPlace: Rule<{ remove: string; source: Source }> = {
           way,
           since: before.since[cell],
           cause: inPlaceCause(relations, before, object.name),
-          message: `The ${partWords(procedure, object.name)} is still in its own place when it is to guard ${step.objects[0] === undefined ? 'a face' : faceWords(procedure, step.objects[0].name)}: it cannot be on twice, and the face is not bare yet. Write “remove ${base}” before, with what lies under it.`,
+          message: `The ${partWords(procedure, object.name)} is still in its own place when it is to guard ${step.objects[0] === undefined ? 'a face' : faceWords(procedure, step.objects[0].name)}.`,
+          why: 'it cannot be on twice, and the face is not bare yet.',
+          help: `Write “remove ${base}” before, with what lies under it.`,
           data: step.call === null ? { remove: `remove ${base}`, source: step.source } : undefined,
         });
       }

@@ -29,7 +29,8 @@ export const jointNotSlackened: Rule<{ part: string; source: Source }> = {
           way,
           since: before.since[cell],
           cause: `tight:${object.name}:${before.since[cell]}`,
-          message: `The ${partWords(program.procedure, object.name)} is still tight when it is taken off. Write “slacken ${object.name}” before, with the unit held: a joint breaks loose at its own step, with the tool for it.`,
+          message: `The ${partWords(program.procedure, object.name)} is still tight when it is taken off.`,
+          help: `Write “slacken ${object.name}” before, with the unit held: a joint breaks loose at its own step, with the tool for it.`,
           data: step.call === null ? { part: object.name, source: step.source } : undefined,
         });
       }

@@ -25,7 +25,9 @@ export const leftHandTight: Rule = {
             way,
             since,
             cause,
-            message: `The ${words(joint.part)} is only hand-tight when ${gate.name} is tested: it can leak or let go under pressure. Torque it before this test.`,
+            message: `The ${words(joint.part)} is only hand-tight when ${gate.name} is tested.`,
+            why: 'it can leak or let go under pressure.',
+            help: 'Torque it before this test.',
           });
         }
       },
@@ -37,7 +39,9 @@ export const leftHandTight: Rule = {
             way,
             since,
             cause,
-            message: `The ${words(joint.part)} is only hand-tight when the unit leaves: it will come loose on the engine. Torque it, or say in the family that hand-tight is final.`,
+            message: `The ${words(joint.part)} is only hand-tight when the unit leaves.`,
+            why: 'it will come loose on the engine.',
+            help: 'Torque it, or say in the family that hand-tight is final.',
           });
         }
       },

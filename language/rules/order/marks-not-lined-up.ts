@@ -28,7 +28,9 @@ export const marksNotLinedUp: Rule<{ source: Source }> = {
             at: step,
             source: object.source,
             cause: `marks:${writtenAt(step)}:${part.base}`,
-            message: `The ${lower(part.title)} has marks (${part.marks}), and this step does not line them up: it goes on in the wrong place as easily as in the right one. Write “with marks aligned”.`,
+            message: `The ${lower(part.title)} has marks (${part.marks}), and this step does not line them up.`,
+            why: 'it goes on in the wrong place as easily as in the right one.',
+            help: 'Write “with marks aligned”.',
             data: step.call === null ? { source: step.objects.at(-1)!.source } : undefined,
           });
         }

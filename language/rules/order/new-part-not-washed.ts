@@ -40,7 +40,9 @@ export const newPartNotWashed: Rule<{ rinse: string; source: Source }> = {
           way,
           since,
           cause: `dirty:${since}`,
-          message: `The new ${partsWords(procedure, names)} ${names.length > 1 ? 'go' : 'goes'} in with the preservative still on: it gums the lapped fits and holds grit. Write “rinse ${bases}${oil === undefined ? '' : ` in ${oil.name}`}” before, or “ready to fit” if it comes clean in its bag.`,
+          message: `The new ${partsWords(procedure, names)} ${names.length > 1 ? 'go' : 'goes'} in with the preservative still on.`,
+          why: 'it gums the lapped fits and holds grit.',
+          help: `Write “rinse ${bases}${oil === undefined ? '' : ` in ${oil.name}`}” before, or “ready to fit” if it comes clean in its bag.`,
           data:
             step.call === null && oil !== undefined
               ? { rinse: `rinse ${bases} in ${oil.name}`, source: step.source }

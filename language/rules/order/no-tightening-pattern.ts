@@ -25,7 +25,9 @@ export const noTighteningPattern: Rule<{ source: Source }> = {
           report({
             at: step,
             cause: `pattern:${writtenAt(step)}:${pressed}`,
-            message: `${count} fasteners pull the ${lower(title)} down, and nothing says in which order: pulled up on one side first it tilts, warps and leaks on the other. Write “in cross pattern”, or the order in quotes.`,
+            message: `${count} fasteners pull the ${lower(title)} down, and nothing says in which order.`,
+            why: 'pulled up on one side first it tilts, warps and leaks on the other.',
+            help: 'Write “in cross pattern”, or the order in quotes.',
             data: step.call === null ? { source: step.objects.at(-1)!.source } : undefined,
           });
         }

@@ -44,7 +44,9 @@ export const notCheckedFree: Rule = {
             way,
             allow: part.allow,
             cause: `moves:${name}:${'verb' in at ? writtenAt(at) : since}`,
-            message: `The ${partWords(procedure, name)} must move free, and after this no step feels whether it does: a joint pulled up can bind it, and it sticks on the engine. ${mend(name, shut?.kind === 'step' ? shut.step : null, way)}`,
+            message: `The ${partWords(procedure, name)} must move free, and after this no step feels whether it does.`,
+            why: 'a joint pulled up can bind it, and it sticks on the engine.',
+            help: `${mend(name, shut?.kind === 'step' ? shut.step : null, way)}`,
           });
         }
       },

@@ -32,7 +32,8 @@ export const nothingToFitOn: Rule = {
           way,
           cause: `missing:${missing[0]}:${before.since[before.part(missing[0]!).place]}`,
           since: before.since[before.part(missing[0]!).place],
-          message: `The ${partWords(program.procedure, object.name)} goes on the ${partsWords(program.procedure, missing)}, which ${missing.length > 1 ? 'are' : 'is'} not in place yet. Fit ${missing.length > 1 ? 'those' : 'that'} before, or in the same step.`,
+          message: `The ${partWords(program.procedure, object.name)} goes on the ${partsWords(program.procedure, missing)}, which ${missing.length > 1 ? 'are' : 'is'} not in place yet.`,
+          help: `Fit ${missing.length > 1 ? 'those' : 'that'} before, or in the same step.`,
         });
       }
 

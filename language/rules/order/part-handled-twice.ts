@@ -52,7 +52,8 @@ export const partHandledTwice: Rule = {
         message: `The ${partsWords(
           program.procedure,
           twice.map((object) => object.name),
-        )} ${twice.length > 1 ? 'are' : 'is'} ${already} already. ${step.verb === 'run-down' ? 'Slacken it before' : 'Take this out'}, or put in the step that is missing between.`,
+        )} ${twice.length > 1 ? 'are' : 'is'} ${already} already.`,
+        help: `${step.verb === 'run-down' ? 'Slacken it before' : 'Take this out'}, or put in the step that is missing between.`,
       });
 
       /** A part in its sub-assembly is taken out of it by name, unless the whole is taken off again. */

@@ -46,7 +46,9 @@ export const partLeftBehind: Rule = {
             way,
             since,
             cause: `behind:${since}`,
-            message: `The ${partsWords(procedure, names)} ${stand} at ${stationWords(procedure, there)} when ${they} fitted at ${stationWords(procedure, here)}, and no step brings ${them}: the hand reaches into an empty tray. Write “send ${bases} to ${here}” where the work on ${them} is done.`,
+            message: `The ${partsWords(procedure, names)} ${stand} at ${stationWords(procedure, there)} when ${they} fitted at ${stationWords(procedure, here)}, and no step brings ${them}.`,
+            why: 'the hand reaches into an empty tray.',
+            help: `Write “send ${bases} to ${here}” where the work on ${them} is done.`,
           });
         }
       },

@@ -20,7 +20,9 @@ export const partNotLocated: Rule<{ source: Source }> = {
             at: step,
             source: object.source,
             cause: `located:${writtenAt(step)}:${object.name}`,
-            message: `The ${lower(part.title)} is located by ${part.locatedBy}, and this step does not say so: forced on out of place it shears a dowel or is torqued askew. Write “${part.base} located”.`,
+            message: `The ${lower(part.title)} is located by ${part.locatedBy}, and this step does not say so.`,
+            why: 'forced on out of place it shears a dowel or is torqued askew.',
+            help: `Write “${part.base} located”.`,
             data: step.call === null ? { source: object.source } : undefined,
           });
         }

@@ -21,7 +21,9 @@ export const readingBeforeLock: Rule = {
           way,
           since,
           cause,
-          message: `The ${words(adjuster.part)} is set and not locked when ${gate.name} is tested: tightening the ${words(lock)} moves it, and the figure on the sheet is not what leaves. Write “lock ${lock}” before this test.`,
+          message: `The ${words(adjuster.part)} is set and not locked when ${gate.name} is tested.`,
+          why: `tightening the ${words(lock)} moves it, and the figure on the sheet is not what leaves.`,
+          help: `Write “lock ${lock}” before this test.`,
         });
       }
     },

@@ -25,7 +25,9 @@ export const setWhileLocked: Rule = {
           way,
           since: before.since[cell],
           cause: `lock-tight:${lock}:${writtenAt(step)}`,
-          message: `The ${partWords(procedure, lock)} is still tight when the ${partWords(procedure, object.name)} is turned: it does not turn, or its thread and slot give. Write “slacken ${lock}” before, with the pressure off.`,
+          message: `The ${partWords(procedure, lock)} is still tight when the ${partWords(procedure, object.name)} is turned.`,
+          why: 'it does not turn, or its thread and slot give.',
+          help: `Write “slacken ${lock}” before, with the pressure off.`,
         });
       }
     },

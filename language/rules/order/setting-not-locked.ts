@@ -17,7 +17,9 @@ export const settingNotLocked: Rule = {
           way,
           since,
           cause,
-          message: `The ${words(adjuster.part)} is not locked when the unit leaves: it turns by itself on the engine, and the setting is lost. Write “lock ${lock}”, with its torque, after it is set.`,
+          message: `The ${words(adjuster.part)} is not locked when the unit leaves.`,
+          why: 'it turns by itself on the engine, and the setting is lost.',
+          help: `Write “lock ${lock}”, with its torque, after it is set.`,
         });
       }
     },

@@ -43,7 +43,9 @@ export const springNotBackedOff: Rule<{ backOff: string; source: Source }> = {
               way,
               since,
               cause: `load:${adjuster}:${writtenAt(step)}`,
-              message: `The ${partWords(procedure, adjuster)} still loads the ${partsWords(procedure, pressed)} when the ${partWords(procedure, object.name)} is ${step.verb === 'slacken' ? 'slackened: the spring pushes it aside until the last thread' : 'torqued: it cannot lie square under that load while the joint is pulled up'}, and it bends. Write “back-off ${relations.part(adjuster).base}” before.`,
+              message: `The ${partWords(procedure, adjuster)} still loads the ${partsWords(procedure, pressed)} when the ${partWords(procedure, object.name)} is ${step.verb === 'slacken' ? 'slackened' : 'torqued'}.`,
+              why: `${step.verb === 'slacken' ? 'the spring pushes it aside until the last thread' : 'it cannot lie square under that load while the joint is pulled up'}, and it bends.`,
+              help: `Write “back-off ${relations.part(adjuster).base}” before.`,
               data:
                 step.call === null && isSet(adjuster)
                   ? { backOff: `back-off ${relations.part(adjuster).base}`, source: step.source }

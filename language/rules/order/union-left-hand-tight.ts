@@ -23,7 +23,9 @@ export const unionLeftHandTight: Rule = {
           way,
           since,
           cause,
-          message: `The ${partWords(program.procedure, joint.part)} carries port ${listed(ports)} and is only hand-tight when pressure comes on: it leaks at its thread, and the leak is taken for the unit's. Torque ${joint.part} before this step.`,
+          message: `The ${partWords(program.procedure, joint.part)} carries port ${listed(ports)} and is only hand-tight when pressure comes on.`,
+          why: `it leaks at its thread, and the leak is taken for the unit's.`,
+          help: `Torque ${joint.part} before this step.`,
         });
       }
     },

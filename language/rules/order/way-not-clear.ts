@@ -34,7 +34,8 @@ export const wayNotClear: Rule = {
             way,
             since,
             cause: `barred:${barring[0]}:${since}`,
-            message: `The ${partWords(procedure, object.name)} goes under the ${partsWords(procedure, barring)}, which ${barring.length > 1 ? 'are' : 'is'} on already. Fit it before, or take ${barring.length > 1 ? 'those' : 'that'} off.`,
+            message: `The ${partWords(procedure, object.name)} goes under the ${partsWords(procedure, barring)}, which ${barring.length > 1 ? 'are' : 'is'} on already.`,
+            help: `Fit it before, or take ${barring.length > 1 ? 'those' : 'that'} off.`,
           });
         }
         // A guard covers its face, and the bore behind it: what its joint closes over does not go past it either.
@@ -56,7 +57,8 @@ export const wayNotClear: Rule = {
             way,
             since,
             cause: `guard-on:${met}:${since}`,
-            message: `${faceWords(procedure, met).replace(/^t/u, 'T')} still has its guard on when the ${partWords(procedure, object.name)} goes in. Remove the ${partWords(procedure, relations.face(met).guardedBy ?? '')} before.`,
+            message: `${faceWords(procedure, met).replace(/^t/u, 'T')} still has its guard on when the ${partWords(procedure, object.name)} goes in.`,
+            help: `Remove the ${partWords(procedure, relations.face(met).guardedBy ?? '')} before.`,
           });
         }
       }

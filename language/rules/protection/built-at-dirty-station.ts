@@ -22,7 +22,9 @@ export const builtAtDirtyStation: Rule = {
           source: object.source,
           way,
           cause: `built-dirty:${block.name}`,
-          message: `The ${partWords(procedure, object.name)} is fitted at ${stationWords(procedure, at.name)}, which is dirty: what lies on the bench is built in with it. Build at a clean station; a guard goes on with “guard”, a trial fit says “for trial”.`,
+          message: `The ${partWords(procedure, object.name)} is fitted at ${stationWords(procedure, at.name)}, which is dirty.`,
+          why: 'what lies on the bench is built in with it.',
+          help: 'Build at a clean station; a guard goes on with “guard”, a trial fit says “for trial”.',
         });
       },
     };

@@ -26,7 +26,9 @@ export const cannotSee: Rule = {
           way,
           since: covered.since,
           cause: covered.cause,
-          message: `${capital(covered.words)} when it is checked: nobody can see it, and the tick on the sheet says nothing. ${covered.mend}.`,
+          message: `${capital(covered.words)} when it is checked.`,
+          why: 'nobody can see it, and the tick on the sheet says nothing.',
+          help: `${covered.mend}.`,
         });
         return;
       }

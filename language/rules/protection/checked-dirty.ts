@@ -38,10 +38,17 @@ export const checkedDirty: Rule = {
           way,
           since,
           cause: dirty.length > 0 ? `dirty:${since}` : `wet:${since}`,
-          message:
-            dirty.length > 0
-              ? `The ${words} ${are} judged dirty: a crack or a line hides under the dirt. Wash ${them} before.`
-              : `The ${words} ${are} judged wet from the wash: a film shines like a good face and hides a hair crack. Blow ${them} dry before.`,
+          ...(dirty.length > 0
+            ? {
+                message: `The ${words} ${are} judged dirty.`,
+                why: 'a crack or a line hides under the dirt.',
+                help: `Wash ${them} before.`,
+              }
+            : {
+                message: `The ${words} ${are} judged wet from the wash.`,
+                why: 'a film shines like a good face and hides a hair crack.',
+                help: `Blow ${them} dry before.`,
+              }),
         });
       },
     };

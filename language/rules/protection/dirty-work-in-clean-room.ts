@@ -27,7 +27,9 @@ export const dirtyWorkInCleanRoom: Rule = {
           at: step,
           way,
           cause: `dirty-work:${block.name}`,
-          message: `${dirty.words} at ${stationWords(procedure, station)}, which is clean: what flies off or drips settles on the parts that are built there. Do it at another station, before the last wash.`,
+          message: `${dirty.words} at ${stationWords(procedure, station)}, which is clean.`,
+          why: 'what flies off or drips settles on the parts that are built there.',
+          help: 'Do it at another station, before the last wash.',
         });
       },
     };

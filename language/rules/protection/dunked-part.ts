@@ -32,7 +32,9 @@ export const dunkedPart: Rule = {
             message: `The ${partsWords(
               procedure,
               shutIn.map(({ object }) => object.name),
-            )} ${shutIn.length > 1 ? 'are' : 'is'} washed while the ${partWords(procedure, first.joint)} shuts ${shutIn.length > 1 ? 'them' : 'it'} in: the bath does not reach ${shutIn.length > 1 ? 'them' : 'it'}, and what runs in does not run out. Take ${shutIn.length > 1 ? 'them' : 'it'} out before, or clean the outside only.`,
+            )} ${shutIn.length > 1 ? 'are' : 'is'} washed while the ${partWords(procedure, first.joint)} shuts ${shutIn.length > 1 ? 'them' : 'it'} in.`,
+            why: `the bath does not reach ${shutIn.length > 1 ? 'them' : 'it'}, and what runs in does not run out.`,
+            help: `Take ${shutIn.length > 1 ? 'them' : 'it'} out before, or clean the outside only.`,
           });
         }
       },

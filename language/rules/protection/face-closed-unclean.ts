@@ -38,7 +38,9 @@ export const faceClosedUnclean: Rule = {
           way,
           since,
           cause: `dirty:${since}`,
-          message: `${faceWords(program.procedure, face.id).replace(/^t/u, 'T')} is shut here and has not been cleaned${since < 0 ? ' since the unit came in' : ' since it was dirtied'}: one grain between lapped faces holds them apart, and they leak. Wash ${relations.part(face.part).base} before.`,
+          message: `${faceWords(program.procedure, face.id).replace(/^t/u, 'T')} is shut here and has not been cleaned${since < 0 ? ' since the unit came in' : ' since it was dirtied'}.`,
+          why: 'one grain between lapped faces holds them apart, and they leak.',
+          help: `Wash ${relations.part(face.part).base} before.`,
         });
       }
     },

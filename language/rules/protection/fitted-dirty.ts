@@ -47,7 +47,9 @@ export const fittedDirty: Rule = {
             way,
             since,
             cause: `dirty:${since}`,
-            message: `The ${words} ${are} ${onto ? 'built on' : 'fitted'} dirty${since < 0 ? ' as the unit came in' : ''}: the dirt is shut in. Wash or rinse ${names.join(', ')} before this step.`,
+            message: `The ${words} ${are} ${onto ? 'built on' : 'fitted'} dirty${since < 0 ? ' as the unit came in' : ''}.`,
+            why: 'the dirt is shut in.',
+            help: `Wash or rinse ${names.join(', ')} before this step.`,
           });
         }
       },

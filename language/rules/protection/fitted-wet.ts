@@ -36,7 +36,9 @@ export const fittedWet: Rule = {
           way,
           since,
           cause: `wet:${since}`,
-          message: `The ${partsWords(program.procedure, names)} ${are} still wet with ${water ? 'water or detergent' : 'solvent'} when ${names.length > 1 ? 'they go' : 'it goes'} together: it ${water ? 'rusts' : 'strips the oil film'} inside. Blow ${it} dry or rinse ${it} in test oil before.`,
+          message: `The ${partsWords(program.procedure, names)} ${are} still wet with ${water ? 'water or detergent' : 'solvent'} when ${names.length > 1 ? 'they go' : 'it goes'} together.`,
+          why: `it ${water ? 'rusts' : 'strips the oil film'} inside.`,
+          help: `Blow ${it} dry or rinse ${it} in test oil before.`,
         });
       }
     },

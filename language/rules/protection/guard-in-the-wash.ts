@@ -28,7 +28,9 @@ export const guardInTheWash: Rule = {
           way,
           since,
           cause: `guard-on:${face.id}:${since}`,
-          message: `${capital(faceWords(procedure, face.id))} still has the ${guardWords} on as its guard when the ${partWords(procedure, object.name)} is ${rinsesAll ? 'rinsed' : 'washed'}: the dirt stays under it. Write “remove ${face.guardedBy ?? 'the guard'}” before.`,
+          message: `${capital(faceWords(procedure, face.id))} still has the ${guardWords} on as its guard when the ${partWords(procedure, object.name)} is ${rinsesAll ? 'rinsed' : 'washed'}.`,
+          why: 'the dirt stays under it.',
+          help: `Write “remove ${face.guardedBy ?? 'the guard'}” before.`,
         });
       }
     },

@@ -17,7 +17,9 @@ export const keptNowhere: Rule = {
       report({
         at: step,
         cause: `kept:${writtenAt(step)}`,
-        message: `Nothing says where the ${partsWords(procedure, names)} ${names.length > 1 ? 'are' : 'is'} kept: the next hand looks for ${names.length > 1 ? 'them' : 'it'}, and parts of two units get mixed. Write “at” and a station, and in quotes in what: “Own lidded tray, own number”.`,
+        message: `Nothing says where the ${partsWords(procedure, names)} ${names.length > 1 ? 'are' : 'is'} kept.`,
+        why: `the next hand looks for ${names.length > 1 ? 'them' : 'it'}, and parts of two units get mixed.`,
+        help: 'Write “at” and a station, and in quotes in what: “Own lidded tray, own number”.',
       });
     }
   },

@@ -22,7 +22,9 @@ export const lappedFaceAbraded: Rule = {
           at: step,
           source: object.source,
           way,
-          message: `The ${partWords(program.procedure, name)} is lapped or matched and is ${step.verb === 'buff' ? 'buffed' : step.verb === 'blast' ? 'blasted' : 'rubbed with grit'}: the wheel rounds its edges and takes the fit out of it, and it leaks. Wash and wipe it, or lap it; or take another part.`,
+          message: `The ${partWords(program.procedure, name)} is lapped or matched and is ${step.verb === 'buff' ? 'buffed' : step.verb === 'blast' ? 'blasted' : 'rubbed with grit'}.`,
+          why: 'the wheel rounds its edges and takes the fit out of it, and it leaks.',
+          help: 'Wash and wipe it, or lap it; or take another part.',
         });
         return;
       }

@@ -32,7 +32,9 @@ export const lappedFaceNotChecked: Rule = {
         source: objects.find((object) => touching.includes(object.name))!.source,
         way,
         cause: `looked:${first.id}`,
-        message: `${capital(listed(unseen.map((face) => faceWords(program.procedure, face.id))))} ${unseen.length > 1 ? 'are' : 'is'} closed here, and no step has looked at ${unseen.length > 1 ? 'them' : 'it'}: a scored or stained face leaks and is found on the tester. Write “check ${unseen.map((face) => face.id).join(', ')}” before.`,
+        message: `${capital(listed(unseen.map((face) => faceWords(program.procedure, face.id))))} ${unseen.length > 1 ? 'are' : 'is'} closed here, and no step has looked at ${unseen.length > 1 ? 'them' : 'it'}.`,
+        why: 'a scored or stained face leaks and is found on the tester.',
+        help: `Write “check ${unseen.map((face) => face.id).join(', ')}” before.`,
       });
     },
   }),

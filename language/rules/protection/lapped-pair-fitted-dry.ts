@@ -31,7 +31,9 @@ export const lappedPairFittedDry: Rule = {
             way,
             since,
             cause: `dry:${dry[0]}:${since}`,
-            message: `The ${partWords(program.procedure, object.name)} and the ${partWords(program.procedure, other)} are a lapped pair and go together dry: the first stroke can seize them. Rinse both in clean test oil before.`,
+            message: `The ${partWords(program.procedure, object.name)} and the ${partWords(program.procedure, other)} are a lapped pair and go together dry.`,
+            why: 'the first stroke can seize them.',
+            help: 'Rinse both in clean test oil before.',
           });
         }
       }

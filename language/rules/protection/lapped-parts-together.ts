@@ -25,7 +25,9 @@ export const lappedPartsTogether: Rule = {
         message: `The ${partsWords(
           program.procedure,
           fine.map((object) => object.name),
-        )} are lapped or matched and ${step.verb === 'soak' ? 'soak' : 'are put down'} together: faces that knock together are scored before anybody fits them. Say behind it how they are kept apart, as in "Own lidded tray, each in its place".`,
+        )} are lapped or matched and ${step.verb === 'soak' ? 'soak' : 'are put down'} together.`,
+        why: 'faces that knock together are scored before anybody fits them.',
+        help: 'Say behind it how they are kept apart, as in "Own lidded tray, each in its place".',
       });
     },
   }),

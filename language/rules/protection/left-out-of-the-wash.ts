@@ -43,7 +43,9 @@ export const leftOutOfTheWash: Rule = {
           at: step,
           way,
           cause: 'dirty:-1',
-          message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'are' : 'is'} left out of the first wash: ${names.length > 1 ? 'they go' : 'it goes'} on dirty among clean parts. Add ${left.map(({ base }) => base).join(', ')} to it, or write wash all except what is not to be washed.`,
+          message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'are' : 'is'} left out of the first wash.`,
+          why: `${names.length > 1 ? 'they go' : 'it goes'} on dirty among clean parts.`,
+          help: `Add ${left.map(({ base }) => base).join(', ')} to it, or write wash all except what is not to be washed.`,
         });
       },
     };

@@ -50,7 +50,9 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
                 source: object.source,
                 way,
                 cause: `split:${since}`,
-                message: `The ${partWords(procedure, fresh)} is renewed and the ${partWords(procedure, old)} is not: they are a pair, made to each other, and a new one with an old one sticks or leaks. Write “renew ${[fresh, old].map((part) => relations.part(part).base).join(', ')}”, or say how the new one is matched.`,
+                message: `The ${partWords(procedure, fresh)} is renewed and the ${partWords(procedure, old)} is not.`,
+                why: 'they are a pair, made to each other, and a new one with an old one sticks or leaks.',
+                help: `Write “renew ${[fresh, old].map((part) => relations.part(part).base).join(', ')}”, or say how the new one is matched.`,
                 data: at.call === null ? { old: relations.part(old).base, source: object.source } : undefined,
               });
             }
@@ -74,7 +76,9 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
               at: stepAt(since)!.step,
               way,
               cause: `split:${since}`,
-              message: `The ${partsWords(procedure, [part.name, other])} are a matched pair, and one is put down at ${here}, the other at ${there}: by the evening nobody knows which belonged to which. Keep them together, or say how they are told apart.`,
+              message: `The ${partsWords(procedure, [part.name, other])} are a matched pair, and one is put down at ${here}, the other at ${there}.`,
+              why: 'by the evening nobody knows which belonged to which.',
+              help: 'Keep them together, or say how they are told apart.',
             });
           }
         }

@@ -21,7 +21,9 @@ export const openPortInDirt: Rule = {
         way,
         since,
         cause,
-        message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open ${when}: grit goes in and comes out in the ${shipping ? 'engine of the customer' : 'tester'}. Write “cap ${names.join(', ')}” before.`,
+        message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open ${when}.`,
+        why: `grit goes in and comes out in the ${shipping ? 'engine of the customer' : 'tester'}.`,
+        help: `Write “cap ${names.join(', ')}” before.`,
       });
     };
     return {

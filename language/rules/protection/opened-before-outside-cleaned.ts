@@ -30,7 +30,9 @@ export const openedBeforeOutsideCleaned: Rule = {
           source: object.source,
           way,
           cause: 'outside',
-          message: `The ${partWords(procedure, object.name)} is opened while the outside is dirty as it came in: the dirt on the thread falls onto the lapped faces. Write “clean outside” before, with the ports capped.`,
+          message: `The ${partWords(procedure, object.name)} is opened while the outside is dirty as it came in.`,
+          why: 'the dirt on the thread falls onto the lapped faces.',
+          help: 'Write “clean outside” before, with the ports capped.',
         });
       },
     };

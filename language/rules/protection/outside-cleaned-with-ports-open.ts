@@ -20,7 +20,9 @@ export const outsideCleanedWithPortsOpen: Rule<{ names: readonly string[]; sourc
         way,
         since,
         cause,
-        message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open while the outside is cleaned: what the brush takes off goes in there. Write “cap ${names.join(', ')}” before.`,
+        message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open while the outside is cleaned.`,
+        why: 'what the brush takes off goes in there.',
+        help: `Write “cap ${names.join(', ')}” before.`,
         data: step.call === null ? { names, source: step.source } : undefined,
       });
     },

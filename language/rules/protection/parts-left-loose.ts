@@ -23,7 +23,9 @@ export const partsLeftLoose: Rule = {
         way,
         since,
         cause,
-        message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'lie' : 'lies'} loose ${when}: parts of several units get mixed. Write keep ${names.join(', ')} at their place before.`,
+        message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'lie' : 'lies'} loose ${when}.`,
+        why: 'parts of several units get mixed.',
+        help: `Write keep ${names.join(', ')} at their place before.`,
       });
     };
     return {

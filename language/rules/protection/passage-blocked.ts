@@ -32,7 +32,9 @@ export const passageBlocked: Rule = {
             way,
             since,
             cause: `capped:${since}`,
-            message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} still capped when ${doing}: ${why}. Write “uncap ${names.join(', ')}” before.`,
+            message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} still capped when ${doing}.`,
+            why: `${why}.`,
+            help: `Write “uncap ${names.join(', ')}” before.`,
           });
         };
         if (step.verb === 'connect')

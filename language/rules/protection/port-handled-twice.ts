@@ -61,7 +61,9 @@ export const portHandledTwice: Rule<{ source: Source }> = {
           since,
           // By these it may be told already what is missing between.
           cause: verb === 'cap' ? `capped:${since}` : verb === 'uncap' ? `open:${since}` : undefined,
-          message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} ${words} already: the bench hand looks for what is not there, and asks what was left out. Take this out, or put in the step that is missing between.`,
+          message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} ${words} already.`,
+          why: 'the bench hand looks for what is not there, and asks what was left out.',
+          help: 'Take this out, or put in the step that is missing between.',
           data: whole && step.call === null ? { source: step.source } : undefined,
         });
       },

@@ -34,7 +34,9 @@ export const unitsMixedInTheBath: Rule = {
           message: `The ${partsWords(
             procedure,
             loose.map(({ name }) => name),
-          )} of the whole set go into one bath: a needle comes out with another’s nozzle. Say how the units are kept apart, as in "Own basket, own number", or do the stage one unit at a time.`,
+          )} of the whole set go into one bath.`,
+          why: 'a needle comes out with another’s nozzle.',
+          help: 'Say how the units are kept apart, as in "Own basket, own number", or do the stage one unit at a time.',
         });
       },
     };

@@ -35,7 +35,9 @@ export const waterWashedNotOiled: Rule = {
           way,
           since,
           cause: `bare-steel:${since}`,
-          message: `The ${partsWords(program.procedure, names)} ${go} together dry after a wash in water or detergent: steel with no film on it rusts inside, where nobody sees it. Rinse ${them} in test oil or oil ${them} before.`,
+          message: `The ${partsWords(program.procedure, names)} ${go} together dry after a wash in water or detergent.`,
+          why: 'steel with no film on it rusts inside, where nobody sees it.',
+          help: `Rinse ${them} in test oil or oil ${them} before.`,
         });
       }
     },

@@ -12,7 +12,9 @@ export const checkerIsDoer: Rule = {
         if (step.verb !== 'hold-for' || step.text === null || !signers.includes(nameOf(step.text))) continue;
         report({
           at: step,
-          message: `The work is held for ${step.text}, who signs for it too: a hold is for a second pair of eyes, and nobody sees his own slip. Name somebody else here or at the sign-off, or take the hold out.`,
+          message: `The work is held for ${step.text}, who signs for it too.`,
+          why: 'a hold is for a second pair of eyes, and nobody sees his own slip.',
+          help: 'Name somebody else here or at the sign-off, or take the hold out.',
         });
       }
     }

@@ -13,7 +13,9 @@ export const noSignOff: Rule = {
         at: program.procedure.source,
         way,
         cause: 'no-sign-off',
-        message: 'Nobody signs the unit off: the sheet would be no record. Write sign-off by "…" as the last step.',
+        message: 'Nobody signs the unit off.',
+        why: 'the sheet would be no record.',
+        help: 'Write sign-off by "…" as the last step.',
       });
     },
   }),

@@ -14,7 +14,9 @@ export const signerMissing: Rule = {
       report({
         at: step,
         cause: `signer:${writtenAt(step)}`,
-        message: `Nothing says who signs here: anybody may, and nobody answers for it. Write “${step.verb === 'sign-off' ? 'sign-off by "…"' : 'hold-for "…"'}” with the post, such as the bench lead.`,
+        message: 'Nothing says who signs here.',
+        why: 'anybody may, and nobody answers for it.',
+        help: `Write “${step.verb === 'sign-off' ? 'sign-off by "…"' : 'hold-for "…"'}” with the post, such as the bench lead.`,
       });
     }
   },

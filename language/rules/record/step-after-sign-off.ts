@@ -37,7 +37,9 @@ export const stepAfterSignOff: Rule = {
         at: late.step,
         cause: `after-sign-off:${signed.step.number}`,
         related: [{ message: `It is signed off in step ${signed.step.number}.`, source: signed.step.source }],
-        message: `The unit is signed off in step ${signed.step.number} and worked on after it: the name stands for a unit that was not done. Put the sign-off behind the last step that works on it.`,
+        message: `The unit is signed off in step ${signed.step.number} and worked on after it.`,
+        why: 'the name stands for a unit that was not done.',
+        help: 'Put the sign-off behind the last step that works on it.',
       });
     return {};
   },

@@ -27,7 +27,9 @@ export const unitNotTagged: Rule = {
           at: step,
           way,
           cause: 'unit-not-tagged',
-          message: `${to === null ? 'The unit stands with the rest of its set' : `Its parts go to ${stationWords(procedure, to)}`}, and the unit has no tag: it gets another one's parts and another one's readings. Write “tag” when it is received.`,
+          message: `${to === null ? 'The unit stands with the rest of its set' : `Its parts go to ${stationWords(procedure, to)}`}, and the unit has no tag.`,
+          why: `it gets another one's parts and another one's readings.`,
+          help: 'Write “tag” when it is received.',
         });
       },
     };

@@ -18,7 +18,9 @@ export const acceptMissing: Rule = {
       report({
         at: step,
         cause: `accept:${writtenAt(step)}`,
-        message: `Test ${step.gate!.name} says neither what is read nor what is good: a drop on the tip passes with one hand and not with the next. Write “accept "…"”, or “read … within …”.`,
+        message: `Test ${step.gate!.name} says neither what is read nor what is good.`,
+        why: 'a drop on the tip passes with one hand and not with the next.',
+        help: 'Write “accept "…"”, or “read … within …”.',
       });
     }
   },

@@ -19,7 +19,9 @@ export const chooseForWhat: Rule = {
         message: `Nothing says by what the ${partsWords(
           procedure,
           step.objects.map((object) => object.name),
-        )} is chosen: the bench hand guesses a thickness and builds the unit for nothing. Write “to bring” and the test, “to” and its aim.`,
+        )} is chosen.`,
+        why: 'the bench hand guesses a thickness and builds the unit for nothing.',
+        help: 'Write “to bring” and the test, “to” and its aim.',
       });
     }
   },

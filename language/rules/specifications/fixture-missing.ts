@@ -21,7 +21,9 @@ export const fixtureMissing: Rule = {
         // Said once in the family, it is said for every step.
         cause: `fixture:${first?.base}`,
         allow: first?.allow,
-        message: `Nothing says in what the ${partsWords(procedure, names)} is clamped: bare vice jaws pull a bored body out of round and bruise its faces. Write “in "…"” here, or “held in "…"” at ${first?.base} in the family.`,
+        message: `Nothing says in what the ${partsWords(procedure, names)} is clamped.`,
+        why: 'bare vice jaws pull a bored body out of round and bruise its faces.',
+        help: `Write “in "…"” here, or “held in "…"” at ${first?.base} in the family.`,
       });
     }
   },

@@ -22,7 +22,9 @@ export const fluidMissing: Rule = {
       report({
         at: step,
         cause: `fluid:${writtenAt(step)}`,
-        message: `Nothing says in what this is ${what}: solvent left on a lapped fit strips its film, detergent rusts it, and oil takes off no dirt. Write “${step.verb === 'oil' ? 'with' : 'in'}” and a fluid of the shop${such}.`,
+        message: `Nothing says in what this is ${what}.`,
+        why: 'solvent left on a lapped fit strips its film, detergent rusts it, and oil takes off no dirt.',
+        help: `Write “${step.verb === 'oil' ? 'with' : 'in'}” and a fluid of the shop${such}.`,
       });
     }
   },

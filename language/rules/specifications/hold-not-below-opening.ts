@@ -19,7 +19,9 @@ export const holdNotBelowOpening: Rule = {
         report({
           at: step,
           cause: `hold-below:${writtenAt(step)}`,
-          message: `Test ${step.gate!.name} ${why}: the needle lifts, and a good seat is opened up as a leaking one. Write “hold … below” and the test that reads the opening.`,
+          message: `Test ${step.gate!.name} ${why}.`,
+          why: 'the needle lifts, and a good seat is opened up as a leaking one.',
+          help: 'Write “hold … below” and the test that reads the opening.',
         });
       if (hold.relation === 'above') {
         if (hold.of !== null) tell(`holds ${formatLimit(hold.amount)} above ${hold.of}`);

@@ -24,7 +24,9 @@ export const limitEmpty: Rule = {
         at: step ?? source,
         source,
         allow: spec?.allow,
-        message: `${capital(words)} is ${formatLimit(limit)}: ${why}. Mend the numbers from the maker's data.`,
+        message: `${capital(words)} is ${formatLimit(limit)}.`,
+        why: `${why}.`,
+        help: `Mend the numbers from the maker's data.`,
       });
     }
   },

@@ -40,7 +40,9 @@ export const noTolerance: Rule = {
         at: step ?? source,
         source,
         allow: spec?.allow,
-        message: `${words.charAt(0).toUpperCase()}${words.slice(1)} is ${formatLimit(bare)} with no tolerance: nobody can say when a reading is good. Write the tolerance from the maker's data, or “unless stated ${kind} ±…” in the shop.`,
+        message: `${words.charAt(0).toUpperCase()}${words.slice(1)} is ${formatLimit(bare)} with no tolerance.`,
+        why: 'nobody can say when a reading is good.',
+        help: `Write the tolerance from the maker's data, or “unless stated ${kind} ±…” in the shop.`,
       });
     }
   },

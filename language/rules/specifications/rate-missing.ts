@@ -22,7 +22,9 @@ export const rateMissing: Rule = {
         message: `Nothing says how far a thicker ${partsWords(
           procedure,
           step.objects.map((object) => object.name),
-        )} moves ${choose.test}: the next one cannot be worked out, and each try opens the unit again. Write “by” and a rate, such as spec shim-rate rate 3 bar per 0.001 in.`,
+        )} moves ${choose.test}.`,
+        why: 'the next one cannot be worked out, and each try opens the unit again.',
+        help: 'Write “by” and a rate, such as spec shim-rate rate 3 bar per 0.001 in.',
       });
     }
   },

@@ -17,7 +17,9 @@ export const setByWhat: Rule = {
       report({
         at: step,
         cause: `set-by:${writtenAt(step)}`,
-        message: `The ${lower(adjuster.title)} sets ${step.reading}, and this step does not say that it is turned: whether it is locked afterwards would not be asked. Write “by ${adjuster.name}”.`,
+        message: `The ${lower(adjuster.title)} sets ${step.reading}, and this step does not say that it is turned.`,
+        why: 'whether it is locked afterwards would not be asked.',
+        help: `Write “by ${adjuster.name}”.`,
       });
     }
   },

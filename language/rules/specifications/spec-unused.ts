@@ -23,7 +23,9 @@ export const specUnused: Rule = {
         report({
           at: spec.source,
           allow: spec.allow,
-          message: `No step reads ${spec.name}: the figure stands on the sheet and nobody works by it. Name it in the step that it is for, or take it out.`,
+          message: `No step reads ${spec.name}.`,
+          why: 'the figure stands on the sheet and nobody works by it.',
+          help: 'Name it in the step that it is for, or take it out.',
         });
         continue;
       }
@@ -33,7 +35,9 @@ export const specUnused: Rule = {
         report({
           at: value.source,
           allow: [...spec.allow, ...number.allow],
-          message: `No step for ${number.name} reads ${spec.name}: the figure of this number is never worked by. Take it out, or name ${number.name} at the steps that are only for others.`,
+          message: `No step for ${number.name} reads ${spec.name}.`,
+          why: 'the figure of this number is never worked by.',
+          help: `Take it out, or name ${number.name} at the steps that are only for others.`,
         });
       }
     }

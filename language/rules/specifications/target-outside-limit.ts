@@ -21,7 +21,9 @@ export const targetOutsideLimit: Rule = {
           report({
             at: step,
             cause: `target:${step.number}`,
-            message: `This aims at ${formatLimit(target)}${of}, but ${step.choose.test} must be ${formatLimit(judged)}: the unit would come back to this repair each time. Give ${number === null ? 'the target and the limit' : number} figures that go together.`,
+            message: `This aims at ${formatLimit(target)}${of}, but ${step.choose.test} must be ${formatLimit(judged)}.`,
+            why: 'the unit would come back to this repair each time.',
+            help: `Give ${number === null ? 'the target and the limit' : number} figures that go together.`,
           });
           break;
         }

@@ -19,7 +19,9 @@ export const torqueMissing: Rule = {
         message: `No torque is given for the ${partsWords(
           procedure,
           step.objects.map((object) => object.name),
-        )}: the bench hand would guess. Write “to” and a spec, or the figure with its source.`,
+        )}.`,
+        why: 'the bench hand would guess.',
+        help: 'Write “to” and a spec, or the figure with its source.',
       });
     }
   },

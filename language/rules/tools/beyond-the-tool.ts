@@ -23,7 +23,9 @@ export const beyondTheTool: Rule = {
       report({
         at: work.step,
         cause: `beyond:${listed(tools.map(({ name }) => name))}:${formatLimit(short.limit)}`,
-        message: `${words} ${limitWords(short)}, off the scale of ${listed(tools.map(toolWords))}: nobody can see what it really is, and a tool that is driven past its scale breaks, or is out of true for the next job. ${takeOr(better, `Take a ${toolCalled(work.kind)} that reaches it, or check the figure.`)}`,
+        message: `${words} ${limitWords(short)}, off the scale of ${listed(tools.map(toolWords))}.`,
+        why: 'nobody can see what it really is, and a tool that is driven past its scale breaks, or is out of true for the next job.',
+        help: `${takeOr(better, `Take a ${toolCalled(work.kind)} that reaches it, or check the figure.`)}`,
       });
     }
   },

@@ -18,7 +18,9 @@ export const graduationTooCoarse: Rule<Exchange> = {
         at: work.step,
         source: use?.source,
         cause: toolCause('coarse', unfit),
-        message: `${asset.name} is graduated in ${formatQuantity(asset.graduated!)}, and ${limitWords(judged)} is ${formatQuantity(width)} wide: ${asset.digital ? 'its last digit steps over it' : 'half a mark is the least that the eye can read'}, so the hand could not see whether it is in. ${takeOr(better, `Take a ${toolCalled(work.kind)} with finer ${asset.digital ? 'digits' : 'marks'}.`)}`,
+        message: `${asset.name} is graduated in ${formatQuantity(asset.graduated!)}, and ${limitWords(judged)} is ${formatQuantity(width)} wide.`,
+        why: `${asset.digital ? 'its last digit steps over it' : 'half a mark is the least that the eye can read'}, so the hand could not see whether it is in.`,
+        help: `${takeOr(better, `Take a ${toolCalled(work.kind)} with finer ${asset.digital ? 'digits' : 'marks'}.`)}`,
         data: exchange(work.step, use, better),
       });
     }

@@ -19,7 +19,9 @@ export const guardLeavesNothing: Rule<Exchange> = {
         at: work.step,
         source: use?.source,
         cause: toolCause('coarse', unfit),
-        message: `${limitWords(judged)} is ${judged.acceptance}, and ${asset.name} is good for ±${formatQuantity(error)}${asset.graduated === null ? '' : ` on marks of ${formatQuantity(asset.graduated)}`}: nothing that it shows passes, and every unit would be held. ${takeOr(better, `Take a finer ${toolCalled(work.kind)}, or write “acceptance simple” at the spec.`)}`,
+        message: `${limitWords(judged)} is ${judged.acceptance}, and ${asset.name} is good for ±${formatQuantity(error)}${asset.graduated === null ? '' : ` on marks of ${formatQuantity(asset.graduated)}`}.`,
+        why: 'nothing that it shows passes, and every unit would be held.',
+        help: `${takeOr(better, `Take a finer ${toolCalled(work.kind)}, or write “acceptance simple” at the spec.`)}`,
         data: exchange(work.step, use, better),
       });
     }

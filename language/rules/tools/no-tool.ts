@@ -27,7 +27,8 @@ export const noTool: Rule = {
       report({
         at: step,
         cause: `no-tool:${station}:${kind}:${tools.length === 0 ? '' : formatLimit(short!.limit)}`,
-        message: `No ${tool} is named, and ${what}. Put one into the shop with “${declaredAs(kind)}”, or name it in the step: “with "…"”.`,
+        message: `No ${tool} is named, and ${what}.`,
+        help: `Put one into the shop with “${declaredAs(kind)}”, or name it in the step: “with "…"”.`,
       });
     }
   },

@@ -37,7 +37,9 @@ export const rateImplausible: Rule = {
       report({
         at: source,
         allow: spec.allow,
-        message: `This rate is ${workedOut(inUnits(rate, 'bar per mm'))}, and shims of small nozzles bring 69 to 196 bar per mm: a shim worked out with it lands far off, and the unit is opened again and again. Look for a slip in the decimal place or in a unit (about 3 bar per 0.001 in is common), or fit the rate to readings of your own.`,
+        message: `This rate is ${workedOut(inUnits(rate, 'bar per mm'))}, and shims of small nozzles bring 69 to 196 bar per mm.`,
+        why: 'a shim worked out with it lands far off, and the unit is opened again and again.',
+        help: 'Look for a slip in the decimal place or in a unit (about 3 bar per 0.001 in is common), or fit the rate to readings of your own.',
       });
     }
   },

@@ -36,7 +36,9 @@ export const shimCoilBind: Rule<Bound> = {
         report({
           at: step,
           cause: `coil-bind:${shim.base}`,
-          message: `The coils of the ${partWords(procedure, spring.name)} bind over ${bound} of ${partWords(procedure, shim.name)}, and ${goes}: on a solid spring the needle cannot lift, and the spring breaks. Write “never above ${bound}” in this step.`,
+          message: `The coils of the ${partWords(procedure, spring.name)} bind over ${bound} of ${partWords(procedure, shim.name)}, and ${goes}.`,
+          why: 'on a solid spring the needle cannot lift, and the spring breaks.',
+          help: `Write “never above ${bound}” in this step.`,
           data: neverAbove === null && step.call === null ? { source: step.source, most: spring.bindsOver } : undefined,
         });
       }

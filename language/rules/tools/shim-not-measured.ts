@@ -23,7 +23,9 @@ export const shimNotMeasured: Rule<Missing> = {
         message: `Nobody measures the ${partsWords(
           procedure,
           unknown.map(({ name }) => name),
-        )} that came out, and the next is that one and the difference: without it the bench hand shims by guess, and opens the unit three times. Write “measure ${listed(names).replace(' and ', ', ')} with” and a micrometer where it is taken out.`,
+        )} that came out, and the next is that one and the difference.`,
+        why: 'without it the bench hand shims by guess, and opens the unit three times.',
+        help: `Write “measure ${listed(names).replace(' and ', ', ')} with” and a micrometer where it is taken out.`,
         data: step.call === null ? { source: step.source, names } : undefined,
       });
     }

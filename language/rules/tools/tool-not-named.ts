@@ -22,7 +22,9 @@ export const toolNotNamed: Rule = {
       report({
         at: step,
         cause: `tool-not-named:${writtenAt(step)}`,
-        message: `No ${toolCalled(kind)} is named to ${doWords(work)} this, and the shop has ${either(tools.map(toolWords))}: two hands take two, and the record does not say which. Write “with ${tools[0]!.name}”, or the kind of tool.`,
+        message: `No ${toolCalled(kind)} is named to ${doWords(work)} this, and the shop has ${either(tools.map(toolWords))}.`,
+        why: 'two hands take two, and the record does not say which.',
+        help: `Write “with ${tools[0]!.name}”, or the kind of tool.`,
       });
     }
   },

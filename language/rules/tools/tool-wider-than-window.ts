@@ -18,7 +18,9 @@ export const toolWiderThanWindow: Rule<Exchange> = {
         at: work.step,
         source: use?.source,
         cause: toolCause('coarse', unfit),
-        message: `${asset.name} is good for ±${formatQuantity(error)}, and ${limitWords(judged)} is only ${formatQuantity(width)} wide: a bad part reads good as often as not. ${takeOr(better, `Take a finer ${toolCalled(work.kind)}.`)}`,
+        message: `${asset.name} is good for ±${formatQuantity(error)}, and ${limitWords(judged)} is only ${formatQuantity(width)} wide.`,
+        why: 'a bad part reads good as often as not.',
+        help: `${takeOr(better, `Take a finer ${toolCalled(work.kind)}.`)}`,
         data: exchange(work.step, use, better),
       });
     }

@@ -23,7 +23,9 @@ export const torqueWrenchBreaksLoose: Rule = {
             message: `${name} is to break the ${partsWords(
               procedure,
               step.objects.map((object) => object.name),
-            )} loose: nobody knows what a seized joint takes, and a wrench that was forced once is out of true for every torque after it. Take a socket and bar, and name them in quotes.`,
+            )} loose.`,
+            why: 'nobody knows what a seized joint takes, and a wrench that was forced once is out of true for every torque after it.',
+            help: 'Take a socket and bar, and name them in quotes.',
           });
         }
       }
