@@ -27,6 +27,7 @@ import type { Rule } from '../rule.ts';
 export const ${name}: Rule = {
   code: '${code}',
   severity: 'error',
+  since: '${nextVersion()}',
   title: 'TODO.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
@@ -94,6 +95,13 @@ async function writeList() {
     text = text.replace(table, (_, rule: string) => `${rule}${rows.join('')}`);
   }
   writeFileSync(`${folder}README.md`, text);
+}
+
+/** The version that is being worked on: the next after the one that package.json names. */
+function nextVersion(): string {
+  const { version } = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8'));
+  const [major, minor] = version.split('.').map(Number);
+  return `${major}.${minor + 1}.0`;
 }
 
 function refuse(message: string): never {

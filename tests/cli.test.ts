@@ -620,6 +620,14 @@ describe('work-out', () => {
 });
 
 describe('explain', () => {
+  it('prints the page of a rule, its version and its standards', () => {
+    const { status, stdout } = handtight('explain', 'tool-out-of-range');
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/^tool-out-of-range\n/u);
+    expect(stdout).toMatch(/\nIn Handtight since \d+\.\d+\.\d+\. References: ISO 6789, EN 837-2\.\n$/u);
+    expect(handtight('explain', 'comes-back-different').stdout).toMatch(/\nKnown problems\n\nThe unit is compared/u);
+  });
+
   it('prints the page of a rule, lists them, and answers a slip with the nearest', () => {
     expect(handtight('explain', 'left-hand-tight').stdout).toMatch(/Why it matters at the bench/u);
     expect(handtight('explain').stdout).toMatch(/^left-hand-tight +error +/mu);

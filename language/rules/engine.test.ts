@@ -15,7 +15,7 @@ const fails = (): never => {
   throw new TypeError('Cannot read properties of undefined (reading “name”)');
 };
 
-const base = { severity: 'warning', title: 'A rule that throws.' } as const;
+const base = { severity: 'warning', since: '0.1.0', title: 'A rule that throws.' } as const;
 const throwing: readonly AnyRule[] = [
   { ...base, code: 'throws-over-workspace', workspace: fails },
   { ...base, code: 'throws-over-shop', shop: fails },

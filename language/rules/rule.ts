@@ -46,6 +46,10 @@ export interface Rule<Data = never> {
   readonly unsafe?: true;
   /** It says that something is missing: what cannot be read there is told already, and may be just that. */
   readonly ofAbsence?: true;
+  /** Version of Handtight that had it first. */
+  readonly since: string;
+  /** Standards that it goes back to, as its page names them. */
+  readonly references?: readonly string[];
   /** One line: what it finds. */
   readonly title: string;
   /** Over all that the files declare. */

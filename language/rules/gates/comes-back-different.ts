@@ -7,6 +7,7 @@ import { writtenAt } from '../written-at.ts';
 export const comesBackDifferent: Rule = {
   code: 'comes-back-different',
   severity: 'error',
+  since: '0.2.0',
   title: 'A repair ends with parts off that were on when the unit stood at its test.',
   replay: ({ program }, report) => ({
     comeBack({ last, block, to, off, way }) {

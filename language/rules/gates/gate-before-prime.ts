@@ -7,6 +7,7 @@ import { causesOf, slipOf } from '../slip.ts';
 export const gateBeforePrime: Rule = {
   code: 'gate-before-prime',
   severity: 'error',
+  since: '0.1.0',
   title: 'A pressure test is run on a unit that is not primed since it was opened or connected.',
   replay: ({ program, layout }, report) => {
     const causeOf = causesOf('prime');

@@ -5,6 +5,7 @@ import { capital } from '../words.ts';
 export const gateInRepair: Rule = {
   code: 'gate-in-repair',
   severity: 'error',
+  since: '0.2.0',
   title: 'A test stands in a repair.',
   procedure(procedure, report) {
     const inStages = procedure.stages.flatMap((stage) => stage.steps.flatMap((step) => step.gate?.name ?? []));

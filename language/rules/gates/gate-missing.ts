@@ -4,6 +4,7 @@ import type { Rule } from '../rule.ts';
 export const gateMissing: Rule = {
   code: 'gate-missing',
   severity: 'error',
+  since: '0.1.0',
   unsafe: true,
   title: 'A test that proves the family is missing from the procedure.',
   replay({ program }, report) {

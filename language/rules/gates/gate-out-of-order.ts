@@ -6,6 +6,7 @@ import { capital, listed } from '../words.ts';
 export const gateOutOfOrder: Rule = {
   code: 'gate-out-of-order',
   severity: 'error',
+  since: '0.2.0',
   title: 'Tests are run in another order than the family is proven in.',
   replay({ program }, report) {
     const { provenBy } = program.procedure.family;

@@ -7,6 +7,7 @@ import { capital, listed } from '../words.ts';
 export const gateStale: Rule = {
   code: 'gate-stale',
   severity: 'error',
+  since: '0.1.0',
   title: 'What was tested is changed after the test, and the test is not run again.',
   replay: ({ program, layout }, report) => ({
     end({ state, way, last, block }) {

@@ -5,6 +5,7 @@ import type { Rule } from '../rule.ts';
 export const gateWithoutFailPath: Rule = {
   code: 'gate-without-fail-path',
   severity: 'error',
+  since: '0.1.0',
   title: 'A test or check does not say what is done when it fails.',
   procedure(procedure, report) {
     const { stages, repairs } = procedure;

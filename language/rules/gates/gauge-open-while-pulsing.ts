@@ -8,6 +8,7 @@ import type { Rule } from '../rule.ts';
 export const gaugeOpenWhilePulsing: Rule<{ source: Source }> = {
   code: 'gauge-open-while-pulsing',
   severity: 'error',
+  since: '0.2.0',
   title: 'The gauge is not shut while the unit is primed, or made to chatter or spray.',
   replay: ({ program, layout }, report) => {
     const delicate = program.procedure.shop.assets

@@ -7,6 +7,7 @@ import type { Rule } from '../rule.ts';
 export const gaugeShutWhileReading: Rule = {
   code: 'gauge-shut-while-reading',
   severity: 'error',
+  since: '0.2.0',
   title: 'A pressure is read, held or set with the gauge shut.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {

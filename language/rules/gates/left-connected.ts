@@ -11,6 +11,7 @@ import { writtenAt } from '../written-at.ts';
 export const leftConnected: Rule = {
   code: 'left-connected',
   severity: 'error',
+  since: '0.1.0',
   unsafe: true,
   title: 'The line of the tester is still connected when the unit leaves, is capped, is opened or is done.',
   replay: ({ program, layout, relations }, report) => {

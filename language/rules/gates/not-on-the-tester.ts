@@ -7,6 +7,7 @@ import { causesOf, slipOf } from '../slip.ts';
 export const notOnTheTester: Rule = {
   code: 'not-on-the-tester',
   severity: 'error',
+  since: '0.1.0',
   unsafe: true,
   title: 'A pressure test is run while the unit is not connected, or away from the tester.',
   replay: ({ program, layout }, report) => {

@@ -8,6 +8,7 @@ import { either } from '../words.ts';
 export const openedBeforeTested: Rule = {
   code: 'opened-before-tested',
   severity: 'hint',
+  since: '0.2.0',
   title: 'A unit is opened before it was read as found, where it can be tested.',
   replay: ({ program, relations }, report) => {
     const { procedure } = program;

@@ -17,6 +17,7 @@ const tightening: readonly Verb[] = ['run-down', 'torque', 'lock', 'fit'];
 export const openedUnderPressure: Rule<{ source: Source }> = {
   code: 'opened-under-pressure',
   severity: 'error',
+  since: '0.1.0',
   unsafe: true,
   title: 'The unit is opened, tightened or disconnected while it may be under pressure.',
   replay: ({ program, layout, relations }, report) => {

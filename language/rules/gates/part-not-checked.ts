@@ -6,6 +6,7 @@ import { partsWords } from '../words.ts';
 export const partNotChecked: Rule = {
   code: 'part-not-checked',
   severity: 'error',
+  since: '0.2.0',
   title: 'A part that the family has always checked comes off, and no step checks it.',
   replay({ program, relations }, report) {
     const { procedure, numbers } = program;

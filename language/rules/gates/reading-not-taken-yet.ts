@@ -10,6 +10,7 @@ import { either } from '../words.ts';
 export const readingNotTakenYet: Rule = {
   code: 'reading-not-taken-yet',
   severity: 'error',
+  since: '0.2.0',
   title: 'A step reckons from a reading that was not taken before it.',
   replay: ({ program, layout }, report) => {
     const { procedure } = program;

@@ -26,6 +26,7 @@ const changing: readonly Verb[] = [
 export const repairChangesNothing: Rule = {
   code: 'repair-changes-nothing',
   severity: 'error',
+  since: '0.1.0',
   title: 'A repair changes nothing: the same unit goes back to the same test.',
   procedure(procedure, report) {
     const shared = sharedSteps(procedure);

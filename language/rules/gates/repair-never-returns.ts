@@ -7,6 +7,7 @@ import { listed } from '../words.ts';
 export const repairNeverReturns: Rule<FailEntry> = {
   code: 'repair-never-returns',
   severity: 'error',
+  since: '0.2.0',
   title: 'A unit never comes back from a repair to its test.',
   procedure(procedure, report) {
     const told = new Set<string>();

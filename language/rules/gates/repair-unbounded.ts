@@ -7,6 +7,7 @@ import type { Rule } from '../rule.ts';
 export const repairUnbounded: Rule<FailEntry> = {
   code: 'repair-unbounded',
   severity: 'error',
+  since: '0.1.0',
   title: 'A repair may be tried without end.',
   procedure(procedure, report) {
     for (const repair of procedure.repairs) {

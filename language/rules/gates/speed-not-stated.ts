@@ -5,6 +5,7 @@ import type { Rule } from '../rule.ts';
 export const speedNotStated: Rule = {
   code: 'speed-not-stated',
   severity: 'error',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'Chatter is judged, and no speed of the lever is stated.',
   procedure(procedure, report) {

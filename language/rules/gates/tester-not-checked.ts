@@ -7,6 +7,7 @@ import { either, stationWords } from '../words.ts';
 export const testerNotChecked: Rule = {
   code: 'tester-not-checked',
   severity: 'error',
+  since: '0.2.0',
   title: 'Readings are judged and the master of the tester is not read before and after them.',
   replay({ program }, report) {
     const { procedure } = program;

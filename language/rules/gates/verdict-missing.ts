@@ -4,6 +4,7 @@ import type { Rule } from '../rule.ts';
 export const verdictMissing: Rule = {
   code: 'verdict-missing',
   severity: 'warning',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A check says only one side of what is good and what is not.',
   procedure(procedure, report) {

@@ -28,6 +28,8 @@ const cleaning: ReadonlySet<Verb> = new Set<Verb>([
 export const airPressureTooHigh: Rule = {
   code,
   severity: 'error',
+  since: '0.1.0',
+  references: ['29 CFR 1910.242(b)'],
   unsafe: true,
   title: 'A part is cleaned with air at or above the limit, or with no limit given.',
   shop({ airBelow }, report) {

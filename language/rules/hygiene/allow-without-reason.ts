@@ -8,6 +8,7 @@ const placeholders = new Set(['', 'reason', 'a reason', 'the reason', 'because',
 export const allowWithoutReason: Rule = {
   code: 'allow-without-reason',
   severity: 'error',
+  since: '0.2.0',
   unsafe: true,
   title: 'A concession gives no reason.',
   workspace({ concessions }, report) {

@@ -6,6 +6,7 @@ import { lower } from '../words.ts';
 export const circularFit: Rule = {
   code: 'circular-fit',
   severity: 'error',
+  since: '0.1.0',
   title: 'Parts rest on each other in a ring.',
   family(family, report) {
     const parts = new Map(family.parts.map((part) => [part.name, part]));

@@ -4,6 +4,7 @@ import type { Rule } from '../rule.ts';
 export const duplicateName: Rule = {
   code: 'duplicate-name',
   severity: 'error',
+  since: '0.1.0',
   title: 'A name is declared twice.',
   workspace({ problems }, report) {
     for (const problem of problems) {

@@ -5,6 +5,7 @@ import { lower } from '../words.ts';
 export const faceWithoutFinish: Rule = {
   code: 'face-without-finish',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A face is neither lapped nor ground, so nothing protects it.',
   family(family, report) {
     const told = new Set<string>();

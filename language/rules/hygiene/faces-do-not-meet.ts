@@ -8,6 +8,7 @@ import { carrierOf } from './rests-on-nothing.ts';
 export const facesDoNotMeet: Rule = {
   code: 'faces-do-not-meet',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A lapped face meets no other, or meets one of a part that does not touch its own.',
   family(family, report) {
     for (const face of family.faces) {

@@ -11,6 +11,7 @@ import { carrierOf } from './rests-on-nothing.ts';
 export const jointHoldsNothing: Rule = {
   code: 'joint-holds-nothing',
   severity: 'warning',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A joint holds nothing.',
   family(family, report) {

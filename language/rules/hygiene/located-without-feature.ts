@@ -6,6 +6,7 @@ import { lower } from '../words.ts';
 export const locatedWithoutFeature: Rule = {
   code: 'located-without-feature',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A part is fitted “located”, and nothing says what locates it.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {

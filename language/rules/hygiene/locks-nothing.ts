@@ -6,6 +6,7 @@ import { lower } from '../words.ts';
 export const locksNothing: Rule = {
   code: 'locks-nothing',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A part is locked that locks no adjuster.',
   procedure(procedure, report) {
     const { parts, adjusters } = procedure.family;

@@ -6,6 +6,7 @@ import { listed, lower } from '../words.ts';
 export const noMarksToLineUp: Rule = {
   code: 'no-marks-to-line-up',
   severity: 'warning',
+  since: '0.2.0',
   title: 'Marks are to be lined up, and nothing says which.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {

@@ -14,6 +14,7 @@ const words: Partial<Record<Verb, string>> = {
 export const notAJoint: Rule = {
   code: 'not-a-joint',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A part is slackened, run down or torqued, and the family has no joint of it.',
   procedure(procedure, report) {
     const { parts, joints, adjusters } = procedure.family;

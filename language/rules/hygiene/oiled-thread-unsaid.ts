@@ -5,6 +5,7 @@ import { lower } from '../words.ts';
 export const oiledThreadUnsaid: Rule = {
   code: 'oiled-thread-unsaid',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A thread is oiled before it is torqued, and the family does not say that it is.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {

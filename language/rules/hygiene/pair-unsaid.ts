@@ -10,6 +10,7 @@ import { lower } from '../words.ts';
 export const pairUnsaid: Rule = {
   code: 'pair-unsaid',
   severity: 'hint',
+  since: '0.2.0',
   title: 'A part that slides in another is always renewed with it, and the two are not said to be matched.',
   procedure(procedure, report) {
     const { parts } = procedure.family;

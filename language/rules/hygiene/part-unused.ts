@@ -12,6 +12,7 @@ import { lower } from '../words.ts';
 export const partUnused: Rule = {
   code: 'part-unused',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A part is named by no step, in a procedure that takes the whole unit apart.',
   procedure(procedure, report) {
     const { family } = procedure;

@@ -7,6 +7,7 @@ import { lower } from '../words.ts';
 export const restsOnNothing: Rule = {
   code: 'rests-on-nothing',
   severity: 'error',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'More than one part of a family rests on nothing.',
   family(family, report) {

@@ -10,6 +10,7 @@ import { listed, lower } from '../words.ts';
 export const springHeldByNothing: Rule = {
   code: 'spring-held-by-nothing',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A spring presses on something from above, and nothing holds its other end.',
   family(family, report) {
     const relations = new Relations(family);

@@ -7,6 +7,7 @@ import { within } from '../within.ts';
 export const stepUnreachable: Rule = {
   code: 'step-unreachable',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A repair is never done: nothing sends to it, or one before it has no limit.',
   procedure(procedure, report) {
     const reached = reachedRepairs(procedure);

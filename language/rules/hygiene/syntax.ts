@@ -7,6 +7,7 @@ import type { Rule } from '../rule.ts';
 export const syntax: Rule<Replaced> = {
   code: 'syntax',
   severity: 'error',
+  since: '0.1.0',
   unsafe: true,
   title: 'A line that cannot be read, or a clause that has no meaning where it stands.',
   workspace({ problems }, report) {

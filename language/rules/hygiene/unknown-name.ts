@@ -8,6 +8,7 @@ import { either } from '../words.ts';
 export const unknownName: Rule<{ source: Source; near: string; safe: boolean }> = {
   code: 'unknown-name',
   severity: 'error',
+  since: '0.1.0',
   unsafe: true,
   title: 'A name that nothing declares.',
   workspace({ problems }, report) {

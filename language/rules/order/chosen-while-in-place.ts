@@ -9,6 +9,7 @@ import { faceWords, partWords } from '../words.ts';
 export const chosenWhileInPlace: Rule = {
   code: 'chosen-while-in-place',
   severity: 'error',
+  since: '0.2.0',
   title: 'A part is chosen, measured, lapped or its holes cleaned while a joint is closed over it.',
   replay: ({ program, layout, relations }, report) => {
     const { procedure } = program;

@@ -10,6 +10,7 @@ import { partsWords } from '../words.ts';
 export const discardedAndNotRenewed: Rule = {
   code: 'discarded-and-not-renewed',
   severity: 'error',
+  since: '0.2.0',
   title: 'A part is discarded, and the unit is closed or leaves without a new one.',
   replay: (replay, report) => {
     const { program, relations } = replay;

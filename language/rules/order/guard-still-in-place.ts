@@ -9,6 +9,7 @@ import { faceWords, partWords } from '../words.ts';
 export const guardStillInPlace: Rule<{ remove: string; source: Source }> = {
   code: 'guard-still-in-place',
   severity: 'error',
+  since: '0.2.0',
   title: 'A face is guarded with a part that is still in its own place.',
   replay: ({ program, relations }, report) => ({
     step({ step, before, way }) {

@@ -8,6 +8,7 @@ import { partWords } from '../words.ts';
 export const jointNotSlackened: Rule<{ part: string; source: Source }> = {
   code: 'joint-not-slackened',
   severity: 'error',
+  since: '0.1.0',
   title: 'The part of a tight joint is taken off before the joint is slackened.',
   replay: ({ program, layout, relations }, report) => ({
     step({ step, before, way }) {

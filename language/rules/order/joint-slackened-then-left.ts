@@ -9,6 +9,7 @@ import { partWords } from '../words.ts';
 export const jointSlackenedThenLeft: Rule = {
   code: 'joint-slackened-then-left',
   severity: 'error',
+  since: '0.2.0',
   unsafe: true,
   title: 'A joint is slackened, and neither taken off nor torqued again when the unit is tested or leaves.',
   replay: (replay, report) => {

@@ -8,6 +8,7 @@ import { partWords } from '../words.ts';
 export const leftHandTight: Rule = {
   code: 'left-hand-tight',
   severity: 'error',
+  since: '0.1.0',
   unsafe: true,
   title: 'A joint is run down and not torqued when the unit is tested or leaves.',
   replay: (replay, report) => {

@@ -9,6 +9,7 @@ import { writtenAt } from '../written-at.ts';
 export const marksNotLinedUp: Rule<{ source: Source }> = {
   code: 'marks-not-lined-up',
   severity: 'error',
+  since: '0.2.0',
   title: 'A part with marks is fitted without lining them up.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {

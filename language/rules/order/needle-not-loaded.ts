@@ -11,6 +11,7 @@ import { listed, lower } from '../words.ts';
 export const needleNotLoaded: Rule = {
   code: 'needle-not-loaded',
   severity: 'error',
+  since: '0.2.0',
   title: 'A stack on a chosen shim presses on nothing: what its spring loads is not said.',
   family(family, report) {
     const relations = new Relations(family);

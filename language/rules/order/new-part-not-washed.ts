@@ -9,6 +9,7 @@ import { partsWords } from '../words.ts';
 export const newPartNotWashed: Rule<{ rinse: string; source: Source }> = {
   code: 'new-part-not-washed',
   severity: 'error',
+  since: '0.2.0',
   title: 'A new part is fitted with its preservative still on it.',
   replay: ({ program, relations }, report) => ({
     step({ step, before, way }) {

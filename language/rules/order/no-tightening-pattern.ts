@@ -14,6 +14,7 @@ const manyFasteners = 4;
 export const noTighteningPattern: Rule<{ source: Source }> = {
   code: 'no-tightening-pattern',
   severity: 'warning',
+  since: '0.2.0',
   title: 'Four or more fasteners on one face are torqued with no word about their order.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {

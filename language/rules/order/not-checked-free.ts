@@ -10,6 +10,7 @@ import { writtenAt } from '../written-at.ts';
 export const notCheckedFree: Rule = {
   code: 'not-checked-free',
   severity: 'error',
+  since: '0.2.0',
   title: 'A part that must move is not felt to move after the last joint over it was tightened.',
   replay: (replay, report) => {
     const { program, layout, relations } = replay;

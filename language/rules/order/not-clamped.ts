@@ -6,6 +6,7 @@ import { partsWords } from '../words.ts';
 export const notClamped: Rule = {
   code: 'not-clamped',
   severity: 'error',
+  since: '0.1.0',
   unsafe: true,
   title: 'A joint is broken loose or torqued with nothing holding the unit.',
   replay: ({ program, layout }, report) => ({

@@ -8,6 +8,7 @@ import { partsWords, partWords } from '../words.ts';
 export const nothingToFitOn: Rule = {
   code: 'nothing-to-fit-on',
   severity: 'error',
+  since: '0.1.0',
   title: 'A part is fitted before the part that it rests on.',
   replay: ({ program, relations }, report) => ({
     step({ step, block, before, way }) {

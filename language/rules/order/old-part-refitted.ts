@@ -8,6 +8,7 @@ import { partsWords } from '../words.ts';
 export const oldPartRefitted: Rule = {
   code: 'old-part-refitted',
   severity: 'error',
+  since: '0.1.0',
   title: 'A part that is always renewed, or was discarded, is fitted again.',
   replay: ({ program, relations }, report) => {
     const isRenewed = ({ name }: StepObject) => relations.part(name).renewed;

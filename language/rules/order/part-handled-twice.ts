@@ -8,6 +8,7 @@ import { partsWords } from '../words.ts';
 export const partHandledTwice: Rule = {
   code: 'part-handled-twice',
   severity: 'error',
+  since: '0.1.0',
   title: 'A part is taken off or fitted a second time with nothing in between.',
   replay: (replay, report) => ({
     step({ step, before, way, at }) {

@@ -10,6 +10,7 @@ import { partsWords, stationWords } from '../words.ts';
 export const partLeftBehind: Rule = {
   code: 'part-left-behind',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A part is fitted at one station while it stands at another, from where no step brings it.',
   replay: ({ program, layout, relations }, report) => {
     const { procedure, points } = program;

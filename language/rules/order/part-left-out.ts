@@ -8,6 +8,7 @@ import { partsWords, partWords } from '../words.ts';
 export const partLeftOut: Rule = {
   code: 'part-left-out',
   severity: 'error',
+  since: '0.1.0',
   unsafe: true,
   title: 'A part is missing when a joint closes over its place, or at the end.',
   replay: (replay, report) => {

@@ -8,6 +8,7 @@ import { writtenAt } from '../written-at.ts';
 export const partNotLocated: Rule<{ source: Source }> = {
   code: 'part-not-located',
   severity: 'warning',
+  since: '0.1.0',
   title: 'A part that something locates is fitted without a word about it.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {

@@ -9,6 +9,7 @@ import { partsWords, partWords } from '../words.ts';
 export const partStillHeld: Rule = {
   code: 'part-still-held',
   severity: 'error',
+  since: '0.1.0',
   title: 'A part is taken off while another still lies on it or holds it.',
   replay: ({ program, relations }, report) => ({
     step({ step, before, way }) {

@@ -8,6 +8,7 @@ import { partWords } from '../words.ts';
 export const readingBeforeLock: Rule = {
   code: 'reading-before-lock',
   severity: 'error',
+  since: '0.2.0',
   title: 'A test is read while an adjuster is set and not locked.',
   replay: (replay, report) => ({
     step({ step, before, way }) {

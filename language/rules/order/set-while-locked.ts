@@ -7,6 +7,7 @@ import { writtenAt } from '../written-at.ts';
 export const setWhileLocked: Rule = {
   code: 'set-while-locked',
   severity: 'error',
+  since: '0.2.0',
   title: 'An adjuster is turned while its lock is tight.',
   replay: ({ program, layout }, report) => ({
     step({ step, block, before, way }) {

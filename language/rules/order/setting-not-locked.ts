@@ -6,6 +6,7 @@ import { partWords } from '../words.ts';
 export const settingNotLocked: Rule = {
   code: 'setting-not-locked',
   severity: 'error',
+  since: '0.2.0',
   unsafe: true,
   title: 'The unit leaves with an adjuster that is not locked.',
   replay: (replay, report) => ({

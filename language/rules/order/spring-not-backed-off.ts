@@ -13,6 +13,7 @@ import { writtenAt } from '../written-at.ts';
 export const springNotBackedOff: Rule<{ backOff: string; source: Source }> = {
   code: 'spring-not-backed-off',
   severity: 'error',
+  since: '0.2.0',
   title: 'A joint is slackened or torqued against a spring that its adjuster still loads.',
   replay: ({ program, layout, relations }, report) => {
     const { procedure } = program;

@@ -8,6 +8,7 @@ import { stationWords } from '../words.ts';
 export const stillClamped: Rule = {
   code: 'still-clamped',
   severity: 'error',
+  since: '0.1.0',
   title: 'The unit leaves a station, or is clamped again, while it is still clamped.',
   replay: ({ program, layout }, report) => {
     const left = ({ last, block, state, way }: Departure, said: Statement) => {

@@ -7,6 +7,7 @@ import { partsWords, partWords } from '../words.ts';
 export const torqueOutOfOrder: Rule = {
   code: 'torque-out-of-order',
   severity: 'error',
+  since: '0.1.0',
   title: 'A joint is torqued before it is run down, or with parts inside it missing.',
   replay: (replay, report) => {
     const { program, layout, relations } = replay;

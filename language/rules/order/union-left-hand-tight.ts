@@ -9,6 +9,7 @@ import { listed, partWords } from '../words.ts';
 export const unionLeftHandTight: Rule = {
   code: 'union-left-hand-tight',
   severity: 'error',
+  since: '0.2.0',
   unsafe: true,
   title: 'A union or connector is only hand-tight when pressure comes on.',
   replay: (replay, report) => ({

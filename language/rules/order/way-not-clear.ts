@@ -8,6 +8,7 @@ import { faceWords, partsWords, partWords } from '../words.ts';
 export const wayNotClear: Rule = {
   code: 'way-not-clear',
   severity: 'error',
+  since: '0.1.0',
   title: 'A part is fitted where something that is on already bars the way.',
   replay: ({ program, layout, relations }, report) => ({
     step({ step, block, before, way }) {

@@ -10,6 +10,7 @@ import { capital, faceWords, partWords, stationWords } from '../words.ts';
 export const bareLappedFace: Rule = {
   code: 'bare-lapped-face',
   severity: 'error',
+  since: '0.1.0',
   title: 'A lapped face is bare when the unit leaves a station, waits, is abraded or is done.',
   replay: (replay, report) => {
     const { procedure } = replay.program;

@@ -5,6 +5,7 @@ import { partWords, stationWords } from '../words.ts';
 export const builtAtDirtyStation: Rule = {
   code: 'built-at-dirty-station',
   severity: 'error',
+  since: '0.2.0',
   title: 'Parts are fitted for good at a dirty station.',
   replay: ({ program, layout }, report) => {
     const { procedure } = program;

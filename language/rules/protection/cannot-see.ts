@@ -8,6 +8,7 @@ import { capital, faceWords, partWords } from '../words.ts';
 export const cannotSee: Rule = {
   code: 'cannot-see',
   severity: 'error',
+  since: '0.2.0',
   title: 'A face or part is checked by eye while it is covered or shut in.',
   replay: (replay, report) => ({
     step({ step, before, way }) {

@@ -7,6 +7,7 @@ import { partsWords } from '../words.ts';
 export const checkedDirty: Rule = {
   code: 'checked-dirty',
   severity: 'error',
+  since: '0.2.0',
   title: 'A part is judged while it is dirty, or still wet from the wash.',
   replay: ({ program, relations }, report) => {
     /** Parts that were told: a later way comes to the same step with the same dirt. */

@@ -6,6 +6,7 @@ import { listed, partsWords, partWords } from '../words.ts';
 export const countDoesNotClose: Rule = {
   code: 'count-does-not-close',
   severity: 'error',
+  since: '0.2.0',
   title: 'A cap, or a part that was put in for trial only, is shut in the unit.',
   replay: ({ program, layout, relations }, report) => {
     /** Caps that a wash went over, by port and since when: they are told there. */

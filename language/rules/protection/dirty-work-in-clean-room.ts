@@ -12,6 +12,7 @@ const softMark = /\b(tag|label|pen|marker|paint|ink|tape)\b/iu;
 export const dirtyWorkInCleanRoom: Rule = {
   code: 'dirty-work-in-clean-room',
   severity: 'warning',
+  since: '0.2.0',
   title: 'Something is engraved, buffed, blasted or washed in solvent at a clean station.',
   replay: ({ program }, report) => {
     const { procedure } = program;

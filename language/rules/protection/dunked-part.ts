@@ -7,6 +7,7 @@ import { partsWords, partWords } from '../words.ts';
 export const dunkedPart: Rule = {
   code: 'dunked-part',
   severity: 'error',
+  since: '0.2.0',
   title: 'A part is washed while it is shut in.',
   replay: (replay, report) => {
     const { procedure } = replay.program;

@@ -7,6 +7,7 @@ import { faceWords } from '../words.ts';
 export const faceClosedUnclean: Rule = {
   code: 'face-closed-unclean',
   severity: 'error',
+  since: '0.2.0',
   title: 'A lapped face is shut for good while the part that it is on is dirty.',
   replay: ({ program, relations }, report) => ({
     step({ step, before, way }) {

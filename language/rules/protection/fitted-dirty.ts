@@ -9,6 +9,7 @@ import { partsWords } from '../words.ts';
 export const fittedDirty: Rule = {
   code: 'fitted-dirty',
   severity: 'error',
+  since: '0.1.0',
   title: 'A part is fitted dirty, or onto a dirty part.',
   replay: ({ program, relations }, report) => {
     /** One wash that is missing shows by other dirt on each way: the first way on which a step is told wins. */

@@ -8,6 +8,7 @@ import { partsWords } from '../words.ts';
 export const fittedWet: Rule = {
   code: 'fitted-wet',
   severity: 'error',
+  since: '0.1.0',
   title: 'A part is fitted with solvent, detergent or water still on it.',
   replay: ({ program, relations }, report) => ({
     step({ step, before, way }) {

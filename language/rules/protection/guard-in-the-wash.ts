@@ -6,6 +6,7 @@ import { capital, faceWords, partWords } from '../words.ts';
 export const guardInTheWash: Rule = {
   code: 'guard-in-the-wash',
   severity: 'error',
+  since: '0.2.0',
   title: 'A part is washed while a guard is on its lapped face.',
   replay: ({ program, layout, relations }, report) => ({
     step({ step, block, before, way }) {

@@ -7,6 +7,7 @@ import { writtenAt } from '../written-at.ts';
 export const keptNowhere: Rule = {
   code: 'kept-nowhere',
   severity: 'warning',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'Parts are kept, and nothing says where or in what.',
   procedure(procedure, report) {

@@ -7,6 +7,7 @@ import { partsWords, stationWords } from '../words.ts';
 export const keptPartsAtTheWheel: Rule = {
   code: 'kept-parts-at-the-wheel',
   severity: 'error',
+  since: '0.1.0',
   title: 'Lapped or matched parts are kept at an abrasive station, or come along to it.',
   replay: (replay, report) => {
     const { layout, relations } = replay;

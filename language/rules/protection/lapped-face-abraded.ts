@@ -7,6 +7,7 @@ import { partWords } from '../words.ts';
 export const lappedFaceAbraded: Rule = {
   code: 'lapped-face-abraded',
   severity: 'error',
+  since: '0.2.0',
   title: 'A lapped, ground or matched part is itself buffed, blasted or rubbed with an abrasive.',
   replay: ({ program, layout, relations }, report) => ({
     step({ step, before, way }) {

@@ -6,6 +6,7 @@ import { capital, faceWords, listed } from '../words.ts';
 export const lappedFaceNotChecked: Rule = {
   code: 'lapped-face-not-checked',
   severity: 'error',
+  since: '0.1.0',
   title: 'A lapped face is closed and nobody has looked at it since the unit came in.',
   replay: ({ program, layout, relations }, report) => ({
     step({ step, before, way }) {

@@ -6,6 +6,7 @@ import { partWords } from '../words.ts';
 export const lappedPairFittedDry: Rule = {
   code: 'lapped-pair-fitted-dry',
   severity: 'error',
+  since: '0.1.0',
   title: 'A lapped pair goes together dry instead of wet with clean test oil.',
   replay: ({ program, relations }, report) => ({
     step({ step, before, way }) {

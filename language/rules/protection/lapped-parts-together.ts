@@ -6,6 +6,7 @@ import { writtenAt } from '../written-at.ts';
 export const lappedPartsTogether: Rule = {
   code: 'lapped-parts-together',
   severity: 'warning',
+  since: '0.2.0',
   title: 'Lapped parts are put down or soaked together, and no words say how they are kept off each other.',
   replay: ({ program, relations }, report) => ({
     step({ step, way }) {

@@ -7,6 +7,7 @@ import { partsWords, stationWords } from '../words.ts';
 export const leavesWet: Rule = {
   code: 'leaves-wet',
   severity: 'error',
+  since: '0.2.0',
   title: 'Parts are still wet with solvent, detergent or water when the unit leaves a wet station.',
   replay: ({ program, layout }, report) => ({
     leave({ last, block, state, way }) {

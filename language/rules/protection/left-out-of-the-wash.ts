@@ -9,6 +9,7 @@ import { partsWords } from '../words.ts';
 export const leftOutOfTheWash: Rule = {
   code: 'left-out-of-the-wash',
   severity: 'error',
+  since: '0.2.0',
   title: 'The first wash names the parts, and leaves some out that came in dirty.',
   replay: (replay, report) => {
     const { program, relations } = replay;

@@ -12,6 +12,7 @@ const suited = /chos|select|grade|match|lap|pair|balanc|size|fit/iu;
 export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
   code: 'matched-parts-split',
   severity: 'error',
+  since: '0.2.0',
   title: 'One part of a matched or balanced pair is renewed, or kept elsewhere, without the other.',
   replay: ({ program, relations }, report) => {
     const { procedure, points } = program;

@@ -8,6 +8,7 @@ import { capital, faceWords, listed, partsWords } from '../words.ts';
 export const noSafeStop: Rule = {
   code: 'no-safe-stop',
   severity: 'warning',
+  since: '0.2.0',
   title: 'The unit stands for somebody or is sent out with ports open, lapped faces bare or parts loose.',
   replay: (replay, report) => ({
     step({ step, before, way }) {

@@ -5,6 +5,7 @@ import { lower } from '../words.ts';
 export const nothingDoneHere: Rule = {
   code: 'nothing-done-here',
   severity: 'error',
+  since: '0.1.0',
   title: 'A stage at an abrasive station abrades nothing, or a stage has no step.',
   procedure(procedure, report) {
     for (const stage of procedure.stages) {

@@ -10,6 +10,7 @@ import { listed } from '../words.ts';
 export const openPortInDirt: Rule = {
   code: 'open-port-in-dirt',
   severity: 'error',
+  since: '0.1.0',
   title: 'A port is open while the unit is buffed, blasted, waits or is shipped.',
   replay: (replay, report) => {
     const tell = (at: Step | Source, state: State, way: Way, when: string, shipping: boolean) => {

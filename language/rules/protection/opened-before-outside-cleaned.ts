@@ -7,6 +7,7 @@ import { partWords } from '../words.ts';
 export const openedBeforeOutsideCleaned: Rule = {
   code: 'opened-before-outside-cleaned',
   severity: 'error',
+  since: '0.2.0',
   title: 'A unit with lapped parts is opened before its outside is cleaned.',
   replay: ({ program, layout, relations }, report) => {
     const { procedure } = program;

@@ -8,6 +8,7 @@ import { listed } from '../words.ts';
 export const outsideCleanedWithPortsOpen: Rule<{ names: readonly string[]; source: Source }> = {
   code: 'outside-cleaned-with-ports-open',
   severity: 'error',
+  since: '0.2.0',
   title: 'A port is open while the outside of the unit is cleaned.',
   replay: (replay, report) => ({
     step({ step, before, way }) {

@@ -10,6 +10,7 @@ import { partsWords, stationWords } from '../words.ts';
 export const partsLeftLoose: Rule = {
   code: 'parts-left-loose',
   severity: 'error',
+  since: '0.1.0',
   title: 'Parts are off and kept nowhere when the unit leaves a station or waits.',
   replay: (replay, report) => {
     const { procedure } = replay.program;

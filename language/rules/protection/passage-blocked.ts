@@ -8,6 +8,7 @@ import { listed, partsWords } from '../words.ts';
 export const passageBlocked: Rule = {
   code: 'passage-blocked',
   severity: 'error',
+  since: '0.1.0',
   title: 'A part is washed, or the unit is primed, tested or connected, with a passage of it capped.',
   replay: ({ program, layout, relations }, report) => {
     /** Caps that are told, by port and since when; and ports told on the first way, which no later one tells again. */

@@ -21,6 +21,7 @@ const already = {
 export const portHandledTwice: Rule<{ source: Source }> = {
   code: 'port-handled-twice',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A port is capped, uncapped, connected or disconnected when it is so already.',
   replay: ({ program, layout, relations }, report) => {
     const isDoneBy = (one: Port, at: number, verb: keyof typeof already, block: Block) => {

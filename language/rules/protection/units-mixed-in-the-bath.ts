@@ -7,6 +7,7 @@ import { partsWords } from '../words.ts';
 export const unitsMixedInTheBath: Rule = {
   code: 'units-mixed-in-the-bath',
   severity: 'warning',
+  since: '0.2.0',
   title: 'Loose parts of the set are washed together, and no words say how the units are kept apart.',
   replay: ({ program }, report) => {
     const steps = program.procedure.stages.flatMap((stage) => stage.steps);

@@ -8,6 +8,7 @@ import { partsWords } from '../words.ts';
 export const waterWashedNotOiled: Rule = {
   code: 'water-washed-not-oiled',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A part that was washed in water or detergent is dried and fitted without being oiled.',
   replay: ({ program, relations }, report) => ({
     step({ step, before, way }) {

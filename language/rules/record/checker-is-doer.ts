@@ -4,6 +4,7 @@ import type { Rule } from '../rule.ts';
 export const checkerIsDoer: Rule = {
   code: 'checker-is-doer',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A stage is held for the same person who signs for it.',
   procedure(procedure, report) {
     for (const stage of procedure.stages) {

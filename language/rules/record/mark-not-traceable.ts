@@ -7,6 +7,7 @@ import { stageSteps } from '../stage-steps.ts';
 export const markNotTraceable: Rule<{ source: Source }> = {
   code: 'mark-not-traceable',
   severity: 'error',
+  since: '0.2.0',
   title: 'The unit is marked with neither its number nor its serial.',
   replay({ program }, report) {
     const marks = stageSteps(program).flatMap(({ step }) => (step.verb === 'mark' ? [step] : []));

@@ -5,6 +5,7 @@ import type { Rule } from '../rule.ts';
 export const noSignOff: Rule = {
   code: 'no-sign-off',
   severity: 'error',
+  since: '0.1.0',
   title: 'Nobody signs the unit off at the end.',
   replay: ({ program, layout }, report) => ({
     end({ state, way }) {

@@ -5,6 +5,7 @@ import { listed } from '../words.ts';
 export const notApproved: Rule = {
   code: 'not-approved',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A procedure has no revision, or nobody has approved it with a date.',
   procedure(procedure, report) {
     const { revision, approvedBy, approvedOn } = procedure;

@@ -6,6 +6,7 @@ import { writtenAt } from '../written-at.ts';
 export const signerMissing: Rule = {
   code: 'signer-missing',
   severity: 'warning',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A signature is asked for, and nothing says whose.',
   procedure(procedure, report) {

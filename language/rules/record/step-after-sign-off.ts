@@ -25,6 +25,7 @@ const afterwards: readonly Verb[] = [
 export const stepAfterSignOff: Rule = {
   code: 'step-after-sign-off',
   severity: 'error',
+  since: '0.2.0',
   title: 'The unit is worked on after it was signed off.',
   replay({ program }, report) {
     const steps = stageSteps(program);

@@ -8,6 +8,7 @@ import { stationWords } from '../words.ts';
 export const unitNotTagged: Rule = {
   code: 'unit-not-tagged',
   severity: 'error',
+  since: '0.2.0',
   title: 'A unit with no tag is taken apart over several places, or put with others.',
   replay: ({ program, layout }, report) => {
     const { procedure } = program;

@@ -6,6 +6,7 @@ import { writtenAt } from '../written-at.ts';
 export const acceptMissing: Rule = {
   code: 'accept-missing',
   severity: 'error',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A test reads nothing and says not what is accepted.',
   procedure(procedure, report) {

@@ -7,6 +7,7 @@ import { writtenAt } from '../written-at.ts';
 export const chooseForWhat: Rule = {
   code: 'choose-for-what',
   severity: 'warning',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A part is chosen, and nothing says what it is to bring to what.',
   procedure(procedure, report) {

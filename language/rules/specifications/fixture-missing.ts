@@ -6,6 +6,7 @@ import { partsWords } from '../words.ts';
 export const fixtureMissing: Rule = {
   code: 'fixture-missing',
   severity: 'warning',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A part is clamped, and nothing says in what.',
   procedure(procedure, report) {

@@ -11,6 +11,7 @@ const done: Partial<Record<Verb, string>> = { wash: 'washed', rinse: 'rinsed', s
 export const fluidMissing: Rule = {
   code: 'fluid-missing',
   severity: 'error',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'Something is washed, rinsed, soaked or oiled, and nothing says in what.',
   procedure(procedure, report) {

@@ -6,6 +6,7 @@ import { writtenAt } from '../written-at.ts';
 export const holdHowLong: Rule = {
   code: 'hold-how-long',
   severity: 'error',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A pressure is held, and nothing says for how long.',
   procedure(procedure, report) {

@@ -10,6 +10,7 @@ import { writtenAt } from '../written-at.ts';
 export const holdNotBelowOpening: Rule = {
   code: 'hold-not-below-opening',
   severity: 'error',
+  since: '0.2.0',
   title: 'A seat is tested at a pressure that is not below the opening pressure.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {

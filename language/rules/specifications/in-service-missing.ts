@@ -30,6 +30,7 @@ const seconds: readonly Second[] = [
 export const inServiceMissing: Rule = {
   code: 'in-service-missing',
   severity: 'warning',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A part number has no limit in service, or with a new part, where others have one.',
   procedure(procedure, report) {

@@ -9,6 +9,7 @@ const judged: readonly Kind[] = ['pressure', 'torque', 'length', 'force', 'angle
 export const noTolerance: Rule = {
   code: 'no-tolerance',
   severity: 'error',
+  since: '0.1.0',
   ofAbsence: true,
   title: 'A value that is set or read has no tolerance, and the shop states none.',
   procedure(procedure, report) {

@@ -6,6 +6,7 @@ import { listed } from '../words.ts';
 export const numberMissingSpec: Rule = {
   code: 'number-missing-spec',
   severity: 'error',
+  since: '0.1.0',
   title: 'A spec has no value for a part number.',
   procedure(procedure, report) {
     for (const spec of procedure.specs) {

@@ -9,6 +9,7 @@ import { writtenAt } from '../written-at.ts';
 export const rateMissing: Rule = {
   code: 'rate-missing',
   severity: 'warning',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A shim is chosen with no rate to work it out by.',
   procedure(procedure, report) {

@@ -7,6 +7,7 @@ import { writtenAt } from '../written-at.ts';
 export const setByWhat: Rule = {
   code: 'set-by-what',
   severity: 'warning',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A reading is set, and the step does not name its adjuster.',
   procedure(procedure, report) {

@@ -9,6 +9,7 @@ import { writtenAt } from '../written-at.ts';
 export const sourceMissing: Rule = {
   code: 'source-missing',
   severity: 'warning',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A figure has no source.',
   shop(shop, report) {

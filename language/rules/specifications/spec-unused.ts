@@ -8,6 +8,7 @@ import { lacksTorque } from './torque-missing.ts';
 export const specUnused: Rule = {
   code: 'spec-unused',
   severity: 'warning',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A spec, or a value of a part number, is read by no step.',
   procedure(procedure, report) {

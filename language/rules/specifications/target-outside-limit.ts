@@ -7,6 +7,7 @@ import type { Rule } from '../rule.ts';
 export const targetOutsideLimit: Rule = {
   code: 'target-outside-limit',
   severity: 'error',
+  since: '0.2.0',
   title: 'What a part is chosen for lies outside the limit of its test.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {

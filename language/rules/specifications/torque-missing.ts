@@ -8,6 +8,7 @@ import { writtenAt } from '../written-at.ts';
 export const torqueMissing: Rule = {
   code: 'torque-missing',
   severity: 'error',
+  since: '0.1.0',
   ofAbsence: true,
   title: 'A torque step has no torque.',
   procedure(procedure, report) {

@@ -7,6 +7,7 @@ import type { Rule } from '../rule.ts';
 export const unitPairDisagrees: Rule = {
   code: 'unit-pair-disagrees',
   severity: 'error',
+  since: '0.1.0',
   title: 'Two units side by side do not agree.',
   shop(shop, report) {
     for (const { name, range, source } of shop.assets) {

@@ -20,6 +20,7 @@ const countKinds: Partial<Record<Verb, readonly Kind[]>> = {
 export const wrongKindOfUnit: Rule = {
   code: 'wrong-kind-of-unit',
   severity: 'error',
+  since: '0.1.0',
   title: 'A number has a unit of the wrong kind.',
   shop(shop, report) {
     for (const asset of shop.assets) {

@@ -8,6 +8,7 @@ import { partsWords } from '../words.ts';
 export const adapterNotAccounted: Rule = {
   code: 'adapter-not-accounted',
   severity: 'error',
+  since: '0.2.0',
   title: 'A torque goes through an adapter, and the setting of the wrench cannot be worked out.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {

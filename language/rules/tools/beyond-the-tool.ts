@@ -9,6 +9,7 @@ import { listed } from '../words.ts';
 export const beyondTheTool: Rule = {
   code: 'beyond-the-tool',
   severity: 'error',
+  since: '0.2.0',
   title: 'What a step is done at lies beyond the tool that shows it.',
   procedure(procedure, report) {
     for (const { words, ...work } of conditionWork(procedure)) {

@@ -9,6 +9,7 @@ import { toolWork } from '../tool-work.ts';
 export const graduationTooCoarse: Rule<Exchange> = {
   code: 'graduation-too-coarse',
   severity: 'warning',
+  since: '0.2.0',
   title: 'The marks of a tool are too far apart to read the limit on it.',
   procedure(procedure, report) {
     for (const unfit of unfitTools(procedure, toolWork(procedure), isReadable)) {

@@ -10,6 +10,8 @@ import { toolWork } from '../tool-work.ts';
 export const guardLeavesNothing: Rule<Exchange> = {
   code: 'guard-leaves-nothing',
   severity: 'error',
+  since: '0.2.0',
+  references: ['ISO 14253-1'],
   title: 'Guarded acceptance leaves no reading of the tool that passes.',
   procedure(procedure, report) {
     for (const unfit of unfitTools(procedure, toolWork(procedure), isOpen)) {

@@ -9,6 +9,7 @@ import { listed, stationWords } from '../words.ts';
 export const noTool: Rule = {
   code: 'no-tool',
   severity: 'error',
+  since: '0.2.0',
   title: 'Something is set or read, and neither the step nor the shop has a tool for it.',
   procedure(procedure, report) {
     for (const work of toolWork(procedure)) {

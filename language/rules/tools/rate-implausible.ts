@@ -23,6 +23,7 @@ const nozzle: Quantity = { number: '80', unit: 'bar' };
 export const rateImplausible: Rule = {
   code: 'rate-implausible',
   severity: 'warning',
+  since: '0.2.0',
   title: 'The rate of a nozzle’s shim is far from any that a nozzle has.',
   procedure(procedure, report) {
     const rates = nozzleRates(procedure);

@@ -13,6 +13,7 @@ import { listed, partWords } from '../words.ts';
 export const shimCoilBind: Rule<Bound> = {
   code: 'shim-coil-bind',
   severity: 'error',
+  since: '0.2.0',
   title: 'A shim may be chosen on which the coils of the spring bind.',
   procedure(procedure, report) {
     for (const { step, parts, stocks } of shimChoices(procedure)) {

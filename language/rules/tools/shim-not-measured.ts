@@ -9,6 +9,7 @@ import { listed, partsWords } from '../words.ts';
 export const shimNotMeasured: Rule<Missing> = {
   code: 'shim-not-measured',
   severity: 'error',
+  since: '0.2.0',
   title: 'A shim is chosen by the reading, and the one that came out is never measured.',
   procedure(procedure, report) {
     for (const { step, parts, cases } of shimChoices(procedure)) {

@@ -30,6 +30,7 @@ interface Slip extends Statement {
 export const toolCannotDoIt: Rule<Exchange> = {
   code: 'tool-cannot-do-it',
   severity: 'error',
+  since: '0.2.0',
   title: 'The tool that a step names cannot do its work, or is not to be had.',
   procedure(procedure, report) {
     for (const work of toolWork(procedure)) {

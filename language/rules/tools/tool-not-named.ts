@@ -9,6 +9,7 @@ import { writtenAt } from '../written-at.ts';
 export const toolNotNamed: Rule = {
   code: 'tool-not-named',
   severity: 'hint',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'Something is set or measured, and the step names none of the tools that the shop has for it.',
   procedure(procedure, report) {

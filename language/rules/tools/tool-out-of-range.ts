@@ -17,6 +17,8 @@ const mostOfGauge = { steady: 75, cyclic: 65 };
 export const toolOutOfRange: Rule<Exchange> = {
   code: 'tool-out-of-range',
   severity: 'warning',
+  since: '0.2.0',
+  references: ['ISO 6789', 'EN 837-2'],
   title: 'A tool is used at the end of its range, where it is not good for what it says.',
   procedure(procedure, report) {
     for (const unfit of unfitTools(procedure, toolWork(procedure), (...at) => strain(...at) === null)) {

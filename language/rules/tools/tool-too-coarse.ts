@@ -14,6 +14,8 @@ const leastRatio = 4;
 export const toolTooCoarse: Rule<Exchange> = {
   code: 'tool-too-coarse',
   severity: 'warning',
+  since: '0.2.0',
+  references: ['EN 837-1'],
   title: 'The error of a tool takes too much of the limit that it reads or sets.',
   procedure(procedure, report) {
     for (const unfit of unfitTools(procedure, toolWork(procedure), isFine)) {

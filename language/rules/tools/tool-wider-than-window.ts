@@ -9,6 +9,7 @@ import { toolWork } from '../tool-work.ts';
 export const toolWiderThanWindow: Rule<Exchange> = {
   code: 'tool-wider-than-window',
   severity: 'error',
+  since: '0.2.0',
   title: 'A tool may be wrong by more than the limit that it reads is wide.',
   procedure(procedure, report) {
     for (const unfit of unfitTools(procedure, toolWork(procedure), isNarrower)) {

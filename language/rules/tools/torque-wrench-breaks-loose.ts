@@ -6,6 +6,7 @@ import { partsWords } from '../words.ts';
 export const torqueWrenchBreaksLoose: Rule = {
   code: 'torque-wrench-breaks-loose',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A joint is broken loose with a torque wrench.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {
