@@ -27,11 +27,12 @@ import type { Rule } from '../rule.ts';
 export const ${name}: Rule = {
   code: '${code}',
   severity: 'error',
+  since: '${nextVersion()}',
   title: 'TODO.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
       if (step.note !== 'TODO') continue;
-      report({ at: step, message: 'TODO: what is wrong, why it matters at the bench, what to do.' });
+      report({ at: step, message: 'TODO: what is wrong.', why: 'why it matters at the bench.', help: 'What to do.' });
     }
   },
 };
@@ -75,7 +76,7 @@ Examples use the shop and the family shown in [the list of rules](../README.md#t
   writeFileSync(
     list,
     text
-      .replace("import type { Rule } from './rule.ts';", `import { ${name} } from './${area}/${code}.ts';\n$&`)
+      .replace("import type { AnyRule } from './rule.ts';", `import { ${name} } from './${area}/${code}.ts';\n$&`)
       .replace(/,?\s*\];\n$/u, `,\n  ${name},\n];\n`),
   );
   console.log(`Written: language/rules/${area}/${code}.ts, its page ${code}.md, and its line in ${area}.ts.`);
@@ -94,6 +95,13 @@ async function writeList() {
     text = text.replace(table, (_, rule: string) => `${rule}${rows.join('')}`);
   }
   writeFileSync(`${folder}README.md`, text);
+}
+
+/** The version that is being worked on: the next after the one that package.json names. */
+function nextVersion(): string {
+  const { version } = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8'));
+  const [major, minor] = version.split('.').map(Number);
+  return `${major}.${minor + 1}.0`;
 }
 
 function refuse(message: string): never {

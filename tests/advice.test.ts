@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { hintsOf } from '../language/advice/hints.ts';
 import { matchLines, shimLines } from '../language/advice/report.ts';
 import { checkFiles } from '../language/check.ts';
+import { fullMessage } from '../language/model/finding.ts';
 import { sheetOf, textOf } from '../language/sheet/index.ts';
 import { libraryFiles } from './library.ts';
 
@@ -60,7 +61,7 @@ describe('how far to turn an adjusting screw', () => {
 
   it.each(['0 bar per turn', '25 bar', '96 bar per mm'])('refuses a turn that brings %s', (rate) => {
     const { findings, job } = checked(units, rate);
-    const told = findings.filter(({ message }) => message.includes('what one turn in brings'));
+    const told = findings.filter((one) => fullMessage(one).includes('what one turn in brings'));
     expect(told).toHaveLength(1);
     expect(shimLines(job)).toHaveLength(1);
   });

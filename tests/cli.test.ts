@@ -1,7 +1,17 @@
 /** The command as a shop runs it: the built program, its exit codes, what it writes and what it refuses. */
 import { spawn, spawnSync } from 'node:child_process';
 import { once } from 'node:events';
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  chmodSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -61,12 +71,16 @@ describe('check', () => {
     expect(
       flawed.split('\n')[finding.range.start.line]!.slice(finding.range.start.character, finding.range.end.character),
     ).toBe('torque plug');
+    expect(finding).toMatchObject({ why: 'the bench hand would guess.', help: expect.stringMatching(/^Write /u) });
+    expect(finding.message).toMatch(/^No torque is given for the .*\.$/u);
   });
 
   it('writes SARIF 2.1.0 and the commands of GitHub Actions', () => {
     const sarif = JSON.parse(handtight('check', '--format', 'sarif', 'bad').stdout);
     expect(sarif).toMatchObject({ version: '2.1.0', runs: [{ tool: { driver: { name: 'handtight' } } }] });
     const [run] = sarif.runs;
+    const { message, properties } = run.results.find(({ ruleId }: { ruleId: string }) => ruleId === 'torque-missing');
+    expect(message.text).toBe(`${properties.message.slice(0, -1)}: ${properties.why} ${properties.help}`);
     for (const { ruleId, ruleIndex } of run.results) expect(run.tool.driver.rules[ruleIndex].id).toBe(ruleId);
     expect(handtight('check', '--format', 'github', 'bad').stdout).toMatch(
       /^::error file=bad\/flawed\.rebuild,line=\d+,col=\d+,endLine=\d+,endColumn=\d+,title=[a-z-]+::/mu,
@@ -98,6 +112,94 @@ describe('check', () => {
     const answer = handtight('check', 'odd.rebuild', '--workspace', 'odd.rebuild');
     expect(answer.stdout + answer.stderr).toMatch(words);
     expect(answer.status).toBe(status);
+  });
+});
+
+describe('check --fix', () => {
+  /** A word misspelt, and two steps left out that are found once it can be read. */
+  const broken = first
+    .replace('clamp body', 'clmp body')
+    .replace('    slacken plug\n', '')
+    .replace('    relieve\n    disconnect inlet\n    cap', '    disconnect inlet\n    cap');
+  const at = (name: string) => join(folder, 'fix', name);
+  const put = (name: string, content: string | Buffer) => {
+    rmSync(join(folder, 'fix'), { recursive: true, force: true });
+    mkdirSync(join(folder, 'fix'));
+    writeFileSync(at(name), content);
+  };
+
+  it('makes the safe fixes until there are none, and says what it fixed', () => {
+    put('valve.rebuild', broken);
+    expect(handtight('check', 'fix', '--fix')).toEqual({
+      status: 0,
+      stdout: 'fixed 3 in fix/valve.rebuild\n\n1 file checked: nothing found.\n',
+      stderr: '',
+    });
+    expect(readFileSync(at('valve.rebuild'), 'utf8')).toBe(first);
+    expect(handtight('check', 'fix', '--fix').stdout).toBe('1 file checked: nothing found.\n');
+    expect(readdirSync(join(folder, 'fix'))).toEqual(['valve.rebuild']);
+  });
+
+  it.each([
+    ['\r\n', '\uFEFF'],
+    ['\r', ''],
+  ])('keeps the line ends %j, the byte order mark and the mode of a file', (end, mark) => {
+    const written = (text: string) => `${mark}${text.replaceAll('\n', end)}`;
+    put('valve.rebuild', written(broken));
+    chmodSync(at('valve.rebuild'), 0o640);
+    expect(handtight('check', 'fix', '--fix').status).toBe(0);
+    expect(readFileSync(at('valve.rebuild'), 'utf8')).toBe(written(first));
+    if (process.platform !== 'win32') expect(statSync(at('valve.rebuild')).mode & 0o777).toBe(0o640);
+  });
+
+  it('reports what is left, in every format', () => {
+    put('valve.rebuild', broken.replace(' to plug-fit with TW-60', ''));
+    const answer = handtight('check', 'fix', '--fix', '--format', 'json');
+    expect(answer.status).toBe(1);
+    const report = checkReport.parse(JSON.parse(answer.stdout));
+    expect(report.fixed).toEqual([{ file: 'fix/valve.rebuild', count: 3 }]);
+    expect(report.findings.map(({ rule }) => rule)).toEqual(['torque-missing']);
+  });
+
+  it('shows with --dry-run what it would change, and changes nothing', () => {
+    put('valve.rebuild', broken);
+    const { status, stdout, stderr } = handtight('check', 'fix', '--dry-run');
+    expect({ status, stderr }).toEqual({ status: 1, stderr: 'would fix 3 in fix/valve.rebuild\n' });
+    expect(stdout.match(/^[-+].*$/gmu)).toEqual([
+      '--- fix/valve.rebuild',
+      '+++ fix/valve.rebuild',
+      '-    clmp body',
+      '+    clamp body',
+      '+    slacken plug',
+      '+    relieve',
+    ]);
+    expect(readFileSync(at('valve.rebuild'), 'utf8')).toBe(broken);
+    expect(handtight('check', 'fix', '--dry-run', '--format', 'json').status).toBe(2);
+    expect(handtight('check', 'good', '--dry-run')).toEqual({
+      status: 0,
+      stdout: '',
+      stderr: 'No safe fix is left to make.\n',
+    });
+  });
+
+  it('touches only the files asked about', () => {
+    put('valve.rebuild', broken);
+    expect(handtight('check', 'good', '--workspace', 'fix', '--fix').stdout).not.toContain('fixed');
+    expect(readFileSync(at('valve.rebuild'), 'utf8')).toBe(broken);
+  });
+
+  it('corrects no name while a file cannot be read, and does not touch that file', () => {
+    put('valve.rebuild', broken.replace('clmp body', 'clamp body').replace('remove plug', 'remove plgu'));
+    const wide = Buffer.from(broken, 'utf16le');
+    writeFileSync(at('wide.rebuild'), wide);
+    const before = readFileSync(at('valve.rebuild'));
+    const { stderr, status } = handtight('check', 'fix', '--fix');
+    expect(stderr).toContain('As long as a file cannot be read, no name is corrected');
+    expect(status).toBe(1);
+    expect(readFileSync(at('valve.rebuild'))).toEqual(before);
+    expect(readFileSync(at('wide.rebuild'))).toEqual(wide);
+    rmSync(at('wide.rebuild'));
+    expect(handtight('check', 'fix', '--fix').stdout).toContain('fixed 3 in fix/valve.rebuild');
   });
 });
 
@@ -485,7 +587,7 @@ describe('certificate', () => {
     ['job 7 of rebuild-one-sprng {\n}\n', 'No procedure is called rebuild-one-sprng.'],
     ['job 7 {\n  unit 1\n}\n', 'does not say of which procedure it is'],
     ['job 7 of rebuild-one-spring {\n  unit 1 number A-250 serial 1 {\n    opening 254 bar on', 'has 2 errors'],
-    ['// nothing yet\n', 'There is no job in half.rebuild.'],
+    ['// nothing yet\n', 'half.rebuild declares no job that can be used.'],
   ])('of a job that is half written, %j, says what is wrong, and shows no trace', (text, message) => {
     writeFileSync(join(folder, 'half.rebuild'), text);
     const { status, stderr } = handtight('certificate', 'half.rebuild', ...demo);
@@ -518,6 +620,14 @@ describe('work-out', () => {
 });
 
 describe('explain', () => {
+  it('prints the page of a rule, its version and its standards', () => {
+    const { status, stdout } = handtight('explain', 'tool-out-of-range');
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/^tool-out-of-range\n/u);
+    expect(stdout).toMatch(/\nIn Handtight since \d+\.\d+\.\d+\. References: ISO 6789, EN 837-2\.\n$/u);
+    expect(handtight('explain', 'comes-back-different').stdout).toMatch(/\nKnown problems\n\nThe unit is compared/u);
+  });
+
   it('prints the page of a rule, lists them, and answers a slip with the nearest', () => {
     expect(handtight('explain', 'left-hand-tight').stdout).toMatch(/Why it matters at the bench/u);
     expect(handtight('explain').stdout).toMatch(/^left-hand-tight +error +/mu);

@@ -1,7 +1,7 @@
 /** Every fix, applied: the finding is gone, nothing new is found, and nothing else of the text has changed. */
 import { expect, test } from 'vitest';
 import { Checker } from '../language/check.ts';
-import type { Finding, Fix } from '../language/model/finding.ts';
+import { type Finding, type Fix, fullMessage } from '../language/model/finding.ts';
 import { blank } from '../language/rules/edits.ts';
 import { wholeExample } from '../language/rules/example-base.ts';
 import { applyFix, filled, pages } from '../language/rules/example-pages.ts';
@@ -39,7 +39,7 @@ function expectFixed({ where, text, fix, finding, check }: Case): void {
   const after = check(filled(put));
   const isGone =
     (counts(after).get(finding.rule) ?? 0) < counts(before).get(finding.rule)! ||
-    after.every(({ message }) => message !== finding.message);
+    after.every((one) => fullMessage(one) !== fullMessage(finding));
   expect(isGone, `${name} is gone`).toBe(true);
   if (!hides.has(finding.rule)) {
     const news = [...counts(after)].filter(([rule, count]) => count > (counts(before).get(rule) ?? 0));

@@ -1,6 +1,7 @@
 /** The library as a whole: it checks clean, and its demonstrations say what they are there to say. */
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../language/check.ts';
+import { fullMessage } from '../language/model/finding.ts';
 import { sheetOf, textOf } from '../language/sheet/index.ts';
 import { libraryFiles } from './library.ts';
 
@@ -17,7 +18,7 @@ describe('the library', () => {
   it('checks clean', () => {
     expect(
       checked.findings.map(
-        ({ rule, source, message }) => `${source.file}:${source.range.start.line + 1} ${rule} ${message}`,
+        (one) => `${one.source.file}:${one.source.range.start.line + 1} ${one.rule} ${fullMessage(one)}`,
       ),
     ).toEqual([]);
   });

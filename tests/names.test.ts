@@ -7,6 +7,7 @@ import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../language/check.ts';
 import { RebuildGrammar } from '../language/grammar/generated/grammar.ts';
 import { parse } from '../language/grammar/parse.ts';
+import { fullMessage } from '../language/model/finding.ts';
 
 const common = `shop bench "Bench" {
   station strip  "Strip bench"  dirty, wet   wear "Gloves"
@@ -256,7 +257,7 @@ const places = namesIn(text);
 describe('the workspace that misspells', () => {
   it('can be read whole', () => {
     const found = check(text).filter(({ rule }) => rule === 'syntax' || rule === 'unknown-name');
-    expect(found.map(({ source, message }) => `${source.range.start.line + 1}: ${message}`)).toEqual([]);
+    expect(found.map((one) => `${one.source.range.start.line + 1}: ${fullMessage(one)}`)).toEqual([]);
   });
 
   it('has every place of the grammar where a name stands', () => {
@@ -280,8 +281,8 @@ describe('a misspelt name', () => {
           range.start.character <= character &&
           range.end.line >= line,
       );
-      if (!here.some(({ message }) => message.includes(word)))
-        unread.push(`${line + 1}:${character + 1} ${of} ${slip}: ${here.map(({ message }) => message).join(' | ')}`);
+      if (!here.some((one) => fullMessage(one).includes(word)))
+        unread.push(`${line + 1}:${character + 1} ${of} ${slip}: ${here.map((one) => fullMessage(one)).join(' | ')}`);
     }
     expect(unread).toEqual([]);
   });

@@ -1,6 +1,7 @@
 /** Words that every object has are no words of the language: where one stands, it is as unknown as any other. */
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../language/check.ts';
+import { fullMessage } from '../language/model/finding.ts';
 import { libraryFiles } from './library.ts';
 
 const words = Object.getOwnPropertyNames(Object.prototype);
@@ -10,8 +11,10 @@ const text = first!.text.replaceAll(/spring(?!-loaded)/gu, 'coil').replaceAll('v
 
 const found = (source: string, word: string) =>
   checkFiles([{ uri: 'a.rebuild', text: source }]).findings.map(
-    ({ rule, source: { range }, message }) =>
-      `${range.start.line}:${range.start.character} ${rule} ${message.replaceAll(word, 'WORD').replace(/ (?:Did you mean|Declare it|Take the line) .*/u, '')}`,
+    ({ rule, source: { range }, ...said }) =>
+      `${range.start.line}:${range.start.character} ${rule} ${fullMessage(said)
+        .replaceAll(word, 'WORD')
+        .replace(/ (?:Did you mean|Declare it|Take the line) .*/u, '')}`,
   );
 
 /** A place of each kind: the first word behind each other word, and the first of a line. */

@@ -2,9 +2,9 @@
 import { expect, test } from 'vitest';
 import { Checker } from '../language/check.ts';
 import { linesOf } from '../language/grammar/inside.ts';
+import { comparePositions } from '../language/model/ranges.ts';
 import type { Range } from '../language/model/source.ts';
 import type { DeclaredSymbol } from '../language/resolve/symbols.ts';
-import { comparePositions } from '../server/lsp/ranges.ts';
 import { libraryFiles } from './library.ts';
 
 const library = libraryFiles(true);

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../language/check.ts';
+import { fullMessage } from '../language/model/finding.ts';
 import { root } from './library.ts';
 
 const readme = readFileSync(join(root, 'README.md'), 'utf8');
@@ -25,10 +26,11 @@ describe('the README', () => {
     const line = first.slice(at, first.indexOf('\n', at) + 1);
     const { findings } = checkFiles([{ uri: 'valve.rebuild', text: first.replace(line, '') }]);
     expect(findings).toHaveLength(1);
-    const [{ rule, step, source, message }] = findings as [(typeof findings)[number]];
+    const [finding] = findings as [(typeof findings)[number]];
+    const { rule, step, source } = finding;
     const place = `valve.rebuild:${source.range.start.line + 1}:${source.range.start.character + 1}`;
     const [said] = blocks('### 6.', '### 7.') as [string];
     expect(said).toContain(`${place}  error  ${rule}  step ${step}`);
-    expect(said.replace(/\s+/gu, ' ')).toContain(message);
+    expect(said.replace(/\s+/gu, ' ')).toContain(fullMessage(finding));
   });
 });

@@ -366,6 +366,21 @@ test('a name leads to its declaration and says what it is', async () => {
   expect(await session.ask('textDocument/hover', document, 'slac')).toBeNull();
 });
 
+test('the list of problems says what is wrong and what to do, and the hover why', async () => {
+  const session = await begun();
+  await session.open('procedure.rebuild', procedureText);
+  const document = await session.type('procedure.rebuild', '    clamp body in "holding fixture"\n', '');
+  const problem = session.pushed.get(document.uri)!.find(({ code }) => code === 'not-clamped')!;
+  expect(problem.message).toMatch(
+    /^Step \d+\.\d+: Nothing holds the unit while the nozzle nut is broken loose\. Clamp it before/u,
+  );
+  const hover = await session.connection.sendRequest<Hover>('textDocument/hover', {
+    textDocument: { uri: document.uri },
+    position: problem.range.start,
+  });
+  expect(hover.contents).toMatchObject({ value: expect.stringContaining('**not-clamped**: it turns in the hand') });
+});
+
 test('shows a family taken apart where its name stands', async () => {
   const session = await begun();
   const document = await session.open('procedure.rebuild', procedureText);

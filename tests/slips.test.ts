@@ -1,6 +1,7 @@
 /** What is often written so by those who are new to the language: one finding, at its place, that says what to write. */
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../language/check.ts';
+import { fullMessage } from '../language/model/finding.ts';
 import { libraryFiles } from './library.ts';
 
 const [first] = libraryFiles().filter(({ uri }) => uri.endsWith('first.rebuild'));
@@ -14,7 +15,7 @@ function found(piece: string, put: string): string[] {
 
 function told(text: string): string[] {
   return checkFiles([{ uri: 'a.rebuild', text }]).findings.map(
-    ({ source: { range }, message }) => `${range.start.line + 1}:${range.start.character + 1} ${message}`,
+    ({ source: { range }, ...said }) => `${range.start.line + 1}:${range.start.character + 1} ${fullMessage(said)}`,
   );
 }
 

@@ -20,15 +20,39 @@ export interface Fix {
   readonly edits: readonly Edit[];
 }
 
-export interface Finding {
+/** What is said of one place, in parts that can be shown apart. `fullMessage` puts them together. */
+export interface Statement {
+  /** What is wrong: one sentence. Where the parts are not told apart, all of them. */
+  readonly message: string;
+  /** Why it matters at the bench: goes on behind the message after a colon, in lower case, with a period at its end. */
+  readonly why?: string | undefined;
+  /** What to do: sentences. */
+  readonly help?: string | undefined;
+}
+
+export interface Finding extends Statement {
   /** Stable name of the rule, or `syntax`. */
   readonly rule: string;
   readonly severity: Severity;
-  /** What is wrong, why it matters at the bench, what to do. */
-  readonly message: string;
+  /** On which way through the procedure and for which part numbers it happens, where that is not always. Sentences. */
+  readonly when?: string;
   readonly source: Source;
   /** Printed number of the step, where it stands at one. */
   readonly step?: string;
   readonly related?: readonly { readonly message: string; readonly source: Source }[];
   readonly fix?: Fix;
+}
+
+/** All that is said, as one text. */
+export function fullMessage({ message, why, help, when }: Statement & Pick<Finding, 'when'>): string {
+  return inOne(why === undefined ? message : `${message.replace(/\.$/u, '')}: ${why}`, help, when);
+}
+
+/** What a list of problems has room for: what is wrong, when, and what to do. */
+export function shortMessage({ message, help, when }: Statement & Pick<Finding, 'when'>): string {
+  return inOne(message, when, help);
+}
+
+function inOne(...parts: readonly (string | undefined)[]): string {
+  return parts.filter((part) => part !== undefined).join(' ');
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { Checker, checkFiles } from '../check.ts';
+import { fullMessage } from '../model/finding.ts';
 import { procedureWith } from '../rules/sound-procedure.ts';
 
 const sound = procedureWith();
@@ -7,7 +8,7 @@ const sound = procedureWith();
 /** A job as written behind the sound procedure, and what is told of it. */
 function jobs(text: string) {
   const made = checkFiles([{ uri: 'x', text: `${sound}\n${text}` }]);
-  return { jobs: made.jobs, messages: made.findings.map(({ message }) => message.replaceAll('\u00a0', ' ')) };
+  return { jobs: made.jobs, messages: made.findings.map((one) => fullMessage(one).replaceAll('\u00a0', ' ')) };
 }
 
 const job = (units: string, head = '') => jobs(`job 7 of example at bench ${head} {\n${units}\n}\n`);

@@ -3,6 +3,7 @@ import { type AstNode, AstUtils } from 'langium';
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../check.ts';
 import { parse } from '../grammar/parse.ts';
+import { fullMessage } from '../model/finding.ts';
 
 /*
  * Every place of the language that takes a number: a slip in it is reported at its place, and never taken in silence.
@@ -152,7 +153,7 @@ function told(row: Row, number: string): string {
   const { findings } = checkFiles([{ uri: 'x', text }]);
   return findings
     .filter(({ rule, source }) => read.includes(rule) && source.range.start.line === at)
-    .map(({ message }) => message.replaceAll('\u00a0', ' '))
+    .map((one) => fullMessage(one).replaceAll('\u00a0', ' '))
     .join('\n');
 }
 
@@ -348,11 +349,11 @@ const absurd: readonly Absurd[] = [
 describe('a figure that cannot be has a sentence of its own, and nothing else follows from it', () => {
   const findingsOf = (row: Row, figure: string) => {
     const { text, at } = withLine(row, figure);
-    return checkFiles([{ uri: 'x', text }]).findings.map(({ rule, message, source }) => ({
+    return checkFiles([{ uri: 'x', text }]).findings.map(({ rule, source, ...said }) => ({
       rule,
-      message: message.replaceAll('\u00a0', ' '),
+      message: fullMessage(said).replaceAll('\u00a0', ' '),
       here: source.range.start.line === at,
-      key: `${source.range.start.line} ${rule} ${message}`,
+      key: `${source.range.start.line} ${rule} ${fullMessage(said)}`,
     }));
   };
 
@@ -361,7 +362,7 @@ describe('a figure that cannot be has a sentence of its own, and nothing else fo
     expect(right.filter(({ rule }) => rule === 'syntax')).toEqual([]);
     const known = new Set(right.map(({ key }) => key));
     const more = findingsOf([where, line], wrong).filter(({ key }) => !known.has(key));
-    expect(more.map(({ rule, here, message }) => `${rule}${here ? '' : ' elsewhere'}: ${message}`)).toEqual([
+    expect(more.map((one) => `${one.rule}${one.here ? '' : ' elsewhere'}: ${fullMessage(one)}`)).toEqual([
       expect.stringMatching(/^syntax: /u),
     ]);
     expect(more[0]!.message).toContain(said);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../check.ts';
+import { fullMessage } from '../model/finding.ts';
 import { procedureWith } from '../rules/sound-procedure.ts';
 
 /** A job of one unit with such lines, of the sound procedure or of one with some texts changed. */
@@ -8,7 +9,7 @@ function unit(lines: string, change: Parameters<typeof procedureWith>[0] = {}) {
   const { jobs, findings } = checkFiles([{ uri: 'x', text }]);
   const { results, note, onHold } = jobs[0]!.units[0]!;
   const plain = results.map(({ source: _, ...result }) => result);
-  return { results: plain, note, onHold, messages: findings.map(({ message }) => message.replaceAll('\u00a0', ' ')) };
+  return { results: plain, note, onHold, messages: findings.map((one) => fullMessage(one).replaceAll('\u00a0', ' ')) };
 }
 
 const reading = (name: string, number: string, unitOf: string, more = {}) => ({

@@ -1,8 +1,8 @@
-import type { Finding } from '../model/finding.ts';
+import { type Finding, fullMessage } from '../model/finding.ts';
 import type { Procedure, Step } from '../model/procedure.ts';
 import type { Allow, Source } from '../model/source.ts';
 import type { Replay } from '../replay/replay.ts';
-import type { Report, Rule } from './rule.ts';
+import type { AnyRule, Report } from './rule.ts';
 import { within } from './within.ts';
 import { wayWords } from './words.ts';
 import { writtenAt } from './written-at.ts';
@@ -36,7 +36,7 @@ export class Collector {
   }
 
   /** What a rule reports to, of a replay or of plain data. */
-  reporter(rule: Rule, replay: Replay | null = null): (report: Report) => void {
+  reporter(rule: AnyRule, replay: Replay | null = null): (report: Report) => void {
     return (report) => this.take(rule, replay, report);
   }
 
@@ -46,13 +46,14 @@ export class Collector {
       const { finding, numbers } = one;
       const only =
         numbers === null || numbers.size === 0 || numbers.size === this.procedure?.numbers.length
-          ? ''
-          : ` Only for ${[...numbers].join(', ')}.`;
-      return [{ ...finding, message: `${finding.message}${only}` }];
+          ? []
+          : [`Only for ${[...numbers].join(', ')}.`];
+      const when = [...(finding.when === undefined ? [] : [finding.when]), ...only].join(' ');
+      return [when === '' ? finding : { ...finding, when }];
     });
   }
 
-  private take(rule: Rule, replay: Replay | null, report: Report) {
+  private take(rule: AnyRule, replay: Replay | null, report: Report) {
     const step = isStep(report.at) ? report.at : null;
     const source = report.source ?? (isStep(report.at) ? report.at.source : report.at);
     const { start } = source.range;
@@ -75,11 +76,12 @@ export class Collector {
     this.slips.set(slip, kept);
   }
 
-  private slipOf(rule: Rule, replay: Replay | null, { at, since, message }: Report, source: Source): string {
+  private slipOf(rule: AnyRule, replay: Replay | null, report: Report, source: Source): string {
+    const { at, since } = report;
     const { start } = source.range;
     const place = isStep(at) && at.call !== null ? writtenAt(at) : `${source.file}:${start.line}:${start.character}`;
     const from = since === undefined || since < 0 ? undefined : replay?.program.points[since];
-    return `${rule.code}@${place}|${from?.kind === 'step' ? writtenAt(from.step) : ''}|${message}`;
+    return `${rule.code}@${place}|${from?.kind === 'step' ? writtenAt(from.step) : ''}|${fullMessage(report)}`;
   }
 
   /** Something of the step, or of the line, could not be read. */
@@ -108,7 +110,7 @@ export class Collector {
     ];
   }
 
-  private made(rule: Rule, replay: Replay | null, report: Report, step: Step | null, source: Source): Finding {
+  private made(rule: AnyRule, replay: Replay | null, report: Report, step: Step | null, source: Source): Finding {
     const related = [...(report.related ?? [])];
     const since = report.since === undefined || report.since < 0 ? undefined : replay?.program.points[report.since];
     if (since?.kind === 'step' && since.step !== step)
@@ -120,7 +122,10 @@ export class Collector {
     return {
       rule: rule.code,
       severity: rule.severity,
-      message: `${report.message}${way === '' ? '' : ` This happens ${way}.`}`,
+      message: report.message,
+      ...(report.why === undefined ? {} : { why: report.why }),
+      ...(report.help === undefined ? {} : { help: report.help }),
+      ...(way === '' ? {} : { when: `This happens ${way}.` }),
       source,
       ...(step === null ? {} : { step: step.number }),
       ...(related.length === 0 ? {} : { related }),

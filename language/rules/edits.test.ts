@@ -1,22 +1,17 @@
 import { describe, expect, it } from 'vitest';
+import { edited } from '../fixes.ts';
 import type { Edit } from '../model/finding.ts';
-import { fitted, stepBefore } from './edits.ts';
+import { stepBefore } from './edits.ts';
 
 const text = 'stage s at b {\n\tclamp body\n\tremove nut   remove shim  // both\n\tcap inlet\n}\n';
 
 /** A text with an edit as it fits; the place is that of a word. */
 function put(whole: string, word: string, edit: (source: Edit['source']) => Edit): string {
   const offset = whole.indexOf(word);
-  const lines = whole.slice(0, offset).split('\n');
+  const lines = whole.slice(0, offset).split(/\r\n|\n|\r/u);
   const start = { line: lines.length - 1, character: lines.at(-1)!.length };
   const end = { line: start.line, character: start.character + word.length };
-  const { source, text: words } = fitted(whole, edit({ file: 'x', range: { start, end } }));
-  const at = ({ line, character }: typeof start) =>
-    whole
-      .split('\n')
-      .slice(0, line)
-      .reduce((sum, row) => sum + row.length + 1, character);
-  return whole.slice(0, at(source.range.start)) + words + whole.slice(at(source.range.end));
+  return edited(whole, [edit({ file: 'x', range: { start, end } })]);
 }
 
 const out = (source: Edit['source']): Edit => ({ source, text: '' });
@@ -27,6 +22,10 @@ describe('an edit fits into its text', () => {
     expect(put(text, 'remove nut', before)).toBe(text.replace('remove nut', 'slacken nut\n\tremove nut'));
     const windows = text.replaceAll('\n', '\r\n');
     expect(put(windows, 'remove nut', before)).toBe(windows.replace('remove nut', 'slacken nut\r\n\tremove nut'));
+    const old = text.replaceAll('\n', '\r');
+    expect(put(old, 'remove nut', before)).toBe(old.replace('remove nut', 'slacken nut\r\tremove nut'));
+    // The last line has no end of its own.
+    expect(put('{\r\n  cap inlet', 'cap inlet', before)).toBe('{\r\n  slacken nut\r\n  cap inlet');
   });
 
   it('in the same line before a step that does not', () => {

@@ -22,10 +22,10 @@ export function behind({ file, range: { end } }: Source, words: string): Edit {
 export function fitted(text: string, edit: Edit): Edit {
   const { source, text: put } = edit;
   const { start, end } = source.range;
-  const lines = text.split('\n');
-  const line = lines[start.line] ?? '';
-  const ending = line.endsWith('\r') ? '\r\n' : '\n';
-  const before = line.slice(0, start.character);
+  const parts = text.split(/(\r\n|\n|\r)/u);
+  const lines = parts.filter((_, index) => index % 2 === 0);
+  const ending = parts[2 * start.line + 1] ?? parts[1] ?? '\n';
+  const before = (lines[start.line] ?? '').slice(0, start.character);
   const after = (lines[end.line] ?? '').slice(end.character);
   if (put.endsWith('\n'))
     return { source, text: before.trim() === '' ? `${put.slice(0, -1)}${ending}${before}` : `${put.slice(0, -1)}   ` };

@@ -5,7 +5,7 @@ import { replay } from '../replay/replay.ts';
 import { resolve } from '../resolve/resolve.ts';
 import { findingsOf } from './engine.ts';
 import { rules } from './index.ts';
-import type { Rule } from './rule.ts';
+import type { AnyRule } from './rule.ts';
 import { instead, procedureWith } from './sound-procedure.ts';
 
 /** The sound procedure with a joint left hand-tight, so that something is found besides. */
@@ -15,8 +15,8 @@ const fails = (): never => {
   throw new TypeError('Cannot read properties of undefined (reading “name”)');
 };
 
-const base = { severity: 'warning', title: 'A rule that throws.' } as const;
-const throwing: readonly Rule[] = [
+const base = { severity: 'warning', since: '0.1.0', title: 'A rule that throws.' } as const;
+const throwing: readonly AnyRule[] = [
   { ...base, code: 'throws-over-workspace', workspace: fails },
   { ...base, code: 'throws-over-shop', shop: fails },
   { ...base, code: 'throws-over-family', family: fails },
@@ -25,7 +25,7 @@ const throwing: readonly Rule[] = [
   { ...base, code: 'throws-on-the-way', replay: () => ({ step: fails, after: fails, end: fails }) },
 ];
 
-function found(among: readonly Rule[]) {
+function found(among: readonly AnyRule[]) {
   const resolved = resolve([{ uri: 'a.rebuild', ast: parse(text).ast }]);
   const { all } = findingsOf(
     resolved,

@@ -8,7 +8,7 @@ import type { Resolved } from '../resolve/resolve.ts';
 import { Collector } from './collector.ts';
 import { rules as allRules } from './index.ts';
 import { attempt, internalError, tooManyWays } from './not-checked.ts';
-import type { Rule } from './rule.ts';
+import type { AnyRule } from './rule.ts';
 import { within } from './within.ts';
 import { either } from './words.ts';
 
@@ -19,7 +19,7 @@ import { either } from './words.ts';
 export function findingsOf(
   resolved: Resolved,
   outcomeOf: (procedure: Procedure, work: (replays: readonly Replay[]) => Omit<Outcome, 'replays'>) => Outcome,
-  rules: readonly Rule[] = allRules,
+  rules: readonly AnyRule[] = allRules,
 ) {
   const used = new Set<Allow>();
   const unread = resolved.problems.flatMap((problem) =>
@@ -61,12 +61,12 @@ const nowhere: Source = {
   range: { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } },
 };
 
-function ruleWords({ code }: Rule): string {
+function ruleWords({ code }: AnyRule): string {
   return `the rule ${code}`;
 }
 
 function procedureFindings(
-  rules: readonly Rule[],
+  rules: readonly AnyRule[],
   procedure: Procedure,
   replays: readonly Replay[],
   concessions: readonly Allow[],
@@ -170,7 +170,7 @@ function moved(finding: Finding, procedure: Procedure): Finding {
 }
 
 /** Concessions that silence nothing, or name no rule. */
-function idleConcessions(rules: readonly Rule[], resolved: Resolved, used: ReadonlySet<Allow>): Finding[] {
+function idleConcessions(rules: readonly AnyRule[], resolved: Resolved, used: ReadonlySet<Allow>): Finding[] {
   const rule = rules.find((other) => other.code === 'allow-without-effect')!;
   const collector = new Collector(null, [], new Set());
   const report = collector.reporter(rule);

@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { type CheckResult, checkFiles } from '../check.ts';
+import { edited } from '../fixes.ts';
 import type { Finding, Fix } from '../model/finding.ts';
-import { blank, fitted } from './edits.ts';
+import { blank } from './edits.ts';
 import { wholeExample } from './example-base.ts';
 import { type Area, rulesByArea } from './index.ts';
 
@@ -110,19 +111,9 @@ export function placeOf({ rule, source }: Finding): string {
   return `${source.range.start.line + 1}:${source.range.start.character + 1} ${rule}`;
 }
 
-/** A text with a fix applied. Edits do not overlap. */
+/** A text with a fix applied. */
 export function applyFix(text: string, fix: Fix): string {
-  const rows = text.split('\n');
-  const offset = ({ line, character }: { line: number; character: number }) =>
-    rows.slice(0, line).reduce((sum, row) => sum + row.length + 1, character);
-  return fix.edits
-    .map((edit) => fitted(text, edit))
-    .sort((a, b) => offset(b.source.range.start) - offset(a.source.range.start))
-    .reduce(
-      (now, { source, text: put }) =>
-        now.slice(0, offset(source.range.start)) + put + now.slice(offset(source.range.end)),
-      text,
-    );
+  return edited(text, fix.edits);
 }
 
 /** A text with the blanks of its fix written out, as an author might. */

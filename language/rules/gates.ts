@@ -20,10 +20,10 @@ import { repairUnbounded } from './gates/repair-unbounded.ts';
 import { speedNotStated } from './gates/speed-not-stated.ts';
 import { testerNotChecked } from './gates/tester-not-checked.ts';
 import { verdictMissing } from './gates/verdict-missing.ts';
-import type { Rule } from './rule.ts';
+import type { AnyRule } from './rule.ts';
 
 /** In the order of causes: where two rules speak of one cause, the earlier one is heard. */
-export const gates: readonly Rule[] = [
+export const gates: readonly AnyRule[] = [
   gateInRepair,
   comesBackDifferent,
   gateBeforePrime,

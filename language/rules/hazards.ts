@@ -3,10 +3,10 @@ import { bathOverFlashPoint } from './hazards/bath-over-flash-point.ts';
 import { dangerUnsaid } from './hazards/danger-unsaid.ts';
 import { hazardAfterStep } from './hazards/hazard-after-step.ts';
 import { signalWordTooWeak } from './hazards/signal-word-too-weak.ts';
-import type { Rule } from './rule.ts';
+import type { AnyRule } from './rule.ts';
 
 /** In the order of causes: where two rules speak of one cause, the earlier one is heard. */
-export const hazards: readonly Rule[] = [
+export const hazards: readonly AnyRule[] = [
   airPressureTooHigh,
   bathOverFlashPoint,
   hazardAfterStep,

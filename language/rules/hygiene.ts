@@ -20,10 +20,10 @@ import { springHeldByNothing } from './hygiene/spring-held-by-nothing.ts';
 import { stepUnreachable } from './hygiene/step-unreachable.ts';
 import { syntax } from './hygiene/syntax.ts';
 import { unknownName } from './hygiene/unknown-name.ts';
-import type { Rule } from './rule.ts';
+import type { AnyRule } from './rule.ts';
 
 /** In the order of causes: where two rules speak of one cause, the earlier one is heard. */
-export const hygiene: readonly Rule[] = [
+export const hygiene: readonly AnyRule[] = [
   allowWithoutEffect,
   allowWithoutReason,
   circularFit,

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { fullMessage } from '../model/finding.ts';
 import { wholeExample } from './example-base.ts';
 import { check, pages } from './example-pages.ts';
 
@@ -23,10 +24,13 @@ function said(code: string, example: string): string[] {
   const row = (line: number) => rows[line]!.trim();
   return check(text)
     .findings.filter((finding) => finding.rule === code)
-    .flatMap(({ message, source, related, fix }) => [
-      `  | ${row(source.range.start.line)}`,
-      `    ${message}`,
-      ...(related ?? []).map((place) => `    · ${place.message} (${row(place.source.range.start.line)})`),
-      ...(fix === undefined ? [] : [`    → ${fix.title}`]),
-    ]);
+    .flatMap((finding) => {
+      const { source, related, fix } = finding;
+      return [
+        `  | ${row(source.range.start.line)}`,
+        `    ${fullMessage(finding)}`,
+        ...(related ?? []).map((place) => `    · ${place.message} (${row(place.source.range.start.line)})`),
+        ...(fix === undefined ? [] : [`    → ${fix.title}`]),
+      ];
+    });
 }

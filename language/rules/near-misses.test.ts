@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { fullMessage } from '../model/finding.ts';
 import { told } from './example-pages.ts';
 import { instead, procedureWith } from './sound-procedure.ts';
 
 /** What is found in a text: each finding as `step rule: message`. A near-miss is correct practice: nothing is found. */
 function found(text: string): string[] {
-  return told(text).map(({ rule, step, message }) => `${step ?? '–'} ${rule}: ${message}`);
+  return told(text).map((one) => `${one.step ?? '–'} ${one.rule}: ${fullMessage(one)}`);
 }
 
 const rulesFound = (text: string) => [...new Set(told(text).map(({ rule }) => rule))].sort();

@@ -25,10 +25,10 @@ import { stillClamped } from './order/still-clamped.ts';
 import { torqueOutOfOrder } from './order/torque-out-of-order.ts';
 import { unionLeftHandTight } from './order/union-left-hand-tight.ts';
 import { wayNotClear } from './order/way-not-clear.ts';
-import type { Rule } from './rule.ts';
+import type { AnyRule } from './rule.ts';
 
 /** In the order of causes: where two rules speak of one cause, the earlier one is heard. */
-export const order: readonly Rule[] = [
+export const order: readonly AnyRule[] = [
   needleNotLoaded,
   jointNotSlackened,
   readingBeforeLock,

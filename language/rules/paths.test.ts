@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Finding } from '../model/finding.ts';
+import { type Finding, fullMessage } from '../model/finding.ts';
 import { check, told } from './example-pages.ts';
 import { instead, procedureWith } from './sound-procedure.ts';
 
@@ -10,12 +10,12 @@ const noTorqueInClose = instead('    torque nut to nut-fit with TW-80', '');
 function found(text: string) {
   const rows = text.split('\n');
   const row = (source: Finding['source']) => rows[source.range.start.line]!.trim();
-  return told(text).map(({ rule, step, message, source, related }) => ({
-    rule,
-    step,
-    at: row(source),
-    message,
-    related: (related ?? []).map((place) => `${place.message} ${row(place.source)}`),
+  return told(text).map((finding) => ({
+    rule: finding.rule,
+    step: finding.step,
+    at: row(finding.source),
+    message: fullMessage(finding),
+    related: (finding.related ?? []).map((place) => `${place.message} ${row(place.source)}`),
   }));
 }
 

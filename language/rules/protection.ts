@@ -28,10 +28,10 @@ import { passageBlocked } from './protection/passage-blocked.ts';
 import { portHandledTwice } from './protection/port-handled-twice.ts';
 import { unitsMixedInTheBath } from './protection/units-mixed-in-the-bath.ts';
 import { waterWashedNotOiled } from './protection/water-washed-not-oiled.ts';
-import type { Rule } from './rule.ts';
+import type { AnyRule } from './rule.ts';
 
 /** In the order of causes: where two rules speak of one cause, the earlier one is heard. */
-export const protection: readonly Rule[] = [
+export const protection: readonly AnyRule[] = [
   bareLappedFace,
   noSafeStop,
   lappedFaceAbraded,

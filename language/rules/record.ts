@@ -9,10 +9,10 @@ import { sentOutNotBookedIn } from './record/sent-out-not-booked-in.ts';
 import { signerMissing } from './record/signer-missing.ts';
 import { stepAfterSignOff } from './record/step-after-sign-off.ts';
 import { unitNotTagged } from './record/unit-not-tagged.ts';
-import type { Rule } from './rule.ts';
+import type { AnyRule } from './rule.ts';
 
 /** In the order of causes: where two rules speak of one cause, the earlier one is heard. */
-export const record: readonly Rule[] = [
+export const record: readonly AnyRule[] = [
   noSignOff,
   stepAfterSignOff,
   checkerIsDoer,

@@ -1,5 +1,5 @@
 import type { Family } from '../model/family.ts';
-import type { Fix, Severity } from '../model/finding.ts';
+import type { Fix, Severity, Statement } from '../model/finding.ts';
 import type { Procedure, Repair, Stage, Step } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Allow, Source } from '../model/source.ts';
@@ -8,14 +8,15 @@ import type { Resolved } from '../resolve/resolve.ts';
 
 export type Area = 'order' | 'protection' | 'specifications' | 'tools' | 'gates' | 'hazards' | 'record' | 'hygiene';
 
-/** What a rule says of one place. */
-export interface Report {
+/**
+ * What a rule says of one place.
+ * @typeParam Data what the fix of the rule needs; `never` where it has none
+ */
+export interface Report<Data = unknown> extends Statement {
   /** The step that it stands at, or a place that is no step. */
   readonly at: Step | Source;
   /** Where in the step, where that is narrower. */
   readonly source?: Source;
-  /** What is wrong, why it matters at the bench, what to do. Sentences. */
-  readonly message: string;
   /**
    * One finding per cause: of those with the same cause only the first is kept, whatever rule it is of. Without a
    * cause a finding is known by its rule and place.
@@ -30,14 +31,14 @@ export interface Report {
   /** It says that something is missing, of a rule that does not always: as `ofAbsence` of a rule. */
   readonly ofAbsence?: true;
   /** What the rule's fix needs. */
-  readonly data?: unknown;
+  readonly data?: Data | undefined;
 }
 
 /**
  * One rule: one file, one page beside it, its examples tests. A check never edits and a fix never diagnoses:
  * `fix` gets only what the report carries as `data`.
  */
-export interface Rule {
+export interface Rule<Data = never> {
   /** Stable name; it says the defect. */
   readonly code: string;
   readonly severity: Severity;
@@ -45,16 +46,26 @@ export interface Rule {
   readonly unsafe?: true;
   /** It says that something is missing: what cannot be read there is told already, and may be just that. */
   readonly ofAbsence?: true;
+  /** Version of Handtight that had it first. */
+  readonly since: string;
+  /** Standards that it goes back to, as its page names them. */
+  readonly references?: readonly string[];
   /** One line: what it finds. */
   readonly title: string;
   /** Over all that the files declare. */
-  readonly workspace?: (resolved: Resolved, report: (report: Report) => void) => void;
-  readonly shop?: (shop: Shop, report: (report: Report) => void) => void;
-  readonly family?: (family: Family, report: (report: Report) => void) => void;
-  readonly procedure?: (procedure: Procedure, report: (report: Report) => void) => void;
+  workspace?(resolved: Resolved, report: Sink<Data>): void;
+  shop?(shop: Shop, report: Sink<Data>): void;
+  family?(family: Family, report: Sink<Data>): void;
+  procedure?(procedure: Procedure, report: Sink<Data>): void;
   /** Over every way through a procedure: what it watches while the replay is walked. */
-  readonly replay?: (replay: Replay, report: (report: Report) => void) => Visitor;
-  readonly fix?: (data: unknown) => Fix | null;
+  replay?(replay: Replay, report: Sink<Data>): Visitor;
+  fix?(data: Data): Fix | null;
 }
+
+/** Takes what a rule reports. */
+type Sink<Data> = (report: Report<Data>) => void;
+
+/** A rule in a list, where each has data of its own. Its fix must be given what its own check reported. */
+export type AnyRule = Rule<unknown>;
 
 export type Block = Stage | Repair;

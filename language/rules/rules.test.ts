@@ -1,4 +1,6 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { fullMessage } from '../model/finding.ts';
 import { exampleFamily, exampleShop, wholeExample } from './example-base.ts';
 import {
   applyFix,
@@ -33,6 +35,14 @@ describe('the rules', () => {
     for (const code of codes) expect(code).toMatch(/^[a-z]+(-[a-z]+)*$/u);
   });
 
+  it('say since when there are, released or in the version that is worked on', () => {
+    const changes = readFileSync(new URL('../../CHANGELOG.md', import.meta.url), 'utf8');
+    const released = [...changes.matchAll(/^## (\d+\.\d+\.\d+)$/gmu)].map(([, version]) => version!);
+    const [major, minor] = released[0]!.split('.').map(Number);
+    for (const { code, since } of rules) expect([...released, `${major}.${minor! + 1}.0`], code).toContain(since);
+    expect(rules.filter(({ since }) => since === '0.1.0').length).toBe(46);
+  });
+
   it.each(rules.map((rule) => [rule.code, rule] as const))('%s stands in the file of its name', async (code, rule) => {
     const module: Record<string, unknown> = await import(`./${areaOf(code)}/${code}.ts`);
     expect(Object.values(module)).toContain(rule);
@@ -47,7 +57,8 @@ describe.each(rules.map((rule) => [rule.code, rule] as const))('the page of %s',
     expect(title).toBe(`# ${code}`);
     expect(what).toBe(`${rule.title} *${rule.severity.charAt(0).toUpperCase()}${rule.severity.slice(1)}.*`);
     const headings = [...page.text.matchAll(/^## (.+)$/gmu)].map((match) => match[1]);
-    expect(headings.filter((heading) => heading !== 'Left alone' && heading !== 'If you mean it')).toEqual([
+    const optional = ['Left alone', 'If you mean it', 'Known problems'];
+    expect(headings.filter((heading) => !optional.includes(heading!))).toEqual([
       'Why it matters at the bench',
       'Wrong',
       'Right',
@@ -55,6 +66,16 @@ describe.each(rules.map((rule) => [rule.code, rule] as const))('the page of %s',
     expect(page.text.trimEnd().split('\n').at(-1)).toBe(
       'Examples use the shop and the family shown in [the list of rules](../README.md#the-example-shop-and-family).',
     );
+  });
+
+  it('names the standards that the rule goes back to, and says last what is known to be wrong with it', () => {
+    const named =
+      page.text.match(
+        /\b(?:29 CFR \d+\.\d+(?:\(\w+\))*|(?:ANSI|ASME|DIN|EN|IEC|ISO|SAE|VDI) [A-Z]?\d[\w.-]*(?<=\w))/gu,
+      ) ?? [];
+    expect([...new Set(named)].sort()).toEqual([...(rule.references ?? [])].sort());
+    const [, problems] = page.text.split('\n## Known problems\n');
+    if (problems !== undefined) expect(problems).toMatch(/^\n[A-Z`][^\n]+\.\n(?!.*^## )/msu);
   });
 
   it('has a bad and a good example', () => {
@@ -79,11 +100,21 @@ describe.each(rules.map((rule) => [rule.code, rule] as const))('the page of %s',
         expect(
           findings
             .filter((finding) => never.includes(finding.rule))
-            .map((finding) => `${placeOf(finding)} ${finding.message}`),
+            .map((finding) => `${placeOf(finding)} ${fullMessage(finding)}`),
         ).toEqual([]);
       }
     },
   );
+
+  it('says what is wrong, why, and what to do in parts that can be shown apart', () => {
+    const bad = page.examples.filter((example) => example.kind === 'bad');
+    for (const { message, why, help } of bad.flatMap(({ text }) => checkExample(text).findings)) {
+      expect(message).toMatch(/[.?]$/u);
+      if (help !== undefined) expect(help).toMatch(/^[A-Z].*[.?]$/u);
+      // Behind a colon.
+      if (why !== undefined) expect(why).toMatch(/^(?![A-Z][a-z]+ ).*\.$/u);
+    }
+  });
 
   if (rule.fix === undefined) return;
 
@@ -102,7 +133,7 @@ describe.each(rules.map((rule) => [rule.code, rule] as const))('the page of %s',
         findings.filter((other) => other.rule === name).length;
       const before = check(text).findings;
       const after = check(filled(applyFix(text, fix))).findings;
-      expect(count(after, code), `${finding.message} → ${fix.title}`).toBe(count(before, code) - 1);
+      expect(count(after, code), `${fullMessage(finding)} → ${fix.title}`).toBe(count(before, code) - 1);
       if (code !== 'syntax') expect(count(after, 'syntax')).toBe(0);
     }
   });

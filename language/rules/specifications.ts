@@ -1,4 +1,4 @@
-import type { Rule } from './rule.ts';
+import type { AnyRule } from './rule.ts';
 import { acceptMissing } from './specifications/accept-missing.ts';
 import { checkForWhat } from './specifications/check-for-what.ts';
 import { chooseForWhat } from './specifications/choose-for-what.ts';
@@ -23,7 +23,7 @@ import { unitPairDisagrees } from './specifications/unit-pair-disagrees.ts';
 import { wrongKindOfUnit } from './specifications/wrong-kind-of-unit.ts';
 
 /** In the order of causes: where two rules speak of one cause, the earlier one is heard. */
-export const specifications: readonly Rule[] = [
+export const specifications: readonly AnyRule[] = [
   acceptMissing,
   checkForWhat,
   chooseForWhat,

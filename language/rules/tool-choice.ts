@@ -169,7 +169,6 @@ export function exchange(step: Step, use: AssetUse | null, better: Asset | null)
 }
 
 /** The fix of a rule on tools: another one of the shop. */
-export function exchanged(data: unknown): Fix {
-  const { source, name } = data as Exchange;
+export function exchanged({ source, name }: Exchange): Fix {
   return { title: `Take ${name}`, safe: false, edits: [{ source, text: name }] };
 }

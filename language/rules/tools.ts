@@ -1,4 +1,4 @@
-import type { Rule } from './rule.ts';
+import type { AnyRule } from './rule.ts';
 import { adapterNotAccounted } from './tools/adapter-not-accounted.ts';
 import { beyondTheTool } from './tools/beyond-the-tool.ts';
 import { graduationTooCoarse } from './tools/graduation-too-coarse.ts';
@@ -21,7 +21,7 @@ import { torqueWrenchBreaksLoose } from './tools/torque-wrench-breaks-loose.ts';
  * In the order of causes: where two rules speak of one cause, the earlier one is heard. A tool that is too coarse for
  * a limit is one cause, of its error or of its marks.
  */
-export const tools: readonly Rule[] = [
+export const tools: readonly AnyRule[] = [
   noTool,
   toolCannotDoIt,
   beyondTheTool,

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../check.ts';
+import { fullMessage } from '../model/finding.ts';
 import { instead, procedureWith } from '../rules/sound-procedure.ts';
 import { noSheetSettings, printedAs, readSettings } from './settings.ts';
 
 const problems = (text: string) =>
   readSettings({ uri: 'handtight.json', text }).problems.map(
-    ({ message, source }) => `${source.range.start.line + 1}:${source.range.start.character + 1} ${message}`,
+    (one) => `${one.source.range.start.line + 1}:${one.source.range.start.character + 1} ${fullMessage(one)}`,
   );
 
 const severities = (text: string) => [...readSettings({ uri: 'handtight.json', text }).severities];

@@ -1,4 +1,5 @@
 import { usualCautions } from '../cautions/index.ts';
+import { fullMessage } from '../model/finding.ts';
 import type { Allow, Procedure, Step } from '../model/index.ts';
 import { waitsForOthers } from '../replay/program.ts';
 import { stationsOf } from '../rules/stations-of.ts';
@@ -171,7 +172,7 @@ function findingsTable({ options, words }: Setting): TableBlock | null {
     rows: open.map((finding) => [
       { text: finding.severity === 'error' ? error : warning, strong: true },
       { text: finding.step ?? '' },
-      { text: finding.message },
+      { text: fullMessage(finding) },
     ]),
   };
 }

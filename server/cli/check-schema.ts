@@ -11,11 +11,18 @@ export const checkReport = z
     files: z.array(z.string()).describe('Paths of the files checked, from the current folder'),
     errors: z.number().int().nonnegative(),
     warnings: z.number().int().nonnegative(),
+    fixed: z
+      .array(z.object({ file: z.string(), count: z.number().int().positive() }))
+      .optional()
+      .describe('With --fix: files that were changed, and how many fixes were made in each'),
     findings: z.array(
       z.object({
         rule: z.string().describe('Stable name of the rule; handtight explain RULE prints its page'),
         severity: z.enum(['error', 'warning']),
-        message: z.string(),
+        message: z.string().describe('What is wrong'),
+        why: z.string().optional().describe('Why it matters at the bench: goes on behind the message after a colon'),
+        help: z.string().optional().describe('What to do'),
+        when: z.string().optional().describe('On which way and for which part numbers, where not always'),
         file: z.string(),
         range: z.object({ start: position, end: position }),
         step: z.string().optional().describe('Printed number of the step'),

@@ -1,9 +1,10 @@
 import type { Finding } from '../../language/model/finding.ts';
+import { diffOf, type FixedFile, fixedLines, fixWorkspace, writeFixed } from './fix.ts';
 import { githubReport } from './report-github.ts';
 import { jsonReport } from './report-json.ts';
 import { sarifReport } from './report-sarif.ts';
 import { textReport } from './report-text.ts';
-import { say, sayData } from './say.ts';
+import { say, sayData, tell } from './say.ts';
 import { openWorkspace } from './workspace.ts';
 
 export type CheckFormat = 'text' | 'json' | 'sarif' | 'github';
@@ -13,6 +14,8 @@ export interface CheckOptions {
   /** More warnings than this are findings too; null: any number is well. */
   readonly maxWarnings: number | null;
   readonly workspace: string | undefined;
+  /** Make the safe fixes; `dry-run`: show what they would change, and write nothing. */
+  readonly fix: boolean | 'dry-run';
 }
 
 /** What is told of a check, whatever its form. Hints are for the editor. */
@@ -23,13 +26,20 @@ export interface Checked {
   readonly warnings: number;
   /** Null: the file was not read. */
   readonly textOf: (file: string) => string | null;
+  /** Files in which something was fixed before. */
+  readonly fixed: readonly FixedFile[];
   /** Path of the settings file in force, and how many findings have another severity by it or are turned off. */
   readonly settings: { readonly file: string; readonly restated: number } | null;
 }
 
-/** Checks and writes the report. Exit code: 0 nothing at error, 1 findings. */
+/** Checks and writes the report, or what fixes would change. Exit code: 0 nothing at error, 1 findings in the files as they are. */
 export async function checkCommand(paths: readonly string[], options: CheckOptions): Promise<number> {
-  const { files, settings, asked, result, notRead } = await openWorkspace(paths, options.workspace);
+  const workspace = await openWorkspace(paths, options.workspace);
+  const { settings, asked, notRead } = workspace;
+  const fixes = options.fix === false ? null : fixWorkspace(workspace);
+  const isWritten = fixes !== null && options.fix !== 'dry-run';
+  if (isWritten) await writeFixed(fixes.changed);
+  const { files, result } = isWritten ? fixes : workspace;
   const findings = [...result.findings, ...notRead].filter(
     ({ severity, source }) => severity !== 'hint' && asked.has(source.file),
   );
@@ -42,9 +52,20 @@ export async function checkCommand(paths: readonly string[], options: CheckOptio
     errors: findings.filter(({ severity }) => severity === 'error').length,
     warnings: findings.filter(({ severity }) => severity === 'warning').length,
     textOf: (file) => texts.get(file) ?? null,
+    fixed: isWritten ? fixes.changed : [],
     settings: settings === null ? null : { file: settings.uri, restated: result.restated },
   };
-  const report = { text: textReport, json: jsonReport, sarif: sarifReport, github: githubReport }[options.format];
-  (options.format === 'text' ? say : sayData)(report(checked));
+  if (options.fix === 'dry-run') showFixes(fixes?.changed ?? []);
+  else showReport(checked, options.format);
   return checked.errors > 0 || (options.maxWarnings !== null && checked.warnings > options.maxWarnings) ? 1 : 0;
+}
+
+function showReport(checked: Checked, format: CheckFormat): void {
+  const report = { text: textReport, json: jsonReport, sarif: sarifReport, github: githubReport }[format];
+  (format === 'text' ? say : sayData)(report(checked));
+}
+
+function showFixes(changed: readonly FixedFile[]): void {
+  say(diffOf(changed));
+  tell(changed.length === 0 ? 'No safe fix is left to make.\n' : fixedLines(changed, 'would fix'));
 }

@@ -15,7 +15,8 @@ export function explainCommand(code: string | undefined): number {
     return 0;
   }
   const area = areaOf(code);
-  if (area === null) {
+  const rule = rules.find((one) => one.code === code);
+  if (area === null || rule === undefined) {
     const near = nearest(
       code,
       rules.map((rule) => rule.code),
@@ -32,5 +33,7 @@ export function explainCommand(code: string | undefined): number {
       .replace(/^#+ (.*)$/gmu, (_, heading) => pc.bold(heading))
       .replace(/^```.*\n/gmu, ''),
   );
+  const { since, references = [] } = rule;
+  say(`\nIn Handtight since ${since}.${references.length === 0 ? '' : ` References: ${references.join(', ')}.`}\n`);
   return 0;
 }

@@ -1,4 +1,5 @@
 import type { CheckResult } from '../../language/check.ts';
+import { fullMessage } from '../../language/model/finding.ts';
 import type { Job } from '../../language/model/job.ts';
 import { shownPath } from '../workspace/find-files.ts';
 import { named } from './named.ts';
@@ -30,6 +31,6 @@ function unreadable(name: string, { jobs, findings, symbols }: CheckResult) {
   const first = findings.find(({ severity, source }) => severity === 'error' && source.file === file);
   if (first === undefined) return;
   throw new UsageError(
-    `The job in ${file} cannot be read. Line ${first.source.range.start.line + 1}: ${first.message} Run handtight check ${file} for all of it.`,
+    `The job in ${file} cannot be read. Line ${first.source.range.start.line + 1}: ${fullMessage(first)} Run handtight check ${file} for all of it.`,
   );
 }

@@ -1,12 +1,15 @@
+import { fullMessage } from '../../language/model/finding.ts';
 import type { Checked } from './check.ts';
 import { visible } from './visible.ts';
 
 /** Workflow commands of GitHub Actions: each finding stands at its line of the change. */
 export function githubReport({ findings }: Checked): string {
   return findings
-    .map(({ rule, severity, message, source: { file, range } }) => {
+    .map((finding) => {
+      const { rule, severity, source } = finding;
+      const { file, range } = source;
       const place = `file=${property(file)},line=${range.start.line + 1},col=${range.start.character + 1},endLine=${range.end.line + 1},endColumn=${range.end.character + 1}`;
-      return `::${severity === 'error' ? 'error' : 'warning'} ${place},title=${property(rule)}::${data(message)}\n`;
+      return `::${severity === 'error' ? 'error' : 'warning'} ${place},title=${property(rule)}::${data(fullMessage(finding))}\n`;
     })
     .join('');
 }

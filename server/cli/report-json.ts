@@ -8,10 +8,14 @@ export function jsonReport(checked: Checked): string {
     files: [...checked.files],
     errors: checked.errors,
     warnings: checked.warnings,
-    findings: checked.findings.map(({ rule, severity, message, source, step }) => ({
+    ...(checked.fixed.length === 0 ? {} : { fixed: checked.fixed.map(({ file, count }) => ({ file, count })) }),
+    findings: checked.findings.map(({ rule, severity, message, why, help, when, source, step }) => ({
       rule,
       severity: severity as 'error' | 'warning',
       message,
+      why,
+      help,
+      when,
       file: source.file,
       range: source.range,
       ...(step === undefined ? {} : { step }),

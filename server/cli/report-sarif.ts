@@ -1,4 +1,5 @@
 import type { Log, PhysicalLocation, Result } from 'sarif';
+import { fullMessage } from '../../language/model/finding.ts';
 import type { Source } from '../../language/model/source.ts';
 import { rules } from '../../language/rules/index.ts';
 import type { Checked } from './check.ts';
@@ -11,7 +12,8 @@ export function sarifReport({ findings }: Checked): string {
       ruleId: finding.rule,
       ruleIndex: rules.findIndex((rule) => rule.code === finding.rule),
       level: finding.severity === 'error' ? 'error' : 'warning',
-      message: { text: finding.message },
+      message: { text: fullMessage(finding) },
+      properties: { message: finding.message, why: finding.why, help: finding.help, when: finding.when },
       locations: [{ physicalLocation: physical(finding.source) }],
       ...(finding.related === undefined
         ? {}

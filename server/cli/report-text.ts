@@ -1,8 +1,9 @@
 import { codeFrameColumns } from '@babel/code-frame';
 import pc from 'picocolors';
-import type { Finding } from '../../language/model/finding.ts';
+import { type Finding, fullMessage } from '../../language/model/finding.ts';
 import { areaOf } from '../../language/rules/index.ts';
 import type { Checked } from './check.ts';
+import { fixedLines } from './fix.ts';
 import { visible } from './visible.ts';
 
 /** Most findings that are written with their lines; of the rest the count is. */
@@ -13,7 +14,8 @@ export function textReport(checked: Checked): string {
   const shown = checked.findings.slice(0, most).map((finding) => one(finding, checked));
   const left = checked.findings.length - shown.length;
   const rest = left > 0 ? [`… and ${left} more.\n`] : [];
-  return [...shown, ...rest, summary(checked)].join('\n');
+  const fixed = checked.fixed.length === 0 ? [] : [fixedLines(checked.fixed, 'fixed')];
+  return [...fixed, ...shown, ...rest, summary(checked)].join('\n');
 }
 
 function one(finding: Finding, checked: Checked): string {
@@ -25,7 +27,7 @@ function one(finding: Finding, checked: Checked): string {
     pc.dim(`  ${visible(message)} (${visible(source.file)}:${source.range.start.line + 1})`),
   );
   const lines = frame(finding, checked.textOf(file));
-  return [head, wrapped(visible(finding.message)), ...(lines === null ? [] : [lines]), ...related, ''].join('\n');
+  return [head, wrapped(visible(fullMessage(finding))), ...(lines === null ? [] : [lines]), ...related, ''].join('\n');
 }
 
 /** The line with the place marked; a finding of many lines is marked where it begins. Null: no line to show. */

@@ -15,6 +15,14 @@ const sheetFormats = ['pdf', 'html'] as const;
 /** Longer than any name or path; such an argument is a mistake of a script. */
 const longestArgument = 4096;
 
+interface CheckArguments {
+  readonly format: CheckFormat;
+  readonly maxWarnings?: number;
+  readonly workspace?: string;
+  readonly fix: boolean;
+  readonly dryRun: boolean;
+}
+
 /**
  * Runs the command line; the exit code: 0 nothing at error, 1 findings, 2 usage or unreadable input, 3 a defect of this
  * program. Never throws.
@@ -37,12 +45,20 @@ export async function run(argv: readonly string[]): Promise<number> {
     )
     .option('--max-warnings <count>', 'more warnings than this are a failure', wholeNumber)
     .option('--workspace <folder>', 'where names are looked up besides')
-    .action(async (paths: string[], options: { format: CheckFormat; maxWarnings?: number; workspace?: string }) => {
+    .option('--fix', 'make the safe fixes in the files, and report what is left', false)
+    .addOption(
+      new Option('--dry-run', 'show what --fix would change, and change nothing')
+        .default(false)
+        .implies({ fix: true })
+        .conflicts('format'),
+    )
+    .action(async (paths: string[], options: CheckArguments) => {
       const { checkCommand } = await import('./check.ts');
       code = await checkCommand(paths, {
         format: options.format,
         maxWarnings: options.maxWarnings ?? null,
         workspace: options.workspace,
+        fix: options.dryRun ? 'dry-run' : options.fix,
       });
     });
 

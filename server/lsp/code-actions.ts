@@ -8,13 +8,14 @@ import {
   type TextEdit,
   type WorkspaceEdit,
 } from 'vscode-languageserver-types';
+import { safeFixes } from '../../language/fixes.ts';
 import type { Edit, Finding } from '../../language/model/finding.ts';
+import { contains, touches } from '../../language/model/ranges.ts';
 import type { Range } from '../../language/model/source.ts';
 import type { DeclaredSymbol } from '../../language/resolve/symbols.ts';
 import { blank, fitted } from '../../language/rules/edits.ts';
 import { rules } from '../../language/rules/index.ts';
-import type { Rule } from '../../language/rules/rule.ts';
-import { contains, touches } from './ranges.ts';
+import type { AnyRule } from '../../language/rules/rule.ts';
 
 /** Where edits go, and what the client makes of them. */
 interface Editing {
@@ -75,23 +76,9 @@ function isRule(code: string): boolean {
   return rules.some((rule) => rule.code === code);
 }
 
-/** What cannot be read. */
-const unread = new Set(['syntax', 'unknown-name']);
-
-/**
- * The safe fixes of all findings of a file, where they do not overlap. While something cannot be read, only that is
- * fixed: what seems to be missing may stand in it.
- */
+/** The safe fixes of all findings of a file. */
 export function fixAll(question: Editing & Pick<ActionQuestion, 'uri' | 'findings'>): CodeAction | null {
-  const { uri, findings } = question;
-  const here = findings.filter(({ source }) => source.file === uri);
-  const first = here.filter(({ rule }) => unread.has(rule));
-  const edits: Edit[] = [];
-  for (const { fix } of first.length > 0 ? first : here) {
-    if (fix?.safe !== true || fix.edits.some((edit) => edit.source.file !== uri)) continue;
-    const free = fix.edits.every((edit) => edits.every((other) => !touches(edit.source.range, other.source.range)));
-    if (free) edits.push(...fix.edits);
-  }
+  const edits = safeFixes(question.findings, question.uri).flatMap((fix) => fix.edits);
   if (edits.length === 0) return null;
   return { title: 'Apply all safe fixes', kind: fixAllKind, edit: workspaceEdit(edits, question) };
 }
@@ -123,7 +110,7 @@ function textEdit({ source: { range }, text }: Edit, { snippets }: Editing): Tex
 const allowedOn = new Set(['step', 'test', 'check', 'spec', 'number', 'part', 'repair', 'gate', 'across']);
 
 /** It can hurt somebody, or what is missing can only be written: whoever means to allow it writes that out. */
-const isGrave = ({ unsafe, ofAbsence, severity }: Rule) =>
+const isGrave = ({ unsafe, ofAbsence, severity }: AnyRule) =>
   unsafe === true || (ofAbsence === true && severity === 'error');
 
 /** Findings that no reason makes right, and those for which the light bulb must not teach one. */

@@ -1,6 +1,6 @@
 /** Findings, in the protocol's terms. */
 import { type Diagnostic, DiagnosticSeverity, DiagnosticTag } from 'vscode-languageserver-types';
-import type { Finding, Severity } from '../../language/model/finding.ts';
+import { type Finding, type Severity, shortMessage } from '../../language/model/finding.ts';
 
 /** What stands behind a diagnostic's source in the editor. */
 export const diagnosticSource = 'handtight';
@@ -32,7 +32,7 @@ export function diagnosticOf(
     code: finding.rule,
     ...(page === null ? {} : { codeDescription: { href: page } }),
     source: diagnosticSource,
-    message: finding.step === undefined ? finding.message : `Step ${finding.step}: ${finding.message}`,
+    message: finding.step === undefined ? shortMessage(finding) : `Step ${finding.step}: ${shortMessage(finding)}`,
     ...(unnecessary.has(finding.rule) ? { tags: [DiagnosticTag.Unnecessary] } : {}),
     ...(finding.related === undefined
       ? {}

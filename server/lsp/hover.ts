@@ -1,10 +1,10 @@
-/** Hover and definition: a name's words, and what is declared of it. */
+/** Hover and definition: why a finding matters, a name's words, and what is declared of it. */
 import type { Hover, Location } from 'vscode-languageserver-types';
 import type { CheckResult } from '../../language/check.ts';
+import { contains } from '../../language/model/ranges.ts';
 import type { Position, Range, Source } from '../../language/model/source.ts';
 import { familySvg } from '../../language/sheet/index.ts';
 import { wordsIn } from '../../language/words/index.ts';
-import { contains } from './ranges.ts';
 import { allDeclared, type Declared } from './scope.ts';
 
 /** A name at a place, and what it leads to: several where it stands in a sequence that several procedures call. */
@@ -22,7 +22,10 @@ interface Target {
 /** Most declarations that one hover shows. */
 const mostShown = 3;
 
-/** The name at a place: its words, and its declaration as it is written, with limits and sources. */
+/**
+ * Why what is found at a place matters (the list of problems has no room for it), and the name there: its words, and its
+ * declaration as it is written, with limits and sources.
+ */
 export function hoverAt(
   uri: string,
   position: Position,
@@ -31,11 +34,17 @@ export function hoverAt(
 ): Hover | null {
   const named = namedAt(uri, position, result);
   const shown = (named?.targets ?? []).flatMap(({ declared }) => declared ?? []).slice(0, mostShown);
-  if (named === null || shown.length === 0) return null;
-  const value = shown.map((declared) =>
-    [describe(declared, textOf), pictureOf(declared, result)].filter((part) => part !== null).join('\n\n'),
+  const declared = shown.map((one) =>
+    [describe(one, textOf), pictureOf(one, result)].filter((part) => part !== null).join('\n\n'),
   );
-  return { range: named.range, contents: { kind: 'markdown', value: value.join('\n\n---\n\n') } };
+  const found = result.findings.filter(
+    ({ why, source }) => why !== undefined && source.file === uri && contains(source.range, position),
+  );
+  const reasons = found.map(({ rule, why }) => `**${markdownText(rule)}**: ${markdownText(why!)}`);
+  const range = declared.length > 0 ? named!.range : found[0]?.source.range;
+  if (range === undefined) return null;
+  const value = [...(reasons.length === 0 ? [] : [reasons.join('\n\n')]), ...declared].join('\n\n---\n\n');
+  return { range, contents: { kind: 'markdown', value } };
 }
 
 /** Where the name at a place is declared. */

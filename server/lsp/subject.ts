@@ -3,10 +3,10 @@ import type { CheckResult } from '../../language/check.ts';
 import type { Finding } from '../../language/model/finding.ts';
 import type { Job } from '../../language/model/job.ts';
 import type { Procedure } from '../../language/model/procedure.ts';
+import { contains } from '../../language/model/ranges.ts';
 import type { Position } from '../../language/model/source.ts';
 import type { DeclaredSymbol } from '../../language/resolve/symbols.ts';
 import type { Library } from './library.ts';
-import { contains } from './ranges.ts';
 import { canonicalUri } from './uris.ts';
 
 /** Something that prints. Without a job the sheet is blank. */

@@ -395,6 +395,11 @@ describe('files', () => {
       'Cannot write a.pdf: the disk is full. Make room, or give another folder with --to.',
     );
   });
+  test('a file that has to be this one', () => {
+    expect(new WriteError('a.rebuild', Object.assign(new Error('x'), { code: 'EROFS' }), null).message).toBe(
+      'Cannot write a.rebuild: the disk is read-only. Copy the files to another one and work there.',
+    );
+  });
   test('names that a file system refuses', () => {
     expect(fileName('../../etc/passwd')).toBe('-..-etc-passwd');
     expect(fileName('a:b*c?"<>|')).toBe('a-b-c-');

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import {
   accessSync,
+  chmodSync,
   constants,
   existsSync,
   mkdirSync,
@@ -16,8 +17,8 @@ import { dirname, join } from 'node:path';
 export class WriteError extends Error {
   readonly file: string;
 
-  constructor(file: string, cause: NodeJS.ErrnoException, option = '--to') {
-    super(`Cannot write ${file}: ${remedy(cause, option)}`, { cause });
+  constructor(file: string, cause: NodeJS.ErrnoException, option: string | null = '--to') {
+    super(`Cannot write ${file}: ${option === null ? remedyInPlace(cause) : remedy(cause, option)}`, { cause });
     this.name = 'WriteError';
     this.file = file;
   }
@@ -25,9 +26,10 @@ export class WriteError extends Error {
 
 /**
  * Writes a file whole or not at all: into a file beside it, which then takes its name. Makes the folder if it is not
- * there. Throws a WriteError and leaves what was there before; `option` is the one that another place is given with.
+ * there. Throws a WriteError and leaves what was there before; `option` is the one that another place is given with; null: it
+ * has to be this file. A file that was there keeps its mode.
  */
-export function writeWhole(file: string, content: string | Uint8Array, option = '--to'): void {
+export function writeWhole(file: string, content: string | Uint8Array, option: string | null = '--to'): void {
   let beside: string | null = null;
   try {
     makeFolder(dirname(file));
@@ -36,6 +38,7 @@ export function writeWhole(file: string, content: string | Uint8Array, option = 
     else {
       beside = join(dirname(target.path), `.${randomUUID()}.part`);
       writeFileSync(beside, content, { flag: 'wx', flush: true });
+      if (target.mode !== null) chmodSync(beside, target.mode & 0o7777);
       renameSync(beside, target.path);
     }
   } catch (error) {
@@ -48,12 +51,16 @@ export function writeWhole(file: string, content: string | Uint8Array, option = 
  * What a name stands for. A link is kept, and the file that it leads to takes the content. A device (`/dev/stdout`) is
  * written into: a file put in its place would break the machine. A file that its owner has made read-only is meant to stay.
  */
-function targetOf(file: string): { readonly kind: 'file' | 'device'; readonly path: string } {
+function targetOf(file: string): {
+  readonly kind: 'file' | 'device';
+  readonly path: string;
+  readonly mode: number | null;
+} {
   const at = statSync(file, { throwIfNoEntry: false });
-  if (at === undefined) return { kind: 'file', path: file };
-  if (!at.isFile() && !at.isDirectory()) return { kind: 'device', path: file };
+  if (at === undefined) return { kind: 'file', path: file, mode: null };
+  if (!at.isFile() && !at.isDirectory()) return { kind: 'device', path: file, mode: null };
   if (at.isFile()) accessSync(file, constants.W_OK);
-  return { kind: 'file', path: realpathSync(file) };
+  return { kind: 'file', path: realpathSync(file), mode: at.mode };
 }
 
 /**
@@ -104,6 +111,24 @@ function remedy(cause: NodeJS.ErrnoException, option: string): string {
       return `a folder of that name is in the way. Take it away, or give another folder with ${option}.`;
     case 'ENAMETOOLONG':
       return `the name is too long. Give a shorter folder with ${option}.`;
+    default:
+      return `${cause.message}.`;
+  }
+}
+
+/** The same for a file that can be in no other place. */
+function remedyInPlace(cause: NodeJS.ErrnoException): string {
+  switch (cause.code) {
+    case 'ENOSPC':
+    case 'EDQUOT':
+      return 'the disk is full. Make room and run the command again.';
+    case 'EACCES':
+    case 'EPERM':
+      return 'no permission. Let its owner give you the right to write to it and to its folder.';
+    case 'EROFS':
+      return 'the disk is read-only. Copy the files to another one and work there.';
+    case 'EBUSY':
+      return 'another program has it open. Close it there and run the command again.';
     default:
       return `${cause.message}.`;
   }

@@ -7,6 +7,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../../language/check.ts';
+import { fullMessage } from '../../language/model/finding.ts';
 
 const folder = fileURLToPath(new URL('.', import.meta.url));
 const source = (name: string) => ({ uri: name, text: readFileSync(join(folder, name), 'utf8') });
@@ -27,7 +28,7 @@ describe('the corpus', () => {
     expect(
       findings.map(
         (finding) =>
-          `${finding.source.file}:${finding.source.range.start.line + 1} ${finding.rule}: ${finding.message}`,
+          `${finding.source.file}:${finding.source.range.start.line + 1} ${finding.rule}: ${fullMessage(finding)}`,
       ),
     ).toEqual([]);
   });

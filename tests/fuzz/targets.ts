@@ -6,6 +6,7 @@ import { certificateOf, missingOf } from '../../language/certificate/index.ts';
 import { Checker, type CheckResult, checkFiles, type SourceFile } from '../../language/check.ts';
 import { parse } from '../../language/grammar/parse.ts';
 import { textProblem } from '../../language/grammar/text-problem.ts';
+import { fullMessage } from '../../language/model/finding.ts';
 import type { Job } from '../../language/model/job.ts';
 import type { Procedure } from '../../language/model/procedure.ts';
 import type { Range } from '../../language/model/source.ts';
@@ -121,7 +122,8 @@ function liesIn({ start, end }: Range, lines: readonly string[]): boolean {
 
 function aboutFindings(files: readonly SourceFile[], result: CheckResult, fail: Fail) {
   const lines = new Map(files.map(({ uri, text }) => [uri, text.split(/\r\n|\n|\r/u)]));
-  for (const { rule, source, related = [], fix, message } of result.findings) {
+  for (const { rule, source, related = [], fix, ...said } of result.findings) {
+    const message = fullMessage(said);
     const places = [source, ...related.map((one) => one.source), ...(fix?.edits.map((edit) => edit.source) ?? [])];
     for (const { file, range } of places)
       if (!liesIn(range, lines.get(file) ?? []))
@@ -226,6 +228,7 @@ function aboutReports(files: readonly SourceFile[], { findings }: CheckResult, f
     findings,
     errors: 1,
     warnings: 1,
+    fixed: [],
     settings: null,
     textOf: (file: string) => texts.get(file) ?? '',
   };

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../../language/check.ts';
+import { fullMessage } from '../../language/model/finding.ts';
 import { Judge } from '../mutate/judge.ts';
 import { mutantsOf } from '../mutate/mutations.ts';
 import { reasonFor } from '../mutate/reasons.ts';
@@ -13,7 +14,7 @@ const file = 'walk.rebuild';
 const walks = fc.tuple(tastes, fc.nat()).map(([taste, seed]) => walk(taste, numbersFrom(seed)));
 
 const found = (text: string) =>
-  checkFiles([{ uri: file, text }]).findings.map(({ step, rule, message }) => `${step ?? '–'} ${rule}: ${message}`);
+  checkFiles([{ uri: file, text }]).findings.map((one) => `${one.step ?? '–'} ${one.rule}: ${fullMessage(one)}`);
 
 describe('a random legal procedure', () => {
   it('checks clean, and broken once in any way it is reported', () => {

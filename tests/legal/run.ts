@@ -1,6 +1,7 @@
 /** `npm run legal -- 50 1`: random legal procedures, each broken in every way; the survivors are listed. */
 import fc from 'fast-check';
 import { checkFiles } from '../../language/check.ts';
+import { fullMessage } from '../../language/model/finding.ts';
 import { Judge } from '../mutate/judge.ts';
 import { kinds } from '../mutate/mutant.ts';
 import { mutantsOf } from '../mutate/mutations.ts';
@@ -22,7 +23,7 @@ for (const [index, taste] of fc.sample(tastes, { numRuns: count, seed }).entries
   made++;
   const { findings } = checkFiles([{ uri: file, text }]);
   if (findings.length > 0) {
-    console.log(`Not clean: ${findings.map(({ rule, message }) => `${rule}: ${message}`).join('\n')}\n${text}`);
+    console.log(`Not clean: ${findings.map((one) => `${one.rule}: ${fullMessage(one)}`).join('\n')}\n${text}`);
     process.exitCode = 1;
     continue;
   }

@@ -1,5 +1,5 @@
 import { Checker, type CheckResult, type SourceFile } from '../../language/check.ts';
-import type { Finding } from '../../language/model/finding.ts';
+import { type Finding, fullMessage } from '../../language/model/finding.ts';
 import { isEquivalent } from './equivalent.ts';
 import { applied, type Mutant } from './mutant.ts';
 
@@ -24,7 +24,7 @@ export class Judge {
     this.sound = this.checker.check(files);
     if (this.sound.findings.length > 0)
       throw new Error(
-        `The text is not clean before it is broken:\n${this.sound.findings.map(({ rule, source, message }) => `${source.file}:${source.range.start.line + 1} ${rule}: ${message}`).join('\n')}`,
+        `The text is not clean before it is broken:\n${this.sound.findings.map((one) => `${one.source.file}:${one.source.range.start.line + 1} ${one.rule}: ${fullMessage(one)}`).join('\n')}`,
       );
   }
 
@@ -50,7 +50,7 @@ function speaksOf(finding: Finding, mutant: Mutant, files: readonly SourceFile[]
   if (places.some(({ file, range }) => file === mutant.file && Math.abs(range.start.line + 1 - mutant.line) <= 1))
     return true;
   const text = [
-    finding.message,
+    fullMessage(finding),
     ...places.map(({ file, range }) => files.find(({ uri }) => uri === file)?.text.split('\n')[range.start.line] ?? ''),
   ].join(' ');
   return mutant.names.some((name) => name.length > 2 && text.includes(name));

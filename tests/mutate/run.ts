@@ -1,4 +1,5 @@
 /** `npm run mutate`: breaks every clean procedure of the library once in every way, and counts what is reported. */
+import { fullMessage } from '../../language/model/finding.ts';
 import { libraryFiles } from '../library.ts';
 import { Judge, type Judged } from './judge.ts';
 import { kinds } from './mutant.ts';
@@ -58,11 +59,11 @@ if (open.length > 0) console.log(`\nSurvived with no reason:\n${open.map((one) =
 const elsewhere = killed.filter(({ atPlace }) => !atPlace);
 if (elsewhere.length > 0)
   console.log(
-    `\nReported, but not at the place:\n${elsewhere.map((one) => `  ${place(one)}\n    → ${one.findings.map(({ rule, message }) => `${rule}: ${message}`).join('\n    → ')}`).join('\n')}`,
+    `\nReported, but not at the place:\n${elsewhere.map((one) => `  ${place(one)}\n    → ${one.findings.map((one) => `${one.rule}: ${fullMessage(one)}`).join('\n    → ')}`).join('\n')}`,
   );
 if (shown)
   for (const one of killed)
     console.log(
-      `${place(one)}\n${one.findings.map(({ rule, step, message }) => `    ${step ?? ''} ${rule}: ${message}`).join('\n')}`,
+      `${place(one)}\n${one.findings.map((one) => `    ${one.step ?? ''} ${one.rule}: ${fullMessage(one)}`).join('\n')}`,
     );
 process.exitCode = open.length > 0 ? 1 : 0;

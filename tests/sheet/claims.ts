@@ -3,6 +3,7 @@
  * acts on, its limits, tools, cautions, sources, concessions and what is done on a fail.
  */
 import { usualCautions } from '../../language/cautions/index.ts';
+import { fullMessage } from '../../language/model/finding.ts';
 import type { LimitUse, Procedure, Step, Verb } from '../../language/model/index.ts';
 import { specFor } from '../../language/model/spec-for.ts';
 import { formatLimit, formatQuantity, type Limit } from '../../language/quantities/index.ts';
@@ -185,7 +186,9 @@ export function claimsOf(procedure: Procedure, options: SheetOptions): SheetClai
           ...claim('flash point', found?.flammable == null ? null : formatQuantity(found.flammable)),
         ];
       }),
-      ...options.findings.filter(({ severity }) => severity !== 'hint').flatMap((one) => claim('finding', one.message)),
+      ...options.findings
+        .filter(({ severity }) => severity !== 'hint')
+        .flatMap((one) => claim('finding', fullMessage(one))),
     ],
     places,
   };

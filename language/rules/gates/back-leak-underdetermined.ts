@@ -9,6 +9,7 @@ import { either, listed } from '../words.ts';
 export const backLeakUnderdetermined: Rule = {
   code: 'back-leak-underdetermined',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A leak past a lapped pair is timed, and not all that it hangs on is said.',
   replay: ({ program, layout }, report) => {
     const { procedure } = program;

@@ -7,6 +7,7 @@ import { writtenAt } from '../written-at.ts';
 export const comesBackDifferent: Rule = {
   code: 'comes-back-different',
   severity: 'error',
+  since: '0.2.0',
   title: 'A repair ends with parts off that were on when the unit stood at its test.',
   replay: ({ program }, report) => ({
     comeBack({ last, block, to, off, way }) {
@@ -16,7 +17,9 @@ export const comesBackDifferent: Rule = {
         way,
         allow: block.allow,
         cause: `comes-back:${last === null ? block.name : writtenAt(last)}`,
-        message: `Repair ${block.name} ends with the ${partsWords(program.procedure, off)} off, and the unit goes back to ${gateWords(to)} (${to.number}), where ${many ? 'they were' : 'it was'} on: it cannot be tested like that. Close it at the end of the repair as it was closed before the test.`,
+        message: `Repair ${block.name} ends with the ${partsWords(program.procedure, off)} off, and the unit goes back to ${gateWords(to)} (${to.number}), where ${many ? 'they were' : 'it was'} on.`,
+        why: 'it cannot be tested like that.',
+        help: 'Close it at the end of the repair as it was closed before the test.',
       });
     },
   }),

@@ -7,6 +7,7 @@ import { causesOf, slipOf } from '../slip.ts';
 export const gateBeforePrime: Rule = {
   code: 'gate-before-prime',
   severity: 'error',
+  since: '0.1.0',
   title: 'A pressure test is run on a unit that is not primed since it was opened or connected.',
   replay: ({ program, layout }, report) => {
     const causeOf = causesOf('prime');
@@ -21,7 +22,9 @@ export const gateBeforePrime: Rule = {
           way,
           since,
           cause: causeOf(slipOf(way, since), step),
-          message: `The unit is not primed when ${step.gate?.name.replace(/^set /u, '') ?? step.reading} is ${{ set: 'set', read: 'read' }[step.verb as string] ?? 'tested'}: air in it makes the reading soft and the spray ragged. Write “prime 6 strokes with gauge shut” before.`,
+          message: `The unit is not primed when ${step.gate?.name.replace(/^set /u, '') ?? step.reading} is ${{ set: 'set', read: 'read' }[step.verb as string] ?? 'tested'}.`,
+          why: 'air in it makes the reading soft and the spray ragged.',
+          help: 'Write “prime 6 strokes with gauge shut” before.',
         });
       },
     };

@@ -5,6 +5,7 @@ import { capital } from '../words.ts';
 export const gateInRepair: Rule = {
   code: 'gate-in-repair',
   severity: 'error',
+  since: '0.2.0',
   title: 'A test stands in a repair.',
   procedure(procedure, report) {
     const inStages = procedure.stages.flatMap((stage) => stage.steps.flatMap((step) => step.gate?.name ?? []));
@@ -19,7 +20,8 @@ export const gateInRepair: Rule = {
           // In no stage the family has no such test either: that is the same slip.
           ...(inStages.includes(name) ? {} : { cause: `gate-missing:${test}:${across ? ' across the set' : ''}` }),
           allow: repair.allow,
-          message: `${capital(test)} is tested${across ? ' across the set' : ''} inside repair ${repair.name}. After a repair the unit goes back to the earliest test that is not passed, and is tested there, with a box for it; a test in here would be run twice or recorded nowhere. Put it into a stage and take it out here.`,
+          message: `${capital(test)} is tested${across ? ' across the set' : ''} inside repair ${repair.name}.`,
+          help: 'After a repair the unit goes back to the earliest test that is not passed, and is tested there, with a box for it; a test in here would be run twice or recorded nowhere. Put it into a stage and take it out here.',
         });
       }
     }

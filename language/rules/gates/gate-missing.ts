@@ -4,6 +4,7 @@ import type { Rule } from '../rule.ts';
 export const gateMissing: Rule = {
   code: 'gate-missing',
   severity: 'error',
+  since: '0.1.0',
   unsafe: true,
   title: 'A test that proves the family is missing from the procedure.',
   replay({ program }, report) {
@@ -23,7 +24,9 @@ export const gateMissing: Rule = {
         at: procedure.source,
         cause: `gate-missing:${name}:${words}`,
         related: [{ message: 'The family says so here.', source }],
-        message: `The family is proven by ${name}${words}, and no step of this procedure tests it: a unit could leave unproven. Write ${write} in the stage where it is proven.`,
+        message: `The family is proven by ${name}${words}, and no step of this procedure tests it.`,
+        why: 'a unit could leave unproven.',
+        help: `Write ${write} in the stage where it is proven.`,
       });
     };
     return {

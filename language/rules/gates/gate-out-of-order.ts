@@ -6,6 +6,7 @@ import { capital, listed } from '../words.ts';
 export const gateOutOfOrder: Rule = {
   code: 'gate-out-of-order',
   severity: 'error',
+  since: '0.2.0',
   title: 'Tests are run in another order than the family is proven in.',
   replay({ program }, report) {
     const { provenBy } = program.procedure.family;
@@ -34,7 +35,9 @@ export const gateOutOfOrder: Rule = {
             at: step,
             ...(reading === undefined ? {} : { cause: `reading:${reading}` }),
             related: [{ message: 'The family says the order here.', source: provenBy[rank]!.source }],
-            message: `${capital(name)} is tested ${before === undefined ? 'before' : 'after'} ${other.name}, and the family is proven by ${listed(order.map((proof) => proof.name))} in this order: each test takes as right what those before it proved. Put it in its place, or change the order in the family.`,
+            message: `${capital(name)} is tested ${before === undefined ? 'before' : 'after'} ${other.name}, and the family is proven by ${listed(order.map((proof) => proof.name))} in this order.`,
+            why: 'each test takes as right what those before it proved.',
+            help: 'Put it in its place, or change the order in the family.',
           });
         }
       },

@@ -7,6 +7,7 @@ import { capital, listed } from '../words.ts';
 export const gateStale: Rule = {
   code: 'gate-stale',
   severity: 'error',
+  since: '0.1.0',
   title: 'What was tested is changed after the test, and the test is not run again.',
   replay: ({ program, layout }, report) => ({
     end({ state, way, last, block }) {
@@ -34,7 +35,9 @@ export const gateStale: Rule = {
           way,
           cause: `stale:${since}`,
           related: tests.map((step) => ({ message: `The test is step ${step.number}.`, source: step.source })),
-          message: `${capital(listed(tests.map(gateWords)))} ${many ? 'are' : 'is'} no longer proven at the end: ${by}. Test ${many ? 'them' : gateWords(tests[0]!)} again after it, or do it before the ${many ? 'tests' : 'test'}.`,
+          message: `${capital(listed(tests.map(gateWords)))} ${many ? 'are' : 'is'} no longer proven at the end.`,
+          why: `${by}.`,
+          help: `Test ${many ? 'them' : gateWords(tests[0]!)} again after it, or do it before the ${many ? 'tests' : 'test'}.`,
         });
       }
     },

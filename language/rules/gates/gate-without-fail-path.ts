@@ -5,6 +5,7 @@ import type { Rule } from '../rule.ts';
 export const gateWithoutFailPath: Rule = {
   code: 'gate-without-fail-path',
   severity: 'error',
+  since: '0.1.0',
   title: 'A test or check does not say what is done when it fails.',
   procedure(procedure, report) {
     const { stages, repairs } = procedure;
@@ -24,8 +25,10 @@ export const gateWithoutFailPath: Rule = {
         report({
           at: step,
           message: gate.failWritten
-            ? `${name} says on fail and then nothing: the bench hand stands there with a bad unit. Name the repairs that are tried, in order.`
-            : `${name} does not say what is done when it fails: the bench hand stands there with a bad unit. Write “on fail” and the repairs that are tried, in order.`,
+            ? `${name} says on fail and then nothing.`
+            : `${name} does not say what is done when it fails.`,
+          why: 'the bench hand stands there with a bad unit.',
+          help: `${gate.failWritten ? 'Name' : 'Write “on fail” and'} the repairs that are tried, in order.`,
         });
       }
     }

@@ -5,9 +5,10 @@ import { behind } from '../edits.ts';
 import type { Rule } from '../rule.ts';
 
 /** The lever is worked fast with an undamped gauge open. */
-export const gaugeOpenWhilePulsing: Rule = {
+export const gaugeOpenWhilePulsing: Rule<{ source: Source }> = {
   code: 'gauge-open-while-pulsing',
   severity: 'error',
+  since: '0.2.0',
   title: 'The gauge is not shut while the unit is primed, or made to chatter or spray.',
   replay: ({ program, layout }, report) => {
     const delicate = program.procedure.shop.assets
@@ -21,14 +22,15 @@ export const gaugeOpenWhilePulsing: Rule = {
         report({
           at: step,
           way,
-          message: `The gauge stands open while ${priming ? 'the unit is primed' : `${step.gate!.name} is tested`}: the beats knock its movement out of true, and every reading after that is wrong. Write “with gauge shut”, or say in the shop that the gauge is damped.`,
+          message: `The gauge stands open while ${priming ? 'the unit is primed' : `${step.gate!.name} is tested`}.`,
+          why: 'the beats knock its movement out of true, and every reading after that is wrong.',
+          help: 'Write “with gauge shut”, or say in the shop that the gauge is damped.',
           data: priming && step.gauge === null && step.call === null ? { source: step.source } : undefined,
         });
       },
     };
   },
-  fix(data) {
-    const { source } = data as { source: Source };
+  fix({ source }) {
     return { title: 'Shut the gauge', safe: false, edits: [behind(source, ' with gauge shut')] };
   },
 };

@@ -7,6 +7,7 @@ import type { Rule } from '../rule.ts';
 export const gaugeShutWhileReading: Rule = {
   code: 'gauge-shut-while-reading',
   severity: 'error',
+  since: '0.2.0',
   title: 'A pressure is read, held or set with the gauge shut.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {
@@ -15,7 +16,9 @@ export const gaugeShutWhileReading: Rule = {
         const name = step.verb === 'test' ? step.gate!.name : step.reading;
         report({
           at: step,
-          message: `${step.verb === 'set' ? `The pressure is set for ${name}` : `The pressure of ${name} is read or held`} with the gauge shut: the needle shows what was there before, or nothing. Take “with gauge shut” out of this step.`,
+          message: `${step.verb === 'set' ? `The pressure is set for ${name}` : `The pressure of ${name} is read or held`} with the gauge shut.`,
+          why: 'the needle shows what was there before, or nothing.',
+          help: 'Take “with gauge shut” out of this step.',
         });
       }
     }

@@ -11,6 +11,7 @@ import { writtenAt } from '../written-at.ts';
 export const leftConnected: Rule = {
   code: 'left-connected',
   severity: 'error',
+  since: '0.1.0',
   unsafe: true,
   title: 'The line of the tester is still connected when the unit leaves, is capped, is opened or is done.',
   replay: ({ program, layout, relations }, report) => {
@@ -30,7 +31,8 @@ export const leftConnected: Rule = {
         way,
         since,
         cause: `line:${first}:${'verb' in at ? writtenAt(at) : ''}`,
-        message: `The line is still on ${listed(on)} when ${when}. Write “disconnect ${on.join(', ')}” before, with the pressure let down.`,
+        message: `The line is still on ${listed(on)} when ${when}.`,
+        help: `Write “disconnect ${on.join(', ')}” before, with the pressure let down.`,
       });
     };
     const all = procedure.family.ports.map(({ name }) => name);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { fullMessage } from '../../model/finding.ts';
 import { check } from '../example-pages.ts';
 import { rulesByArea } from '../index.ts';
 import { instead, procedureWith } from '../sound-procedure.ts';
@@ -118,7 +119,7 @@ describe('reading-not-taken-yet', () => {
   it('says so where no reading has the name', () => {
     const text = procedureWith({ prove: instead(opening, opening + seat.replace('below opening', 'below openning')) });
     expect(one(text, 'reading-not-taken-yet')).toHaveLength(1);
-    expect(one(text, 'reading-not-taken-yet')[0]!.message).toMatch(/Did you mean opening\?$/u);
+    expect(fullMessage(one(text, 'reading-not-taken-yet')[0]!)).toMatch(/Did you mean opening\?$/u);
   });
 
   it('leaves alone a reading taken by setting, and by reading alone', () => {
@@ -142,7 +143,7 @@ describe('reading-not-taken-yet', () => {
     });
     const [finding, ...others] = one(text, 'reading-not-taken-yet');
     expect(others).toEqual([]);
-    expect(finding!.message).toMatch(/after the measure at .* fails and early/u);
+    expect(fullMessage(finding!)).toMatch(/after the measure at .* fails and early/u);
   });
 
   it('leaves a test that the opening made stale to gate-stale', () => {
@@ -315,7 +316,7 @@ describe('opened-under-pressure', () => {
     const [finding, ...others] = findings(weeping(''));
     expect(others).toEqual([]);
     expect(finding).toMatchObject({ rule: 'opened-under-pressure', step: 'R2.2' });
-    expect(finding!.message).toContain('after opening (7.3) fails and tighten (R2) is done');
+    expect(fullMessage(finding!)).toContain('after opening (7.3) fails and tighten (R2) is done');
     expect(found(weeping('relieve   '))).toEqual([]);
   });
 
@@ -349,7 +350,7 @@ describe('gate-stale', () => {
     const [finding, ...others] = findings(text);
     expect(others).toEqual([]);
     expect(finding).toMatchObject({ rule: 'gate-stale' });
-    expect(finding!.message).toMatch(/^Opening, seat-leak and spray are no longer proven at the end/u);
+    expect(fullMessage(finding!)).toMatch(/^Opening, seat-leak and spray are no longer proven at the end/u);
   });
 });
 
@@ -359,7 +360,7 @@ describe('comes-back-different', () => {
     const [finding, ...others] = findings(procedureWith({ repairs: open }));
     expect(others).toEqual([]);
     expect(finding).toMatchObject({ rule: 'comes-back-different', step: 'R1.3' });
-    expect(finding!.message).toContain('after opening (7.3) fails and reshim (R1) is done');
+    expect(fullMessage(finding!)).toContain('after opening (7.3) fails and reshim (R1) is done');
   });
 
   it('leaves alone a part that goes on after the test', () => {

@@ -7,6 +7,7 @@ import { causesOf, slipOf } from '../slip.ts';
 export const notOnTheTester: Rule = {
   code: 'not-on-the-tester',
   severity: 'error',
+  since: '0.1.0',
   unsafe: true,
   title: 'A pressure test is run while the unit is not connected, or away from the tester.',
   replay: ({ program, layout }, report) => {
@@ -27,7 +28,8 @@ export const notOnTheTester: Rule = {
             way,
             since: before.since[layout.unit.station],
             cause: `tester:${before.since[layout.unit.station]}`,
-            message: `The unit is not at a station with pressure when it is ${what}. Put the step into a stage at the tester, or write pressure at that station in the shop.`,
+            message: `The unit is not at a station with pressure when it is ${what}.`,
+            help: 'Put the step into a stage at the tester, or write pressure at that station in the shop.',
           });
           return;
         }
@@ -39,7 +41,9 @@ export const notOnTheTester: Rule = {
           way,
           since,
           cause: causeOf(slipOf(way, since), step),
-          message: `No line is connected when the unit is ${what}: there is no pressure in it. Write “connect” and the port before.`,
+          message: `No line is connected when the unit is ${what}.`,
+          why: 'there is no pressure in it.',
+          help: 'Write “connect” and the port before.',
         });
       },
     };

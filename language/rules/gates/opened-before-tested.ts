@@ -8,6 +8,7 @@ import { either } from '../words.ts';
 export const openedBeforeTested: Rule = {
   code: 'opened-before-tested',
   severity: 'hint',
+  since: '0.2.0',
   title: 'A unit is opened before it was read as found, where it can be tested.',
   replay: ({ program, relations }, report) => {
     const { procedure } = program;
@@ -36,7 +37,9 @@ export const openedBeforeTested: Rule = {
         report({
           at: step,
           cause: 'opened-before-tested',
-          message: `The unit is opened and nobody has read it as it came in: what was wrong with it, and how far its spring has settled, cannot be told afterwards. Write “read ${readable[0]} as found” at the tester before it${readable.length > 1 ? `, or ${either(readable.slice(1))}` : ''}.`,
+          message: 'The unit is opened and nobody has read it as it came in.',
+          why: 'what was wrong with it, and how far its spring has settled, cannot be told afterwards.',
+          help: `Write “read ${readable[0]} as found” at the tester before it${readable.length > 1 ? `, or ${either(readable.slice(1))}` : ''}.`,
         });
       },
     };

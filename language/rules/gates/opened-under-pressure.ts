@@ -1,3 +1,4 @@
+import type { Statement } from '../../model/finding.ts';
 import type { Step } from '../../model/procedure.ts';
 import type { Source } from '../../model/source.ts';
 import type { Verb } from '../../model/verbs.ts';
@@ -13,9 +14,10 @@ const opening: readonly Verb[] = ['slacken', 'remove', 'discard', 'back-off', 'r
 const tightening: readonly Verb[] = ['run-down', 'torque', 'lock', 'fit'];
 
 /** What holds pressure is slackened, taken off, tightened or disconnected while there may be pressure in it. */
-export const openedUnderPressure: Rule = {
+export const openedUnderPressure: Rule<{ source: Source }> = {
   code: 'opened-under-pressure',
   severity: 'error',
+  since: '0.1.0',
   unsafe: true,
   title: 'The unit is opened, tightened or disconnected while it may be under pressure.',
   replay: ({ program, layout, relations }, report) => {
@@ -35,7 +37,7 @@ export const openedUnderPressure: Rule = {
       told.add(slip);
       return true;
     };
-    const left = ({ last, block, state, way }: Departure, message: string) => {
+    const left = ({ last, block, state, way }: Departure, said: Statement) => {
       if (!state.may(layout.unit.pressure, flag.yes) || !isNew(state, way.id, block.name)) return;
       const since = state.since[layout.unit.pressure];
       report({
@@ -43,7 +45,7 @@ export const openedUnderPressure: Rule = {
         way,
         since,
         cause: `pressure:${last === null ? since : writtenAt(last)}`,
-        message,
+        ...said,
       });
     };
     return {
@@ -59,24 +61,25 @@ export const openedUnderPressure: Rule = {
           way,
           since: before.since[layout.unit.pressure],
           cause: `pressure:${writtenAt(step)}`,
-          message: `The unit may still be under pressure when ${tightened ?? 'this is opened'}: fluid at test pressure goes through skin${tightened === null ? '' : ', and a joint that is turned under it can let go'}. Write “relieve” before it, and see the gauge at zero.`,
+          message: `The unit may still be under pressure when ${tightened ?? 'this is opened'}.`,
+          why: `fluid at test pressure goes through skin${tightened === null ? '' : ', and a joint that is turned under it can let go'}.`,
+          help: 'Write “relieve” before it, and see the gauge at zero.',
           data: step.call === null ? { source: step.source } : undefined,
         });
       },
       leave(leaving) {
         const words = stationWords(procedure, leaving.block.station);
-        left(
-          leaving,
-          `The unit leaves ${words} while it may be under pressure. Write “relieve” at the end of this stage.`,
-        );
+        left(leaving, {
+          message: `The unit leaves ${words} while it may be under pressure.`,
+          help: 'Write “relieve” at the end of this stage.',
+        });
       },
       end(ending) {
-        left(ending, 'The procedure ends with the unit under pressure. Write relieve.');
+        left(ending, { message: 'The procedure ends with the unit under pressure.', help: 'Write relieve.' });
       },
     };
   },
-  fix(data) {
-    const { source } = data as { source: Source };
+  fix({ source }) {
     return { title: 'Relieve the pressure first', safe: true, edits: [stepBefore(source, 'relieve')] };
   },
 };

@@ -6,6 +6,7 @@ import { partsWords } from '../words.ts';
 export const partNotChecked: Rule = {
   code: 'part-not-checked',
   severity: 'error',
+  since: '0.2.0',
   title: 'A part that the family has always checked comes off, and no step checks it.',
   replay({ program, relations }, report) {
     const { procedure, numbers } = program;
@@ -36,7 +37,9 @@ export const partNotChecked: Rule = {
           at: procedure.source,
           cause: 'part-not-checked',
           related: [{ message: 'The family says so here.', source: first.source }],
-          message: `The ${partsWords(procedure, names)} ${several ? 'are' : 'is'} always checked, and no step of this procedure looks at ${several ? 'them' : 'it'}: a worn or cracked one would go back in. Write “check ${names.join(', ')} "…"” with what is looked for, after the wash.`,
+          message: `The ${partsWords(procedure, names)} ${several ? 'are' : 'is'} always checked, and no step of this procedure looks at ${several ? 'them' : 'it'}.`,
+          why: 'a worn or cracked one would go back in.',
+          help: `Write “check ${names.join(', ')} "…"” with what is looked for, after the wash.`,
         });
       },
     };

@@ -10,6 +10,7 @@ import { either } from '../words.ts';
 export const readingNotTakenYet: Rule = {
   code: 'reading-not-taken-yet',
   severity: 'error',
+  since: '0.2.0',
   title: 'A step reckons from a reading that was not taken before it.',
   replay: ({ program, layout }, report) => {
     const { procedure } = program;
@@ -37,7 +38,9 @@ export const readingNotTakenYet: Rule = {
           const near = nearest(name, [...layout.readings.keys()]);
           report({
             at: step,
-            message: `${what} ${name}, and no step takes a reading of that name: nobody could say from what. ${near.length > 0 ? `Did you mean ${either(near)}?` : 'Name the test that it goes by.'}`,
+            message: `${what} ${name}, and no step takes a reading of that name.`,
+            why: 'nobody could say from what.',
+            help: `${near.length > 0 ? `Did you mean ${either(near)}?` : 'Name the test that it goes by.'}`,
           });
           return;
         }
@@ -47,7 +50,9 @@ export const readingNotTakenYet: Rule = {
             at: step,
             way,
             cause: `reading:${name}`,
-            message: `${what} ${name}, and ${name} has not been read before it: the bench hand has no figure to go by, or takes an old one. Read or test ${name} first.`,
+            message: `${what} ${name}, and ${name} has not been read before it.`,
+            why: 'the bench hand has no figure to go by, or takes an old one.',
+            help: `Read or test ${name} first.`,
           });
         } else if (step.verb !== 'choose' && old(before, name)) {
           const since = before.since[cell]!;
@@ -57,7 +62,9 @@ export const readingNotTakenYet: Rule = {
             way,
             since,
             cause: `stale:${since}`,
-            message: `${what} ${name}, and the unit was opened since ${name} was read: the figure is that of another build. Read or test ${name} again first.`,
+            message: `${what} ${name}, and the unit was opened since ${name} was read.`,
+            why: 'the figure is that of another build.',
+            help: `Read or test ${name} again first.`,
           });
         }
       },

@@ -26,6 +26,7 @@ const changing: readonly Verb[] = [
 export const repairChangesNothing: Rule = {
   code: 'repair-changes-nothing',
   severity: 'error',
+  since: '0.1.0',
   title: 'A repair changes nothing: the same unit goes back to the same test.',
   procedure(procedure, report) {
     const shared = sharedSteps(procedure);
@@ -42,7 +43,9 @@ export const repairChangesNothing: Rule = {
       report({
         at: repair.source,
         allow: repair.allow,
-        message: `Repair ${repair.name} changes nothing: the unit would fail the same test again. Write what is cleaned, lapped, set or renewed in it.`,
+        message: `Repair ${repair.name} changes nothing.`,
+        why: 'the unit would fail the same test again.',
+        help: 'Write what is cleaned, lapped, set or renewed in it.',
       });
     }
   },

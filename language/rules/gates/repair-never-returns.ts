@@ -4,9 +4,10 @@ import type { Rule } from '../rule.ts';
 import { listed } from '../words.ts';
 
 /** A repair after which the unit never stands at its test again: a ring without a count, or sent out for good. */
-export const repairNeverReturns: Rule = {
+export const repairNeverReturns: Rule<FailEntry> = {
   code: 'repair-never-returns',
   severity: 'error',
+  since: '0.2.0',
   title: 'A unit never comes back from a repair to its test.',
   procedure(procedure, report) {
     const told = new Set<string>();
@@ -16,7 +17,9 @@ export const repairNeverReturns: Rule = {
         report({
           at: away,
           allow: repair.allow,
-          message: `Repair ${repair.name} sends the unit out and does not book it in: the sheet goes on to the test while the unit is at somebody else's. Write “book-in” where it comes back.`,
+          message: `Repair ${repair.name} sends the unit out and does not book it in.`,
+          why: `the sheet goes on to the test while the unit is at somebody else's.`,
+          help: 'Write “book-in” where it comes back.',
         });
       const ring = ringFrom(procedure, repair);
       if (ring === null || ring.some((entry) => told.has(entry.repair))) continue;
@@ -26,15 +29,17 @@ export const repairNeverReturns: Rule = {
         at: ring[0]!.source,
         cause: `unbounded:${names[0]}`,
         allow: repair.allow,
-        message: `${names.length === 1 ? `Repair ${repair.name} sends the unit to itself again` : `Repairs ${listed([repair.name, ...names.slice(0, -1)])} send the unit to one another`} and nothing counts how often: it may go round there and never stand at its test again. Write ${names[0]} (3 times), or as often as the shop allows.`,
+        message: `${names.length === 1 ? `Repair ${repair.name} sends the unit to itself again` : `Repairs ${listed([repair.name, ...names.slice(0, -1)])} send the unit to one another`} and nothing counts how often.`,
+        why: 'it may go round there and never stand at its test again.',
+        help: `Write ${names[0]} (3 times), or as often as the shop allows.`,
         data: repair.steps.some((step) => step.call !== null && step.gate?.onFail.includes(ring[0]!))
           ? undefined
           : ring[0],
       });
     }
   },
-  fix(data) {
-    const edit = counted(data as FailEntry);
+  fix(entry) {
+    const edit = counted(entry);
     return edit === null ? null : { title: 'Say how often it may be tried', safe: false, edits: [edit] };
   },
 };

@@ -4,9 +4,10 @@ import { counted } from '../edits.ts';
 import type { Rule } from '../rule.ts';
 
 /** A repair that brings a reading nearer each time has no count of tries. Turning an adjuster has its own end. */
-export const repairUnbounded: Rule = {
+export const repairUnbounded: Rule<FailEntry> = {
   code: 'repair-unbounded',
   severity: 'error',
+  since: '0.1.0',
   title: 'A repair may be tried without end.',
   procedure(procedure, report) {
     for (const repair of procedure.repairs) {
@@ -22,7 +23,8 @@ export const repairUnbounded: Rule = {
               source: entry.source,
               cause: `unbounded:${repair.name}`,
               allow: repair.allow,
-              message: `Nothing says how often ${repair.name} may be tried${byDegrees(repair) ? ': a unit that cannot be brought in would go round for ever' : ''}. Write ${repair.name} (3 times), or as often as the shop allows.`,
+              message: `Nothing says how often ${repair.name} may be tried${byDegrees(repair) ? ': a unit that cannot be brought in would go round for ever' : ''}.`,
+              help: `Write ${repair.name} (3 times), or as often as the shop allows.`,
               data: step.call === null ? entry : undefined,
             });
           }
@@ -30,8 +32,8 @@ export const repairUnbounded: Rule = {
       }
     }
   },
-  fix(data) {
-    const edit = counted(data as FailEntry);
+  fix(entry) {
+    const edit = counted(entry);
     return edit === null ? null : { title: 'Say how often it may be tried', safe: false, edits: [edit] };
   },
 };

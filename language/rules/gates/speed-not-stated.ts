@@ -5,6 +5,7 @@ import type { Rule } from '../rule.ts';
 export const speedNotStated: Rule = {
   code: 'speed-not-stated',
   severity: 'error',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'Chatter is judged, and no speed of the lever is stated.',
   procedure(procedure, report) {
@@ -13,7 +14,9 @@ export const speedNotStated: Rule = {
         if (!judgesChatter(step) || step.test!.at !== null || saysSpeed(step)) continue;
         report({
           at: step,
-          message: `Test ${step.gate!.name} does not say how fast the lever goes: a good needle is silent at one speed and chatters at another, so each hand would judge otherwise. Write “at 20..60 strokes/min”, or as the maker says.`,
+          message: `Test ${step.gate!.name} does not say how fast the lever goes.`,
+          why: 'a good needle is silent at one speed and chatters at another, so each hand would judge otherwise.',
+          help: 'Write “at 20..60 strokes/min”, or as the maker says.',
         });
       }
     }

@@ -7,6 +7,7 @@ import { either, stationWords } from '../words.ts';
 export const testerNotChecked: Rule = {
   code: 'tester-not-checked',
   severity: 'error',
+  since: '0.2.0',
   title: 'Readings are judged and the master of the tester is not read before and after them.',
   replay({ program }, report) {
     const { procedure } = program;
@@ -23,7 +24,9 @@ export const testerNotChecked: Rule = {
       const when = before ? 'after the last' : after ? 'before the first' : 'before the first and after the last';
       report({
         at: before ? last.step : first.step,
-        message: `${either(masters)} is not read ${when} test at ${stationWords(procedure, station)}: a tester that has drifted would pass bad units and fail good ones, and nobody could say since when. Write “read ${masters[0]}” ${before ? 'after' : after ? 'before' : 'before and after'} the tests.`,
+        message: `${either(masters)} is not read ${when} test at ${stationWords(procedure, station)}.`,
+        why: 'a tester that has drifted would pass bad units and fail good ones, and nobody could say since when.',
+        help: `Write “read ${masters[0]}” ${before ? 'after' : after ? 'before' : 'before and after'} the tests.`,
       });
     }
     return {};

@@ -4,6 +4,7 @@ import type { Rule } from '../rule.ts';
 export const verdictMissing: Rule = {
   code: 'verdict-missing',
   severity: 'warning',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A check says only one side of what is good and what is not.',
   procedure(procedure, report) {
@@ -19,9 +20,17 @@ export const verdictMissing: Rule = {
         if (!says('reuse') && step.text !== null) continue;
         report({
           at: step,
-          message: says('reuse')
-            ? 'This check says what is good, and not what is scrap: two hands sort the same face two ways. Write “reject if "…"”, or what is done on fail.'
-            : 'This check says what is lapped and what is scrap, and not what is good as it is: faces are lapped that need none. Write “reuse if "…"”.',
+          ...(says('reuse')
+            ? {
+                message: 'This check says what is good, and not what is scrap.',
+                why: 'two hands sort the same face two ways.',
+                help: 'Write “reject if "…"”, or what is done on fail.',
+              }
+            : {
+                message: 'This check says what is lapped and what is scrap, and not what is good as it is.',
+                why: 'faces are lapped that need none.',
+                help: 'Write “reuse if "…"”.',
+              }),
         });
       }
     }

@@ -28,13 +28,17 @@ const cleaning: ReadonlySet<Verb> = new Set<Verb>([
 export const airPressureTooHigh: Rule = {
   code,
   severity: 'error',
+  since: '0.1.0',
+  references: ['29 CFR 1910.242(b)'],
   unsafe: true,
   title: 'A part is cleaned with air at or above the limit, or with no limit given.',
   shop({ airBelow }, report) {
     if (airBelow === null || !isOver(airBelow.limit, lawful)) return;
     report({
       at: airBelow.source,
-      message: `The shop lets air up to ${formatQuantity(airBelow.limit)} be blown by hand, and 29 CFR 1910.242(b) wants less than ${formatQuantity(lawful)} for cleaning: ${harm}. Write “air below 30 psi”, or the lower limit of your own.`,
+      message: `The shop lets air up to ${formatQuantity(airBelow.limit)} be blown by hand, and 29 CFR 1910.242(b) wants less than ${formatQuantity(lawful)} for cleaning.`,
+      why: `${harm}.`,
+      help: 'Write “air below 30 psi”, or the lower limit of your own.',
     });
   },
   procedure(procedure, report) {
@@ -47,7 +51,9 @@ export const airPressureTooHigh: Rule = {
           report({
             at: step,
             ofAbsence: true,
-            message: `No air pressure is given for ${step.verb === 'blow-dry' ? 'blowing dry' : 'the air'}: the line in the shop may drive chips into eyes and air through skin. Write “with air at most” and a pressure under ${formatQuantity(limit)} (${from}).`,
+            message: `No air pressure is given for ${step.verb === 'blow-dry' ? 'blowing dry' : 'the air'}.`,
+            why: 'the line in the shop may drive chips into eyes and air through skin.',
+            help: `Write “with air at most” and a pressure under ${formatQuantity(limit)} (${from}).`,
           });
         continue;
       }

@@ -6,6 +6,8 @@ import type { Rule } from '../rule.ts';
 export const bathOverFlashPoint: Rule = {
   code: 'bath-over-flash-point',
   severity: 'error',
+  since: '0.2.0',
+  references: ['29 CFR 1910.106(a)(19)(iii)'],
   unsafe: true,
   title: 'A bath is as hot as the flash point of what is in it.',
   procedure(procedure, report) {

@@ -9,6 +9,7 @@ const asked = dangers.filter((danger) => danger !== 'spring-loaded');
 export const dangerUnsaid: Rule = {
   code: 'danger-unsaid',
   severity: 'hint',
+  since: '0.2.0',
   title: 'A title or a step sounds like something that can hurt, and the text does not say whether it does.',
   shop(shop, report) {
     for (const station of shop.stations)

@@ -4,6 +4,7 @@ import type { Rule } from '../rule.ts';
 export const hazardAfterStep: Rule = {
   code: 'hazard-after-step',
   severity: 'error',
+  since: '0.1.0',
   unsafe: true,
   title: 'A hazard stands after the step that it warns of.',
   workspace({ problems }, report) {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { fullMessage } from '../../model/finding.ts';
 import { check } from '../example-pages.ts';
 import { rulesByArea } from '../index.ts';
 import { instead, procedureWith } from '../sound-procedure.ts';
@@ -115,7 +116,7 @@ describe('air-pressure-too-high. Not:', () => {
     it('higher: reported in the shop, and does not lift the public one', () => {
       expect(found(own('8 bar', 'at most 1.5 bar'))).toEqual(['– air-pressure-too-high']);
       expect(found(own('8 bar', 'at most 6 bar'))).toEqual(['– air-pressure-too-high', '5.6 air-pressure-too-high']);
-      expect(findings(own('8 bar', 'at most 6 bar'))[0]!.message.replaceAll('\u00a0', ' ')).toContain(
+      expect(fullMessage(findings(own('8 bar', 'at most 6 bar'))[0]!).replaceAll('\u00a0', ' ')).toContain(
         'The shop lets air up to 8 bar be blown by hand, and 29 CFR 1910.242(b) wants less than 30 psi',
       );
     });

@@ -5,6 +5,8 @@ import type { Rule } from '../rule.ts';
 export const signalWordTooWeak: Rule = {
   code: 'signal-word-too-weak',
   severity: 'error',
+  since: '0.2.0',
+  references: ['ANSI Z535.4'],
   title: 'A hazard that can hurt somebody stands under NOTICE.',
   procedure(procedure, report) {
     const steps = [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps);

@@ -4,5 +4,6 @@ import type { Rule } from '../rule.ts';
 export const allowWithoutEffect: Rule = {
   code: 'allow-without-effect',
   severity: 'warning',
+  since: '0.1.0',
   title: 'A concession silences nothing.',
 };

@@ -8,6 +8,7 @@ const placeholders = new Set(['', 'reason', 'a reason', 'the reason', 'because',
 export const allowWithoutReason: Rule = {
   code: 'allow-without-reason',
   severity: 'error',
+  since: '0.2.0',
   unsafe: true,
   title: 'A concession gives no reason.',
   workspace({ concessions }, report) {
@@ -15,7 +16,9 @@ export const allowWithoutReason: Rule = {
       if (!isPlaceholder(because)) continue;
       report({
         at: source,
-        message: `This concession silences ${rule} and does not say why: it prints on the sheet, and whoever reads it cannot judge it. Write the reason in the quotes, or take the concession out.`,
+        message: `This concession silences ${rule} and does not say why.`,
+        why: 'it prints on the sheet, and whoever reads it cannot judge it.',
+        help: 'Write the reason in the quotes, or take the concession out.',
       });
     }
   },

@@ -6,6 +6,7 @@ import { lower } from '../words.ts';
 export const circularFit: Rule = {
   code: 'circular-fit',
   severity: 'error',
+  since: '0.1.0',
   title: 'Parts rest on each other in a ring.',
   family(family, report) {
     const parts = new Map(family.parts.map((part) => [part.name, part]));
@@ -18,7 +19,9 @@ export const circularFit: Rule = {
         report({
           at: first.source,
           cause: `ring:${[...ring].sort().join()}`,
-          message: `${ring.map((member) => lower(parts.get(member)!.title)).join(' rests on ')} rests on ${lower(parts.get(name)!.title)}: none of them can be fitted first. Take one on, in or through out.`,
+          message: `${ring.map((member) => lower(parts.get(member)!.title)).join(' rests on ')} rests on ${lower(parts.get(name)!.title)}.`,
+          why: 'none of them can be fitted first.',
+          help: 'Take one on, in or through out.',
         });
         return;
       }

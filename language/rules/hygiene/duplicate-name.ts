@@ -4,6 +4,7 @@ import type { Rule } from '../rule.ts';
 export const duplicateName: Rule = {
   code: 'duplicate-name',
   severity: 'error',
+  since: '0.1.0',
   title: 'A name is declared twice.',
   workspace({ problems }, report) {
     for (const problem of problems) {
@@ -11,7 +12,8 @@ export const duplicateName: Rule = {
       report({
         at: problem.source,
         related: [{ message: `${problem.name} is declared first here.`, source: problem.first }],
-        message: `${problem.what.charAt(0).toUpperCase()}${problem.what.slice(1)} ${problem.name} is declared already; the first one is taken, and this one is not read. Give one of them another name.`,
+        message: `${problem.what.charAt(0).toUpperCase()}${problem.what.slice(1)} ${problem.name} is declared already; the first one is taken, and this one is not read.`,
+        help: 'Give one of them another name.',
       });
     }
   },

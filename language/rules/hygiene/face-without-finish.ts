@@ -5,6 +5,7 @@ import { lower } from '../words.ts';
 export const faceWithoutFinish: Rule = {
   code: 'face-without-finish',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A face is neither lapped nor ground, so nothing protects it.',
   family(family, report) {
     const told = new Set<string>();
@@ -16,7 +17,8 @@ export const faceWithoutFinish: Rule = {
         at: face.source,
         cause: `finish:${family.name}:${part.base}.${face.name}`,
         allow: part.allow,
-        message: `Nothing says how the ${face.name} face of the ${lower(part.title)} is finished, so nobody asks that it is looked at, guarded and kept from the wheel. Write lapped or ground; a face that needs no care is not written down.`,
+        message: `Nothing says how the ${face.name} face of the ${lower(part.title)} is finished, so nobody asks that it is looked at, guarded and kept from the wheel.`,
+        help: 'Write lapped or ground; a face that needs no care is not written down.',
       });
     }
   },

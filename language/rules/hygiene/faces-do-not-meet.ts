@@ -8,6 +8,7 @@ import { carrierOf } from './rests-on-nothing.ts';
 export const facesDoNotMeet: Rule = {
   code: 'faces-do-not-meet',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A lapped face meets no other, or meets one of a part that does not touch its own.',
   family(family, report) {
     for (const face of family.faces) {
@@ -19,7 +20,9 @@ export const facesDoNotMeet: Rule = {
           at: face.source,
           cause: `meets:${family.name}:${part.base}.${face.name}`,
           allow: part.allow,
-          message: `The ${face.name} face of the ${lower(part.title)} is lapped and meets no other: nothing says when it is covered, so it counts as bare for ever. Write “meets” and the face that it closes against.`,
+          message: `The ${face.name} face of the ${lower(part.title)} is lapped and meets no other.`,
+          why: 'nothing says when it is covered, so it counts as bare for ever.',
+          help: 'Write “meets” and the face that it closes against.',
         });
         continue;
       }
@@ -30,7 +33,8 @@ export const facesDoNotMeet: Rule = {
         at: face.source,
         cause: `meets:${family.name}:${part.base}.${face.name}`,
         allow: [...part.allow, ...other.allow],
-        message: `${face.id} meets ${face.meets}, but the ${lower(part.title)} and the ${lower(other.title)} do not touch by what their parts say. Write “on” at the one that lies on the other, or mend the name of the face.`,
+        message: `${face.id} meets ${face.meets}, but the ${lower(part.title)} and the ${lower(other.title)} do not touch by what their parts say.`,
+        help: 'Write “on” at the one that lies on the other, or mend the name of the face.',
       });
     }
 

@@ -11,6 +11,7 @@ import { carrierOf } from './rests-on-nothing.ts';
 export const jointHoldsNothing: Rule = {
   code: 'joint-holds-nothing',
   severity: 'warning',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A joint holds nothing.',
   family(family, report) {
@@ -21,7 +22,9 @@ export const jointHoldsNothing: Rule = {
         at: joint.source,
         cause: `joint-holds:${family.name}:${part.base}`,
         allow: part.allow,
-        message: `The ${lower(part.title)} is a joint and holds nothing: what it keeps in could come out before it, and a test would still count after it was slackened. Write at ${part.base} what it “holds”; for a plug or a connector write the port that is under it or on it.`,
+        message: `The ${lower(part.title)} is a joint and holds nothing.`,
+        why: 'what it keeps in could come out before it, and a test would still count after it was slackened.',
+        help: `Write at ${part.base} what it “holds”; for a plug or a connector write the port that is under it or on it.`,
       });
     }
   },

@@ -6,6 +6,7 @@ import { lower } from '../words.ts';
 export const locatedWithoutFeature: Rule = {
   code: 'located-without-feature',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A part is fitted “located”, and nothing says what locates it.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
@@ -19,7 +20,9 @@ export const locatedWithoutFeature: Rule = {
           cause: `no-feature:${part.base}`,
           allow: part.allow,
           related: [{ message: `${part.base} is declared here.`, source: part.source }],
-          message: `The ${lower(part.title)} is to be located, and nothing says by what: the bench hand looks for a dowel that he cannot name, and a step that forgets it is not seen. Write “located by "…"” in the family, or here.`,
+          message: `The ${lower(part.title)} is to be located, and nothing says by what.`,
+          why: 'the bench hand looks for a dowel that he cannot name, and a step that forgets it is not seen.',
+          help: 'Write “located by "…"” in the family, or here.',
         });
       }
     }

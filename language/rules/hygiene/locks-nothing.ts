@@ -6,6 +6,7 @@ import { lower } from '../words.ts';
 export const locksNothing: Rule = {
   code: 'locks-nothing',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A part is locked that locks no adjuster.',
   procedure(procedure, report) {
     const { parts, adjusters } = procedure.family;
@@ -21,7 +22,9 @@ export const locksNothing: Rule = {
           cause: `locks-nothing:${part.base}`,
           allow: part.allow,
           related: [{ message: `${part.base} is declared here.`, source: part.source }],
-          message: `The ${lower(part.title)} is locked here, and no adjuster of the family is locked by it: a setting that is left unlocked would not be seen. Write “locked by ${part.base}” at the adjuster; a joint that locks nothing is torqued.`,
+          message: `The ${lower(part.title)} is locked here, and no adjuster of the family is locked by it.`,
+          why: 'a setting that is left unlocked would not be seen.',
+          help: `Write “locked by ${part.base}” at the adjuster; a joint that locks nothing is torqued.`,
         });
       }
     }

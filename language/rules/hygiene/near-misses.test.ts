@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { fullMessage } from '../../model/finding.ts';
 import { check } from '../example-pages.ts';
 import { hygiene } from '../hygiene.ts';
 import { instead, procedureWith } from '../sound-procedure.ts';
@@ -9,7 +10,7 @@ const mine = new Set(hygiene.map(({ code }) => code));
 const found = (text: string): string[] =>
   check(text)
     .findings.filter(({ rule }) => mine.has(rule))
-    .map(({ rule, message }) => `${rule}: ${message}`);
+    .map((one) => `${one.rule}: ${fullMessage(one)}`);
 const rulesFound = (text: string) => found(text).map((line) => line.slice(0, line.indexOf(':')));
 
 const family = (text: string) => `family other "Another" {\n${text}\n}\n`;

@@ -6,6 +6,7 @@ import { listed, lower } from '../words.ts';
 export const noMarksToLineUp: Rule = {
   code: 'no-marks-to-line-up',
   severity: 'warning',
+  since: '0.2.0',
   title: 'Marks are to be lined up, and nothing says which.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
@@ -20,7 +21,9 @@ export const noMarksToLineUp: Rule = {
         cause: `no-marks:${first.base}`,
         allow: parts.flatMap((part) => part.allow),
         related: [{ message: `${first.base} is declared here.`, source: first.source }],
-        message: `Marks are to be lined up, and the family says of no marks on the ${listed([...new Set(parts.map((part) => lower(part.title)))])}: the bench hand does not know what goes to what. Write “marks "…"” at the part in the family, or say it here in quotes.`,
+        message: `Marks are to be lined up, and the family says of no marks on the ${listed([...new Set(parts.map((part) => lower(part.title)))])}.`,
+        why: 'the bench hand does not know what goes to what.',
+        help: 'Write “marks "…"” at the part in the family, or say it here in quotes.',
       });
     }
   },

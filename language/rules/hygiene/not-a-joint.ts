@@ -14,6 +14,7 @@ const words: Partial<Record<Verb, string>> = {
 export const notAJoint: Rule = {
   code: 'not-a-joint',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A part is slackened, run down or torqued, and the family has no joint of it.',
   procedure(procedure, report) {
     const { parts, joints, adjusters } = procedure.family;
@@ -32,7 +33,9 @@ export const notAJoint: Rule = {
           cause: `not-a-joint:${part.base}`,
           allow: part.allow,
           related: [{ message: `${part.base} is declared here.`, source: part.source }],
-          message: `The ${lower(part.title)} is ${done} here, and the family has no joint of it: left loose, or taken off tight, it would not be seen. Write “joint ${part.base} to” and what it is screwed to in the family.`,
+          message: `The ${lower(part.title)} is ${done} here, and the family has no joint of it.`,
+          why: 'left loose, or taken off tight, it would not be seen.',
+          help: `Write “joint ${part.base} to” and what it is screwed to in the family.`,
         });
       }
     }

@@ -6,6 +6,7 @@ import { faceWords, lower, partsWords, partWords } from '../words.ts';
 export const notItsGuard: Rule = {
   code: 'not-its-guard',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A face is guarded with a part that is not its guard.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {

@@ -6,6 +6,7 @@ import { either, lower } from '../words.ts';
 export const nothingToChooseFrom: Rule = {
   code: 'nothing-to-choose-from',
   severity: 'warning',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A part is chosen from no stock, or from one that the shop does not have.',
   procedure(procedure, report) {

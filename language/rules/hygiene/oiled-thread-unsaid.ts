@@ -5,6 +5,7 @@ import { lower } from '../words.ts';
 export const oiledThreadUnsaid: Rule = {
   code: 'oiled-thread-unsaid',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A thread is oiled before it is torqued, and the family does not say that it is.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {
@@ -23,7 +24,9 @@ export const oiledThreadUnsaid: Rule = {
             cause: `oiled-thread:${part.base}`,
             allow: part.allow,
             related: [{ message: 'The joint is declared here.', source: joint.source }],
-            message: `The ${lower(part.title)} is oiled before it is torqued, and nothing says that the torque is for oiled threads: the same figure pulls a dry thread far less. Write “threads oiled” at the joint or at the torque, or leave the oil out.`,
+            message: `The ${lower(part.title)} is oiled before it is torqued, and nothing says that the torque is for oiled threads.`,
+            why: 'the same figure pulls a dry thread far less.',
+            help: 'Write “threads oiled” at the joint or at the torque, or leave the oil out.',
           });
         }
       });

@@ -10,6 +10,7 @@ import { lower } from '../words.ts';
 export const pairUnsaid: Rule = {
   code: 'pair-unsaid',
   severity: 'hint',
+  since: '0.2.0',
   title: 'A part that slides in another is always renewed with it, and the two are not said to be matched.',
   procedure(procedure, report) {
     const { parts } = procedure.family;
@@ -31,7 +32,9 @@ export const pairUnsaid: Rule = {
           cause: `pair:${inner.base}:${outer.base}`,
           allow: [...inner.allow, ...outer.allow],
           related: [{ message: `${inner.base} is declared here.`, source: inner.source }],
-          message: `The ${lower(inner.title)} and the ${lower(outer.title)} are always renewed together here, and the family does not say that they are a pair: one of them could go into another unit, and nobody would be told. If they are lapped together, write “matched to ${outer.base}” at ${inner.base}.`,
+          message: `The ${lower(inner.title)} and the ${lower(outer.title)} are always renewed together here, and the family does not say that they are a pair.`,
+          why: 'one of them could go into another unit, and nobody would be told.',
+          help: `If they are lapped together, write “matched to ${outer.base}” at ${inner.base}.`,
         });
       }
     }

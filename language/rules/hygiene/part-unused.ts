@@ -12,6 +12,7 @@ import { lower } from '../words.ts';
 export const partUnused: Rule = {
   code: 'part-unused',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A part is named by no step, in a procedure that takes the whole unit apart.',
   procedure(procedure, report) {
     const { family } = procedure;
@@ -37,7 +38,9 @@ export const partUnused: Rule = {
         cause: `unused:${part.base}`,
         allow: part.allow,
         related: [{ message: `${part.base} is declared here.`, source: part.source }],
-        message: `The unit is taken apart, and no step names the ${lower(part.title)}: it is neither taken off nor washed nor fitted, and nobody will ask for it. Write it where it comes off and goes back, or take it out of the family.`,
+        message: `The unit is taken apart, and no step names the ${lower(part.title)}.`,
+        why: 'it is neither taken off nor washed nor fitted, and nobody will ask for it.',
+        help: 'Write it where it comes off and goes back, or take it out of the family.',
       });
     }
 

@@ -7,6 +7,7 @@ import { lower } from '../words.ts';
 export const restsOnNothing: Rule = {
   code: 'rests-on-nothing',
   severity: 'error',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'More than one part of a family rests on nothing.',
   family(family, report) {
@@ -17,7 +18,8 @@ export const restsOnNothing: Rule = {
         at: part.source,
         cause: `rests:${family.name}:${part.base}`,
         allow: part.allow,
-        message: `Nothing says what the ${lower(part.title)} rests on, so nothing asks whether it comes off and goes back in its turn. Write “on”, “in” or “through” and the part, such as “on ${body!.base}”.`,
+        message: `Nothing says what the ${lower(part.title)} rests on, so nothing asks whether it comes off and goes back in its turn.`,
+        help: `Write “on”, “in” or “through” and the part, such as “on ${body!.base}”.`,
       });
     }
   },

@@ -6,6 +6,7 @@ import type { Rule } from '../rule.ts';
 export const setAndNotProven: Rule = {
   code: 'set-and-not-proven',
   severity: 'hint',
+  since: '0.2.0',
   title: 'What is tested, set or compared across the set is not among what proves the family.',
   procedure(procedure, report) {
     const { family } = procedure;

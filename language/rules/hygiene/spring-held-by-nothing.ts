@@ -10,6 +10,7 @@ import { listed, lower } from '../words.ts';
 export const springHeldByNothing: Rule = {
   code: 'spring-held-by-nothing',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A spring presses on something from above, and nothing holds its other end.',
   family(family, report) {
     const relations = new Relations(family);
@@ -22,7 +23,9 @@ export const springHeldByNothing: Rule = {
         at: top.source,
         cause: `spring-held:${family.name}:${top.base}`,
         allow: top.allow,
-        message: `The ${listed(above.map((other) => lower(other.title)))} on the ${lower(part.title)} ${above.length > 1 ? 'are' : 'is'} held by nothing: a spring there would jump out, and could be taken out before what really holds it. Write “holds ${top.base}” at the screw, plug or nut over it.`,
+        message: `The ${listed(above.map((other) => lower(other.title)))} on the ${lower(part.title)} ${above.length > 1 ? 'are' : 'is'} held by nothing.`,
+        why: 'a spring there would jump out, and could be taken out before what really holds it.',
+        help: `Write “holds ${top.base}” at the screw, plug or nut over it.`,
       });
     }
 

@@ -7,6 +7,7 @@ import { within } from '../within.ts';
 export const stepUnreachable: Rule = {
   code: 'step-unreachable',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A repair is never done: nothing sends to it, or one before it has no limit.',
   procedure(procedure, report) {
     const reached = reachedRepairs(procedure);
@@ -16,7 +17,9 @@ export const stepUnreachable: Rule = {
       report({
         at: repair.source,
         allow: repair.allow,
-        message: `Nothing sends a unit to ${repair.name}, so it is never done: the test that it was written for has no way out by it. Name it after “on fail”, or take the repair out.`,
+        message: `Nothing sends a unit to ${repair.name}, so it is never done.`,
+        why: 'the test that it was written for has no way out by it.',
+        help: 'Name it after “on fail”, or take the repair out.',
       });
     }
     for (const step of allSteps(procedure)) {
@@ -27,7 +30,9 @@ export const stepUnreachable: Rule = {
       report({
         at: step,
         source: next.source,
-        message: `${next.repair} is never come to: ${entries[endless]!.repair} stands before it and may be tried without end. Write how often, such as ${entries[endless]!.repair} (3 times).`,
+        message: `${next.repair} is never come to.`,
+        why: `${entries[endless]!.repair} stands before it and may be tried without end.`,
+        help: `Write how often, such as ${entries[endless]!.repair} (3 times).`,
       });
     }
   },

@@ -4,26 +4,26 @@ import { callsOf, grouped, placeKey } from '../calls-of.ts';
 import type { Rule } from '../rule.ts';
 
 /** What cannot be read, or has no meaning where it stands. The parser's own errors come under this name too. */
-export const syntax: Rule = {
+export const syntax: Rule<Replaced> = {
   code: 'syntax',
   severity: 'error',
+  since: '0.1.0',
   unsafe: true,
   title: 'A line that cannot be read, or a clause that has no meaning where it stands.',
   workspace({ problems }, report) {
     const unread = problems.filter((problem) => problem.kind === 'syntax');
     for (const same of grouped(unread, ({ source }) => placeKey(source))) {
-      const { message, source, replacement } = same[0]!;
+      const { message, source, replacement, written } = same[0]!;
       const related = callsOf(same);
       report({
         at: source,
         message,
         ...(related.length === 0 ? {} : { related }),
-        data: replacement === undefined ? undefined : same[0]!,
+        data: replacement === undefined ? undefined : { source, replacement, written },
       });
     }
   },
-  fix(data) {
-    const { source, replacement: text, written } = data as Replaced;
+  fix({ source, replacement: text, written }) {
     const safe = written === undefined || isSlip(written, text);
     return { title: `Write ${text}`, safe, edits: [{ source, text }] };
   },
@@ -32,5 +32,5 @@ export const syntax: Rule = {
 interface Replaced {
   readonly source: Source;
   readonly replacement: string;
-  readonly written?: string;
+  readonly written: string | undefined;
 }

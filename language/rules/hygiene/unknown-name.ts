@@ -1,14 +1,14 @@
 import { isSlip } from '../../grammar/nearest.ts';
-import type { Fix } from '../../model/finding.ts';
 import type { Source } from '../../model/source.ts';
 import { callsOf, grouped, placeKey } from '../calls-of.ts';
 import type { Rule } from '../rule.ts';
 import { either } from '../words.ts';
 
 /** A name that nothing declares, with the nearest ones. */
-export const unknownName: Rule = {
+export const unknownName: Rule<{ source: Source; near: string; safe: boolean }> = {
   code: 'unknown-name',
   severity: 'error',
+  since: '0.1.0',
   unsafe: true,
   title: 'A name that nothing declares.',
   workspace({ problems }, report) {
@@ -36,8 +36,7 @@ export const unknownName: Rule = {
       });
     }
   },
-  fix(data): Fix {
-    const { source, near, safe } = data as { source: Source; near: string; safe: boolean };
+  fix({ source, near, safe }) {
     return { title: `Write ${near}`, safe, edits: [{ source, text: near }] };
   },
 };

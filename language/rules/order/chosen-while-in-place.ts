@@ -9,6 +9,7 @@ import { faceWords, partWords } from '../words.ts';
 export const chosenWhileInPlace: Rule = {
   code: 'chosen-while-in-place',
   severity: 'error',
+  since: '0.2.0',
   title: 'A part is chosen, measured, lapped or its holes cleaned while a joint is closed over it.',
   replay: ({ program, layout, relations }, report) => {
     const { procedure } = program;
@@ -44,7 +45,9 @@ export const chosenWhileInPlace: Rule = {
             way,
             since,
             cause: inPlaceCause(relations, before, over.part),
-            message: `${object.kind === 'face' ? faceWords(procedure, object.name).replace(/^t/u, 'T') : `The ${partWords(procedure, object.name)}`} is shut in under the ${partWords(procedure, over.part)}: the hand cannot reach it${step.verb === 'clean-holes' ? ', and what the wire pushes in stays in' : ''}. Slacken and remove ${over.part} and what lies between before this step.`,
+            message: `${object.kind === 'face' ? faceWords(procedure, object.name).replace(/^t/u, 'T') : `The ${partWords(procedure, object.name)}`} is shut in under the ${partWords(procedure, over.part)}.`,
+            why: `the hand cannot reach it${step.verb === 'clean-holes' ? ', and what the wire pushes in stays in' : ''}.`,
+            help: `Slacken and remove ${over.part} and what lies between before this step.`,
           });
         }
       },

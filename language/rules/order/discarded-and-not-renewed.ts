@@ -1,4 +1,5 @@
 import type { Part } from '../../model/family.ts';
+import type { Statement } from '../../model/finding.ts';
 import { place } from '../../replay/cells.ts';
 import type { State } from '../../replay/state.ts';
 import type { Rule } from '../rule.ts';
@@ -9,6 +10,7 @@ import { partsWords } from '../words.ts';
 export const discardedAndNotRenewed: Rule = {
   code: 'discarded-and-not-renewed',
   severity: 'error',
+  since: '0.2.0',
   title: 'A part is discarded, and the unit is closed or leaves without a new one.',
   replay: (replay, report) => {
     const { program, relations } = replay;
@@ -28,8 +30,11 @@ export const discardedAndNotRenewed: Rule = {
         since,
         // The same cause as of a part that is left out, of which this says more.
         cause: `missing:${parts[0]!.name}:${since}`,
-        message: (when: string) =>
-          `The ${words} ${were} discarded, and there is no new one ${when}: ${parts.length > 1 ? 'they do' : 'it does'} not come in the kit, and the unit would go without. Write “renew ${names}” and fit ${them} before; if the old ${parts.length > 1 ? 'ones are' : 'one is'} good, write remove instead of discard.`,
+        said: (when: string): Statement => ({
+          message: `The ${words} ${were} discarded, and there is no new one ${when}.`,
+          why: `${parts.length > 1 ? 'they do' : 'it does'} not come in the kit, and the unit would go without.`,
+          help: `Write “renew ${names}” and fit ${them} before; if the old ${parts.length > 1 ? 'ones are' : 'one is'} good, write remove instead of discard.`,
+        }),
       };
     };
     return {
@@ -48,23 +53,21 @@ export const discardedAndNotRenewed: Rule = {
             .map((name) => relations.part(name))
             .filter((other) => isLost(other, before));
           if (lost.length === 0) continue;
-          const { message, ...rest } = of(lost, before);
+          const { said, ...rest } = of(lost, before);
           report({
             at: step,
             source: object.source,
             way,
             ...rest,
-            message: message(
-              `when the ${partsWords(procedure, [object.name])} goes over ${lost.length > 1 ? 'them' : 'it'}`,
-            ),
+            ...said(`when the ${partsWords(procedure, [object.name])} goes over ${lost.length > 1 ? 'them' : 'it'}`),
           });
         }
       },
       end({ state, way, last, block }) {
         for (const part of procedure.family.parts) {
           if (!isLost(part, state)) continue;
-          const { message, ...rest } = of([part], state);
-          report({ at: last ?? block.source, way, allow: part.allow, ...rest, message: message('at the end') });
+          const { said, ...rest } = of([part], state);
+          report({ at: last ?? block.source, way, allow: part.allow, ...rest, ...said('at the end') });
         }
       },
     };

@@ -6,9 +6,10 @@ import type { Rule } from '../rule.ts';
 import { faceWords, partWords } from '../words.ts';
 
 /** A face is to be guarded with a part that is still in its own place in the unit. */
-export const guardStillInPlace: Rule = {
+export const guardStillInPlace: Rule<{ remove: string; source: Source }> = {
   code: 'guard-still-in-place',
   severity: 'error',
+  since: '0.2.0',
   title: 'A face is guarded with a part that is still in its own place.',
   replay: ({ program, relations }, report) => ({
     step({ step, before, way }) {
@@ -24,14 +25,15 @@ export const guardStillInPlace: Rule = {
           way,
           since: before.since[cell],
           cause: inPlaceCause(relations, before, object.name),
-          message: `The ${partWords(procedure, object.name)} is still in its own place when it is to guard ${step.objects[0] === undefined ? 'a face' : faceWords(procedure, step.objects[0].name)}: it cannot be on twice, and the face is not bare yet. Write “remove ${base}” before, with what lies under it.`,
+          message: `The ${partWords(procedure, object.name)} is still in its own place when it is to guard ${step.objects[0] === undefined ? 'a face' : faceWords(procedure, step.objects[0].name)}.`,
+          why: 'it cannot be on twice, and the face is not bare yet.',
+          help: `Write “remove ${base}” before, with what lies under it.`,
           data: step.call === null ? { remove: `remove ${base}`, source: step.source } : undefined,
         });
       }
     },
   }),
-  fix(data) {
-    const { remove, source } = data as { remove: string; source: Source };
+  fix({ remove, source }) {
     return { title: 'Take it off first', safe: false, edits: [stepBefore(source, remove)] };
   },
 };

@@ -1,12 +1,14 @@
+import type { Source } from '../../model/source.ts';
 import { joint, place } from '../../replay/cells.ts';
 import { stepBefore } from '../edits.ts';
 import type { Rule } from '../rule.ts';
 import { partWords } from '../words.ts';
 
 /** The part of a tight joint is taken off without slackening it. A guard, only run down, is not slackened. */
-export const jointNotSlackened: Rule = {
+export const jointNotSlackened: Rule<{ part: string; source: Source }> = {
   code: 'joint-not-slackened',
   severity: 'error',
+  since: '0.1.0',
   title: 'The part of a tight joint is taken off before the joint is slackened.',
   replay: ({ program, layout, relations }, report) => ({
     step({ step, before, way }) {
@@ -28,14 +30,14 @@ export const jointNotSlackened: Rule = {
           way,
           since: before.since[cell],
           cause: `tight:${object.name}:${before.since[cell]}`,
-          message: `The ${partWords(program.procedure, object.name)} is still tight when it is taken off. Write “slacken ${object.name}” before, with the unit held: a joint breaks loose at its own step, with the tool for it.`,
+          message: `The ${partWords(program.procedure, object.name)} is still tight when it is taken off.`,
+          help: `Write “slacken ${object.name}” before, with the unit held: a joint breaks loose at its own step, with the tool for it.`,
           data: step.call === null ? { part: object.name, source: step.source } : undefined,
         });
       }
     },
   }),
-  fix(data) {
-    const { part, source } = data as { part: string; source: import('../../model/source.ts').Source };
+  fix({ part, source }) {
     return { title: `Slacken ${part} first`, safe: true, edits: [stepBefore(source, `slacken ${part}`)] };
   },
 };

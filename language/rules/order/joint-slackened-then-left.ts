@@ -9,6 +9,7 @@ import { partWords } from '../words.ts';
 export const jointSlackenedThenLeft: Rule = {
   code: 'joint-slackened-then-left',
   severity: 'error',
+  since: '0.2.0',
   unsafe: true,
   title: 'A joint is slackened, and neither taken off nor torqued again when the unit is tested or leaves.',
   replay: (replay, report) => {
@@ -27,7 +28,9 @@ export const jointSlackenedThenLeft: Rule = {
             way,
             since,
             cause,
-            message: `The ${words(one.part)} was slackened and is not tight again when pressure comes on: it leaks or lets go, and fluid at test pressure goes through skin. Torque ${one.part} before this step, or take out the step that slackens it.`,
+            message: `The ${words(one.part)} was slackened and is not tight again when pressure comes on.`,
+            why: 'it leaks or lets go, and fluid at test pressure goes through skin.',
+            help: `Torque ${one.part} before this step, or take out the step that slackens it.`,
           });
         }
       },
@@ -39,7 +42,9 @@ export const jointSlackenedThenLeft: Rule = {
             way,
             since,
             cause,
-            message: `The ${words(one.part)} was slackened, and is neither taken off nor tight again when the unit leaves: it comes loose on the engine. ${one.handTightIsFinal ? 'Run down' : 'Torque'} ${one.part} again, or take out the step that slackens it.`,
+            message: `The ${words(one.part)} was slackened, and is neither taken off nor tight again when the unit leaves.`,
+            why: 'it comes loose on the engine.',
+            help: `${one.handTightIsFinal ? 'Run down' : 'Torque'} ${one.part} again, or take out the step that slackens it.`,
           });
         }
       },

@@ -8,6 +8,7 @@ import { partWords } from '../words.ts';
 export const leftHandTight: Rule = {
   code: 'left-hand-tight',
   severity: 'error',
+  since: '0.1.0',
   unsafe: true,
   title: 'A joint is run down and not torqued when the unit is tested or leaves.',
   replay: (replay, report) => {
@@ -25,7 +26,9 @@ export const leftHandTight: Rule = {
             way,
             since,
             cause,
-            message: `The ${words(joint.part)} is only hand-tight when ${gate.name} is tested: it can leak or let go under pressure. Torque it before this test.`,
+            message: `The ${words(joint.part)} is only hand-tight when ${gate.name} is tested.`,
+            why: 'it can leak or let go under pressure.',
+            help: 'Torque it before this test.',
           });
         }
       },
@@ -37,7 +40,9 @@ export const leftHandTight: Rule = {
             way,
             since,
             cause,
-            message: `The ${words(joint.part)} is only hand-tight when the unit leaves: it will come loose on the engine. Torque it, or say in the family that hand-tight is final.`,
+            message: `The ${words(joint.part)} is only hand-tight when the unit leaves.`,
+            why: 'it will come loose on the engine.',
+            help: 'Torque it, or say in the family that hand-tight is final.',
           });
         }
       },

@@ -6,9 +6,10 @@ import { lower } from '../words.ts';
 import { writtenAt } from '../written-at.ts';
 
 /** A part with marks is fitted without a word about them. */
-export const marksNotLinedUp: Rule = {
+export const marksNotLinedUp: Rule<{ source: Source }> = {
   code: 'marks-not-lined-up',
   severity: 'error',
+  since: '0.2.0',
   title: 'A part with marks is fitted without lining them up.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {
@@ -28,15 +29,16 @@ export const marksNotLinedUp: Rule = {
             at: step,
             source: object.source,
             cause: `marks:${writtenAt(step)}:${part.base}`,
-            message: `The ${lower(part.title)} has marks (${part.marks}), and this step does not line them up: it goes on in the wrong place as easily as in the right one. Write “with marks aligned”.`,
+            message: `The ${lower(part.title)} has marks (${part.marks}), and this step does not line them up.`,
+            why: 'it goes on in the wrong place as easily as in the right one.',
+            help: 'Write “with marks aligned”.',
             data: step.call === null ? { source: step.objects.at(-1)!.source } : undefined,
           });
         }
       }
     }
   },
-  fix(data) {
-    const { source } = data as { source: Source };
+  fix({ source }) {
     return { title: 'Line the marks up', safe: true, edits: [behind(source, ' with marks aligned')] };
   },
 };

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { fullMessage } from '../../model/finding.ts';
 import { check, checkExample } from '../example-pages.ts';
 import { order } from '../order.ts';
 import { instead, procedureWith } from '../sound-procedure.ts';
@@ -14,7 +15,7 @@ const inExample = (text: string) => told(checkExample(text).findings);
 const ofRule = (code: string, text: string) =>
   check(text)
     .findings.filter(({ rule }) => rule === code)
-    .map(({ step, message }) => `${step ?? '–'} ${message}`);
+    .map((one) => `${one.step ?? '–'} ${fullMessage(one)}`);
 
 /** A holder whose spring a screw sets from above, locked by a nut. */
 const screwHolder = `family screw-holder "Holder with adjusting screw" {
@@ -372,7 +373,7 @@ repair ease {
     expect(inExample(rack(''))).toEqual(['R1.3 not-checked-free']);
     expect(
       checkExample(rack(''))
-        .findings.map(({ message }) => message)
+        .findings.map((one) => fullMessage(one))
         .join(),
     ).toContain('“proves through cover” in the check at 1.4');
   });
@@ -494,7 +495,7 @@ repair ask { do "Ask the lead" }
     expect(
       checkExample(open)
         .findings.filter(({ rule }) => rule === 'reading-before-lock')
-        .map(({ message }) => message.replace(/.*(This happens)/u, '$1')),
+        .map((one) => fullMessage(one).replace(/.*(This happens)/u, '$1')),
     ).toEqual(['This happens after opening (1.8) fails and turn (R1) is done.']);
   });
 });

@@ -1,4 +1,5 @@
 import type { Family, Part } from '../../model/family.ts';
+import type { Statement } from '../../model/finding.ts';
 import { Relations, restsOn } from '../../replay/relations.ts';
 import type { Rule } from '../rule.ts';
 import { listed, lower } from '../words.ts';
@@ -10,6 +11,7 @@ import { listed, lower } from '../words.ts';
 export const needleNotLoaded: Rule = {
   code: 'needle-not-loaded',
   severity: 'error',
+  since: '0.2.0',
   title: 'A stack on a chosen shim presses on nothing: what its spring loads is not said.',
   family(family, report) {
     const relations = new Relations(family);
@@ -22,7 +24,7 @@ export const needleNotLoaded: Rule = {
       report({
         at: top.source,
         allow: stack.flatMap((part) => part.allow),
-        message: loaded.length > 0 ? loadsNothing(family, shim, loaded) : setsNothing(shim),
+        ...(loaded.length > 0 ? loadsNothing(family, shim, loaded) : setsNothing(shim)),
       });
     }
 
@@ -65,13 +67,21 @@ function supportsOf(part: Part, relations: Relations): Set<string> {
   return below;
 }
 
-function loadsNothing(family: Family, shim: Part, stack: readonly Part[]): string {
+function loadsNothing(family: Family, shim: Part, stack: readonly Part[]): Statement {
   const [bear, them] = stack.length > 1 ? ['bear', 'them'] : ['bears', 'it'];
   // What a spring's load is most likely for: a part that is matched to the one in which it lies.
   const needle = family.parts.find((part) => part.in.some((outer) => part.matchedTo.includes(outer)));
-  return `The ${listed(stack.map((part) => lower(part.title)))} on the ${lower(shim.title)} ${bear} on nothing, and nothing holds ${them}: the spring would load nothing, and a build without ${them} would close unnoticed. Say at ${stack.at(-1)!.base} what it presses on${needle === undefined ? '' : `, such as “bears on ${needle.base}”`}.`;
+  return {
+    message: `The ${listed(stack.map((part) => lower(part.title)))} on the ${lower(shim.title)} ${bear} on nothing, and nothing holds ${them}.`,
+    why: `the spring would load nothing, and a build without ${them} would close unnoticed.`,
+    help: `Say at ${stack.at(-1)!.base} what it presses on${needle === undefined ? '' : `, such as “bears on ${needle.base}”`}.`,
+  };
 }
 
-function setsNothing(shim: Part): string {
-  return `The ${lower(shim.title)} bears on nothing, and nothing holds it: it would set nothing, and a build without it would close unnoticed. Say at ${shim.base} what it comes against, with “bears on”.`;
+function setsNothing(shim: Part): Statement {
+  return {
+    message: `The ${lower(shim.title)} bears on nothing, and nothing holds it.`,
+    why: 'it would set nothing, and a build without it would close unnoticed.',
+    help: `Say at ${shim.base} what it comes against, with “bears on”.`,
+  };
 }

@@ -6,9 +6,10 @@ import type { Rule } from '../rule.ts';
 import { partsWords } from '../words.ts';
 
 /** A new part is fitted as it comes out of its bag or the drawer, in preservative. */
-export const newPartNotWashed: Rule = {
+export const newPartNotWashed: Rule<{ rinse: string; source: Source }> = {
   code: 'new-part-not-washed',
   severity: 'error',
+  since: '0.2.0',
   title: 'A new part is fitted with its preservative still on it.',
   replay: ({ program, relations }, report) => ({
     step({ step, before, way }) {
@@ -40,7 +41,9 @@ export const newPartNotWashed: Rule = {
           way,
           since,
           cause: `dirty:${since}`,
-          message: `The new ${partsWords(procedure, names)} ${names.length > 1 ? 'go' : 'goes'} in with the preservative still on: it gums the lapped fits and holds grit. Write “rinse ${bases}${oil === undefined ? '' : ` in ${oil.name}`}” before, or “ready to fit” if it comes clean in its bag.`,
+          message: `The new ${partsWords(procedure, names)} ${names.length > 1 ? 'go' : 'goes'} in with the preservative still on.`,
+          why: 'it gums the lapped fits and holds grit.',
+          help: `Write “rinse ${bases}${oil === undefined ? '' : ` in ${oil.name}`}” before, or “ready to fit” if it comes clean in its bag.`,
           data:
             step.call === null && oil !== undefined
               ? { rinse: `rinse ${bases} in ${oil.name}`, source: step.source }
@@ -49,8 +52,7 @@ export const newPartNotWashed: Rule = {
       }
     },
   }),
-  fix(data) {
-    const { rinse, source } = data as { rinse: string; source: Source };
+  fix({ rinse, source }) {
     return { title: 'Rinse it before', safe: false, edits: [stepBefore(source, rinse)] };
   },
 };

@@ -11,9 +11,10 @@ import { writtenAt } from '../written-at.ts';
 const manyFasteners = 4;
 
 /** Four or more fasteners on one face are torqued in one step, with no word about their order. */
-export const noTighteningPattern: Rule = {
+export const noTighteningPattern: Rule<{ source: Source }> = {
   code: 'no-tightening-pattern',
   severity: 'warning',
+  since: '0.2.0',
   title: 'Four or more fasteners on one face are torqued with no word about their order.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {
@@ -25,15 +26,16 @@ export const noTighteningPattern: Rule = {
           report({
             at: step,
             cause: `pattern:${writtenAt(step)}:${pressed}`,
-            message: `${count} fasteners pull the ${lower(title)} down, and nothing says in which order: pulled up on one side first it tilts, warps and leaks on the other. Write “in cross pattern”, or the order in quotes.`,
+            message: `${count} fasteners pull the ${lower(title)} down, and nothing says in which order.`,
+            why: 'pulled up on one side first it tilts, warps and leaks on the other.',
+            help: 'Write “in cross pattern”, or the order in quotes.',
             data: step.call === null ? { source: step.objects.at(-1)!.source } : undefined,
           });
         }
       }
     }
   },
-  fix(data) {
-    const { source } = data as { source: Source };
+  fix({ source }) {
     return { title: 'Torque in cross pattern', safe: false, edits: [behind(source, ' in cross pattern')] };
   },
 };

@@ -10,6 +10,7 @@ import { writtenAt } from '../written-at.ts';
 export const notCheckedFree: Rule = {
   code: 'not-checked-free',
   severity: 'error',
+  since: '0.2.0',
   title: 'A part that must move is not felt to move after the last joint over it was tightened.',
   replay: (replay, report) => {
     const { program, layout, relations } = replay;
@@ -44,7 +45,9 @@ export const notCheckedFree: Rule = {
             way,
             allow: part.allow,
             cause: `moves:${name}:${'verb' in at ? writtenAt(at) : since}`,
-            message: `The ${partWords(procedure, name)} must move free, and after this no step feels whether it does: a joint pulled up can bind it, and it sticks on the engine. ${mend(name, shut?.kind === 'step' ? shut.step : null, way)}`,
+            message: `The ${partWords(procedure, name)} must move free, and after this no step feels whether it does.`,
+            why: 'a joint pulled up can bind it, and it sticks on the engine.',
+            help: `${mend(name, shut?.kind === 'step' ? shut.step : null, way)}`,
           });
         }
       },

@@ -6,6 +6,7 @@ import { partsWords } from '../words.ts';
 export const notClamped: Rule = {
   code: 'not-clamped',
   severity: 'error',
+  since: '0.1.0',
   unsafe: true,
   title: 'A joint is broken loose or torqued with nothing holding the unit.',
   replay: ({ program, layout }, report) => ({
@@ -24,7 +25,9 @@ export const notClamped: Rule = {
         message: `Nothing holds the unit while the ${partsWords(
           program.procedure,
           step.objects.map((object) => object.name),
-        )} is ${step.verb === 'slacken' ? 'broken loose' : 'tightened'}: ${step.verb === 'slacken' ? 'it turns in the hand and the spanner slips' : 'it turns in the hand, and the torque is not what the wrench shows'}. Clamp it before, or write “held by "…"” in this step.`,
+        )} is ${step.verb === 'slacken' ? 'broken loose' : 'tightened'}.`,
+        why: `${step.verb === 'slacken' ? 'it turns in the hand and the spanner slips' : 'it turns in the hand, and the torque is not what the wrench shows'}.`,
+        help: 'Clamp it before, or write “held by "…"” in this step.',
       });
     },
   }),

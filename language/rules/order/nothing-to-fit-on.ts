@@ -8,6 +8,7 @@ import { partsWords, partWords } from '../words.ts';
 export const nothingToFitOn: Rule = {
   code: 'nothing-to-fit-on',
   severity: 'error',
+  since: '0.1.0',
   title: 'A part is fitted before the part that it rests on.',
   replay: ({ program, relations }, report) => ({
     step({ step, block, before, way }) {
@@ -32,7 +33,8 @@ export const nothingToFitOn: Rule = {
           way,
           cause: `missing:${missing[0]}:${before.since[before.part(missing[0]!).place]}`,
           since: before.since[before.part(missing[0]!).place],
-          message: `The ${partWords(program.procedure, object.name)} goes on the ${partsWords(program.procedure, missing)}, which ${missing.length > 1 ? 'are' : 'is'} not in place yet. Fit ${missing.length > 1 ? 'those' : 'that'} before, or in the same step.`,
+          message: `The ${partWords(program.procedure, object.name)} goes on the ${partsWords(program.procedure, missing)}, which ${missing.length > 1 ? 'are' : 'is'} not in place yet.`,
+          help: `Fit ${missing.length > 1 ? 'those' : 'that'} before, or in the same step.`,
         });
       }
 

@@ -8,6 +8,7 @@ import { partsWords } from '../words.ts';
 export const oldPartRefitted: Rule = {
   code: 'old-part-refitted',
   severity: 'error',
+  since: '0.1.0',
   title: 'A part that is always renewed, or was discarded, is fitted again.',
   replay: ({ program, relations }, report) => {
     const isRenewed = ({ name }: StepObject) => relations.part(name).renewed;
@@ -41,9 +42,16 @@ export const oldPartRefitted: Rule = {
             way,
             since,
             cause: `old:${names[0]}:${since}`,
-            message: renewed
-              ? `The ${words} ${several ? 'are' : 'is'} always renewed, but the old ${several ? 'ones' : 'one'}, only taken off, ${several ? 'go' : 'goes'} back in: it will leak. Write discard where ${several ? 'they come' : 'it comes'} off, or renew ${names.join(', ')} before this step.`
-              : `The ${words} ${several ? 'were' : 'was'} discarded and there is no new one. Write “renew ${names.join(', ')}” before this step; if the old one is good, write remove instead of discard.`,
+            ...(renewed
+              ? {
+                  message: `The ${words} ${several ? 'are' : 'is'} always renewed, but the old ${several ? 'ones' : 'one'}, only taken off, ${several ? 'go' : 'goes'} back in.`,
+                  why: 'it will leak.',
+                  help: `Write discard where ${several ? 'they come' : 'it comes'} off, or renew ${names.join(', ')} before this step.`,
+                }
+              : {
+                  message: `The ${words} ${several ? 'were' : 'was'} discarded and there is no new one.`,
+                  help: `Write “renew ${names.join(', ')}” before this step; if the old one is good, write remove instead of discard.`,
+                }),
           });
         }
       },

@@ -8,6 +8,7 @@ import { partsWords } from '../words.ts';
 export const partHandledTwice: Rule = {
   code: 'part-handled-twice',
   severity: 'error',
+  since: '0.1.0',
   title: 'A part is taken off or fitted a second time with nothing in between.',
   replay: (replay, report) => ({
     step({ step, before, way, at }) {
@@ -52,7 +53,8 @@ export const partHandledTwice: Rule = {
         message: `The ${partsWords(
           program.procedure,
           twice.map((object) => object.name),
-        )} ${twice.length > 1 ? 'are' : 'is'} ${already} already. ${step.verb === 'run-down' ? 'Slacken it before' : 'Take this out'}, or put in the step that is missing between.`,
+        )} ${twice.length > 1 ? 'are' : 'is'} ${already} already.`,
+        help: `${step.verb === 'run-down' ? 'Slacken it before' : 'Take this out'}, or put in the step that is missing between.`,
       });
 
       /** A part in its sub-assembly is taken out of it by name, unless the whole is taken off again. */

@@ -10,6 +10,7 @@ import { partsWords, stationWords } from '../words.ts';
 export const partLeftBehind: Rule = {
   code: 'part-left-behind',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A part is fitted at one station while it stands at another, from where no step brings it.',
   replay: ({ program, layout, relations }, report) => {
     const { procedure, points } = program;
@@ -46,7 +47,9 @@ export const partLeftBehind: Rule = {
             way,
             since,
             cause: `behind:${since}`,
-            message: `The ${partsWords(procedure, names)} ${stand} at ${stationWords(procedure, there)} when ${they} fitted at ${stationWords(procedure, here)}, and no step brings ${them}: the hand reaches into an empty tray. Write “send ${bases} to ${here}” where the work on ${them} is done.`,
+            message: `The ${partsWords(procedure, names)} ${stand} at ${stationWords(procedure, there)} when ${they} fitted at ${stationWords(procedure, here)}, and no step brings ${them}.`,
+            why: 'the hand reaches into an empty tray.',
+            help: `Write “send ${bases} to ${here}” where the work on ${them} is done.`,
           });
         }
       },

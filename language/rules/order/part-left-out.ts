@@ -8,6 +8,7 @@ import { partsWords, partWords } from '../words.ts';
 export const partLeftOut: Rule = {
   code: 'part-left-out',
   severity: 'error',
+  since: '0.1.0',
   unsafe: true,
   title: 'A part is missing when a joint closes over its place, or at the end.',
   replay: (replay, report) => {
@@ -29,7 +30,9 @@ export const partLeftOut: Rule = {
             way,
             cause: `missing:${missing[0]}:${before.since[before.part(missing[0]!).place]}`,
             since: before.since[before.part(missing[0]!).place],
-            message: `The ${partsWords(procedure, missing)} ${missing.length > 1 ? 'are' : 'is'} not in place when the ${partWords(procedure, object.name)} closes over ${missing.length > 1 ? 'them' : 'it'}: the unit would be built without ${missing.length > 1 ? 'them' : 'it'}. Fit ${missing.length > 1 ? 'them' : 'it'} before this step.`,
+            message: `The ${partsWords(procedure, missing)} ${missing.length > 1 ? 'are' : 'is'} not in place when the ${partWords(procedure, object.name)} closes over ${missing.length > 1 ? 'them' : 'it'}.`,
+            why: `the unit would be built without ${missing.length > 1 ? 'them' : 'it'}.`,
+            help: `Fit ${missing.length > 1 ? 'them' : 'it'} before this step.`,
           });
         }
       },
@@ -51,7 +54,9 @@ export const partLeftOut: Rule = {
             message: `At the end the ${partsWords(
               procedure,
               parts.map(({ name }) => name),
-            )} ${several ? 'are' : 'is'} ${standsAs(first)}: the unit would leave without ${several ? 'them. Fit them, or say in the family that they are' : 'it. Fit it, or say in the family that it is'} supplied loose.`,
+            )} ${several ? 'are' : 'is'} ${standsAs(first)}.`,
+            why: `the unit would leave without ${several ? 'them' : 'it'}.`,
+            help: `${several ? 'Fit them, or say in the family that they are' : 'Fit it, or say in the family that it is'} supplied loose.`,
           });
         }
 

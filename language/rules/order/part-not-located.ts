@@ -1,12 +1,14 @@
+import type { Source } from '../../model/source.ts';
 import { behind } from '../edits.ts';
 import type { Rule } from '../rule.ts';
 import { lower } from '../words.ts';
 import { writtenAt } from '../written-at.ts';
 
 /** Fitted without saying how it is located. */
-export const partNotLocated: Rule = {
+export const partNotLocated: Rule<{ source: Source }> = {
   code: 'part-not-located',
   severity: 'warning',
+  since: '0.1.0',
   title: 'A part that something locates is fitted without a word about it.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {
@@ -19,15 +21,16 @@ export const partNotLocated: Rule = {
             at: step,
             source: object.source,
             cause: `located:${writtenAt(step)}:${object.name}`,
-            message: `The ${lower(part.title)} is located by ${part.locatedBy}, and this step does not say so: forced on out of place it shears a dowel or is torqued askew. Write “${part.base} located”.`,
+            message: `The ${lower(part.title)} is located by ${part.locatedBy}, and this step does not say so.`,
+            why: 'forced on out of place it shears a dowel or is torqued askew.',
+            help: `Write “${part.base} located”.`,
             data: step.call === null ? { source: object.source } : undefined,
           });
         }
       }
     }
   },
-  fix(data) {
-    const { source } = data as { source: import('../../model/source.ts').Source };
+  fix({ source }) {
     return { title: 'Say that it is located', safe: true, edits: [behind(source, ' located')] };
   },
 };

@@ -9,6 +9,7 @@ import { partsWords, partWords } from '../words.ts';
 export const partStillHeld: Rule = {
   code: 'part-still-held',
   severity: 'error',
+  since: '0.1.0',
   title: 'A part is taken off while another still lies on it or holds it.',
   replay: ({ program, relations }, report) => ({
     step({ step, before, way }) {
@@ -40,7 +41,9 @@ export const partStillHeld: Rule = {
           way,
           cause: inPlaceCause(relations, before, blockers[0]!),
           since: before.since[before.part(blockers[0]!).place],
-          message: `The ${partWords(procedure, name)} cannot come off yet: the ${partsWords(procedure, blockers)} ${blockers.length > 1 ? 'are' : 'is'} still in place over it. Take ${blockers.length > 1 ? 'those' : 'that'} off first, or in the same step.`,
+          message: `The ${partWords(procedure, name)} cannot come off yet.`,
+          why: `the ${partsWords(procedure, blockers)} ${blockers.length > 1 ? 'are' : 'is'} still in place over it.`,
+          help: `Take ${blockers.length > 1 ? 'those' : 'that'} off first, or in the same step.`,
         });
       }
     },

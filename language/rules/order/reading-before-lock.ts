@@ -8,6 +8,7 @@ import { partWords } from '../words.ts';
 export const readingBeforeLock: Rule = {
   code: 'reading-before-lock',
   severity: 'error',
+  since: '0.2.0',
   title: 'A test is read while an adjuster is set and not locked.',
   replay: (replay, report) => ({
     step({ step, before, way }) {
@@ -21,7 +22,9 @@ export const readingBeforeLock: Rule = {
           way,
           since,
           cause,
-          message: `The ${words(adjuster.part)} is set and not locked when ${gate.name} is tested: tightening the ${words(lock)} moves it, and the figure on the sheet is not what leaves. Write “lock ${lock}” before this test.`,
+          message: `The ${words(adjuster.part)} is set and not locked when ${gate.name} is tested.`,
+          why: `tightening the ${words(lock)} moves it, and the figure on the sheet is not what leaves.`,
+          help: `Write “lock ${lock}” before this test.`,
         });
       }
     },

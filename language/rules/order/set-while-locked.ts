@@ -7,6 +7,7 @@ import { writtenAt } from '../written-at.ts';
 export const setWhileLocked: Rule = {
   code: 'set-while-locked',
   severity: 'error',
+  since: '0.2.0',
   title: 'An adjuster is turned while its lock is tight.',
   replay: ({ program, layout }, report) => ({
     step({ step, block, before, way }) {
@@ -25,7 +26,9 @@ export const setWhileLocked: Rule = {
           way,
           since: before.since[cell],
           cause: `lock-tight:${lock}:${writtenAt(step)}`,
-          message: `The ${partWords(procedure, lock)} is still tight when the ${partWords(procedure, object.name)} is turned: it does not turn, or its thread and slot give. Write “slacken ${lock}” before, with the pressure off.`,
+          message: `The ${partWords(procedure, lock)} is still tight when the ${partWords(procedure, object.name)} is turned.`,
+          why: 'it does not turn, or its thread and slot give.',
+          help: `Write “slacken ${lock}” before, with the pressure off.`,
         });
       }
     },

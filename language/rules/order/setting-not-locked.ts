@@ -6,6 +6,7 @@ import { partWords } from '../words.ts';
 export const settingNotLocked: Rule = {
   code: 'setting-not-locked',
   severity: 'error',
+  since: '0.2.0',
   unsafe: true,
   title: 'The unit leaves with an adjuster that is not locked.',
   replay: (replay, report) => ({
@@ -17,7 +18,9 @@ export const settingNotLocked: Rule = {
           way,
           since,
           cause,
-          message: `The ${words(adjuster.part)} is not locked when the unit leaves: it turns by itself on the engine, and the setting is lost. Write “lock ${lock}”, with its torque, after it is set.`,
+          message: `The ${words(adjuster.part)} is not locked when the unit leaves.`,
+          why: 'it turns by itself on the engine, and the setting is lost.',
+          help: `Write “lock ${lock}”, with its torque, after it is set.`,
         });
       }
     },

@@ -10,9 +10,10 @@ import { writtenAt } from '../written-at.ts';
  * A joint is slackened or torqued while an adjuster still loads, through its spring, what the joint closes over. One
  * that is just fitted and not set has no load yet.
  */
-export const springNotBackedOff: Rule = {
+export const springNotBackedOff: Rule<{ backOff: string; source: Source }> = {
   code: 'spring-not-backed-off',
   severity: 'error',
+  since: '0.2.0',
   title: 'A joint is slackened or torqued against a spring that its adjuster still loads.',
   replay: ({ program, layout, relations }, report) => {
     const { procedure } = program;
@@ -43,7 +44,9 @@ export const springNotBackedOff: Rule = {
               way,
               since,
               cause: `load:${adjuster}:${writtenAt(step)}`,
-              message: `The ${partWords(procedure, adjuster)} still loads the ${partsWords(procedure, pressed)} when the ${partWords(procedure, object.name)} is ${step.verb === 'slacken' ? 'slackened: the spring pushes it aside until the last thread' : 'torqued: it cannot lie square under that load while the joint is pulled up'}, and it bends. Write “back-off ${relations.part(adjuster).base}” before.`,
+              message: `The ${partWords(procedure, adjuster)} still loads the ${partsWords(procedure, pressed)} when the ${partWords(procedure, object.name)} is ${step.verb === 'slacken' ? 'slackened' : 'torqued'}.`,
+              why: `${step.verb === 'slacken' ? 'the spring pushes it aside until the last thread' : 'it cannot lie square under that load while the joint is pulled up'}, and it bends.`,
+              help: `Write “back-off ${relations.part(adjuster).base}” before.`,
               data:
                 step.call === null && isSet(adjuster)
                   ? { backOff: `back-off ${relations.part(adjuster).base}`, source: step.source }
@@ -54,8 +57,7 @@ export const springNotBackedOff: Rule = {
       },
     };
   },
-  fix(data) {
-    const { backOff, source } = data as { backOff: string; source: Source };
+  fix({ backOff, source }) {
     return { title: 'Back the adjuster off first', safe: true, edits: [stepBefore(source, backOff)] };
   },
 };

@@ -1,3 +1,4 @@
+import type { Statement } from '../../model/finding.ts';
 import { flag } from '../../replay/cells.ts';
 import type { Departure } from '../../replay/replay.ts';
 import type { Rule } from '../rule.ts';
@@ -7,12 +8,13 @@ import { stationWords } from '../words.ts';
 export const stillClamped: Rule = {
   code: 'still-clamped',
   severity: 'error',
+  since: '0.1.0',
   title: 'The unit leaves a station, or is clamped again, while it is still clamped.',
   replay: ({ program, layout }, report) => {
-    const left = ({ last, block, state, way }: Departure, message: string) => {
+    const left = ({ last, block, state, way }: Departure, said: Statement) => {
       const since = state.since[layout.unit.clamped];
       if (!state.may(layout.unit.clamped, flag.yes)) return;
-      report({ at: last ?? block.source, way, since, cause: `clamped:${since}`, message });
+      report({ at: last ?? block.source, way, since, cause: `clamped:${since}`, ...said });
     };
     return {
       step({ step, before, way }) {
@@ -23,7 +25,8 @@ export const stillClamped: Rule = {
             way,
             since,
             cause: `clamped:${since}`,
-            message: 'The unit is clamped already. Unclamp it before, or take this out.',
+            message: 'The unit is clamped already.',
+            help: 'Unclamp it before, or take this out.',
           });
         }
         if (step.verb === 'unclamp' && before.may(layout.unit.clamped, flag.no)) {
@@ -32,17 +35,20 @@ export const stillClamped: Rule = {
             way,
             since,
             cause: `not-clamped:${since}`,
-            message:
-              'The unit is not clamped here, so there is nothing to undo. Take this out, or put in the clamp that is missing before.',
+            message: 'The unit is not clamped here, so there is nothing to undo.',
+            help: 'Take this out, or put in the clamp that is missing before.',
           });
         }
       },
       leave(leaving) {
         const words = stationWords(program.procedure, leaving.block.station);
-        left(leaving, `The unit leaves ${words} while it is still clamped. Unclamp it at the end of this stage.`);
+        left(leaving, {
+          message: `The unit leaves ${words} while it is still clamped.`,
+          help: 'Unclamp it at the end of this stage.',
+        });
       },
       end(ending) {
-        left(ending, 'The procedure ends with the unit still clamped. Unclamp it.');
+        left(ending, { message: 'The procedure ends with the unit still clamped.', help: 'Unclamp it.' });
       },
     };
   },

@@ -7,6 +7,7 @@ import { partsWords, partWords } from '../words.ts';
 export const torqueOutOfOrder: Rule = {
   code: 'torque-out-of-order',
   severity: 'error',
+  since: '0.1.0',
   title: 'A joint is torqued before it is run down, or with parts inside it missing.',
   replay: (replay, report) => {
     const { program, layout, relations } = replay;
@@ -25,7 +26,9 @@ export const torqueOutOfOrder: Rule = {
               way,
               since: before.since[cell],
               cause: `apart:${object.name}:${before.since[cell]}`,
-              message: `The ${name} is torqued before it is run down by hand: a crossed thread would not be felt. Run it down first.`,
+              message: `The ${name} is torqued before it is run down by hand.`,
+              why: 'a crossed thread would not be felt.',
+              help: 'Run it down first.',
             });
             continue;
           }
@@ -40,7 +43,8 @@ export const torqueOutOfOrder: Rule = {
             way,
             since: before.since[before.part(missing[0]!).place],
             cause: `missing:${missing[0]}:${before.since[before.part(missing[0]!).place]}`,
-            message: `The ${name} is torqued while the ${partsWords(procedure, missing)} inside ${missing.length > 1 ? 'are' : 'is'} not in place. Fit ${missing.length > 1 ? 'them' : 'it'} before.`,
+            message: `The ${name} is torqued while the ${partsWords(procedure, missing)} inside ${missing.length > 1 ? 'are' : 'is'} not in place.`,
+            help: `Fit ${missing.length > 1 ? 'them' : 'it'} before.`,
           });
         }
       },

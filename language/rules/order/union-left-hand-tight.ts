@@ -9,6 +9,7 @@ import { listed, partWords } from '../words.ts';
 export const unionLeftHandTight: Rule = {
   code: 'union-left-hand-tight',
   severity: 'error',
+  since: '0.2.0',
   unsafe: true,
   title: 'A union or connector is only hand-tight when pressure comes on.',
   replay: (replay, report) => ({
@@ -23,7 +24,9 @@ export const unionLeftHandTight: Rule = {
           way,
           since,
           cause,
-          message: `The ${partWords(program.procedure, joint.part)} carries port ${listed(ports)} and is only hand-tight when pressure comes on: it leaks at its thread, and the leak is taken for the unit's. Torque ${joint.part} before this step.`,
+          message: `The ${partWords(program.procedure, joint.part)} carries port ${listed(ports)} and is only hand-tight when pressure comes on.`,
+          why: `it leaks at its thread, and the leak is taken for the unit's.`,
+          help: `Torque ${joint.part} before this step.`,
         });
       }
     },

@@ -8,6 +8,7 @@ import { faceWords, partsWords, partWords } from '../words.ts';
 export const wayNotClear: Rule = {
   code: 'way-not-clear',
   severity: 'error',
+  since: '0.1.0',
   title: 'A part is fitted where something that is on already bars the way.',
   replay: ({ program, layout, relations }, report) => ({
     step({ step, block, before, way }) {
@@ -34,7 +35,8 @@ export const wayNotClear: Rule = {
             way,
             since,
             cause: `barred:${barring[0]}:${since}`,
-            message: `The ${partWords(procedure, object.name)} goes under the ${partsWords(procedure, barring)}, which ${barring.length > 1 ? 'are' : 'is'} on already. Fit it before, or take ${barring.length > 1 ? 'those' : 'that'} off.`,
+            message: `The ${partWords(procedure, object.name)} goes under the ${partsWords(procedure, barring)}, which ${barring.length > 1 ? 'are' : 'is'} on already.`,
+            help: `Fit it before, or take ${barring.length > 1 ? 'those' : 'that'} off.`,
           });
         }
         // A guard covers its face, and the bore behind it: what its joint closes over does not go past it either.
@@ -56,7 +58,8 @@ export const wayNotClear: Rule = {
             way,
             since,
             cause: `guard-on:${met}:${since}`,
-            message: `${faceWords(procedure, met).replace(/^t/u, 'T')} still has its guard on when the ${partWords(procedure, object.name)} goes in. Remove the ${partWords(procedure, relations.face(met).guardedBy ?? '')} before.`,
+            message: `${faceWords(procedure, met).replace(/^t/u, 'T')} still has its guard on when the ${partWords(procedure, object.name)} goes in.`,
+            help: `Remove the ${partWords(procedure, relations.face(met).guardedBy ?? '')} before.`,
           });
         }
       }

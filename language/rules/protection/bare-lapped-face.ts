@@ -10,21 +10,24 @@ import { capital, faceWords, partWords, stationWords } from '../words.ts';
 export const bareLappedFace: Rule = {
   code: 'bare-lapped-face',
   severity: 'error',
+  since: '0.1.0',
   title: 'A lapped face is bare when the unit leaves a station, waits, is abraded or is done.',
   replay: (replay, report) => {
     const { procedure } = replay.program;
     const tell = (at: Step | Source, state: State, way: Way, when: string) => {
       for (const { face, since, cause } of bareFaces(replay, state)) {
-        const mend =
-          face.guardedBy === null
-            ? 'Cover it before, and say in the family what guards it'
-            : `Write “guard ${face.id} with ${face.guardedBy}” before`;
+        const { guardedBy } = face;
         report({
           at,
           way,
           since,
           cause,
-          message: `${capital(faceWords(procedure, face.id))} is bare ${when}: one knock or one grain scores it, and it leaks.${face.guardedBy === null ? '' : ` The ${partWords(procedure, face.guardedBy)} guards it.`} ${mend}.`,
+          message: `${capital(faceWords(procedure, face.id))} is bare ${when}.`,
+          why: 'one knock or one grain scores it, and it leaks.',
+          help:
+            guardedBy === null
+              ? 'Cover it before, and say in the family what guards it.'
+              : `The ${partWords(procedure, guardedBy)} guards it. Write “guard ${face.id} with ${guardedBy}” before.`,
         });
       }
     };

@@ -5,6 +5,7 @@ import { partWords, stationWords } from '../words.ts';
 export const builtAtDirtyStation: Rule = {
   code: 'built-at-dirty-station',
   severity: 'error',
+  since: '0.2.0',
   title: 'Parts are fitted for good at a dirty station.',
   replay: ({ program, layout }, report) => {
     const { procedure } = program;
@@ -22,7 +23,9 @@ export const builtAtDirtyStation: Rule = {
           source: object.source,
           way,
           cause: `built-dirty:${block.name}`,
-          message: `The ${partWords(procedure, object.name)} is fitted at ${stationWords(procedure, at.name)}, which is dirty: what lies on the bench is built in with it. Build at a clean station; a guard goes on with “guard”, a trial fit says “for trial”.`,
+          message: `The ${partWords(procedure, object.name)} is fitted at ${stationWords(procedure, at.name)}, which is dirty.`,
+          why: 'what lies on the bench is built in with it.',
+          help: 'Build at a clean station; a guard goes on with “guard”, a trial fit says “for trial”.',
         });
       },
     };

@@ -8,6 +8,7 @@ import { capital, faceWords, partWords } from '../words.ts';
 export const cannotSee: Rule = {
   code: 'cannot-see',
   severity: 'error',
+  since: '0.2.0',
   title: 'A face or part is checked by eye while it is covered or shut in.',
   replay: (replay, report) => ({
     step({ step, before, way }) {
@@ -26,7 +27,9 @@ export const cannotSee: Rule = {
           way,
           since: covered.since,
           cause: covered.cause,
-          message: `${capital(covered.words)} when it is checked: nobody can see it, and the tick on the sheet says nothing. ${covered.mend}.`,
+          message: `${capital(covered.words)} when it is checked.`,
+          why: 'nobody can see it, and the tick on the sheet says nothing.',
+          help: `${covered.mend}.`,
         });
         return;
       }

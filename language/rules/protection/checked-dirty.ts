@@ -7,6 +7,7 @@ import { partsWords } from '../words.ts';
 export const checkedDirty: Rule = {
   code: 'checked-dirty',
   severity: 'error',
+  since: '0.2.0',
   title: 'A part is judged while it is dirty, or still wet from the wash.',
   replay: ({ program, relations }, report) => {
     /** Parts that were told: a later way comes to the same step with the same dirt. */
@@ -38,10 +39,17 @@ export const checkedDirty: Rule = {
           way,
           since,
           cause: dirty.length > 0 ? `dirty:${since}` : `wet:${since}`,
-          message:
-            dirty.length > 0
-              ? `The ${words} ${are} judged dirty: a crack or a line hides under the dirt. Wash ${them} before.`
-              : `The ${words} ${are} judged wet from the wash: a film shines like a good face and hides a hair crack. Blow ${them} dry before.`,
+          ...(dirty.length > 0
+            ? {
+                message: `The ${words} ${are} judged dirty.`,
+                why: 'a crack or a line hides under the dirt.',
+                help: `Wash ${them} before.`,
+              }
+            : {
+                message: `The ${words} ${are} judged wet from the wash.`,
+                why: 'a film shines like a good face and hides a hair crack.',
+                help: `Blow ${them} dry before.`,
+              }),
         });
       },
     };

@@ -6,6 +6,7 @@ import { listed, partsWords, partWords } from '../words.ts';
 export const countDoesNotClose: Rule = {
   code: 'count-does-not-close',
   severity: 'error',
+  since: '0.2.0',
   title: 'A cap, or a part that was put in for trial only, is shut in the unit.',
   replay: ({ program, layout, relations }, report) => {
     /** Caps that a wash went over, by port and since when: they are told there. */
@@ -38,7 +39,9 @@ export const countDoesNotClose: Rule = {
               way,
               since,
               cause: `capped:${since}`,
-              message: `The cap is still in ${names.length > 1 ? 'ports' : 'port'} ${listed(names)} when the ${partWords(procedure, object.name)} goes over ${names.length > 1 ? 'them' : 'it'}: it stays in the unit and stops the passage. Write “uncap ${names.join(', ')}” before, and count the caps.`,
+              message: `The cap is still in ${names.length > 1 ? 'ports' : 'port'} ${listed(names)} when the ${partWords(procedure, object.name)} goes over ${names.length > 1 ? 'them' : 'it'}.`,
+              why: 'it stays in the unit and stops the passage.',
+              help: `Write “uncap ${names.join(', ')}” before, and count the caps.`,
             });
           }
         }
@@ -56,7 +59,9 @@ export const countDoesNotClose: Rule = {
             way,
             since,
             cause: `missing:${first}:${since}`,
-            message: `The ${partsWords(procedure, tried)} inside ${tried.length > 1 ? 'are' : 'is'} in place for trial only when the joint over it (${partWords(procedure, object.name)}) is tightened: what was put in to try is sent out. Take ${tried.length > 1 ? 'them' : 'it'} out and fit ${tried.length > 1 ? 'them' : 'it'} for good before.`,
+            message: `The ${partsWords(procedure, tried)} inside ${tried.length > 1 ? 'are' : 'is'} in place for trial only when the joint over it (${partWords(procedure, object.name)}) is tightened.`,
+            why: 'what was put in to try is sent out.',
+            help: `Take ${tried.length > 1 ? 'them' : 'it'} out and fit ${tried.length > 1 ? 'them' : 'it'} for good before.`,
           });
         }
       },

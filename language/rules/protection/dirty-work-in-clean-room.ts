@@ -12,6 +12,7 @@ const softMark = /\b(tag|label|pen|marker|paint|ink|tape)\b/iu;
 export const dirtyWorkInCleanRoom: Rule = {
   code: 'dirty-work-in-clean-room',
   severity: 'warning',
+  since: '0.2.0',
   title: 'Something is engraved, buffed, blasted or washed in solvent at a clean station.',
   replay: ({ program }, report) => {
     const { procedure } = program;
@@ -27,7 +28,9 @@ export const dirtyWorkInCleanRoom: Rule = {
           at: step,
           way,
           cause: `dirty-work:${block.name}`,
-          message: `${dirty.words} at ${stationWords(procedure, station)}, which is clean: what flies off or drips settles on the parts that are built there. Do it at another station, before the last wash.`,
+          message: `${dirty.words} at ${stationWords(procedure, station)}, which is clean.`,
+          why: 'what flies off or drips settles on the parts that are built there.',
+          help: 'Do it at another station, before the last wash.',
         });
       },
     };

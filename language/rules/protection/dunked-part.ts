@@ -7,6 +7,7 @@ import { partsWords, partWords } from '../words.ts';
 export const dunkedPart: Rule = {
   code: 'dunked-part',
   severity: 'error',
+  since: '0.2.0',
   title: 'A part is washed while it is shut in.',
   replay: (replay, report) => {
     const { procedure } = replay.program;
@@ -32,7 +33,9 @@ export const dunkedPart: Rule = {
             message: `The ${partsWords(
               procedure,
               shutIn.map(({ object }) => object.name),
-            )} ${shutIn.length > 1 ? 'are' : 'is'} washed while the ${partWords(procedure, first.joint)} shuts ${shutIn.length > 1 ? 'them' : 'it'} in: the bath does not reach ${shutIn.length > 1 ? 'them' : 'it'}, and what runs in does not run out. Take ${shutIn.length > 1 ? 'them' : 'it'} out before, or clean the outside only.`,
+            )} ${shutIn.length > 1 ? 'are' : 'is'} washed while the ${partWords(procedure, first.joint)} shuts ${shutIn.length > 1 ? 'them' : 'it'} in.`,
+            why: `the bath does not reach ${shutIn.length > 1 ? 'them' : 'it'}, and what runs in does not run out.`,
+            help: `Take ${shutIn.length > 1 ? 'them' : 'it'} out before, or clean the outside only.`,
           });
         }
       },

@@ -7,6 +7,7 @@ import { faceWords } from '../words.ts';
 export const faceClosedUnclean: Rule = {
   code: 'face-closed-unclean',
   severity: 'error',
+  since: '0.2.0',
   title: 'A lapped face is shut for good while the part that it is on is dirty.',
   replay: ({ program, relations }, report) => ({
     step({ step, before, way }) {
@@ -38,7 +39,9 @@ export const faceClosedUnclean: Rule = {
           way,
           since,
           cause: `dirty:${since}`,
-          message: `${faceWords(program.procedure, face.id).replace(/^t/u, 'T')} is shut here and has not been cleaned${since < 0 ? ' since the unit came in' : ' since it was dirtied'}: one grain between lapped faces holds them apart, and they leak. Wash ${relations.part(face.part).base} before.`,
+          message: `${faceWords(program.procedure, face.id).replace(/^t/u, 'T')} is shut here and has not been cleaned${since < 0 ? ' since the unit came in' : ' since it was dirtied'}.`,
+          why: 'one grain between lapped faces holds them apart, and they leak.',
+          help: `Wash ${relations.part(face.part).base} before.`,
         });
       }
     },

@@ -9,6 +9,7 @@ import { partsWords } from '../words.ts';
 export const fittedDirty: Rule = {
   code: 'fitted-dirty',
   severity: 'error',
+  since: '0.1.0',
   title: 'A part is fitted dirty, or onto a dirty part.',
   replay: ({ program, relations }, report) => {
     /** One wash that is missing shows by other dirt on each way: the first way on which a step is told wins. */
@@ -47,7 +48,9 @@ export const fittedDirty: Rule = {
             way,
             since,
             cause: `dirty:${since}`,
-            message: `The ${words} ${are} ${onto ? 'built on' : 'fitted'} dirty${since < 0 ? ' as the unit came in' : ''}: the dirt is shut in. Wash or rinse ${names.join(', ')} before this step.`,
+            message: `The ${words} ${are} ${onto ? 'built on' : 'fitted'} dirty${since < 0 ? ' as the unit came in' : ''}.`,
+            why: 'the dirt is shut in.',
+            help: `Wash or rinse ${names.join(', ')} before this step.`,
           });
         }
       },

@@ -8,6 +8,7 @@ import { partsWords } from '../words.ts';
 export const fittedWet: Rule = {
   code: 'fitted-wet',
   severity: 'error',
+  since: '0.1.0',
   title: 'A part is fitted with solvent, detergent or water still on it.',
   replay: ({ program, relations }, report) => ({
     step({ step, before, way }) {
@@ -36,7 +37,9 @@ export const fittedWet: Rule = {
           way,
           since,
           cause: `wet:${since}`,
-          message: `The ${partsWords(program.procedure, names)} ${are} still wet with ${water ? 'water or detergent' : 'solvent'} when ${names.length > 1 ? 'they go' : 'it goes'} together: it ${water ? 'rusts' : 'strips the oil film'} inside. Blow ${it} dry or rinse ${it} in test oil before.`,
+          message: `The ${partsWords(program.procedure, names)} ${are} still wet with ${water ? 'water or detergent' : 'solvent'} when ${names.length > 1 ? 'they go' : 'it goes'} together.`,
+          why: `it ${water ? 'rusts' : 'strips the oil film'} inside.`,
+          help: `Blow ${it} dry or rinse ${it} in test oil before.`,
         });
       }
     },

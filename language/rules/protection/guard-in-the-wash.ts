@@ -6,6 +6,7 @@ import { capital, faceWords, partWords } from '../words.ts';
 export const guardInTheWash: Rule = {
   code: 'guard-in-the-wash',
   severity: 'error',
+  since: '0.2.0',
   title: 'A part is washed while a guard is on its lapped face.',
   replay: ({ program, layout, relations }, report) => ({
     step({ step, block, before, way }) {
@@ -28,7 +29,9 @@ export const guardInTheWash: Rule = {
           way,
           since,
           cause: `guard-on:${face.id}:${since}`,
-          message: `${capital(faceWords(procedure, face.id))} still has the ${guardWords} on as its guard when the ${partWords(procedure, object.name)} is ${rinsesAll ? 'rinsed' : 'washed'}: the dirt stays under it. Write “remove ${face.guardedBy ?? 'the guard'}” before.`,
+          message: `${capital(faceWords(procedure, face.id))} still has the ${guardWords} on as its guard when the ${partWords(procedure, object.name)} is ${rinsesAll ? 'rinsed' : 'washed'}.`,
+          why: 'the dirt stays under it.',
+          help: `Write “remove ${face.guardedBy ?? 'the guard'}” before.`,
         });
       }
     },

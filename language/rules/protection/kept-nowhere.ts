@@ -7,6 +7,7 @@ import { writtenAt } from '../written-at.ts';
 export const keptNowhere: Rule = {
   code: 'kept-nowhere',
   severity: 'warning',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'Parts are kept, and nothing says where or in what.',
   procedure(procedure, report) {
@@ -17,7 +18,9 @@ export const keptNowhere: Rule = {
       report({
         at: step,
         cause: `kept:${writtenAt(step)}`,
-        message: `Nothing says where the ${partsWords(procedure, names)} ${names.length > 1 ? 'are' : 'is'} kept: the next hand looks for ${names.length > 1 ? 'them' : 'it'}, and parts of two units get mixed. Write “at” and a station, and in quotes in what: “Own lidded tray, own number”.`,
+        message: `Nothing says where the ${partsWords(procedure, names)} ${names.length > 1 ? 'are' : 'is'} kept.`,
+        why: `the next hand looks for ${names.length > 1 ? 'them' : 'it'}, and parts of two units get mixed.`,
+        help: 'Write “at” and a station, and in quotes in what: “Own lidded tray, own number”.',
       });
     }
   },

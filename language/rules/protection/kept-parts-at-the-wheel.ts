@@ -7,6 +7,7 @@ import { partsWords, stationWords } from '../words.ts';
 export const keptPartsAtTheWheel: Rule = {
   code: 'kept-parts-at-the-wheel',
   severity: 'error',
+  since: '0.1.0',
   title: 'Lapped or matched parts are kept at an abrasive station, or come along to it.',
   replay: (replay, report) => {
     const { layout, relations } = replay;
@@ -26,7 +27,8 @@ export const keptPartsAtTheWheel: Rule = {
           message: `The ${partsWords(
             procedure,
             fine.map((object) => object.name),
-          )} ${fine.length > 1 ? 'are' : 'is'} lapped or matched and would lie in the dust of ${stationWords(procedure, step.station ?? block.station)}. Keep ${fine.length > 1 ? 'them' : 'it'} at another station.`,
+          )} ${fine.length > 1 ? 'are' : 'is'} lapped or matched and would lie in the dust of ${stationWords(procedure, step.station ?? block.station)}.`,
+          help: `Keep ${fine.length > 1 ? 'them' : 'it'} at another station.`,
         });
       },
       leave({ last, block, to, state, way }) {
@@ -53,7 +55,8 @@ export const keptPartsAtTheWheel: Rule = {
           message: `The ${partsWords(
             procedure,
             along.map((part) => part.name),
-          )} ${along.length > 1 ? 'go' : 'goes'} along to ${stationWords(procedure, to.station)}, where the dust spoils lapped parts. Write “keep ${[...new Set(all.map((part) => part.base))].join(', ')} at” a clean place before.`,
+          )} ${along.length > 1 ? 'go' : 'goes'} along to ${stationWords(procedure, to.station)}, where the dust spoils lapped parts.`,
+          help: `Write “keep ${[...new Set(all.map((part) => part.base))].join(', ')} at” a clean place before.`,
         });
       },
     };

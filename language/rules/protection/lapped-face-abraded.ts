@@ -7,6 +7,7 @@ import { partWords } from '../words.ts';
 export const lappedFaceAbraded: Rule = {
   code: 'lapped-face-abraded',
   severity: 'error',
+  since: '0.2.0',
   title: 'A lapped, ground or matched part is itself buffed, blasted or rubbed with an abrasive.',
   replay: ({ program, layout, relations }, report) => ({
     step({ step, before, way }) {
@@ -22,7 +23,9 @@ export const lappedFaceAbraded: Rule = {
           at: step,
           source: object.source,
           way,
-          message: `The ${partWords(program.procedure, name)} is lapped or matched and is ${step.verb === 'buff' ? 'buffed' : step.verb === 'blast' ? 'blasted' : 'rubbed with grit'}: the wheel rounds its edges and takes the fit out of it, and it leaks. Wash and wipe it, or lap it; or take another part.`,
+          message: `The ${partWords(program.procedure, name)} is lapped or matched and is ${step.verb === 'buff' ? 'buffed' : step.verb === 'blast' ? 'blasted' : 'rubbed with grit'}.`,
+          why: 'the wheel rounds its edges and takes the fit out of it, and it leaks.',
+          help: 'Wash and wipe it, or lap it; or take another part.',
         });
         return;
       }

@@ -6,6 +6,7 @@ import { partWords } from '../words.ts';
 export const lappedPairFittedDry: Rule = {
   code: 'lapped-pair-fitted-dry',
   severity: 'error',
+  since: '0.1.0',
   title: 'A lapped pair goes together dry instead of wet with clean test oil.',
   replay: ({ program, relations }, report) => ({
     step({ step, before, way }) {
@@ -31,7 +32,9 @@ export const lappedPairFittedDry: Rule = {
             way,
             since,
             cause: `dry:${dry[0]}:${since}`,
-            message: `The ${partWords(program.procedure, object.name)} and the ${partWords(program.procedure, other)} are a lapped pair and go together dry: the first stroke can seize them. Rinse both in clean test oil before.`,
+            message: `The ${partWords(program.procedure, object.name)} and the ${partWords(program.procedure, other)} are a lapped pair and go together dry.`,
+            why: 'the first stroke can seize them.',
+            help: 'Rinse both in clean test oil before.',
           });
         }
       }

@@ -6,6 +6,7 @@ import { writtenAt } from '../written-at.ts';
 export const lappedPartsTogether: Rule = {
   code: 'lapped-parts-together',
   severity: 'warning',
+  since: '0.2.0',
   title: 'Lapped parts are put down or soaked together, and no words say how they are kept off each other.',
   replay: ({ program, relations }, report) => ({
     step({ step, way }) {
@@ -25,8 +26,9 @@ export const lappedPartsTogether: Rule = {
         message: `The ${partsWords(
           program.procedure,
           fine.map((object) => object.name),
-        )} are lapped or matched and ${step.verb === 'soak' ? 'soak' : 'are put down'} together: faces that knock together are scored before anybody fits them. Say behind it how they are kept apart, as in "Own lidded tray, each in its place".`,
-        data: step.call === null ? { source: step.source } : undefined,
+        )} are lapped or matched and ${step.verb === 'soak' ? 'soak' : 'are put down'} together.`,
+        why: 'faces that knock together are scored before anybody fits them.',
+        help: 'Say behind it how they are kept apart, as in "Own lidded tray, each in its place".',
       });
     },
   }),

@@ -7,6 +7,7 @@ import { partsWords, stationWords } from '../words.ts';
 export const leavesWet: Rule = {
   code: 'leaves-wet',
   severity: 'error',
+  since: '0.2.0',
   title: 'Parts are still wet with solvent, detergent or water when the unit leaves a wet station.',
   replay: ({ program, layout }, report) => ({
     leave({ last, block, state, way }) {
@@ -35,7 +36,8 @@ export const leavesWet: Rule = {
         message: `The ${partsWords(
           procedure,
           wetParts.map((part) => part.name),
-        )} ${wetParts.length > 1 ? 'leave' : 'leaves'} ${stationWords(procedure, from.name)} wet with ${water ? 'water or detergent: bare steel rusts within the hour' : 'solvent: it drips on the next bench, and bare steel rusts'}. Blow ${wetParts.length > 1 ? 'them' : 'it'} dry or rinse ${wetParts.length > 1 ? 'them' : 'it'} in oil at the end of this stage.`,
+        )} ${wetParts.length > 1 ? 'leave' : 'leaves'} ${stationWords(procedure, from.name)} wet with ${water ? 'water or detergent: bare steel rusts within the hour' : 'solvent: it drips on the next bench, and bare steel rusts'}.`,
+        help: `Blow ${wetParts.length > 1 ? 'them' : 'it'} dry or rinse ${wetParts.length > 1 ? 'them' : 'it'} in oil at the end of this stage.`,
       });
     },
   }),

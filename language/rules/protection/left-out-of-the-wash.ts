@@ -9,6 +9,7 @@ import { partsWords } from '../words.ts';
 export const leftOutOfTheWash: Rule = {
   code: 'left-out-of-the-wash',
   severity: 'error',
+  since: '0.2.0',
   title: 'The first wash names the parts, and leaves some out that came in dirty.',
   replay: (replay, report) => {
     const { program, relations } = replay;
@@ -43,7 +44,9 @@ export const leftOutOfTheWash: Rule = {
           at: step,
           way,
           cause: 'dirty:-1',
-          message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'are' : 'is'} left out of the first wash: ${names.length > 1 ? 'they go' : 'it goes'} on dirty among clean parts. Add ${left.map(({ base }) => base).join(', ')} to it, or write wash all except what is not to be washed.`,
+          message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'are' : 'is'} left out of the first wash.`,
+          why: `${names.length > 1 ? 'they go' : 'it goes'} on dirty among clean parts.`,
+          help: `Add ${left.map(({ base }) => base).join(', ')} to it, or write wash all except what is not to be washed.`,
         });
       },
     };

@@ -9,9 +9,10 @@ import { partsWords, partWords, stationWords } from '../words.ts';
 const suited = /chos|select|grade|match|lap|pair|balanc|size|fit/iu;
 
 /** One of a matched or balanced pair is renewed, or kept elsewhere, without the other. */
-export const matchedPartsSplit: Rule = {
+export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
   code: 'matched-parts-split',
   severity: 'error',
+  since: '0.2.0',
   title: 'One part of a matched or balanced pair is renewed, or kept elsewhere, without the other.',
   replay: ({ program, relations }, report) => {
     const { procedure, points } = program;
@@ -50,7 +51,9 @@ export const matchedPartsSplit: Rule = {
                 source: object.source,
                 way,
                 cause: `split:${since}`,
-                message: `The ${partWords(procedure, fresh)} is renewed and the ${partWords(procedure, old)} is not: they are a pair, made to each other, and a new one with an old one sticks or leaks. Write “renew ${[fresh, old].map((part) => relations.part(part).base).join(', ')}”, or say how the new one is matched.`,
+                message: `The ${partWords(procedure, fresh)} is renewed and the ${partWords(procedure, old)} is not.`,
+                why: 'they are a pair, made to each other, and a new one with an old one sticks or leaks.',
+                help: `Write “renew ${[fresh, old].map((part) => relations.part(part).base).join(', ')}”, or say how the new one is matched.`,
                 data: at.call === null ? { old: relations.part(old).base, source: object.source } : undefined,
               });
             }
@@ -74,15 +77,16 @@ export const matchedPartsSplit: Rule = {
               at: stepAt(since)!.step,
               way,
               cause: `split:${since}`,
-              message: `The ${partsWords(procedure, [part.name, other])} are a matched pair, and one is put down at ${here}, the other at ${there}: by the evening nobody knows which belonged to which. Keep them together, or say how they are told apart.`,
+              message: `The ${partsWords(procedure, [part.name, other])} are a matched pair, and one is put down at ${here}, the other at ${there}.`,
+              why: 'by the evening nobody knows which belonged to which.',
+              help: 'Keep them together, or say how they are told apart.',
             });
           }
         }
       },
     };
   },
-  fix(data) {
-    const { old, source } = data as { old: string; source: Source };
+  fix({ old, source }) {
     return { title: `Renew ${old} too`, safe: false, edits: [behind(source, `, ${old}`)] };
   },
 };

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { fullMessage } from '../../model/finding.ts';
 import { check, told } from '../example-pages.ts';
 import { protection } from '../protection.ts';
 import { instead, procedureWith } from '../sound-procedure.ts';
@@ -10,7 +11,7 @@ const found = (text: string) => told(text).map(({ rule, step }) => `${step ?? 'â
 const messages = (text: string, rule: string) =>
   check(text)
     .findings.filter((finding) => finding.rule === rule)
-    .map(({ message }) => message);
+    .map((one) => fullMessage(one));
 
 type Change = NonNullable<Parameters<typeof procedureWith>[0]>;
 /** A near-miss is correct practice: no rule of this area finds anything. */
@@ -19,7 +20,7 @@ const near = (change: Change) => {
   expect(
     findings
       .filter(({ rule }) => [...area, 'syntax', 'unknown-name'].includes(rule))
-      .map(({ step, rule, message }) => `${step} ${rule}: ${message}`),
+      .map((one) => `${one.step} ${one.rule}: ${fullMessage(one)}`),
   ).toEqual([]);
 };
 

@@ -8,6 +8,7 @@ import { capital, faceWords, listed, partsWords } from '../words.ts';
 export const noSafeStop: Rule = {
   code: 'no-safe-stop',
   severity: 'warning',
+  since: '0.2.0',
   title: 'The unit stands for somebody or is sent out with ports open, lapped faces bare or parts loose.',
   replay: (replay, report) => ({
     step({ step, before, way }) {
@@ -23,7 +24,9 @@ export const noSafeStop: Rule = {
           way,
           since,
           cause,
-          message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open ${when}: ${why}. Write “cap ${names.join(', ')}” before.`,
+          message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open ${when}.`,
+          why: `${why}.`,
+          help: `Write “cap ${names.join(', ')}” before.`,
         });
       }
       for (const { face, since, cause } of bareFaces(replay, before)) {
@@ -32,7 +35,9 @@ export const noSafeStop: Rule = {
           way,
           since,
           cause,
-          message: `${capital(faceWords(procedure, face.id))} is bare ${when}: ${why}. ${face.guardedBy === null ? 'Cover it' : `Write “guard ${face.id} with ${face.guardedBy}”`} before.`,
+          message: `${capital(faceWords(procedure, face.id))} is bare ${when}.`,
+          why: `${why}.`,
+          help: `${face.guardedBy === null ? 'Cover it' : `Write “guard ${face.id} with ${face.guardedBy}”`} before.`,
         });
       }
       const loose = looseParts(replay, before);
@@ -43,7 +48,9 @@ export const noSafeStop: Rule = {
         way,
         since: loose.since,
         cause: loose.cause,
-        message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'lie' : 'lies'} loose ${when}: ${why}. Write “keep ${[...new Set(loose.parts.map((part) => part.base))].join(', ')}” before.`,
+        message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'lie' : 'lies'} loose ${when}.`,
+        why: `${why}.`,
+        help: `Write “keep ${[...new Set(loose.parts.map((part) => part.base))].join(', ')}” before.`,
       });
     },
   }),

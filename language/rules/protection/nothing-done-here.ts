@@ -5,6 +5,7 @@ import { lower } from '../words.ts';
 export const nothingDoneHere: Rule = {
   code: 'nothing-done-here',
   severity: 'error',
+  since: '0.1.0',
   title: 'A stage at an abrasive station abrades nothing, or a stage has no step.',
   procedure(procedure, report) {
     for (const stage of procedure.stages) {
@@ -12,7 +13,8 @@ export const nothingDoneHere: Rule = {
       if (stage.steps.length === 0) {
         report({
           at: stage.source,
-          message: `Stage ${stage.name} has no step. Write what is done there, or take the stage out.`,
+          message: `Stage ${stage.name} has no step.`,
+          help: 'Write what is done there, or take the stage out.',
         });
         continue;
       }
@@ -20,7 +22,9 @@ export const nothingDoneHere: Rule = {
       if (stage.steps.some((step) => step.verb === 'buff' || step.verb === 'blast' || step.verb === 'do')) continue;
       report({
         at: stage.source,
-        message: `Stage ${stage.name} is at the ${lower(station.title)}, and no step of it buffs or blasts: the unit would go into the dust for nothing. Write what is buffed, or do the stage elsewhere.`,
+        message: `Stage ${stage.name} is at the ${lower(station.title)}, and no step of it buffs or blasts.`,
+        why: 'the unit would go into the dust for nothing.',
+        help: 'Write what is buffed, or do the stage elsewhere.',
       });
     }
   },

@@ -10,6 +10,7 @@ import { listed } from '../words.ts';
 export const openPortInDirt: Rule = {
   code: 'open-port-in-dirt',
   severity: 'error',
+  since: '0.1.0',
   title: 'A port is open while the unit is buffed, blasted, waits or is shipped.',
   replay: (replay, report) => {
     const tell = (at: Step | Source, state: State, way: Way, when: string, shipping: boolean) => {
@@ -21,7 +22,9 @@ export const openPortInDirt: Rule = {
         way,
         since,
         cause,
-        message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open ${when}: grit goes in and comes out in the ${shipping ? 'engine of the customer' : 'tester'}. Write “cap ${names.join(', ')}” before.`,
+        message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open ${when}.`,
+        why: `grit goes in and comes out in the ${shipping ? 'engine of the customer' : 'tester'}.`,
+        help: `Write “cap ${names.join(', ')}” before.`,
       });
     };
     return {

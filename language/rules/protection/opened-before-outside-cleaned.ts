@@ -7,6 +7,7 @@ import { partWords } from '../words.ts';
 export const openedBeforeOutsideCleaned: Rule = {
   code: 'opened-before-outside-cleaned',
   severity: 'error',
+  since: '0.2.0',
   title: 'A unit with lapped parts is opened before its outside is cleaned.',
   replay: ({ program, layout, relations }, report) => {
     const { procedure } = program;
@@ -30,7 +31,9 @@ export const openedBeforeOutsideCleaned: Rule = {
           source: object.source,
           way,
           cause: 'outside',
-          message: `The ${partWords(procedure, object.name)} is opened while the outside is dirty as it came in: the dirt on the thread falls onto the lapped faces. Write “clean outside” before, with the ports capped.`,
+          message: `The ${partWords(procedure, object.name)} is opened while the outside is dirty as it came in.`,
+          why: 'the dirt on the thread falls onto the lapped faces.',
+          help: 'Write “clean outside” before, with the ports capped.',
         });
       },
     };

@@ -5,9 +5,10 @@ import type { Rule } from '../rule.ts';
 import { listed } from '../words.ts';
 
 /** The outside is brushed down while a port is open. */
-export const outsideCleanedWithPortsOpen: Rule = {
+export const outsideCleanedWithPortsOpen: Rule<{ names: readonly string[]; source: Source }> = {
   code: 'outside-cleaned-with-ports-open',
   severity: 'error',
+  since: '0.2.0',
   title: 'A port is open while the outside of the unit is cleaned.',
   replay: (replay, report) => ({
     step({ step, before, way }) {
@@ -20,13 +21,14 @@ export const outsideCleanedWithPortsOpen: Rule = {
         way,
         since,
         cause,
-        message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open while the outside is cleaned: what the brush takes off goes in there. Write “cap ${names.join(', ')}” before.`,
+        message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open while the outside is cleaned.`,
+        why: 'what the brush takes off goes in there.',
+        help: `Write “cap ${names.join(', ')}” before.`,
         data: step.call === null ? { names, source: step.source } : undefined,
       });
     },
   }),
-  fix(data) {
-    const { names, source } = data as { names: readonly string[]; source: Source };
+  fix({ names, source }) {
     return { title: `Cap ${listed(names)} first`, safe: true, edits: [stepBefore(source, `cap ${names.join(', ')}`)] };
   },
 };

@@ -10,6 +10,7 @@ import { partsWords, stationWords } from '../words.ts';
 export const partsLeftLoose: Rule = {
   code: 'parts-left-loose',
   severity: 'error',
+  since: '0.1.0',
   title: 'Parts are off and kept nowhere when the unit leaves a station or waits.',
   replay: (replay, report) => {
     const { procedure } = replay.program;
@@ -23,7 +24,9 @@ export const partsLeftLoose: Rule = {
         way,
         since,
         cause,
-        message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'lie' : 'lies'} loose ${when}: parts of several units get mixed. Write keep ${names.join(', ')} at their place before.`,
+        message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'lie' : 'lies'} loose ${when}.`,
+        why: 'parts of several units get mixed.',
+        help: `Write keep ${names.join(', ')} at their place before.`,
       });
     };
     return {

@@ -8,6 +8,7 @@ import { listed, partsWords } from '../words.ts';
 export const passageBlocked: Rule = {
   code: 'passage-blocked',
   severity: 'error',
+  since: '0.1.0',
   title: 'A part is washed, or the unit is primed, tested or connected, with a passage of it capped.',
   replay: ({ program, layout, relations }, report) => {
     /** Caps that are told, by port and since when; and ports told on the first way, which no later one tells again. */
@@ -32,7 +33,9 @@ export const passageBlocked: Rule = {
             way,
             since,
             cause: `capped:${since}`,
-            message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} still capped when ${doing}: ${why}. Write “uncap ${names.join(', ')}” before.`,
+            message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} still capped when ${doing}.`,
+            why: `${why}.`,
+            help: `Write “uncap ${names.join(', ')}” before.`,
           });
         };
         if (step.verb === 'connect')

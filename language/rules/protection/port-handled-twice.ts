@@ -18,9 +18,10 @@ const already = {
  * A port is capped, opened, connected or disconnected when it is so already. It is told only where no way needs the
  * step: on the first way through the stages, and in a repair straight from the one place that sends to it.
  */
-export const portHandledTwice: Rule = {
+export const portHandledTwice: Rule<{ source: Source }> = {
   code: 'port-handled-twice',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A port is capped, uncapped, connected or disconnected when it is so already.',
   replay: ({ program, layout, relations }, report) => {
     const isDoneBy = (one: Port, at: number, verb: keyof typeof already, block: Block) => {
@@ -61,14 +62,15 @@ export const portHandledTwice: Rule = {
           since,
           // By these it may be told already what is missing between.
           cause: verb === 'cap' ? `capped:${since}` : verb === 'uncap' ? `open:${since}` : undefined,
-          message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} ${words} already: the bench hand looks for what is not there, and asks what was left out. Take this out, or put in the step that is missing between.`,
+          message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} ${words} already.`,
+          why: 'the bench hand looks for what is not there, and asks what was left out.',
+          help: 'Take this out, or put in the step that is missing between.',
           data: whole && step.call === null ? { source: step.source } : undefined,
         });
       },
     };
   },
-  fix(data) {
-    const { source } = data as { source: Source };
+  fix({ source }) {
     return { title: 'Take this step out', safe: false, edits: [{ source, text: '' }] };
   },
 };

@@ -7,6 +7,7 @@ import { partsWords } from '../words.ts';
 export const unitsMixedInTheBath: Rule = {
   code: 'units-mixed-in-the-bath',
   severity: 'warning',
+  since: '0.2.0',
   title: 'Loose parts of the set are washed together, and no words say how the units are kept apart.',
   replay: ({ program }, report) => {
     const steps = program.procedure.stages.flatMap((stage) => stage.steps);
@@ -34,7 +35,9 @@ export const unitsMixedInTheBath: Rule = {
           message: `The ${partsWords(
             procedure,
             loose.map(({ name }) => name),
-          )} of the whole set go into one bath: a needle comes out with another’s nozzle. Say how the units are kept apart, as in "Own basket, own number", or do the stage one unit at a time.`,
+          )} of the whole set go into one bath.`,
+          why: 'a needle comes out with another’s nozzle.',
+          help: 'Say how the units are kept apart, as in "Own basket, own number", or do the stage one unit at a time.',
         });
       },
     };

@@ -8,6 +8,7 @@ import { partsWords } from '../words.ts';
 export const waterWashedNotOiled: Rule = {
   code: 'water-washed-not-oiled',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A part that was washed in water or detergent is dried and fitted without being oiled.',
   replay: ({ program, relations }, report) => ({
     step({ step, before, way }) {
@@ -35,7 +36,9 @@ export const waterWashedNotOiled: Rule = {
           way,
           since,
           cause: `bare-steel:${since}`,
-          message: `The ${partsWords(program.procedure, names)} ${go} together dry after a wash in water or detergent: steel with no film on it rusts inside, where nobody sees it. Rinse ${them} in test oil or oil ${them} before.`,
+          message: `The ${partsWords(program.procedure, names)} ${go} together dry after a wash in water or detergent.`,
+          why: 'steel with no film on it rusts inside, where nobody sees it.',
+          help: `Rinse ${them} in test oil or oil ${them} before.`,
         });
       }
     },

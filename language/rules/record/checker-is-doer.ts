@@ -4,6 +4,7 @@ import type { Rule } from '../rule.ts';
 export const checkerIsDoer: Rule = {
   code: 'checker-is-doer',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A stage is held for the same person who signs for it.',
   procedure(procedure, report) {
     for (const stage of procedure.stages) {
@@ -12,7 +13,9 @@ export const checkerIsDoer: Rule = {
         if (step.verb !== 'hold-for' || step.text === null || !signers.includes(nameOf(step.text))) continue;
         report({
           at: step,
-          message: `The work is held for ${step.text}, who signs for it too: a hold is for a second pair of eyes, and nobody sees his own slip. Name somebody else here or at the sign-off, or take the hold out.`,
+          message: `The work is held for ${step.text}, who signs for it too.`,
+          why: 'a hold is for a second pair of eyes, and nobody sees his own slip.',
+          help: 'Name somebody else here or at the sign-off, or take the hold out.',
         });
       }
     }

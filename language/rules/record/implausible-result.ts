@@ -6,6 +6,7 @@ import type { Rule } from '../rule.ts';
 export const implausibleResult: Rule = {
   code: 'implausible-result',
   severity: 'error',
+  since: '0.2.0',
   title: 'A result of a job cannot be as it is written: a slip of the point, nothing, or more than the tool can show.',
   workspace({ jobs }, report) {
     const words = wordsIn('en');

@@ -4,9 +4,10 @@ import type { Rule } from '../rule.ts';
 import { stageSteps } from '../stage-steps.ts';
 
 /** Every mark on the unit is without a number. A match mark beside one that has it is another thing. */
-export const markNotTraceable: Rule = {
+export const markNotTraceable: Rule<{ source: Source }> = {
   code: 'mark-not-traceable',
   severity: 'error',
+  since: '0.2.0',
   title: 'The unit is marked with neither its number nor its serial.',
   replay({ program }, report) {
     const marks = stageSteps(program).flatMap(({ step }) => (step.verb === 'mark' ? [step] : []));
@@ -23,8 +24,7 @@ export const markNotTraceable: Rule = {
       });
     return {};
   },
-  fix(data) {
-    const { source } = data as { source: Source };
+  fix({ source }) {
     return { title: 'Mark it with number and serial', safe: false, edits: [behind(source, ' with number, serial')] };
   },
 };

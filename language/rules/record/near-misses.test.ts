@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { fullMessage } from '../../model/finding.ts';
 import { check } from '../example-pages.ts';
 import { rulesByArea } from '../index.ts';
 import { instead, procedureWith } from '../sound-procedure.ts';
@@ -58,7 +59,7 @@ describe('mark-not-traceable', () => {
       marked('only A-250 { mark body with number }\n      only A-220 { mark body "Paint dot" }'),
     );
     expect(others).toEqual([]);
-    expect(finding!.message).toMatch(/Only for A-220\.$/u);
+    expect(fullMessage(finding!)).toMatch(/Only for A-220\.$/u);
   });
 });
 
@@ -105,7 +106,7 @@ describe('unit-not-tagged', () => {
         `${repairs}\n    repair aside {\n      do "Stop the crack"\n      send washer to tank\n    }`,
     });
     const [finding] = findings(text).filter(({ rule }) => rule === 'unit-not-tagged');
-    expect(finding!.message).toContain('fails and aside (R2) is done');
+    expect(fullMessage(finding!)).toContain('fails and aside (R2) is done');
   });
 });
 
@@ -154,7 +155,7 @@ describe('not-approved', () => {
     const [finding, ...others] = findings(procedureWith({ head: instead(words, put) }));
     expect(others).toEqual([]);
     expect(finding).toMatchObject({ rule: 'not-approved' });
-    expect(finding!.message).toContain(message);
+    expect(fullMessage(finding!)).toContain(message);
   });
 });
 

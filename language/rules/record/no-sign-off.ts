@@ -5,6 +5,7 @@ import type { Rule } from '../rule.ts';
 export const noSignOff: Rule = {
   code: 'no-sign-off',
   severity: 'error',
+  since: '0.1.0',
   title: 'Nobody signs the unit off at the end.',
   replay: ({ program, layout }, report) => ({
     end({ state, way }) {
@@ -13,7 +14,9 @@ export const noSignOff: Rule = {
         at: program.procedure.source,
         way,
         cause: 'no-sign-off',
-        message: 'Nobody signs the unit off: the sheet would be no record. Write sign-off by "…" as the last step.',
+        message: 'Nobody signs the unit off.',
+        why: 'the sheet would be no record.',
+        help: 'Write sign-off by "…" as the last step.',
       });
     },
   }),

@@ -5,6 +5,7 @@ import { listed } from '../words.ts';
 export const notApproved: Rule = {
   code: 'not-approved',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A procedure has no revision, or nobody has approved it with a date.',
   procedure(procedure, report) {
     const { revision, approvedBy, approvedOn } = procedure;
@@ -15,7 +16,9 @@ export const notApproved: Rule = {
     if (missing.length === 0) return;
     report({
       at: procedure.source,
-      message: `The procedure has ${listed(missing)}: a sheet of it could not be told from a draft, nor a unit traced to what was valid then. Write “${[
+      message: `The procedure has ${listed(missing)}.`,
+      why: 'a sheet of it could not be told from a draft, nor a unit traced to what was valid then.',
+      help: `Write “${[
         revision === null ? 'revision A' : '',
         approvedBy === null || approvedOn === null ? 'approved by "…" on 2026-01-31' : '',
       ]

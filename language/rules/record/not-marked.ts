@@ -5,6 +5,7 @@ import type { Rule } from '../rule.ts';
 export const notMarked: Rule = {
   code: 'not-marked',
   severity: 'error',
+  since: '0.1.0',
   title: 'The unit leaves without being marked.',
   replay: ({ program, layout }, report) => ({
     end({ state, way }) {

@@ -4,6 +4,7 @@ import type { Rule } from '../rule.ts';
 export const readingNotRecorded: Rule = {
   code: 'reading-not-recorded',
   severity: 'warning',
+  since: '0.2.0',
   title: 'Something is to be written down, and the step has no box for it.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {

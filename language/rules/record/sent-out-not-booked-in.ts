@@ -5,6 +5,7 @@ import { stageSteps } from '../stage-steps.ts';
 export const sentOutNotBookedIn: Rule = {
   code: 'sent-out-not-booked-in',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A unit is sent out, and tested or signed off without having been booked in.',
   replay({ program }, report) {
     const steps = stageSteps(program);

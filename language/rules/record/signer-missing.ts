@@ -6,6 +6,7 @@ import { writtenAt } from '../written-at.ts';
 export const signerMissing: Rule = {
   code: 'signer-missing',
   severity: 'warning',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A signature is asked for, and nothing says whose.',
   procedure(procedure, report) {
@@ -14,7 +15,9 @@ export const signerMissing: Rule = {
       report({
         at: step,
         cause: `signer:${writtenAt(step)}`,
-        message: `Nothing says who signs here: anybody may, and nobody answers for it. Write “${step.verb === 'sign-off' ? 'sign-off by "…"' : 'hold-for "…"'}” with the post, such as the bench lead.`,
+        message: 'Nothing says who signs here.',
+        why: 'anybody may, and nobody answers for it.',
+        help: `Write “${step.verb === 'sign-off' ? 'sign-off by "…"' : 'hold-for "…"'}” with the post, such as the bench lead.`,
       });
     }
   },

@@ -25,6 +25,7 @@ const afterwards: readonly Verb[] = [
 export const stepAfterSignOff: Rule = {
   code: 'step-after-sign-off',
   severity: 'error',
+  since: '0.2.0',
   title: 'The unit is worked on after it was signed off.',
   replay({ program }, report) {
     const steps = stageSteps(program);
@@ -37,7 +38,9 @@ export const stepAfterSignOff: Rule = {
         at: late.step,
         cause: `after-sign-off:${signed.step.number}`,
         related: [{ message: `It is signed off in step ${signed.step.number}.`, source: signed.step.source }],
-        message: `The unit is signed off in step ${signed.step.number} and worked on after it: the name stands for a unit that was not done. Put the sign-off behind the last step that works on it.`,
+        message: `The unit is signed off in step ${signed.step.number} and worked on after it.`,
+        why: 'the name stands for a unit that was not done.',
+        help: 'Put the sign-off behind the last step that works on it.',
       });
     return {};
   },

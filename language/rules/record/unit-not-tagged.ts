@@ -8,6 +8,7 @@ import { stationWords } from '../words.ts';
 export const unitNotTagged: Rule = {
   code: 'unit-not-tagged',
   severity: 'error',
+  since: '0.2.0',
   title: 'A unit with no tag is taken apart over several places, or put with others.',
   replay: ({ program, layout }, report) => {
     const { procedure } = program;
@@ -27,7 +28,9 @@ export const unitNotTagged: Rule = {
           at: step,
           way,
           cause: 'unit-not-tagged',
-          message: `${to === null ? 'The unit stands with the rest of its set' : `Its parts go to ${stationWords(procedure, to)}`}, and the unit has no tag: it gets another one's parts and another one's readings. Write “tag” when it is received.`,
+          message: `${to === null ? 'The unit stands with the rest of its set' : `Its parts go to ${stationWords(procedure, to)}`}, and the unit has no tag.`,
+          why: `it gets another one's parts and another one's readings.`,
+          help: 'Write “tag” when it is received.',
         });
       },
     };

@@ -6,6 +6,7 @@ import { writtenAt } from '../written-at.ts';
 export const acceptMissing: Rule = {
   code: 'accept-missing',
   severity: 'error',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A test reads nothing and says not what is accepted.',
   procedure(procedure, report) {
@@ -18,7 +19,9 @@ export const acceptMissing: Rule = {
       report({
         at: step,
         cause: `accept:${writtenAt(step)}`,
-        message: `Test ${step.gate!.name} says neither what is read nor what is good: a drop on the tip passes with one hand and not with the next. Write “accept "…"”, or “read … within …”.`,
+        message: `Test ${step.gate!.name} says neither what is read nor what is good.`,
+        why: 'a drop on the tip passes with one hand and not with the next.',
+        help: 'Write “accept "…"”, or “read … within …”.',
       });
     }
   },

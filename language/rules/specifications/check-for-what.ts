@@ -6,6 +6,7 @@ import { writtenAt } from '../written-at.ts';
 export const checkForWhat: Rule = {
   code: 'check-for-what',
   severity: 'warning',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A check does not say what is looked for.',
   procedure(procedure, report) {

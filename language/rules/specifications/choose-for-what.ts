@@ -7,6 +7,7 @@ import { writtenAt } from '../written-at.ts';
 export const chooseForWhat: Rule = {
   code: 'choose-for-what',
   severity: 'warning',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A part is chosen, and nothing says what it is to bring to what.',
   procedure(procedure, report) {
@@ -19,7 +20,9 @@ export const chooseForWhat: Rule = {
         message: `Nothing says by what the ${partsWords(
           procedure,
           step.objects.map((object) => object.name),
-        )} is chosen: the bench hand guesses a thickness and builds the unit for nothing. Write “to bring” and the test, “to” and its aim.`,
+        )} is chosen.`,
+        why: 'the bench hand guesses a thickness and builds the unit for nothing.',
+        help: 'Write “to bring” and the test, “to” and its aim.',
       });
     }
   },

@@ -6,6 +6,7 @@ import { partsWords } from '../words.ts';
 export const fixtureMissing: Rule = {
   code: 'fixture-missing',
   severity: 'warning',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A part is clamped, and nothing says in what.',
   procedure(procedure, report) {
@@ -21,7 +22,9 @@ export const fixtureMissing: Rule = {
         // Said once in the family, it is said for every step.
         cause: `fixture:${first?.base}`,
         allow: first?.allow,
-        message: `Nothing says in what the ${partsWords(procedure, names)} is clamped: bare vice jaws pull a bored body out of round and bruise its faces. Write “in "…"” here, or “held in "…"” at ${first?.base} in the family.`,
+        message: `Nothing says in what the ${partsWords(procedure, names)} is clamped.`,
+        why: 'bare vice jaws pull a bored body out of round and bruise its faces.',
+        help: `Write “in "…"” here, or “held in "…"” at ${first?.base} in the family.`,
       });
     }
   },

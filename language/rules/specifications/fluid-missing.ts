@@ -11,6 +11,7 @@ const done: Partial<Record<Verb, string>> = { wash: 'washed', rinse: 'rinsed', s
 export const fluidMissing: Rule = {
   code: 'fluid-missing',
   severity: 'error',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'Something is washed, rinsed, soaked or oiled, and nothing says in what.',
   procedure(procedure, report) {
@@ -22,7 +23,9 @@ export const fluidMissing: Rule = {
       report({
         at: step,
         cause: `fluid:${writtenAt(step)}`,
-        message: `Nothing says in what this is ${what}: solvent left on a lapped fit strips its film, detergent rusts it, and oil takes off no dirt. Write “${step.verb === 'oil' ? 'with' : 'in'}” and a fluid of the shop${such}.`,
+        message: `Nothing says in what this is ${what}.`,
+        why: 'solvent left on a lapped fit strips its film, detergent rusts it, and oil takes off no dirt.',
+        help: `Write “${step.verb === 'oil' ? 'with' : 'in'}” and a fluid of the shop${such}.`,
       });
     }
   },

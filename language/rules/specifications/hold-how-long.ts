@@ -6,6 +6,7 @@ import { writtenAt } from '../written-at.ts';
 export const holdHowLong: Rule = {
   code: 'hold-how-long',
   severity: 'error',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A pressure is held, and nothing says for how long.',
   procedure(procedure, report) {
@@ -17,7 +18,9 @@ export const holdHowLong: Rule = {
       report({
         at: step,
         cause: `hold-time:${writtenAt(step)}`,
-        message: `Test ${step.gate!.name} holds a pressure, and nothing says for how long: a slow leak shows no drop in the two seconds that one hand waits. Write “for” and a time, such as for 10 s.`,
+        message: `Test ${step.gate!.name} holds a pressure, and nothing says for how long.`,
+        why: 'a slow leak shows no drop in the two seconds that one hand waits.',
+        help: 'Write “for” and a time, such as for 10 s.',
       });
     }
   },

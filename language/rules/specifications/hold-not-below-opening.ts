@@ -10,6 +10,7 @@ import { writtenAt } from '../written-at.ts';
 export const holdNotBelowOpening: Rule = {
   code: 'hold-not-below-opening',
   severity: 'error',
+  since: '0.2.0',
   title: 'A seat is tested at a pressure that is not below the opening pressure.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
@@ -19,7 +20,9 @@ export const holdNotBelowOpening: Rule = {
         report({
           at: step,
           cause: `hold-below:${writtenAt(step)}`,
-          message: `Test ${step.gate!.name} ${why}: the needle lifts, and a good seat is opened up as a leaking one. Write “hold … below” and the test that reads the opening.`,
+          message: `Test ${step.gate!.name} ${why}.`,
+          why: 'the needle lifts, and a good seat is opened up as a leaking one.',
+          help: 'Write “hold … below” and the test that reads the opening.',
         });
       if (hold.relation === 'above') {
         if (hold.of !== null) tell(`holds ${formatLimit(hold.amount)} above ${hold.of}`);

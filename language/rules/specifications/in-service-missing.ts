@@ -30,6 +30,7 @@ const seconds: readonly Second[] = [
 export const inServiceMissing: Rule = {
   code: 'in-service-missing',
   severity: 'warning',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A part number has no limit in service, or with a new part, where others have one.',
   procedure(procedure, report) {
@@ -48,7 +49,9 @@ export const inServiceMissing: Rule = {
             at: value.source,
             cause: `${words}:${spec.name}:${number.name}`,
             allow: [...spec.allow, ...number.allow],
-            message: `${number.name} has ${spec.name} of its own and no ${words}: ${when} it would be judged by ${of(spec) === null ? 'none' : 'the figure of the other numbers'}. Write “${write}” from the maker's data.`,
+            message: `${number.name} has ${spec.name} of its own and no ${words}.`,
+            why: `${when} it would be judged by ${of(spec) === null ? 'none' : 'the figure of the other numbers'}.`,
+            help: `Write “${write}” from the maker's data.`,
           });
         }
         if (spec.rebuilt !== null && of(spec) === null && takers.length > 0) {
@@ -56,7 +59,8 @@ export const inServiceMissing: Rule = {
             at: spec.source,
             cause: `${words}:${spec.name}`,
             allow: spec.allow,
-            message: `Spec ${spec.name} has no ${words}, and ${listed(takers.map(({ name }) => name))} takes it as it is, while other numbers have one. Write “${write}” from the maker's data.`,
+            message: `Spec ${spec.name} has no ${words}, and ${listed(takers.map(({ name }) => name))} takes it as it is, while other numbers have one.`,
+            help: `Write “${write}” from the maker's data.`,
           });
         }
       }

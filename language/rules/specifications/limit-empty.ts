@@ -11,6 +11,7 @@ const counted: readonly Kind[] = ['drops', 'strokes', 'turns'];
 export const limitEmpty: Rule = {
   code: 'limit-empty',
   severity: 'error',
+  since: '0.2.0',
   title: 'No value fits a limit.',
   procedure(procedure, report) {
     for (const { limit, words, source, step, spec } of [...specLimits(procedure), ...stepLimits(procedure)]) {
@@ -24,7 +25,9 @@ export const limitEmpty: Rule = {
         at: step ?? source,
         source,
         allow: spec?.allow,
-        message: `${capital(words)} is ${formatLimit(limit)}: ${why}. Mend the numbers from the maker's data.`,
+        message: `${capital(words)} is ${formatLimit(limit)}.`,
+        why: `${why}.`,
+        help: `Mend the numbers from the maker's data.`,
       });
     }
   },

@@ -8,6 +8,7 @@ import { writtenAt } from '../written-at.ts';
 export const limitMissing: Rule = {
   code: 'limit-missing',
   severity: 'error',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'Something is read or set as a gate, and no limit says what is good.',
   procedure(procedure, report) {

@@ -9,6 +9,7 @@ const judged: readonly Kind[] = ['pressure', 'torque', 'length', 'force', 'angle
 export const noTolerance: Rule = {
   code: 'no-tolerance',
   severity: 'error',
+  since: '0.1.0',
   ofAbsence: true,
   title: 'A value that is set or read has no tolerance, and the shop states none.',
   procedure(procedure, report) {
@@ -40,7 +41,9 @@ export const noTolerance: Rule = {
         at: step ?? source,
         source,
         allow: spec?.allow,
-        message: `${words.charAt(0).toUpperCase()}${words.slice(1)} is ${formatLimit(bare)} with no tolerance: nobody can say when a reading is good. Write the tolerance from the maker's data, or “unless stated ${kind} ±…” in the shop.`,
+        message: `${words.charAt(0).toUpperCase()}${words.slice(1)} is ${formatLimit(bare)} with no tolerance.`,
+        why: 'nobody can say when a reading is good.',
+        help: `Write the tolerance from the maker's data, or “unless stated ${kind} ±…” in the shop.`,
       });
     }
   },

@@ -6,6 +6,7 @@ import { listed } from '../words.ts';
 export const numberMissingSpec: Rule = {
   code: 'number-missing-spec',
   severity: 'error',
+  since: '0.1.0',
   title: 'A spec has no value for a part number.',
   procedure(procedure, report) {
     for (const spec of procedure.specs) {
@@ -15,7 +16,8 @@ export const numberMissingSpec: Rule = {
           report({
             at: spec.source,
             allow: spec.allow,
-            message: `Spec ${spec.name} is not required, and no source says so. Write source "…".`,
+            message: `Spec ${spec.name} is not required, and no source says so.`,
+            help: 'Write source "…".',
           });
         continue;
       }
@@ -23,7 +25,8 @@ export const numberMissingSpec: Rule = {
         report({
           at: spec.source,
           allow: spec.allow,
-          message: `Spec ${spec.name} has no value. Write it from the maker's data, or give it in each part number.`,
+          message: `Spec ${spec.name} has no value.`,
+          help: `Write it from the maker's data, or give it in each part number.`,
         });
         continue;
       }
@@ -38,7 +41,9 @@ export const numberMissingSpec: Rule = {
           at: number.source,
           cause: `spec:${spec.name}:${number.name}`,
           allow: [...spec.allow, ...number.allow],
-          message: `Part number ${number.name} has no ${spec.name}: a unit of this number could not be set${missing.length > 1 ? ` (the same for ${listed(missing.filter((other) => other !== number).map((other) => other.name))})` : ''}. Write ${spec.name} in number ${number.name}, or ${spec.name} not required with its source.`,
+          message: `Part number ${number.name} has no ${spec.name}.`,
+          why: `a unit of this number could not be set${missing.length > 1 ? ` (the same for ${listed(missing.filter((other) => other !== number).map((other) => other.name))})` : ''}.`,
+          help: `Write ${spec.name} in number ${number.name}, or ${spec.name} not required with its source.`,
         });
       }
     }

@@ -6,6 +6,7 @@ import { writtenAt } from '../written-at.ts';
 export const pressureMissing: Rule = {
   code: 'pressure-missing',
   severity: 'error',
+  since: '0.1.0',
   ofAbsence: true,
   title: 'A timed pressure test says no pressure.',
   procedure(procedure, report) {

@@ -6,6 +6,7 @@ import { writtenAt } from '../written-at.ts';
 export const primeHow: Rule = {
   code: 'prime-how',
   severity: 'warning',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A unit is primed, and nothing says how much.',
   procedure(procedure, report) {

@@ -9,6 +9,7 @@ import { writtenAt } from '../written-at.ts';
 export const rateMissing: Rule = {
   code: 'rate-missing',
   severity: 'warning',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A shim is chosen with no rate to work it out by.',
   procedure(procedure, report) {
@@ -22,7 +23,9 @@ export const rateMissing: Rule = {
         message: `Nothing says how far a thicker ${partsWords(
           procedure,
           step.objects.map((object) => object.name),
-        )} moves ${choose.test}: the next one cannot be worked out, and each try opens the unit again. Write “by” and a rate, such as spec shim-rate rate 3 bar per 0.001 in.`,
+        )} moves ${choose.test}.`,
+        why: 'the next one cannot be worked out, and each try opens the unit again.',
+        help: 'Write “by” and a rate, such as spec shim-rate rate 3 bar per 0.001 in.',
       });
     }
   },

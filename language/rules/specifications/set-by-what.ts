@@ -7,6 +7,7 @@ import { writtenAt } from '../written-at.ts';
 export const setByWhat: Rule = {
   code: 'set-by-what',
   severity: 'warning',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A reading is set, and the step does not name its adjuster.',
   procedure(procedure, report) {
@@ -17,7 +18,9 @@ export const setByWhat: Rule = {
       report({
         at: step,
         cause: `set-by:${writtenAt(step)}`,
-        message: `The ${lower(adjuster.title)} sets ${step.reading}, and this step does not say that it is turned: whether it is locked afterwards would not be asked. Write “by ${adjuster.name}”.`,
+        message: `The ${lower(adjuster.title)} sets ${step.reading}, and this step does not say that it is turned.`,
+        why: 'whether it is locked afterwards would not be asked.',
+        help: `Write “by ${adjuster.name}”.`,
       });
     }
   },

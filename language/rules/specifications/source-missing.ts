@@ -9,6 +9,7 @@ import { writtenAt } from '../written-at.ts';
 export const sourceMissing: Rule = {
   code: 'source-missing',
   severity: 'warning',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A figure has no source.',
   shop(shop, report) {
@@ -18,7 +19,9 @@ export const sourceMissing: Rule = {
     report({
       at: first.source,
       cause: `source:${shop.name}`,
-      message: `Nothing says where the tolerances for ${listed(bare.map((standing) => standing.kind))} after “unless stated” are from: they print on every sheet that gives none. Write source "…" behind them.`,
+      message: `Nothing says where the tolerances for ${listed(bare.map((standing) => standing.kind))} after “unless stated” are from.`,
+      why: 'they print on every sheet that gives none.',
+      help: 'Write source "…" behind them.',
     });
   },
   procedure(procedure, report) {
@@ -27,7 +30,9 @@ export const sourceMissing: Rule = {
         report({
           at: spec.source,
           allow: spec.allow,
-          message: `Nothing says where ${spec.name} is from: nobody can look it up when it is doubted, and an old figure stays for good. Write source "…" with the sheet and the page.`,
+          message: `Nothing says where ${spec.name} is from.`,
+          why: 'nobody can look it up when it is doubted, and an old figure stays for good.',
+          help: 'Write source "…" with the sheet and the page.',
         });
         continue;
       }
@@ -39,7 +44,9 @@ export const sourceMissing: Rule = {
         report({
           at: value.source,
           allow: [...spec.allow, ...number.allow],
-          message: `Nothing says where ${spec.name} of ${number.name} is from: the sheet would print the source of another number beside it. Write source "…" with the sheet and the page.`,
+          message: `Nothing says where ${spec.name} of ${number.name} is from.`,
+          why: 'the sheet would print the source of another number beside it.',
+          help: 'Write source "…" with the sheet and the page.',
         });
       }
     }

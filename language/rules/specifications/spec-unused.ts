@@ -8,6 +8,7 @@ import { lacksTorque } from './torque-missing.ts';
 export const specUnused: Rule = {
   code: 'spec-unused',
   severity: 'warning',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'A spec, or a value of a part number, is read by no step.',
   procedure(procedure, report) {
@@ -23,7 +24,9 @@ export const specUnused: Rule = {
         report({
           at: spec.source,
           allow: spec.allow,
-          message: `No step reads ${spec.name}: the figure stands on the sheet and nobody works by it. Name it in the step that it is for, or take it out.`,
+          message: `No step reads ${spec.name}.`,
+          why: 'the figure stands on the sheet and nobody works by it.',
+          help: 'Name it in the step that it is for, or take it out.',
         });
         continue;
       }
@@ -33,7 +36,9 @@ export const specUnused: Rule = {
         report({
           at: value.source,
           allow: [...spec.allow, ...number.allow],
-          message: `No step for ${number.name} reads ${spec.name}: the figure of this number is never worked by. Take it out, or name ${number.name} at the steps that are only for others.`,
+          message: `No step for ${number.name} reads ${spec.name}.`,
+          why: 'the figure of this number is never worked by.',
+          help: `Take it out, or name ${number.name} at the steps that are only for others.`,
         });
       }
     }

@@ -7,6 +7,7 @@ import type { Rule } from '../rule.ts';
 export const targetOutsideLimit: Rule = {
   code: 'target-outside-limit',
   severity: 'error',
+  since: '0.2.0',
   title: 'What a part is chosen for lies outside the limit of its test.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {
@@ -21,7 +22,9 @@ export const targetOutsideLimit: Rule = {
           report({
             at: step,
             cause: `target:${step.number}`,
-            message: `This aims at ${formatLimit(target)}${of}, but ${step.choose.test} must be ${formatLimit(judged)}: the unit would come back to this repair each time. Give ${number === null ? 'the target and the limit' : number} figures that go together.`,
+            message: `This aims at ${formatLimit(target)}${of}, but ${step.choose.test} must be ${formatLimit(judged)}.`,
+            why: 'the unit would come back to this repair each time.',
+            help: `Give ${number === null ? 'the target and the limit' : number} figures that go together.`,
           });
           break;
         }

@@ -8,6 +8,7 @@ import { writtenAt } from '../written-at.ts';
 export const torqueMissing: Rule = {
   code: 'torque-missing',
   severity: 'error',
+  since: '0.1.0',
   ofAbsence: true,
   title: 'A torque step has no torque.',
   procedure(procedure, report) {
@@ -19,7 +20,9 @@ export const torqueMissing: Rule = {
         message: `No torque is given for the ${partsWords(
           procedure,
           step.objects.map((object) => object.name),
-        )}: the bench hand would guess. Write “to” and a spec, or the figure with its source.`,
+        )}.`,
+        why: 'the bench hand would guess.',
+        help: 'Write “to” and a spec, or the figure with its source.',
       });
     }
   },

@@ -7,6 +7,7 @@ import type { Rule } from '../rule.ts';
 export const unitPairDisagrees: Rule = {
   code: 'unit-pair-disagrees',
   severity: 'error',
+  since: '0.1.0',
   title: 'Two units side by side do not agree.',
   shop(shop, report) {
     for (const { name, range, source } of shop.assets) {
@@ -14,7 +15,9 @@ export const unitPairDisagrees: Rule = {
       if (disagreement !== null)
         report({
           at: source,
-          message: `The range of ${name}: ${disagreement.message} What is set or read on it is judged by one of them. Mend the one that does not stand on the tool.`,
+          message: `The range of ${name}.`,
+          why: `${disagreement.message} What is set or read on it is judged by one of them.`,
+          help: 'Mend the one that does not stand on the tool.',
         });
     }
   },
@@ -26,7 +29,9 @@ export const unitPairDisagrees: Rule = {
         at: step ?? source,
         source,
         allow: spec?.allow,
-        message: `${words.charAt(0).toUpperCase()}${words.slice(1)}: ${disagreement.message} One hand sets one number and one the other. Mend the one that is not in the source.`,
+        message: `${words.charAt(0).toUpperCase()}${words.slice(1)}.`,
+        why: `${disagreement.message} One hand sets one number and one the other.`,
+        help: 'Mend the one that is not in the source.',
       });
     }
   },

@@ -20,13 +20,16 @@ const countKinds: Partial<Record<Verb, readonly Kind[]>> = {
 export const wrongKindOfUnit: Rule = {
   code: 'wrong-kind-of-unit',
   severity: 'error',
+  since: '0.1.0',
   title: 'A number has a unit of the wrong kind.',
   shop(shop, report) {
     for (const asset of shop.assets) {
       if (asset.kind === 'wrench' && asset.range !== null && kindOfUnit(asset.range.high.unit) !== 'torque') {
         report({
           at: asset.source,
-          message: `Wrench ${asset.name} has a range in ${asset.range.high.unit}: a torque wrench sets a torque. Write it in N·m or lbf·ft.`,
+          message: `Wrench ${asset.name} has a range in ${asset.range.high.unit}.`,
+          why: 'a torque wrench sets a torque.',
+          help: 'Write it in N·m or lbf·ft.',
         });
       }
       const kinds = asset.range === null ? [] : [kindOfUnit(asset.range.high.unit)];
@@ -35,7 +38,8 @@ export const wrongKindOfUnit: Rule = {
           continue;
         report({
           at: asset.source,
-          message: `${asset.name} ranges in ${asset.range!.high.unit}, but ${formatQuantity(other)} is a ${kindOfUnit(other.unit)}. Write both in units of one kind.`,
+          message: `${asset.name} ranges in ${asset.range!.high.unit}, but ${formatQuantity(other)} is a ${kindOfUnit(other.unit)}.`,
+          help: 'Write both in units of one kind.',
         });
       }
     }
@@ -52,7 +56,9 @@ export const wrongKindOfUnit: Rule = {
           report({
             at: source,
             allow: spec.allow,
-            message: `Spec ${spec.name} is a rate of ${formatQuantity(quantities[0]!)} per ${formatQuantity(spec.per)}: a shim's rate is a pressure per length, such as 3 bar per 0.001 in. Mend the unit.`,
+            message: `Spec ${spec.name} is a rate of ${formatQuantity(quantities[0]!)} per ${formatQuantity(spec.per)}.`,
+            why: `a shim's rate is a pressure per length, such as 3 bar per 0.001 in.`,
+            help: 'Mend the unit.',
           });
         }
         continue;
@@ -66,7 +72,8 @@ export const wrongKindOfUnit: Rule = {
             at: step ?? source,
             source,
             allow: spec?.allow,
-            message: `After then comes an angle, not ${formatQuantity(limit.angle.nominal)}. Write it in °.`,
+            message: `After then comes an angle, not ${formatQuantity(limit.angle.nominal)}.`,
+            help: 'Write it in °.',
           });
         }
         continue;
@@ -76,7 +83,8 @@ export const wrongKindOfUnit: Rule = {
         at: step ?? source,
         source,
         allow: spec?.allow,
-        message: `${words.charAt(0).toUpperCase()}${words.slice(1)} says ${formatQuantity(wrong)}, which is a ${kindOfUnit(wrong.unit)}, not a ${either(wanted)}. Mend the unit.`,
+        message: `${words.charAt(0).toUpperCase()}${words.slice(1)} says ${formatQuantity(wrong)}, which is a ${kindOfUnit(wrong.unit)}, not a ${either(wanted)}.`,
+        help: 'Mend the unit.',
       });
     }
     for (const step of allSteps(procedure)) {
@@ -87,7 +95,9 @@ export const wrongKindOfUnit: Rule = {
       report({
         at: step,
         cause: `count:${writtenAt(step)}`,
-        message: `${capital(step.verb)} says ${formatQuantity(first)}, which is a ${kindOfUnit(first.unit)}: the bench hand needs ${step.verb === 'prime' ? 'strokes or a time' : 'a time'}. Mend the unit.`,
+        message: `${capital(step.verb)} says ${formatQuantity(first)}, which is a ${kindOfUnit(first.unit)}.`,
+        why: `the bench hand needs ${step.verb === 'prime' ? 'strokes or a time' : 'a time'}.`,
+        help: 'Mend the unit.',
       });
     }
     for (const block of [...procedure.stages, ...procedure.repairs]) {
@@ -104,7 +114,8 @@ export const wrongKindOfUnit: Rule = {
             at: step,
             source: step.limit.source,
             cause: `kind:${step.number}`,
-            message: `This step wants a ${wanted}, but spec ${spec!.name} is ${formatQuantity(first!)}, a ${kindOfUnit(first!.unit)}. Name the spec that is meant, or mend its unit.`,
+            message: `This step wants a ${wanted}, but spec ${spec!.name} is ${formatQuantity(first!)}, a ${kindOfUnit(first!.unit)}.`,
+            help: 'Name the spec that is meant, or mend its unit.',
           });
         }
       }

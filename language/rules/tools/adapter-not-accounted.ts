@@ -8,6 +8,7 @@ import { partsWords } from '../words.ts';
 export const adapterNotAccounted: Rule = {
   code: 'adapter-not-accounted',
   severity: 'error',
+  since: '0.2.0',
   title: 'A torque goes through an adapter, and the setting of the wrench cannot be worked out.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {
@@ -35,14 +36,18 @@ export const adapterNotAccounted: Rule = {
               at: step,
               source: use.source,
               cause: `adapter:${wrench.name}`,
-              message: `The adapter makes ${wrench.name} longer by ${formatQuantity(use.adapter.length)}, and the shop does not say how long the wrench is: ${wrong}, and nobody can work out what to set. Write “length” at ${wrench.name} in the shop, from the mark on its grip to the square drive; or set the adapter “at 90°”, where it changes nothing.`,
+              message: `The adapter makes ${wrench.name} longer by ${formatQuantity(use.adapter.length)}, and the shop does not say how long the wrench is.`,
+              why: `${wrong}, and nobody can work out what to set.`,
+              help: `Write “length” at ${wrench.name} in the shop, from the mark on its grip to the square drive; or set the adapter “at 90°”, where it changes nothing.`,
             });
           } else if (use.form === 'words' && !through && isAdapter(use.text)) {
             report({
               at: step,
               source: use.source,
               cause: `adapter:${use.text}`,
-              message: `“${use.text}” stands beyond the square drive: unless it is turned to 90°, ${wrong}. Write its length with the wrench, so that the sheet gives the setting: “and adapter 50 mm at 0°” with its own figures.`,
+              message: `“${use.text}” stands beyond the square drive.`,
+              why: `unless it is turned to 90°, ${wrong}.`,
+              help: 'Write its length with the wrench, so that the sheet gives the setting: “and adapter 50 mm at 0°” with its own figures.',
             });
           }
         }

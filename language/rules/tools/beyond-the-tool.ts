@@ -9,6 +9,7 @@ import { listed } from '../words.ts';
 export const beyondTheTool: Rule = {
   code: 'beyond-the-tool',
   severity: 'error',
+  since: '0.2.0',
   title: 'What a step is done at lies beyond the tool that shows it.',
   procedure(procedure, report) {
     for (const { words, ...work } of conditionWork(procedure)) {
@@ -23,7 +24,9 @@ export const beyondTheTool: Rule = {
       report({
         at: work.step,
         cause: `beyond:${listed(tools.map(({ name }) => name))}:${formatLimit(short.limit)}`,
-        message: `${words} ${limitWords(short)}, off the scale of ${listed(tools.map(toolWords))}: nobody can see what it really is, and a tool that is driven past its scale breaks, or is out of true for the next job. ${takeOr(better, `Take a ${toolCalled(work.kind)} that reaches it, or check the figure.`)}`,
+        message: `${words} ${limitWords(short)}, off the scale of ${listed(tools.map(toolWords))}.`,
+        why: 'nobody can see what it really is, and a tool that is driven past its scale breaks, or is out of true for the next job.',
+        help: `${takeOr(better, `Take a ${toolCalled(work.kind)} that reaches it, or check the figure.`)}`,
       });
     }
   },

@@ -1,14 +1,15 @@
 import { formatQuantity } from '../../quantities/index.ts';
 import type { Rule } from '../rule.ts';
-import { exchange, exchanged, type Passes, toolCause, unfitTools } from '../tool-choice.ts';
+import { type Exchange, exchange, exchanged, type Passes, toolCause, unfitTools } from '../tool-choice.ts';
 import { exactWidth, readable, widthOf } from '../tool-fit.ts';
 import { limitWords, takeOr, toolCalled } from '../tool-words.ts';
 import { toolWork } from '../tool-work.ts';
 
 /** The marks of a tool stand wider apart than what must be read on it. */
-export const graduationTooCoarse: Rule = {
+export const graduationTooCoarse: Rule<Exchange> = {
   code: 'graduation-too-coarse',
   severity: 'warning',
+  since: '0.2.0',
   title: 'The marks of a tool are too far apart to read the limit on it.',
   procedure(procedure, report) {
     for (const unfit of unfitTools(procedure, toolWork(procedure), isReadable)) {
@@ -18,7 +19,9 @@ export const graduationTooCoarse: Rule = {
         at: work.step,
         source: use?.source,
         cause: toolCause('coarse', unfit),
-        message: `${asset.name} is graduated in ${formatQuantity(asset.graduated!)}, and ${limitWords(judged)} is ${formatQuantity(width)} wide: ${asset.digital ? 'its last digit steps over it' : 'half a mark is the least that the eye can read'}, so the hand could not see whether it is in. ${takeOr(better, `Take a ${toolCalled(work.kind)} with finer ${asset.digital ? 'digits' : 'marks'}.`)}`,
+        message: `${asset.name} is graduated in ${formatQuantity(asset.graduated!)}, and ${limitWords(judged)} is ${formatQuantity(width)} wide.`,
+        why: `${asset.digital ? 'its last digit steps over it' : 'half a mark is the least that the eye can read'}, so the hand could not see whether it is in.`,
+        help: `${takeOr(better, `Take a ${toolCalled(work.kind)} with finer ${asset.digital ? 'digits' : 'marks'}.`)}`,
         data: exchange(work.step, use, better),
       });
     }

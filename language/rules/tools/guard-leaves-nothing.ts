@@ -1,15 +1,17 @@
 import { guardedOn } from '../../calculations/guarded.ts';
 import { formatQuantity } from '../../quantities/index.ts';
 import type { Rule } from '../rule.ts';
-import { exchange, exchanged, type Passes, toolCause, unfitTools } from '../tool-choice.ts';
+import { type Exchange, exchange, exchanged, type Passes, toolCause, unfitTools } from '../tool-choice.ts';
 import { fitOf } from '../tool-fit.ts';
 import { limitWords, takeOr, toolCalled } from '../tool-words.ts';
 import { toolWork } from '../tool-work.ts';
 
 /** Limits are guarded, and no mark of the tool is far enough inside this one. */
-export const guardLeavesNothing: Rule = {
+export const guardLeavesNothing: Rule<Exchange> = {
   code: 'guard-leaves-nothing',
   severity: 'error',
+  since: '0.2.0',
+  references: ['ISO 14253-1'],
   title: 'Guarded acceptance leaves no reading of the tool that passes.',
   procedure(procedure, report) {
     for (const unfit of unfitTools(procedure, toolWork(procedure), isOpen)) {
@@ -19,7 +21,9 @@ export const guardLeavesNothing: Rule = {
         at: work.step,
         source: use?.source,
         cause: toolCause('coarse', unfit),
-        message: `${limitWords(judged)} is ${judged.acceptance}, and ${asset.name} is good for ±${formatQuantity(error)}${asset.graduated === null ? '' : ` on marks of ${formatQuantity(asset.graduated)}`}: nothing that it shows passes, and every unit would be held. ${takeOr(better, `Take a finer ${toolCalled(work.kind)}, or write “acceptance simple” at the spec.`)}`,
+        message: `${limitWords(judged)} is ${judged.acceptance}, and ${asset.name} is good for ±${formatQuantity(error)}${asset.graduated === null ? '' : ` on marks of ${formatQuantity(asset.graduated)}`}.`,
+        why: 'nothing that it shows passes, and every unit would be held.',
+        help: `${takeOr(better, `Take a finer ${toolCalled(work.kind)}, or write “acceptance simple” at the spec.`)}`,
         data: exchange(work.step, use, better),
       });
     }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { fullMessage } from '../../model/finding.ts';
 import { told } from '../example-pages.ts';
 import { instead, procedureWith } from '../sound-procedure.ts';
 import { tools } from '../tools.ts';
@@ -7,10 +8,10 @@ import { tools } from '../tools.ts';
 function found(text: string): string[] {
   const findings = told(text);
   const misread = findings.filter(({ rule }) => ['syntax', 'unknown-name', 'duplicate-name'].includes(rule));
-  expect(misread.map(({ message }) => message)).toEqual([]);
+  expect(misread.map((one) => fullMessage(one))).toEqual([]);
   return findings
     .filter(({ rule }) => tools.some(({ code }) => code === rule))
-    .map(({ rule, step, message }) => `${step ?? '–'} ${rule}: ${message}`.replaceAll('\u00a0', ' '));
+    .map((one) => `${one.step ?? '–'} ${one.rule}: ${fullMessage(one)}`.replaceAll('\u00a0', ' '));
 }
 
 const rulesOf = (text: string) => found(text).map((line) => line.replace(/:.*$/su, ''));

@@ -9,6 +9,7 @@ import { listed, stationWords } from '../words.ts';
 export const noTool: Rule = {
   code: 'no-tool',
   severity: 'error',
+  since: '0.2.0',
   title: 'Something is set or read, and neither the step nor the shop has a tool for it.',
   procedure(procedure, report) {
     for (const work of toolWork(procedure)) {
@@ -27,7 +28,8 @@ export const noTool: Rule = {
       report({
         at: step,
         cause: `no-tool:${station}:${kind}:${tools.length === 0 ? '' : formatLimit(short!.limit)}`,
-        message: `No ${tool} is named, and ${what}. Put one into the shop with “${declaredAs(kind)}”, or name it in the step: “with "…"”.`,
+        message: `No ${tool} is named, and ${what}.`,
+        help: `Put one into the shop with “${declaredAs(kind)}”, or name it in the step: “with "…"”.`,
       });
     }
   },

@@ -16,6 +16,8 @@ import { lower } from '../words.ts';
 export const pastProofLoad: Rule = {
   code: 'past-proof-load',
   severity: 'warning',
+  since: '0.2.0',
+  references: ['ISO 898-1'],
   title: 'A torque takes a solid bolt or stud past its proof load.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {

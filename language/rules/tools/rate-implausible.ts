@@ -23,6 +23,7 @@ const nozzle: Quantity = { number: '80', unit: 'bar' };
 export const rateImplausible: Rule = {
   code: 'rate-implausible',
   severity: 'warning',
+  since: '0.2.0',
   title: 'The rate of a nozzle’s shim is far from any that a nozzle has.',
   procedure(procedure, report) {
     const rates = nozzleRates(procedure);
@@ -37,7 +38,9 @@ export const rateImplausible: Rule = {
       report({
         at: source,
         allow: spec.allow,
-        message: `This rate is ${workedOut(inUnits(rate, 'bar per mm'))}, and shims of small nozzles bring 69 to 196 bar per mm: a shim worked out with it lands far off, and the unit is opened again and again. Look for a slip in the decimal place or in a unit (about 3 bar per 0.001 in is common), or fit the rate to readings of your own.`,
+        message: `This rate is ${workedOut(inUnits(rate, 'bar per mm'))}, and shims of small nozzles bring 69 to 196 bar per mm.`,
+        why: 'a shim worked out with it lands far off, and the unit is opened again and again.',
+        help: 'Look for a slip in the decimal place or in a unit (about 3 bar per 0.001 in is common), or fit the rate to readings of your own.',
       });
     }
   },

@@ -10,9 +10,10 @@ import { inUnits, shimChoices } from '../shim-choices.ts';
 import { listed, partWords } from '../words.ts';
 
 /** The drawer has shims on which the coils of the spring lie solid, and the step does not stop short of them. */
-export const shimCoilBind: Rule = {
+export const shimCoilBind: Rule<Bound> = {
   code: 'shim-coil-bind',
   severity: 'error',
+  since: '0.2.0',
   title: 'A shim may be chosen on which the coils of the spring bind.',
   procedure(procedure, report) {
     for (const { step, parts, stocks } of shimChoices(procedure)) {
@@ -36,17 +37,15 @@ export const shimCoilBind: Rule = {
         report({
           at: step,
           cause: `coil-bind:${shim.base}`,
-          message: `The coils of the ${partWords(procedure, spring.name)} bind over ${bound} of ${partWords(procedure, shim.name)}, and ${goes}: on a solid spring the needle cannot lift, and the spring breaks. Write “never above ${bound}” in this step.`,
-          data:
-            neverAbove === null && step.call === null
-              ? ({ source: step.source, most: spring.bindsOver } satisfies Bound)
-              : undefined,
+          message: `The coils of the ${partWords(procedure, spring.name)} bind over ${bound} of ${partWords(procedure, shim.name)}, and ${goes}.`,
+          why: 'on a solid spring the needle cannot lift, and the spring breaks.',
+          help: `Write “never above ${bound}” in this step.`,
+          data: neverAbove === null && step.call === null ? { source: step.source, most: spring.bindsOver } : undefined,
         });
       }
     }
   },
-  fix(data) {
-    const { source, most } = data as Bound;
+  fix({ source, most }) {
     return {
       title: `Choose none above ${formatQuantity(most)}`,
       safe: true,

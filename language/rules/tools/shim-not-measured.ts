@@ -6,9 +6,10 @@ import { shimChoices } from '../shim-choices.ts';
 import { listed, partsWords } from '../words.ts';
 
 /** The next shim is worked out from the one that came out, and nobody measures that. */
-export const shimNotMeasured: Rule = {
+export const shimNotMeasured: Rule<Missing> = {
   code: 'shim-not-measured',
   severity: 'error',
+  since: '0.2.0',
   title: 'A shim is chosen by the reading, and the one that came out is never measured.',
   procedure(procedure, report) {
     for (const { step, parts, cases } of shimChoices(procedure)) {
@@ -23,13 +24,14 @@ export const shimNotMeasured: Rule = {
         message: `Nobody measures the ${partsWords(
           procedure,
           unknown.map(({ name }) => name),
-        )} that came out, and the next is that one and the difference: without it the bench hand shims by guess, and opens the unit three times. Write “measure ${listed(names).replace(' and ', ', ')} with” and a micrometer where it is taken out.`,
-        data: step.call === null ? ({ source: step.source, names } satisfies Missing) : undefined,
+        )} that came out, and the next is that one and the difference.`,
+        why: 'without it the bench hand shims by guess, and opens the unit three times.',
+        help: `Write “measure ${listed(names).replace(' and ', ', ')} with” and a micrometer where it is taken out.`,
+        data: step.call === null ? { source: step.source, names } : undefined,
       });
     }
   },
-  fix(data) {
-    const { source, names } = data as Missing;
+  fix({ source, names }) {
     return {
       title: `Measure ${names.join(', ')} before the next is chosen`,
       safe: false,

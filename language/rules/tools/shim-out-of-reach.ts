@@ -11,6 +11,7 @@ import { partsWords } from '../words.ts';
 export const shimOutOfReach: Rule = {
   code: 'shim-out-of-reach',
   severity: 'error',
+  since: '0.2.0',
   title: 'The shims of the stock cannot bring a worn unit to where it is set.',
   procedure(procedure, report) {
     for (const choice of shimChoices(procedure)) {

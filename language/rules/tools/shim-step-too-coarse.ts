@@ -15,6 +15,7 @@ import { partsWords } from '../words.ts';
 export const shimStepTooCoarse: Rule = {
   code: 'shim-step-too-coarse',
   severity: 'warning',
+  since: '0.2.0',
   title: 'From one shim of the stock to the next the reading jumps over its limit.',
   procedure(procedure, report) {
     for (const choice of shimChoices(procedure)) {

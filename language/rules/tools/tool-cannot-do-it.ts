@@ -1,3 +1,4 @@
+import type { Statement } from '../../model/finding.ts';
 import type { Procedure, ToolUse } from '../../model/procedure.ts';
 import type { Asset } from '../../model/shop.ts';
 import { formatLimit } from '../../quantities/index.ts';
@@ -7,6 +8,7 @@ import {
   assetOf,
   betterTool,
   byHand,
+  type Exchange,
   exchange,
   exchanged,
   isAsked,
@@ -19,28 +21,28 @@ import { doWords, limitWords, takeOr, toolCalled, toolWords, workedOut } from '.
 import { type ToolWork, toolWork } from '../tool-work.ts';
 import { capital, stationWords } from '../words.ts';
 
-interface Slip {
+interface Slip extends Statement {
   readonly use: ToolUse;
   readonly cause: string;
-  readonly message: string;
 }
 
 /** The tool that a step names, or the kind that it asks for, cannot do the work or cannot be had there. */
-export const toolCannotDoIt: Rule = {
+export const toolCannotDoIt: Rule<Exchange> = {
   code: 'tool-cannot-do-it',
   severity: 'error',
+  since: '0.2.0',
   title: 'The tool that a step names cannot do its work, or is not to be had.',
   procedure(procedure, report) {
     for (const work of toolWork(procedure)) {
       const better = betterTool(procedure, work);
       const slip = slipOf(procedure, work, better);
       if (slip === null) continue;
-      const { use, cause, message } = slip;
+      const { use, cause, ...said } = slip;
       report({
         at: work.step,
         source: use.source,
         cause: `tool-cannot:${cause}`,
-        message,
+        ...said,
         data: use.form === 'asset' ? exchange(work.step, use, better) : undefined,
       });
     }
@@ -67,14 +69,18 @@ function slipOf(procedure: Procedure, work: ToolWork, better: Asset | null): Sli
     return {
       use: first.use,
       cause: `${first.tool.name}:${kind}`,
-      message: `${capital(toolWords(first.tool))} cannot ${does} ${kind === null ? 'a size' : `a ${kind}`}: ${does === 'set' ? 'the joint would be tightened by feel' : 'the figure on the sheet would be a guess'}. ${takeOr(better, `Name a ${toolCalled(kind)}.`)}`,
+      message: `${capital(toolWords(first.tool))} cannot ${does} ${kind === null ? 'a size' : `a ${kind}`}.`,
+      why: `${does === 'set' ? 'the joint would be tightened by feel' : 'the figure on the sheet would be a guess'}.`,
+      help: `${takeOr(better, `Name a ${toolCalled(kind)}.`)}`,
     };
   }
   if (!suitable.some(({ tool }) => isAt(station, tool))) {
     return {
       use: one.use,
       cause: `${one.tool.name}:at:${station}`,
-      message: `${one.tool.name} is fixed at ${stationWords(procedure, one.tool.at)}, and this step is done at ${stationWords(procedure, station)}: it shows nothing there. ${takeOr(better, 'Do the step where the tool is, or take it off there in the shop.')}`,
+      message: `${one.tool.name} is fixed at ${stationWords(procedure, one.tool.at)}, and this step is done at ${stationWords(procedure, station)}.`,
+      why: 'it shows nothing there.',
+      help: `${takeOr(better, 'Do the step where the tool is, or take it off there in the shop.')}`,
     };
   }
   const missing = suitable.find(({ use }) => use.form === 'kind' && !shop.assets.some((asset) => isAsked(asset, use)));
@@ -82,7 +88,9 @@ function slipOf(procedure: Procedure, work: ToolWork, better: Asset | null): Sli
     return {
       use: missing.use,
       cause: `${shop.name}:${toolWords(missing.tool)}`,
-      message: `Shop ${shop.name} has no ${missing.tool.kind}${missing.tool.range === null ? '' : ` for ${formatLimit(missing.tool.range)}`}: the job could name none, and the bench hand would take what lies there. Ask for one that the shop has${better === null ? '' : `, such as ${toolWords(better)}`}, or put it into the shop.`,
+      message: `Shop ${shop.name} has no ${missing.tool.kind}${missing.tool.range === null ? '' : ` for ${formatLimit(missing.tool.range)}`}.`,
+      why: 'the job could name none, and the bench hand would take what lies there.',
+      help: `Ask for one that the shop has${better === null ? '' : `, such as ${toolWords(better)}`}, or put it into the shop.`,
     };
   }
   const short = limits.find((judged) => !suitable.some(({ tool }) => reaches(work, judged, tool)));
@@ -94,7 +102,9 @@ function slipOf(procedure: Procedure, work: ToolWork, better: Asset | null): Sli
   return {
     use: one.use,
     cause: `${one.tool.name}:${formatLimit(short.limit)}`,
-    message: `${capital(toolWords(one.tool))} does not ${doWords(work)} ${limitWords(short)}${through}: beyond its scale it shows nothing, and forced there it is out of true for the next job. ${takeOr(better, `Take a ${toolCalled(kind)} that holds ${limitWords(short)}.`)}`,
+    message: `${capital(toolWords(one.tool))} does not ${doWords(work)} ${limitWords(short)}${through}.`,
+    why: 'beyond its scale it shows nothing, and forced there it is out of true for the next job.',
+    help: `${takeOr(better, `Take a ${toolCalled(kind)} that holds ${limitWords(short)}.`)}`,
   };
 }
 

@@ -9,6 +9,7 @@ import { writtenAt } from '../written-at.ts';
 export const toolNotNamed: Rule = {
   code: 'tool-not-named',
   severity: 'hint',
+  since: '0.2.0',
   ofAbsence: true,
   title: 'Something is set or measured, and the step names none of the tools that the shop has for it.',
   procedure(procedure, report) {
@@ -22,7 +23,9 @@ export const toolNotNamed: Rule = {
       report({
         at: step,
         cause: `tool-not-named:${writtenAt(step)}`,
-        message: `No ${toolCalled(kind)} is named to ${doWords(work)} this, and the shop has ${either(tools.map(toolWords))}: two hands take two, and the record does not say which. Write “with ${tools[0]!.name}”, or the kind of tool.`,
+        message: `No ${toolCalled(kind)} is named to ${doWords(work)} this, and the shop has ${either(tools.map(toolWords))}.`,
+        why: 'two hands take two, and the record does not say which.',
+        help: `Write “with ${tools[0]!.name}”, or the kind of tool.`,
       });
     }
   },

@@ -3,7 +3,7 @@ import { amount, formatQuantity, kindOfUnit, window } from '../../quantities/ind
 import type { Quantity } from '../../quantities/types.ts';
 import type { Judged } from '../judged-limits.ts';
 import type { Rule } from '../rule.ts';
-import { aimOf, exchange, exchanged, settingOn, toolCause, unfitTools } from '../tool-choice.ts';
+import { aimOf, type Exchange, exchange, exchanged, settingOn, toolCause, unfitTools } from '../tool-choice.ts';
 import { limitWords, takeOr, toolWords, workedOut } from '../tool-words.ts';
 import { type ToolWork, toolWork } from '../tool-work.ts';
 import { capital } from '../words.ts';
@@ -14,9 +14,11 @@ const leastOfWrench = 20;
 const mostOfGauge = { steady: 75, cyclic: 65 };
 
 /** On its scale, and outside the part of it where the tool is good for what it says. */
-export const toolOutOfRange: Rule = {
+export const toolOutOfRange: Rule<Exchange> = {
   code: 'tool-out-of-range',
   severity: 'warning',
+  since: '0.2.0',
+  references: ['ISO 6789', 'EN 837-2'],
   title: 'A tool is used at the end of its range, where it is not good for what it says.',
   procedure(procedure, report) {
     for (const unfit of unfitTools(procedure, toolWork(procedure), (...at) => strain(...at) === null)) {

@@ -2,7 +2,7 @@ import type { Asset } from '../../model/shop.ts';
 import { formatQuantity } from '../../quantities/index.ts';
 import type { Judged } from '../judged-limits.ts';
 import type { Rule } from '../rule.ts';
-import { exchange, exchanged, type Passes, toolCause, unfitTools } from '../tool-choice.ts';
+import { type Exchange, exchange, exchanged, type Passes, toolCause, unfitTools } from '../tool-choice.ts';
 import { fitOf, settingFits } from '../tool-fit.ts';
 import { limitWords, takeOr, toolCalled } from '../tool-words.ts';
 import { type ToolWork, toolWork } from '../tool-work.ts';
@@ -11,9 +11,11 @@ import { type ToolWork, toolWork } from '../tool-work.ts';
 const leastRatio = 4;
 
 /** The tool's error takes too much of the limit. */
-export const toolTooCoarse: Rule = {
+export const toolTooCoarse: Rule<Exchange> = {
   code: 'tool-too-coarse',
   severity: 'warning',
+  since: '0.2.0',
+  references: ['EN 837-1'],
   title: 'The error of a tool takes too much of the limit that it reads or sets.',
   procedure(procedure, report) {
     for (const unfit of unfitTools(procedure, toolWork(procedure), isFine)) {

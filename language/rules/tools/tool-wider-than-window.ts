@@ -1,14 +1,15 @@
 import { formatQuantity } from '../../quantities/index.ts';
 import type { Rule } from '../rule.ts';
-import { exchange, exchanged, type Passes, toolCause, unfitTools } from '../tool-choice.ts';
+import { type Exchange, exchange, exchanged, type Passes, toolCause, unfitTools } from '../tool-choice.ts';
 import { fitOf } from '../tool-fit.ts';
 import { limitWords, takeOr, toolCalled } from '../tool-words.ts';
 import { toolWork } from '../tool-work.ts';
 
 /** The tool may be wrong by more than the whole limit is wide. */
-export const toolWiderThanWindow: Rule = {
+export const toolWiderThanWindow: Rule<Exchange> = {
   code: 'tool-wider-than-window',
   severity: 'error',
+  since: '0.2.0',
   title: 'A tool may be wrong by more than the limit that it reads is wide.',
   procedure(procedure, report) {
     for (const unfit of unfitTools(procedure, toolWork(procedure), isNarrower)) {
@@ -18,7 +19,9 @@ export const toolWiderThanWindow: Rule = {
         at: work.step,
         source: use?.source,
         cause: toolCause('coarse', unfit),
-        message: `${asset.name} is good for ±${formatQuantity(error)}, and ${limitWords(judged)} is only ${formatQuantity(width)} wide: a bad part reads good as often as not. ${takeOr(better, `Take a finer ${toolCalled(work.kind)}.`)}`,
+        message: `${asset.name} is good for ±${formatQuantity(error)}, and ${limitWords(judged)} is only ${formatQuantity(width)} wide.`,
+        why: 'a bad part reads good as often as not.',
+        help: `${takeOr(better, `Take a finer ${toolCalled(work.kind)}.`)}`,
         data: exchange(work.step, use, better),
       });
     }

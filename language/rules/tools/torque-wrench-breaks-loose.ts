@@ -6,6 +6,7 @@ import { partsWords } from '../words.ts';
 export const torqueWrenchBreaksLoose: Rule = {
   code: 'torque-wrench-breaks-loose',
   severity: 'warning',
+  since: '0.2.0',
   title: 'A joint is broken loose with a torque wrench.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {
@@ -23,7 +24,9 @@ export const torqueWrenchBreaksLoose: Rule = {
             message: `${name} is to break the ${partsWords(
               procedure,
               step.objects.map((object) => object.name),
-            )} loose: nobody knows what a seized joint takes, and a wrench that was forced once is out of true for every torque after it. Take a socket and bar, and name them in quotes.`,
+            )} loose.`,
+            why: 'nobody knows what a seized joint takes, and a wrench that was forced once is out of true for every torque after it.',
+            help: 'Take a socket and bar, and name them in quotes.',
           });
         }
       }

@@ -1,5 +1,5 @@
 /** Small questions about places in a text. */
-import type { Position, Range } from '../../language/model/source.ts';
+import type { Position, Range } from './source.ts';
 
 /** Negative where `a` stands before `b`. */
 export function comparePositions(a: Position, b: Position): number {
