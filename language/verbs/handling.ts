@@ -5,8 +5,8 @@ export const handling = {
   receive: { objects: [], takes: [], does: 'takes the unit in', is: ['whole unit', 'lifts'] },
   tag: { objects: [], takes: [], does: 'tags the unit', is: ['after sign-off'] },
   photo: { objects: [], takes: [], does: 'photographs the unit', is: ['after sign-off'] },
-  clamp: { objects: ['part'], takes: ['in text'], does: 'the unit is held', is: ['lifts'] },
-  unclamp: { objects: ['part'], takes: [], does: 'the unit is held no more', is: ['lifts'] },
+  clamp: { objects: ['part'], takes: ['in text'], does: 'holds the unit', is: ['lifts'] },
+  unclamp: { objects: ['part'], takes: [], does: 'lets the unit go', is: ['lifts'] },
   keep: {
     objects: ['part'],
     all: 'parts',

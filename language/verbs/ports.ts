@@ -9,8 +9,8 @@ export const ports = {
   },
   cap: { objects: ['port'], all: 'ports', takes: [], does: 'closes ports', is: ['after sign-off'] },
   uncap: { objects: ['port'], all: 'ports', takes: [], does: 'opens ports' },
-  connect: { objects: ['port'], takes: [], does: 'line on', is: ['drives'] },
-  disconnect: { objects: ['port'], takes: [], does: 'line off', is: ['drives'] },
+  connect: { objects: ['port'], takes: [], does: 'puts the line on', is: ['drives'] },
+  disconnect: { objects: ['port'], takes: [], does: 'takes the line off', is: ['drives'] },
   prime: {
     objects: [],
     takes: ['amount', 'for time', 'for text', 'with gauge'],

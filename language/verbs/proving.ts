@@ -6,19 +6,19 @@ export const proving = {
     objects: ['part', 'face', 'port'],
     all: 'parts',
     takes: ['moves', 'verdict', 'reject', 'accept', 'within', 'amount', 'fail', 'proves', 'with gauge'],
-    does: 'a gate, by eye and hand',
+    does: 'is a gate, by eye and hand',
     is: ['reads', 'takes in hand'],
   },
   measure: {
     objects: ['part', 'face'],
     takes: ['within', 'amount', 'fail', 'with gauge'],
-    does: 'a box on the sheet; a gate with `within`',
+    does: 'makes a box on the sheet; with `within` a gate',
     is: ['reads', 'takes in hand', 'drives'],
   },
   read: {
     objects: ['reading'],
     takes: ['words as found', 'words as left', 'at limit', 'at station', 'with gauge'],
-    does: 'a reading that is written down and passes nothing',
+    does: 'takes a reading that is written down and passes nothing',
     is: ['reads', 'drives', 'spins'],
   },
   test: {
@@ -45,7 +45,7 @@ export const proving = {
       'in fluid',
       'in text',
     ],
-    does: 'a gate, on the tester or with a tool',
+    does: 'is a gate, on the tester or with a tool',
     is: ['reads', 'drives', 'spins'],
   },
   set: {
@@ -58,7 +58,7 @@ export const proving = {
     spelling: 'across the set',
     objects: ['gate'],
     takes: ['spread', 'fail', 'with gauge'],
-    does: 'a gate over the set',
+    does: 'is a gate over the set',
     is: ['reads'],
   },
 } as const satisfies Readonly<Record<string, VerbRecord>>;

@@ -5,13 +5,13 @@ export const together = {
   renew: {
     objects: ['part'],
     takes: ['with part', 'words ready to fit'],
-    does: 'new parts, in preservative',
+    does: 'takes new parts, in preservative',
     is: ['frees', 'opens', 'changes'],
   },
   choose: {
     objects: ['part'],
     takes: ['to bring', 'by spec', 'by text', 'never'],
-    does: 'the shim that brings a reading there; of a window its middle is aimed at. `never above` is all that lies on each other; where a spring `binds over` less, that counts',
+    does: 'picks the shim that brings a reading there, to the middle of a window. `never above` is for all that lies on each other; where a spring `binds over` less, that counts',
     is: ['changes'],
   },
   fit: {
@@ -20,7 +20,7 @@ export const together = {
     does: 'puts in place',
     is: ['frees', 'tightens', 'lifts'],
   },
-  'line-up': { objects: ['part'], takes: [], does: 'marks or holes in line', is: ['changes'] },
+  'line-up': { objects: ['part'], takes: [], does: 'brings marks or holes in line', is: ['changes'] },
   'run-down': {
     objects: ['part'],
     takes: ['held'],
@@ -54,14 +54,14 @@ export const together = {
   mark: {
     objects: ['part'],
     takes: ['with marking', 'at station'],
-    does: 'marked for good',
+    does: 'marks for good',
     is: ['after sign-off'],
   },
-  seal: { objects: ['part'], takes: [], does: 'sealed', is: ['after sign-off'] },
+  seal: { objects: ['part'], takes: [], does: 'seals', is: ['after sign-off'] },
   pack: {
     objects: [],
     takes: ['in text', 'in fluid'],
-    does: 'the unit is packed',
+    does: 'packs the unit',
     is: ['whole unit', 'lifts', 'after sign-off'],
   },
 } as const satisfies Readonly<Record<string, VerbRecord>>;
