@@ -41,7 +41,7 @@ const objectWords: Readonly<Record<VerbObject, string>> = {
   gate: 'TEST',
 };
 
-const followWords: Readonly<Partial<Record<Follow, string>>> = { text: '"…"', limit: '…' };
+const followWords: Readonly<Partial<Record<Follow, string>>> = { text: '"…"', limit: '…', figure: '…' };
 
 /** A phrase as the README shows it. */
 function shown({ said, follows, shown: written }: Phrase): string {

@@ -45,7 +45,8 @@ const known = new Map(
       ...(objects.some((kind) => kind !== 'reading' && kind !== 'gate') ? (['with marks'] as const) : []),
       ...everywhere,
     ];
-    const after = phrases.filter((phrase) => phrase.after?.some((name) => (all as readonly string[]).includes(name)));
-    return [verb, [...all.map((name) => named.get(name)!), ...after]] as const;
+    const goesOn = ({ after = [], insteadOf }: Phrase) =>
+      [...after, insteadOf].some((name) => (all as readonly (string | undefined)[]).includes(name));
+    return [verb, [...all.map((name) => named.get(name)!), ...phrases.filter(goesOn)]] as const;
   }),
 );

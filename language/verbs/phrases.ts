@@ -1,9 +1,10 @@
 /** Every way to go on after a verb: how it begins, and what follows. The grammar reads them, the table says after which verb. */
 import { dangers } from '../model/danger.ts';
 
-/** What follows the words of a phrase: words in quotes, figures, a rule, or a name of one of these kinds. */
+/** What follows the words of a phrase: words in quotes, a figure, a limit, a rule, or a name of one of these kinds. */
 export type Follow =
   | 'text'
+  | 'figure'
   | 'limit'
   | 'kind'
   | 'rule'
@@ -24,8 +25,10 @@ interface Form {
   readonly follows?: readonly Follow[];
   /** How the README shows it, where that is more than its words and what follows. */
   readonly shown?: string;
-  /** Goes on from these phrases only, whatever the verb. */
+  /** Goes on from one of these, whatever the verb. */
   readonly after?: readonly string[];
+  /** Takes the place of what follows the words of this one. */
+  readonly insteadOf?: string;
 }
 
 /** The first word of each key is its clause: it stands once in a step, unless it is in `repeating`. */
@@ -39,20 +42,21 @@ const forms = {
   'with text': { said: ['with'], follows: ['text'] },
   'with kind': { said: ['with wrench', 'with gauge', 'with tool'], follows: ['limit'] },
   'with gauge': { said: ['with gauge shut', 'with gauge open'], shown: 'with gauge shut' },
-  'with air': { said: ['with air'], follows: ['limit'], shown: 'with air at most 2 bar' },
+  'with air': { said: ['with air at most', 'with air'], follows: ['limit'], shown: 'with air at most 2 bar' },
   'with no fluid': { said: ['with air', 'with vacuum'] },
   'with marks': { said: ['with marks aligned'] },
   'and adapter': {
     said: ['and adapter'],
-    follows: ['limit'],
+    follows: ['figure'],
     shown: 'and adapter 50 mm at 0°',
     after: ['with tool'],
   },
+  'adapter at': { said: ['at'], follows: ['figure'], after: ['and adapter'] },
   'in text': { said: ['in'], follows: ['text'] },
   'in fluid': { said: ['in'], follows: ['fluid'] },
   'in time': { said: ['in'], follows: ['limit'], shown: 'in 6..20 s' },
   'in cross pattern': { said: ['in cross pattern'] },
-  'at limit': { said: ['at'], follows: ['limit'] },
+  'at limit': { said: ['at'], follows: ['figure'] },
   'at station': { said: ['at'], follows: ['station'] },
   'to limit': { said: ['to'], follows: ['limit'] },
   'to spec': { said: ['to'], follows: ['spec'] },
@@ -75,14 +79,14 @@ const forms = {
   'fail part': {
     said: ['renew', 'lap', 'wash', 'rinse', 'oil', 'wipe'],
     follows: ['part', 'face'],
-    after: ['fail'],
+    insteadOf: 'fail',
   },
   'fail fluid': { said: ['in'], follows: ['fluid'], after: ['fail', 'fail part'] },
   furthest: { said: ['of the furthest out'], after: ['fail', 'fail part'] },
   note: { said: ['note'], follows: ['text'] },
   allow: { said: ['allow'], follows: ['rule'], shown: 'allow RULE because "…"' },
   because: { said: ['because'], follows: ['text'], after: ['allow'] },
-  takes: { said: ['takes'], follows: ['limit'], shown: 'takes 10 min' },
+  takes: { said: ['takes'], follows: ['figure'], shown: 'takes 10 min' },
   source: { said: ['source'], follows: ['text'] },
   held: { said: ['held by'], follows: ['text'] },
   'words threads oiled': { said: ['threads oiled'] },
@@ -90,11 +94,11 @@ const forms = {
   'words as left': { said: ['as left'] },
   'words stop if fails': { said: ['stop if fails'] },
   'words ready to fit': { said: ['ready to fit'] },
-  passes: { said: ['passes'], follows: ['limit'], shown: 'passes 50 % 75 % 100 %' },
+  passes: { said: ['passes'], follows: ['figure'], shown: 'passes 50 % 75 % 100 %' },
   moves: { said: ['slides', 'turns-free'], follows: ['text'] },
-  spread: { said: ['spread'], follows: ['limit'], shown: 'spread at most …' },
+  spread: { said: ['spread at most', 'spread'], follows: ['limit'], shown: 'spread at most …' },
   proves: { said: ['proves through'], follows: ['joint', 'adjuster', 'face', 'part'], shown: 'proves through JOINT' },
-  never: { said: ['never above'], follows: ['limit'] },
+  never: { said: ['never above'], follows: ['figure'] },
   except: { said: ['except'], follows: ['part'] },
   danger: { said: [...dangers, ...dangers.map((danger) => `not ${danger}`)] },
   read: { said: ['read'], follows: ['kind'], shown: 'read KIND' },
