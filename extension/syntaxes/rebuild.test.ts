@@ -6,8 +6,12 @@ import textmate from 'vscode-textmate';
 import { itemHeads, stepWords } from '../../language/grammar/words.ts';
 import { verbs } from '../../language/model/verbs.ts';
 import { units } from '../../language/quantities/index.ts';
+import { spellingOf } from '../../language/verbs/index.ts';
 
 let grammar: textmate.IGrammar;
+const colors = JSON.parse(readFileSync(new URL('./rebuild.tmLanguage.json', import.meta.url), 'utf8')) as {
+  readonly repository: Record<'second-step', { readonly patterns: readonly { readonly match: string }[] }>;
+};
 
 beforeAll(async () => {
   const wasm = readFileSync(createRequire(import.meta.url).resolve('vscode-oniguruma/release/onig.wasm'));
@@ -42,13 +46,8 @@ function painted(text: string, scope: string): string[] {
 
 describe('verbs', () => {
   test('every verb is painted where a step begins', () => {
-    const spelling: Record<string, string> = {
-      'clean-outside': 'clean outside',
-      'clean-holes': 'clean holes of',
-      across: 'across the set',
-    };
     for (const verb of verbs) {
-      const written = spelling[verb] ?? verb;
+      const written = spellingOf(verb);
       expect(painted(`    ${written} something`, 'keyword.control.step'), verb).toEqual([written]);
     }
   });
@@ -74,6 +73,21 @@ describe('verbs', () => {
       'slacken',
     ]);
     expect(painted('  spec nut-fit    torque    60 N·m ±5', 'keyword.control.step')).toEqual([]);
+  });
+
+  test('what is painted in the middle of a line is a verb too', () => {
+    const { patterns } = colors.repository['second-step'];
+    const lists = patterns.map(
+      ({ match }) => /\)\)?(?:\\s\*)?\(((?:[-a-z]|\\s\+|\||\(\?=[^)]*\))+)\)\(\?=/u.exec(match)![1]!,
+    );
+    const words = lists.flatMap((list) =>
+      list
+        .replaceAll('\\s+', ' ')
+        .replace(/\(\?=[^)]*\)/gu, '')
+        .split('|'),
+    );
+    expect(words.length).toBeGreaterThan(40);
+    expect(words.filter((word) => !verbs.map(spellingOf).includes(word))).toEqual([]);
   });
 
   test('in strings and comments nothing is painted', () => {

@@ -1,6 +1,8 @@
 import { type AstNode, AstUtils, GrammarUtils } from 'langium';
 import { describe, expect, it } from 'vitest';
+import { dangers } from '../model/danger.ts';
 import { verbs } from '../model/verbs.ts';
+import { phrases } from '../verbs/phrases.ts';
 import { RebuildGrammar } from './generated/grammar.ts';
 import {
   blockHeads,
@@ -57,6 +59,12 @@ describe('words of the language', () => {
   it('that begin a step are the verbs, and the words of blocks that hold steps', () => {
     const begin = new Set(verbs.map((verb) => verb.replace(/^clean-.*/u, 'clean')));
     expect([...stepWords].sort()).toEqual([...begin, 'only', 'hazard'].sort());
+  });
+
+  it('of what can hurt, and of what a repair of one step does, are those of the grammar', () => {
+    expect(keywordsBelow(rule('DangerWord'))).toEqual(dangers.join(' ').split(' '));
+    const repairs = phrases.find(({ name }) => name === 'fail part')!.said;
+    expect(keywordsBelow(rule('FailEntry')).slice(0, repairs.length)).toEqual(repairs);
   });
 
   it('of a kind are the spec kinds of the grammar', () => {

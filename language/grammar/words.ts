@@ -1,6 +1,7 @@
 /*
  * Words that shape lines and blocks, for the token pass. words.test.ts holds every list against the grammar.
  */
+import { spellingOf, verbs } from '../verbs/index.ts';
 
 /** Begin a declaration: they stand at the margin of a file. */
 export const declarationHeads = ['shop', 'family', 'procedure', 'job', 'sequence'];
@@ -51,63 +52,7 @@ export const blockHeads = [
 export const stepBlocks = ['stage', 'repair', 'sequence', 'instead', 'after', 'before', 'only'];
 
 /** Words that can begin a step. */
-export const stepWords = [
-  'receive',
-  'tag',
-  'photo',
-  'clamp',
-  'unclamp',
-  'slacken',
-  'back-off',
-  'remove',
-  'discard',
-  'keep',
-  'send',
-  'guard',
-  'cap',
-  'uncap',
-  'compress',
-  'release',
-  'press',
-  'wash',
-  'rinse',
-  'soak',
-  'blow-dry',
-  'wipe',
-  'blast',
-  'buff',
-  'clean',
-  'lap',
-  'check',
-  'measure',
-  'read',
-  'renew',
-  'fit',
-  'line-up',
-  'run-down',
-  'torque',
-  'lock',
-  'oil',
-  'connect',
-  'prime',
-  'relieve',
-  'disconnect',
-  'test',
-  'set',
-  'choose',
-  'across',
-  'mark',
-  'seal',
-  'pack',
-  'sign-off',
-  'hold-for',
-  'wait',
-  'send-out',
-  'book-in',
-  'do',
-  'only',
-  'hazard',
-];
+export const stepWords = [...new Set(verbs.map((verb) => spellingOf(verb).replace(/ .*/u, ''))), 'only', 'hazard'];
 
 /** What a spec or a reading is of. */
 export const kindWords = [

@@ -22,13 +22,15 @@ import { formatQuantity, kindOf, kindOfLimit, kindOfUnit } from '../quantities/i
 import type { Quantity } from '../quantities/types.ts';
 
 import { Relations, restsOn } from '../replay/relations.ts';
+import { takesPhrase, verbIs, verbTable } from '../verbs/index.ts';
+import { type PhraseName, repeats } from '../verbs/phrases.ts';
 import { allowOf } from './allows.ts';
-import { everywhere, verbForms } from './clause-table.ts';
 import type { Context } from './context.ts';
 import { withDanger } from './dangers.ts';
 import { partsNamed } from './family.ts';
 import { amountOf, countOf, limitOf, measureOf, quantityOf, rangeOf, spreadOf } from './limits.ts';
 import { passesOf } from './passes.ts';
+import { phraseOfItem, phrasesOf } from './phrase-of.ts';
 import { synonymMessage, synonyms } from './synonyms.ts';
 import { unreadLine } from './unread.ts';
 
@@ -287,9 +289,6 @@ export class StepMaker {
   }
 }
 
-/** Verbs that may be said of all parts at once. */
-const takesAll: readonly Verb[] = ['wash', 'rinse', 'soak', 'blow-dry', 'wipe', 'oil', 'keep', 'check'];
-
 /** Makes one step: objects and clauses into a flat record. */
 class OneStep {
   readonly inlineRepairs: Repair[] = [];
@@ -322,20 +321,19 @@ class OneStep {
     hazards: readonly Hazard[],
   ): Unnumbered {
     const { verb, place } = this;
+    const reads = verbTable[verb].objects.includes('reading');
     const step: Draft<Unnumbered> = {
       ...emptyStep,
       verb,
       all,
       source: this.source(this.node),
-      objects: verbForms[verb].objects.includes('reading')
-        ? []
-        : this.objects(subjects, verbForms[verb].objects as ObjectKind[]),
+      objects: reads ? [] : this.objects(subjects, verbTable[verb].objects as ObjectKind[]),
       hazards,
       only: place.only,
       call: place.call === null ? null : { name: place.call.name, source: this.context.source(this.node) },
     };
     if (all) step.objects = this.allOf(clauses);
-    if (verbForms[verb].objects.includes('reading')) step.reading = this.reading(subjects);
+    if (reads) step.reading = this.reading(subjects);
     const test: Draft<TestFigures> = { ...emptyTest };
     const fail: { entries: FailEntry[]; written: boolean; stop: boolean; through: string[] | null } = {
       entries: [],
@@ -360,15 +358,7 @@ class OneStep {
         provesThrough: fail.through,
       } satisfies Gate;
     }
-    if (
-      verb === 'test' ||
-      verb === 'across' ||
-      verb === 'set' ||
-      verb === 'read' ||
-      verb === 'check' ||
-      verb === 'measure'
-    )
-      step.test = test;
+    if (verbIs(verb, 'reads')) step.test = test;
     return step;
   }
 
@@ -423,8 +413,9 @@ class OneStep {
         marksAligned: false,
         source,
       });
-    if (this.verb === 'cap' || this.verb === 'uncap') return ports.map(made('port'));
-    if (!takesAll.includes(this.verb)) {
+    const { all } = verbTable[this.verb];
+    if (all === 'ports') return ports.map(made('port'));
+    if (all === undefined) {
       this.context.syntax(
         `all says too little after ${this.verb}: name the parts, or the bench hand must guess.`,
         this.context.source(this.node),
@@ -551,23 +542,16 @@ class OneStep {
     fail: { entries: FailEntry[]; written: boolean; stop: boolean; through: string[] | null },
   ) {
     const { context } = this;
-    if (![...verbForms[this.verb].clauses, ...everywhere].includes(clause.$type)) {
-      context.syntax(`${clauseWords(clause)} has no meaning after ${this.verb}. Take it out.`, context.source(clause));
+    if (clause.$type === 'WithClause') return this.with(clause, step, test);
+    const said = phrasesOf(clause);
+    const phrase = said.find((one) => this.takes(one));
+    if (phrase === undefined) {
+      if (clause.$type === 'InClause' && clause.name !== undefined && this.takes('in text'))
+        this.unquoted(clause.name, step);
+      else this.meansNothing(clause);
       return;
     }
-    const repeats = ![
-      'WithClause',
-      'VerdictClause',
-      'AllowClause',
-      'NoteClause',
-      'WordsClause',
-      'InClause',
-      'TextClause',
-      'ByClause',
-      'AtClause',
-      'DangerClause',
-    ].includes(clause.$type);
-    if (repeats && this.seen.has(clause.$type))
+    if (!repeats(phrase) && this.seen.has(clause.$type))
       context.syntax(`${clauseWords(clause)} stands twice in this step. Take one out.`, context.source(clause));
     this.seen.add(clause.$type);
     switch (clause.$type) {
@@ -586,32 +570,19 @@ class OneStep {
         }
         return;
       }
-      case 'WithClause':
-        return this.with(clause, step, test);
       case 'InClause':
-        if (clause.pattern && this.verb !== 'torque') this.meansNothing(clause);
-        else if (clause.pattern) step.pattern = true;
-        else if (clause.limit !== undefined) {
-          if (this.verb === 'test') test.inTime = limitOf(context, clause.limit);
-          else this.meansNothing(clause);
-        } else if (clause.text !== undefined) {
+        if (clause.pattern) step.pattern = true;
+        else if (clause.limit !== undefined) test.inTime = limitOf(context, clause.limit);
+        else if (clause.text !== undefined) {
           if (this.verb === 'clamp') step.holder = clause.text;
           else addText(step, clause.text);
-        } else if (clause.name !== undefined && this.verb === 'clamp') {
-          context.syntax(
-            `What holds the unit is written in quotes: in "${clause.name.name}".`,
-            context.source(clause.name),
-            `"${clause.name.name}"`,
-          );
-          step.holder = clause.name.name;
         } else if (clause.name !== undefined) step.fluid = this.found(clause.name, 'fluid', this.names.shop.fluids);
         return;
       case 'AtClause':
         if (clause.limit !== undefined) {
           const limit = limitOf(context, clause.limit);
-          const isBath = limit !== null && kindOfLimit(limit) === 'temperature';
-          if ((this.verb === 'wash' || this.verb === 'soak') && (isBath || limit === null)) step.bath = limit;
-          else if (this.verb === 'test' || this.verb === 'read' || this.verb === 'set') test.at = limit;
+          if (verbIs(this.verb, 'reads')) test.at = limit;
+          else if (limit === null || kindOfLimit(limit) === 'temperature') step.bath = limit;
           else this.meansNothing(clause);
         } else if (clause.name !== undefined) {
           step.station = this.found(clause.name, 'station', this.names.shop.stations);
@@ -619,13 +590,11 @@ class OneStep {
         }
         return;
       case 'ToClause':
-        if (this.verb === 'test') {
-          if (clause.limit === undefined) this.meansNothing(clause);
-          else test.to = limitOf(context, clause.limit);
-        } else if (this.verb === 'send') {
-          if (clause.name === undefined) this.meansNothing(clause);
-          else step.station = this.found(clause.name, 'station', this.names.shop.stations);
-        } else step.limit = this.limitUse(clause.limit, clause.name, clause);
+        if (this.verb === 'test') test.to = clause.limit === undefined ? null : limitOf(context, clause.limit);
+        else if (phrase === 'to station')
+          step.station =
+            clause.name === undefined ? null : this.found(clause.name, 'station', this.names.shop.stations);
+        else step.limit = this.limitUse(clause.limit, clause.name, clause);
         if (this.verb === 'set') test.within = step.limit;
         return;
       case 'BringClause':
@@ -643,13 +612,10 @@ class OneStep {
         test.from = limitOf(context, clause.limit);
         return;
       case 'ForClause':
-        if (clause.trial) {
-          if (this.verb === 'fit') step.forTrial = true;
-          else this.meansNothing(clause);
-        } else if (clause.limit !== undefined) {
+        if (clause.trial) step.forTrial = true;
+        else if (clause.limit !== undefined) {
           if (this.verb === 'test') test.forTime = limitOf(context, clause.limit);
-          else if (lasting.includes(this.verb)) step.count = limitOf(context, clause.limit);
-          else this.meansNothing(clause);
+          else step.count = limitOf(context, clause.limit);
         } else addText(step, clause.text ?? '');
         return;
       case 'WithinClause':
@@ -692,7 +658,7 @@ class OneStep {
         step.holder = clause.text;
         return;
       case 'WordsClause':
-        return this.words(clause, step, fail);
+        return saidWords(phrase, step, fail);
       case 'PassesClause':
         step.passes = passesOf(context, clause);
         return;
@@ -743,17 +709,20 @@ class OneStep {
   private with(clause: ast.WithClause, step: Draft<Unnumbered>, test: Draft<TestFigures>) {
     const { context } = this;
     for (const item of clause.items) {
+      const phrase = phraseOfItem(item);
+      if (phrase !== null && !this.takes(phrase)) {
+        this.meansNothing(item);
+        continue;
+      }
       switch (item.$type) {
         case 'WithGauge':
-          if (gauged.includes(this.verb)) test.gauge = item.state;
-          else if (this.verb === 'prime') step.gauge = item.state;
-          else this.meansNothing(item);
+          if (verbIs(this.verb, 'reads')) test.gauge = item.state;
+          else step.gauge = item.state;
           break;
         case 'WithAir':
           step.air = amountOf(context, item.limit, 'Air');
           break;
         case 'WithMarks':
-          if (step.objects.length === 0) this.meansNothing(item);
           step.objects = step.objects.map((object) => ({ ...object, marksAligned: true }));
           break;
         case 'WithKind':
@@ -778,29 +747,23 @@ class OneStep {
     const source = this.source(subject);
     const use = this.context.source(subject);
     const name = this.standsFor(pathText(subject.path), subject);
-    if (this.verb === 'mark' && (name === 'number' || name === 'serial')) {
+    if (this.takes('with marking') && (name === 'number' || name === 'serial')) {
       step.marking = [...step.marking, name];
       return;
     }
-    if (
-      this.verb === 'fit' ||
-      this.verb === 'guard' ||
-      this.verb === 'renew' ||
-      this.verb === 'remove' ||
-      this.verb === 'keep'
-    ) {
+    if (this.takes('with part')) {
       const objects = this.objects([subject], ['part']);
       step.withObjects = [...step.withObjects, ...objects];
       return;
     }
     if (name === 'air' || name === 'vacuum') {
       step.airNamed = true;
-      if (gauged.includes(this.verb)) test.conditions = [...test.conditions, name];
+      if (verbIs(this.verb, 'reads')) test.conditions = [...test.conditions, name];
       else if (this.verb !== 'blow-dry') step.tools = [...step.tools, { form: 'words', text: name, source }];
       return;
     }
     const fluid = this.names.shop.fluids.find((known) => known.name === name);
-    if (fluid !== undefined && ['oil', 'wash', 'rinse', 'soak', 'wipe', 'clean-outside'].includes(this.verb)) {
+    if (fluid !== undefined && this.takes('with fluid')) {
       this.context.link(use, fluid.source, name, 'fluid');
       step.fluid = name;
       return;
@@ -815,7 +778,7 @@ class OneStep {
   /** What may stand behind `with` where it is no part. */
   private withNames(): string[] {
     const { assets, fluids } = this.names.shop;
-    const own = this.verb === 'mark' ? ['number', 'serial'] : ['air', 'vacuum'];
+    const own = this.takes('with marking') ? ['number', 'serial'] : ['air', 'vacuum'];
     return [...own, ...[...assets, ...fluids].map(({ name }) => name)];
   }
 
@@ -863,56 +826,41 @@ class OneStep {
     }
     if (clause.stretch) {
       const limit = amountOf(this.context, clause.limit, 'A stretch');
-      if (this.verb !== 'torque') this.meansNothing(clause);
-      else if (limit !== null) step.stretch = limit;
+      if (limit !== null) step.stretch = limit;
       return;
     }
-    if (clause.limit !== undefined) return this.meansNothing(clause);
-    if (clause.name !== undefined) {
-      if (this.verb === 'choose') {
-        const rate = this.found(clause.name, 'spec', this.names.specs);
-        step.choose = { ...(step.choose ?? noChoice), rate };
-      } else if (this.verb === 'set') {
-        const adjuster = this.context.find(
-          clause.name.name,
-          'adjuster',
-          this.names.family.adjusters,
-          this.context.source(clause.name),
-        );
-        if (adjuster !== null)
-          step.objects = [
-            {
-              kind: 'adjuster',
-              name: adjuster.name,
-              located: null,
-              marksAligned: false,
-              source: this.source(clause.name),
-            },
-          ];
-      } else
-        this.context.syntax(
-          `by ${clause.name.name} has no meaning after ${this.verb}. Take it out.`,
-          this.context.source(clause),
-        );
+    if (clause.name === undefined) return;
+    if (this.takes('by spec')) {
+      const rate = this.found(clause.name, 'spec', this.names.specs);
+      step.choose = { ...(step.choose ?? noChoice), rate };
+      return;
     }
+    const { adjusters } = this.names.family;
+    const source = this.context.source(clause.name);
+    const adjuster = this.context.find(clause.name.name, 'adjuster', adjusters, source);
+    if (adjuster === null) return;
+    const object = { name: adjuster.name, located: null, marksAligned: false, source: this.source(clause.name) };
+    step.objects = [{ kind: 'adjuster', ...object }];
   }
 
-  /** Words that say something after some verbs only. */
-  private words(clause: ast.WordsClause, step: Draft<Unnumbered>, fail: { stop: boolean }) {
-    const { verb } = this;
-    // The parser writes the words of a phrase together.
-    const said = clause.words.replace(/\s+/gu, '');
-    if (said === 'threadsoiled' && verb === 'torque') step.oiled = true;
-    else if (said === 'stopiffails' && verb === 'test') fail.stop = true;
-    else if (said === 'readytofit' && (verb === 'renew' || verb === 'fit')) step.readyToFit = true;
-    else if (said === 'asfound' && verb === 'read') step.asFound = true;
-    else if (said === 'asleft' && verb === 'read') step.asLeft = true;
-    else this.meansNothing(clause);
+  private takes(phrase: PhraseName): boolean {
+    return takesPhrase(this.verb, phrase);
+  }
+
+  /** Where a fluid means nothing, and words in quotes do. */
+  private unquoted(name: ast.NameRef, step: Draft<Unnumbered>) {
+    this.context.syntax(
+      `What holds the unit is written in quotes: in "${name.name}".`,
+      this.context.source(name),
+      `"${name.name}"`,
+    );
+    step.holder = name.name;
   }
 
   /** A clause that would be read and then be nowhere: not in a check, and not on the sheet. */
   private meansNothing(node: ast.Clause | ast.TestClause | ast.WithItem) {
-    this.context.syntax(`${clauseWords(node)} has no meaning after ${this.verb}. Take it out.`, this.source(node));
+    const { context, verb } = this;
+    context.syntax(`${clauseWords(node)} has no meaning after ${verb}. Take it out.`, context.source(node));
   }
 
   private limitUse(limit: ast.Limit | undefined, name: ast.NameRef | undefined, at: AstNode): LimitUse | null {
@@ -1128,10 +1076,14 @@ export function verbOf(words: string): string {
   return words.startsWith('clean') ? (words.includes('outside') ? 'clean-outside' : 'clean-holes') : words;
 }
 
-/** Verbs that go on for a time. */
-const lasting: readonly Verb[] = ['wash', 'rinse', 'soak', 'prime', 'wait'];
-/** Verbs that look at the gauge of the station. */
-const gauged: readonly Verb[] = ['test', 'read', 'set', 'check', 'measure', 'across'];
+/** Words that say all that they say by themselves. */
+function saidWords(phrase: PhraseName, step: Draft<Unnumbered>, fail: { stop: boolean }) {
+  if (phrase === 'words threads oiled') step.oiled = true;
+  else if (phrase === 'words stop if fails') fail.stop = true;
+  else if (phrase === 'words ready to fit') step.readyToFit = true;
+  else if (phrase === 'words as found') step.asFound = true;
+  else if (phrase === 'words as left') step.asLeft = true;
+}
 
 /** The author's words for a step, as many as he wrote: none of them takes the place of another. */
 function addText(step: Draft<Unnumbered>, text: string) {

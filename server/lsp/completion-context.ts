@@ -1,77 +1,23 @@
 /** What may stand at a place, by the words before it. */
 import { propertyClasses } from '../../language/calculations/proof-load.ts';
-import { kindWords } from '../../language/grammar/words.ts';
+import { continuing, fluidWords, kindWords, stepBlocks } from '../../language/grammar/words.ts';
 import { dangers } from '../../language/model/danger.ts';
 import type { Place } from './place.ts';
-
-/** Kinds of declared names, as `DeclaredSymbol.kind` calls them, and words of the language. */
-export interface Wanted {
-  /** Names of these kinds, the likeliest first. */
-  readonly names: readonly string[];
-  readonly words: readonly string[];
-  /** Steps may begin here. */
-  readonly verbs: boolean;
-  readonly rules: boolean;
-}
-
-const nothing: Wanted = { names: [], words: [], verbs: false, rules: false };
-const names = (...kinds: string[]): Wanted => ({ ...nothing, names: kinds });
-const words = (...list: string[]): Wanted => ({ ...nothing, words: list });
+import { inStep } from './step-place.ts';
+import { names, nothing, type Wanted, words } from './wanted.ts';
 
 /** What can hurt of a part, a station or a step, and that it does not. */
 const dangerWords = [...dangers, 'not'];
 
-const stepBlocks = new Set(['stage', 'repair', 'sequence', 'instead', 'after', 'before', 'only']);
-
-/** Verbs whose objects are ports first. */
-const portVerbs = new Set(['cap', 'uncap', 'connect', 'disconnect']);
-/** Verbs whose objects may be faces. */
-const faceVerbs = new Set(['check', 'guard', 'lap', 'wipe', 'clean']);
-const fluidVerbs = new Set(['wash', 'rinse', 'soak', 'wipe', 'oil', 'clean']);
-const partVerbs = new Set([
-  'clamp',
-  'unclamp',
-  'slacken',
-  'back-off',
-  'remove',
-  'discard',
-  'keep',
-  'send',
-  'compress',
-  'release',
-  'press',
-  'wash',
-  'rinse',
-  'soak',
-  'blow-dry',
-  'blast',
-  'buff',
-  'measure',
-  'read',
-  'renew',
-  'fit',
-  'line-up',
-  'run-down',
-  'torque',
-  'lock',
-  'oil',
-  'set',
-  'choose',
-  'mark',
-  'seal',
-  'open',
-  'close',
-]);
-
 /** Kinds of the things that a tool number stands on. */
-const assetKinds = ['wrench', 'gauge', 'tool', 'asset'];
+const assetKinds = ['wrench', 'gauge', 'tool'];
 
 /** What to offer at a place. */
 export function wantedAt(place: Place): Wanted {
   if (place.quoted) return nothing;
   const block = place.blocks.at(-1)?.word ?? null;
   const { before } = place;
-  if (before.length === 0) return atBeginning(block);
+  if (before.length === 0) return withClausesAbove(atBeginning(block), place);
   if (before.at(-1) === 'allow') return { ...nothing, rules: true };
   switch (before[0]) {
     case 'procedure':
@@ -84,8 +30,15 @@ export function wantedAt(place: Place): Wanted {
   if (block === 'job') return inJob(before);
   if (block === 'unit') return inUnit(before);
   if (block === 'procedure') return inProcedure(before);
-  if (block !== null && stepBlocks.has(block)) return inStep(before);
+  if (block !== null && stepBlocks.includes(block)) return inStep(before);
   return nothing;
+}
+
+/** Clauses may stand on lines of their own, where a word begins them that says so. */
+function withClausesAbove(wanted: Wanted, { above }: Place): Wanted {
+  if (!wanted.verbs || above.length === 0) return wanted;
+  const further = inStep(above).words.filter((said) => continuing.includes(said.replace(/ .*/u, '')));
+  return { ...wanted, words: [...wanted.words, ...further] };
 }
 
 function atBeginning(block: string | null): Wanted {
@@ -141,7 +94,7 @@ function atBeginning(block: string | null): Wanted {
         words: ['as found', 'renewed', 'torque', 'done by', 'note', 'on hold'],
       };
     default:
-      return { names: ['sequence'], words: [], verbs: stepBlocks.has(block), rules: false };
+      return { names: ['sequence'], words: [], verbs: block !== null && stepBlocks.includes(block), rules: false };
   }
 }
 
@@ -175,7 +128,7 @@ function inShop(before: readonly string[]): Wanted {
     case 'tool':
       return words('range', 'within', 'class', 'graduated', 'at', 'calibrated', 'due', 'length', 'damped', 'digital');
     case 'fluid':
-      return words('solvent', 'detergent', 'caustic', 'water', 'test-oil', 'oil', 'preservative', 'flammable');
+      return words(...fluidWords, 'flammable');
     case 'stock':
       return before.some((word) => word === 'of' || word === 'by')
         ? words('stacks of two')
@@ -287,127 +240,5 @@ function inProcedure(before: readonly string[]): Wanted {
       return names('part', 'test', 'port', 'face');
     default:
       return nothing;
-  }
-}
-
-function inStep(before: readonly string[]): Wanted {
-  const last = before.at(-1) ?? '';
-  const verb = before[0] ?? '';
-  const failing = before.lastIndexOf('fail') > 0 && before[before.lastIndexOf('fail') - 1] === 'on';
-  if (last === 'fail' || (failing && last === ',' && !before.slice(before.lastIndexOf('fail')).includes('accept')))
-    return names('repair');
-  switch (last) {
-    case 'at':
-      return { ...names('station'), words: ['least', 'most'] };
-    case 'within':
-      return names('spec');
-    case 'to':
-      if (verb === 'keep' || verb === 'send') return names('station');
-      return { ...names('spec'), words: ['bring'] };
-    case 'by':
-      return { ...names('spec'), words: ['stretch'] };
-    case 'bring':
-    case 'below':
-    case 'above':
-    case 'test':
-      return names('test', 'spec');
-    case 'set':
-      if (before.at(-2) === 'the') return names('test', 'spec');
-      return names('adjuster', 'part');
-    case 'in':
-      if (fluidVerbs.has(verb)) return names('fluid');
-      return words('cross pattern');
-    case 'with': {
-      const tools = names(...assetKinds);
-      if (verb === 'fit') return names('part');
-      if (verb === 'guard') return names('part');
-      if (verb === 'blow-dry') return words('air at most');
-      if (verb === 'test' || verb === 'prime') return { ...tools, words: ['gauge shut', 'gauge open'] };
-      return tools;
-    }
-    case 'only':
-      return names('number');
-    case 'through':
-      return names('joint', 'adjuster', 'face', 'part');
-    case 'except':
-    case 'renew':
-    case 'choose':
-      return names('part');
-    case 'allow':
-      return { ...nothing, rules: true };
-    case 'not':
-      return words(...dangers);
-    case 'on':
-      return words('fail');
-    case 'read':
-      if (verb === 'test') return words(...kindWords);
-      return names('test', 'spec', 'part');
-    default:
-      break;
-  }
-  if (last === verb || last === ',' || last === 'of') {
-    if (verb === 'only') return names('number');
-    if (portVerbs.has(verb)) return names('port', 'part');
-    if (faceVerbs.has(verb)) return last === 'clean' ? words('outside', 'holes of') : names('face', 'part', 'port');
-    if (partVerbs.has(verb)) return names('part', 'adjuster');
-    if (verb === 'across') return words('the set');
-    if (verb === 'hazard') return words('DANGER', 'WARNING', 'CAUTION', 'NOTICE');
-  }
-  return clausesOf(verb);
-}
-
-/** Words that go on after a verb and its objects. */
-function clausesOf(verb: string): Wanted {
-  const common = ['with', 'note', 'takes', 'allow', ...dangerWords];
-  switch (verb) {
-    case 'test':
-      return words(
-        'read',
-        'within',
-        'hold',
-        'for',
-        'from',
-        'at',
-        'with gauge shut',
-        'accept',
-        'reject',
-        'on fail',
-        'stop if fails',
-        'never above',
-        'proves through',
-        ...common,
-      );
-    case 'check':
-      return words('reuse if', 'lap if', 'reject if', 'accept', 'slides', 'turns-free', 'on fail', ...common);
-    case 'torque':
-      return words(
-        'to',
-        'and adapter',
-        'in cross pattern',
-        'passes',
-        'by stretch',
-        'threads oiled',
-        'held by',
-        ...common,
-      );
-    case 'choose':
-      return words('to bring', 'by', 'never above', ...common);
-    case 'wash':
-    case 'rinse':
-    case 'soak':
-      return words('in', 'except', ...common);
-    case 'keep':
-    case 'send':
-      return words('at', 'to', ...common);
-    case 'read':
-      return words('as found', 'as left', ...common);
-    case 'across':
-      return words('spread at most', 'on fail', ...common);
-    case 'fit':
-      return words('for trial', ...common);
-    case 'sign-off':
-      return words('by', ...common);
-    default:
-      return words(...common, 'in', 'at', 'to', 'by');
   }
 }

@@ -1,9 +1,9 @@
 /** Completion: names with their words, verbs where a step begins, words of the language where they fit. */
 import { type CompletionItem, CompletionItemKind, InsertTextFormat } from 'vscode-languageserver-types';
 import type { CheckResult } from '../../language/check.ts';
-import { verbs } from '../../language/model/verbs.ts';
+import { spellingOf, verbs, verbTable } from '../../language/verbs/index.ts';
 import { wantedAt } from './completion-context.ts';
-import { placeAt } from './place.ts';
+import { type Place, placeAt } from './place.ts';
 import { allDeclared, type Declared, inScope, scopeAt } from './scope.ts';
 import { snippets } from './snippets.ts';
 
@@ -12,13 +12,6 @@ export interface RuleName {
   readonly code: string;
   readonly title: string;
 }
-
-/** Verbs as they are written, where that is not their name in the model. */
-const spelling: Readonly<Partial<Record<(typeof verbs)[number], string>>> = {
-  'clean-outside': 'clean outside',
-  'clean-holes': 'clean holes of',
-  across: 'across the set',
-};
 
 /** What completion needs besides the text and the check. */
 export interface CompletionOptions {
@@ -63,10 +56,20 @@ export function completions(
       });
     }
   }
+  if (wanted.names.length > 0) {
+    for (const label of parametersAt(place))
+      items.push({ label, kind: CompletionItemKind.Variable, detail: 'parameter', sortText: `0${label}` });
+  }
   if (wanted.verbs) {
     for (const verb of verbs) {
-      const label = spelling[verb] ?? verb;
-      items.push({ label, kind: CompletionItemKind.Keyword, detail: 'step', sortText: `2${label}` });
+      const label = spellingOf(verb);
+      items.push({
+        label,
+        kind: CompletionItemKind.Keyword,
+        detail: 'step',
+        documentation: { kind: 'markdown', value: verbTable[verb].does },
+        sortText: `2${label}`,
+      });
     }
     for (const label of ['hazard', 'only'])
       items.push({ label, kind: CompletionItemKind.Keyword, sortText: `3${label}` });
@@ -108,6 +111,13 @@ export function completions(
 
 /** Snippets of steps; the others begin with a word that their block offers. */
 const snippetVerbs = new Set(['test', 'check']);
+
+/** What the sequence around a place is called with. */
+function parametersAt({ blocks }: Place): readonly string[] {
+  const head = blocks.find(({ word }) => word === 'sequence')?.head ?? [];
+  const start = head.indexOf('with', 2);
+  return start < 0 ? [] : head.slice(start + 1).filter((word) => word !== ';');
+}
 
 /** Words of a declaration's head: up to its brace. */
 function headWords({ uri, symbol }: Declared, textOf: (uri: string) => string | null): readonly string[] {

@@ -4,6 +4,7 @@
  */
 
 import { continuing } from '../../language/grammar/words.ts';
+import { numberPattern, quantityPattern } from '../../language/quantities/index.ts';
 
 /** What encloses a position. */
 export interface Place {
@@ -11,6 +12,8 @@ export interface Place {
   readonly blocks: readonly Block[];
   /** Words and marks of the statement before the word being typed, strings as `"`. */
   readonly before: readonly string[];
+  /** The statement that ends on the line above, where the position begins a line: clauses of its may follow here. */
+  readonly above: readonly string[];
   /** What is typed of the word at the position. */
   readonly partial: string;
   /** Inside a string or a comment: nothing to complete. */
@@ -25,7 +28,11 @@ export interface Block {
   readonly head: readonly string[];
 }
 
-const token = /\/\/[^\n\r]*|"[^"\n\r]*"?|[A-Za-zÀ-ʯ][\wÀ-ʯ]*(?:-[\wÀ-ʯ]*)*|\d[\d.,]*|\r\n|[\n\r]|[^\s]/gu;
+/** A figure with its unit is one word: units are no words of the language. */
+const token = new RegExp(
+  String.raw`\/\/[^\n\r]*|"[^"\n\r]*"?|[A-Za-zÀ-ʯ][\wÀ-ʯ]*(?:-[\wÀ-ʯ]*)*|${quantityPattern}|${numberPattern}|\r\n|[\n\r]|[^\s]`,
+  'gu',
+);
 
 /** Words that a line begins with when it goes on from the line above: those of the token pass. */
 const goesOn = new Set(continuing);
@@ -34,6 +41,7 @@ const goesOn = new Set(continuing);
 export function placeAt(text: string, offset: number): Place {
   const blocks: Block[] = [];
   let statement: string[] = [];
+  let above: string[] = [];
   let partial = '';
   let quoted = false;
   /** A line end was passed: the next word decides whether the statement goes on. */
@@ -55,8 +63,12 @@ export function placeAt(text: string, offset: number): Place {
     if (newLine) {
       newLine = false;
       const comma = statement.at(-1) === ',';
-      if (!comma && !goesOn.has(word) && word !== '{') statement = [];
+      if (!comma && !goesOn.has(word) && word !== '{') {
+        above = statement;
+        statement = [];
+      }
     }
+    if (!atEnd) above = [];
     if (word.startsWith('"')) {
       quoted = atEnd && (word.length === 1 || !word.endsWith('"'));
       statement.push('"');
@@ -73,6 +85,9 @@ export function placeAt(text: string, offset: number): Place {
     }
   }
   // An empty line begins a statement, unless a comma keeps the one above it open.
-  if (newLine && statement.at(-1) !== ',') statement = [];
-  return { blocks, before: statement, partial, quoted };
+  if (newLine && statement.at(-1) !== ',') {
+    above = statement;
+    statement = [];
+  }
+  return { blocks, before: statement, above: statement.length === 0 ? above : [], partial, quoted };
 }

@@ -6,11 +6,11 @@ import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../../language/check.ts';
 import type { Clause, TestClause } from '../../language/grammar/generated/ast.ts';
 import { verbs } from '../../language/model/verbs.ts';
-import { everywhere, verbForms } from '../../language/resolve/clause-table.ts';
 import { exampleFamily, exampleShop } from '../../language/rules/example-base.ts';
 import { sheetOf } from '../../language/sheet/index.ts';
 import type { StepBlock } from '../../language/sheet/model.ts';
 import { blockTexts } from '../../language/sheet/text.ts';
+import { spellingOf, verbTable } from '../../language/verbs/index.ts';
 import { lowBones } from './words.ts';
 
 type ClauseType = (Clause | TestClause)['$type'];
@@ -125,8 +125,7 @@ const written: Readonly<Record<ClauseType, readonly (readonly [text: string, ...
 
 /** What each verb acts on here. */
 function objectOf(verb: (typeof verbs)[number]): string {
-  const { objects } = verbForms[verb];
-  if (verb === 'test' || verb === 'across') return 'opening';
+  const { objects } = verbTable[verb];
   if (verb === 'guard') return 'body.end';
   if (verb === 'torque' || verb === 'slacken' || verb === 'run-down' || verb === 'lock') return 'nut';
   if (verb === 'choose') return 'shim';
@@ -140,17 +139,16 @@ function objectOf(verb: (typeof verbs)[number]): string {
     case 'adjuster':
       return 'screw';
     case 'reading':
+    case 'gate':
       return 'opening';
     default:
       return '';
   }
 }
 
-const head = { 'clean-outside': 'clean outside', 'clean-holes': 'clean holes of', across: 'across the set' } as const;
-
 /** Steps with these texts behind the verb, as each is printed; null: the checker refuses it. */
 function printedOf(verb: (typeof verbs)[number], clauses: readonly string[]): (string | null)[] {
-  const start = `${(head as Record<string, string>)[verb] ?? verb} ${objectOf(verb)}`.trim();
+  const start = `${spellingOf(verb)} ${objectOf(verb)}`.trim();
   const before = `${exampleShop}
 ${exampleFamily.replace(/\}\s*$/u, '  part screw "Screw" on body\n  adjuster screw sets opening\n}\n')}
 procedure example for holder at bench {
@@ -176,8 +174,7 @@ procedure example for holder at bench {
 }
 
 describe.each(verbs)('after %s', (verb) => {
-  const types = [...new Set([...verbForms[verb].clauses, ...everywhere])];
-  const cases = types.flatMap((type) => {
+  const cases = (Object.keys(written) as ClauseType[]).flatMap((type) => {
     // Nothing can fail at a measure that has no limit: `limit-missing` says so.
     const before = verb === 'measure' && type === 'FailClause' ? 'within 41.2..41.6 mm ' : '';
     return written[type].map(([text, ...printed]) => ({ text: before + text, printed }));

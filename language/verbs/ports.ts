@@ -1,0 +1,20 @@
+import type { VerbRecord } from './verb.ts';
+
+/** Faces and ports guarded and joined up, and the pressure behind them. */
+export const ports = {
+  guard: {
+    objects: ['face'],
+    takes: ['with part'],
+    does: 'puts a part over a face, hand-tight; `remove` takes it off',
+  },
+  cap: { objects: ['port'], all: 'ports', takes: [], does: 'closes ports', is: ['after sign-off'] },
+  uncap: { objects: ['port'], all: 'ports', takes: [], does: 'opens ports' },
+  connect: { objects: ['port'], takes: [], does: 'puts the line on', is: ['drives'] },
+  disconnect: { objects: ['port'], takes: [], does: 'takes the line off', is: ['drives'] },
+  prime: {
+    objects: [],
+    takes: ['amount', 'for time', 'for text', 'with gauge'],
+    does: 'brings pressure and lets the air out',
+  },
+  relieve: { objects: [], takes: [], does: 'lets the pressure down, gauge at zero' },
+} as const satisfies Readonly<Record<string, VerbRecord>>;
