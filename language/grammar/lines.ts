@@ -148,7 +148,7 @@ function mendBraces(
     row.forEach((token, index) => {
       if (token.image === '{') {
         if (atStart()) {
-          report(token, 'this { opens nothing: write the head before it, or take it out');
+          report(token, 'this { opens nothing: write the head before it, or delete it');
           return;
         }
         open.push(head);
@@ -158,12 +158,12 @@ function mendBraces(
       }
       if (token.image === '}') {
         if (open.length === 0) {
-          report(token, 'this } closes nothing: take it out');
+          report(token, 'this } closes nothing: delete it');
           return;
         }
         if (index === row.length - 1 && wouldStrand(open, following)) {
           const what = open.length === 1 ? `${following![0]!.image} follows` : 'steps follow';
-          report(token, `this } ends the ${open.at(-1)}, but ${what} it: take it out`);
+          report(token, `this } ends the ${open.at(-1)}, but ${what} it: delete it`);
           return;
         }
         end(token);
@@ -194,7 +194,7 @@ function mendBraces(
       inlineBlock(row) &&
       !(following !== undefined && column(following[0]!) > column(row[0]!))
     ) {
-      report(row.at(-1)!, `the ${open.at(-1)} that begins in this line is not closed: put } at its end`);
+      report(row.at(-1)!, `the ${open.at(-1)} that begins on this line is not closed: put } at its end`);
       close(row.at(-1)!, false);
     }
   });
@@ -240,7 +240,7 @@ function withName(
     const words = second.image.replace(/^"|"$/gu, '');
     const isName = /^\p{L}[\p{L}\d_-]*$/u.test(words);
     if (isName && (third?.tokenType.name === 'STRING' || words === words.toLowerCase())) {
-      report(second, `a name stands without quotes: write ${word} ${words}`);
+      report(second, `a name is written without quotes: write ${word} ${words}`);
       return [head!, id(words, second), ...row.slice(2)];
     }
     const made =
@@ -258,7 +258,7 @@ function withName(
   // A word that is reserved stands where a name should: what the parser says of it is better.
   if (kind !== '{' && third?.tokenType.name === 'STRING') return row;
   if (kind !== '{' && !['for', 'at', 'of', 'on', 'in', 'with'].includes(second.image)) return row;
-  report(head!, `the name of this ${word} is missing: write a short one of your own behind ${word}`);
+  report(head!, `the name of this ${word} is missing: write a short one of your own after ${word}`);
   return [head!, id(`${word}-${head!.startLine}`, head!), ...row.slice(1)];
 }
 

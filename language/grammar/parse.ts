@@ -100,7 +100,7 @@ function rebuildServices(): LangiumCoreServices {
  */
 export function parse(text: string): Parsed {
   if (text.length > longestText) {
-    const message = `This file has ${text.length} characters; the longest that is read has ${longestText}. Put the declarations into several files.`;
+    const message = `This file has ${text.length} characters; the longest that is read has ${longestText}. Split the declarations over several files.`;
     return { ast: emptyFile(), problems: [{ message, range: pointRange(0, 0) }] };
   }
   const { parser } = rebuildServices();
@@ -190,7 +190,7 @@ function unreadRest(error: ParserError): SyntaxProblem {
   const { range } = syntaxProblem(error, []);
   const below = { line: range.end.line + 1, character: 0 };
   return {
-    message: 'What follows is not read yet: mend the lines above first.',
+    message: 'What follows has not been read yet: correct the lines above first.',
     range: { start: below, end: { line: below.line, character: 1 } },
   };
 }
@@ -206,18 +206,18 @@ function openQuotes(tokens: readonly IToken[]): SyntaxProblem[] {
   return tokens
     .filter((token) => token.tokenType.name === 'STRING' && !/^"[^"]*"$/u.test(token.image))
     .map((token) => ({
-      message: 'The closing quote is missing: put " at the end of the words.',
+      message: 'The closing quote is missing: put " at the end of the text.',
       range: tokenRange(token),
     }));
 }
 
 function unexpectedCharacter(text: string): string {
-  if (text.startsWith('#')) return 'a remark begins with //: write // in place of #.';
-  if (/[“”„«»]/u.test(text)) return 'curly quotes are not read: write "…" with straight ones.';
+  if (text.startsWith('#')) return 'a remark begins with //: write // instead of #.';
+  if (/[“”„«»]/u.test(text)) return 'curly quotes are not read: use straight ones, "…".';
   if (/[–—]/u.test(text)) return 'a long dash is not read: write .. between the ends of a range, or - inside a name.';
   if (text.charCodeAt(0) === 0)
     return 'this is not text: the file holds binary data, or is in UTF-16. Save it as UTF-8.';
-  return `${text} has no meaning here: take it out, or put it inside "…".`;
+  return `${text} has no meaning here: delete it, or put it inside "…".`;
 }
 
 function capital(text: string) {

@@ -149,7 +149,7 @@ class ResultReader {
       if (part !== null && !isTightened(procedure, part))
         return this.refuse(
           second,
-          `Nothing is tightened at ${part}: it is no joint of the family, and no step torques it. Name the part that is turned.`,
+          `Nothing is tightened at ${part}: it is not a joint of the family, and no step torques it. Name the part that is turned.`,
         );
       this.only(node, ['value', facts.tool === null ? 'gauge' : 'tool']);
       if (part !== null && this.isOf(value, only('torque'), node))
@@ -174,7 +174,7 @@ class ResultReader {
       return;
     }
     if (this.isSlip(names)) return;
-    if (second !== undefined) return this.refuse(second, `“${second.name}” says no result here.`);
+    if (second !== undefined) return this.refuse(second, `“${second.name}” is not a result here.`);
     const name = this.find(first, 'test', this.readable);
     if (value === null) return this.refuse(node, 'Write what was read, or pass or fail.');
     this.only(node, ['value', 'tool', 'gauge', 'text']);
@@ -188,7 +188,7 @@ class ResultReader {
     for (const node of names) {
       const [word] = known.has(node.name) ? [] : nearest(node.name, resultWords);
       if (word === undefined || word === node.name) continue;
-      this.refuse(node, `“${node.name}” says no result here. Did you mean ${word}?`);
+      this.refuse(node, `“${node.name}” is not a result here. Did you mean ${word}?`);
       return true;
     }
     return false;
@@ -230,7 +230,7 @@ class ResultReader {
       if (key === null || (takes.includes(key) && first)) continue;
       this.refuse(
         fact,
-        `“${fact.$cstNode?.text ?? ''}” belongs to no result here, and would be lost. Write before it what it is of, or take it out.`,
+        `“${fact.$cstNode?.text ?? ''}” belongs to no result here, and would be lost. Write the result that it belongs to before it, or delete it.`,
       );
     }
   }
@@ -261,10 +261,7 @@ class ResultReader {
   private isOf(value: Quantity, { kind, takes }: Readable, node: ast.Result): boolean {
     const { unit } = value;
     if (takes(unit)) return true;
-    this.refuse(
-      node,
-      `${formatQuantity(value)} is a ${kindOfUnit(unit)}, and a ${kind} is read here. Look at the unit.`,
-    );
+    this.refuse(node, `${formatQuantity(value)} is a ${kindOfUnit(unit)}, and a ${kind} is read here. Check the unit.`);
     return false;
   }
 

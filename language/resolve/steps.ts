@@ -190,7 +190,7 @@ export class StepMaker {
       const meant = synonyms.get(name);
       if (partsNamed(parts, name).length > 0 || ports.some((port) => port.name === name)) {
         this.context.syntax(
-          `${name} is no step: it is ${partsNamed(parts, name).length > 0 ? 'a part' : 'a port'} of the family. Put a comma before it if it belongs to the list, or a verb that says what is done with it.`,
+          `${name} is not a step: it is ${partsNamed(parts, name).length > 0 ? 'a part' : 'a port'} of the family. Put a comma before it if it belongs to the list, or a verb that says what to do with it.`,
           at,
         );
         return null;
@@ -201,14 +201,14 @@ export class StepMaker {
     }
     this.context.link(at, this.context.source(sequence, 'name'), name, 'sequence');
     if (place.inside.includes(name)) {
-      this.context.syntax(`Sequence ${name} calls itself: it would never end. Take the call out.`, at);
+      this.context.syntax(`Sequence ${name} calls itself: it would never end. Delete the call.`, at);
       return [];
     }
     this.files.add(this.context.source(sequence).file);
     if (node.arguments.length !== sequence.parameters.length) {
       const wanted = sequence.parameters.length === 0 ? 'nothing' : sequence.parameters.join('; ');
       this.context.syntax(
-        `Sequence ${name} is called with ${wanted}: give it ${sequence.parameters.length} lists, with ; between them.`,
+        `Sequence ${name} is called with ${wanted}: give it ${sequence.parameters.length} lists, separated by ;.`,
         at,
       );
       return [];
@@ -426,7 +426,7 @@ class OneStep {
     if (this.verb === 'cap' || this.verb === 'uncap') return ports.map(made('port'));
     if (!takesAll.includes(this.verb)) {
       this.context.syntax(
-        `all says too little after ${this.verb}: name the parts, or the bench hand must guess.`,
+        `all is too vague after ${this.verb}: name the parts, or the bench hand has to guess.`,
         this.context.source(this.node),
       );
       return [];
@@ -526,7 +526,7 @@ class OneStep {
     if (copies.length === 0) return false;
     this.context.syntax(
       places.length === 0
-        ? `There is one ${path.head} only: the family does not say “for each cylinder” of it. Write ${path.head} without ${position}.`
+        ? `There is only one ${path.head}: the family does not declare it “for each cylinder”. Write ${path.head} without ${position}.`
         : `There is no ${path.head} ${position}: the family has ${path.head} ${Math.min(...places)} to ${Math.max(...places)}.`,
       this.context.source(path),
     );
@@ -552,7 +552,7 @@ class OneStep {
   ) {
     const { context } = this;
     if (![...verbForms[this.verb].clauses, ...everywhere].includes(clause.$type)) {
-      context.syntax(`${clauseWords(clause)} has no meaning after ${this.verb}. Take it out.`, context.source(clause));
+      context.syntax(`${clauseWords(clause)} has no meaning after ${this.verb}. Delete it.`, context.source(clause));
       return;
     }
     const repeats = ![
@@ -568,7 +568,7 @@ class OneStep {
       'DangerClause',
     ].includes(clause.$type);
     if (repeats && this.seen.has(clause.$type))
-      context.syntax(`${clauseWords(clause)} stands twice in this step. Take one out.`, context.source(clause));
+      context.syntax(`${clauseWords(clause)} appears twice in this step. Delete one.`, context.source(clause));
     this.seen.add(clause.$type);
     switch (clause.$type) {
       case 'TextClause':
@@ -599,7 +599,7 @@ class OneStep {
           else addText(step, clause.text);
         } else if (clause.name !== undefined && this.verb === 'clamp') {
           context.syntax(
-            `What holds the unit is written in quotes: in "${clause.name.name}".`,
+            `Write what holds the unit in quotes: in "${clause.name.name}".`,
             context.source(clause.name),
             `"${clause.name.name}"`,
           );
@@ -680,7 +680,7 @@ class OneStep {
       case 'TakesClause':
         step.takes = measureOf(context, clause, 'time', clause.time, {
           what: 'What a step takes',
-          why: 'the time of the job is added up from it',
+          why: 'the time for the job is added up from it',
           like: 'takes 10 min',
           kind: 'time',
         });
@@ -836,7 +836,7 @@ class OneStep {
     const angle = quantityOf(this.context, item, 'angle', text);
     if (angle === null || (kindOfUnit(angle.unit) === 'angle' && Number(angle.number) <= 180)) return angle;
     this.context.syntax(
-      `An adapter stands at 0° to 180° to its wrench, and this says ${formatQuantity(angle)}: what to set cannot be worked out. Write it like at 90°.`,
+      `An adapter is at 0° to 180° to its wrench, and this says ${formatQuantity(angle)}: what to set cannot be worked out. Write, for example, at 90°.`,
       this.source(item, 'angle'),
     );
     return null;
@@ -844,8 +844,8 @@ class OneStep {
 
   private ceiling(clause: ast.NeverClause): Quantity | null {
     return measureOf(this.context, clause, 'limit', clause.limit, {
-      what: 'What must never be passed',
-      why: 'nothing could be done under it',
+      what: 'What must never be exceeded',
+      why: 'nothing could be done below it',
       like: 'never above 140 bar',
       kind: null,
     });
@@ -891,7 +891,7 @@ class OneStep {
           ];
       } else
         this.context.syntax(
-          `by ${clause.name.name} has no meaning after ${this.verb}. Take it out.`,
+          `by ${clause.name.name} has no meaning after ${this.verb}. Delete it.`,
           this.context.source(clause),
         );
     }
@@ -912,7 +912,7 @@ class OneStep {
 
   /** A clause that would be read and then be nowhere: not in a check, and not on the sheet. */
   private meansNothing(node: ast.Clause | ast.TestClause | ast.WithItem) {
-    this.context.syntax(`${clauseWords(node)} has no meaning after ${this.verb}. Take it out.`, this.source(node));
+    this.context.syntax(`${clauseWords(node)} has no meaning after ${this.verb}. Delete it.`, this.source(node));
   }
 
   private limitUse(limit: ast.Limit | undefined, name: ast.NameRef | undefined, at: AstNode): LimitUse | null {
@@ -979,7 +979,7 @@ class OneStep {
       if (joint === undefined) continue;
       const closing = baseOf(family.parts, joint.part);
       this.context.syntax(
-        `${baseOf(family.parts, name)} is no joint, and ${closing} closes over it: left loose, it would not be seen before this test. Write proves through ${closing}.`,
+        `${baseOf(family.parts, name)} is not a joint, and ${closing} closes over it: left loose, it would not be seen before this test. Write proves through ${closing}.`,
         this.context.source(clause),
       );
       return;
@@ -1054,7 +1054,7 @@ export function plainAddress(context: Context, address: ast.Address) {
   const { ordinal, place } = address;
   if (ordinal === undefined && place === undefined) return;
   context.syntax(
-    'A hazard names its step by verb and first object, and is printed at each of those: take the rest out. One that is for a single step stands before it, without “for”.',
+    'A hazard names its step by verb and first object, and is printed at each of those: delete the rest. Put a hazard for a single step before that step, without “for”.',
     place === undefined ? context.source(address, 'ordinal') : context.source(place),
   );
 }
@@ -1065,7 +1065,7 @@ export function hazardOf(context: Context, node: ast.Hazard): Hazard {
     const near = nearSignalWord(node.about);
     if (near !== null)
       context.syntax(
-        `No signal word is called ${node.about}, and the hazard would print as a WARNING. Write ${near}.`,
+        `There is no signal word ${node.about}, and the hazard would print as a WARNING. Write ${near}.`,
         context.source(node, 'about'),
         near,
       );

@@ -171,7 +171,7 @@ function told(
           ? ['word', 'language', 'paper']
           : ['severities', 'sheet'];
     const near = nearest(key!, known);
-    const mend = near.length > 0 ? `Did you mean ${near.join(' or ')}?` : 'Take it out.';
+    const mend = near.length > 0 ? `Did you mean ${near.join(' or ')}?` : 'Delete it.';
     return problem(
       path[0] === 'severities' ? `No rule is called ${key}. ${mend}` : `${key} is no setting. ${mend}`,
       node.offset,

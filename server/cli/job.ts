@@ -30,6 +30,6 @@ function unreadable(name: string, { jobs, findings, symbols }: CheckResult) {
   const first = findings.find(({ severity, source }) => severity === 'error' && source.file === file);
   if (first === undefined) return;
   throw new UsageError(
-    `The job in ${file} cannot be read. Line ${first.source.range.start.line + 1}: ${first.message} Run handtight check ${file} for all of it.`,
+    `The job in ${file} cannot be read. Line ${first.source.range.start.line + 1}: ${first.message} Run npx handtight check ${file} for all of it.`,
   );
 }

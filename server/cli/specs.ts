@@ -39,7 +39,7 @@ export async function specsCommand(name: string, { format, out, workspace }: Spe
   const errors = findings.filter(({ severity }) => severity === 'error').length;
   if (errors > 0)
     note(
-      `${procedure.name} has ${errors} error${errors === 1 ? '' : 's'}: what they stand on may be left out here. Run handtight check ${procedure.source.file} to see them.`,
+      `${procedure.name} has ${errors} error${errors === 1 ? '' : 's'}: what they affect may be missing here. Run npx handtight check ${procedure.source.file} to see them.`,
     );
   return 0;
 }

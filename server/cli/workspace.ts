@@ -82,7 +82,7 @@ async function settingsInForce(): Promise<SettingsFile | null> {
 }
 
 function whyNot(read: Exclude<ReadText, { kind: 'text' }>): string {
-  return read.kind === 'gone' ? 'This file went away while it was read. Run the command again.' : read.message;
+  return read.kind === 'gone' ? 'This file disappeared while it was being read. Run the command again.' : read.message;
 }
 
 async function filesOf(finder: FileFinder, paths: readonly string[]): Promise<string[]> {

@@ -27,7 +27,7 @@ export async function readText(path: string): Promise<ReadText> {
       const size = `This file has ${Math.round(at.size / megabyte)} MB and was not read.`;
       return unreadable(
         isSettings
-          ? `${size} Settings take a few lines: see whether this is the right file.`
+          ? `${size} Settings take a few lines: check that this is the right file.`
           : `${size} Put its declarations into several files.`,
       );
     }
