@@ -90,7 +90,12 @@ describe('check', () => {
     ['UTF-16', Buffer.from(`\ufeff${first}`, 'utf16le'), 1, /Save it as UTF-8/u],
     ['Latin-1', Buffer.from(first.replace('±', '\u00b1'), 'latin1'), 1, /Save it as\s+UTF-8/u],
     ['binary data', Buffer.from([0x89, 0x50, 0, 0, 1, 2, 3, 0xff]), 1, /binary|UTF/u],
-    ['ten megabytes', Buffer.alloc(10 * 1024 * 1024, 'fit shim\n'), 1, /Split the declarations over\s+several\s+files/u],
+    [
+      'ten megabytes',
+      Buffer.alloc(10 * 1024 * 1024, 'fit shim\n'),
+      1,
+      /Split the declarations over\s+several\s+files/u,
+    ],
     ['CR LF', Buffer.from(first.replaceAll('\n', '\r\n')), 0, /nothing found/u],
     ['a decimal comma', Buffer.from(first.replace(/(\d+) N·m/u, '$1,50 N·m')), 1, /,50/u],
   ])('says what is wrong with a file of %s', (_, content, status, words) => {

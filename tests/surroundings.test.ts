@@ -125,7 +125,9 @@ describe('one settings file is in force', () => {
     rmSync(join(folder, 'sub/handtight.json'));
     const below = await command(join(folder, 'sub'), 'check', '..');
     expect(below.status).toBe(1);
-    expect(below.stdout.replaceAll('\n  ', ' ')).toContain(`${folder}/handtight.json changes the severity of 1 finding`);
+    expect(below.stdout.replaceAll('\n  ', ' ')).toContain(
+      `${folder}/handtight.json changes the severity of 1 finding`,
+    );
   });
 
   it.each([
