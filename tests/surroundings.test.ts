@@ -56,7 +56,7 @@ describe('one bad entry costs itself', () => {
     expect({ status, files, errors }).toEqual({ status: 1, files: ['valve.rebuild'], errors: 2 });
     expect(findings.map(({ rule, file, message }) => `${file} ${rule}: ${message}`)).toEqual([
       'lost.rebuild unreadable-file: This is a link to gone.rebuild, which is not there, so nothing is read. Correct the link, or delete it.',
-      'pipe.rebuild unreadable-file: This is a pipe, a socket or a device, not a file, so it is not read. Take it out of the folder.',
+      'pipe.rebuild unreadable-file: This is a pipe, a socket or a device, not a file, so it is not read. Move it out of the folder.',
     ]);
     expect((await handtight('check')).stdout).toContain(
       'lost.rebuild:1:1  error  unreadable-file\n  This is a link to gone.rebuild, which is not there, so nothing is read. Correct the link, or\n  delete it.\n\npipe',

@@ -54,7 +54,7 @@ class LineLexer extends DefaultLexer {
   }
 }
 
-/** `# remark`, as in other languages: reported, and what stands behind it in its line is not read. */
+/** `# remark`, as in other languages: reported, and what follows it on its line is not read. */
 function withoutRemarks(raw: LexerResult): LexerResult {
   const ends = new Map<number, number>();
   const errors = raw.errors.filter((error) => {
@@ -94,7 +94,7 @@ function rebuildServices(): LangiumCoreServices {
 }
 
 /**
- * Parses one file. Never throws: what cannot be read is in `problems`, and costs the statement that it stands
+ * Parses one file. Never throws: what cannot be read is in `problems`, and costs the statement that it is
  * in, no other. After an error the statement is set aside and the text parsed again: the parser itself does not
  * recover, since it would guess across lines.
  */
@@ -156,7 +156,7 @@ function resumeIn(statement: readonly IToken[], keep: number): number {
   return isHead ? statement.findIndex((token, index) => index > keep && goesOn.includes(keyword(token) ?? '')) : -1;
 }
 
-/** The statement that each token stands in. */
+/** The statement that each token is in. */
 function statementOf(tokens: readonly IToken[]): Map<IToken, IToken[]> {
   return new Map(statements(tokens).flatMap((statement) => statement.map((token) => [token, statement] as const)));
 }
@@ -224,7 +224,7 @@ function capital(text: string) {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
-/** Range of a token that stands in one line; at least one character. */
+/** Range of a token on one line; at least one character. */
 function tokenRange(token: IToken): Range {
   const start = { line: (token.startLine || 1) - 1, character: (token.startColumn || 1) - 1 };
   const end = { line: (token.endLine || token.startLine || 1) - 1, character: token.endColumn || start.character + 1 };

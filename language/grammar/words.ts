@@ -2,7 +2,7 @@
  * Words that shape lines and blocks, for the token pass. words.test.ts holds every list against the grammar.
  */
 
-/** Begin a declaration: they stand at the margin of a file. */
+/** Begin a declaration: they are written at the margin of a file. */
 export const declarationHeads = ['shop', 'family', 'procedure', 'job', 'sequence'];
 
 /** Begin an item directly inside a declaration, and nothing inside a block of steps. */

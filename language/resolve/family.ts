@@ -242,7 +242,7 @@ function facesOf(context: Context, nodes: readonly ast.Face[], parts: readonly P
   return faces;
 }
 
-/** The parts that a `part.face` stands on. */
+/** The parts that a `part.face` is on. */
 function pathParts(context: Context, path: ast.Path, parts: readonly Part[]): Part[] {
   if (path.tail === undefined) {
     context.syntax(`A face belongs to a part: write, for example, body.${path.head}.`, context.source(path));

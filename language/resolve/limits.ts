@@ -29,7 +29,7 @@ export function quantityOf(
   return quantity === undefined ? null : sign === undefined ? quantity : negated(quantity);
 }
 
-/** Reads a bare number, of which the unit stands elsewhere. */
+/** Reads a bare number whose unit is written elsewhere. */
 export function numberOf(context: Context, node: AstNode, property: string, text: string): string | null {
   const read = readNumber(text);
   if ('problem' in read) {

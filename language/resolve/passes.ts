@@ -11,7 +11,7 @@ import { quantityOf } from './limits.ts';
 export function passesOf(context: Context, clause: ast.PassesClause): readonly Quantity[] {
   const read = clause.shares.map((share) => quantityOf(context, clause, 'shares', share));
   const passes = read.flatMap((share) => share ?? []);
-  // What could not be read is told.
+  // What could not be read has been reported.
   if (passes.length < read.length) return [];
   const problem = passes.map((pass, index) => problemOf(pass, passes[index - 1])).find((told) => told !== null);
   if (problem === undefined) return passes;

@@ -27,7 +27,7 @@ export function resultsOf(context: Context, nodes: readonly ast.Result[], proced
 /** Words that make a result of a name. */
 const resultWords = ['as', 'found', 'renewed', 'torque', 'done', 'note', 'pass', 'fail', 'out'];
 
-/** What stood behind the names of a result. */
+/** What followed the names of a result. */
 interface Facts {
   value: Quantity | null;
   fitted: Quantity | null;
@@ -55,7 +55,7 @@ class ResultReader {
     this.readable = readableNames(procedure);
   }
 
-  /** `seat-leak pass chatter pass back-leak 9 s` is one node: what stands behind the last name belongs to that. */
+  /** `seat-leak pass chatter pass back-leak 9 s` is one node: what follows the last name belongs to that. */
   read(node: ast.Result) {
     const names = [...node.names];
     let asFound = false;
@@ -80,7 +80,7 @@ class ResultReader {
     this.last(node, names, asFound);
   }
 
-  /** What stands behind the last name of a line belongs to that. */
+  /** What follows the last name of a line belongs to that. */
   private verdict(node: ast.NameRef, passed: boolean, asFound: boolean, behind: ast.Result | null) {
     const parts = this.procedure.family.parts;
     const name = this.find(node, 'test', [...this.readable, ...parts]);
@@ -100,7 +100,7 @@ class ResultReader {
       });
   }
 
-  /** Takes the parts that stand next off the names. The first is one, whatever else may have its name. */
+  /** Takes the parts that come next off the names. The first is one, whatever else may have its name. */
   private renewed(names: ast.NameRef[], node: ast.Result) {
     const { parts } = this.procedure.family;
     const isPart = ({ name }: ast.NameRef) => parts.some((part) => part.name === name);
@@ -117,7 +117,7 @@ class ResultReader {
     }
   }
 
-  /** The names that are left, with what stands behind them. */
+  /** The names that are left, with what follows them. */
   private last(node: ast.Result, names: readonly ast.NameRef[], asFound: boolean) {
     const { context, procedure, written } = this;
     const facts = this.factsOf(node);
@@ -222,7 +222,7 @@ class ResultReader {
     return facts;
   }
 
-  /** What stands behind a result and is none of it, or is there twice, would be lost. */
+  /** What follows a result and is not part of it, or is there twice, would be lost. */
   private only(node: ast.Result, takes: readonly (keyof Facts)[]) {
     for (const [index, fact] of node.facts.entries()) {
       const key = keyOf(fact);

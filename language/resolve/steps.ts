@@ -59,7 +59,7 @@ export interface MadeStep {
   readonly group: number;
 }
 
-/** Where a line stands: inside which calls and which `only`. */
+/** Where a line is: inside which calls and which `only`. */
 interface Place {
   readonly only: readonly string[] | null;
   readonly call: { readonly name: string; readonly at: Source } | null;
@@ -77,7 +77,7 @@ export class StepMaker {
   readonly files = new Set<string>();
   private group = 0;
   private hazards: Hazard[] = [];
-  /** Hazards that name the step which they stand before. */
+  /** Hazards that name the step that they come before. */
   readonly addressed: {
     readonly hazard: Hazard;
     readonly verb: string;
@@ -85,7 +85,7 @@ export class StepMaker {
     readonly source: Source;
   }[] = [];
 
-  /** Steps of the block that stand before what is read now. */
+  /** Steps of the block before what is read now. */
   private passed: Unnumbered[] = [];
 
   private readonly context: Context;
@@ -155,7 +155,7 @@ export class StepMaker {
     }
   }
 
-  /** Whether a line stands in the procedure itself, and not in the one that it is like or in a shared sequence. */
+  /** Whether a line is in the procedure itself, and not in the one that it is like or in a shared sequence. */
   private isOwn(node: AstNode): boolean {
     let at: AstNode | undefined = node;
     while (at !== undefined && at !== this.names.procedure) at = at.$container;
@@ -812,7 +812,7 @@ class OneStep {
       step.tools = [...step.tools, { form: 'asset', name, source, adapter: this.adapter(item) } satisfies ToolUse];
   }
 
-  /** What may stand behind `with` where it is no part. */
+  /** What may follow `with` where it is not a part. */
   private withNames(): string[] {
     const { assets, fluids } = this.names.shop;
     const own = this.verb === 'mark' ? ['number', 'serial'] : ['air', 'vacuum'];
@@ -1049,7 +1049,7 @@ class OneStep {
   }
 }
 
-/** A hazard stands at every step of its verb and first object: what would choose among them is refused. */
+/** A hazard is printed at every step of its verb and first object: what would choose among them is rejected. */
 export function plainAddress(context: Context, address: ast.Address) {
   const { ordinal, place } = address;
   if (ordinal === undefined && place === undefined) return;
@@ -1059,7 +1059,7 @@ export function plainAddress(context: Context, address: ast.Address) {
   );
 }
 
-/** A hazard in the author's words; what it is of (`hazard spray`) stands before them. */
+/** A hazard in the author's words; what it is about (`hazard spray`) comes before them. */
 export function hazardOf(context: Context, node: ast.Hazard): Hazard {
   if (node.about !== undefined) {
     const near = nearSignalWord(node.about);
@@ -1076,7 +1076,7 @@ export function hazardOf(context: Context, node: ast.Hazard): Hazard {
 
 const signalWords = ['DANGER', 'WARNING', 'CAUTION', 'NOTICE'];
 
-/** The signal word that is meant by what stands in its place; null: it says what the hazard is of. */
+/** The signal word that is meant by the word in its place; null: it says what the hazard is of. */
 function nearSignalWord(about: string): string | null {
   const near = nearest(about, signalWords, about === about.toUpperCase() ? 3 : 1)[0];
   return near ?? (/^[A-Z]{3,}$/u.test(about) && about.length > 5 ? signalWords.join(', ') : null);
@@ -1113,7 +1113,7 @@ export function pathText(path: ast.Path): string {
   return path.tail === undefined ? path.head : `${path.head}.${path.tail}`;
 }
 
-/** A label as written, without the quotes that it may stand in. */
+/** A label as written, without the quotes around it. */
 export function unquoted(label: string): string {
   return label.replace(/^"|"$/gu, '');
 }
@@ -1128,7 +1128,7 @@ const lasting: readonly Verb[] = ['wash', 'rinse', 'soak', 'prime', 'wait'];
 /** Verbs that look at the gauge of the station. */
 const gauged: readonly Verb[] = ['test', 'read', 'set', 'check', 'measure', 'across'];
 
-/** The author's words for a step, as many as he wrote: none of them takes the place of another. */
+/** The author's words for a step, all of them: none replaces another. */
 function addText(step: Draft<Unnumbered>, text: string) {
   step.text = step.text === null ? text : `${step.text}; ${text}`;
 }

@@ -15,7 +15,7 @@ export interface CheckOptions {
   readonly workspace: string | undefined;
 }
 
-/** What is told of a check, whatever its form. Hints are for the editor. */
+/** What is reported by a check, whatever its form. Hints are for the editor. */
 export interface Checked {
   readonly files: readonly string[];
   readonly findings: readonly Finding[];
@@ -23,7 +23,7 @@ export interface Checked {
   readonly warnings: number;
   /** Null: the file was not read. */
   readonly textOf: (file: string) => string | null;
-  /** Path of the settings file in force, and how many findings have another severity by it or are turned off. */
+  /** Path of the settings file in force, and how many findings it changes the severity of or turns off. */
   readonly settings: { readonly file: string; readonly restated: number } | null;
 }
 

@@ -19,7 +19,7 @@ export async function openJobIn(name: string, around: string): Promise<CliWorksp
   return { ...workspace, job: named('job', path, workspace.result.jobs, (one) => one) };
 }
 
-/** A job that is there but cannot be made out is not one of which the number is wrong. */
+/** A job that exists but cannot be read is not a job with a wrong number. */
 function unreadable(name: string, { jobs, findings, symbols }: CheckResult) {
   const made = (file: string) => jobs.some((job) => job.name === name || job.source.file === file);
   const [file] = [...symbols].find(

@@ -21,7 +21,7 @@ export interface SpecsCommandOptions {
 /** Width where there is no terminal. */
 const usualWidth = 100;
 
-/** Lays out the specifications of a procedure. What is missing is told, and does not fail: that is for the check. */
+/** Lays out the specifications of a procedure. What is missing is listed, and is not a failure: that is for the check. */
 export async function specsCommand(name: string, { format, out, workspace }: SpecsCommandOptions): Promise<number> {
   const { procedure, findings } = await openProcedure(name, workspace);
   const specs = specsOf(procedure);

@@ -49,7 +49,7 @@ export function whyUnread(error: unknown): string {
   switch (code) {
     case 'EACCES':
     case 'EPERM':
-      return 'no permission. Let its owner give you the right to read it, or take it out of the folder.';
+      return 'no permission. Ask its owner for permission to read it, or move it out of the folder.';
     case 'ELOOP':
       return 'it is a link that leads back to itself. Correct the link, or delete it.';
     case 'ENAMETOOLONG':
