@@ -69,7 +69,7 @@ export async function activate(context: ExtensionContext): Promise<Handtight> {
     commands.registerCommand('handtight.showOutput', () => running.outputChannel.show()),
     commands.registerCommand('handtight.restartServer', async () => {
       await running.restart();
-      window.setStatusBarMessage(l10n.t('Handtight: the language server was started anew.'), 4000);
+      window.setStatusBarMessage(l10n.t('Handtight: the language server was restarted.'), 4000);
     }),
     // The server cannot see a change of the workspace's folders in its own index otherwise.
     workspace.onDidChangeWorkspaceFolders(() => running.restart()),

@@ -33,7 +33,7 @@ class SheetLinks implements UriHandler {
     if (!answer.same)
       void window.showWarningMessage(
         l10n.t(
-          'The text has changed since this sheet was printed, or a sheet of another revision lies there. Print anew before the work goes on.',
+          'The text has changed since this sheet was printed, or a sheet of another revision is there. Print it again before work continues.',
         ),
       );
   }

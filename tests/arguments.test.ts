@@ -81,7 +81,7 @@ const table: readonly (readonly [string, readonly string[], number, RegExp])[] =
   ['print, a language that is not there', ['print', '7', '--language', 'fr'], 2, /Allowed choices are en, es, de/u],
   ['print, a file where the folder goes', ['print', '7', '--to', 'notes.txt'], 2, /Cannot write notes\.txt\/.*--to/u],
   ['print, a folder too long', ['print', '7', '--to', long], 2, /the name is too long/u],
-  ['print, one file with a folder', ['print', '7', '--one-file', 'a/b'], 2, /Its folder is given with --to/u],
+  ['print, one file with a folder', ['print', '7', '--one-file', 'a/b'], 2, /Give its folder with --to/u],
   ['print, one file of blanks', ['print', '7', '--one-file', ' '], 2, /Give the name of a file/u],
   [
     'specs, out to a folder',

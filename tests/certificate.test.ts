@@ -355,7 +355,7 @@ describe('nothing is invented: it is refused', () => {
   it('with errors in the job; as a draft it is marked, and lists what is missing, whatever is asked for', () => {
     const { missing, sheet, text } = certified(unit(`${good.replace('254 bar', '240 bar')}  openin 3 bar`));
     expect(missing[0]).toBe(
-      'the job: The procedure or the job has 1 error. Run handtight check, and correct what it says.',
+      'the job: The procedure or the job has 1 error. Run npx handtight check, and correct what it says.',
     );
     expect(sheet().watermark).toBe('DRAFT');
     expect(text()).toEqual(

@@ -104,7 +104,12 @@ describe('check', () => {
     ['UTF-16', Buffer.from(`\ufeff${first}`, 'utf16le'), 1, /Save it as UTF-8/u],
     ['Latin-1', Buffer.from(first.replace('±', '\u00b1'), 'latin1'), 1, /Save it as\s+UTF-8/u],
     ['binary data', Buffer.from([0x89, 0x50, 0, 0, 1, 2, 3, 0xff]), 1, /binary|UTF/u],
-    ['ten megabytes', Buffer.alloc(10 * 1024 * 1024, 'fit shim\n'), 1, /Put the declarations into\s+several\s+files/u],
+    [
+      'ten megabytes',
+      Buffer.alloc(10 * 1024 * 1024, 'fit shim\n'),
+      1,
+      /Split the declarations over\s+several\s+files/u,
+    ],
     ['CR LF', Buffer.from(first.replaceAll('\n', '\r\n')), 0, /nothing found/u],
     ['a decimal comma', Buffer.from(first.replace(/(\d+) N·m/u, '$1,50 N·m')), 1, /,50/u],
   ])('says what is wrong with a file of %s', (_, content, status, words) => {
@@ -297,10 +302,10 @@ describe('print of several', () => {
       stdout: 'printed  two/job-41.pdf\nprinted  two/job-43.pdf\n',
     });
     expect(stderr.trimEnd().split('\n')).toEqual([
-      'job 44 is not printed: its procedure was not found, or could not be read. Run handtight check mixed/lost.rebuild to see why.',
-      'mixed/unread.rebuild is not printed: nothing in it can be read. Run handtight check mixed/unread.rebuild to see why.',
+      'job 44 is not printed: its procedure was not found, or could not be read. Run npx handtight check mixed/lost.rebuild to see why.',
+      'mixed/unread.rebuild is not printed: nothing in it can be read. Run npx handtight check mixed/unread.rebuild to see why.',
       expect.stringMatching(
-        /^job 42 is not printed: it has \d+ errors?\. Run handtight check mixed\/good\.rebuild to see /u,
+        /^job 42 is not printed: it has \d+ errors?\. Run npx handtight check mixed\/good\.rebuild to see /u,
       ),
       '2 printed, 3 not printed',
     ]);
@@ -309,7 +314,7 @@ describe('print of several', () => {
   it('takes a folder without jobs as its procedures, and one with nothing or no file as wrong use', () => {
     expect(run('three', 'procedures')).toMatchObject({
       status: 0,
-      stderr: 'note  procedures declares no job: its procedures are printed, blank.\n',
+      stderr: 'note  procedures declares no job: its procedures are printed as blank sheets.\n',
     });
     expect(made('three')).toHaveLength(1);
     expect(run('x', 'tools')).toMatchObject({ status: 2, stderr: expect.stringContaining('tools declares no job') });
@@ -327,7 +332,7 @@ describe('print of several', () => {
   it('takes a job before a folder of its name, and says so', () => {
     expect(run('four', '31')).toMatchObject({
       stdout: 'printed  four/job-31.pdf\n',
-      stderr: 'note  31 is a job and a folder: the job is taken. Write ./31 for the folder.\n',
+      stderr: 'note  31 is both a job and a folder: the job is used. Write ./31 for the folder.\n',
     });
     expect(run('four', './31').stdout).toBe('printed  four/job-51.pdf\n');
   });
@@ -380,7 +385,7 @@ describe('print of several', () => {
     expect(run('nine', '31', '--one-file', 'a', '--draft').stdout).toBe('printed  nine/a-draft.pdf\n');
     expect(run('nine', '31', '--one-file', 'a/b')).toMatchObject({
       status: 2,
-      stderr: expect.stringContaining('Its folder is given with --to'),
+      stderr: expect.stringContaining('Give its folder with --to'),
     });
   });
 
@@ -585,7 +590,7 @@ describe('certificate', () => {
     ['job 7 received\n', 'The job in half.rebuild cannot be read. Line 1: '],
     ['job 7 of rebuild-one-spring\n', 'has 1 error'],
     ['job 7 of rebuild-one-sprng {\n}\n', 'No procedure is called rebuild-one-sprng.'],
-    ['job 7 {\n  unit 1\n}\n', 'does not say of which procedure it is'],
+    ['job 7 {\n  unit 1\n}\n', 'does not say which procedure it follows'],
     ['job 7 of rebuild-one-spring {\n  unit 1 number A-250 serial 1 {\n    opening 254 bar on', 'has 2 errors'],
     ['// nothing yet\n', 'half.rebuild declares no job that can be used.'],
   ])('of a job that is half written, %j, says what is wrong, and shows no trace', (text, message) => {

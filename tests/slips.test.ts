@@ -24,15 +24,15 @@ describe('a slip', () => {
     [
       'procedure rebuild-valve "Rebuild and test"',
       'procedure rebuild-valve Rebuild and test',
-      '28:25 “Rebuild” cannot stand here after “rebuild-valve”. If it begins a title, put the whole title in quotes: "Rebuild …".',
+      '28:25 “Rebuild” is out of place here after “rebuild-valve”. If it begins a title, put the whole title in quotes: "Rebuild …".',
     ],
     [
       'stage strip "Take apart and wash"',
       'stage strip Take apart and wash',
-      '43:15 “Take” cannot stand here after “strip”. If it begins a title, put the whole title in quotes: "Take …".',
+      '43:15 “Take” is out of place here after “strip”. If it begins a title, put the whole title in quotes: "Take …".',
     ],
-    ['part ball    "Ball"', 'part "ball" "Ball"', '17:8 A name stands without quotes: write part ball.'],
-    ['shop my-bench', 'shop "my-bench"', '4:6 A name stands without quotes: write shop my-bench.'],
+    ['part ball    "Ball"', 'part "ball" "Ball"', '17:8 A name is written without quotes: write part ball.'],
+    ['shop my-bench', 'shop "my-bench"', '4:6 A name is written without quotes: write shop my-bench.'],
     [
       'stage strip "Take apart and wash"',
       'stage "Take apart and wash"',
@@ -41,15 +41,15 @@ describe('a slip', () => {
     [
       'stage strip "Take apart and wash"',
       'stage',
-      '43:3 The name of this stage is missing: write a short one of your own behind stage.',
+      '43:3 The name of this stage is missing: write a short one of your own after stage.',
     ],
-    ['    relieve\n', '    relieve\n# let it cool\n', '40:1 A remark begins with //: write // in place of #.'],
+    ['    relieve\n', '    relieve\n# let it cool\n', '40:1 A remark begins with //: write // instead of #.'],
     [
       '    sign-off by "Shop lead"\n',
       '    sign-off by "Shop lead"\n  }\n',
-      '72:3 This } ends the procedure, but repair follows it: take it out.',
+      '72:3 This } ends the procedure, but repair follows it: delete it.',
     ],
-    ['    clamp body\n', '    clamp body\n  }\n', '45:3 This } ends the stage, but steps follow it: take it out.'],
+    ['    clamp body\n', '    clamp body\n  }\n', '45:3 This } ends the stage, but steps follow it: delete it.'],
   ])('%s → %s is one finding, and costs nothing else', (piece, put, message) => {
     expect(found(piece, put)).toEqual([message]);
   });
@@ -58,7 +58,7 @@ describe('a slip', () => {
     [
       'fit ball, spring, washer',
       'fit ball spring washer',
-      '57:14 spring is no step: it is a part of the family. Put a comma before it if it belongs to the list, or a verb that says what is done with it.',
+      '57:14 spring is not a step: it is a part of the family. Put a comma before it if it belongs to the list, or a verb that says what to do with it.',
     ],
     [
       'fit ball, spring, washer',
@@ -92,20 +92,20 @@ describe('the first lines of somebody new', () => {
   it.each([
     [
       'procedure p {\n}\n',
-      '1:11 Procedure p neither says which family it is for nor at which shop it is done: add “for FAMILY at SHOP” to its head. Until then it is not checked.',
+      '1:11 Procedure p neither says which family it is for nor at which shop it is done: add “for FAMILY at SHOP” to its head. Until then the procedure is not checked.',
     ],
     [
       'procedure p at s {\n}\n',
-      '1:11 Procedure p does not say which family it is for: add “for FAMILY” to its head. Until then it is not checked.',
+      '1:11 Procedure p does not say which family it is for: add “for FAMILY” to its head. Until then the procedure is not checked.',
     ],
     [
       'procedure p for f {\n}\n',
-      '1:11 Procedure p does not say at which shop it is done: add “at SHOP” to its head. Until then it is not checked.',
+      '1:11 Procedure p does not say at which shop it is done: add “at SHOP” to its head. Until then the procedure is not checked.',
     ],
-    ['procedure {\n}\n', '1:1 The name of this procedure is missing: write a short one of your own behind procedure.'],
-    ['job of x {\n}\n', '1:1 The name of this job is missing: write a short one of your own behind job.'],
+    ['procedure {\n}\n', '1:1 The name of this procedure is missing: write a short one of your own after procedure.'],
+    ['job of x {\n}\n', '1:1 The name of this job is missing: write a short one of your own after job.'],
     ['job 2207 received', '1:10 The head of this job ends without {: put { at the end of the line.'],
-    ['procedure p for f for g at s {\n}\n', '1:19 for stands twice in the head of p. Take one out.'],
+    ['procedure p for f for g at s {\n}\n', '1:19 for appears twice in the head of p. Delete one.'],
   ])('%s', (text, message) => {
     expect(told(text)).toContain(message);
   });
@@ -118,24 +118,24 @@ describe('like', () => {
 
   it('that comes back to itself is said at each member, the ring spelled out', () => {
     expect(told(like('a', 'a'))).toContain(
-      '1:22 a is like a: a ring of like has no beginning, so a has no steps to check or print. Write one of them out.',
+      '1:22 a is like a: a ring of like has no beginning, so a has no steps to check or print. Write out the steps of one of them.',
     );
     const ring = told(`${like('a', 'b')}${like('b', 'c')}${like('c', 'a')}${like('d', 'a')}`);
     expect(ring).toEqual([
-      '1:22 a is like b, b is like c, c is like a: a ring of like has no beginning, so a has no steps to check or print. Write one of them out.',
-      '3:22 b is like c, c is like a, a is like b: a ring of like has no beginning, so b has no steps to check or print. Write one of them out.',
-      '5:22 c is like a, a is like b, b is like c: a ring of like has no beginning, so c has no steps to check or print. Write one of them out.',
-      '7:22 a is like b, b is like c, c is like a: a ring of like has no beginning, so d has no steps to check or print. Write one of them out.',
+      '1:22 a is like b, b is like c, c is like a: a ring of like has no beginning, so a has no steps to check or print. Write out the steps of one of them.',
+      '3:22 b is like c, c is like a, a is like b: a ring of like has no beginning, so b has no steps to check or print. Write out the steps of one of them.',
+      '5:22 c is like a, a is like b, b is like c: a ring of like has no beginning, so c has no steps to check or print. Write out the steps of one of them.',
+      '7:22 a is like b, b is like c, c is like a: a ring of like has no beginning, so d has no steps to check or print. Write out the steps of one of them.',
     ]);
   });
 
   it('what is missing is said by all that take their steps from it', () => {
     expect(told(`${like('a', 'zorp')}${like('b', 'a')}`)).toEqual([
       '1:22 No procedure is called zorp. Declare it, or correct the name.',
-      '3:22 b is not checked: it takes its steps from a, which is like zorp, and no procedure is called so. Correct it there.',
+      '3:22 b is not checked: it takes its steps from a, which is like zorp, and there is no procedure of that name. Correct it there.',
     ]);
     expect(told(`procedure a {\n}\n${like('b', 'a')}`)).toContain(
-      '3:11 b is not checked: it takes its family from a, which has none that is known. Correct it there, or add “for FAMILY” here.',
+      '3:11 b is not checked: it takes its family from a, where it is missing or unknown. Correct it there, or add “for FAMILY” here.',
     );
   });
 
@@ -144,18 +144,18 @@ describe('like', () => {
       '',
     );
     expect(withLike(chain).filter((one) => one.includes('through more than'))).toEqual([
-      '41:24 p20 is like p19, and so on through more than 20 procedures: nobody can follow that, and it is not checked. Let it be like one that is written out.',
+      '41:24 p20 is like p19, and so on through more than 20 procedures: nobody can follow that, and it is not checked. Make it like a procedure that is written out.',
     ]);
     const star = Array.from({ length: 101 }, (_, at) => like(`p${at}`, 'x')).join('');
     expect(told(`procedure x {\n}\n${star}`).filter((one) => one.includes('More than'))).toEqual([
-      '203:25 More than 100 procedures are like x, and p100 is not checked. What differs by its figures only is a part number of one procedure: write number and its lines.',
+      '203:25 More than 100 procedures are like x, and p100 is not checked. Variants that differ only in their figures are part numbers of one procedure: write number and its lines.',
     ]);
   });
 
   it('a patch in what another patch takes out is refused', () => {
     const patches = '  without stage as-found\n  after receive { wait 1 min }\n';
     expect(withLike(like('a', 'rebuild-valve', patches))).toContain(
-      '3:3 This step stands in stage as-found, which another patch replaces or takes out: this patch would change nothing. Take it out, or put its steps there.',
+      '3:3 This step is in stage as-found, which another patch replaces or deletes: this patch would change nothing. Delete it, or put its steps there.',
     );
   });
 
@@ -177,7 +177,7 @@ describe('a job', () => {
 
   it('says that it is not checked where its procedure cannot be', () => {
     expect(told('procedure p {\n}\njob 7 of p {\n}\n')).toContain(
-      '3:10 Job 7 is not checked: p cannot be read yet. Correct what is found there first.',
+      '3:10 Job 7 is not checked: p cannot be read yet. Correct what is reported there first.',
     );
   });
 });
@@ -190,7 +190,7 @@ describe('a hazard', () => {
     ['NOTCE', 'NOTICE'],
   ])('with %s for its signal word is refused', (word, near) => {
     expect(found('    clamp body\n', `    hazard ${word} "Heavy."\n    clamp body\n`)).toEqual([
-      `44:12 No signal word is called ${word}, and the hazard would print as a WARNING. Write ${near}.`,
+      `44:12 There is no signal word ${word}, and the hazard would print as a WARNING. Write ${near}.`,
     ]);
   });
 
@@ -202,7 +202,7 @@ describe('a hazard', () => {
     expect(
       found('    clamp body\n', '    hazard CAUTION "Heavy." for clamp body in build\n    clamp body\n'),
     ).toContain(
-      '44:47 A hazard names its step by verb and first object, and is printed at each of those: take the rest out. One that is for a single step stands before it, without “for”.',
+      '44:47 A hazard names its step by verb and first object, and is printed at each of those: delete the rest. Put a hazard for a single step before that step, without “for”.',
     );
   });
 });
@@ -218,7 +218,7 @@ describe('proves through', () => {
 
   it('of a pressure names the joint that closes over a part, or a loose one would not be seen', () => {
     expect(through('spring')).toContain(
-      '66:50 spring is no joint, and plug closes over it: left loose, it would not be seen before this test. Write proves through plug.',
+      '66:50 spring is not a joint, and plug closes over it: left loose, it would not be seen before this test. Write proves through plug.',
     );
   });
 
@@ -259,7 +259,7 @@ describe('a sequence', () => {
   it('that does nothing with what it is called with says so', () => {
     const text = `${first!.text.replace('    relieve\n', '    bled with ball; zorp\n    relieve\n')}sequence bled with a; b {\n  wipe a\n}\n`;
     expect(told(text)).toEqual([
-      '91:23 Sequence bled does nothing with b: what a call gives it would be lost. Name it in a step, or take it out.',
+      '91:23 Sequence bled does nothing with b: what a call gives it would be lost. Use it in a step, or delete it.',
     ]);
   });
 
@@ -267,7 +267,7 @@ describe('a sequence', () => {
     const doubling = Array.from({ length: 40 }, (_, at) => `sequence s${at + 1} { s${at} s${at} }`).join('\n');
     const text = `${first!.text.replace('    relieve\n', '    s40\n    relieve\n')}sequence s0 { wait 1 min }\n${doubling}\n`;
     expect(told(text)).toEqual([
-      '39:5 Sequence s40 has more than 20000 steps with all that it calls written out: nobody can follow that, and it is not checked. Let the sequences call one another less.',
+      '39:5 Sequence s40 has more than 20000 steps once every sequence is expanded: nobody can follow that, and it is not checked. Have the sequences call one another less.',
     ]);
   });
 });

@@ -56,7 +56,7 @@ describe('one bad entry costs itself', () => {
     expect({ status, files, errors }).toEqual({ status: 1, files: ['valve.rebuild'], errors: 2 });
     expect(findings.map(({ rule, file, message }) => `${file} ${rule}: ${message}`)).toEqual([
       'lost.rebuild unreadable-file: This is a link to gone.rebuild, which is not there, so nothing is read. Correct the link, or delete it.',
-      'pipe.rebuild unreadable-file: This is a pipe, a socket or a device, not a file, so it is not read. Take it out of the folder.',
+      'pipe.rebuild unreadable-file: This is a pipe, a socket or a device, not a file, so it is not read. Move it out of the folder.',
     ]);
     expect((await handtight('check')).stdout).toContain(
       'lost.rebuild:1:1  error  unreadable-file\n  This is a link to gone.rebuild, which is not there, so nothing is read. Correct the link, or\n  delete it.\n\npipe',
@@ -120,12 +120,14 @@ describe('one settings file is in force', () => {
     expect(stdout).toContain(
       'sub/handtight.json:1:1  warning  settings-not-read\n  This settings file is not read: only the one at the top of the workspace counts. Put what you need\n  into handtight.json, and delete this one.\n\n2 files',
     );
-    expect(stdout).toContain('\nBy handtight.json 1 finding has another severity or is turned off.\n');
+    expect(stdout).toContain('\nhandtight.json changes the severity of 1 finding or turns it off.\n');
     // Run from a folder below, the nearest above is in force.
     rmSync(join(folder, 'sub/handtight.json'));
     const below = await command(join(folder, 'sub'), 'check', '..');
     expect(below.status).toBe(1);
-    expect(below.stdout.replaceAll('\n  ', ' ')).toContain(`By ${folder}/handtight.json 1 finding has`);
+    expect(below.stdout.replaceAll('\n  ', ' ')).toContain(
+      `${folder}/handtight.json changes the severity of 1 finding`,
+    );
   });
 
   it.each([
@@ -150,7 +152,7 @@ describe('one settings file is in force', () => {
       status: 1,
       stdout: '',
       stderr:
-        'rebuild-valve is not printed: it has 1 error. Run handtight check handtight.json to see it, or print it with --draft, which marks every page.\n',
+        'rebuild-valve is not printed: it has 1 error. Run npx handtight check handtight.json to see it, or print it with --draft, which marks every page.\n',
     });
     expect(await handtight('check', 'handtight.json')).toMatchObject({ status: text === null ? 2 : 1 });
     expect(await handtight('print', 'rebuild-valve', '--draft', '--format', 'html', '--to', 'a')).toMatchObject({
@@ -162,7 +164,7 @@ describe('one settings file is in force', () => {
     write('valve.rebuild', warned);
     write('handtight.json', `\uFEFF${off}`);
     expect((await handtight('check')).stdout).toMatch(
-      /^2 files checked: nothing found\.\nBy handtight\.json 1 finding /u,
+      /^2 files checked: nothing found\.\nhandtight\.json changes the severity of 1 finding /u,
     );
   });
 });

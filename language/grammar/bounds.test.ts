@@ -9,11 +9,11 @@ const family = (part: string) => `family f {\n  ${part}\n}\n`;
 it('reads names and words up to their length, and cuts what is longer', () => {
   expect(problems(family(`part ${'n'.repeat(bounds.name)} "${'w'.repeat(bounds.words - 2)}"`))).toEqual([]);
   expect(problems(family(`part ${'n'.repeat(bounds.name + 1)} "P"`))).toEqual([
-    'This name has 101 letters; at most 100 are read. Give it a shorter one, and the long one in quotes behind it.',
+    'This name has 101 letters; at most 100 are read. Give it a shorter one, with the long one in quotes after it.',
   ]);
   const { ast, problems: found } = parse(family(`part p "${'w'.repeat(50_000)}"`));
   expect(found.map(({ message }) => message)).toEqual([
-    'These words have 50002 letters; at most 5000 are read. Write them shorter, or into several steps.',
+    'This text has 50002 letters; at most 5000 are read. Shorten it, or split it over several steps.',
   ]);
   expect(ast.declarations).toHaveLength(1);
 });
@@ -22,20 +22,20 @@ it('reads a statement, its brackets and its blocks up to what somebody writes, a
   const list = (length: number) => family(`always checked ${Array.from({ length }, () => 'p').join(', ')}`);
   expect(problems(list(900))).toEqual([]);
   expect(problems(list(20_000))).toEqual([
-    'This statement has 40001 words and signs; the longest that is read has 2000. Nothing of this file is read until it is made into several.',
+    'This statement has 40001 words and symbols; the longest that is read has 2000. Nothing in this file is read until the statement is split into several.',
   ]);
   const nested = (depth: number) =>
     `procedure p {\n stage s {\n${'only A {\n'.repeat(depth)}wait 1 min\n${'}\n'.repeat(depth)} }\n}\n`;
   expect(problems(nested(40))).toEqual([]);
   const deep =
-    'This stands in more than 50 blocks or brackets. Nothing of this file is read until it is written flatter.';
+    'This is nested in more than 50 blocks or brackets. Nothing in this file is read until it is nested less deeply.';
   expect(problems(nested(400))).toEqual([deep]);
   expect(problems(`procedure p {\n spec x torque ${'1 N·m ('.repeat(400)}1 N·m${')'.repeat(400)}\n}\n`)).toEqual([
     deep,
   ]);
   expect(problems(`procedure p {\n spec x torque 1 N·m${' then 1°'.repeat(400)}\n}\n`)).toEqual([deep]);
   expect(problems(`procedure p {\n spec x torque ${'1'.repeat(50_000)} N·m\n}\n`)).toEqual([
-    'This number has 50004 signs; the longest that is read has 60. Nothing of this file is read until it is shorter.',
+    'This number has 50004 characters; the longest that is read has 60. Nothing in this file is read until it is shorter.',
   ]);
 });
 

@@ -23,7 +23,7 @@ export function beyondBounds(rows: readonly (readonly IToken[])[]): { token: ITo
     if (row.length > bounds.statement)
       return {
         token: row[0]!,
-        message: `This statement has ${row.length} words and signs; the longest that is read has ${bounds.statement}. Nothing of this file is read until it is made into several`,
+        message: `This statement has ${row.length} words and symbols; the longest that is read has ${bounds.statement}. Nothing in this file is read until the statement is split into several`,
       };
     let inRow = 0;
     for (const token of row) {
@@ -34,12 +34,12 @@ export function beyondBounds(rows: readonly (readonly IToken[])[]): { token: ITo
       if (depth + inRow > bounds.depth)
         return {
           token,
-          message: `This stands in more than ${bounds.depth} blocks or brackets. Nothing of this file is read until it is written flatter`,
+          message: `This is nested in more than ${bounds.depth} blocks or brackets. Nothing in this file is read until it is nested less deeply`,
         };
       if (/^(?:QUANTITY|NUMBER)$/u.test(token.tokenType.name) && token.image.length > bounds.number)
         return {
           token,
-          message: `This number has ${token.image.length} signs; the longest that is read has ${bounds.number}. Nothing of this file is read until it is shorter`,
+          message: `This number has ${token.image.length} characters; the longest that is read has ${bounds.number}. Nothing in this file is read until it is shorter`,
         };
     }
   }
@@ -54,8 +54,8 @@ export function cut(token: IToken, report: (token: IToken, message: string) => v
   report(
     token,
     isWords
-      ? `These words have ${token.image.length} letters; at most ${most} are read. Write them shorter, or into several steps`
-      : `This name has ${token.image.length} letters; at most ${most} are read. Give it a shorter one, and the long one in quotes behind it`,
+      ? `This text has ${token.image.length} letters; at most ${most} are read. Shorten it, or split it over several steps`
+      : `This name has ${token.image.length} letters; at most ${most} are read. Give it a shorter one, with the long one in quotes after it`,
   );
   return { ...token, image: isWords ? `${token.image.slice(0, most - 1)}"` : token.image.slice(0, most) };
 }

@@ -22,8 +22,8 @@ type Types = Readonly<Record<string, TokenType>>;
  * - a statement ends in exactly one EOL; blank and comment lines vanish;
  * - a line goes on if the next begins with a word that can only continue it, or after a comma if the next is
  *   indented deeper than the statement's first line;
- * - `{` and `}` get an EOL on the inside, so that a block may stand in one line;
- * - a missing or superfluous brace is mended where a head shows it, and reported there;
+ * - `{` and `}` get an EOL on the inside, so that a block may be on one line;
+ * - a missing or superfluous brace is repaired where a head shows it, and reported there;
  * - a statement that begins with an unknown word, or that `damage` names, becomes one UNREAD token.
  *
  * Pure: raw tokens in, tokens and reports out; offsets of the text are kept.
@@ -35,7 +35,7 @@ export function lines(raw: readonly IToken[], types: Types, damage: Damage = new
   const rows = joinRows(splitRows(positions(cutToLength, types)));
   const beyond = beyondBounds(rows);
   if (beyond !== null) return { tokens: [], reports: [lexingError(beyond.token, beyond.message)] };
-  const braced = mendBraces(rows, types, report);
+  const braced = repairBraces(rows, types, report);
   return { tokens: markUnread(braced, types, damage), reports };
 }
 
@@ -82,7 +82,7 @@ function splitRows(raw: readonly IToken[]): IToken[][] {
 }
 
 /**
- * Rows that go on are put behind the row that they continue. In a unit of a job each row stands alone, unless a comma
+ * Rows that go on are put behind the row that they continue. In a unit of a job each row is a statement of its own, unless a comma
  * ends the one before: any word may begin a result there.
  */
 function joinRows(rows: readonly IToken[][]): IToken[][] {
@@ -114,8 +114,8 @@ function goesOn(statement: readonly IToken[], row: readonly IToken[], inUnit: bo
   return word !== null && continuing.includes(word);
 }
 
-/** Puts EOL where statements end and mends braces where a head shows that one is missing or too many. */
-function mendBraces(
+/** Puts EOL where statements end and repairs braces where a head shows that one is missing or too many. */
+function repairBraces(
   rows: readonly IToken[][],
   types: Types,
   report: (token: IToken, message: string) => void,
@@ -148,7 +148,7 @@ function mendBraces(
     row.forEach((token, index) => {
       if (token.image === '{') {
         if (atStart()) {
-          report(token, 'this { opens nothing: write the head before it, or take it out');
+          report(token, 'this { opens nothing: write the head before it, or delete it');
           return;
         }
         open.push(head);
@@ -158,12 +158,12 @@ function mendBraces(
       }
       if (token.image === '}') {
         if (open.length === 0) {
-          report(token, 'this } closes nothing: take it out');
+          report(token, 'this } closes nothing: delete it');
           return;
         }
         if (index === row.length - 1 && wouldStrand(open, following)) {
           const what = open.length === 1 ? `${following![0]!.image} follows` : 'steps follow';
-          report(token, `this } ends the ${open.at(-1)}, but ${what} it: take it out`);
+          report(token, `this } ends the ${open.at(-1)}, but ${what} it: delete it`);
           return;
         }
         end(token);
@@ -194,7 +194,7 @@ function mendBraces(
       inlineBlock(row) &&
       !(following !== undefined && column(following[0]!) > column(row[0]!))
     ) {
-      report(row.at(-1)!, `the ${open.at(-1)} that begins in this line is not closed: put } at its end`);
+      report(row.at(-1)!, `the ${open.at(-1)} that begins on this line is not closed: put } at its end`);
       close(row.at(-1)!, false);
     }
   });
@@ -205,7 +205,7 @@ function mendBraces(
   return out;
 }
 
-/** What has a name of its own, by what it stands in. */
+/** What has a name of its own, by what it is in. */
 const namedItems: ReadonlyMap<string, readonly string[]> = new Map([
   ['shop', ['station', 'wrench', 'gauge', 'tool', 'fluid', 'stock', 'master']],
   ['family', ['part']],
@@ -213,7 +213,7 @@ const namedItems: ReadonlyMap<string, readonly string[]> = new Map([
 ]);
 
 /**
- * `family "Relief valve" {`, `part "ball"`, `stage {`: a head without its name gets one, or all that stands in it would
+ * `family "Relief valve" {`, `part "ball"`, `stage {`: a head without its name gets one, or everything in it would
  * be lost, and all that names it be unknown. Reported.
  */
 function withName(
@@ -240,7 +240,7 @@ function withName(
     const words = second.image.replace(/^"|"$/gu, '');
     const isName = /^\p{L}[\p{L}\d_-]*$/u.test(words);
     if (isName && (third?.tokenType.name === 'STRING' || words === words.toLowerCase())) {
-      report(second, `a name stands without quotes: write ${word} ${words}`);
+      report(second, `a name is written without quotes: write ${word} ${words}`);
       return [head!, id(words, second), ...row.slice(2)];
     }
     const made =
@@ -255,14 +255,14 @@ function withName(
     );
     return [head!, id(made, head!), ...row.slice(1)];
   }
-  // A word that is reserved stands where a name should: what the parser says of it is better.
+  // A reserved word in place of a name: the parser has the better message.
   if (kind !== '{' && third?.tokenType.name === 'STRING') return row;
   if (kind !== '{' && !['for', 'at', 'of', 'on', 'in', 'with'].includes(second.image)) return row;
-  report(head!, `the name of this ${word} is missing: write a short one of your own behind ${word}`);
+  report(head!, `the name of this ${word} is missing: write a short one of your own after ${word}`);
   return [head!, id(`${word}-${head!.startLine}`, head!), ...row.slice(1)];
 }
 
-/** How many blocks may be open at a line: a head that stands there shows where it belongs. */
+/** How many blocks may be open at a line: a head there shows where it belongs. */
 function depthOf(row: readonly IToken[], open: readonly string[]): number {
   const word = keyword(row[0]);
   const next = row[1];
@@ -279,7 +279,7 @@ function inlineBlock(row: readonly IToken[]): boolean {
   return brace >= 0 && brace < row.length - 1;
 }
 
-/** A `}` after which a step would stand directly inside a procedure, or what belongs to a declaration in none. */
+/** A `}` after which a step would be directly inside a procedure, or what belongs to a declaration in none. */
 function wouldStrand(open: readonly string[], following: readonly IToken[] | undefined): boolean {
   const word = keyword(following?.[0]);
   if (open.length === 1)
@@ -333,7 +333,7 @@ function column(token: IToken): number {
   return token.startColumn ?? 1;
 }
 
-/** A token that stands in no text: it has the place where `near` ends (or begins), and no length. */
+/** A token that is in no text: it has the place where `near` ends (or begins), and no length. */
 export function madeToken(types: Types, name: string, near: IToken, before = false): IToken {
   const type = types[name]!;
   const offset = before ? near.startOffset : (near.endOffset ?? near.startOffset) + 1;

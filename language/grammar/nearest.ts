@@ -44,7 +44,7 @@ function sorted(text: string): string {
   return [...text].sort().join('');
 }
 
-/** Edit distance in which two swapped neighbours (`fti`) count as one slip. Beyond twice the reach no swap helps. */
+/** Edit distance in which two swapped neighbors (`fti`) count as one slip. Beyond twice the reach no swap helps. */
 function transposedDistance(a: string, b: string, reach: number): number {
   let best = distance(a, b);
   if (best > reach + 1) return best;

@@ -49,7 +49,7 @@ describe('lines', () => {
     const text = stage('  fit shim,\n  run-down nut');
     expect(read(text).slice(1)).toEqual(['Unread: fit shim,', 'ObjectStep: run-down nut']);
     expect(problems(text)).toEqual([
-      '3:11 This line breaks off after “,”: something is missing. Finish the line or take that out.',
+      '3:11 This line breaks off after “,”: something is missing. Finish the line, or delete “,”.',
     ]);
   });
 
@@ -84,7 +84,7 @@ describe('names', () => {
 
   it('cannot be a connective, and the message says so', () => {
     expect(problems(stage('  fit with'))).toEqual([
-      '3:7 This line breaks off after “with”: something is missing. Finish the line or take that out.',
+      '3:7 This line breaks off after “with”: something is missing. Finish the line, or delete “with”.',
     ]);
     expect(problems(stage('  torque of to nut-fit'))[0]).toMatch(/“of”/u);
   });
@@ -116,7 +116,7 @@ describe('what cannot be read', () => {
     const text = stage('  receive\n  torque nut to\n  relieve');
     expect(read(text).slice(1)).toEqual(['BareStep: receive', 'Unread: torque nut to', 'BareStep: relieve']);
     expect(problems(text)).toEqual([
-      '4:14 This line breaks off after “to”: something is missing. Finish the line or take that out.',
+      '4:14 This line breaks off after “to”: something is missing. Finish the line, or delete “to”.',
     ]);
   });
 
@@ -141,7 +141,7 @@ describe('what cannot be read', () => {
 
   it('has a missing quote mended at its line’s end', () => {
     const text = stage('  do "look at it\n  relieve');
-    expect(problems(text)).toEqual(['3:6 The closing quote is missing: put " at the end of the words.']);
+    expect(problems(text)).toEqual(['3:6 The closing quote is missing: put " at the end of the text.']);
     expect(read(text)).toHaveLength(3);
   });
 
@@ -159,7 +159,7 @@ describe('what cannot be read', () => {
 
   it('has a superfluous } dropped', () => {
     const text = procedure('stage one {\n  receive\n}\n  relieve\n}');
-    expect(problems(text)).toEqual(['4:1 This } ends the stage, but steps follow it: take it out.']);
+    expect(problems(text)).toEqual(['4:1 This } ends the stage, but steps follow it: delete it.']);
     expect(read(text).at(-1)).toBe('BareStep: relieve');
   });
 
@@ -170,7 +170,7 @@ describe('what cannot be read', () => {
   });
 
   it('names curly quotes and long dashes', () => {
-    expect(problems(stage('  do “look”'))[0]).toBe('3:6 Curly quotes are not read: write "…" with straight ones.');
+    expect(problems(stage('  do “look”'))[0]).toBe('3:6 Curly quotes are not read: use straight ones, "…".');
     expect(problems(procedure('spec a pressure 16–80 bar'))).toEqual([
       '2:19 A long dash is not read: write .. between the ends of a range, or - inside a name.',
     ]);

@@ -54,7 +54,7 @@ class LineLexer extends DefaultLexer {
   }
 }
 
-/** `# remark`, as in other languages: reported, and what stands behind it in its line is not read. */
+/** `# remark`, as in other languages: reported, and what follows it on its line is not read. */
 function withoutRemarks(raw: LexerResult): LexerResult {
   const ends = new Map<number, number>();
   const errors = raw.errors.filter((error) => {
@@ -94,13 +94,13 @@ function rebuildServices(): LangiumCoreServices {
 }
 
 /**
- * Parses one file. Never throws: what cannot be read is in `problems`, and costs the statement that it stands
+ * Parses one file. Never throws: what cannot be read is in `problems`, and costs the statement that it is
  * in, no other. After an error the statement is set aside and the text parsed again: the parser itself does not
  * recover, since it would guess across lines.
  */
 export function parse(text: string): Parsed {
   if (text.length > longestText) {
-    const message = `This file has ${text.length} characters; the longest that is read has ${longestText}. Put the declarations into several files.`;
+    const message = `This file has ${text.length} characters; the longest that is read has ${longestText}. Split the declarations over several files.`;
     return { ast: emptyFile(), problems: [{ message, range: pointRange(0, 0) }] };
   }
   const { parser } = rebuildServices();
@@ -156,7 +156,7 @@ function resumeIn(statement: readonly IToken[], keep: number): number {
   return isHead ? statement.findIndex((token, index) => index > keep && goesOn.includes(keyword(token) ?? '')) : -1;
 }
 
-/** The statement that each token stands in. */
+/** The statement that each token is in. */
 function statementOf(tokens: readonly IToken[]): Map<IToken, IToken[]> {
   return new Map(statements(tokens).flatMap((statement) => statement.map((token) => [token, statement] as const)));
 }
@@ -190,7 +190,7 @@ function unreadRest(error: ParserError): SyntaxProblem {
   const { range } = syntaxProblem(error, []);
   const below = { line: range.end.line + 1, character: 0 };
   return {
-    message: 'What follows is not read yet: mend the lines above first.',
+    message: 'What follows has not been read yet: correct the lines above first.',
     range: { start: below, end: { line: below.line, character: 1 } },
   };
 }
@@ -206,25 +206,25 @@ function openQuotes(tokens: readonly IToken[]): SyntaxProblem[] {
   return tokens
     .filter((token) => token.tokenType.name === 'STRING' && !/^"[^"]*"$/u.test(token.image))
     .map((token) => ({
-      message: 'The closing quote is missing: put " at the end of the words.',
+      message: 'The closing quote is missing: put " at the end of the text.',
       range: tokenRange(token),
     }));
 }
 
 function unexpectedCharacter(text: string): string {
-  if (text.startsWith('#')) return 'a remark begins with //: write // in place of #.';
-  if (/[“”„«»]/u.test(text)) return 'curly quotes are not read: write "…" with straight ones.';
+  if (text.startsWith('#')) return 'a remark begins with //: write // instead of #.';
+  if (/[“”„«»]/u.test(text)) return 'curly quotes are not read: use straight ones, "…".';
   if (/[–—]/u.test(text)) return 'a long dash is not read: write .. between the ends of a range, or - inside a name.';
   if (text.charCodeAt(0) === 0)
     return 'this is not text: the file holds binary data, or is in UTF-16. Save it as UTF-8.';
-  return `${text} has no meaning here: take it out, or put it inside "…".`;
+  return `${text} has no meaning here: delete it, or put it inside "…".`;
 }
 
 function capital(text: string) {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
-/** Range of a token that stands in one line; at least one character. */
+/** Range of a token on one line; at least one character. */
 function tokenRange(token: IToken): Range {
   const start = { line: (token.startLine || 1) - 1, character: (token.startColumn || 1) - 1 };
   const end = { line: (token.endLine || token.startLine || 1) - 1, character: token.endColumn || start.character + 1 };

@@ -29,23 +29,23 @@ export function syntaxMessage(error: ParserError, next: IToken | undefined): str
     token.tokenType.name === token.image &&
     /^(\p{L}.*|,|\.\.|±|\()$/u.test(token.image)
   ) {
-    return `This line breaks off after ${shown(token)}: something is missing. Finish the line or take that out.`;
+    return `This line breaks off after ${shown(token)}: something is missing. Finish the line, or delete ${shown(token)}.`;
   }
   const slip = beginnersSlip(error);
   if (slip !== null) return slip;
   const atEnd = ends.includes(token.tokenType.name);
   if (atEnd)
-    return `This line breaks off${after}: ${wanted === null ? 'something is missing' : `${wanted} is missing`}. Finish the line or take it out.`;
+    return `This line breaks off${after}: ${wanted === null ? 'something is missing' : `${wanted} is missing`}. Finish the line, or delete it.`;
   if (reserved.includes(token.image) && wanted === 'a name') {
     return `${shown(token)} is a word of the language and cannot be a name. Choose another name.`;
   }
   if (token.tokenType.name === 'NUMBER' && before?.tokenType.name === 'NUMBER' && /^\d{3}(?!\d)/u.test(token.image))
-    return `“${before.image} ${token.image}” is read as two numbers: thousands take no blank. Write ${before.image}${token.image}, or take one of them out.`;
-  // Where a word is missing (`solid 8.8`), no unit mends the number.
+    return `“${before.image} ${token.image}” is read as two numbers: thousands take no space. Write ${before.image}${token.image}, or delete one of them.`;
+  // Where a word is missing (`solid 8.8`), no unit would correct the number.
   if (token.tokenType.name === 'NUMBER' && wanted !== 'a number' && wanted?.startsWith('“') !== true) {
     return `${shown(token)} has no unit here${after}. Write the number with its unit, such as 250 bar or 3 times.`;
   }
-  return `${shown(token)} cannot stand here${after}${wanted === null || wanted === 'the end of the line' ? '' : `: ${wanted} should follow`}. Mend the line or take that out.`;
+  return `${shown(token)} is out of place here${after}${wanted === null || wanted === 'the end of the line' ? '' : `: ${wanted} should follow`}. Correct the line, or delete ${shown(token)}.`;
 }
 
 /** What is often written so by those who are new to the language; null: nothing of these. */
@@ -58,7 +58,7 @@ function beginnersSlip({ token, previousToken: before }: ParserError): string | 
     return 'A date is written year-month-day, such as 2026-09-01.';
   const isBare = before !== undefined && ['ID', before.image].includes(before.tokenType.name);
   if (kind === 'ID' && isBare && /^\p{Lu}\p{Ll}/u.test(token.image))
-    return `${shown(token)} cannot stand here after ${shown(before)}. If it begins a title, put the whole title in quotes: "${token.image} …".`;
+    return `${shown(token)} is out of place here after ${shown(before)}. If it begins a title, put the whole title in quotes: "${token.image} …".`;
   return null;
 }
 

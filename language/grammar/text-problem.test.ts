@@ -39,10 +39,10 @@ describe('characters that cannot be seen', () => {
     const messages = hiddenSigns('x\u001B\u202E\u200B').map(({ message }) => message);
     expect(messages.map((message) => message.split('.')[0])).toEqual([
       'This is a control character',
-      'This character turns the direction of the text',
+      'This character changes the direction of the text',
       'This character has no width',
     ]);
-    for (const message of messages) expect(message).toMatch(/\. Delete it; if it will not go, type the line again\.$/u);
+    for (const message of messages) expect(message).toMatch(/\. Delete it; if that does not work, retype the line\.$/u);
   });
 });
 

@@ -2,7 +2,7 @@ import type { Grammar } from 'langium';
 import { DefaultTokenBuilder, type TokenBuilderOptions } from 'langium';
 import { numberPattern, quantityPattern } from '../quantities/index.ts';
 
-/** Order of terminals: what can begin like another stands before it. */
+/** Order of terminals: what can begin like another comes before it. */
 const order = ['WS', 'COMMENT', 'EOL', 'DATE', 'QUANTITY', 'NUMBER', 'STRING', 'ID', 'UNREAD'];
 
 /**

@@ -49,21 +49,21 @@ export function markUnread(tokens: readonly IToken[], types: Types, damage: Dama
       continue;
     }
     if (first.tokenType.name === '}') open.pop();
-    if (harm !== undefined && first.tokenType.name !== '}') out.push(...mended(statement, brace, harm, types));
+    if (harm !== undefined && first.tokenType.name !== '}') out.push(...repaired(statement, brace, harm, types));
     else out.push(...unknownWord(statement, brace, open, types));
     if (brace >= 0) open.push(keyword(first) ?? '');
   }
   return out;
 }
 
-/** A head that is no head, or of which nothing could be read: its block goes with it. */
+/** A head that is no head, or could not be read at all: its block goes with it. */
 function losesBlock(statement: readonly IToken[], brace: number, harm: Harm | undefined, depth: number): boolean {
   if (brace < 0) return false;
   return harm?.keep === 0 || (depth <= 1 && keyword(statement[0]) === null);
 }
 
 /** A damaged statement: UNREAD, or for a head what was read of it and its `{`. */
-function mended(statement: readonly IToken[], brace: number, { keep, resume }: Harm, types: Types): IToken[] {
+function repaired(statement: readonly IToken[], brace: number, { keep, resume }: Harm, types: Types): IToken[] {
   if (brace < 0) return [unread(statement.slice(0, -1), types), statement.at(-1)!];
   const kept = statement.slice(0, Math.min(keep, brace));
   while (kept.length > 1 && (reserved.includes(kept.at(-1)!.image) || kept.at(-1)!.image === ',')) kept.pop();
@@ -103,7 +103,7 @@ function startsUnread(statement: readonly IToken[], token: IToken, index: number
   return !(stepWords.includes(next.image) && after !== undefined && after.tokenType.name !== ',');
 }
 
-/** The tokens' own text, with blanks for what stood between them: its length is that of the text. */
+/** The tokens' own text, with blanks for what was between them: its length is that of the text. */
 function spelt(tokens: readonly IToken[]): string {
   return tokens.reduce((text, token) => text.padEnd(token.startOffset - tokens[0]!.startOffset) + token.image, '');
 }

@@ -3,7 +3,7 @@
  */
 import { spellingOf, verbs } from '../verbs/index.ts';
 
-/** Begin a declaration: they stand at the margin of a file. */
+/** Begin a declaration: they are written at the margin of a file. */
 export const declarationHeads = ['shop', 'family', 'procedure', 'job', 'sequence'];
 
 /** Begin an item directly inside a declaration, and nothing inside a block of steps. */

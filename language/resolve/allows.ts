@@ -47,7 +47,7 @@ export function allowOf(context: Context, node: ast.Allow): Allow {
   };
 }
 
-/** Every concession that stands inside a declaration. */
+/** Every concession inside a declaration. */
 export function allowsWithin(context: Context, node: AstNode): Allow[] {
   return AstUtils.streamAllContents(node)
     .filter((inner) => inner.$type === 'Allow')

@@ -87,7 +87,7 @@ function patchAll(context: Context, blocks: readonly BodyBlock[], patches: reado
     const earlier = touched.get(target);
     if (earlier !== undefined)
       context.syntax(
-        'Two patches touch the same step: which comes first would not be plain. Put them into one.',
+        'Two patches touch the same step: it would not be clear which comes first. Combine them into one.',
         context.source(patch),
       );
     touched.set(target, context.source(patch));
@@ -108,7 +108,7 @@ function patchAll(context: Context, blocks: readonly BodyBlock[], patches: reado
     const name = `${block?.kind} ${block?.name}`;
     if (!whole.has(name)) return touch(target, patch);
     context.syntax(
-      `This step stands in ${name}, which another patch replaces or takes out: this patch would change nothing. Take it out, or put its steps there.`,
+      `This step is in ${name}, which another patch replaces or deletes: this patch would change nothing. Delete it, or put its steps there.`,
       context.source(patch),
     );
     return false;

@@ -3,7 +3,7 @@ import type { File, Procedure } from '../grammar/generated/ast.ts';
 import { nearest } from '../grammar/nearest.ts';
 import type { Range, Source } from '../model/source.ts';
 
-/** From where text that stands elsewhere was come to: the call of a sequence, a `like`. */
+/** What led to text that is written elsewhere: the call of a sequence, a `like`. */
 export interface From {
   readonly message: string;
   readonly source: Source;
@@ -62,7 +62,7 @@ export class Context {
   private readonly files = new Map<File, string>();
   private readonly procedures = new Map<string, { readonly node: Procedure; readonly range: Range }[]>();
   private reader: Procedure | null = null;
-  /** What is written out now: problems stand where they are written, and say from where they were come to. */
+  /** What is expanded now: problems are reported where they are written, and say what led there. */
   private from: From | undefined;
 
   register(ast: File, uri: string) {
@@ -94,7 +94,7 @@ export class Context {
     }
   }
 
-  /** Writes out, for a call or a `like`, what stands elsewhere. */
+  /** Expands, for a call or a `like`, what is written elsewhere. */
   writtenOut<T>(from: From, work: () => T): T {
     const outer = this.from;
     this.from = outer ?? from;
@@ -105,7 +105,7 @@ export class Context {
     }
   }
 
-  /** Where a node stands; the whole node, or the token of one of its properties. */
+  /** Where a node is; the whole node, or the token of one of its properties. */
   source(node: AstNode, property?: string, index?: number): Source {
     const cst =
       property === undefined
@@ -126,12 +126,12 @@ export class Context {
     this.problems.push({ kind: 'syntax', message, source, replacement, ...guess, from: this.from });
   }
 
-  /** Ties a use to its declaration. What stands in a procedure's own text leads where that procedure sees it. */
+  /** Ties a use to its declaration. A name in a procedure's own text leads where that procedure sees it. */
   link(use: Source, target: Source, name: string, what: string) {
     if (!this.isForeign(use)) this.links.push({ use, target, name, what });
   }
 
-  /** It stands in the text of another procedure, which is `like`: there the name may mean something else. */
+  /** It is in the text of another procedure, which is `like`: there the name may mean something else. */
   private isForeign(use: Source): boolean {
     if (this.reader === null) return false;
     const writer = this.procedures.get(use.file)?.find(({ range }) => holds(range, use.range));

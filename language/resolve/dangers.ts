@@ -16,7 +16,7 @@ export function withDanger(
   if (other === undefined) return [...known, { danger, denied: node.denied, source }];
   context.syntax(
     other.denied === node.denied
-      ? `${danger} is said twice here. Take one out.`
+      ? `${danger} is said twice here. Delete one.`
       : `${danger} and not ${danger} are both said here: the sheet cannot warn of it and leave the caution out. Keep the one that is true.`,
     source,
   );

@@ -84,7 +84,7 @@ function positionsOf(context: Context, each: ast.PartEach): (number | null)[] {
   const [low, high] = ends.map(Number) as [number, number];
   if (!Number.isInteger(low) || !Number.isInteger(high) || low < 1 || high < low || high - low >= mostCylinders) {
     context.syntax(
-      `Cylinders are counted from a whole number up, at most ${mostCylinders} of them: write it like 1..6.`,
+      `Cylinders are counted up from a whole number, at most ${mostCylinders} of them: write, for example, 1..6.`,
       context.source(each),
     );
     return [null];
@@ -229,7 +229,7 @@ function facesOf(context: Context, nodes: readonly ast.Face[], parts: readonly P
       const other = faceOf(otherPart, node.meets!);
       if (other.meets !== null && other.meets !== face.id) {
         context.syntax(
-          `${other.id} meets ${other.meets} already: a face meets one other.`,
+          `${other.id} already meets ${other.meets}: a face meets one other face.`,
           context.source(node.meets!),
         );
         continue;
@@ -242,10 +242,10 @@ function facesOf(context: Context, nodes: readonly ast.Face[], parts: readonly P
   return faces;
 }
 
-/** The parts that a `part.face` stands on. */
+/** The parts that a `part.face` is on. */
 function pathParts(context: Context, path: ast.Path, parts: readonly Part[]): Part[] {
   if (path.tail === undefined) {
-    context.syntax(`A face belongs to a part: write it like body.${path.head}.`, context.source(path));
+    context.syntax(`A face belongs to a part: write, for example, body.${path.head}.`, context.source(path));
     return [];
   }
   const found = partsNamed(parts, path.head);
@@ -318,7 +318,7 @@ function screwRateOf(context: Context, node: ast.Adjuster, text: string): Quanti
   const rate = quantityOf(context, node, 'rate', text);
   if (rate === null || (kindOfUnit(rate.unit) === 'screw rate' && amount(rate).compare(0) > 0)) return rate;
   context.syntax(
-    `${formatQuantity(rate)} does not say what one turn in brings. Write pressure per turn, over nothing, such as 25 bar per turn; where a turn out raises it, leave the rate away and say so in a note.`,
+    `${formatQuantity(rate)} does not say what one turn in brings. Write a pressure per turn, above zero, such as 25 bar per turn; where a turn out raises it, leave the rate out and say so in a note.`,
     context.source(node, 'rate'),
   );
   return null;

@@ -36,25 +36,22 @@ describe('a job', () => {
       'unit 1 number A-250 serial none "  "',
       'Write why it has none: serial none "ground off". Nothing else leads from the unit to its papers.',
     ],
-    [
-      'unit 1 number A-250 serial ""',
-      'The serial is empty. Write what stands on the body, or serial none "…" and why.',
-    ],
+    ['unit 1 number A-250 serial ""', 'The serial is empty. Write what is on the body, or serial none "…" and why.'],
     [
       'unit 1 number A-250 serial 041 "on the flat"',
-      'Words stand behind the serial 041: they print nowhere. Write them as a note, or serial none "on the flat" where it has none.',
+      'There are words after the serial 041, and they would not be printed. Write them as a note, or serial none "on the flat" where it has none.',
     ],
     [
       'unit 0 number A-250 serial 041',
-      'Units are counted 1, 2, 3 …, and 0 is none of these: the sheet and the certificate call a unit by this number. Write the number of its place in the set.',
+      'Units are counted 1, 2, 3 …, and 0 is not such a number: the sheet and the certificate name a unit by it. Write its place in the set.',
     ],
     [
       'unit 01 number A-250 serial 041',
-      'Units are counted 1, 2, 3 …, and 01 is none of these: the sheet and the certificate call a unit by this number. Write the number of its place in the set.',
+      'Units are counted 1, 2, 3 …, and 01 is not such a number: the sheet and the certificate name a unit by it. Write its place in the set.',
     ],
     [
       'unit 1.5 number A-250 serial 041',
-      'Units are counted 1, 2, 3 …, and 1.5 is none of these: the sheet and the certificate call a unit by this number. Write the number of its place in the set.',
+      'Units are counted 1, 2, 3 …, and 1.5 is not such a number: the sheet and the certificate name a unit by it. Write its place in the set.',
     ],
     [
       'unit 1 number A-250 serial 041\n  unit 2 number A-250 serial 041',
@@ -62,11 +59,11 @@ describe('a job', () => {
     ],
     [
       'unit 1 number A-250 serial 041 on hold ""',
-      'Write why it is on hold: on hold "…". The certificate tells it to the customer.',
+      'Write why it is on hold: on hold "…". The certificate shows it to the customer.',
     ],
     [
       'unit 1 number A-250 serial 041 { on hold " " }',
-      'Write why it is on hold: on hold "…". The certificate tells it to the customer.',
+      'Write why it is on hold: on hold "…". The certificate shows it to the customer.',
     ],
     ['unit 1 number A-250 serial 041 { done by "" on 2026-11-05 }', 'Write done by and a name in quotes.'],
     [

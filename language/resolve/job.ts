@@ -26,7 +26,7 @@ export function jobOf(
   const name = unquoted(node.name);
   const source = context.source(node, 'name');
   if (of === undefined) {
-    context.syntax(`Job ${name} does not say of which procedure it is: add of PROCEDURE to its head.`, source);
+    context.syntax(`Job ${name} does not say which procedure it follows: add of PROCEDURE to its head.`, source);
     return null;
   }
   if (of.procedure?.name === undefined) return null;
@@ -36,7 +36,7 @@ export function jobOf(
   if (procedure === undefined) {
     if (declared.includes(of.procedure.name))
       context.syntax(
-        `Job ${name} is not checked: ${of.procedure.name} cannot be read yet. Correct what is found there first.`,
+        `Job ${name} is not checked: ${of.procedure.name} cannot be read yet. Correct what is reported there first.`,
         context.source(of.procedure),
       );
     else context.unknown(of.procedure.name, 'procedure', declared, context.source(of.procedure));
@@ -53,7 +53,7 @@ export function jobOf(
   const written = revision?.revision === undefined ? null : unquoted(revision.revision);
   if (written !== null && procedure.revision !== null && written !== procedure.revision) {
     context.syntax(
-      `Job ${name} is of revision ${written}, but ${procedure.name} is at revision ${procedure.revision}. Print from the revision that the job was taken in under, or write ${procedure.revision}.`,
+      `Job ${name} is for revision ${written}, but ${procedure.name} is at revision ${procedure.revision}. Print from the revision that the job was taken in under, or write ${procedure.revision}.`,
       context.source(revision!, 'revision'),
       procedure.revision,
     );
@@ -95,12 +95,12 @@ function unitOf(context: Context, node: ast.Unit, procedure: Procedure): Unit {
       context,
       line ?? node,
       hold,
-      'Write why it is on hold: on hold "…". The certificate tells it to the customer.',
+      'Write why it is on hold: on hold "…". The certificate shows it to the customer.',
     );
   const place = numberOf(context, node, 'place', node.place);
   if (place !== null && !/^[1-9]\d*$/u.test(place))
     context.syntax(
-      `Units are counted 1, 2, 3 …, and ${place} is none of these: the sheet and the certificate call a unit by this number. Write the number of its place in the set.`,
+      `Units are counted 1, 2, 3 …, and ${place} is not such a number: the sheet and the certificate name a unit by it. Write its place in the set.`,
       context.source(node, 'place'),
     );
   const written = node.lines.flatMap((line) => (line.$type === 'UnitResults' ? line.results : []));
@@ -127,17 +127,12 @@ function serialOf(context: Context, node: ast.Unit): { serial: string | null; no
   }
   if (noSerial !== undefined)
     context.syntax(
-      `Words stand behind the serial ${serial}: they print nowhere. Write them as a note, or serial none "${noSerial}" where it has none.`,
+      `There are words after the serial ${serial}, and they would not be printed. Write them as a note, or serial none "${noSerial}" where it has none.`,
       context.source(node, 'noSerial'),
     );
   if (serial === undefined) return { serial: null };
   return {
-    serial: said(
-      context,
-      node,
-      serial,
-      'The serial is empty. Write what stands on the body, or serial none "…" and why.',
-    ),
+    serial: said(context, node, serial, 'The serial is empty. Write what is on the body, or serial none "…" and why.'),
   };
 }
 

@@ -37,7 +37,7 @@ export function hasBeginning(
   likes.set(like.name, before + 1);
   if (before >= mostLike) {
     context.syntax(
-      `More than ${mostLike} procedures are like ${like.name}, and ${node.name} is not checked. What differs by its figures only is a part number of one procedure: write number and its lines.`,
+      `More than ${mostLike} procedures are like ${like.name}, and ${node.name} is not checked. Variants that differ only in their figures are part numbers of one procedure: write number and its lines.`,
       context.source(like),
     );
     return false;
@@ -48,7 +48,7 @@ export function hasBeginning(
     const base = next === undefined ? null : find(next);
     if (next !== undefined && base === null) {
       context.syntax(
-        `${node.name} is not checked: it takes its steps from ${chain.at(-1)!.name}, which is like ${next}, and no procedure is called so. Correct it there.`,
+        `${node.name} is not checked: it takes its steps from ${chain.at(-1)!.name}, which is like ${next}, and there is no procedure of that name. Correct it there.`,
         context.source(like),
       );
       return false;
@@ -59,7 +59,7 @@ export function hasBeginning(
       const ring = [...chain.slice(at), base].map(({ name }) => name);
       const words = ring.slice(1).map((name, index) => `${ring[index]} is like ${name}`);
       context.syntax(
-        `${words.join(', ')}: a ring of like has no beginning, so ${node.name} has no steps to check or print. Write one of them out.`,
+        `${words.join(', ')}: a ring of like has no beginning, so ${node.name} has no steps to check or print. Write out the steps of one of them.`,
         context.source(like),
       );
       return false;
@@ -67,7 +67,7 @@ export function hasBeginning(
     chain.push(base);
     if (chain.length - 1 > longestChain) {
       context.syntax(
-        `${node.name} is like ${like.name}, and so on through more than ${longestChain} procedures: nobody can follow that, and it is not checked. Let it be like one that is written out.`,
+        `${node.name} is like ${like.name}, and so on through more than ${longestChain} procedures: nobody can follow that, and it is not checked. Make it like a procedure that is written out.`,
         context.source(like),
       );
       return false;

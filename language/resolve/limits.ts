@@ -29,7 +29,7 @@ export function quantityOf(
   return quantity === undefined ? null : sign === undefined ? quantity : negated(quantity);
 }
 
-/** Reads a bare number, of which the unit stands elsewhere. */
+/** Reads a bare number whose unit is written elsewhere. */
 export function numberOf(context: Context, node: AstNode, property: string, text: string): string | null {
   const read = readNumber(text);
   if ('problem' in read) {
@@ -55,7 +55,7 @@ export function countOf(
   if (number === null) return null;
   if (/^\d{1,6}$/u.test(number) && Number(number) >= least) return Number(number);
   context.syntax(
-    `${number} is not a count: write a whole number, ${least} at least, such as ${like}.`,
+    `${number} is not a count: write a whole number, at least ${least}, such as ${like}.`,
     context.source(node, property),
   );
   return null;
@@ -89,7 +89,7 @@ export function measureOf(
         ? `${what} cannot be ${formatQuantity(figure)}`
         : null;
   if (wrong === null) return figure;
-  context.syntax(`${wrong}: ${why}. Write it like ${like}.`, context.source(node, property));
+  context.syntax(`${wrong}: ${why}. Write, for example, ${like}.`, context.source(node, property));
   return null;
 }
 
@@ -120,7 +120,7 @@ export function amountOf(context: Context, node: ast.Limit | undefined, what: st
   const isNothing = top !== null && decimalValue(top.number).compare(0) <= 0;
   if (!isNothing && (bottom === null || decimalValue(bottom.number).compare(0) >= 0)) return limit;
   context.syntax(
-    `${what} of ${formatLimit(limit)} makes no sense: it is more than zero. Check the number and its sign.`,
+    `${what} of ${formatLimit(limit)} makes no sense: it must be more than zero. Check the number and its sign.`,
     context.source(node),
   );
   return null;
@@ -131,7 +131,7 @@ export function spreadOf(context: Context, node: ast.Limit): Limit | null {
   const limit = amountOf(context, node, 'A spread');
   if (limit === null || window(limit).high !== null) return limit;
   context.syntax(
-    `A spread of ${formatLimit(limit)} has no upper end, so that every set passes. Write the most that the units may be apart: spread at most 5 bar.`,
+    `A spread of ${formatLimit(limit)} has no upper end, so every set passes. Write the most that the units may differ: spread at most 5 bar.`,
     context.source(node),
   );
   return null;
@@ -165,7 +165,7 @@ function readLimit(context: Context, node: ast.Limit | undefined): Limit | null 
 export function rangeOf(context: Context, node: ast.Limit): RangeLimit | null {
   const limit = limitOf(context, node);
   if (limit === null) return null;
-  const wrong = limit.form !== 'range' ? 'A range has two ends: write it like 16..80 N·m.' : wrongScale(limit);
+  const wrong = limit.form !== 'range' ? 'A range has two ends: write, for example, 16..80 N·m.' : wrongScale(limit);
   if (wrong === null) return limit as RangeLimit;
   context.syntax(wrong, context.source(node));
   return null;
@@ -176,11 +176,11 @@ function wrongScale({ low, high }: RangeLimit): string | null {
   const written = formatLimit({ form: 'range', low, high });
   switch (compare(low, high)) {
     case null:
-      return `${written} goes from a ${kindOfUnit(low.unit)} to a ${kindOfUnit(high.unit)}: a scale is of one kind. Write both ends in one unit.`;
+      return `${written} goes from a ${kindOfUnit(low.unit)} to a ${kindOfUnit(high.unit)}: a scale has one kind of unit. Write both ends in the same unit.`;
     case 0:
-      return `${written} has no length: nothing can be read on such a scale. Write its two ends, such as 16..80 N·m.`;
+      return `${written} has no length, and nothing can be read on such a scale. Write both ends, such as 16..80 N·m.`;
     case 1:
-      return `${written} goes down: a scale is written from its lower end up. Write ${formatLimit({ form: 'range', low: high, high: low })} if that is meant, and look at the digits.`;
+      return `${written} goes down: a scale is written from its lower end up. Write ${formatLimit({ form: 'range', low: high, high: low })} if that is what you mean, and check the digits.`;
     case -1:
       return null;
   }
@@ -190,7 +190,7 @@ function wrongScale({ low, high }: RangeLimit): string | null {
 export function toleranceOnlyOf(context: Context, node: ast.Limit): ToleranceOnly | null {
   const limit = limitOf(context, node);
   if (limit === null || limit.form === 'tolerance') return limit;
-  context.syntax('A standing tolerance has no nominal value: write it like ±10 %.', context.source(node));
+  context.syntax('A standing tolerance has no nominal value: write, for example, ±10 %.', context.source(node));
   return null;
 }
 

@@ -11,12 +11,12 @@ import { quantityOf } from './limits.ts';
 export function passesOf(context: Context, clause: ast.PassesClause): readonly Quantity[] {
   const read = clause.shares.map((share) => quantityOf(context, clause, 'shares', share));
   const passes = read.flatMap((share) => share ?? []);
-  // What could not be read is told.
+  // What could not be read has been reported.
   if (passes.length < read.length) return [];
   const problem = passes.map((pass, index) => problemOf(pass, passes[index - 1])).find((told) => told !== null);
   if (problem === undefined) return passes;
   context.syntax(
-    `${problem}: joints would be pulled up unevenly, or past their torque. Write passes that rise to the whole, such as passes 50 % 75 % 100 %.`,
+    `${problem}: the joint would be pulled up unevenly, or past its torque. Write passes that rise to the full torque, such as passes 50 % 75 % 100 %.`,
     context.source(clause),
   );
   return [];
@@ -26,11 +26,11 @@ function problemOf(pass: Quantity, before: Quantity | undefined): string | null 
   const kind = kindOfUnit(pass.unit);
   const text = formatQuantity(pass);
   if (kind !== 'ratio' && kind !== 'torque')
-    return `A pass is a share of the torque or a torque, and ${text} is a ${kind}`;
+    return `A pass is a percentage of the torque or a torque, and ${text} is a ${kind}`;
   if (Number(pass.number) <= 0) return `A pass of ${text} turns nothing`;
   if (kind === 'ratio' && Number(pass.number) > 100) return `A pass of ${text} is more than the whole torque`;
   if (before === undefined) return null;
   const order = compare(pass, before);
-  if (order === null) return `The passes are shares and torques at once (${formatQuantity(before)}, ${text})`;
+  if (order === null) return `The passes mix percentages and torques (${formatQuantity(before)}, ${text})`;
   return order === 1 ? null : `The pass of ${text} is no more than the one before it (${formatQuantity(before)})`;
 }

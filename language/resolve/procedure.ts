@@ -192,7 +192,7 @@ function headsOf(context: Context, node: ast.Procedure, world: World, isLike: bo
   for (const head of node.heads) {
     if (seen.has(head.$type) && head.$type !== 'HeadAllow')
       context.syntax(
-        `${head.$cstNode?.text.split(' ')[0]} stands twice in the head of ${node.name}. Take one out.`,
+        `${head.$cstNode?.text.split(' ')[0]} appears twice in the head of ${node.name}. Delete one.`,
         context.source(head),
       );
     seen.add(head.$type);
@@ -232,7 +232,7 @@ function headsOf(context: Context, node: ast.Procedure, world: World, isLike: bo
   const [noFamily, noShop] = [!saidFor && heads.family === null, !saidAt && heads.shop === null];
   if ((noFamily || noShop) && heads.like !== null && isLike)
     context.syntax(
-      `${node.name} is not checked: it takes ${noFamily ? 'its family' : 'its shop'} from ${heads.like}, which has none that is known. Correct it there, or add “${noFamily ? 'for FAMILY' : 'at SHOP'}” here.`,
+      `${node.name} is not checked: it takes ${noFamily ? 'its family' : 'its shop'} from ${heads.like}, where it is missing or unknown. Correct it there, or add “${noFamily ? 'for FAMILY' : 'at SHOP'}” here.`,
       context.source(node, 'name'),
     );
   if ((noFamily || noShop) && heads.like === null) {
@@ -243,7 +243,7 @@ function headsOf(context: Context, node: ast.Procedure, world: World, isLike: bo
           ? 'does not say which family it is for: add “for FAMILY”'
           : 'does not say at which shop it is done: add “at SHOP”';
     context.syntax(
-      `Procedure ${node.name} ${lacks} to its head. Until then it is not checked.`,
+      `Procedure ${node.name} ${lacks} to its head. Until then the procedure is not checked.`,
       context.source(node, 'name'),
     );
   }
@@ -277,7 +277,7 @@ function canBeWrittenOut(
   const call = writtenOut.culprit(lines);
   const what = call === null ? `Procedure ${node.name}` : `Sequence ${call.name.name}`;
   context.syntax(
-    `${what} has more than ${mostSteps} steps with all that it calls written out: nobody can follow that, and it is not checked. Let the sequences call one another less.`,
+    `${what} has more than ${mostSteps} steps once every sequence is expanded: nobody can follow that, and it is not checked. Have the sequences call one another less.`,
     call === null ? context.source(node, 'name') : context.source(call.name),
   );
   return false;
@@ -396,7 +396,7 @@ function placeHazards(
     );
     const near = object === null ? [] : nearest(object, objects);
     context.syntax(
-      `This hazard stands for “${[verb, object].filter(Boolean).join(' ')}”, and there is no such step. ${near.length > 0 ? `Did you mean ${near.map((name) => `${verb} ${name}`).join(' or ')}?` : 'Name the step by its verb and first object.'}`,
+      `This hazard is for “${[verb, object].filter(Boolean).join(' ')}”, and there is no such step. ${near.length > 0 ? `Did you mean ${near.map((name) => `${verb} ${name}`).join(' or ')}?` : 'Name the step by its verb and first object.'}`,
       source,
     );
   }

@@ -42,11 +42,11 @@ export function rateOf(
   };
   if (kind !== 'setting rate')
     return refuse(
-      `Spec ${name} is ${kind === null ? 'not said to be a rate' : `a ${kind}`}, and what comes of a spring and a needle is the rate of a shim. Write “spec ${name} rate from …”, or write the figure itself.`,
+      `Spec ${name} is ${kind === null ? 'not said to be a rate' : `a ${kind}`}, and a spring and a needle give the rate of a shim. Write “spec ${name} rate from …”, or write the figure itself.`,
     );
   if (per !== null)
     return refuse(
-      `Spec ${name} is written per ${formatQuantity(per)}, and what comes of a spring and a needle is per mm: the two do not go together. Write the rate of the spec in one unit, such as 96 bar per mm.`,
+      `Spec ${name} is written per ${formatQuantity(per)}, and a spring and a needle give a rate per mm: the two do not go together. Write the rate of the spec in one unit, such as 96 bar per mm.`,
     );
   if (from === null) return null;
   const { stiffness, guide, seat } = from;
@@ -55,19 +55,19 @@ export function rateOf(
   );
   if (wrong !== undefined)
     return refuse(
-      `${wrong === 'stiffness' ? 'The stiffness of a spring is a force for a length' : `A ${wrong} has a diameter`}, and ${formatQuantity(from[wrong])} is a ${kindOfUnit(from[wrong].unit)}: no rate comes of it. Write it like ${wrong === 'stiffness' ? '200 N/mm' : '6 mm'}.`,
+      `${wrong === 'stiffness' ? 'The stiffness of a spring is a force per length' : `A ${wrong} has a diameter`}, and ${formatQuantity(from[wrong])} is a ${kindOfUnit(from[wrong].unit)}: no rate follows from it. Write, for example, ${wrong === 'stiffness' ? '200 N/mm' : '6 mm'}.`,
       wrong,
     );
   const problem = needleProblem({ guide, seat });
   if (problem !== null) return refuse(problem, base(guide) <= 0 ? 'guide' : 'seat');
   if (base(stiffness) <= 0)
     return refuse(
-      `A spring with a stiffness of ${formatQuantity(stiffness)} presses no harder on a thicker shim: nothing could be set with it. Write what it was measured or drawn with, such as 200 N/mm.`,
+      `A spring with a stiffness of ${formatQuantity(stiffness)} presses no harder on a thicker shim: nothing could be set with it. Write the measured stiffness or the one on the drawing, such as 200 N/mm.`,
       'stiffness',
     );
   const exact = shimRateOf(stiffness, { guide, seat });
   const nominal = exact === null ? null : inUnit(base(exact), exact.unit, digits);
   if (nominal === null)
-    return refuse('The rate of this spring and needle is too large to reckon with. Look for a slip in a unit.');
+    return refuse('The rate of this spring and needle is too large to calculate with. Check the units.');
   return { form: 'nominal', nominal, plus: null, minus: null };
 }

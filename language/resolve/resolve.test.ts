@@ -64,7 +64,7 @@ describe('stock', () => {
 
   it('refuses halves of a shim, and a size that stands twice', () => {
     expect(problems(of('of 1.00 mm (2.5), 1.05 mm'))).toEqual([
-      expect.stringContaining('There are whole shims only, and 2.5 is no count of them'),
+      expect.stringContaining('Shims come in whole numbers, and 2.5 is not a count'),
     ]);
     expect(problems(of('of 1.00 mm (1), 1.05 mm, 1.00 mm (2)'))).toEqual([
       expect.stringContaining('Stock shims has 1.00\u00a0mm twice'),
@@ -145,7 +145,7 @@ describe('a rate from spring and needle', () => {
     expect(refused('rate from stiffness 200 N/mm, guide 6 mm, seat 6 mm')).toEqual(one('no pressure would lift'));
     expect(refused('rate from stiffness 200 N/mm, guide 0 mm, seat 0 mm')).toEqual(one('must have a diameter'));
     expect(refused('rate from stiffness 0 N/mm, guide 6 mm, seat 3 mm')).toEqual(one('presses no harder'));
-    expect(refused('rate from stiffness 200 N, guide 6 mm, seat 3 mm')).toEqual(one('is a force for a length'));
+    expect(refused('rate from stiffness 200 N, guide 6 mm, seat 3 mm')).toEqual(one('is a force per length'));
     expect(refused('rate from stiffness 200 N/mm, guide 6 bar, seat 3 mm')).toEqual(one('A guide has a diameter'));
     expect(refused(`pressure ${figures}`)).toEqual(one('Spec shim-rate is a pressure'));
     expect(refused(figures)).toEqual(one('not said to be a rate'));
@@ -209,13 +209,13 @@ describe('sequences', () => {
 
   it('that call themselves are reported, not followed', () => {
     expect(problems(inProcedure(' stage s at dirty {\n  round\n }\n sequence round { tag  round }'))).toEqual([
-      'main:23 Sequence round calls itself: it would never end. Take the call out.',
+      'main:23 Sequence round calls itself: it would never end. Delete the call.',
     ]);
   });
 
   it('want as many lists as they declare', () => {
     expect(problems(inProcedure(` stage s at dirty {\n  close with nut\n }\n${sequence}`))).toEqual([
-      'main:21 Sequence close is called with what; where: give it 2 lists, with ; between them.',
+      'main:21 Sequence close is called with what; where: give it 2 lists, separated by ;.',
     ]);
   });
 });
@@ -231,8 +231,8 @@ describe('steps', () => {
 
   it('report a clause that has no meaning after their verb', () => {
     expect(problems(inProcedure(' stage s at dirty {\n  relieve in solvent\n  torque nut to fit to fit\n }'))).toEqual([
-      'main:21 “in solvent” has no meaning after relieve. Take it out.',
-      'main:22 “to fit” stands twice in this step. Take one out.',
+      'main:21 “in solvent” has no meaning after relieve. Delete it.',
+      'main:22 “to fit” appears twice in this step. Delete one.',
     ]);
   });
 
@@ -311,7 +311,7 @@ describe('like', () => {
     expect(found(' without lap nut')).toEqual(['No step is called “lap nut”']);
     expect(found(' without tag')).toEqual(['2 steps are called “tag”']);
     expect(found(' without fit nut\n after fit nut { tag }')).toEqual([
-      'Two patches touch the same step: which comes first would not be plain',
+      'Two patches touch the same step: it would not be clear which comes first',
     ]);
   });
 

@@ -28,7 +28,7 @@ export interface Resolved {
   readonly families: readonly Family[];
   readonly procedures: readonly Procedure[];
   readonly jobs: readonly Job[];
-  /** Every concession, wherever it stands. */
+  /** Every concession, wherever it is. */
   readonly concessions: readonly Allow[];
   readonly problems: readonly ResolveProblem[];
   readonly links: readonly Link[];

@@ -85,13 +85,13 @@ describe('the results of a unit', () => {
 
   it.each([
     ['openig 231 bar', /^No test is called openig\. Did you mean opening\?/u],
-    ['opening 1.45 mm', /^1\.45 mm is a length, and a pressure is read here\. Look at the unit\.$/u],
+    ['opening 1.45 mm', /^1\.45 mm is a length, and a pressure is read here\. Check the unit\.$/u],
     ['shim in 253 bar', /^253 bar is a pressure, and a length is read here/u],
     ['shim out', /^Write the size: shim out 1\.30 mm\.$/u],
     ['opening', /^Write what was read, or pass or fail\.$/u],
-    ['opening closing 231 bar', /^“closing” says no result here\.$/u],
+    ['opening closing 231 bar', /^“closing” is not a result here\.$/u],
     ['torque nut', /^Write the torque that was set/u],
-    ['torque shim 3 N·m', /^Nothing is tightened at shim: it is no joint of the family/u],
+    ['torque shim 3 N·m', /^Nothing is tightened at shim: it is not a joint of the family/u],
     ['done on 2026-11-05', /^Write done by and a name in quotes\.$/u],
     ['done by "A" on 2026-13-05', /^2026-13-05 is not in the calendar/u],
     ['opening 254 bar 231 bar', /^“231 bar” belongs to no result here, and would be lost/u],
@@ -102,7 +102,7 @@ describe('the results of a unit', () => {
     ['torque nut 60 N·m with TW-80 with PG-400', /^“with PG-400” belongs to no result here/u],
     ['opening 231 bar on PG-40', /^No tool is called PG-40\. Did you mean PG-400\?/u],
     ['as found', /^Write what was found/u],
-    ['9 s back-leak', /cannot stand here|No result/u],
+    ['9 s back-leak', /out of place here|No result/u],
   ])('%s: a slip costs its own line and says what to do', (line, message) => {
     const { results, messages } = unit(`      ${line}\n      opening 253 bar`);
     expect(messages).toEqual([expect.any(String)]);
@@ -140,7 +140,7 @@ describe('a reading', () => {
 
   it('takes no unit that its limit does not, though the word would', () => {
     const { messages } = unit('      delivery 24.5 mL', delivery('25 mm³/stroke ±2'));
-    expect(told(messages)).toEqual(['24.5 mL is a volume, and a volume per strokes is read here. Look at the unit.']);
+    expect(told(messages)).toEqual(['24.5 mL is a volume, and a volume per strokes is read here. Check the unit.']);
   });
 
   const timed = {

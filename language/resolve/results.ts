@@ -27,7 +27,7 @@ export function resultsOf(context: Context, nodes: readonly ast.Result[], proced
 /** Words that make a result of a name. */
 const resultWords = ['as', 'found', 'renewed', 'torque', 'done', 'note', 'pass', 'fail', 'out'];
 
-/** What stood behind the names of a result. */
+/** What followed the names of a result. */
 interface Facts {
   value: Quantity | null;
   fitted: Quantity | null;
@@ -55,7 +55,7 @@ class ResultReader {
     this.readable = readableNames(procedure);
   }
 
-  /** `seat-leak pass chatter pass back-leak 9 s` is one node: what stands behind the last name belongs to that. */
+  /** `seat-leak pass chatter pass back-leak 9 s` is one node: what follows the last name belongs to that. */
   read(node: ast.Result) {
     const names = [...node.names];
     let asFound = false;
@@ -80,7 +80,7 @@ class ResultReader {
     this.last(node, names, asFound);
   }
 
-  /** What stands behind the last name of a line belongs to that. */
+  /** What follows the last name of a line belongs to that. */
   private verdict(node: ast.NameRef, passed: boolean, asFound: boolean, behind: ast.Result | null) {
     const parts = this.procedure.family.parts;
     const name = this.find(node, 'test', [...this.readable, ...parts]);
@@ -100,7 +100,7 @@ class ResultReader {
       });
   }
 
-  /** Takes the parts that stand next off the names. The first is one, whatever else may have its name. */
+  /** Takes the parts that come next off the names. The first is one, whatever else may have its name. */
   private renewed(names: ast.NameRef[], node: ast.Result) {
     const { parts } = this.procedure.family;
     const isPart = ({ name }: ast.NameRef) => parts.some((part) => part.name === name);
@@ -117,7 +117,7 @@ class ResultReader {
     }
   }
 
-  /** The names that are left, with what stands behind them. */
+  /** The names that are left, with what follows them. */
   private last(node: ast.Result, names: readonly ast.NameRef[], asFound: boolean) {
     const { context, procedure, written } = this;
     const facts = this.factsOf(node);
@@ -149,7 +149,7 @@ class ResultReader {
       if (part !== null && !isTightened(procedure, part))
         return this.refuse(
           second,
-          `Nothing is tightened at ${part}: it is no joint of the family, and no step torques it. Name the part that is turned.`,
+          `Nothing is tightened at ${part}: it is not a joint of the family, and no step torques it. Name the part that is turned.`,
         );
       this.only(node, ['value', facts.tool === null ? 'gauge' : 'tool']);
       if (part !== null && this.isOf(value, only('torque'), node))
@@ -174,7 +174,7 @@ class ResultReader {
       return;
     }
     if (this.isSlip(names)) return;
-    if (second !== undefined) return this.refuse(second, `“${second.name}” says no result here.`);
+    if (second !== undefined) return this.refuse(second, `“${second.name}” is not a result here.`);
     const name = this.find(first, 'test', this.readable);
     if (value === null) return this.refuse(node, 'Write what was read, or pass or fail.');
     this.only(node, ['value', 'tool', 'gauge', 'text']);
@@ -188,7 +188,7 @@ class ResultReader {
     for (const node of names) {
       const [word] = known.has(node.name) ? [] : nearest(node.name, resultWords);
       if (word === undefined || word === node.name) continue;
-      this.refuse(node, `“${node.name}” says no result here. Did you mean ${word}?`);
+      this.refuse(node, `“${node.name}” is not a result here. Did you mean ${word}?`);
       return true;
     }
     return false;
@@ -222,7 +222,7 @@ class ResultReader {
     return facts;
   }
 
-  /** What stands behind a result and is none of it, or is there twice, would be lost. */
+  /** What follows a result and is not part of it, or is there twice, would be lost. */
   private only(node: ast.Result, takes: readonly (keyof Facts)[]) {
     for (const [index, fact] of node.facts.entries()) {
       const key = keyOf(fact);
@@ -230,7 +230,7 @@ class ResultReader {
       if (key === null || (takes.includes(key) && first)) continue;
       this.refuse(
         fact,
-        `“${fact.$cstNode?.text ?? ''}” belongs to no result here, and would be lost. Write before it what it is of, or take it out.`,
+        `“${fact.$cstNode?.text ?? ''}” belongs to no result here, and would be lost. Write the result that it belongs to before it, or delete it.`,
       );
     }
   }
@@ -261,10 +261,7 @@ class ResultReader {
   private isOf(value: Quantity, { kind, takes }: Readable, node: ast.Result): boolean {
     const { unit } = value;
     if (takes(unit)) return true;
-    this.refuse(
-      node,
-      `${formatQuantity(value)} is a ${kindOfUnit(unit)}, and a ${kind} is read here. Look at the unit.`,
-    );
+    this.refuse(node, `${formatQuantity(value)} is a ${kindOfUnit(unit)}, and a ${kind} is read here. Check the unit.`);
     return false;
   }
 

@@ -87,7 +87,7 @@ export function shopOf(context: Context, node: ast.Shop): Shop {
         break;
       case 'Acceptance':
         if (acceptance !== null)
-          context.syntax('The shop says twice how readings are judged. Take one out.', context.source(item));
+          context.syntax('The shop says twice how readings are accepted. Delete one.', context.source(item));
         acceptance ??= { rule: decisionRule(item.rule), sourceText: item.sourceText ?? null };
         break;
       case 'Unread':
@@ -142,7 +142,7 @@ function stationOf(context: Context, node: ast.Station): Station {
   const has = (trait: ast.StationTrait) => node.traits.includes(trait);
   if (has('clean') && (has('dirty') || has('abrasive'))) {
     context.syntax(
-      `Station ${node.name} cannot be clean and ${has('dirty') ? 'dirty' : 'abrasive'} at once: make two stations of it.`,
+      `Station ${node.name} cannot be clean and ${has('dirty') ? 'dirty' : 'abrasive'} at the same time: split it into two stations.`,
       context.source(node, 'name'),
     );
   }
@@ -181,7 +181,7 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
     const said = fact.$type === 'AssetTrait' ? fact.trait : fact.$type;
     if (seen.has(said) && fact.$type !== 'AssetAllow')
       context.syntax(
-        `${node.name} says “${fact.$cstNode?.text ?? said}” beside another of the same: nobody knows which counts. Take one out.`,
+        `${node.name} says “${fact.$cstNode?.text ?? said}” and gives the same fact again: nobody knows which one counts. Delete one.`,
         context.source(fact),
       );
     seen.add(said);
@@ -242,7 +242,7 @@ function classOf(context: Context, fact: ast.AssetClass, name: string): string |
   const number = numberOf(context, fact, 'number', fact.number);
   if (number === null || (Number(number) > 0 && Number(number) <= coarsestClass)) return number;
   context.syntax(
-    `${name} cannot be of class ${number}: the class is how far a gauge may be off, in per cent of its span (EN 837-1). Write the one that stands on its dial, such as class 0.6 or class 1.6.`,
+    `${name} cannot be of class ${number}: the class is how far a gauge may be off, in percent of its span (EN 837-1). Write the one on its dial, such as class 0.6 or class 1.6.`,
     context.source(fact, 'number'),
   );
   return null;
@@ -252,13 +252,13 @@ function classOf(context: Context, fact: ast.AssetClass, name: string): string |
 function withinOf(context: Context, fact: ast.AssetWithin, name: string): Figure | null {
   const within = measureOf(context, fact, 'error', fact.error, {
     what: `What ${name} may be off by`,
-    why: 'no tool shows the truth itself, and every limit that is read with it would be judged by that',
+    why: 'no tool is exact, and every limit read with it would be judged as if this one were',
     like: 'within 4 %, or within 0.003 mm',
     kind: null,
   });
   if (within === null || within.unit !== '%' || Number(within.number) < 100) return within;
   context.syntax(
-    `${name} would be off by as much as it reads: within ${formatQuantity(within)} says nothing of it. Look the figure up on its calibration sheet.`,
+    `${name} could be off by as much as it reads: within ${formatQuantity(within)} says nothing about it. Look the figure up on its calibration sheet.`,
     context.source(fact, 'error'),
   );
   return null;
@@ -274,7 +274,7 @@ function onItsScale(
   const kept = (figure: Difference | null, type: 'AssetWithin' | 'AssetGraduated', what: string) => {
     if (figure === null || span === null || (compareDifferences(figure, span) ?? -1) === -1) return figure;
     context.syntax(
-      `${node.name} ${what} ${formatQuantity(figure)}, and its whole scale is ${formatQuantity(span)} long: one of the two has a slip. Look at the digits and the units.`,
+      `${node.name} ${what} ${formatQuantity(figure)}, and its whole scale is ${formatQuantity(span)} long: one of the two is wrong. Check the digits and the units.`,
       context.source(node.facts.find((fact) => fact.$type === type)!),
     );
     return null;
@@ -287,10 +287,11 @@ function onItsScale(
 
 /** What hand-held air stays under. */
 function airBelowOf(context: Context, node: ast.AirBelow, before: Shop['airBelow']): Shop['airBelow'] {
-  if (before !== null) context.syntax('The shop says twice what air stays below. Take one out.', context.source(node));
+  if (before !== null)
+    context.syntax('The shop gives the limit for compressed air twice. Delete one.', context.source(node));
   const limit = measureOf(context, node, 'limit', node.limit, {
-    what: 'The air that the shop allows',
-    why: 'every blow-dry is held to it',
+    what: 'The limit of the shop for compressed air',
+    why: 'every blow-dry is checked against it',
     like: 'air below 30 psi',
     kind: 'pressure',
   });
@@ -334,7 +335,7 @@ function flashOf(context: Context, fact: ast.FluidFact, name: string): Quantity 
     kindOfUnit(flash.unit) !== 'temperature'
       ? `is a temperature, and ${formatQuantity(flash)} is a ${kindOfUnit(flash.unit)}`
       : compare(flash, flashPoints.low) === -1 || compare(flash, flashPoints.high) === 1
-        ? `cannot be ${formatQuantity(flash)}: those of liquids lie from ${formatLimit(flashPoints)}`
+        ? `cannot be ${formatQuantity(flash)}: flash points of liquids range from ${formatLimit(flashPoints)}`
         : null;
   if (problem === null) return flash;
   context.syntax(
@@ -353,7 +354,7 @@ function stockOf(context: Context, node: ast.Stock): Stock {
     for (const [index, { size, source }] of shims.entries()) {
       if (index === 0 || !amount(size).equals(amount(shims[index - 1]!.size))) continue;
       context.syntax(
-        `Stock ${node.name} has ${formatQuantity(size)} twice: nobody knows which count is meant. Write it once, with the count of both.`,
+        `Stock ${node.name} has ${formatQuantity(size)} twice: nobody knows which count is meant. Write it once, with the total count.`,
         source,
       );
     }
@@ -384,14 +385,14 @@ function seriesOf(
   const span = between(high, low)!;
   const problem =
     compare(low, high) !== -1
-      ? `goes from ${formatQuantity(low)} to ${formatQuantity(high)}: the first size must be under the last`
+      ? `goes from ${formatQuantity(low)} to ${formatQuantity(high)}: the first size must be less than the last`
       : compareDifferences(step, span) === 1
-        ? `goes by ${formatQuantity(step)}, which is more than from ${formatQuantity(low)} to ${formatQuantity(high)}: it would have one size`
+        ? `has a step of ${formatQuantity(step)}, which is more than the distance from ${formatQuantity(low)} to ${formatQuantity(high)}: it would have one size only`
         : null;
   const sizes = problem === null ? sizesOf(low, high, step) : null;
   if (sizes === null)
     context.syntax(
-      `Stock ${node.name} ${problem ?? 'has more than 10000 sizes: the step is too small'}. Look at the digits and the units.`,
+      `Stock ${node.name} ${problem ?? 'has more than 10000 sizes: the step is too small'}. Check the digits and the units.`,
       context.source(node, problem === null ? 'step' : 'high'),
     );
   return sizes ?? [];
@@ -409,7 +410,7 @@ function shimOf(context: Context, node: ast.StockSize) {
   const isWhole = /^\d+$/u.test(number ?? '0');
   if (!isWhole) {
     context.syntax(
-      `There are whole shims only, and ${node.count} is no count of them. Write a whole number, 0 where there is none, or no bracket where there are as many as are wanted.`,
+      `Shims come in whole numbers, and ${node.count} is not a count. Write a whole number, 0 where there is none, or no bracket where there are always enough.`,
       context.source(node, 'count'),
     );
   }
@@ -430,7 +431,7 @@ function standingOf(
       limit === null
         ? null
         : [...before, ...own].some((other) => other.kind === kind)
-          ? `The shop says twice what tolerance a ${standing.kind} has. Take one out.`
+          ? `The shop gives the tolerance of a ${standing.kind} twice. Delete one.`
           : wrongTolerance(standing.kind, limit);
     if (problem !== null) context.syntax(problem, context.source(standing));
     else if (limit !== null)
@@ -445,10 +446,10 @@ function wrongTolerance(word: ast.SpecKind, { plus, minus }: ToleranceOnly): str
   const sides = [plus, minus];
   const other = sides.find(({ unit }) => unit !== '%' && !kindAdmits(kindOf(word), unit));
   if (other !== undefined)
-    return `A ${word} has no tolerance of ${written}: ${formatQuantity(other)} is a ${kindOfUnit(other.unit)}. Write it in per cent, or in a unit of ${word}.`;
+    return `A ${word} cannot have a tolerance of ${written}: ${formatQuantity(other)} is a ${kindOfUnit(other.unit)}. Write it in percent, or in a unit of ${word}.`;
   if (sides.every(({ number }) => Number(number) === 0))
     return `A tolerance of ${written} lets no reading through. Write what the shop works to, such as ±10 %.`;
   return sides.some(({ unit, number }) => unit === '%' && Number(number) >= 100)
-    ? `A tolerance of ${written} reaches down to nothing: it is no tolerance. Look at the digits.`
+    ? `A tolerance of ${written} reaches down to zero, which is no tolerance. Check the digits.`
     : null;
 }

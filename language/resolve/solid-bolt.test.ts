@@ -52,7 +52,7 @@ describe('solid class', () => {
 
   it('that is none is answered with those that are, at the figure', () => {
     expect(told('"M8" solid class 7.7')).toEqual([
-      '37 There is no property class 7.7: write the one that stands on the head or the end of the bolt, 4.6, 4.8, 5.6, 5.8, 6.8, 8.8, 9.8, 10.9, 12.9.',
+      '37 There is no property class 7.7: write the one marked on the head or the end of the bolt, 4.6, 4.8, 5.6, 5.8, 6.8, 8.8, 9.8, 10.9, 12.9.',
     ]);
   });
 
@@ -62,17 +62,17 @@ describe('solid class', () => {
 
   it('wants a thread, and a metric one', () => {
     expect(told('solid class 8.8')).toEqual([
-      '20 What a bolt bears is reckoned from its thread: write it before “solid class”, like "M8x1.25", or "M8" for the coarse pitch.',
+      '20 What a bolt can take is calculated from its thread: write it before “solid class”, like "M8x1.25", or "M8" for the coarse pitch.',
     ]);
     expect(told('"3/8-24 UNF" solid class 8.8')).toEqual([
-      '20 “3/8-24 UNF” is not read as a metric thread, and only ISO metric threads are judged by their class: write it with its pitch, like "M8x1.25" ("M8" alone is the coarse one, M3 to M36). Leave “solid class” out at inch threads.',
+      '20 “3/8-24 UNF” is not read as a metric thread, and only ISO metric threads are judged by their class: write it with its pitch, like "M8x1.25" ("M8" alone is the coarse one, M3 to M36). Leave “solid class” out for inch threads.',
     ]);
     expect(told('"M13" solid class 8.8')).toHaveLength(1);
   });
 
   it('is refused to a part with another in it or a port on it: it is hollow', () => {
     const hollow = (inside: string) =>
-      `20 stud has ${inside} in it, so it is hollow: it has less metal than its thread says, and its torque cannot be judged by it. Leave “solid class” out.`;
+      `20 stud has ${inside} in it, so it is hollow: it has less metal than its thread suggests, and its torque cannot be judged by the thread. Leave “solid class” out.`;
     const at = (message: string) => message.replace(/^20/u, '25');
     expect(told('"M8" solid class 8.8', ' part needle "Needle" in stud')).toEqual([at(hollow('needle'))]);
     expect(told('"M8" solid class 8.8', ' part pin "Pin" through stud')).toEqual([at(hollow('pin'))]);

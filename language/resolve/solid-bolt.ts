@@ -14,19 +14,19 @@ export function solidBoltOf(
 ): SolidBolt | null {
   const [said, again] = node.traits.filter((trait): trait is ast.JointSolid => trait.$type === 'JointSolid');
   if (said === undefined) return null;
-  if (again !== undefined) context.syntax('The joint says its class twice. Take one out.', context.source(again));
+  if (again !== undefined) context.syntax('The joint says its class twice. Delete one.', context.source(again));
   const propertyClass = numberOf(context, said, 'propertyClass', said.propertyClass);
   if (propertyClass === null) return null;
   if (!propertyClasses.includes(propertyClass)) {
     context.syntax(
-      `There is no property class ${propertyClass}: write the one that stands on the head or the end of the bolt, ${propertyClasses.join(', ')}.`,
+      `There is no property class ${propertyClass}: write the one marked on the head or the end of the bolt, ${propertyClasses.join(', ')}.`,
       context.source(said, 'propertyClass'),
     );
     return null;
   }
   if (node.thread === undefined) {
     context.syntax(
-      'What a bolt bears is reckoned from its thread: write it before “solid class”, like "M8x1.25", or "M8" for the coarse pitch.',
+      'What a bolt can take is calculated from its thread: write it before “solid class”, like "M8x1.25", or "M8" for the coarse pitch.',
       context.source(said),
     );
     return null;
@@ -34,7 +34,7 @@ export function solidBoltOf(
   const thread = readMetricThread(node.thread);
   if (thread === null) {
     context.syntax(
-      `“${node.thread}” is not read as a metric thread, and only ISO metric threads are judged by their class: write it with its pitch, like "M8x1.25" ("M8" alone is the coarse one, M3 to M36). Leave “solid class” out at inch threads.`,
+      `“${node.thread}” is not read as a metric thread, and only ISO metric threads are judged by their class: write it with its pitch, like "M8x1.25" ("M8" alone is the coarse one, M3 to M36). Leave “solid class” out for inch threads.`,
       context.source(node, 'thread'),
     );
     return null;
@@ -42,7 +42,7 @@ export function solidBoltOf(
   const inside = turned.flatMap((part) => insideOf(part, node.to.name, family)).at(0);
   if (inside !== undefined) {
     context.syntax(
-      `${node.part.name} has ${inside} in it, so it is hollow: it has less metal than its thread says, and its torque cannot be judged by it. Leave “solid class” out.`,
+      `${node.part.name} has ${inside} in it, so it is hollow: it has less metal than its thread suggests, and its torque cannot be judged by the thread. Leave “solid class” out.`,
       context.source(said),
     );
     return null;

@@ -34,7 +34,7 @@ function perOf(context: Context, { value, name }: ast.Spec): Figure | null {
   if (value?.per === undefined) return null;
   return measureOf(context, value, 'per', value.per, {
     what: `What the rate of ${name} is for`,
-    why: 'no change of a shim brings so much, and none could be worked out',
+    why: 'no shim change has such an effect, and none could be calculated',
     like: 'rate 3 bar per 0.001 in',
     kind: null,
   });
@@ -85,14 +85,14 @@ function settlingOf(context: Context, node: ast.SpecSettling, name: string, kind
   if (amount === null) return null;
   if (node.sign !== undefined && Number(amount.number) !== 0) {
     context.syntax(
-      `A new spring loses by settling, and ${node.sign}${formatQuantity(amount)} says that it gains: the unit would be set too low. Write what it loses: settling ${formatQuantity(amount)}.`,
+      `A new spring loses pressure as it settles, and ${node.sign}${formatQuantity(amount)} says that it gains: the unit would be set too low. Write the loss: settling ${formatQuantity(amount)}.`,
       context.source(node),
     );
     return null;
   }
   if (kind !== null && !kindAdmits(kind, amount.unit)) {
     context.syntax(
-      `Spec ${name} is a ${kind}, and ${formatQuantity(amount)} is a ${kindOfUnit(amount.unit)}: nobody can set a unit so much higher. Write what a new spring loses of this ${kind}.`,
+      `Spec ${name} is a ${kind}, and ${formatQuantity(amount)} is a ${kindOfUnit(amount.unit)}: nobody can set a unit higher by that. Write what a new spring loses of this ${kind}.`,
       context.source(node, 'amount'),
     );
     return null;

@@ -61,7 +61,7 @@ export interface MadeStep {
   readonly group: number;
 }
 
-/** Where a line stands: inside which calls and which `only`. */
+/** Where a line is: inside which calls and which `only`. */
 interface Place {
   readonly only: readonly string[] | null;
   readonly call: { readonly name: string; readonly at: Source } | null;
@@ -79,7 +79,7 @@ export class StepMaker {
   readonly files = new Set<string>();
   private group = 0;
   private hazards: Hazard[] = [];
-  /** Hazards that name the step which they stand before. */
+  /** Hazards that name the step that they come before. */
   readonly addressed: {
     readonly hazard: Hazard;
     readonly verb: string;
@@ -87,7 +87,7 @@ export class StepMaker {
     readonly source: Source;
   }[] = [];
 
-  /** Steps of the block that stand before what is read now. */
+  /** Steps of the block before what is read now. */
   private passed: Unnumbered[] = [];
 
   private readonly context: Context;
@@ -157,7 +157,7 @@ export class StepMaker {
     }
   }
 
-  /** Whether a line stands in the procedure itself, and not in the one that it is like or in a shared sequence. */
+  /** Whether a line is in the procedure itself, and not in the one that it is like or in a shared sequence. */
   private isOwn(node: AstNode): boolean {
     let at: AstNode | undefined = node;
     while (at !== undefined && at !== this.names.procedure) at = at.$container;
@@ -192,7 +192,7 @@ export class StepMaker {
       const meant = synonyms.get(name);
       if (partsNamed(parts, name).length > 0 || ports.some((port) => port.name === name)) {
         this.context.syntax(
-          `${name} is no step: it is ${partsNamed(parts, name).length > 0 ? 'a part' : 'a port'} of the family. Put a comma before it if it belongs to the list, or a verb that says what is done with it.`,
+          `${name} is not a step: it is ${partsNamed(parts, name).length > 0 ? 'a part' : 'a port'} of the family. Put a comma before it if it belongs to the list, or a verb that says what to do with it.`,
           at,
         );
         return null;
@@ -203,14 +203,14 @@ export class StepMaker {
     }
     this.context.link(at, this.context.source(sequence, 'name'), name, 'sequence');
     if (place.inside.includes(name)) {
-      this.context.syntax(`Sequence ${name} calls itself: it would never end. Take the call out.`, at);
+      this.context.syntax(`Sequence ${name} calls itself: it would never end. Delete the call.`, at);
       return [];
     }
     this.files.add(this.context.source(sequence).file);
     if (node.arguments.length !== sequence.parameters.length) {
       const wanted = sequence.parameters.length === 0 ? 'nothing' : sequence.parameters.join('; ');
       this.context.syntax(
-        `Sequence ${name} is called with ${wanted}: give it ${sequence.parameters.length} lists, with ; between them.`,
+        `Sequence ${name} is called with ${wanted}: give it ${sequence.parameters.length} lists, separated by ;.`,
         at,
       );
       return [];
@@ -417,7 +417,7 @@ class OneStep {
     if (all === 'ports') return ports.map(made('port'));
     if (all === undefined) {
       this.context.syntax(
-        `all says too little after ${this.verb}: name the parts, or the bench hand must guess.`,
+        `all is too vague after ${this.verb}: name the parts, or the bench hand has to guess.`,
         this.context.source(this.node),
       );
       return [];
@@ -517,7 +517,7 @@ class OneStep {
     if (copies.length === 0) return false;
     this.context.syntax(
       places.length === 0
-        ? `There is one ${path.head} only: the family does not say “for each cylinder” of it. Write ${path.head} without ${position}.`
+        ? `There is only one ${path.head}: the family does not declare it “for each cylinder”. Write ${path.head} without ${position}.`
         : `There is no ${path.head} ${position}: the family has ${path.head} ${Math.min(...places)} to ${Math.max(...places)}.`,
       this.context.source(path),
     );
@@ -552,7 +552,7 @@ class OneStep {
       return;
     }
     if (!repeats(phrase) && this.seen.has(clause.$type))
-      context.syntax(`${clauseWords(clause)} stands twice in this step. Take one out.`, context.source(clause));
+      context.syntax(`${clauseWords(clause)} appears twice in this step. Delete one.`, context.source(clause));
     this.seen.add(clause.$type);
     switch (clause.$type) {
       case 'TextClause':
@@ -646,7 +646,7 @@ class OneStep {
       case 'TakesClause':
         step.takes = measureOf(context, clause, 'time', clause.time, {
           what: 'What a step takes',
-          why: 'the time of the job is added up from it',
+          why: 'the time for the job is added up from it',
           like: 'takes 10 min',
           kind: 'time',
         });
@@ -775,7 +775,7 @@ class OneStep {
       step.tools = [...step.tools, { form: 'asset', name, source, adapter: this.adapter(item) } satisfies ToolUse];
   }
 
-  /** What may stand behind `with` where it is no part. */
+  /** What may follow `with` where it is not a part. */
   private withNames(): string[] {
     const { assets, fluids } = this.names.shop;
     const own = this.takes('with marking') ? ['number', 'serial'] : ['air', 'vacuum'];
@@ -799,7 +799,7 @@ class OneStep {
     const angle = quantityOf(this.context, item, 'angle', text);
     if (angle === null || (kindOfUnit(angle.unit) === 'angle' && Number(angle.number) <= 180)) return angle;
     this.context.syntax(
-      `An adapter stands at 0° to 180° to its wrench, and this says ${formatQuantity(angle)}: what to set cannot be worked out. Write it like at 90°.`,
+      `An adapter is at 0° to 180° to its wrench, and this says ${formatQuantity(angle)}: what to set cannot be worked out. Write, for example, at 90°.`,
       this.source(item, 'angle'),
     );
     return null;
@@ -807,8 +807,8 @@ class OneStep {
 
   private ceiling(clause: ast.NeverClause): Quantity | null {
     return measureOf(this.context, clause, 'limit', clause.limit, {
-      what: 'What must never be passed',
-      why: 'nothing could be done under it',
+      what: 'What must never be exceeded',
+      why: 'nothing could be done below it',
       like: 'never above 140 bar',
       kind: null,
     });
@@ -850,7 +850,7 @@ class OneStep {
   /** Where a fluid means nothing, and words in quotes do. */
   private unquoted(name: ast.NameRef, step: Draft<Unnumbered>) {
     this.context.syntax(
-      `What holds the unit is written in quotes: in "${name.name}".`,
+      `Write what holds the unit in quotes: in "${name.name}".`,
       this.context.source(name),
       `"${name.name}"`,
     );
@@ -860,7 +860,7 @@ class OneStep {
   /** A clause that would be read and then be nowhere: not in a check, and not on the sheet. */
   private meansNothing(node: ast.Clause | ast.TestClause | ast.WithItem) {
     const { context, verb } = this;
-    context.syntax(`${clauseWords(node)} has no meaning after ${verb}. Take it out.`, context.source(node));
+    context.syntax(`${clauseWords(node)} has no meaning after ${verb}. Delete it.`, context.source(node));
   }
 
   private limitUse(limit: ast.Limit | undefined, name: ast.NameRef | undefined, at: AstNode): LimitUse | null {
@@ -932,7 +932,7 @@ class OneStep {
       if (joint === undefined) continue;
       const closing = baseOf(family.parts, joint.part);
       this.context.syntax(
-        `${baseOf(family.parts, name)} is no joint, and ${closing} closes over it: left loose, it would not be seen before this test. Write proves through ${closing}.`,
+        `${baseOf(family.parts, name)} is not a joint, and ${closing} closes over it: left loose, it would not be seen before this test. Write proves through ${closing}.`,
         this.context.source(clause),
       );
       return;
@@ -1002,23 +1002,23 @@ class OneStep {
   }
 }
 
-/** A hazard stands at every step of its verb and first object: what would choose among them is refused. */
+/** A hazard is printed at every step of its verb and first object: what would choose among them is rejected. */
 export function plainAddress(context: Context, address: ast.Address) {
   const { ordinal, place } = address;
   if (ordinal === undefined && place === undefined) return;
   context.syntax(
-    'A hazard names its step by verb and first object, and is printed at each of those: take the rest out. One that is for a single step stands before it, without “for”.',
+    'A hazard names its step by verb and first object, and is printed at each of those: delete the rest. Put a hazard for a single step before that step, without “for”.',
     place === undefined ? context.source(address, 'ordinal') : context.source(place),
   );
 }
 
-/** A hazard in the author's words; what it is of (`hazard spray`) stands before them. */
+/** A hazard in the author's words; what it is about (`hazard spray`) comes before them. */
 export function hazardOf(context: Context, node: ast.Hazard): Hazard {
   if (node.about !== undefined) {
     const near = nearSignalWord(node.about);
     if (near !== null)
       context.syntax(
-        `No signal word is called ${node.about}, and the hazard would print as a WARNING. Write ${near}.`,
+        `There is no signal word ${node.about}, and the hazard would print as a WARNING. Write ${near}.`,
         context.source(node, 'about'),
         near,
       );
@@ -1029,7 +1029,7 @@ export function hazardOf(context: Context, node: ast.Hazard): Hazard {
 
 const signalWords = ['DANGER', 'WARNING', 'CAUTION', 'NOTICE'];
 
-/** The signal word that is meant by what stands in its place; null: it says what the hazard is of. */
+/** The signal word that is meant by the word in its place; null: it says what the hazard is of. */
 function nearSignalWord(about: string): string | null {
   const near = nearest(about, signalWords, about === about.toUpperCase() ? 3 : 1)[0];
   return near ?? (/^[A-Z]{3,}$/u.test(about) && about.length > 5 ? signalWords.join(', ') : null);
@@ -1066,7 +1066,7 @@ export function pathText(path: ast.Path): string {
   return path.tail === undefined ? path.head : `${path.head}.${path.tail}`;
 }
 
-/** A label as written, without the quotes that it may stand in. */
+/** A label as written, without the quotes around it. */
 export function unquoted(label: string): string {
   return label.replace(/^"|"$/gu, '');
 }
@@ -1085,7 +1085,7 @@ function saidWords(phrase: PhraseName, step: Draft<Unnumbered>, fail: { stop: bo
   else if (phrase === 'words as left') step.asLeft = true;
 }
 
-/** The author's words for a step, as many as he wrote: none of them takes the place of another. */
+/** The author's words for a step, all of them: none replaces another. */
 function addText(step: Draft<Unnumbered>, text: string) {
   step.text = step.text === null ? text : `${step.text}; ${text}`;
 }

@@ -39,7 +39,7 @@ export function unreadLine(
   }
   if (continuing.includes(word)) {
     context.syntax(
-      `${word} goes on with a statement, and none stands before it. Write that above, or take this out.`,
+      `${word} continues a statement, and there is none before it. Write that statement above, or delete this.`,
       source,
     );
     return;
@@ -47,7 +47,7 @@ export function unreadLine(
   const near = nearest(word, words);
   const what =
     near.length === 0
-      ? 'Take the line out, or begin it with a word of the language.'
+      ? 'Delete the line, or begin it with a word of the language.'
       : `Did you mean ${near.join(' or ')}?`;
   context.syntax(
     `No such step or word: ${word.length > 30 ? `${word.slice(0, 29)}…` : word}. ${what}`,

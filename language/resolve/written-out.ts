@@ -2,7 +2,7 @@ import type * as ast from '../grammar/generated/ast.ts';
 
 /** Most steps that a procedure may have with its sequences written out. */
 export const mostSteps = 20_000;
-/** Most sequences that may stand in one another. */
+/** The deepest nesting of sequences. */
 const deepest = 50;
 
 /** How many steps lines have with all calls written out; infinite where calls go too deep. Counted, not written out. */
@@ -14,7 +14,7 @@ export class WrittenOut {
     this.sequences = sequences;
   }
 
-  /** @param depth how many sequences these lines stand in */
+  /** @param depth how many sequences these lines are nested in */
   count(lines: readonly ast.StepLine[], depth = 0): number {
     return lines.reduce((sum, line) => line.steps.reduce((all, step) => all + this.ofStep(step, depth), sum), 0);
   }

@@ -114,7 +114,7 @@ export class Collector {
     const related = [...(report.related ?? [])];
     const since = report.since === undefined || report.since < 0 ? undefined : replay?.program.points[report.since];
     if (since?.kind === 'step' && since.step !== step)
-      related.push({ message: `It is so since step ${since.step.number}.`, source: since.step.source });
+      related.push({ message: `Since step ${since.step.number}.`, source: since.step.source });
     if (step?.call != null)
       related.push({ message: `The step stands in sequence ${step.call.name}.`, source: step.call.source });
     const way = report.way === undefined || this.procedure === null ? '' : wayWords(this.procedure, report.way);

@@ -27,7 +27,7 @@ describe('a finding on the way of a repair', () => {
     expect(others).toEqual([]);
     expect(one).toMatchObject({ rule: 'left-hand-tight', step: '7.3' });
     expect(one!.message).toMatch(/ This happens after opening \(7\.3\) fails and reshim \(R1\) is done\.$/u);
-    expect(one!.related).toEqual(['It is so since step R1.4b. close']);
+    expect(one!.related).toEqual(['Since step R1.4b. close']);
   });
 
   it('names two repairs where the second comes after the first', () => {
@@ -61,7 +61,7 @@ describe('a finding on the way of a repair', () => {
     const [one] = found(procedureWith({ build: noTorque }));
     expect(one).toMatchObject({ rule: 'left-hand-tight', step: '7.3' });
     expect(one!.message).not.toContain('This happens');
-    expect(one!.related).toEqual(['It is so since step 6.6. run-down nut']);
+    expect(one!.related).toEqual(['Since step 6.6. run-down nut']);
   });
 });
 
@@ -83,8 +83,8 @@ describe('one finding per cause', () => {
   it('two slips are two findings: in the stage and in the sequence of the repair', () => {
     const two = found(procedureWith({ build: noTorque, repairs: noTorqueInClose }));
     expect(two.filter(({ rule }) => rule !== 'spec-unused').map(({ rule, related }) => `${rule}: ${related}`)).toEqual([
-      'left-hand-tight: It is so since step 6.6. run-down nut',
-      'left-hand-tight: It is so since step R1.4b. close',
+      'left-hand-tight: Since step 6.6. run-down nut',
+      'left-hand-tight: Since step R1.4b. close',
     ]);
   });
 

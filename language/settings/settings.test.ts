@@ -80,7 +80,7 @@ describe('a settings file', () => {
     expect(problems(text)).toEqual([
       '1:87 A severity is "error", "warning", "hint" or "off".',
       '1:19 No rule is called part-not-locatd. Did you mean part-not-located?',
-      '1:97 colour is no setting. Take it out.',
+      '1:97 colour is no setting. Delete it.',
     ]);
     expect(severities(text)).toEqual([['not-marked', 'warning']]);
   });

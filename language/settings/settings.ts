@@ -171,9 +171,9 @@ function told(
           ? ['word', 'language', 'paper']
           : ['severities', 'sheet'];
     const near = nearest(key!, known);
-    const mend = near.length > 0 ? `Did you mean ${near.join(' or ')}?` : 'Take it out.';
+    const fix = near.length > 0 ? `Did you mean ${near.join(' or ')}?` : 'Delete it.';
     return problem(
-      path[0] === 'severities' ? `No rule is called ${key}. ${mend}` : `${key} is no setting. ${mend}`,
+      path[0] === 'severities' ? `No rule is called ${key}. ${fix}` : `${key} is no setting. ${fix}`,
       node.offset,
       node.length,
     );

@@ -260,7 +260,7 @@ function nearest(quantity: Quantity, unit: UnitName): Quantity | null {
   return null;
 }
 
-/** What must never be passed, in the unit of the tool: rounded down. */
+/** What must never be exceeded, in the unit of the tool: rounded down. */
 export function ceilingText({ quantity }: Words, most: Quantity, unit: UnitName | null): string {
   const converted = unit === null || unit === most.unit ? null : inUnit({ form: 'at most', most }, unit);
   return converted?.form === 'at most' ? `${quantity(converted.most)} (${quantity(most)})` : quantity(most);

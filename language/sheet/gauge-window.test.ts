@@ -115,7 +115,7 @@ describe('what the gauge may show', () => {
 
   it('refuses a second rule of the shop', () => {
     expect(made('class 0.6', 'acceptance guarded\n  acceptance simple').syntax).toEqual([
-      'The shop says twice how readings are judged. Take one out.',
+      'The shop says twice how readings are accepted. Delete one.',
     ]);
   });
 });

@@ -597,7 +597,7 @@ export const de: Catalogue = {
         'Es bleibt kein Aggregat, das bescheinigt werden kann: alle sind zurückgestellt, oder es gibt keines. Fertige mit ihren Ergebnissen wieder freigeben.',
       noProof: 'Die Baureihe nennt keine Prüfung, die für ein Aggregat spricht. proven by und die Prüfungen schreiben.',
       errors: '{count, plural, one {1 Beanstandung} other {# Beanstandungen}}',
-      hasErrors: 'Anweisung oder Auftrag mit {errors}. handtight check aufrufen und berichtigen, was es nennt.',
+      hasErrors: 'Anweisung oder Auftrag mit {errors}. npx handtight check aufrufen und berichtigen, was es nennt.',
       nothing:
         'Zu diesem Aggregat ist nichts eingetragen. Eintragen, was gemessen und getan wurde, oder on hold "…" mit dem Grund.',
       number:

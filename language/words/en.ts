@@ -599,7 +599,7 @@ export const en = {
         'No unit is left that could be certified: every one is on hold, or there is none. Take off hold what is done, with its results.',
       noProof: 'The family names no test that proves a unit. Write proven by and its tests.',
       errors: '{count, plural, one {1 error} other {# errors}}',
-      hasErrors: 'The procedure or the job has {errors}. Run handtight check, and correct what it says.',
+      hasErrors: 'The procedure or the job has {errors}. Run npx handtight check, and correct what it says.',
       nothing: 'Nothing is written down of it. Write what was read and done, or on hold "…" and why.',
       number:
         'The part number {number} is not one of the procedure, so no limit applies to it. Write the one on the body, or put the unit on hold.',

@@ -593,7 +593,7 @@ export const es: Catalogue = {
         'No queda ninguna unidad que certificar: todas están retenidas, o no hay ninguna. Quite la retención a lo que esté terminado, con sus resultados.',
       noProof: 'La familia no nombra ninguna prueba que acredite una unidad. Escriba proven by y sus pruebas.',
       errors: '{count, plural, one {1 error} other {# errores}}',
-      hasErrors: 'El procedimiento o la orden tiene {errors}. Ejecute handtight check y corrija lo que indique.',
+      hasErrors: 'El procedimiento o la orden tiene {errors}. Ejecute npx handtight check y corrija lo que indique.',
       nothing: 'No hay nada anotado de ella. Escriba lo que se leyó y se hizo, o on hold "…" y el motivo.',
       number:
         'El número de pieza {number} no es del procedimiento, así que ningún límite vale para él. Escriba el que lleva el cuerpo, o retenga la unidad.',

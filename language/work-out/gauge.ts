@@ -29,7 +29,7 @@ export const gaugeCalculations: readonly Calculation[] = [
     name: 'gauge-error',
     title: 'What a gauge may be off, by its class',
     formula: ['error = class / 100 · (top of the scale − bottom)'],
-    source: 'EN 837-1: the class is per cent of span, wherever on the dial it is read',
+    source: 'EN 837-1: the class is percent of span, wherever on the dial it is read',
     inputs: [
       { name: 'class', kind: 'number', words: 'accuracy class on the dial', most: '10' },
       { name: 'low', kind: 'same', words: 'bottom of the scale', from: 'anywhere' },

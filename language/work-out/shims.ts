@@ -287,7 +287,7 @@ export const shimCalculations: readonly Calculation[] = [
         steps: [`turns = (${figure(given.quantity('aim'))} − ${figure(given.quantity('reading'))}) / ${figure(rate)}`],
         answer: [
           turns === 0
-            ? 'it stands where it should'
+            ? 'it is where it should be'
             : `${plain(Math.abs(turns))} ${Math.abs(turns) === 1 ? 'turn' : 'turns'} ${turns > 0 ? 'in' : 'out'}, ${plain(Math.abs(turns) * 360)}°`,
         ],
       };

@@ -85,7 +85,7 @@ function readInputs(calculation: Calculation, typed: readonly string[]): ReadInp
         problem: `${calculation.name} has no figure ${name.trim()}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : `It has ${calculation.inputs.map((known) => known.name).join(', ')}.`}`,
       };
     }
-    if (values.has(input.name)) return { problem: `${input.name} is given twice. Take one out.` };
+    if (values.has(input.name)) return { problem: `${input.name} is given twice. Delete one.` };
     const read = readValues(input, text);
     if ('problem' in read) return { problem: `${input.name}: ${read.problem}` };
     values.set(input.name, read.values);
@@ -154,7 +154,7 @@ function readValue(input: Input, text: string): { value: Quantity | number } | {
   const shown = formatQuantity(value);
   if (input.kind !== 'same' && !kindAdmits(kindOf(input.kind), value.unit))
     return {
-      problem: `${shown} is a ${kindOfUnit(value.unit)}, and a ${input.kind} is asked for. Look at the unit.`,
+      problem: `${shown} is a ${kindOfUnit(value.unit)}, and a ${input.kind} is asked for. Check the unit.`,
     };
   const most = input.most === undefined ? null : readQuantity(input.most);
   const over =

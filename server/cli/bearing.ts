@@ -4,7 +4,7 @@ import type { Position, Range } from '../../language/model/source.ts';
 import type { Target } from './targets.ts';
 
 /**
- * What was found that bears on a sheet: on its procedure, and in the file of its job, but for what stands in another
+ * The findings that affect a sheet: on its procedure, and in the file of its job, except those in another
  * declaration there. A slip between declarations may have cost any of them something.
  */
 export function findingsOn({ procedure, job }: Target, result: CheckResult): Finding[] {

@@ -28,7 +28,7 @@ export async function certificateCommand(name: string, options: CertificateComma
     const words = wordsIn('en');
     const lines = missing.map((one) => `  ${placeWords(words, one)}: ${one.say(words)}\n`);
     tell(
-      `${pc.red(`Job ${job.name} is not certified. What is missing:`)}\n${lines.join('')}Write it into the job, put a unit on hold, or print with --draft, which marks every page and lists this.\n`,
+      `${pc.red(`Job ${job.name} is not certified. What is missing:`)}\n${lines.join('')}Add it to the job, put a unit on hold, or print with --draft, which marks every page and lists what is missing.\n`,
     );
     return 1;
   }

@@ -18,7 +18,7 @@ export interface CheckOptions {
   readonly fix: boolean | 'dry-run';
 }
 
-/** What is told of a check, whatever its form. Hints are for the editor. */
+/** What is reported by a check, whatever its form. Hints are for the editor. */
 export interface Checked {
   readonly files: readonly string[];
   readonly findings: readonly Finding[];
@@ -28,7 +28,7 @@ export interface Checked {
   readonly textOf: (file: string) => string | null;
   /** Files in which something was fixed before. */
   readonly fixed: readonly FixedFile[];
-  /** Path of the settings file in force, and how many findings have another severity by it or are turned off. */
+  /** Path of the settings file in force, and how many findings it changes the severity of or turns off. */
   readonly settings: { readonly file: string; readonly restated: number } | null;
 }
 

@@ -13,7 +13,7 @@ export function defect(error: unknown): number {
   const { message, stack } = error instanceof Error ? error : { message: String(error), stack: undefined };
   const [line] = message.split('\n');
   tell(
-    `${pc.red('handtight:')} This is a defect of Handtight ${manifest.version}, not a mistake of yours: ${line}. Nothing was written by halves. Please report it with the command and the files; ${traceVariable}=1 before the command shows where it lies.\n`,
+    `${pc.red('handtight:')} This is a defect of Handtight ${manifest.version}, not a mistake of yours: ${line}. No file was left half-written. Please report it with the command and the files; ${traceVariable}=1 before the command shows where it happened.\n`,
   );
   if (process.env[traceVariable]) tell(`${stack ?? message}\n`);
   return 3;

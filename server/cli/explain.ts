@@ -22,12 +22,12 @@ export function explainCommand(code: string | undefined): number {
       rules.map((rule) => rule.code),
     );
     throw new UsageError(
-      `No rule is called ${code}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : 'handtight explain without a name lists them.'}`,
+      `No rule is called ${code}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : 'To list them all: npx handtight explain'}`,
     );
   }
   const page = join(packageRoot(), 'language/rules', area, `${code}.md`);
   if (!existsSync(page))
-    throw new UsageError(`The page of ${code} is missing from this installation (${page}). Install it anew.`);
+    throw new UsageError(`The page of ${code} is missing from this installation (${page}). Install it again.`);
   say(
     readFileSync(page, 'utf8')
       .replace(/^#+ (.*)$/gmu, (_, heading) => pc.bold(heading))

@@ -20,7 +20,7 @@ export async function openJobIn(name: string, around: string): Promise<CliWorksp
   return { ...workspace, job: named('job', path, workspace.result.jobs, (one) => one) };
 }
 
-/** A job that is there but cannot be made out is not one of which the number is wrong. */
+/** A job that exists but cannot be read is not a job with a wrong number. */
 function unreadable(name: string, { jobs, findings, symbols }: CheckResult) {
   const made = (file: string) => jobs.some((job) => job.name === name || job.source.file === file);
   const [file] = [...symbols].find(
@@ -31,6 +31,6 @@ function unreadable(name: string, { jobs, findings, symbols }: CheckResult) {
   const first = findings.find(({ severity, source }) => severity === 'error' && source.file === file);
   if (first === undefined) return;
   throw new UsageError(
-    `The job in ${file} cannot be read. Line ${first.source.range.start.line + 1}: ${fullMessage(first)} Run handtight check ${file} for all of it.`,
+    `The job in ${file} cannot be read. Line ${first.source.range.start.line + 1}: ${fullMessage(first)} Run npx handtight check ${file} for all of it.`,
   );
 }

@@ -15,7 +15,7 @@ export function named<T>(what: string, name: string, all: readonly T[], declared
   const names = all.map((one) => declared(one).name);
   if (file !== null)
     throw new UsageError(
-      `${name} declares no ${what} that can be used. Run handtight check ${name}, or give a name. There are: ${names.join(', ') || 'none'}.`,
+      `${name} declares no ${what} that can be used. Run npx handtight check ${name}, or give a name. There are: ${names.join(', ') || 'none'}.`,
     );
   const near = nearest(name, names);
   throw new UsageError(

@@ -1,7 +1,7 @@
 const signals = ['SIGINT', 'SIGTERM'] as const;
 
 /**
- * Says something when the program is told to stop (Ctrl-C), and lets it end by the signal, as whoever started it expects.
+ * Says something when the program is asked to stop (Ctrl-C), and lets it end by the signal, as whoever started it expects.
  * Files are written in one go between two signals: there is none half done. Call what it gives back when the work is over.
  */
 export function onStop(say: () => void): () => void {

@@ -107,7 +107,7 @@ export function report({ files, notes }: Printed): void {
   for (const one of notes) note(one);
 }
 
-/** What is not printed, and why, stands out; what to do about it follows. */
+/** What is not printed, and why, comes first; what to do about it follows. */
 function withRed(reason: string): string {
   return reason.replace(/^.*? is not printed: .*?\.(?= |$)/u, (why) => pc.red(why));
 }

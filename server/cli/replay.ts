@@ -40,7 +40,7 @@ export async function replayCommand(
     if (numbers !== null) say(`${pc.bold(`For ${numbers.join(', ')}`)}\n\n`);
     let way = '';
     for (const step of steps) {
-      if (step.way !== way) say(`\n${pc.bold(step.way === '' ? 'First way' : step.way)}\n`);
+      if (step.way !== way) say(`\n${pc.bold(step.way === '' ? 'First path' : step.way)}\n`);
       way = step.way;
       say(`${pc.cyan(step.number.padEnd(7))}${step.words}\n`);
       for (const [cell, values] of Object.entries(step.after)) {

@@ -2,7 +2,7 @@ import { fullMessage } from '../../language/model/finding.ts';
 import type { Checked } from './check.ts';
 import { visible } from './visible.ts';
 
-/** Workflow commands of GitHub Actions: each finding stands at its line of the change. */
+/** Workflow commands of GitHub Actions: each finding appears at its line of the change. */
 export function githubReport({ findings }: Checked): string {
   return findings
     .map((finding) => {

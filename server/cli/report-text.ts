@@ -6,10 +6,10 @@ import type { Checked } from './check.ts';
 import { fixedLines } from './fix.ts';
 import { visible } from './visible.ts';
 
-/** Most findings that are written with their lines; of the rest the count is. */
+/** Most findings that are shown with their lines; the rest are only counted. */
 const most = 200;
 
-/** For a person at a terminal: what, where, the line, what else bears on it. */
+/** For a person at a terminal: what, where, the line, and what else has a part in it. */
 export function textReport(checked: Checked): string {
   const shown = checked.findings.slice(0, most).map((finding) => one(finding, checked));
   const left = checked.findings.length - shown.length;
@@ -75,13 +75,13 @@ function summary({ files, errors, warnings, findings, settings }: Checked): stri
     ...(settings === null || settings.restated === 0
       ? []
       : [
-          `By ${settings.file} ${counted(settings.restated, 'finding')} ${settings.restated === 1 ? 'has' : 'have'} another severity or ${settings.restated === 1 ? 'is' : 'are'} turned off.`,
+          `${settings.file} changes the severity of ${counted(settings.restated, 'finding')} or turns ${settings.restated === 1 ? 'it' : 'them'} off.`,
         ]),
     ...(explained === undefined
       ? []
       : [
           pc.dim(
-            `handtight explain ${explained.rule} says more of ${explained === findings[0] ? 'the first' : 'that one'}.`,
+            `For more on ${explained === findings[0] ? 'the first' : explained.rule}: npx handtight explain ${explained.rule}`,
           ),
         ]),
     '',

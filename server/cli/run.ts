@@ -34,17 +34,17 @@ export async function run(argv: readonly string[]): Promise<number> {
     .version(manifest.version)
     .exitOverride()
     .configureOutput({ writeOut: say, writeErr: tell })
-    .showHelpAfterError('(--help says more)');
+    .showHelpAfterError('(add --help for the options)');
 
   program
     .command('check')
     .description('check files or folders (this folder if none is given)')
     .argument('[paths...]')
     .addOption(
-      new Option('--format <format>', 'how it is written').choices(['text', 'json', 'sarif', 'github']).default('text'),
+      new Option('--format <format>', 'output format').choices(['text', 'json', 'sarif', 'github']).default('text'),
     )
-    .option('--max-warnings <count>', 'more warnings than this are a failure', wholeNumber)
-    .option('--workspace <folder>', 'where names are looked up besides')
+    .option('--max-warnings <count>', 'fail if there are more warnings than this', wholeNumber)
+    .option('--workspace <folder>', 'also look names up in this folder')
     .option('--fix', 'make the safe fixes in the files, and report what is left', false)
     .addOption(
       new Option('--dry-run', 'show what --fix would change, and change nothing')
@@ -65,14 +65,16 @@ export async function run(argv: readonly string[]): Promise<number> {
   printed(
     program
       .command('print')
-      .description(
-        'print travelers: of a job (its number), of a procedure (its name), or of all jobs in a file or a folder',
-      )
+      .description('print travelers for a job (by number), a procedure (by name), or all jobs in a file or folder')
       .argument('<names...>'),
   )
-    .option('--one-file <name>', 'all in one document of this name, each with pages of its own', sheetFileName)
-    .option('--draft', 'print with errors; every page is marked', false)
-    .option('--workspace <folder>', 'where names are looked up', '.')
+    .option(
+      '--one-file <name>',
+      'put all sheets into one document of this name, each with its own page numbers',
+      sheetFileName,
+    )
+    .option('--draft', 'print despite errors; every page is marked', false)
+    .option('--workspace <folder>', 'look names up in this folder', '.')
     .action(async (names: string[], options) => {
       const { printCommand } = await import('./print.ts');
       code = await printCommand(names, printOptions.parse({ ...options, formats: options.format }));
@@ -81,17 +83,12 @@ export async function run(argv: readonly string[]): Promise<number> {
   printed(
     program
       .command('certificate')
-      .description("print the customer's certificate of a job that is done (its number, or a file)")
+      .description("print the customer's certificate for a finished job (by number or file)")
       .argument('<job>'),
   )
-    .option('--draft', 'print it with what is missing; every page is marked', false)
-    .option(
-      '--today <date>',
-      'the day on which it is made out, where the clock of the machine is wrong',
-      dateText,
-      today(),
-    )
-    .option('--workspace <folder>', 'where names are looked up', '.')
+    .option('--draft', 'print it with a list of what is missing; every page is marked', false)
+    .option('--today <date>', 'date of issue, if the clock of this machine is wrong', dateText, today())
+    .option('--workspace <folder>', 'look names up in this folder', '.')
     .action(async (name: string, options) => {
       const { certificateCommand } = await import('./certificate.ts');
       code = await certificateCommand(name, certificateOptions.parse({ ...options, formats: options.format }));
@@ -99,10 +96,10 @@ export async function run(argv: readonly string[]): Promise<number> {
 
   program
     .command('replay')
-    .description('show what each step of a procedure does to the unit, on every way through it')
+    .description('show what each step of a procedure does to the unit, on every path through it')
     .argument('<procedure>')
-    .addOption(new Option('--format <format>', 'how it is written').choices(['text', 'json']).default('text'))
-    .option('--workspace <folder>', 'where names are looked up', '.')
+    .addOption(new Option('--format <format>', 'output format').choices(['text', 'json']).default('text'))
+    .option('--workspace <folder>', 'look names up in this folder', '.')
     .action(async (name: string, options: { format: 'text' | 'json'; workspace: string }) => {
       const { replayCommand } = await import('./replay.ts');
       code = await replayCommand(name, options);
@@ -112,9 +109,9 @@ export async function run(argv: readonly string[]): Promise<number> {
     .command('specs')
     .description('lay out the specifications of a procedure: limits, sources, tools, and what is missing')
     .argument('<procedure>')
-    .addOption(new Option('--format <format>', 'how it is written').choices(['text', 'json', 'html']).default('text'))
+    .addOption(new Option('--format <format>', 'output format').choices(['text', 'json', 'html']).default('text'))
     .option('--out <file>', 'write it to a file')
-    .option('--workspace <folder>', 'where names are looked up', '.')
+    .option('--workspace <folder>', 'look names up in this folder', '.')
     .action(async (name: string, options: { format: SpecsFormat; out?: string; workspace: string }) => {
       const { specsCommand } = await import('./specs.ts');
       code = await specsCommand(name, { format: options.format, out: options.out, workspace: options.workspace });
@@ -122,9 +119,9 @@ export async function run(argv: readonly string[]): Promise<number> {
 
   program
     .command('shim')
-    .description('say what to fit in each unit of a job, by its last reading')
+    .description('say what to fit in each unit of a job, from its last reading')
     .argument('<job>')
-    .option('--workspace <folder>', 'where names are looked up', '.')
+    .option('--workspace <folder>', 'look names up in this folder', '.')
     .action(async (name: string, { workspace }: { workspace: string }) => {
       const { shimCommand } = await import('./shims.ts');
       code = await shimCommand(name, workspace);
@@ -132,9 +129,9 @@ export async function run(argv: readonly string[]): Promise<number> {
 
   program
     .command('match')
-    .description('choose the shims of a whole set at once, with the least spread')
+    .description('choose the shims for a whole set at once, with the smallest spread')
     .argument('<job>')
-    .option('--workspace <folder>', 'where names are looked up', '.')
+    .option('--workspace <folder>', 'look names up in this folder', '.')
     .action(async (name: string, { workspace }: { workspace: string }) => {
       const { matchCommand } = await import('./shims.ts');
       code = await matchCommand(name, workspace);
@@ -142,9 +139,9 @@ export async function run(argv: readonly string[]): Promise<number> {
 
   program
     .command('rate')
-    .description('fit what a shim brings from the readings of the jobs of a procedure')
+    .description('fit the rate of a shim to the readings of all jobs of a procedure')
     .argument('<procedure>')
-    .option('--workspace <folder>', 'where names are looked up', '.')
+    .option('--workspace <folder>', 'look names up in this folder', '.')
     .action(async (name: string, { workspace }: { workspace: string }) => {
       const { rateCommand } = await import('./rate.ts');
       code = await rateCommand(name, workspace);
@@ -152,7 +149,7 @@ export async function run(argv: readonly string[]): Promise<number> {
 
   program
     .command('work-out')
-    .description('work a number out and show the way; without a name, list the calculations')
+    .description('do a calculation and show the working; without a name, list the calculations')
     .argument('[calculation]')
     .argument('[figures...]', 'such as "guide=6 mm"')
     .action(async (name: string | undefined, figures: string[]) => {
@@ -187,12 +184,12 @@ export async function run(argv: readonly string[]): Promise<number> {
 function sensible(args: readonly string[]): void {
   if (args.includes(''))
     throw new UsageError(
-      'One of the arguments is empty. Give a name, a file or a folder there, or leave it out; in a script, see whether the variable has a value.',
+      'One of the arguments is empty. Give a name, a file or a folder there, or leave it out; in a script, check that the variable has a value.',
     );
   const long = args.find(({ length }) => length > longestArgument);
   if (long !== undefined)
     throw new UsageError(
-      `The argument that begins with ${long.slice(0, 40)} has ${long.length} characters. No name, file or figure is so long: see whether the quotes are closed.`,
+      `The argument that begins with ${long.slice(0, 40)} has ${long.length} characters. No name, file or figure is that long: check that the quotes are closed.`,
     );
 }
 
@@ -227,7 +224,7 @@ function printed(command: Command): Command {
 
 function sheetFileName(text: string): string {
   if (text.trim() === '' || /[\\/]/u.test(text))
-    throw new InvalidArgumentError('Give the name of a file. Its folder is given with --to.');
+    throw new InvalidArgumentError('Give the name of a file. Give its folder with --to.');
   return text;
 }
 

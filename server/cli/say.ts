@@ -7,7 +7,7 @@ export function say(text: string): void {
   process.stdout.write(visible(text, true));
 }
 
-/** Writes what stands beside the answer: notes, refusals, errors. */
+/** Writes what accompanies the answer: notes, refusals, errors. */
 export function tell(text: string): void {
   process.stderr.write(visible(text, true));
 }

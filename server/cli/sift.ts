@@ -33,7 +33,7 @@ export function sift(targets: readonly Target[], result: CheckResult, { draft, o
     const errors = findings.filter(({ severity }) => severity === 'error').length;
     if (errors > 0 && !draft) {
       refused.push(
-        `${calledIn(target)} is not printed: it has ${errors} error${errors === 1 ? '' : 's'}. Run handtight check ${fileOf(findings, target)} to see ${errors === 1 ? 'it' : 'them'}, or print it with --draft, which marks every page.`,
+        `${calledIn(target)} is not printed: it has ${errors} error${errors === 1 ? '' : 's'}. Run npx handtight check ${fileOf(findings, target)} to see ${errors === 1 ? 'it' : 'them'}, or print it with --draft, which marks every page.`,
       );
       continue;
     }

@@ -59,7 +59,7 @@ export const specsReport = z
             figures: z.array(
               z.object({
                 what: z.string(),
-                steps: z.array(z.string()).describe('Printed numbers of the steps that go by it'),
+                steps: z.array(z.string()).describe('Printed numbers of the steps that use it'),
                 line: place,
                 cells: z.array(cell.nullable()).describe('In the order of the columns; null: not for this part number'),
               }),

@@ -21,7 +21,7 @@ export interface SpecsCommandOptions {
 /** Width where there is no terminal. */
 const usualWidth = 100;
 
-/** Lays out the specifications of a procedure. What is missing is told, and does not fail: that is for the check. */
+/** Lays out the specifications of a procedure. What is missing is listed, and is not a failure: that is for the check. */
 export async function specsCommand(name: string, { format, out, workspace }: SpecsCommandOptions): Promise<number> {
   const { procedure, findings } = await openProcedure(name, workspace);
   const specs = specsOf(procedure);
@@ -39,7 +39,7 @@ export async function specsCommand(name: string, { format, out, workspace }: Spe
   const errors = findings.filter(({ severity }) => severity === 'error').length;
   if (errors > 0)
     note(
-      `${procedure.name} has ${errors} error${errors === 1 ? '' : 's'}: what they stand on may be left out here. Run handtight check ${procedure.source.file} to see them.`,
+      `${procedure.name} has ${errors} error${errors === 1 ? '' : 's'}: what they affect may be missing here. Run npx handtight check ${procedure.source.file} to see them.`,
     );
   return 0;
 }

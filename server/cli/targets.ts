@@ -91,7 +91,7 @@ function targetsOf(name: string, workspace: CliWorkspace, folders: Folders): Fou
   const what = target.job === null ? 'procedure' : 'job';
   return {
     targets: [target],
-    note: `${name} is a ${what} and a folder: the ${what} is taken. Write ./${name} for the folder.`,
+    note: `${name} is both a ${what} and a folder: the ${what} is used. Write ./${name} for the folder.`,
   };
 }
 
@@ -107,7 +107,7 @@ function targetsOfFile(name: string, workspace: CliWorkspace): Found {
   const targets = [...jobsIn(files, workspace), ...proceduresIn(files, workspace)];
   if (targets.length === 0)
     throw new UsageError(
-      `${name} declares no procedure and no job that can be printed. Run handtight check ${name} first.`,
+      `${name} declares no procedure and no job that can be printed. Run npx handtight check ${name} first.`,
     );
   return { targets, refused: undeclared(['job', 'procedure'], files, workspace.result) };
 }
@@ -124,7 +124,7 @@ function targetsOfFolder(name: string, { files, unread: lost }: Folder, workspac
   const refused = undeclared(['procedure'], files, workspace.result);
   if (procedures.length === 0 && refused.length === 0)
     throw new UsageError(`${name} declares no job and no procedure: there is nothing to print in it.`);
-  return { targets: procedures, refused, note: `${name} declares no job: its procedures are printed, blank.` };
+  return { targets: procedures, refused, note: `${name} declares no job: its procedures are printed as blank sheets.` };
 }
 
 function jobsIn(files: readonly string[], { result }: CliWorkspace): Target[] {

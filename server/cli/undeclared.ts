@@ -20,7 +20,7 @@ export function undeclared(
       )
       .map(
         ({ kind, name }) =>
-          `${kind} ${name.replace(/"/gu, '')} is not printed: ${kind === 'job' ? 'its procedure was' : 'its family or its shop was'} not found, or could not be read. Run handtight check ${file} to see why.`,
+          `${kind} ${name.replace(/"/gu, '')} is not printed: ${kind === 'job' ? 'its procedure was' : 'its family or its shop was'} not found, or could not be read. Run npx handtight check ${file} to see why.`,
       );
   });
 }
@@ -34,5 +34,5 @@ function isErrorIn(file: string) {
 }
 
 function unreadFile(file: string): string {
-  return `${file} is not printed: nothing in it can be read. Run handtight check ${file} to see why.`;
+  return `${file} is not printed: nothing in it can be read. Run npx handtight check ${file} to see why.`;
 }

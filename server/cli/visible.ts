@@ -1,6 +1,6 @@
 /**
  * Text of an author, a file's name or an argument, made safe to show. Written raw, it could move the cursor of a terminal,
- * hide or turn around what stands beside it, or give commands to a build server that reads the log.
+ * hide or turn around the text beside it, or give commands to a build server that reads the log.
  */
 import pc from 'picocolors';
 import { codeOf } from '../../language/grammar/text-problem.ts';
@@ -25,7 +25,7 @@ export function visible(text: string, colored = false): string {
     .join('');
 }
 
-/** JSON with the same value, in which no hidden character stands raw. */
+/** JSON with the same value, in which no hidden character is raw. */
 export function visibleJson(value: unknown, indent = 2): string {
   const units = (sign: string) =>
     Array.from({ length: sign.length }, (_, at) => `\\u${sign.charCodeAt(at).toString(16).padStart(4, '0')}`).join('');
@@ -34,7 +34,7 @@ export function visibleJson(value: unknown, indent = 2): string {
     .replace(/##(?=\[|vso\[)/gu, `#${units('#')}`);
 }
 
-/** HTML that shows the same, in which no hidden character stands raw. */
+/** HTML that shows the same, in which no hidden character is raw. */
 export function visibleHtml(html: string): string {
   const reference = (sign: string) => `&#x${sign.codePointAt(0)!.toString(16)};`;
   return html.replace(hidden, reference).replace(/##(?=\[|vso\[)/gu, `#${reference('#')}`);

@@ -17,7 +17,7 @@ export function workOutCommand(name: string | undefined, typed: readonly string[
       calculations.map((one) => one.name),
     );
     throw new UsageError(
-      `No calculation is called ${name}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : 'handtight work-out without a name lists them.'}`,
+      `No calculation is called ${name}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : 'To list them all: npx handtight work-out'}`,
     );
   }
   if (typed.length === 0) {

@@ -65,7 +65,7 @@ export async function openWorkspace(paths: readonly string[], around: string | u
   };
 }
 
-/** Reads and checks for a command that reports no findings: what was not read is told beside its answer. */
+/** Reads and checks for a command that reports no findings: what was not read is reported beside its answer. */
 export async function openQuietly(paths: readonly string[]): Promise<CliWorkspace> {
   const workspace = await openWorkspace(paths, undefined);
   for (const { message, source } of workspace.notRead) note(`${source.file}: ${message}`);
@@ -82,7 +82,7 @@ async function settingsInForce(): Promise<SettingsFile | null> {
 }
 
 function whyNot(read: Exclude<ReadText, { kind: 'text' }>): string {
-  return read.kind === 'gone' ? 'This file went away while it was read. Run the command again.' : read.message;
+  return read.kind === 'gone' ? 'This file disappeared while it was being read. Run the command again.' : read.message;
 }
 
 async function filesOf(finder: FileFinder, paths: readonly string[]): Promise<string[]> {

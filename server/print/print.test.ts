@@ -377,7 +377,7 @@ describe('files', () => {
     expect(() => writeWhole(inTheWay, 'new')).toThrow(/folder\.pdf: a folder of that name is in the way/u);
     const file = join(folder, 'plain.txt');
     writeFileSync(file, 'kept');
-    expect(() => writeWhole(join(file, 'below.pdf'), 'new')).toThrow(/a file stands where a folder is needed/u);
+    expect(() => writeWhole(join(file, 'below.pdf'), 'new')).toThrow(/there is a file where a folder is needed/u);
     expect(readFileSync(file, 'utf8')).toBe('kept');
     expect(readdirSync(folder).filter((name) => name.endsWith('.part'))).toEqual([]);
   });

@@ -105,7 +105,7 @@ function remedy(cause: NodeJS.ErrnoException, option: string): string {
       return `the folder cannot be made there. Give another folder with ${option}.`;
     case 'ENOTDIR':
     case 'EEXIST':
-      return `a file stands where a folder is needed. Give another folder with ${option}.`;
+      return `there is a file where a folder is needed. Give another folder with ${option}.`;
     case 'EISDIR':
     case 'ENOTEMPTY':
       return `a folder of that name is in the way. Take it away, or give another folder with ${option}.`;

@@ -83,7 +83,7 @@ describe('a walk', () => {
     expect(await found()).toEqual({
       files: ['good.rebuild'],
       unread: [
-        'pipe.rebuild: This is a pipe, a socket or a device, not a file, so it is not read. Take it out of the folder.',
+        'pipe.rebuild: This is a pipe, a socket or a device, not a file, so it is not read. Move it out of the folder.',
         'dangling.rebuild: This is a link to gone.rebuild, which is not there, so nothing is read. Correct the link, or delete it.',
         'loop-a.rebuild: This link could not be followed: it is a link that leads back to itself. Correct the link, or delete it.',
         'loop-b.rebuild: This link could not be followed: it is a link that leads back to itself. Correct the link, or delete it.',

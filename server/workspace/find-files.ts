@@ -125,7 +125,7 @@ export class FileFinder {
   }
 }
 
-const noFile = 'This is a pipe, a socket or a device, not a file, so it is not read. Take it out of the folder.';
+const noFile = 'This is a pipe, a socket or a device, not a file, so it is not read. Move it out of the folder.';
 const tooMany = `This file and those after it are not read: there are more than ${mostFiles} in this workspace. Open or name a smaller folder.`;
 
 /** By code unit: the same on every machine, whatever its language. */

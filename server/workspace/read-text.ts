@@ -27,7 +27,7 @@ export async function readText(path: string): Promise<ReadText> {
       const size = `This file has ${Math.round(at.size / megabyte)} MB and was not read.`;
       return unreadable(
         isSettings
-          ? `${size} Settings take a few lines: see whether this is the right file.`
+          ? `${size} Settings take a few lines: check that this is the right file.`
           : `${size} Put its declarations into several files.`,
       );
     }
@@ -49,7 +49,7 @@ export function whyUnread(error: unknown): string {
   switch (code) {
     case 'EACCES':
     case 'EPERM':
-      return 'no permission. Let its owner give you the right to read it, or take it out of the folder.';
+      return 'no permission. Ask its owner for permission to read it, or move it out of the folder.';
     case 'ELOOP':
       return 'it is a link that leads back to itself. Correct the link, or delete it.';
     case 'ENAMETOOLONG':

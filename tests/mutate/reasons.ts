@@ -31,7 +31,7 @@ const either =
 export const reasons: readonly Reason[] = [
   {
     name: 'own-words',
-    reason: 'Work in the author’s own words (`do`, a hand tool in quotes): only he knows that it is wanted.',
+    reason: 'Work in the author’s own words (`do`, a hand tool in quotes): only the author knows that it is needed.',
     holds: either(
       deletes(/^do "/u),
       all(ofKind('swap two steps'), label(/(^|⇄ )do "/u)),
@@ -45,7 +45,7 @@ export const reasons: readonly Reason[] = [
   },
   {
     name: 'means-of-repair',
-    reason: 'A repair that does two things may do with one: a new washer alone may be what mends a leak.',
+    reason: 'A repair that does two things may need only one: a new washer alone may stop a leak.',
     holds: deletes(/^(renew|rinse) /u),
   },
   {
@@ -62,7 +62,7 @@ export const reasons: readonly Reason[] = [
   {
     name: 'more-cleaning',
     reason:
-      'Cleaning beyond the one wash that is needed (a soak, a wire in the holes, a first wash before the last, a wipe with or without a fluid, the time in the bath): a later step takes all the dirt that the checker knows of.',
+      'Cleaning beyond the one wash that is needed (a soak, a wire in the holes, a first wash before the last, a wipe with or without a fluid, the time in the bath): a later step removes all the dirt that the checker knows about.',
     holds: either(
       deletes(/^(clean holes|soak|wipe|wash|only \S+ \{ soak)/u),
       all(ofKind('delete a time'), label(/^for /u)),
@@ -73,7 +73,7 @@ export const reasons: readonly Reason[] = [
   {
     name: 'heard-in-words',
     reason:
-      'That a part is under load, or is not, though its title sounds so: where nothing is said the title is listened to, and warns.',
+      'That a part is under load, or is not, though its title sounds so: where nothing is declared, the words of the title trigger the caution.',
     holds: all(ofKind('drop a fact of the family'), label(/^(not )?spring-loaded of part /u)),
   },
   {
@@ -88,7 +88,7 @@ export const reasons: readonly Reason[] = [
   },
   {
     name: 'one-limit',
-    reason: 'Where no part number repeats it, a limit in service stands in one place.',
+    reason: 'Where no part number repeats it, a limit in service is written in one place only.',
     holds: clause(/^, in service /u),
   },
   {
@@ -117,13 +117,13 @@ export const reasons: readonly Reason[] = [
   {
     name: 'proofs',
     reason:
-      'A procedure may test more than the family asks for: a test that was taken off the list of proofs cannot be told from one.',
+      'A procedure may test more than the family asks for: a test that was deleted from the list of proofs looks like one.',
     holds: all(ofKind('drop a fact of the family'), label(/ of proven by /u)),
   },
   {
     name: 'one-witness',
     reason:
-      'What a part bears on that no shim stands under, what a connector holds that keeps no load, a pair that is never renewed together, a thread that no step oils: no other line says it again.',
+      'What a part bears on without a shim under it, what a connector holds that keeps no load, a pair that is never renewed together, a thread that no step oils: no other line says it again.',
     holds: all(
       ofKind('drop a fact of the family'),
       label(/^(bears on needle of part |holds filter of |matched to nozzle of |threads oiled of )/u),
@@ -141,7 +141,7 @@ export const reasons: readonly Reason[] = [
   },
   {
     name: 'speed-of-a-spray',
-    reason: 'Only chatter hangs on the speed of the lever; what words say is not asked for again.',
+    reason: 'Only chatter depends on the speed of the lever; what is said in words is not asked for again.',
     holds: clause(/^at \d+\.\.\d+ strokes\/min$/u),
   },
   {

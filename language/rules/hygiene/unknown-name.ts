@@ -16,6 +16,7 @@ export const unknownName: Rule<{ source: Source; near: string; safe: boolean }> 
     for (const same of grouped(unknown, ({ what, name }) => `${what}:${name}`)) {
       const { name, what, near, source } = same[0]!;
       const mend = near.length > 0 ? `Did you mean ${either(near)}?` : `Declare it, or correct the name.`;
+      const [first] = near;
       const [, ...elsewhere] = grouped(same, (problem) => placeKey(problem.source));
       report({
         at: source,
@@ -26,13 +27,13 @@ export const unknownName: Rule<{ source: Source; near: string; safe: boolean }> 
         ],
         message: `No ${what} is called ${name}. ${mend}`,
         data:
-          near.length > 0
-            ? {
+          first === undefined
+            ? undefined
+            : {
                 source,
-                near: near[0],
-                safe: near.filter((one) => isSlip(name, one)).length === 1 && isSlip(name, near[0]!),
-              }
-            : undefined,
+                near: first,
+                safe: near.filter((one) => isSlip(name, one)).length === 1 && isSlip(name, first),
+              },
       });
     }
   },
