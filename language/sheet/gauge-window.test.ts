@@ -88,7 +88,7 @@ describe('what the gauge may show', () => {
 
   it('of class 1.6 is nothing, and that is said', () => {
     expect(made('class 1.6  graduated 1 bar', 'acceptance guarded').windows).toEqual([
-      'Passes if PG-400 shows no mark of it is safe to pass: take a finer one',
+      'Passes if PG-400 shows no graduation is safely inside the limit: use a finer tool',
     ]);
   });
 
