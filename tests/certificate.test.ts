@@ -89,7 +89,7 @@ describe('a job that is done', () => {
       'Somebody',
       'Rebuild and set (rebuild-one-spring)',
       'Works manager, 2026-10-05',
-      'Unit 1: rebuilt by the procedure above, with every test that proves the family passed.',
+      'Unit 1: rebuilt to the procedure above; every required test passed.',
       'Light rust',
       'A. B., 2026-10-05',
       'Opening pressure, as found',
@@ -109,11 +109,11 @@ describe('a job that is done', () => {
       'MIC-1',
       'Procedure approved by',
       'Test conditions: back leak: calibration fluid at 20 to 25 °C, unit upright, tip down.',
-      'Acceptance: simple, a reading inside its limit passes.',
+      'Acceptance: simple (a reading within its limit passes).',
       'Signature',
     ])
       expect(texts).toContain(word);
-    expect(texts.join('\n')).toContain('Where the limits are from: Demo shop, invented figure (opening pressure,');
+    expect(texts.join('\n')).toContain('Source of limits: Demo shop, invented figure (opening pressure,');
     expect(sheet().foot).toBe('Work order 9, Pair. Printed from abababababab.');
     expect(texts.join('\n')).not.toContain('Local codes');
   });
@@ -173,7 +173,7 @@ describe('a job that is done', () => {
     expect(missing).toEqual([]);
     expect(text()).toContain('250 to 258 bar; passes from 251 bar to 257 bar on PG-400');
     expect(text().join('\n')).toContain(
-      'Acceptance: guarded, limits drawn in by 0.83 of the error of the tool (Source: Demo).',
+      'Acceptance: guarded (limits drawn in by 0.83 of the error of the tool) (Source: Demo).',
     );
   });
 });
@@ -439,7 +439,9 @@ describe('a record that cannot be', () => {
     [
       'has results that nobody signs for',
       `${good}\n    opening 253 bar on PG-400`,
-      ['Results stand after the last done by: nobody answers for them. Write done by "…" on and the date after them.'],
+      [
+        'There are results after the last done by: nobody answers for them. Write done by "…" on and the date after them.',
+      ],
     ],
     [
       'has a shim that is not in the drawer',
@@ -525,7 +527,7 @@ describe('a record that cannot be', () => {
   it('has a serial for each unit, once, or says that there is none', () => {
     const none = (serial: string) => certified(`  unit 1 number A-250 ${serial} {\n    ${good}\n  }`);
     expect(none('').missing).toEqual([
-      'unit 1 A-250: No serial is written down: nobody could find this unit again. Write serial and what stands on the body, or serial none "…" and why it has none.',
+      'unit 1 A-250: No serial is written down: nobody could find this unit again. Write serial and what is on the body, or serial none "…" and why it has none.',
     ]);
     expect(none('serial none "ground off"').missing).toEqual([]);
     expect(none('serial none "ground off"').text()).toContain('none (ground off)');

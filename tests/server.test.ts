@@ -388,7 +388,7 @@ test('shows a family taken apart where its name stands', async () => {
   const hover = await session.ask<Hover>('textDocument/hover', document, `for ${name.slice(0, -1)}`);
   const { value } = hover.contents as { value: string };
   const [, alt, data] = /!\[(.*)\]\(data:image\/svg\+xml;base64,([^|]+)\|width=\d+\)/u.exec(value)!;
-  expect(alt).toMatch(/taken apart/u);
+  expect(alt).toMatch(/exploded view/u);
   expect(Buffer.from(data!, 'base64').toString()).toMatch(/^<svg [\s\S]*Nozzle nut[\s\S]*<\/svg>/u);
 });
 

@@ -95,7 +95,7 @@ describe('what to fit, by the last reading', () => {
 
   it('says why nothing fits', () => {
     expect(lines('unit 1 number A-250 { shim out 1.90 mm  opening 200 bar }')[0]).toMatch(
-      /No shim is thick enough: 1\.95 mm gives 206 bar\. Look at the spring/u,
+      /No shim is thick enough: 1\.95 mm gives 206 bar\. Check the spring/u,
     );
     expect(lines('unit 1 number A-250 { shim out 1.00 mm  opening 300 bar }')[0]).toMatch(/No shim is thin enough/u);
   });
@@ -192,7 +192,7 @@ describe('a drawer that is shared', () => {
     expect(made('of 1.50 mm (1), 1.30 mm')).toEqual([
       expect.stringMatching(/^unit 1 A-250: opening 231 bar\. Fit 1\.50 mm/u),
       expect.stringMatching(
-        /^unit 2 A-250: opening 232 bar\. No shim is thick enough.* What would fit goes into another unit\.$/u,
+        /^unit 2 A-250: opening 232 bar\. No shim is thick enough.* The shim that would fit goes into another unit\.$/u,
       ),
     ]);
     // Both go in where the second has another that will do.
@@ -202,7 +202,7 @@ describe('a drawer that is shared', () => {
     ]);
     expect(made('of 0.70 mm, 0.80 mm (1), stacks of two')).toEqual([
       expect.stringMatching(/Fit 0\.70 mm and 0\.80 mm/u),
-      expect.stringMatching(/What would fit goes into another unit/u),
+      expect.stringMatching(/The shim that would fit goes into another unit/u),
     ]);
   });
 
@@ -227,7 +227,7 @@ describe('the limit of use', () => {
     expect(lines(unit)[0]).toMatch(/Fit 1\.50 mm/u);
     const made = job(unit, never('1.49 mm'));
     const held =
-      /No shim is thick enough up to 1\.49 mm, which must not be passed: 0\.70 mm and 0\.75 mm gives 249 bar\. Look at the spring/u;
+      /No shim is thick enough up to 1\.49 mm, which must not be exceeded: 0\.70 mm and 0\.75 mm gives 249 bar\. Check the spring/u;
     expect(plain(shimLines(made.job))[0]).toMatch(held);
     expect(plain(hintsOf([], [made.job]).map(({ text }) => text))[0]).toMatch(held);
     expect(matchLines(made.job)[0]).toMatch(/Not every one can be brought into its window/u);
@@ -240,7 +240,7 @@ describe('the limit of use', () => {
     const binds = { shop: stock, family: instead('"Pressure spring"', '"Pressure spring" binds over 1.40 mm') };
     const made = roughJob(unit, binds);
     expect(made.codes).toContain('shim-coil-bind');
-    expect(plain(shimLines(made.job))[0]).toMatch(/up to 1\.40 mm, which must not be passed/u);
+    expect(plain(shimLines(made.job))[0]).toMatch(/up to 1\.40 mm, which must not be exceeded/u);
   });
 
   it('takes a shim out that is over it, though the unit reads what it should', () => {

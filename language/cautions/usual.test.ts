@@ -37,7 +37,8 @@ describe('the texts', () => {
   });
 
   test("each leaves the last word to local codes, the maker's data or a data sheet", () => {
-    for (const { text } of Object.values(wordsIn('en').cautions)) expect(text).toMatch(/local codes|maker['’]s data/iu);
+    for (const { text } of Object.values(wordsIn('en').cautions))
+      expect(text).toMatch(/local codes|manufacturer['’]s data/iu);
   });
 });
 

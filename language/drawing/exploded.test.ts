@@ -101,7 +101,7 @@ describe('labels', () => {
 describe('the description', () => {
   it('is the whole drawing in build order', () => {
     expect(drawnOf('one-spring').alt.replaceAll('\u00a0', ' ')).toBe(
-      'Injector, hole nozzle, one spring, set by shim, taken apart, from the bottom up in the order of building. ' +
+      'Injector, hole nozzle, one spring, set by shim, exploded view, from the bottom up in the order of assembly. ' +
         'Holder: lapped, meets spacer disc, guarded by nozzle nut; inlet port, capped; return port, capped; spring bore, under spacer disc. ' +
         'Setting shim: in holder. Pressure spring: on setting shim. Spring seat: on pressure spring; bears on needle. ' +
         'Spacer disc: on holder; located by two dowels; lapped, meets holder; lapped, meets nozzle. ' +

@@ -49,7 +49,7 @@ describe('the strip of stages', () => {
   it('is told in words', () => {
     const { alt } = stripOf(named('rebuild-valve'));
     expect(alt).toBe(
-      'Rebuild and test: which parts are off the unit at the end of each stage. As received: all parts on. As found: all parts on. ' +
+      'Rebuild and test: which parts are off the unit after each stage. As received: all parts on. As found: all parts on. ' +
         'Take apart and wash: off: ball, spring and plug; discarded: copper washer. Build: all parts on. Test: all parts on.',
     );
   });

@@ -31,7 +31,7 @@ describe('what the gauge may show', () => {
   it('is not said where acceptance is simple, and the sheet names that rule', () => {
     expect(made('class 0.6  graduated 1 bar')).toEqual({
       windows: [],
-      rule: 'Acceptance: simple, a reading inside its limit passes',
+      rule: 'Acceptance: simple (a reading within its limit passes)',
       syntax: [],
     });
   });
@@ -44,7 +44,7 @@ describe('what the gauge may show', () => {
       'Passes if PG-400 shows A-220: 222 bar to 226 bar',
     ]);
     expect(guarded.rule).toBe(
-      'Acceptance: guarded, limits drawn in by 0.83 of the error of the tool (Source: ISO 14253-1)',
+      'Acceptance: guarded (limits drawn in by 0.83 of the error of the tool) (Source: ISO 14253-1)',
     );
   });
 
@@ -97,7 +97,7 @@ describe('what the gauge may show', () => {
 
   it('of class 1.6 is nothing, and that is said', () => {
     expect(made('class 1.6  graduated 1 bar', 'acceptance guarded').windows).toEqual([
-      'Passes if PG-400 shows no mark of it is safe to pass: take a finer one',
+      'Passes if PG-400 shows no graduation is safely inside the limit: use a finer tool',
     ]);
   });
 

@@ -60,7 +60,7 @@ describe('sentences', () => {
       ...procedure,
       family: { ...procedure.family, parts: copies },
     };
-    expect(say(step('remove', 'body-1 body-2 body-3'), made)).toBe('Take off holder, cylinders 1 to 3.');
+    expect(say(step('remove', 'body-1 body-2 body-3'), made)).toBe('Remove holder, cylinders 1 to 3.');
   });
 });
 
@@ -73,21 +73,25 @@ describe('fail paths', () => {
         .join(' → '),
     );
   test('from box to box, with one for each try, and the lead at the end', () => {
-    expect(path('7.3')).toEqual(['R1 Reshim, 3 tries [1 2 3] → Hold for the lead']);
-    expect(path('7.4')).toEqual(['R2 Clean seat, 1 try [1] → R3 Renew nozzle, 1 try [1] → Hold for the lead']);
+    expect(path('7.3')).toEqual(['R1 Reshim, 3 attempts max. [1 2 3] → HOLD, call the lead']);
+    expect(path('7.4')).toEqual([
+      'R2 Clean seat, 1 attempt [1] → R3 Renew nozzle, 1 attempt [1] → HOLD, call the lead',
+    ]);
   });
   test('across the set, of the unit furthest out', () => {
-    expect(path('8.1')).toEqual(['R1 Reshim, of the unit furthest out, 3 tries [1 2 3] → Hold for the lead']);
+    expect(path('8.1')).toEqual([
+      'R1 Reshim, on the unit furthest from the others, 3 attempts max. [1 2 3] → HOLD, call the lead',
+    ]);
   });
   test('verdicts have each their own', () => {
     expect(path('6.3')).toEqual([
       // It is never used up: no line leads on.
-      'Lap → R5 Lap end face of holder, as often as it takes [1 2 3]',
-      'Reject → Hold for the lead',
+      'Lap → R5 Lap end face of holder, no limit [1 2 3]',
+      'Reject → HOLD, call the lead',
     ]);
   });
   test('an inline repair is called by what it does', () => {
-    expect(path('6.2')).toEqual(['R4 Renew nozzle and needle, 1 try [1] → Hold for the lead']);
+    expect(path('6.2')).toEqual(['R4 Renew nozzle and needle, 1 attempt [1] → HOLD, call the lead']);
   });
 });
 
@@ -131,17 +135,17 @@ describe('boxes', () => {
   });
   test('a repair has rows for each try, with what its steps record and the tests again', () => {
     const grids = attemptGrids(settingOf(procedure, { ...blank, job: jobOf(3) }), procedure.repairs[0]!);
-    expect(grids.map(({ title }) => title)).toEqual(['Try 1', 'Try 2', 'Try 3']);
+    expect(grids.map(({ title }) => title)).toEqual(['Attempt 1', 'Attempt 2', 'Attempt 3']);
     expect(grids[0]!.rows).toEqual([
       { label: 'R1.6 Setting shim out', unit: 'mm' },
       { label: 'R1.6 Setting shim in', unit: 'mm' },
-      { label: 'R1.9 Torqued, tick', unit: '' },
+      { label: 'R1.9 Torqued', unit: '' },
       { label: '7.3 Opening pressure', unit: 'bar' },
       { label: '7.4 Seat leak', unit: 'pass or fail' },
       { label: '7.5 Chatter', unit: 'pass or fail' },
       { label: '7.6 Spray', unit: 'pass or fail' },
       { label: '7.7 Back leak', unit: 's' },
-      { label: 'Done, initials', unit: '' },
+      { label: 'Initials', unit: '' },
     ]);
   });
 });
@@ -162,8 +166,8 @@ describe('the sheet', () => {
   test('works out what to hold for every reading, for each number', () => {
     const leak = stepsOf(sheet.blocks).find(({ number }) => number === '7.4')!;
     expect(leak.lookups.map(({ title, pairs }) => [title, pairs[0], pairs.at(-1)])).toEqual([
-      ['A-250: What to hold, by the opening pressure read', { from: '250', to: '230' }, { from: '258', to: '238' }],
-      ['A-220: What to hold, by the opening pressure read', { from: '220', to: '200' }, { from: '228', to: '208' }],
+      ['A-250: Hold pressure for each opening pressure', { from: '250', to: '230' }, { from: '258', to: '238' }],
+      ['A-220: Hold pressure for each opening pressure', { from: '220', to: '200' }, { from: '228', to: '208' }],
     ]);
   });
   test('works out what to hold for what passes with a new part, too', () => {
@@ -234,7 +238,7 @@ describe('the sheet', () => {
     expect(units?.kind === 'table' ? units.rows.map(([place]) => place!.text) : []).toEqual(['4']);
   });
   test('renewed parts are counted for the set', () => {
-    const table = sheet.blocks.find((block) => block.kind === 'table' && block.title === 'Parts to renew');
+    const table = sheet.blocks.find((block) => block.kind === 'table' && block.title === 'Replace every time');
     expect(table?.kind === 'table' ? table.rows.map((row) => row.map(({ text }) => text)) : []).toEqual([
       ['Sealing washer', '1', '6', ''],
       ['Dust seal', '1', '6', ''],
@@ -327,7 +331,7 @@ describe('the sheet', () => {
     const told = (number: string) =>
       blocks.find((one) => one.number === number)!.facts.find(({ text }) => text.includes('LEFT-HAND'))?.text;
     expect(told('3.3')).toBe('LEFT-HAND THREAD: turn clockwise to slacken');
-    expect(told('6.7')).toBe('LEFT-HAND THREAD: turn anticlockwise to tighten');
+    expect(told('6.7')).toBe('LEFT-HAND THREAD: turn counterclockwise to tighten');
   });
   test('the class of a solid bolt is told beside its thread, where it is tightened', () => {
     const joints = procedure.family.joints.map((joint) => ({

@@ -35,9 +35,9 @@ describe('what a shim is chosen from, on the sheet', () => {
       .replaceAll('\u00a0', ' ');
   };
 
-  it('says how many there are, and that two may lie on each other', () => {
+  it('says how many there are, and that two may be stacked', () => {
     expect(sentence('of 1.00 mm (3), 1.05 mm (0), 1.10 mm stacks of two')).toContain(
-      'from stock, 1.00 mm (3), 1.05 mm (none), 1.10 mm; two may lie on each other',
+      'from stock, 1.00 mm (3), 1.05 mm (none), 1.10 mm; two may be stacked',
     );
     expect(sentence('of 1.00 mm, 1.05 mm')).not.toMatch(/lie on|\(/u);
   });
@@ -103,7 +103,7 @@ describe('a shim for a reading, on the sheet', () => {
     const all = tables();
     expect(all.map(({ title }) => title).filter((title) => title !== '')).toEqual([
       expect.stringMatching(
-        /^A-250: Change of setting shim \(\+ thicker, [−-] thinner\), by the opening read, to bring it to 254 bar\. Below 212 bar or over 266 bar: ask the lead\.$/u,
+        /^A-250: Change of setting shim for the opening read \(\+ thicker, [−-] thinner\)\. Aim: 254 bar\. Below 212 bar or over 266 bar: ask the lead\.$/u,
       ),
       expect.stringMatching(/^A-220: Change of setting shim/u),
     ]);

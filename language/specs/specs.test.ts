@@ -409,8 +409,8 @@ it('the remarks name the decision rules, and what each risks', () => {
     more: 'stage t at tester {\n test crack read pressure within crack\n}',
   });
   const simple =
-    'Acceptance simple, a reading inside its limit passes; a unit just outside it would pass 50 of 100 readings at worst.';
+    'Acceptance simple (a reading within its limit passes); a unit just outside it would pass 50 of 100 readings at worst.';
   const guarded =
-    'Acceptance guarded, limits drawn in by 0.83 of the error of the tool; a unit just outside it would pass 4.8 of 100 readings at worst.';
+    'Acceptance guarded (limits drawn in by 0.83 of the error of the tool); a unit just outside it would pass 4.8 of 100 readings at worst.';
   expect(specsOf(made).remarks.slice(1)).toEqual([simple, guarded]);
 });

@@ -281,7 +281,7 @@ describe.skipIf(!hasText)('the pages', () => {
     const { text, short } = wordsIn('en').cautions.injection;
     for (const page of pages) {
       // A step begins its line; what is written down of it stands in the rows of a try, behind the same number.
-      const rows = page.split(/^Try \d/mu)[0]!.split('\n');
+      const rows = page.split(/^Attempt \d/mu)[0]!.split('\n');
       const works = pressed.some((number) => rows.some((line) => line.startsWith(`${number} `)));
       const here = works || [text, short].some((warning) => bones(page).includes(bones(warning)));
       expect(page.includes('FIRST AID'), page.slice(0, 300)).toBe(here);
@@ -346,7 +346,7 @@ describe('the HTML', () => {
     const whole = htmlOf(forUnits(6));
     expect(whole).toContain('<html lang="en">');
     expect(whole).toContain('<title>Traveler: Rebuild and set, revision B, work order 2207</title>');
-    expect(whole).toContain('<caption>Parts to renew</caption>');
+    expect(whole).toContain('<caption>Replace every time</caption>');
     expect(whole.match(/<thead>/gu)!.length).toBeGreaterThan(10);
   });
 });

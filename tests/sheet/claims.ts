@@ -76,11 +76,8 @@ const tightens: ReadonlySet<string> = new Set(['run-down', 'torque', 'lock']);
 /** What a verb is called on paper, where that is not its own name. */
 const called: Partial<Record<Verb, string>> = {
   photo: 'photograph',
-  remove: 'take off',
-  discard: 'take off',
-  uncap: 'take the cap off',
-  release: 'load off',
-  relieve: 'pressure down',
+  release: 'slowly',
+  relieve: 'pressure',
   'clean-outside': 'outside',
   'clean-holes': 'holes',
   'send-out': 'send',

@@ -88,7 +88,7 @@ const written: Readonly<Record<ClauseType, readonly (readonly [text: string, ...
     ['lap if "hazed"', 'hazed'],
   ],
   FailClause: [
-    ['on fail reshim (2 times)', 'R1', '2 tries'],
+    ['on fail reshim (2 times)', 'R1', '2 attempts max.'],
     ['on fail renew needle (once)', 'renew needle'],
   ],
   NoteClause: [['note "own note"', 'own note']],
@@ -230,7 +230,7 @@ procedure example for holder at bench {
 
   it('the title of a sequence, and every note of its call and of its first step', () => {
     const { text } = printed('off note "first note" note "second note"', sequence);
-    expect(text).toContain('Off the tester. Let the pressure down');
+    expect(text).toContain('Off the tester. Release the pressure');
     expect(text).toContain('first note second note own note');
   });
   it('the titles of a spec and of a master', () => {

@@ -44,16 +44,16 @@ const texts = (sheet: Sheet, number: string) =>
 describe('a second look', () => {
   it('has a box at each try: tests, checks and measures', () => {
     expect(rowsOf(oneSpring, 'R2')).toEqual([
-      'R2.5e Torqued, tick',
+      'R2.5e Torqued',
       '9.3 Opening pressure, bar',
       '9.4 Seat leak, pass or fail',
       '9.5 Chatter, pass or fail',
       '9.6 Spray, pass or fail',
       '9.7 Back leak, s',
-      'Done, initials',
+      'Initials',
     ]);
-    expect(rowsOf(oneSpring, 'R4')).toEqual(['8.3 Needle, pass or fail', 'Done, initials']);
-    expect(rowsOf(oneSpring, 'R9')).toEqual(['6.4 Pressure spring, mm', 'Done, initials']);
+    expect(rowsOf(oneSpring, 'R4')).toEqual(['8.3 Needle, pass or fail', 'Initials']);
+    expect(rowsOf(oneSpring, 'R9')).toEqual(['6.4 Pressure spring, mm', 'Initials']);
     expect(rowsOf(oneSpring, 'R6').slice(0, 2)).toEqual([
       '6.1 End face of holder, Reuse / Lap / Reject',
       '6.1 Top face of spacer disc, Reuse / Lap / Reject',
@@ -61,31 +61,31 @@ describe('a second look', () => {
   });
   it('has all that is set and tightened again on the way back', () => {
     expect(rowsOf(sheetNamed('rebuild-pintle'), 'R2')).toEqual([
-      'R2.5d Torqued, tick',
+      'R2.5d Torqued',
       '9.3 As set, bar',
-      '9.5 Torqued, tick',
-      '9.8 Torqued, tick',
+      '9.5 Torqued',
+      '9.8 Torqued',
       '10.2 Opening pressure, bar',
       '10.3 Chatter, pass or fail',
       '10.4 Spray, pass or fail',
       '10.5 Seat leak, pass or fail',
       '10.6 Back leak, s',
-      'Done, initials',
+      'Initials',
     ]);
   });
   it('is begun at a step that is named', () => {
     expect(backOf(oneSpring, 'R1')).toBe('retest from 9.3');
     expect(backOf(sheetNamed('rebuild-pintle'), 'R2')).toBe('retest from 9.3');
     expect(backOf(sheetNamed('rebuild-manual-nozzle'), 'R5')).toBe(
-      'go on at the first of these that the unit has not passed as it is built now: 4.7, 4.8',
+      'continue at the first of these that the unit has not passed as now built: 4.7, 4.8',
     );
   });
   it('across the set has boxes for each try', () => {
     expect(stepOf(oneSpring, '10.1').grids[0]!.columns.map(({ place }) => place)).toEqual([
       'Set',
-      'Try 1',
-      'Try 2',
-      'Try 3',
+      'Attempt 1',
+      'Attempt 2',
+      'Attempt 3',
     ]);
   });
 });
@@ -93,8 +93,8 @@ describe('a second look', () => {
 describe('boxes', () => {
   it('stand for the torque of a lock nut, in the stage and in a repair', () => {
     const pintle = sheetNamed('rebuild-pintle');
-    expect(stepOf(pintle, '9.5').grids[0]!.rows).toEqual([{ label: 'Torqued, tick', unit: '' }]);
-    expect(rowsOf(pintle, 'R1')).toContain('R1.7 Torqued, tick');
+    expect(stepOf(pintle, '9.5').grids[0]!.rows).toEqual([{ label: 'Torqued', unit: '' }]);
+    expect(rowsOf(pintle, 'R1')).toContain('R1.7 Torqued');
   });
   it('stand for each of several faces, with the words for the verdict above', () => {
     const { grids, facts } = stepOf(oneSpring, '6.1');
@@ -117,8 +117,8 @@ describe('boxes', () => {
 });
 
 describe('tests that fail', () => {
-  const all = 'Run every test of this stage first.';
-  const others = 'A test that stops a unit says so; run all others of this stage first.';
+  const all = 'Run every test in this stage first.';
+  const others = 'A test that stops a unit says so; run all the others in this stage first.';
   const stop = 'If it fails, stop testing this unit.';
   it('wait for each other, unless one says that it stops the unit: never both', () => {
     expect(texts(oneSpring, '9')[0]).toContain(all);
@@ -131,7 +131,7 @@ describe('tests that fail', () => {
   });
   it('of checks, which are judged at once, no such thing is said', () => {
     expect(texts(oneSpring, '6').join()).not.toContain('first');
-    expect(texts(oneSpring, '6').join()).toContain('Write the new results');
+    expect(texts(oneSpring, '6').join()).toContain('Record the retest');
   });
 });
 

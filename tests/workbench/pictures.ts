@@ -25,11 +25,11 @@ const source = readFileSync(join(root, 'procedures/one-spring', file), 'utf8');
 
 /** Pages of the demo jobs that are shown, by what stands on them. */
 const pages = [
-  { name: 'sheet-first', document: 'job-2207', words: 'Where the unit goes' },
-  { name: 'sheet-unit', document: 'job-2207', words: 'The unit, taken apart' },
+  { name: 'sheet-first', document: 'job-2207', words: 'Routing' },
+  { name: 'sheet-unit', document: 'job-2207', words: 'Exploded view' },
   { name: 'sheet-prove', document: 'job-2207', words: 'Test opening pressure' },
   { name: 'sheet-shims', document: 'job-2207', words: 'Fit 1.50 mm' },
-  { name: 'sheet-attempts', document: 'job-2207', words: 'Try 1' },
+  { name: 'sheet-attempts', document: 'job-2207', words: 'Attempt 1' },
   { name: 'certificate', document: 'certificate-2198', words: 'Certificate of rebuild' },
 ];
 
