@@ -108,7 +108,7 @@ describe('check', () => {
       'ten megabytes',
       Buffer.alloc(10 * 1024 * 1024, 'fit shim\n'),
       1,
-      /Split the declarations over\s+several\s+files/u,
+      /Split\s+the\s+declarations\s+over\s+several\s+files/u,
     ],
     ['CR LF', Buffer.from(first.replaceAll('\n', '\r\n')), 0, /nothing found/u],
     ['a decimal comma', Buffer.from(first.replace(/(\d+) N·m/u, '$1,50 N·m')), 1, /,50/u],
