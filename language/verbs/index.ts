@@ -45,7 +45,9 @@ const known = new Map(
       ...(objects.some((kind) => kind !== 'reading' && kind !== 'gate') ? (['with marks'] as const) : []),
       ...everywhere,
     ];
-    const goesOn = ({ after = [], insteadOf }: Phrase) =>
+    // An adapter lies between a wrench and what it turns.
+    const goesOn = ({ name: own, after = [], insteadOf }: Phrase) =>
+      (own !== 'and adapter' || verbIs(verb, 'turns')) &&
       [...after, insteadOf].some((name) => (all as readonly (string | undefined)[]).includes(name));
     return [verb, [...all.map((name) => named.get(name)!), ...phrases.filter(goesOn)]] as const;
   }),

@@ -25,8 +25,10 @@ interface Form {
   readonly follows?: readonly Follow[];
   /** How the README shows it, where that is more than its words and what follows. */
   readonly shown?: string;
-  /** Goes on from one of these, whatever the verb. */
+  /** Goes on from one of these, whatever the verb; `object`: from what the verb acts on. */
   readonly after?: readonly string[];
+  /** What it goes on from is not whole without it. */
+  readonly must?: true;
   /** Takes the place of what follows the words of this one. */
   readonly insteadOf?: string;
 }
@@ -62,7 +64,7 @@ const forms = {
   'to spec': { said: ['to'], follows: ['spec'] },
   'to station': { said: ['to'], follows: ['station'] },
   'to bring': { said: ['to bring'], follows: ['test', 'spec'], shown: 'to bring TEST to LIMIT' },
-  'bring to': { said: ['to'], follows: ['limit', 'spec'], after: ['to bring'] },
+  'bring to': { said: ['to'], follows: ['limit', 'spec'], after: ['to bring'], must: true },
   from: { said: ['from'], follows: ['limit'] },
   'by text': { said: ['by'], follows: ['text'] },
   'by spec': { said: ['by'], follows: ['spec'] },
@@ -81,11 +83,11 @@ const forms = {
     follows: ['part', 'face'],
     insteadOf: 'fail',
   },
-  'fail fluid': { said: ['in'], follows: ['fluid'], after: ['fail', 'fail part'] },
+  'fail fluid': { said: ['in'], follows: ['fluid'], after: ['fail part'] },
   furthest: { said: ['of the furthest out'], after: ['fail', 'fail part'] },
   note: { said: ['note'], follows: ['text'] },
   allow: { said: ['allow'], follows: ['rule'], shown: 'allow RULE because "…"' },
-  because: { said: ['because'], follows: ['text'], after: ['allow'] },
+  because: { said: ['because'], follows: ['text'], after: ['allow'], must: true },
   takes: { said: ['takes'], follows: ['figure'], shown: 'takes 10 min' },
   source: { said: ['source'], follows: ['text'] },
   held: { said: ['held by'], follows: ['text'] },
@@ -104,7 +106,7 @@ const forms = {
   read: { said: ['read'], follows: ['kind'], shown: 'read KIND' },
   hold: { said: ['hold'], follows: ['limit'], shown: 'hold … below TEST' },
   'hold of': { said: ['below', 'above'], follows: ['test', 'spec'], after: ['hold'] },
-  located: { said: ['located', 'located by'], shown: 'located' },
+  located: { said: ['located', 'located by'], shown: 'located', after: ['object'] },
 } as const satisfies Readonly<Record<string, Form>>;
 
 export type PhraseName = keyof typeof forms;

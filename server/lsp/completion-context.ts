@@ -3,7 +3,7 @@ import { propertyClasses } from '../../language/calculations/proof-load.ts';
 import { continuing, fluidWords, kindWords, stepBlocks } from '../../language/grammar/words.ts';
 import { dangers } from '../../language/model/danger.ts';
 import type { Place } from './place.ts';
-import { inStep } from './step-place.ts';
+import { addressVerbs, inStep } from './step-place.ts';
 import { names, nothing, type Wanted, words } from './wanted.ts';
 
 /** What can hurt of a part, a station or a step, and that it does not. */
@@ -236,7 +236,7 @@ function inProcedure(before: readonly string[]): Wanted {
     case 'before':
       if (last === 'stage' || last === 'in') return names('stage', 'repair');
       if (last === 'repair') return names('repair');
-      if (last === before[0] || last === 'of') return { ...words('stage', 'repair'), verbs: true };
+      if (last === before[0] || last === 'of') return words('stage', 'repair', ...addressVerbs);
       return names('part', 'test', 'port', 'face');
     default:
       return nothing;

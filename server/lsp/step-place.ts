@@ -1,5 +1,6 @@
 /** What may go on in a step, by the words before it: read forward, with the table of verbs. */
 import { kindWords, stepWords } from '../../language/grammar/words.ts';
+import { dangers } from '../../language/model/danger.ts';
 import { phrasesAfter, spellingOf, type Verb, verbs, verbTable } from '../../language/verbs/index.ts';
 import { clauseOf, type Follow, type Phrase, repeats } from '../../language/verbs/phrases.ts';
 import type { VerbObject } from '../../language/verbs/verb.ts';
@@ -25,6 +26,13 @@ const kindsOf: Readonly<
 };
 
 const spellings = verbs.map((verb) => ({ verb, said: [spellingOf(verb)] }));
+
+/** A verb as it names a step elsewhere. */
+const addresses = verbs.map((verb) => ({ verb, said: [verb.replace('clean-', 'clean ')] }));
+export const addressVerbs = addresses.flatMap(({ said }) => said);
+
+/** Clauses that take several, with commas between. */
+const lists: ReadonlySet<string> = new Set(['with', 'except', 'proves', 'fail', 'passes']);
 
 /** All that a parameter of a sequence may stand for. */
 const argumentKinds = ['part', 'face', 'port', 'adjuster', 'test', 'spec'];
@@ -74,9 +82,9 @@ class StepReader {
     const last = this.tokens.at(-1)!;
     if (last === 'hazard') return words('DANGER', 'WARNING', 'CAUTION', 'NOTICE');
     if (last === '"') return words('for');
-    if (last === 'for') return { ...nothing, verbs: true };
+    if (last === 'for') return words(...addressVerbs);
     this.at = this.tokens.lastIndexOf('for') + 1;
-    const { full, length, open } = this.heard(spellings);
+    const { full, length, open } = this.heard(addresses);
     this.at += length;
     return full[0] === undefined ? words(...open) : { ...(this.objects(full[0].verb) ?? nothing), words: [] };
   }
@@ -102,6 +110,7 @@ class StepReader {
     }
     for (;;) {
       this.name();
+      if (this.at > this.tokens.length) return nothing;
       if (this.token === 'located') {
         this.at += this.tokens[this.at + 1] === 'by' ? 3 : 1;
         if (this.at > this.tokens.length) return nothing;
@@ -116,22 +125,39 @@ class StepReader {
   private clauses(verb: Verb): Wanted | null {
     const all = phrasesAfter(verb).filter(({ name }) => name !== 'except' || this.tokens.includes('all'));
     const done = new Set<string>();
-    let last: readonly string[] = [];
+    let last: readonly string[] =
+      this.tokens[this.at - 1] === 'located' || this.tokens[this.at - 1] === '"' ? [] : ['object'];
     for (;;) {
       const goesOn = ({ after, insteadOf }: Phrase) =>
         after?.some((name) => last.includes(name)) || last.includes(insteadOf ?? '');
       const here = all.filter((phrase) => (phrase.after ?? phrase.insteadOf) === undefined || goesOn(phrase));
+      const must = here.filter((phrase) => phrase.must && goesOn(phrase));
       const mayBegin = () =>
         offered(
-          here.filter(
-            ({ name, after, insteadOf }) =>
-              insteadOf === undefined && (after !== undefined || repeats(name) || !done.has(clauseOf(name))),
-          ),
+          must.length > 0
+            ? must
+            : here.filter(
+                ({ name, after, insteadOf }) =>
+                  insteadOf === undefined && (after !== undefined || repeats(name) || !done.has(clauseOf(name))),
+              ),
         );
-      if (this.token === undefined) return mayBegin();
-      if (this.token === '"') this.at++;
-      else if (this.limit()) {
-        if (this.tokens.at(-1) === 'at' && this.token === undefined) return words('least', 'most');
+      if (this.token === undefined) {
+        const begins = mayBegin();
+        // What can hurt is said once, or denied.
+        const isSaid = (word: string) =>
+          (dangers as readonly string[]).includes(word.replace(/^not /u, '')) &&
+          this.tokens.includes(word.replace(/^not /u, ''));
+        return { ...begins, words: begins.words.filter((word) => !isSaid(word)) };
+      }
+      if (this.token === '"') {
+        this.at++;
+        last = [];
+      } else if (this.token === ',') {
+        this.at++;
+        if (this.token === undefined) return offered(here.filter(({ name }) => name === 'passes' && !done.has(name)));
+      } else if (this.limit()) {
+        last = [];
+        if (this.breaksOff()) return nothing;
       } else {
         const heard = this.heard(here);
         const next = heard.full.filter(goesOn);
@@ -139,6 +165,8 @@ class StepReader {
         const ends = this.at + heard.length === this.tokens.length;
         if (heard.open.length > 0 || (ends && full.some(({ follows }) => follows !== undefined))) {
           const least = this.token === 'at' && all.some(({ name }) => name === 'amount') ? ['least', 'most'] : [];
+          // `spread at most`: a figure comes next.
+          if (!ends || this.tokens.at(-1) === 'most') return words(...heard.open);
           const instead = all.filter(({ insteadOf }) => full.some(({ name }) => name === insteadOf));
           const follow = followed(full);
           // `with air` may be all that is said.
@@ -152,7 +180,8 @@ class StepReader {
         const said = this.tokens.slice(this.at, this.at + heard.length);
         this.at += heard.length;
         for (const { name } of full) done.add(clauseOf(name));
-        last = full.map(({ name }) => name);
+        const text = this.token === '"';
+        last = full.filter(({ follows }) => !text || follows?.includes('text')).map(({ name }) => name);
         const found = this.filler(full, said, all);
         if (found !== null) return found;
       }
@@ -163,18 +192,19 @@ class StepReader {
   private filler(full: readonly Phrase[], said: readonly string[], all: readonly Phrase[]): Wanted | null {
     const follows = full.flatMap((phrase) => phrase.follows ?? []);
     if (this.token === '"') this.at++;
-    else if (this.limit()) return null;
+    else if (this.limit()) return this.breaksOff() ? nothing : null;
     else if (this.token === 'at' && this.at === this.tokens.length - 1 && follows.includes('limit'))
       return words('least', 'most');
     else if (follows.some((follow) => follow !== 'text' && follow !== 'limit' && follow !== 'figure')) {
       const instead = all.filter(({ insteadOf }) => full.some(({ name }) => name === insteadOf));
       if (this.heard(instead).full.length > 0) return null;
       this.name();
+      if (this.at > this.tokens.length) return nothing;
     }
     const tries = this.tries();
     if (tries !== null) return tries;
     // After a comma the same is said again.
-    if (this.token === ',') {
+    if (this.token === ',' && full.some(({ name }) => lists.has(clauseOf(name)))) {
       const inside = full.some(({ insteadOf }) => insteadOf === 'fail') ? ['on', 'fail'] : [];
       this.tokens.splice(this.at, 1, ...inside, ...(said[0] === 'with' ? ['with'] : said));
     }
@@ -202,6 +232,13 @@ class StepReader {
     // `plunger 2 in solvent`: no inches.
     if (/^\d+\s+in$/u.test(this.token)) this.tokens.splice(this.at, 1, this.token.slice(0, -2), 'in');
     if (/^\d+\s*$/u.test(this.token)) this.at++;
+  }
+
+  /** Whether the words end in a figure that is not whole: its unit comes next. */
+  private breaksOff(): boolean {
+    const [before, last] = this.tokens.slice(-2);
+    if (this.token !== undefined || last === undefined) return false;
+    return /^\d+(?:[.,]\d+)?$/u.test(last) ? !/^[±+−/-]$/u.test(before ?? '') : !/^\d|^\)$/u.test(last);
   }
 
   /** Whether a limit was read. */
