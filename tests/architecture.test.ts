@@ -56,14 +56,16 @@ describe('language/', () => {
 /** Which folders of `language/` a folder imports from: data flows one way, so no folder is reached back into. */
 const layers: Readonly<Record<string, readonly string[]>> = {
   quantities: [],
-  model: ['quantities'],
+  // A step is one of the verbs, and a verb acts on kinds of objects: each takes only types from the other.
+  model: ['quantities', 'verbs'],
+  verbs: ['model'],
   words: ['quantities'],
   calculations: ['model', 'quantities'],
-  grammar: ['model', 'quantities'],
+  grammar: ['model', 'quantities', 'verbs'],
   replay: ['model', 'quantities'],
   cautions: ['model', 'quantities', 'replay'],
   drawing: ['model', 'replay', 'words'],
-  resolve: ['calculations', 'grammar', 'model', 'quantities', 'replay'],
+  resolve: ['calculations', 'grammar', 'model', 'quantities', 'replay', 'verbs'],
   // What a job must answer for is judged where the certificate is made: `record/implausible-result.ts`.
   rules: ['calculations', 'cautions', 'certificate', 'grammar', 'model', 'quantities', 'replay', 'resolve', 'words'],
   advice: ['calculations', 'model', 'quantities', 'rules', 'words'],
