@@ -5,6 +5,7 @@ import type { Fluid } from '../model/shop.ts';
 import type { Verb } from '../model/verbs.ts';
 import type { Quantity } from '../quantities/types.ts';
 import { isPneumatic } from '../replay/hydraulic.ts';
+import { verbsThat } from '../verbs/index.ts';
 import type { Because } from './because.ts';
 import type { Call, Scene } from './caution.ts';
 import { atLeast, below, figuresOf, highest, ofKind } from './figures.ts';
@@ -115,7 +116,7 @@ function declaredAt(danger: Danger, whole: readonly Verb[], scene: Scene): Becau
 }
 
 /** Verbs that let go of a part, or put load on it. */
-const frees: readonly Verb[] = ['remove', 'fit', 'discard', 'renew', 'slacken', 'back-off'];
+const frees: readonly Verb[] = verbsThat('frees');
 
 /**
  * What the model shows of a spring: shim that binds it, or its place next to a part that bears on another one, which is
@@ -148,7 +149,7 @@ export function handlesSpring(scene: Scene): Call | null {
 }
 
 /** Verbs at which what is driven may be driven. */
-const drives: readonly Verb[] = ['test', 'set', 'read', 'measure', 'connect', 'disconnect', 'do'];
+const drives: readonly Verb[] = verbsThat('drives');
 
 /** Driven electrically: a figure, a reading, or a live part, station or step. Handling a live part dead is not near it. */
 export function isDriven(scene: Scene): Call | null {
@@ -171,25 +172,9 @@ function nearOnly(call: Call | null, meets: readonly Verb[], { verb }: Step): Ca
 }
 
 /** Verbs that take the whole unit up, whatever part they name. */
-const wholeUnit: readonly Verb[] = ['receive', 'pack', 'send-out', 'book-in'];
+const wholeUnit: readonly Verb[] = verbsThat('whole unit');
 /** Verbs at which what is heavy is taken up or set down. */
-const lifts: readonly Verb[] = [
-  ...wholeUnit,
-  'clamp',
-  'unclamp',
-  'remove',
-  'discard',
-  'keep',
-  'send',
-  'fit',
-  'press',
-  'wash',
-  'rinse',
-  'soak',
-  'blast',
-  'buff',
-  'do',
-];
+const lifts: readonly Verb[] = verbsThat('lifts');
 
 /** Something heavy is lifted, or near. */
 export function isHeavy(scene: Scene): Call | null {
@@ -197,7 +182,7 @@ export function isHeavy(scene: Scene): Call | null {
 }
 
 /** Verbs at which a part that can turn may turn; the air line spins a rotor until it bursts. */
-const spins: readonly Verb[] = ['test', 'set', 'read', 'blow-dry', 'do'];
+const spins: readonly Verb[] = verbsThat('spins');
 
 /** Something turns by power: a speed in turns, or a part or station that is said to. A lever’s strokes are no speed of it. */
 export function isTurning(scene: Scene): Call | null {

@@ -1,6 +1,7 @@
 import type { Gate, Procedure, Step } from '../model/procedure.ts';
 import type { FluidKind } from '../model/shop.ts';
 import type { Verb } from '../model/verbs.ts';
+import { verbsThat } from '../verbs/index.ts';
 import * as bits from './cells.ts';
 import { isHydraulic } from './hydraulic.ts';
 import { type Relations, restsOn } from './relations.ts';
@@ -499,18 +500,7 @@ export function provesThrough(gate: Gate, name: string, what: string): boolean {
 }
 
 /** Verbs for which a part is taken out of the place where it is kept. */
-const inHand: ReadonlySet<Verb> = new Set<Verb>([
-  'wash',
-  'rinse',
-  'soak',
-  'wipe',
-  'blow-dry',
-  'oil',
-  'clean-holes',
-  'lap',
-  'check',
-  'measure',
-]);
+const inHand: ReadonlySet<Verb> = new Set(verbsThat('takes in hand'));
 
 /** Names of the parts that a step acts on: a face's or a port's part is not taken in hand. */
 export function partNames(step: Step): string[] {

@@ -7,6 +7,7 @@ import { specFor } from '../model/spec-for.ts';
 import type { Limit } from '../quantities/index.ts';
 import { kindOfLimit, kindOfUnit } from '../quantities/index.ts';
 import { shimChoices } from '../rules/shim-choices.ts';
+import { verbsThat } from '../verbs/index.ts';
 import { isEach, stepGrids } from './boxes.ts';
 import { byNumber, withNumbers } from './by-number.ts';
 import { fullCaution, ownCaution, shortCaution } from './cautions.ts';
@@ -156,7 +157,7 @@ function jointFacts(setting: Setting, step: Step): Fact[] {
 }
 
 /** Verbs that turn a threaded part. */
-const turns: ReadonlySet<string> = new Set(['slacken', 'run-down', 'torque', 'lock', 'remove', 'back-off']);
+const turns: ReadonlySet<string> = new Set(verbsThat('turns'));
 
 function testFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
   const { test } = step;

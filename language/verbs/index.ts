@@ -24,6 +24,9 @@ export const spellingOf = (verb: Verb): string => verbTable[verb].spelling ?? ve
 /** Whether a verb is one of those that have something in common. */
 export const verbIs = (verb: Verb, trait: Trait): boolean => verbTable[verb].is?.includes(trait) ?? false;
 
+/** The verbs that have something in common. */
+export const verbsThat = (trait: Trait): readonly Verb[] => verbs.filter((verb) => verbIs(verb, trait));
+
 /** All that may follow a verb and its objects, what is said of it alone first; resolve refuses the rest. */
 export function phrasesAfter(verb: Verb): readonly Phrase[] {
   return known.get(verb)!;

@@ -5,13 +5,14 @@ import type { Verb } from '../../model/verbs.ts';
 import { flag, place } from '../../replay/cells.ts';
 import type { Departure } from '../../replay/replay.ts';
 import type { State } from '../../replay/state.ts';
+import { verbsThat } from '../../verbs/index.ts';
 import { stepBefore } from '../edits.ts';
 import type { Rule } from '../rule.ts';
 import { partsWords, stationWords } from '../words.ts';
 import { writtenAt } from '../written-at.ts';
 
-const opening: readonly Verb[] = ['slacken', 'remove', 'discard', 'back-off', 'renew'];
-const tightening: readonly Verb[] = ['run-down', 'torque', 'lock', 'fit'];
+const opening: readonly Verb[] = verbsThat('opens');
+const tightening: readonly Verb[] = verbsThat('tightens');
 
 /** What holds pressure is slackened, taken off, tightened or disconnected while there may be pressure in it. */
 export const openedUnderPressure: Rule<{ source: Source }> = {

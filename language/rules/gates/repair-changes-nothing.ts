@@ -1,26 +1,11 @@
 import type { Procedure } from '../../model/procedure.ts';
 import type { Verb } from '../../model/verbs.ts';
+import { verbsThat } from '../../verbs/index.ts';
 import type { Rule } from '../rule.ts';
 import { writtenAt } from '../written-at.ts';
 
 /** Verbs after which a unit can come out of a test otherwise than before. */
-const changing: readonly Verb[] = [
-  'choose',
-  'set',
-  'renew',
-  'lap',
-  'wash',
-  'soak',
-  'clean-holes',
-  'wipe',
-  'blow-dry',
-  'blast',
-  'buff',
-  'press',
-  'line-up',
-  'do',
-  'send-out',
-];
+const changing: readonly Verb[] = verbsThat('changes');
 
 /** A repair opens the unit and closes it again, and does nothing in between. */
 export const repairChangesNothing: Rule = {

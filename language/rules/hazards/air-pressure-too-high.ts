@@ -4,6 +4,7 @@ import type { Verb } from '../../model/verbs.ts';
 import { compare, formatLimit, formatQuantity, kindOfUnit, window } from '../../quantities/index.ts';
 import type { Limit, Quantity } from '../../quantities/types.ts';
 import { allSteps } from '../../replay/cells.ts';
+import { verbsThat } from '../../verbs/index.ts';
 import type { Rule } from '../rule.ts';
 import { within } from '../within.ts';
 
@@ -14,15 +15,7 @@ const code = 'air-pressure-too-high';
 const harm = 'it drives chips into eyes and goes through skin';
 
 /** Cleaning by hand. Air that moves a part or fills it for a test is another thing. */
-const cleaning: ReadonlySet<Verb> = new Set<Verb>([
-  'blow-dry',
-  'clean-outside',
-  'clean-holes',
-  'wash',
-  'rinse',
-  'soak',
-  'wipe',
-]);
+const cleaning: ReadonlySet<Verb> = new Set(verbsThat('cleans'));
 
 /** Hand-held blowing at or above the limit, or with none given; and a shop that sets its limit above the public one. */
 export const airPressureTooHigh: Rule = {

@@ -1,25 +1,10 @@
 import type { Verb } from '../../model/verbs.ts';
+import { verbsThat } from '../../verbs/index.ts';
 import type { Rule } from '../rule.ts';
 import { stageSteps } from '../stage-steps.ts';
 
 /** What may be done to a unit that is signed off: it is closed, packed and sent. */
-const afterwards: readonly Verb[] = [
-  'sign-off',
-  'hold-for',
-  'cap',
-  'seal',
-  'pack',
-  'photo',
-  'tag',
-  'mark',
-  'wipe',
-  'oil',
-  'keep',
-  'send',
-  'wait',
-  'send-out',
-  'do',
-];
+const afterwards: readonly Verb[] = verbsThat('after sign-off');
 
 /** The unit is worked on after the last signature. A stage may have one of its own before it. */
 export const stepAfterSignOff: Rule = {
