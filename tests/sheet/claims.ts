@@ -83,6 +83,7 @@ const called: Partial<Record<Verb, string>> = {
   'send-out': 'send',
   'book-in': 'book',
   'hold-for': 'hold',
+  across: 'compare',
   do: '',
 };
 
