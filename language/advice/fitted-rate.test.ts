@@ -37,6 +37,14 @@ describe('the rate of a shim, fitted from jobs', () => {
     expect(rate!.jobs).toEqual(['1', '2']);
   });
 
+  it('is not written down where its error is as large as it is', () => {
+    const thrown =
+      'unit 1 number A-250 { shim out 1.30 mm  opening 231 bar  shim in 1.45 mm  opening 232 bar  shim in 1.55 mm opening 228 bar  shim in 1.60 mm  opening 236 bar }';
+    const told = lines(thrown, second.replace('opening 240', 'opening 213'));
+    expect(told.join('\n')).toContain('The error is as large as the rate');
+    expect(told.join('\n')).not.toContain('spec shim-rate');
+  });
+
   it('is held against what the procedure reckons with, and can be taken over as it stands', () => {
     const told = lines(first, second);
     expect(told).toEqual([

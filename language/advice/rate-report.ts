@@ -47,6 +47,11 @@ function linesOf(procedure: Procedure, { choice, numbers, given, unit, fit, slip
   ];
   if (fit.slope <= 0)
     return [...lines, '  A thicker shim brought no more: something else was changed between these readings.'];
+  if (fit.error >= fit.slope)
+    return [
+      ...lines,
+      '  The error is as large as the rate, so there is no rate to write down. Look for a reading or a shim that is written down wrong, or add readings.',
+    ];
   const spec = choice.step.choose!.rate;
   return [
     ...lines,

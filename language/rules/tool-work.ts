@@ -56,7 +56,11 @@ function conditions(procedure: Procedure, step: Step): Pick<ConditionWork, 'word
   const { test, bath, air } = step;
   const of = (words: string, limit: Limit | null | undefined) =>
     limit == null ? [] : [{ words, limits: written(limit) }];
-  const read = ['test', 'read', 'set'].includes(step.verb) ? reading(procedure, step) : [];
+  const read = ['test', 'read', 'set'].includes(step.verb)
+    ? reading(procedure, step)
+    : step.verb === 'measure' || step.verb === 'check'
+      ? held('read', limitsOf(procedure, step))
+      : [];
   return [
     ...read.flatMap(({ kind, limits }) =>
       kind === null || byTool.has(kind) ? [] : [{ words: `The ${kind} that is read is`, limits }],

@@ -103,6 +103,22 @@ describe('beyond-the-tool. Not:', () => {
     expect(found(text).filter((one) => one.includes('9 bar'))).toEqual([expect.stringContaining('reads 9 bar')]);
   });
 
+  it('a part that is measured hotter than the thermometer goes, or with a gauge that shows no temperature', () => {
+    const measured = (temperature: string, tool: string) =>
+      found(
+        procedureWith({
+          shop: withTool(thermometer),
+          clean: instead(
+            'wash nozzle, needle in solvent',
+            `wash nozzle, needle in solvent\n    measure body with ${tool} within ${temperature}  on fail wash body in solvent (once)`,
+          ),
+        }),
+      ).filter((one) => one.includes('beyond-the-tool'));
+    expect(measured('40..50 °C', 'TH-1')).toEqual([]);
+    expect(measured('107..113 °C', 'TH-1')).toEqual([expect.stringContaining('off the scale of TH-1')]);
+    expect(measured('107..113 °C', 'MIC-1')).toEqual([expect.stringContaining('107 to 113 °C')]);
+  });
+
   it('a bath that the thermometer does not reach', () => {
     const hot = procedureWith({
       shop: withTool(thermometer),
