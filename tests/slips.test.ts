@@ -225,7 +225,7 @@ describe('proves through', () => {
   it('of a pressure names the joint, too, for the part that it is on and the seal between them', () => {
     for (const name of ['body', 'washer'])
       expect(through(name)).toContain(
-        `66:50 ${name} is no joint, and plug closes over it: left loose, it would not be seen before this test. Write proves through plug.`,
+        `66:50 ${name} is not a joint, and plug closes over it: left loose, it would not be seen before this test. Write proves through plug.`,
       );
   });
 });

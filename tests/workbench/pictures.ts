@@ -29,7 +29,7 @@ const pages = [
   { name: 'sheet-unit', document: 'job-2207', words: 'Exploded view' },
   { name: 'sheet-prove', document: 'job-2207', words: 'Test opening pressure' },
   { name: 'sheet-shims', document: 'job-2207', words: 'Fit 1.50 mm' },
-  { name: 'sheet-attempts', document: 'job-2207', words: 'Attempt 1' },
+  { name: 'sheet-attempts', document: 'job-2207', words: 'Repair record, R1' },
   { name: 'certificate', document: 'certificate-2198', words: 'Certificate of rebuild' },
 ];
 
