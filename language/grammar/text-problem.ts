@@ -3,8 +3,9 @@ import type { SyntaxProblem } from './parse.ts';
 
 /** Says why something is no text to be read: binary data, UTF-16, wrong bytes. Null where it is text. */
 export function textProblem(text: string): SyntaxProblem | null {
+  // The first line may be empty.
   const start = { line: 0, character: 0 };
-  const whole = { start, end: { line: 0, character: 1 } };
+  const whole = { start, end: { line: 0, character: /^[^\n\r]/u.test(text) ? 1 : 0 } };
   const zeros = text.split('\u0000').length - 1;
   if (zeros > 0) {
     // Neither byte of a UTF-16 byte order mark is UTF-8.
