@@ -39,7 +39,7 @@ function stackWords({ advice, quantity }: Words, { shims }: ShimChoice): string 
 /** What an advice goes by. */
 interface Told {
   readonly now: Quantity;
-  /** How precisely figures are told. */
+  /** How precisely figures are written. */
   readonly like: Quantity;
   readonly settling: Difference | null;
   /** Limit of use of all that lies on each other. */

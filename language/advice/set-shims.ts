@@ -22,7 +22,7 @@ export interface MatchedSet {
   readonly number: string | null;
   readonly test: string;
   readonly stands: readonly UnitStand[];
-  /** How many of them are read: those of `stands`, and those inside the window of which nobody says which shim is in. */
+  /** How many of them are read: those of `stands`, and those inside the window whose shim is not written down. */
   readonly read: number;
   /** How many units of that part number there are, on hold or not read yet or not. */
   readonly units: number;
@@ -73,7 +73,7 @@ interface Fits {
   readonly safe: boolean;
 }
 
-/** `others`: readings of units of which nobody says which shim is in. They count for the spread, and stay as they are. */
+/** `others`: readings of units whose shim is not written down. They count for the spread, and stay as they are. */
 function matched(job: Job, stands: readonly UnitStand[], drawer: LaidOut, others: readonly Quantity[]): MatchedSet {
   const [{ choice, unit, reading }] = stands as [UnitStand, ...UnitStand[]];
   const across = acrossSet(job.procedure, choice.test, kindOfUnit(reading.value.unit), unit.number);

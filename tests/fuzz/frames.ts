@@ -106,7 +106,7 @@ export async function talk({ versions }: FuzzCase, fail: (at: string, what: stri
     await send({ id, method: sent.method, params: sent.params });
     return id;
   };
-  const uris = first.map(({ uri }) => `file:///work/${uri}`);
+  const uris = first.map(({ uri }) => `file:///shop/${uri}`);
   await ask({ method: 'initialize', params: { processId: null, rootUri: null, capabilities: {} } });
   await send({ method: 'initialized', params: {} });
   for (const [index, { text }] of first.entries())
