@@ -11,7 +11,7 @@ const tour = 'The pictures are in the editor: run *Handtight: Take the Tour* fro
 /** @param readme the README of the project, in Markdown */
 export function packagedReadme(readme: string): string {
   return readme
-    .replace(/^The pictures are made by the project itself:.*$/mu, tour)
+    .replace(/^.*tests\/workbench\/pictures\.ts.*$/mu, tour)
     .replace(/^!\[([^\]]*)\]\((?!https:)[^)]*\)\n\n?/gmu, '')
     .replace(/(?<!!)\[([^\]]+)\]\((?!https:|#)[^)]+\)/gu, '$1');
 }
