@@ -14,7 +14,7 @@ function job(units: string, change: Parameters<typeof procedureWith>[0] = {}) {
   return { job: jobs[0]!, procedure: procedures[0]!.procedure, lines: text.split('\n') };
 }
 
-/** The same of a procedure of which the check has something to say. */
+/** The same for a procedure that the check reports something about. */
 function roughJob(units: string, change: Parameters<typeof procedureWith>[0]) {
   const text = `${procedureWith(change)}\njob 7 of example at bench {\n${units}\n}\n`;
   const { jobs, findings } = checkFiles([{ uri: 'x', text }]);
@@ -187,7 +187,7 @@ describe('a drawer that is shared', () => {
   const two = `unit 1 number A-250 { shim out 1.30 mm  opening 231 bar }
     unit 2 number A-250 { shim out 1.30 mm  opening 232 bar }`;
 
-  it('gives a shim of which there is one to one unit', () => {
+  it('gives the only shim of a size to one unit', () => {
     const made = (drawer: string) => plain(shimLines(roughJob(two, shop(drawer)).job));
     expect(made('of 1.50 mm (1), 1.30 mm')).toEqual([
       expect.stringMatching(/^unit 1 A-250: opening 231 bar\. Fit 1\.50 mm/u),

@@ -13,7 +13,7 @@ export interface Given {
 }
 
 /**
- * What to fit in each unit of a job, out of drawers of which each piece is given out once. Where more units want a size
+ * What to fit in each unit of a job, out of drawers whose pieces are each given out once. Where more units want a size
  * than there are of it, all are chosen for at once, so that as few as can be go without: the worst is as near to its aim
  * as it can be. Where stacks come in, or one must go without, they are served in order.
  */

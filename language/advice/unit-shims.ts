@@ -12,7 +12,7 @@ import type { Difference, Limit, Quantity } from '../quantities/types.ts';
 import { sameReading } from '../rules/across-set.ts';
 import { gaugeOfReading } from '../rules/gauge-of-reading.ts';
 import { springsOf } from '../rules/settling.ts';
-import { middleOf, type ShimChoice, shimChoices } from '../rules/shim-choices.ts';
+import { caseFor, middleOf, type ShimChoice, shimChoices } from '../rules/shim-choices.ts';
 import { limitNow, settlingIn } from './new-parts.ts';
 
 /** How a unit stands at one thing that is chosen for it: what it reads now, with which shim. */
@@ -29,7 +29,7 @@ export interface UnitStand {
   readonly now: Quantity;
   /** Nothing is to be done: the reading is inside its window, settling and all, and the shim not over its limit of use. */
   readonly stands: boolean;
-  /** How precisely expected figures are told: as many digits as this. */
+  /** Expected figures are written with as many digits as this. */
   readonly like: Quantity;
   /** What is asked of the drawer, all of it at hand. */
   readonly question: ShimQuestion;
@@ -62,7 +62,7 @@ export function unitStands(job: Job): UnitStand[] {
   return allStands(job).flatMap((one) => ('unknown' in one ? [] : [one]));
 }
 
-/** The same with those of which nothing can be said, and why. */
+/** The same, with the units that nothing can be worked out for, and why. */
 export function allStands(job: Job): (UnitStand | UnknownStand)[] {
   const { procedure } = job;
   const choices = distinct(shimChoices(procedure)).map((choice) => ({ choice, drawer: drawerOf(choice) }));
@@ -95,8 +95,7 @@ function standOf(procedure: Procedure, unit: Unit, choice: ShimChoice, drawer: L
   const found = readingOf(unit.results, choice.parts[0]!.name, sameReading(procedure, choice.test));
   if (!('now' in found)) return found;
   const { reading, now } = found;
-  const asked =
-    choice.cases.find(({ number }) => number === unit.number) ?? choice.cases.find(({ number }) => number === null);
+  const asked = caseFor(choice, unit.number);
   const { limit, forNew, acceptance } = limitNow(procedure, choice.test, unit);
   if (asked === undefined || limit === null) return { why: 'no limit' };
   const exact = window(limit);

@@ -6,7 +6,7 @@ import { amount, compare, sizeOf } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
 import { Relations } from '../replay/relations.ts';
 import { provesThrough } from '../replay/transfer.ts';
-import { shimChoices } from '../rules/shim-choices.ts';
+import { caseFor, shimChoices } from '../rules/shim-choices.ts';
 import { choosing, stepsFor, testsFor, tightens } from './asked.ts';
 
 /** What made a result old: a part that was changed after it, or a joint that was tightened again. */
@@ -107,8 +107,7 @@ export class Changes {
    */
   contrary(name: string): readonly [ReadingResult, ReadingResult] | null {
     const choice = shimChoices(this.procedure).find(({ test }) => test === name);
-    const cases = choice?.cases.filter(({ number }) => number === null || number === this.unit.number) ?? [];
-    const rate = cases.find((one) => one.rate !== null)?.rate ?? null;
+    const rate = choice === undefined ? null : (caseFor(choice, this.unit.number)?.rate ?? null);
     if (choice === undefined || rate === null) return null;
     const { results } = this.unit;
     const part = choice.parts[0]!.name;

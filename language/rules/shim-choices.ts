@@ -49,6 +49,11 @@ export interface ChoiceCase {
   readonly target: Quantity | null;
 }
 
+/** What is asked for a part number: its own case, or the one for all. */
+export function caseFor({ cases }: ShimChoice, number: string | null): ChoiceCase | undefined {
+  return cases.find((one) => one.number === number) ?? cases.find((one) => one.number === null);
+}
+
 /** A procedure never changes, and rules, sheet and advice all ask for its choices. */
 const known = new WeakMap<Procedure, readonly ShimChoice[]>();
 
