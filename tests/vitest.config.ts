@@ -1,5 +1,9 @@
 import { defineConfig } from 'vitest/config';
 
+// Tests compare plain text. A machine that runs checks often sets CI or FORCE_COLOR, and either turns colors on.
+delete process.env.FORCE_COLOR;
+process.env.NO_COLOR = '1';
+
 export default defineConfig({
   root: new URL('..', import.meta.url).pathname,
   test: {
