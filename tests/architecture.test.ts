@@ -47,68 +47,93 @@ describe('language/', () => {
     expect(importing(/\/(server|extension|procedures|tests)\//u)).toEqual([]);
   });
 
-  it('sees syntax nodes in grammar, resolve and check only', () => {
-    const beyond = sources.filter(({ path }) => !/^language\/(grammar|resolve)\/|^language\/check\.ts/u.test(path));
+  it('sees syntax nodes in syntax, semantics and db only', () => {
+    const beyond = sources.filter(({ path }) => !/^language\/(?:syntax|semantics|db)\//u.test(path));
     expect(importing(/langium|chevrotain|generated\/ast/u, beyond)).toEqual([]);
   });
 });
 
-/** Which folders of `language/` a folder imports from: data flows one way, so no folder is reached back into. */
+/** Folders of `language/` that are layers of their own inside another. */
+const inner =
+  /^language\/((?:documents|analysis|syntax)\/(?:traveler|drawing|certificate|specs|renderers|cautions|verbs)|[^/]+)\//u;
+
+/** Which layers of `language/` a layer imports from: data flows one way, so nothing reaches back. */
 const layers: Readonly<Record<string, readonly string[]>> = {
   quantities: [],
   // A step is one of the verbs, and a verb acts on kinds of objects: each takes only types from the other.
-  model: ['quantities', 'verbs'],
-  verbs: ['model'],
-  words: ['quantities'],
-  calculations: ['model', 'quantities'],
-  grammar: ['model', 'quantities', 'verbs'],
-  replay: ['model', 'quantities', 'verbs'],
-  cautions: ['model', 'quantities', 'replay', 'verbs'],
-  drawing: ['model', 'replay', 'words'],
-  resolve: ['calculations', 'grammar', 'model', 'quantities', 'replay', 'verbs'],
-  // What a job must answer for is judged where the certificate is made: `record/implausible-result.ts`.
-  rules: [
-    'calculations',
-    'cautions',
-    'certificate',
-    'grammar',
+  model: ['quantities', 'syntax/verbs'],
+  'syntax/verbs': ['model'],
+  i18n: ['quantities'],
+  engineering: ['model', 'quantities'],
+  syntax: ['model', 'quantities', 'syntax/verbs'],
+  analysis: ['engineering', 'model', 'quantities', 'syntax/verbs'],
+  'analysis/cautions': ['analysis', 'model', 'quantities', 'syntax/verbs'],
+  semantics: ['analysis', 'engineering', 'model', 'quantities', 'syntax', 'syntax/verbs'],
+  // What a job must answer for is judged where the certificate is made: `implausible-result.ts`.
+  diagnostics: [
+    'analysis',
+    'analysis/cautions',
+    'documents/certificate',
+    'engineering',
+    'i18n',
     'model',
     'quantities',
-    'replay',
-    'resolve',
-    'verbs',
-    'words',
+    'semantics',
+    'syntax',
+    'syntax/verbs',
   ],
-  advice: ['calculations', 'model', 'quantities', 'rules', 'words'],
-  sheet: ['advice', 'calculations', 'cautions', 'drawing', 'model', 'quantities', 'replay', 'rules', 'verbs', 'words'],
-  settings: ['grammar', 'model', 'rules', 'sheet', 'words'],
-  specs: ['calculations', 'model', 'quantities', 'sheet', 'words'],
-  certificate: ['advice', 'calculations', 'model', 'quantities', 'replay', 'rules', 'sheet', 'words'],
-  'work-out': ['calculations', 'grammar', 'model', 'quantities'],
+  calculator: ['engineering', 'model', 'quantities', 'syntax'],
+  recommendations: ['analysis', 'engineering', 'i18n', 'model', 'quantities'],
+  'documents/drawing': ['analysis', 'i18n', 'model'],
+  'documents/renderers': ['documents/traveler', 'i18n'],
+  'documents/traveler': [
+    'analysis',
+    'analysis/cautions',
+    'documents/drawing',
+    'documents/renderers',
+    'engineering',
+    'i18n',
+    'model',
+    'quantities',
+    'recommendations',
+    'syntax/verbs',
+  ],
+  'documents/specs': ['documents/renderers', 'documents/traveler', 'engineering', 'i18n', 'model', 'quantities'],
+  'documents/certificate': [
+    'analysis',
+    'documents/traveler',
+    'engineering',
+    'i18n',
+    'model',
+    'quantities',
+    'recommendations',
+  ],
+  config: ['diagnostics', 'documents/traveler', 'i18n', 'model', 'syntax'],
+  db: ['analysis', 'config', 'diagnostics', 'model', 'semantics', 'syntax'],
 };
 
 describe('the layers of language/', () => {
-  const folderOf = (path: string) => /^language\/([^/]+)\//u.exec(path)?.[1];
-  const reached = (folder: string) => [
+  const layerOf = (path: string) => inner.exec(path)?.[1];
+  const reached = (layer: string) => [
     ...new Set(
       sources
-        .filter(({ path }) => folderOf(path) === folder)
+        .filter(({ path }) => layerOf(path) === layer)
         .flatMap(({ path, text }) =>
           [...text.matchAll(/from '(\.[^']+)'/gu)].map(([, module]) =>
-            folderOf(join(dirname(path), module!).replaceAll('\\', '/')),
+            layerOf(join(dirname(path), module!).replaceAll('\\', '/')),
           ),
         )
-        .filter((other) => other !== undefined && other !== folder),
+        .filter((other) => other !== undefined && other !== layer),
     ),
   ];
 
   it('are all of its folders', () => {
-    const folders = [...new Set(sources.map(({ path }) => folderOf(path)))].filter((one) => one !== undefined);
+    const folders = [...new Set(sources.map(({ path }) => layerOf(path)))].filter((one) => one !== undefined);
     expect(Object.keys(layers).sort()).toEqual(folders.sort());
   });
 
-  it.each(Object.keys(layers))('%s imports from the folders below it', (folder) => {
-    expect(reached(folder).sort()).toEqual([...layers[folder]!].sort());
+  it.each(Object.keys(layers))('%s imports from the layers below it', (layer) => {
+    expect(reached(layer).sort()).toEqual([...layers[layer]!].sort());
   });
 });
 

@@ -20,7 +20,7 @@ import {
   StreamMessageWriter,
 } from 'vscode-languageserver-protocol/node';
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import { rules } from '../language/rules/index.ts';
+import { rules } from '../language/diagnostics/index.ts';
 import type { PrintAnswer, SheetAnswer, SpecsAnswer } from '../server/lsp/requests.ts';
 
 // Each test starts a process from source.
@@ -106,8 +106,8 @@ class Session {
   }
 
   async begin(folders: readonly string[] = ['']): Promise<InitializeResult> {
-    mkdirSync(join(this.folder, 'pages/hygiene'), { recursive: true });
-    this.write('pages/hygiene/unknown-name.md', '# unknown-name\n');
+    mkdirSync(join(this.folder, 'pages/language'), { recursive: true });
+    this.write('pages/language/unknown-name.md', '# unknown-name\n');
     const result = await this.connection.sendRequest<InitializeResult>('initialize', {
       processId: process.pid,
       rootUri: null,
@@ -224,7 +224,7 @@ test('tells of a mistake as it is typed, with the page of its rule, and takes it
   await session.type('procedure.rebuild', 'remove cap, nut, nozzle', 'remove cap, nut, nozzel');
   const found = session.pushed.get(session.uri('procedure.rebuild'))!.find(({ code }) => code === 'unknown-name')!;
   expect(found).toMatchObject({ severity: 1, source: 'handtight', range: { start: { line: 10 } } });
-  expect(found.codeDescription?.href).toBe(session.uri('pages/hygiene/unknown-name.md'));
+  expect(found.codeDescription?.href).toBe(session.uri('pages/language/unknown-name.md'));
   await session.type('procedure.rebuild', 'nozzel', 'nozzle');
   expect(session.rules('procedure.rebuild')).not.toContain('unknown-name');
 });

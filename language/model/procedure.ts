@@ -92,6 +92,9 @@ export interface Repair extends Named {
   readonly allow: readonly Allow[];
 }
 
+/** Where steps are: on the main way, or where a unit is sent after a failed gate. */
+export type Block = Stage | Repair;
+
 /** ANSI Z535.4 signal words. */
 export type SignalWord = 'DANGER' | 'WARNING' | 'CAUTION' | 'NOTICE';
 

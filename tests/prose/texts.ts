@@ -13,13 +13,13 @@ const pages = ['*.md', 'extension/**/*.md', 'language/**/*.md', 'procedures/**/*
 const manifests = ['package.json'];
 /** Messages, help texts and fixed words: string literals. */
 const messages = [
-  'language/{grammar,resolve,settings,work-out,certificate}/*.ts',
-  'language/words/en.ts',
-  'server/{cli,print,workspace}/*.ts',
+  'language/{syntax,semantics,config,calculator,documents/certificate}/*.ts',
+  'language/i18n/en.ts',
+  'server/{cli,host/print,host/files}/*.ts',
   'extension/*.ts',
 ];
 /** Source whose comments have been gone over. Add a folder once its comments are clean. */
-const comments = ['language/{grammar,resolve}/*.ts', 'server/cli/*.ts', 'tests/prose/*.ts'];
+const comments = ['language/{syntax,semantics}/*.ts', 'server/cli/*.ts', 'tests/prose/*.ts'];
 
 const among = (patterns: readonly string[], kind: Kind) =>
   globSync([...patterns])
