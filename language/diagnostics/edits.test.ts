@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { edited } from '../db/fixes.ts';
 import type { Edit } from '../model/diagnostic.ts';
 import { stepBefore } from './edits.ts';
-import { edited } from './fixes.ts';
 
 const text = 'stage s at b {\n\tclamp body\n\tremove nut   remove shim  // both\n\tcap inlet\n}\n';
 

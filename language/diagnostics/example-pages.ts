@@ -1,9 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import { edited } from '../db/fixes.ts';
 import { type CheckResult, checkFiles } from '../db/workspace.ts';
 import type { Finding, Fix } from '../model/diagnostic.ts';
 import { blank } from './edits.ts';
 import { wholeExample } from './example-base.ts';
-import { edited } from './fixes.ts';
 import { type Area, rulesByArea } from './index.ts';
 
 /*

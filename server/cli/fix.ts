@@ -2,8 +2,8 @@
 import { readFile } from 'node:fs/promises';
 import { createTwoFilesPatch } from 'diff';
 import pc from 'picocolors';
+import { type FixedFiles, fixFiles, mostRounds } from '../../language/db/fixes.ts';
 import { Checker } from '../../language/db/workspace.ts';
-import { type FixedFiles, fixFiles, mostRounds } from '../../language/diagnostics/fixes.ts';
 import type { Finding } from '../../language/model/diagnostic.ts';
 import { textProblem } from '../../language/syntax/text-problem.ts';
 import { WriteError, writeWhole } from '../host/print/write.ts';

@@ -8,8 +8,8 @@ import {
   type TextEdit,
   type WorkspaceEdit,
 } from 'vscode-languageserver-types';
+import { safeFixes } from '../../language/db/fixes.ts';
 import { blank, fitted } from '../../language/diagnostics/edits.ts';
-import { safeFixes } from '../../language/diagnostics/fixes.ts';
 import { rules } from '../../language/diagnostics/index.ts';
 import type { AnyRule } from '../../language/diagnostics/rule.ts';
 import type { Edit, Finding } from '../../language/model/diagnostic.ts';

@@ -1,9 +1,10 @@
 /** Safe fixes, of one file for the editor and of many for the command. */
-import type { CheckResult, SourceFile } from '../db/workspace.ts';
+
+import { fitted } from '../diagnostics/edits.ts';
 import type { Edit, Finding, Fix } from '../model/diagnostic.ts';
 import { touches } from '../model/ranges.ts';
 import type { Position } from '../model/source.ts';
-import { fitted } from './edits.ts';
+import type { CheckResult, SourceFile } from './workspace.ts';
 
 /** What cannot be read. */
 const unread = new Set(['syntax', 'unknown-name']);

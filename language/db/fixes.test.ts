@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { type CheckResult, checkFiles, type SourceFile } from '../db/workspace.ts';
 import type { Finding } from '../model/diagnostic.ts';
 import { fixFiles, mostRounds, safeFixes } from './fixes.ts';
+import { type CheckResult, checkFiles, type SourceFile } from './workspace.ts';
 
 const place = (start: number, end: number, file = 'a') => ({
   file,
