@@ -3,4 +3,4 @@ export { type Exploded, type ExplodedOptions, explodedOf } from './exploded.ts';
 export { type Strip, type StripOptions, stripOf, stripsOf } from './strip.ts';
 export type { Presence } from './strip-states.ts';
 export { type SvgOptions, svgOf } from './svg.ts';
-export { type DrawingWords, drawingWords, englishWords } from './words.ts';
+export { type DrawingWords, drawingWords } from './words.ts';

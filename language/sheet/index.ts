@@ -1,5 +1,5 @@
 export { familySvg } from './drawings.ts';
-export { type FontFace, type HtmlOptions, htmlOf, htmlOfAll } from './html.ts';
+export { type FontFace, type HtmlOptions, htmlOf } from './html.ts';
 export type * from './model.ts';
 export type { SheetOptions } from './setting.ts';
 export { sheetOf } from './sheet.ts';

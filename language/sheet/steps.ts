@@ -70,7 +70,7 @@ function linesOf({ words: { lines } }: Setting, { verb }: Step): string[] {
 }
 
 /** Id of a step's element, the same in the preview and the printed page. */
-export function stepId(number: string): string {
+function stepId(number: string): string {
   return `step-${number}`;
 }
 
