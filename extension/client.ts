@@ -6,9 +6,9 @@ import {
   type ServerOptions,
   TransportKind,
 } from 'vscode-languageclient/node';
-import { registerOrigin } from './origin.ts';
 import { registerPreview } from './preview.ts';
 import { registerPrint } from './print.ts';
+import { registerOrigin } from './print-link.ts';
 import { type CheckedNotification, checkedMethod } from './requests.ts';
 import { registerRulePages, rulePageUri } from './rule-pages.ts';
 import { registerStatus } from './status.ts';
@@ -35,7 +35,7 @@ export async function activate(context: ExtensionContext): Promise<Handtight> {
     ],
     outputChannel: window.createOutputChannel('Handtight', { log: true }),
     initializationOptions: {
-      rulePages: Uri.joinPath(context.extensionUri, 'language/rules').toString(),
+      rulePages: Uri.joinPath(context.extensionUri, 'language/diagnostics').toString(),
       explainCommand: 'handtight.explain',
     },
     synchronize: { configurationSection: 'handtight' },

@@ -13,7 +13,7 @@ export function rulePageUri(rule: string): Uri {
 
 /** Serves the pages and the command `handtight.explain`, which takes a rule or asks for one. */
 export function registerRulePages(extension: Uri): Disposable {
-  const folder = Uri.joinPath(extension, 'language/rules');
+  const folder = Uri.joinPath(extension, 'language/diagnostics');
   return Disposable.from(
     workspace.registerTextDocumentContentProvider(scheme, {
       async provideTextDocumentContent(uri) {

@@ -1,10 +1,10 @@
 /** Advice on the library: for an adjusting screw, and for a set of units with shims. */
 import { describe, expect, it } from 'vitest';
-import { hintsOf } from '../language/advice/hints.ts';
-import { matchLines, shimLines } from '../language/advice/report.ts';
-import { checkFiles } from '../language/check.ts';
-import { fullMessage } from '../language/model/finding.ts';
-import { sheetOf, textOf } from '../language/sheet/index.ts';
+import { checkFiles } from '../language/db/workspace.ts';
+import { sheetOf, textOf } from '../language/documents/traveler/index.ts';
+import { fullMessage } from '../language/model/diagnostic.ts';
+import { hintsOf } from '../language/recommendations/hints.ts';
+import { matchLines, shimLines } from '../language/recommendations/report.ts';
 import { libraryFiles } from './library.ts';
 
 const plain = (lines: readonly string[]) => lines.map((line) => line.replaceAll('\u00a0', ' '));

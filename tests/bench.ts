@@ -6,12 +6,12 @@ import { spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { Checker } from '../language/check.ts';
-import { parse } from '../language/grammar/parse.ts';
-import { replay } from '../language/replay/replay.ts';
-import { resolve } from '../language/resolve/resolve.ts';
-import { sheetOf } from '../language/sheet/index.ts';
-import { pdfOf } from '../server/print/pdf.ts';
+import { replay } from '../language/analysis/flow-analysis.ts';
+import { Checker } from '../language/db/workspace.ts';
+import { sheetOf } from '../language/documents/traveler/index.ts';
+import { resolve } from '../language/semantics/resolve.ts';
+import { parse } from '../language/syntax/parse.ts';
+import { pdfOf } from '../server/host/print/pdf.ts';
 import { libraryFiles, root } from './library.ts';
 
 const files = libraryFiles();

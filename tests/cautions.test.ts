@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { becauseText, type Caution, usualCautions } from '../language/cautions/index.ts';
-import { checkFiles, type SourceFile } from '../language/check.ts';
+import { becauseText, type Caution, usualCautions } from '../language/analysis/cautions/index.ts';
+import { checkFiles, type SourceFile } from '../language/db/workspace.ts';
 import type { Procedure } from '../language/model/index.ts';
 import { corpusFiles } from './corpus/files.ts';
 import { libraryFiles } from './library.ts';

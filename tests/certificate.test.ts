@@ -1,13 +1,13 @@
 /** The certificate of a job: from the text of a job to the words that the customer reads, or to what is missing. */
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
-import { certificateOf, missingOf, placeWords } from '../language/certificate/index.ts';
-import { Checker, checkFiles } from '../language/check.ts';
+import { Checker, checkFiles } from '../language/db/workspace.ts';
+import { certificateOf, missingOf, placeWords } from '../language/documents/certificate/index.ts';
+import { htmlOf, textOf } from '../language/documents/traveler/index.ts';
+import { languages, wordsIn } from '../language/i18n/index.ts';
 import type { Result } from '../language/model/job.ts';
 import type { Quantity } from '../language/quantities/types.ts';
-import { htmlOf, textOf } from '../language/sheet/index.ts';
-import { languages, wordsIn } from '../language/words/index.ts';
-import { pdfOf } from '../server/print/pdf.ts';
+import { pdfOf } from '../server/host/print/pdf.ts';
 import { libraryFiles } from './library.ts';
 
 /** The day on which the certificates are made out. */

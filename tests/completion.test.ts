@@ -5,12 +5,12 @@
 import { AstUtils, type CstNode, CstUtils } from 'langium';
 import { describe, expect, it } from 'vitest';
 import { type CompletionItem, CompletionItemKind } from 'vscode-languageserver-types';
-import type { CheckResult } from '../language/check.ts';
-import { isProcedure, isSequence, type Procedure, type StepLine } from '../language/grammar/generated/ast.ts';
-import { RebuildGrammar } from '../language/grammar/generated/grammar.ts';
-import { parse } from '../language/grammar/parse.ts';
-import { resolve } from '../language/resolve/resolve.ts';
-import { symbolsOf } from '../language/resolve/symbols.ts';
+import type { CheckResult } from '../language/db/workspace.ts';
+import { resolve } from '../language/semantics/resolve.ts';
+import { symbolsOf } from '../language/semantics/symbols.ts';
+import { isProcedure, isSequence, type Procedure, type StepLine } from '../language/syntax/generated/ast.ts';
+import { RebuildGrammar } from '../language/syntax/generated/grammar.ts';
+import { parse } from '../language/syntax/parse.ts';
 import { completions } from '../server/lsp/completion.ts';
 import { corpusFiles } from './corpus/files.ts';
 import { libraryFiles } from './library.ts';

@@ -1,10 +1,10 @@
 /** Every fix, applied: the finding is gone, nothing new is found, and nothing else of the text has changed. */
 import { expect, test } from 'vitest';
-import { Checker } from '../language/check.ts';
-import { type Finding, type Fix, fullMessage } from '../language/model/finding.ts';
-import { blank } from '../language/rules/edits.ts';
-import { wholeExample } from '../language/rules/example-base.ts';
-import { applyFix, filled, pages } from '../language/rules/example-pages.ts';
+import { Checker } from '../language/db/workspace.ts';
+import { blank } from '../language/diagnostics/edits.ts';
+import { wholeExample } from '../language/diagnostics/example-base.ts';
+import { applyFix, filled, pages } from '../language/diagnostics/example-pages.ts';
+import { type Finding, type Fix, fullMessage } from '../language/model/diagnostic.ts';
 import { libraryFiles } from './library.ts';
 
 interface Case {

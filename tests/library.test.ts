@@ -1,8 +1,8 @@
 /** The library as a whole: it checks clean, and its demonstrations say what they are there to say. */
 import { describe, expect, it } from 'vitest';
-import { checkFiles } from '../language/check.ts';
-import { fullMessage } from '../language/model/finding.ts';
-import { sheetOf, textOf } from '../language/sheet/index.ts';
+import { checkFiles } from '../language/db/workspace.ts';
+import { sheetOf, textOf } from '../language/documents/traveler/index.ts';
+import { fullMessage } from '../language/model/diagnostic.ts';
 import { libraryFiles } from './library.ts';
 
 const checked = checkFiles(libraryFiles());

@@ -1,10 +1,10 @@
 /** Where a name leads: to what the procedure sees in whose text it is written, whoever else takes that text over. */
 import { expect, test } from 'vitest';
-import { hintsOf } from '../language/advice/hints.ts';
-import { type CheckResult, checkFiles } from '../language/check.ts';
+import { within } from '../language/analysis/within.ts';
+import { type CheckResult, checkFiles } from '../language/db/workspace.ts';
 import type { Position, Source } from '../language/model/source.ts';
-import type { Link } from '../language/resolve/context.ts';
-import { within } from '../language/rules/within.ts';
+import { hintsOf } from '../language/recommendations/hints.ts';
+import type { Link } from '../language/semantics/context.ts';
 import { definitionAt, hoverAt } from '../server/lsp/hover.ts';
 import { libraryFiles } from './library.ts';
 

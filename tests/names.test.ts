@@ -4,10 +4,10 @@
  */
 import { type AstNode, AstUtils, CstUtils, GrammarAST, GrammarUtils, isAstNode } from 'langium';
 import { describe, expect, it } from 'vitest';
-import { checkFiles } from '../language/check.ts';
-import { RebuildGrammar } from '../language/grammar/generated/grammar.ts';
-import { parse } from '../language/grammar/parse.ts';
-import { fullMessage } from '../language/model/finding.ts';
+import { checkFiles } from '../language/db/workspace.ts';
+import { fullMessage } from '../language/model/diagnostic.ts';
+import { RebuildGrammar } from '../language/syntax/generated/grammar.ts';
+import { parse } from '../language/syntax/parse.ts';
 
 const common = `shop bench "Bench" {
   station strip  "Strip bench"  dirty, wet   wear "Gloves"

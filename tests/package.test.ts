@@ -4,8 +4,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Metafile } from 'esbuild';
 import { describe, expect, it, test } from 'vitest';
-import { beside, bundled, noticesOf, packageIn } from '../server/notices.ts';
-import { packagedReadme } from '../server/package-readme.ts';
+import { beside, bundled, noticesOf, packageIn } from '../server/build/notices.ts';
+import { packagedReadme } from '../server/build/package-readme.ts';
 import { root } from './library.ts';
 
 const read = (path: string) => readFileSync(join(root, path), 'utf8');

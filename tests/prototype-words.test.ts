@@ -1,7 +1,7 @@
 /** Words that every object has are no words of the language: where one stands, it is as unknown as any other. */
 import { describe, expect, it } from 'vitest';
-import { checkFiles } from '../language/check.ts';
-import { fullMessage } from '../language/model/finding.ts';
+import { checkFiles } from '../language/db/workspace.ts';
+import { fullMessage } from '../language/model/diagnostic.ts';
 import { libraryFiles } from './library.ts';
 
 const words = Object.getOwnPropertyNames(Object.prototype);

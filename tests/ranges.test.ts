@@ -1,10 +1,10 @@
 /** Every place that is sent to an editor lies inside the text that it is of, whole, broken off or spoilt. */
 import { expect, test } from 'vitest';
-import { Checker } from '../language/check.ts';
-import { linesOf } from '../language/grammar/inside.ts';
+import { Checker } from '../language/db/workspace.ts';
 import { comparePositions } from '../language/model/ranges.ts';
 import type { Range } from '../language/model/source.ts';
-import type { DeclaredSymbol } from '../language/resolve/symbols.ts';
+import type { DeclaredSymbol } from '../language/semantics/symbols.ts';
+import { linesOf } from '../language/syntax/inside.ts';
 import { libraryFiles } from './library.ts';
 
 const library = libraryFiles(true);

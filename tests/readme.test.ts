@@ -2,8 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { checkFiles } from '../language/check.ts';
-import { fullMessage } from '../language/model/finding.ts';
+import { checkFiles } from '../language/db/workspace.ts';
+import { fullMessage } from '../language/model/diagnostic.ts';
 import { root } from './library.ts';
 
 const readme = readFileSync(join(root, 'README.md'), 'utf8');

@@ -4,7 +4,7 @@
  */
 import { type AstNode, AstUtils } from 'langium';
 import { describe, expect, it } from 'vitest';
-import { parse } from '../language/grammar/parse.ts';
+import { parse } from '../language/syntax/parse.ts';
 import { libraryFiles } from './library.ts';
 
 interface ReadStep {

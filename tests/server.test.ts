@@ -20,7 +20,7 @@ import {
   StreamMessageWriter,
 } from 'vscode-languageserver-protocol/node';
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import { rules } from '../language/rules/index.ts';
+import { rules } from '../language/diagnostics/index.ts';
 import type { PrintAnswer, SheetAnswer, SpecsAnswer } from '../server/lsp/requests.ts';
 
 // Each test starts a process from source.

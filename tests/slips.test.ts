@@ -1,7 +1,7 @@
 /** What is often written so by those who are new to the language: one finding, at its place, that says what to write. */
 import { describe, expect, it } from 'vitest';
-import { checkFiles } from '../language/check.ts';
-import { fullMessage } from '../language/model/finding.ts';
+import { checkFiles } from '../language/db/workspace.ts';
+import { fullMessage } from '../language/model/diagnostic.ts';
 import { libraryFiles } from './library.ts';
 
 const [first] = libraryFiles().filter(({ uri }) => uri.endsWith('first.rebuild'));

@@ -1,7 +1,7 @@
 /** The specifications of the library: text in, text out. */
 import { expect, it } from 'vitest';
-import { checkFiles } from '../language/check.ts';
-import { specsHtml, specsOf, specsText } from '../language/specs/index.ts';
+import { checkFiles } from '../language/db/workspace.ts';
+import { specsHtml, specsOf, specsText } from '../language/documents/specs/index.ts';
 import { specsReport } from '../server/cli/specs-schema.ts';
 import { libraryFiles } from './library.ts';
 

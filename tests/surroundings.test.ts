@@ -16,7 +16,7 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeEach, describe, expect, it, vi } from 'vitest';
-import { Checker } from '../language/check.ts';
+import { Checker } from '../language/db/workspace.ts';
 import { checkReport } from '../server/cli/check-schema.ts';
 import { command } from './command.ts';
 import { root } from './library.ts';

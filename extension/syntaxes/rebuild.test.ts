@@ -3,10 +3,10 @@ import { createRequire } from 'node:module';
 import { beforeAll, describe, expect, test } from 'vitest';
 import oniguruma from 'vscode-oniguruma';
 import textmate from 'vscode-textmate';
-import { itemHeads, stepWords } from '../../language/grammar/words.ts';
 import { verbs } from '../../language/model/verbs.ts';
 import { units } from '../../language/quantities/index.ts';
-import { spellingOf } from '../../language/verbs/index.ts';
+import { itemHeads, stepWords } from '../../language/syntax/keywords.ts';
+import { spellingOf } from '../../language/syntax/verbs/index.ts';
 
 let grammar: textmate.IGrammar;
 const colors = JSON.parse(readFileSync(new URL('./rebuild.tmLanguage.json', import.meta.url), 'utf8')) as {

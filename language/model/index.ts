@@ -1,5 +1,5 @@
+export type * from './diagnostic.ts';
 export type * from './family.ts';
-export type * from './finding.ts';
 export type * from './job.ts';
 export type * from './procedure.ts';
 export type * from './shop.ts';

@@ -1,1 +1,1 @@
-export { type Verb, verbs } from '../verbs/index.ts';
+export { type Verb, verbs } from '../syntax/verbs/index.ts';

@@ -1,5 +1,5 @@
-import type { CheckResult } from '../../language/check.ts';
-import type { Finding } from '../../language/model/finding.ts';
+import type { CheckResult } from '../../language/db/workspace.ts';
+import type { Finding } from '../../language/model/diagnostic.ts';
 import type { Position, Range } from '../../language/model/source.ts';
 import type { Target } from './targets.ts';
 

@@ -1,10 +1,10 @@
 import pc from 'picocolors';
-import { certificateOf, missingOf, placeWords } from '../../language/certificate/index.ts';
-import { printedAs } from '../../language/settings/settings.ts';
-import { wordsIn } from '../../language/words/index.ts';
-import { printSheet, WriteError } from '../print/index.ts';
-import { certificateName } from '../print/sheet-name.ts';
-import { contentHash } from '../workspace/content-hash.ts';
+import { printedAs } from '../../language/config/config.ts';
+import { certificateOf, missingOf, placeWords } from '../../language/documents/certificate/index.ts';
+import { wordsIn } from '../../language/i18n/index.ts';
+import { contentHash } from '../host/files/content-hash.ts';
+import { printSheet, WriteError } from '../host/print/index.ts';
+import { certificateName } from '../host/print/sheet-name.ts';
 import { findingsOn } from './bearing.ts';
 import { openJobIn } from './job.ts';
 import { type PrintCommandOptions, report } from './print.ts';

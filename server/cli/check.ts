@@ -1,4 +1,4 @@
-import type { Finding } from '../../language/model/finding.ts';
+import type { Finding } from '../../language/model/diagnostic.ts';
 import { diffOf, type FixedFile, fixedLines, fixWorkspace, writeFixed } from './fix.ts';
 import { githubReport } from './report-github.ts';
 import { jsonReport } from './report-json.ts';

@@ -1,9 +1,9 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import pc from 'picocolors';
-import { nearest } from '../../language/grammar/nearest.ts';
-import { areaOf, rules } from '../../language/rules/index.ts';
-import { packageRoot } from '../workspace/package-root.ts';
+import { areaOf, rules } from '../../language/diagnostics/index.ts';
+import { nearest } from '../../language/syntax/nearest.ts';
+import { packageRoot } from '../host/files/package-root.ts';
 import { say } from './say.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -25,7 +25,7 @@ export function explainCommand(code: string | undefined): number {
       `No rule is called ${code}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : 'To list them all: npx handtight explain'}`,
     );
   }
-  const page = join(packageRoot(), 'language/rules', area, `${code}.md`);
+  const page = join(packageRoot(), 'language/diagnostics', area, `${code}.md`);
   if (!existsSync(page))
     throw new UsageError(`The page of ${code} is missing from this installation (${page}). Install it again.`);
   say(

@@ -2,11 +2,11 @@
 import { readFile } from 'node:fs/promises';
 import { createTwoFilesPatch } from 'diff';
 import pc from 'picocolors';
-import { Checker } from '../../language/check.ts';
-import { type FixedFiles, fixFiles, mostRounds } from '../../language/fixes.ts';
-import { textProblem } from '../../language/grammar/text-problem.ts';
-import type { Finding } from '../../language/model/finding.ts';
-import { WriteError, writeWhole } from '../print/write.ts';
+import { Checker } from '../../language/db/workspace.ts';
+import { type FixedFiles, fixFiles, mostRounds } from '../../language/diagnostics/fixes.ts';
+import type { Finding } from '../../language/model/diagnostic.ts';
+import { textProblem } from '../../language/syntax/text-problem.ts';
+import { WriteError, writeWhole } from '../host/print/write.ts';
 import { note } from './say.ts';
 import { UsageError } from './usage-error.ts';
 import type { CliWorkspace } from './workspace.ts';

@@ -1,7 +1,7 @@
-import type { CheckResult } from '../../language/check.ts';
-import { fullMessage } from '../../language/model/finding.ts';
+import type { CheckResult } from '../../language/db/workspace.ts';
+import { fullMessage } from '../../language/model/diagnostic.ts';
 import type { Job } from '../../language/model/job.ts';
-import { shownPath } from '../workspace/find-files.ts';
+import { shownPath } from '../host/files/find-files.ts';
 import { named } from './named.ts';
 import { UsageError } from './usage-error.ts';
 import { type CliWorkspace, openQuietly } from './workspace.ts';

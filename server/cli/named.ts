@@ -1,5 +1,5 @@
-import { nearest } from '../../language/grammar/nearest.ts';
-import { shownPath } from '../workspace/find-files.ts';
+import { nearest } from '../../language/syntax/nearest.ts';
+import { shownPath } from '../host/files/find-files.ts';
 import { UsageError } from './usage-error.ts';
 
 interface Declared {

@@ -1,11 +1,11 @@
 import pc from 'picocolors';
-import { printedAs } from '../../language/settings/settings.ts';
-import { type Paper, type Sheet, sheetOf } from '../../language/sheet/index.ts';
-import type { Language } from '../../language/words/index.ts';
-import { type Printed, printSheet, printSheets, type SheetFormat, WriteError } from '../print/index.ts';
-import { bookFile, sheetNames } from '../print/sheet-name.ts';
-import { contentHash } from '../workspace/content-hash.ts';
-import { shownPath } from '../workspace/find-files.ts';
+import { printedAs } from '../../language/config/config.ts';
+import { type Paper, type Sheet, sheetOf } from '../../language/documents/traveler/index.ts';
+import type { Language } from '../../language/i18n/index.ts';
+import { contentHash } from '../host/files/content-hash.ts';
+import { shownPath } from '../host/files/find-files.ts';
+import { type Printed, printSheet, printSheets, type SheetFormat, WriteError } from '../host/print/index.ts';
+import { bookFile, sheetNames } from '../host/print/sheet-name.ts';
 import { onStop } from './on-stop.ts';
 import { type Progress, startProgress } from './progress.ts';
 import { note, say, tell } from './say.ts';

@@ -1,4 +1,4 @@
-import type { CheckedProcedure } from '../../language/check.ts';
+import type { CheckedProcedure } from '../../language/db/workspace.ts';
 import type { Job } from '../../language/model/job.ts';
 import { named } from './named.ts';
 import { openQuietly } from './workspace.ts';

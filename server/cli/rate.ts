@@ -1,4 +1,4 @@
-import { rateLines } from '../../language/advice/rate-report.ts';
+import { rateLines } from '../../language/recommendations/rate-report.ts';
 import { openProcedure } from './procedure.ts';
 import { say } from './say.ts';
 

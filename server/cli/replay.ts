@@ -1,8 +1,8 @@
 import pc from 'picocolors';
-import { becauseText, cautionsByStep } from '../../language/cautions/index.ts';
+import { becauseText, cautionsByStep } from '../../language/analysis/cautions/index.ts';
+import type { Replay, Way } from '../../language/analysis/flow-analysis.ts';
+import { wayWords } from '../../language/analysis/prose.ts';
 import type { Source } from '../../language/model/source.ts';
-import type { Replay, Way } from '../../language/replay/replay.ts';
-import { wayWords } from '../../language/rules/words.ts';
 import { openProcedure } from './procedure.ts';
 import { say, sayData } from './say.ts';
 import { visibleJson } from './visible.ts';

@@ -1,4 +1,4 @@
-import { fullMessage } from '../../language/model/finding.ts';
+import { fullMessage } from '../../language/model/diagnostic.ts';
 import type { Checked } from './check.ts';
 import { visible } from './visible.ts';
 

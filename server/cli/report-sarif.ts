@@ -1,9 +1,9 @@
 import { isAbsolute } from 'node:path';
 import type { Log, PhysicalLocation, Result } from 'sarif';
 import { URI } from 'vscode-uri';
-import { fullMessage } from '../../language/model/finding.ts';
+import { rules } from '../../language/diagnostics/index.ts';
+import { fullMessage } from '../../language/model/diagnostic.ts';
 import type { Source } from '../../language/model/source.ts';
-import { rules } from '../../language/rules/index.ts';
 import type { Checked } from './check.ts';
 import { visibleJson } from './visible.ts';
 

@@ -1,8 +1,8 @@
 import { codeFrameColumns } from '@babel/code-frame';
 import pc from 'picocolors';
 import wrapAnsi from 'wrap-ansi';
-import { type Finding, fullMessage } from '../../language/model/finding.ts';
-import { areaOf } from '../../language/rules/index.ts';
+import { areaOf } from '../../language/diagnostics/index.ts';
+import { type Finding, fullMessage } from '../../language/model/diagnostic.ts';
 import type { Checked } from './check.ts';
 import { fixedLines } from './fix.ts';
 import { visible } from './visible.ts';

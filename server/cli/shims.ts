@@ -1,4 +1,4 @@
-import { matchLines, shimLines } from '../../language/advice/report.ts';
+import { matchLines, shimLines } from '../../language/recommendations/report.ts';
 import { openJob } from './job.ts';
 import { say } from './say.ts';
 

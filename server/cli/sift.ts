@@ -1,7 +1,7 @@
-import type { CheckResult } from '../../language/check.ts';
-import type { Finding } from '../../language/model/finding.ts';
-import { fileKey, fileName } from '../print/file-name.ts';
-import { sheetNames } from '../print/sheet-name.ts';
+import type { CheckResult } from '../../language/db/workspace.ts';
+import type { Finding } from '../../language/model/diagnostic.ts';
+import { fileKey, fileName } from '../host/print/file-name.ts';
+import { sheetNames } from '../host/print/sheet-name.ts';
 import { findingsOn } from './bearing.ts';
 import type { Target } from './targets.ts';
 

@@ -1,8 +1,8 @@
 import pc from 'picocolors';
-import { missingCount, type Specs, specsHtml, specsOf, specsText } from '../../language/specs/index.ts';
-import { htmlFonts } from '../print/fonts.ts';
-import { WriteError, writeWhole } from '../print/write.ts';
-import { shownPath } from '../workspace/find-files.ts';
+import { missingCount, type Specs, specsHtml, specsOf, specsText } from '../../language/documents/specs/index.ts';
+import { shownPath } from '../host/files/find-files.ts';
+import { htmlFonts } from '../host/print/fonts.ts';
+import { WriteError, writeWhole } from '../host/print/write.ts';
 import { openProcedure } from './procedure.ts';
 import { note, say, sayData } from './say.ts';
 import { type SpecsReport, specsReport } from './specs-schema.ts';

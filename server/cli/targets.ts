@@ -1,10 +1,10 @@
 /** What is to be printed: the names, files and folders of a command line, looked up in the workspace. */
 import { statSync } from 'node:fs';
-import { nearest } from '../../language/grammar/nearest.ts';
-import type { Finding } from '../../language/model/finding.ts';
+import type { Finding } from '../../language/model/diagnostic.ts';
 import type { Job } from '../../language/model/job.ts';
 import type { Procedure } from '../../language/model/procedure.ts';
-import { FileFinder, shownPath } from '../workspace/find-files.ts';
+import { nearest } from '../../language/syntax/nearest.ts';
+import { FileFinder, shownPath } from '../host/files/find-files.ts';
 import { undeclared } from './undeclared.ts';
 import { UsageError } from './usage-error.ts';
 import { type CliWorkspace, excludedHere, openWorkspace } from './workspace.ts';

@@ -1,4 +1,4 @@
-import type { CheckResult } from '../../language/check.ts';
+import type { CheckResult } from '../../language/db/workspace.ts';
 
 /** Why things that files declare, or seem to, have no sheet: what cannot be read must not be passed over in silence. */
 export function undeclared(

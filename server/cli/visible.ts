@@ -3,7 +3,7 @@
  * hide or turn around the text beside it, or give commands to a build server that reads the log.
  */
 import pc from 'picocolors';
-import { codeOf } from '../../language/grammar/text-problem.ts';
+import { codeOf } from '../../language/syntax/text-problem.ts';
 
 /** Characters that are not seen or steer what shows them; not line feed and tab. */
 const hidden =

@@ -1,5 +1,5 @@
-import { nearest } from '../../language/grammar/nearest.ts';
-import { calculations, usage, workOut } from '../../language/work-out/work-out.ts';
+import { calculations, usage, workOut } from '../../language/calculator/work-out.ts';
+import { nearest } from '../../language/syntax/nearest.ts';
 import { say } from './say.ts';
 import { UsageError } from './usage-error.ts';
 

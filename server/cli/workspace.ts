@@ -1,10 +1,10 @@
 import { dirname, resolve } from 'node:path';
-import { Checker, type CheckResult, type SourceFile } from '../../language/check.ts';
-import type { Finding } from '../../language/model/finding.ts';
-import { isSettings, readSettings, type SettingsFile } from '../../language/settings/settings.ts';
-import { excludedBy, FileFinder, type IsExcluded, isRead, settingsAt, shownPath } from '../workspace/find-files.ts';
-import { idleSettings, unreadFinding } from '../workspace/not-read.ts';
-import { type ReadText, readText } from '../workspace/read-text.ts';
+import { isSettings, readSettings, type SettingsFile } from '../../language/config/config.ts';
+import { Checker, type CheckResult, type SourceFile } from '../../language/db/workspace.ts';
+import type { Finding } from '../../language/model/diagnostic.ts';
+import { excludedBy, FileFinder, type IsExcluded, isRead, settingsAt, shownPath } from '../host/files/find-files.ts';
+import { idleSettings, unreadFinding } from '../host/files/not-read.ts';
+import { type ReadText, readText } from '../host/files/read-text.ts';
 import { note } from './say.ts';
 import { UsageError } from './usage-error.ts';
 

@@ -8,14 +8,14 @@ import {
   type TextEdit,
   type WorkspaceEdit,
 } from 'vscode-languageserver-types';
-import { safeFixes } from '../../language/fixes.ts';
-import type { Edit, Finding } from '../../language/model/finding.ts';
+import { blank, fitted } from '../../language/diagnostics/edits.ts';
+import { safeFixes } from '../../language/diagnostics/fixes.ts';
+import { rules } from '../../language/diagnostics/index.ts';
+import type { AnyRule } from '../../language/diagnostics/rule.ts';
+import type { Edit, Finding } from '../../language/model/diagnostic.ts';
 import { contains, touches } from '../../language/model/ranges.ts';
 import type { Range } from '../../language/model/source.ts';
-import type { DeclaredSymbol } from '../../language/resolve/symbols.ts';
-import { blank, fitted } from '../../language/rules/edits.ts';
-import { rules } from '../../language/rules/index.ts';
-import type { AnyRule } from '../../language/rules/rule.ts';
+import type { DeclaredSymbol } from '../../language/semantics/symbols.ts';
 
 /** Where edits go, and what the client makes of them. */
 interface Editing {

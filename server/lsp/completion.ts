@@ -1,7 +1,7 @@
 /** Completion: names with their words, verbs where a step begins, words of the language where they fit. */
 import { type CompletionItem, CompletionItemKind, InsertTextFormat } from 'vscode-languageserver-types';
-import type { CheckResult } from '../../language/check.ts';
-import { spellingOf, verbs, verbTable } from '../../language/verbs/index.ts';
+import type { CheckResult } from '../../language/db/workspace.ts';
+import { spellingOf, verbs, verbTable } from '../../language/syntax/verbs/index.ts';
 import { wantedAt } from './completion-context.ts';
 import { type Place, placeAt } from './place.ts';
 import { allDeclared, type Declared, inScope, scopeAt } from './scope.ts';

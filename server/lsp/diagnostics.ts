@@ -1,6 +1,6 @@
 /** Findings, in the protocol's terms. */
 import { type Diagnostic, DiagnosticSeverity, DiagnosticTag } from 'vscode-languageserver-types';
-import { type Finding, type Severity, shortMessage } from '../../language/model/finding.ts';
+import { type Finding, type Severity, shortMessage } from '../../language/model/diagnostic.ts';
 
 /** What stands behind a diagnostic's source in the editor. */
 const diagnosticSource = 'handtight';

@@ -1,10 +1,10 @@
 /** Hover and definition: why a finding matters, a name's words, and what is declared of it. */
 import type { Hover, Location } from 'vscode-languageserver-types';
-import type { CheckResult } from '../../language/check.ts';
+import type { CheckResult } from '../../language/db/workspace.ts';
+import { familySvg } from '../../language/documents/traveler/index.ts';
+import { wordsIn } from '../../language/i18n/index.ts';
 import { contains } from '../../language/model/ranges.ts';
 import type { Position, Range, Source } from '../../language/model/source.ts';
-import { familySvg } from '../../language/sheet/index.ts';
-import { wordsIn } from '../../language/words/index.ts';
 import { allDeclared, type Declared } from './scope.ts';
 
 /** A name at a place, and what it leads to: several where it stands in a sequence that several procedures call. */

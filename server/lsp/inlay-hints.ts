@@ -1,6 +1,6 @@
 import { type InlayHint, InlayHintKind, type Range } from 'vscode-languageserver';
-import { hintsOf } from '../../language/advice/hints.ts';
-import type { CheckResult } from '../../language/check.ts';
+import type { CheckResult } from '../../language/db/workspace.ts';
+import { hintsOf } from '../../language/recommendations/hints.ts';
 
 /** Hints of a file inside a range: what to fit behind a reading, what a step of the drawer brings behind a `choose`. */
 export function inlayHints(uri: string, range: Range, { procedures, jobs }: CheckResult): InlayHint[] {

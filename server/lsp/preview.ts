@@ -1,11 +1,11 @@
 /** The request `handtight/sheet`: the sheet of what stands at a place, for a view beside the editor. */
-import { printedAs } from '../../language/settings/settings.ts';
-import { htmlOf, sheetOf } from '../../language/sheet/index.ts';
-import { htmlFonts } from '../print/index.ts';
-import { contentHash } from '../workspace/content-hash.ts';
-import type { Library } from './library.ts';
+import { printedAs } from '../../language/config/config.ts';
+import { htmlOf, sheetOf } from '../../language/documents/traveler/index.ts';
+import { contentHash } from '../host/files/content-hash.ts';
+import { htmlFonts } from '../host/print/index.ts';
+import type { Library } from './document-store.ts';
+import { subjectAt } from './print-target.ts';
 import type { SheetAnswer, SheetQuestion } from './requests.ts';
-import { subjectAt } from './subject.ts';
 import { canonicalUri } from './uris.ts';
 
 /** Answers with the page as it would be printed now, errors or not: with errors it bears the draft's mark. */

@@ -1,14 +1,14 @@
 /** The request `handtight/print`: the sheet of what stands at a place, as a PDF in a folder. */
 
 import type { z } from 'zod';
-import { printedAs } from '../../language/settings/settings.ts';
-import { sheetOf } from '../../language/sheet/index.ts';
-import { printSheet } from '../print/index.ts';
-import { sheetNames } from '../print/sheet-name.ts';
-import { contentHash } from '../workspace/content-hash.ts';
-import type { Library } from './library.ts';
+import { printedAs } from '../../language/config/config.ts';
+import { sheetOf } from '../../language/documents/traveler/index.ts';
+import { contentHash } from '../host/files/content-hash.ts';
+import { printSheet } from '../host/print/index.ts';
+import { sheetNames } from '../host/print/sheet-name.ts';
+import type { Library } from './document-store.ts';
+import { subjectAt } from './print-target.ts';
 import type { PrintAnswer, printQuestion } from './requests.ts';
-import { subjectAt } from './subject.ts';
 import { pathOfUri, uriOfPath } from './uris.ts';
 
 /** Prints, unless there are errors and no draft was asked for. A file that cannot be written is an answer, not a defect. */

@@ -1,8 +1,8 @@
 /** Pushes diagnostics: each file's when they change, and an empty list when it has none left. */
 import type { Connection, Diagnostic } from 'vscode-languageserver';
-import type { Severity } from '../../language/model/finding.ts';
+import type { Severity } from '../../language/model/diagnostic.ts';
 import { diagnosticOf } from './diagnostics.ts';
-import type { Library } from './library.ts';
+import type { Library } from './document-store.ts';
 import type { CheckedNotification } from './requests.ts';
 
 /** Most diagnostics that are sent for one file: a file of another kind would flood the list of problems. */

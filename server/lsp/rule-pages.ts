@@ -8,7 +8,7 @@ import { pathOfUri, uriOfPath } from './uris.ts';
  * @param folder URI of the folder of areas; null: the one that is shipped beside the server
  */
 export function rulePages(folder: string | null): ReadonlyMap<string, string> {
-  const path = folder === null ? join(dirname(process.argv[1] ?? '.'), '../language/rules') : pathOfUri(folder);
+  const path = folder === null ? join(dirname(process.argv[1] ?? '.'), '../language/diagnostics') : pathOfUri(folder);
   const pages = new Map<string, string>();
   if (path === null) return pages;
   for (const area of list(path)) {

@@ -1,6 +1,6 @@
 /** Names that can be used at a place: those of the family and the shop that the procedure is for, else all. */
-import type { CheckResult } from '../../language/check.ts';
-import type { DeclaredSymbol } from '../../language/resolve/symbols.ts';
+import type { CheckResult } from '../../language/db/workspace.ts';
+import type { DeclaredSymbol } from '../../language/semantics/symbols.ts';
 import type { Place } from './place.ts';
 
 /** A declared name and the file that declares it. */

@@ -15,18 +15,18 @@ import {
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import type { z } from 'zod';
-import { rules } from '../../language/rules/index.ts';
-import { isSettings } from '../../language/settings/settings.ts';
+import { isSettings } from '../../language/config/config.ts';
+import { rules } from '../../language/diagnostics/index.ts';
 import { codeActions, fixAll, fixAllKind } from './code-actions.ts';
 import { completions } from './completion.ts';
 import { debounce } from './debounce.ts';
 import { diagnosticOf } from './diagnostics.ts';
+import { Library } from './document-store.ts';
 import { definitionAt, hoverAt } from './hover.ts';
 import { inlayHints } from './inlay-hints.ts';
-import { Library } from './library.ts';
-import { originOf } from './origin.ts';
 import { sheetAt } from './preview.ts';
 import { printAt } from './print.ts';
+import { originOf } from './print-link.ts';
 import { Publisher } from './publish.ts';
 import { checkedMethod, originMethod, printMethod, sheetMethod, specsMethod } from './request-names.ts';
 import {

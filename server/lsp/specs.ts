@@ -1,9 +1,9 @@
 /** The request `handtight/specs`: the specifications of the procedure at a place, for a view beside the editor. */
-import { missingCount, specsHtml, specsOf } from '../../language/specs/index.ts';
-import { htmlFonts } from '../print/index.ts';
-import type { Library } from './library.ts';
+import { missingCount, specsHtml, specsOf } from '../../language/documents/specs/index.ts';
+import { htmlFonts } from '../host/print/index.ts';
+import type { Library } from './document-store.ts';
+import { subjectAt } from './print-target.ts';
 import type { SheetQuestion, SpecsAnswer } from './requests.ts';
-import { subjectAt } from './subject.ts';
 import { canonicalUri } from './uris.ts';
 
 /** Answers for a job with its procedure's. */

@@ -1,9 +1,10 @@
 /** What may go on in a step, by the words before it: read forward, with the table of verbs. */
-import { kindWords, stepWords } from '../../language/grammar/words.ts';
+
 import { dangers } from '../../language/model/danger.ts';
-import { phrasesAfter, spellingOf, type Verb, verbs, verbTable } from '../../language/verbs/index.ts';
-import { clauseOf, type Follow, type Phrase, repeats } from '../../language/verbs/phrases.ts';
-import type { VerbObject } from '../../language/verbs/verb.ts';
+import { kindWords, stepWords } from '../../language/syntax/keywords.ts';
+import { phrasesAfter, spellingOf, type Verb, verbs, verbTable } from '../../language/syntax/verbs/index.ts';
+import { clauseOf, type Follow, type Phrase, repeats } from '../../language/syntax/verbs/phrases.ts';
+import type { VerbObject } from '../../language/syntax/verbs/verb.ts';
 import { names, nothing, type Wanted, words } from './wanted.ts';
 
 /** Kinds of declared names that each is a name of, as `DeclaredSymbol.kind` calls them. */

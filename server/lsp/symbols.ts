@@ -1,6 +1,6 @@
 /** The outline: what a file declares. */
 import { type DocumentSymbol, SymbolKind } from 'vscode-languageserver-types';
-import type { DeclaredSymbol } from '../../language/resolve/symbols.ts';
+import type { DeclaredSymbol } from '../../language/semantics/symbols.ts';
 
 /** Most entries that are sent for one file: more make no outline, and the editor slow. */
 const mostSymbols = 5000;

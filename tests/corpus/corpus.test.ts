@@ -6,8 +6,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { checkFiles } from '../../language/check.ts';
-import { fullMessage } from '../../language/model/finding.ts';
+import { checkFiles } from '../../language/db/workspace.ts';
+import { fullMessage } from '../../language/model/diagnostic.ts';
 
 const folder = fileURLToPath(new URL('.', import.meta.url));
 const source = (name: string) => ({ uri: name, text: readFileSync(join(folder, name), 'utf8') });

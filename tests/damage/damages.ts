@@ -1,4 +1,4 @@
-import { Checker, type SourceFile } from '../../language/check.ts';
+import { Checker, type SourceFile } from '../../language/db/workspace.ts';
 import { everythingOf } from './everything.ts';
 
 /** One way in which a file may be broken. */

@@ -1,11 +1,11 @@
-import { hintsOf } from '../../language/advice/hints.ts';
-import { rateLines } from '../../language/advice/rate-report.ts';
-import { matchLines, shimLines } from '../../language/advice/report.ts';
-import { certificateOf, missingOf } from '../../language/certificate/index.ts';
-import { Checker, type CheckResult, type SourceFile } from '../../language/check.ts';
-import { explodedOf } from '../../language/drawing/exploded.ts';
-import { htmlOf, sheetOf, typstOf } from '../../language/sheet/index.ts';
-import { specsHtml, specsOf, specsText } from '../../language/specs/index.ts';
+import { Checker, type CheckResult, type SourceFile } from '../../language/db/workspace.ts';
+import { certificateOf, missingOf } from '../../language/documents/certificate/index.ts';
+import { explodedOf } from '../../language/documents/drawing/exploded.ts';
+import { specsHtml, specsOf, specsText } from '../../language/documents/specs/index.ts';
+import { htmlOf, sheetOf, typstOf } from '../../language/documents/traveler/index.ts';
+import { hintsOf } from '../../language/recommendations/hints.ts';
+import { rateLines } from '../../language/recommendations/rate-report.ts';
+import { matchLines, shimLines } from '../../language/recommendations/report.ts';
 
 /**
  * All that `language/` makes of files: findings, and of each procedure and job the sheet as a draft, the specifications,

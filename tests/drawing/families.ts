@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
-import { type CheckResult, checkFiles } from '../../language/check.ts';
+import { type CheckResult, checkFiles } from '../../language/db/workspace.ts';
 import type { Face, Family, Joint, Part, Port } from '../../language/model/family.ts';
 import { libraryFiles, root } from '../library.ts';
 

@@ -6,8 +6,8 @@ import {
   lineHeight,
   type Mark,
   type Point,
-} from '../../language/drawing/drawing.ts';
-import { widthOf } from '../../language/drawing/text-width.ts';
+} from '../../language/documents/drawing/drawing.ts';
+import { widthOf } from '../../language/documents/drawing/text-width.ts';
 
 const slack = 0.01;
 

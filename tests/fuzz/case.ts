@@ -1,4 +1,4 @@
-import type { SourceFile } from '../../language/check.ts';
+import type { SourceFile } from '../../language/db/workspace.ts';
 import type { Random } from './random.ts';
 
 /** One input: a workspace, as it stood after each of a few edits. Most have one state. */

@@ -1,4 +1,4 @@
-import type { SourceFile } from '../../language/check.ts';
+import type { SourceFile } from '../../language/db/workspace.ts';
 import type { FuzzCase } from './case.ts';
 import { wordsOf } from './seeds.ts';
 

@@ -1,4 +1,4 @@
-import type { SourceFile } from '../../language/check.ts';
+import type { SourceFile } from '../../language/db/workspace.ts';
 import { corpusFiles } from '../corpus/files.ts';
 import { libraryFiles } from '../library.ts';
 import type { Random } from './random.ts';

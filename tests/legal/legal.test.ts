@@ -1,8 +1,8 @@
 /** Random families and random legal procedures: whole they check clean, broken once they are reported. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { checkFiles } from '../../language/check.ts';
-import { fullMessage } from '../../language/model/finding.ts';
+import { checkFiles } from '../../language/db/workspace.ts';
+import { fullMessage } from '../../language/model/diagnostic.ts';
 import { Judge } from '../mutate/judge.ts';
 import { mutantsOf } from '../mutate/mutations.ts';
 import { reasonFor } from '../mutate/reasons.ts';

@@ -1,7 +1,7 @@
 /** `npm run legal -- 50 1`: random legal procedures, each broken in every way; the survivors are listed. */
 import fc from 'fast-check';
-import { checkFiles } from '../../language/check.ts';
-import { fullMessage } from '../../language/model/finding.ts';
+import { checkFiles } from '../../language/db/workspace.ts';
+import { fullMessage } from '../../language/model/diagnostic.ts';
 import { Judge } from '../mutate/judge.ts';
 import { kinds } from '../mutate/mutant.ts';
 import { mutantsOf } from '../mutate/mutations.ts';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
-import { checkFiles } from '../../language/check.ts';
+import type { Visitor } from '../../language/analysis/flow-analysis.ts';
+import { checkFiles } from '../../language/db/workspace.ts';
+import { rules } from '../../language/diagnostics/index.ts';
 import type { Step } from '../../language/model/procedure.ts';
-import type { Visitor } from '../../language/replay/replay.ts';
-import { rules } from '../../language/rules/index.ts';
 import { facesOf, familyText, hasShim, outerPorts, partsOf, type Shape, shapes, shopText } from './family.ts';
 
 /*

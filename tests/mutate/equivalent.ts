@@ -1,7 +1,7 @@
-import type { CheckedProcedure, CheckResult } from '../../language/check.ts';
+import type { Replay, Way } from '../../language/analysis/flow-analysis.ts';
+import type { CheckedProcedure, CheckResult } from '../../language/db/workspace.ts';
+import { sheetOf, textOf } from '../../language/documents/traveler/index.ts';
 import type { Step } from '../../language/model/procedure.ts';
-import type { Replay, Way } from '../../language/replay/replay.ts';
-import { sheetOf, textOf } from '../../language/sheet/index.ts';
 
 /**
  * Whether a workspace that was broken is the same in all that the replay knows and in all that is printed: on every way

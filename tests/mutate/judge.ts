@@ -1,5 +1,5 @@
-import { Checker, type CheckResult, type SourceFile } from '../../language/check.ts';
-import { type Finding, fullMessage } from '../../language/model/finding.ts';
+import { Checker, type CheckResult, type SourceFile } from '../../language/db/workspace.ts';
+import { type Finding, fullMessage } from '../../language/model/diagnostic.ts';
 import { isEquivalent } from './equivalent.ts';
 import { applied, type Mutant } from './mutant.ts';
 

@@ -1,6 +1,6 @@
 import { type AstNode, AstUtils, GrammarUtils } from 'langium';
-import type * as ast from '../../language/grammar/generated/ast.ts';
-import { parse } from '../../language/grammar/parse.ts';
+import type * as ast from '../../language/syntax/generated/ast.ts';
+import { parse } from '../../language/syntax/parse.ts';
 import type { Edit, Kind, Mutant } from './mutant.ts';
 
 /** Every single break of a file, of each kind. */

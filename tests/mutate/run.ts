@@ -1,5 +1,5 @@
 /** `npm run mutate`: breaks every clean procedure of the library once in every way, and counts what is reported. */
-import { fullMessage } from '../../language/model/finding.ts';
+import { fullMessage } from '../../language/model/diagnostic.ts';
 import { libraryFiles } from '../library.ts';
 import { Judge, type Judged } from './judge.ts';
 import { kinds } from './mutant.ts';

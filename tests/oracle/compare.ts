@@ -1,10 +1,10 @@
-import { parse } from '../../language/grammar/parse.ts';
+import { type Replay, replay, type Visitor } from '../../language/analysis/flow-analysis.ts';
+import { allSteps } from '../../language/analysis/locations.ts';
+import { rules } from '../../language/diagnostics/index.ts';
+import type { Report } from '../../language/diagnostics/rule.ts';
 import type { Source } from '../../language/model/source.ts';
-import { allSteps } from '../../language/replay/cells.ts';
-import { type Replay, replay, type Visitor } from '../../language/replay/replay.ts';
-import { resolve } from '../../language/resolve/resolve.ts';
-import { rules } from '../../language/rules/index.ts';
-import type { Report } from '../../language/rules/rule.ts';
+import { resolve } from '../../language/semantics/resolve.ts';
+import { parse } from '../../language/syntax/parse.ts';
 import { allDeviations, type Deviation } from './deviations.ts';
 import { covered, interpret } from './interpreter.ts';
 import { shopText } from './random.ts';

@@ -3,7 +3,7 @@ import type { FailEntry, Procedure, Repair, Step } from '../../language/model/pr
 
 /*
  * What the oracle needs to know of a family, from the language document: “rests on”, “comes out with”, “closes over”.
- * Written anew on purpose: a slip in language/replay/relations.ts is to show.
+ * Written anew on purpose: a slip in language/analysis/relations.ts is to show.
  */
 
 export class Facts {

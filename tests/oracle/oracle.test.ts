@@ -4,8 +4,8 @@
  */
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { parse } from '../../language/grammar/parse.ts';
-import { resolve } from '../../language/resolve/resolve.ts';
+import { resolve } from '../../language/semantics/resolve.ts';
+import { parse } from '../../language/syntax/parse.ts';
 import { type Comparison, compare } from './compare.ts';
 import { knownMissed } from './deviations.ts';
 import { interpret } from './interpreter.ts';

@@ -14,7 +14,7 @@ const manifests = ['package.json'];
 /** Messages, help texts and fixed words: string literals. */
 const messages = [
   'language/{grammar,resolve,settings,work-out,certificate}/*.ts',
-  'language/words/en.ts',
+  'language/i18n/en.ts',
   'server/{cli,print,workspace}/*.ts',
   'extension/*.ts',
 ];

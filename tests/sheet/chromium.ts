@@ -1,9 +1,9 @@
 /** The HTML sheet as a browser prints it, where the machine has one. */
 import { existsSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
-import { htmlOf } from '../../language/sheet/html.ts';
-import type { Sheet } from '../../language/sheet/model.ts';
-import { htmlFonts } from '../../server/print/fonts.ts';
+import { htmlOf } from '../../language/documents/renderers/html.ts';
+import type { Sheet } from '../../language/documents/traveler/model.ts';
+import { htmlFonts } from '../../server/host/print/fonts.ts';
 import { startBrowser } from '../workbench/browser.ts';
 
 const path = process.env.CHROMIUM ?? '/usr/bin/chromium';

@@ -2,14 +2,14 @@
  * What a print must say, walked from the procedure and the job and not from the sheet: for each step its number, what it
  * acts on, its limits, tools, cautions, sources, concessions and what is done on a fail.
  */
-import { usualCautions } from '../../language/cautions/index.ts';
-import { fullMessage } from '../../language/model/finding.ts';
+import { usualCautions } from '../../language/analysis/cautions/index.ts';
+import { baseTitle, objectTitle, titleOf } from '../../language/documents/traveler/names.ts';
+import type { SheetOptions } from '../../language/documents/traveler/print-context.ts';
+import { wordsIn } from '../../language/i18n/index.ts';
+import { fullMessage } from '../../language/model/diagnostic.ts';
 import type { LimitUse, Procedure, Step, Verb } from '../../language/model/index.ts';
 import { specFor } from '../../language/model/spec-for.ts';
 import { formatLimit, formatQuantity, type Limit } from '../../language/quantities/index.ts';
-import { baseTitle, objectTitle, titleOf } from '../../language/sheet/names.ts';
-import type { SheetOptions } from '../../language/sheet/setting.ts';
-import { wordsIn } from '../../language/words/index.ts';
 import { judgedLimit } from './limit-claims.ts';
 
 const words = wordsIn('en');

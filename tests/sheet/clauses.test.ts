@@ -3,14 +3,14 @@
  * from the grammar's own list, so that a new clause or a new verb cannot be forgotten.
  */
 import { describe, expect, it } from 'vitest';
-import { checkFiles } from '../../language/check.ts';
-import type { Clause, TestClause } from '../../language/grammar/generated/ast.ts';
+import { checkFiles } from '../../language/db/workspace.ts';
+import { exampleFamily, exampleShop } from '../../language/diagnostics/example-base.ts';
+import { blockTexts } from '../../language/documents/renderers/text.ts';
+import { sheetOf } from '../../language/documents/traveler/index.ts';
+import type { StepBlock } from '../../language/documents/traveler/model.ts';
 import { verbs } from '../../language/model/verbs.ts';
-import { exampleFamily, exampleShop } from '../../language/rules/example-base.ts';
-import { sheetOf } from '../../language/sheet/index.ts';
-import type { StepBlock } from '../../language/sheet/model.ts';
-import { blockTexts } from '../../language/sheet/text.ts';
-import { spellingOf, verbTable } from '../../language/verbs/index.ts';
+import type { Clause, TestClause } from '../../language/syntax/generated/ast.ts';
+import { spellingOf, verbTable } from '../../language/syntax/verbs/index.ts';
 import { lowBones } from './words.ts';
 
 type ClauseType = (Clause | TestClause)['$type'];

@@ -3,9 +3,9 @@
  * whatever it is called there: a field that is added later is looked for too, until it is printed or listed here.
  */
 import { describe, expect, it } from 'vitest';
+import { headTexts, textOf } from '../../language/documents/renderers/text.ts';
+import { sheetOf } from '../../language/documents/traveler/index.ts';
 import type { Job, Procedure } from '../../language/model/index.ts';
-import { sheetOf } from '../../language/sheet/index.ts';
-import { headTexts, textOf } from '../../language/sheet/text.ts';
 import { numbersOf } from './claims.ts';
 import { drawnTexts } from './html.ts';
 import { libraryPrints, type Print } from './prints.ts';

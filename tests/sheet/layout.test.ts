@@ -3,10 +3,10 @@
  * of the HTML as a browser prints it.
  */
 import { afterAll, describe, expect, it } from 'vitest';
-import { sheetOf } from '../../language/sheet/index.ts';
-import type { Sheet } from '../../language/sheet/model.ts';
-import { languages } from '../../language/words/index.ts';
-import { pdfOf } from '../../server/print/pdf.ts';
+import { sheetOf } from '../../language/documents/traveler/index.ts';
+import type { Sheet } from '../../language/documents/traveler/model.ts';
+import { languages } from '../../language/i18n/index.ts';
+import { pdfOf } from '../../server/host/print/pdf.ts';
 import { closeBrowser, noBrowser, printedByBrowser } from './chromium.ts';
 import { faultsOf, millimetre } from './layout.ts';
 import { type Painted, paintedPages } from './paint.ts';

@@ -7,7 +7,7 @@ import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, 
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { pdfOf } from '../../server/print/pdf.ts';
+import { pdfOf } from '../../server/host/print/pdf.ts';
 import { emptyBoxes } from './boxes.ts';
 import { paintedPages } from './paint.ts';
 import { alike, differencePicture, type Picture, pictureIn, picturesOf, pngOf } from './picture.ts';

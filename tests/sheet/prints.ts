@@ -1,9 +1,9 @@
 /** What the tests print: every procedure and job of the library, on both papers. */
-import { type CheckResult, checkFiles } from '../../language/check.ts';
+import { type CheckResult, checkFiles } from '../../language/db/workspace.ts';
+import { sheetOf } from '../../language/documents/traveler/index.ts';
+import type { Paper, Sheet } from '../../language/documents/traveler/model.ts';
+import type { SheetOptions } from '../../language/documents/traveler/print-context.ts';
 import type { Job, Procedure } from '../../language/model/index.ts';
-import { sheetOf } from '../../language/sheet/index.ts';
-import type { Paper, Sheet } from '../../language/sheet/model.ts';
-import type { SheetOptions } from '../../language/sheet/setting.ts';
 import { libraryFiles } from '../library.ts';
 
 /** A sheet with all that it was made from. */

@@ -1,6 +1,6 @@
 /** Random procedures with random words in every place where an author may write some. */
 import fc from 'fast-check';
-import { checkFiles } from '../../language/check.ts';
+import { checkFiles } from '../../language/db/workspace.ts';
 import type { Allow, Job, Procedure, Repair, Source, Stage, Step } from '../../language/model/index.ts';
 import { numbersFrom, tastes, walk } from '../legal/walk.ts';
 import { procedureTexts, shopText } from '../oracle/random.ts';

@@ -1,7 +1,8 @@
 /** Prints with more in every place than anybody would write: what does not fit must still stay in its box. */
+
+import { sheetOf } from '../../language/documents/traveler/index.ts';
+import type { SheetOptions } from '../../language/documents/traveler/print-context.ts';
 import type { Job, PartNumber, Procedure, Step } from '../../language/model/index.ts';
-import { sheetOf } from '../../language/sheet/index.ts';
-import type { SheetOptions } from '../../language/sheet/setting.ts';
 import type { Print } from './prints.ts';
 
 /** One word of so many letters. */

@@ -2,7 +2,7 @@
 import { execFileSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
-import { pdfOf } from '../../server/print/pdf.ts';
+import { pdfOf } from '../../server/host/print/pdf.ts';
 import { root } from '../library.ts';
 import { fontsOf } from './fonts.ts';
 import { type Painted, painted } from './paint.ts';
@@ -114,7 +114,7 @@ describe('the bytes', () => {
   it('are the same from two processes', () => {
     const script = `
       import { createHash } from 'node:crypto';
-      import { pdfOf } from './server/print/pdf.ts';
+      import { pdfOf } from './server/host/print/pdf.ts';
       import { libraryPrints } from './tests/sheet/prints.ts';
       const hash = createHash('sha256');
       for (const { options, sheet } of libraryPrints('a4')) if (options.job !== null) hash.update(pdfOf([sheet]).bytes);

@@ -1,5 +1,5 @@
 /** Words taken from a print, and how two texts are compared when lines are broken differently. */
-import { printable } from '../../language/words/printable.ts';
+import { printable } from '../../language/i18n/printable.ts';
 
 /** What stands together: a paragraph, a number, a cell. */
 export interface Piece {

@@ -1,4 +1,4 @@
-import type { SourceFile } from '../../../language/check.ts';
+import type { SourceFile } from '../../../language/db/workspace.ts';
 import type { FuzzCase } from '../case.ts';
 import type { Random } from '../random.ts';
 import { someWorkspace } from '../seeds.ts';

@@ -1,5 +1,5 @@
 import { AstUtils } from 'langium';
-import { RebuildGrammar } from '../../../language/grammar/generated/grammar.ts';
+import { RebuildGrammar } from '../../../language/syntax/generated/grammar.ts';
 import type { FuzzCase } from '../case.ts';
 import type { Random } from '../random.ts';
 import { changed, everyText, someWorkspace } from '../seeds.ts';

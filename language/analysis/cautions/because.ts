@@ -1,0 +1,38 @@
+import type { Danger } from '../../model/danger.ts';
+import type { Verb } from '../../model/verbs.ts';
+
+/** The fact that a usual caution follows from. */
+export type Because =
+  | { readonly from: 'verb'; readonly verb: Verb }
+  /** A figure of the step or of its spec, as written. */
+  | { readonly from: 'figure'; readonly figure: string }
+  /** What the step reads (`read voltage`), or its `with air`. */
+  | { readonly from: 'reading'; readonly what: string }
+  | { readonly from: 'fluid'; readonly fluid: string; readonly trait: string }
+  | { readonly from: 'station'; readonly station: string; readonly trait: string }
+  | { readonly from: 'part'; readonly part: string; readonly trait: string }
+  | { readonly from: 'step'; readonly danger: Danger }
+  /** A word of the author's that sounds like it, where nobody declared it or said that it is not so. */
+  | { readonly from: 'words'; readonly word: string; readonly danger: Danger; readonly of: string };
+
+/** Why a caution is printed, in a sentence for the lead. */
+export function becauseText(because: Because): string {
+  switch (because.from) {
+    case 'verb':
+      return `the step says ${because.verb}`;
+    case 'figure':
+      return `the step works with ${because.figure}`;
+    case 'reading':
+      return `the step says ${because.what}`;
+    case 'fluid':
+      return `fluid ${because.fluid} is ${because.trait}`;
+    case 'station':
+      return `station ${because.station} is ${because.trait}`;
+    case 'part':
+      return `part ${because.part} ${because.trait}`;
+    case 'step':
+      return `the step says ${because.danger}`;
+    case 'words':
+      return `“${because.word}” in the words of ${because.of} sounds like it: write ${because.danger}, or not ${because.danger}`;
+  }
+}

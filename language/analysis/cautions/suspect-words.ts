@@ -1,0 +1,195 @@
+import type { Danger } from '../../model/danger.ts';
+
+/**
+ * Words of titles and notes that sound like a danger, in the languages that sheets are printed in. They are the net
+ * under what is declared, not the mechanism: a caution that rests on a word alone says so, and is lost in a fourth
+ * language. `but` is taken out of the text first: a heat shield is not hot, a copper gasket holds no asbestos.
+ */
+interface Suspect {
+  readonly words: RegExp;
+  readonly but: RegExp | null;
+}
+
+/** Whole words, where letters with accents are letters too. */
+const whole = (...alternatives: string[]) =>
+  new RegExp(`(?<![\\p{L}\\p{N}])(?:${alternatives.join('|')})(?![\\p{L}\\p{N}])`, 'giu');
+
+const harmless = '(?:copper|alumini?um|steel|brass|metal|rubber|nitrile|silicone|ptfe)';
+const inocua = '(?:de cobre|de aluminio|de acero|de latón|de goma|de nitrilo|metálicas?|tóricas?)';
+
+const suspects: Readonly<Record<Danger, Suspect | null>> = {
+  live: {
+    words: whole(
+      'solenoids?',
+      'piezos?',
+      'coils?',
+      'voltages?',
+      'energi[sz]es?',
+      'high.voltage',
+      // Spanish
+      'solenoides?',
+      'electroválvulas?',
+      'piezo\\p{L}*',
+      'bobinas?',
+      'voltajes?',
+      'alta tensión',
+      'energiza\\p{L}*',
+      // German
+      '\\p{L}*magnetventile?n?',
+      '\\p{L}*spulen?',
+      '(?:hoch|ansteuer|versorgungs)spannung',
+      'elektrische\\p{L}? spannung',
+      'bestrom\\p{L}*',
+    ),
+    but: whole('coil springs?'),
+  },
+  rotating: null,
+  hot: {
+    words: whole(
+      'hot',
+      'heat(?:ed|ing)?',
+      'ovens?',
+      // Spanish
+      'calientes?',
+      'cal(?:entar|entad[oa]s?|iéntese|ienta)',
+      'hornos?',
+      // German
+      'heiß(?:e[nmrs]?)?',
+      'erhitz\\p{L}*',
+      '(?:er|an|auf)wärm\\p{L}*',
+      '\\p{L}*ofen',
+    ),
+    but: whole(
+      'heat (?:shield|exchanger|sink)s?',
+      'heat-(?:proof|resistant|treated)',
+      'hot (?:side|end|section)s?',
+      'lados? calientes?',
+      'heiße[nmrs]? seite',
+    ),
+  },
+  cold: {
+    words: whole(
+      'freez(?:e|er|ing)',
+      'chill(?:ed)?',
+      'dry ice',
+      'liquid nitrogen',
+      'quench',
+      // Spanish
+      'congela\\p{L}*',
+      'hielo seco',
+      'nitrógeno líquido',
+      'enfria(?:r|d[oa]s?)',
+      // German
+      'tiefgekühlt\\p{L}*',
+      'gefrier\\p{L}*',
+      'trockeneis',
+      'flüssig(?:er |en |em )?stickstoff',
+      'abschreck\\p{L}*',
+    ),
+    but: null,
+  },
+  heavy: {
+    words: whole(
+      'lift(?:ing|ed)? (?:with|by|on|out with|eyes?|points?|tackle)',
+      'hoists?',
+      'heavy',
+      'cranes?',
+      'slings?',
+      // Spanish
+      'iza(?:r|d[oa]s?)',
+      'polipastos?',
+      'grúas?',
+      'eslingas?',
+      'pesad[oa]s?',
+      'cáncamos?',
+      // German
+      '\\p{L}*kran',
+      'hebe(?:zeug|öse|ösen)',
+      'anheben',
+      'kettenzug',
+      'anschlag(?:mittel|punkte?n?)',
+      'schwere[nmrs]?',
+    ),
+    but: whole('heavy (?:fuel )?oil', 'heavy fuel', 'heavy.duty'),
+  },
+  'spring-loaded': {
+    words: whole(
+      'springs?',
+      'circlips?',
+      'clips?',
+      'snap rings?',
+      'retaining rings?',
+      // Spanish
+      'muelles?',
+      'resortes?',
+      'anillos? (?:de retención|de seguridad|elásticos?|seeger)',
+      // German
+      '\\p{L}*federn?',
+      '(?:sicherungs|spreng|seeger)ringe?n?',
+    ),
+    but: whole(
+      'springs? (?:seat|plate|pin|cap)s?',
+      '(?:asientos?|platillos?|pasador|tapas?) (?:de|del|de los|para) (?:muelles?|resortes?)',
+    ),
+  },
+  'stored pressure': {
+    words: whole(
+      'common.rail',
+      'fuel rails?',
+      'rail pressure',
+      'accumulators?',
+      // Spanish
+      'rai?l común',
+      'rieles? (?:común|de combustible)',
+      'rail de combustible',
+      'presión de(?:l)? rail',
+      'acumulador(?:es)?',
+      // German
+      'raildruck',
+      'kraftstoffrail',
+      '(?:hoch)?druckspeicher',
+    ),
+    but: null,
+  },
+  ultrasonic: { words: /ultra-?soni\p{L}*|ultras[oó]ni?d?\p{L}*|ultraschall\p{L}*/giu, but: null },
+  toxic: {
+    words: whole(
+      '(?:lining|asbestos|paint|weld|solder|braz|fume|gasket)(?:s|ing|ed|e)?',
+      // Spanish
+      'amianto',
+      'asbesto',
+      'forros?',
+      'pintura',
+      'pintad[oa]s?',
+      'sold(?:ar|ad[oa]s?|adura)',
+      'humos',
+      'juntas?',
+      // German
+      'asbest\\p{L}*',
+      'lack(?:e|ier\\p{L}*)?',
+      'anstrich',
+      'farbreste?n?',
+      '\\p{L}*schwei(?:ß|ss)(?:en|t|ung|naht)',
+      '\\p{L}*löt(?:en|et|ung|stelle)',
+      '\\p{L}*bel(?:ag|äge|ägen)',
+      'dämpfe',
+      '\\p{L}*dichtung(?:en)?',
+    ),
+    but: whole(
+      `${harmless} gaskets?`,
+      `gaskets?, ${harmless}`,
+      'paint (?:pen|marker|mark|dot)s?',
+      `juntas? ${inocua}`,
+      '(?:kupfer|alu|aluminium|stahl|metall|gummi)dichtung(?:en)?',
+      'lackstift',
+    ),
+  },
+};
+
+/** The first word of a text that sounds like this danger, as written; null where none does. */
+export function suspectWord(danger: Danger, text: string): string | null {
+  const suspect = suspects[danger];
+  if (suspect === null) return null;
+  const left = suspect.but === null ? text : text.replace(suspect.but, '·');
+  return left.match(suspect.words)?.[0] ?? null;
+}

@@ -1,0 +1,525 @@
+import type { Gate, Procedure, Step } from '../model/procedure.ts';
+import type { FluidKind } from '../model/shop.ts';
+import type { Verb } from '../model/verbs.ts';
+import { verbsThat } from '../syntax/verbs/index.ts';
+import { isHydraulic } from './hydraulic.ts';
+import * as bits from './locations.ts';
+import { type Relations, restsOn } from './relations.ts';
+import type { State } from './state.ts';
+
+/**
+ * What a step does to the state. It goes on as if the step's conditions had held (a dirty part is taken as
+ * washed): the rules report a broken condition once, and what comes after it is not reported again.
+ */
+export class Transfer {
+  private readonly procedure: Procedure;
+  private readonly relations: Relations;
+  private readonly absent: ReadonlySet<string>;
+
+  constructor(procedure: Procedure, relations: Relations, absent: ReadonlySet<string>) {
+    this.procedure = procedure;
+    this.relations = relations;
+    this.absent = absent;
+  }
+
+  /** Applies a step in place. `at` is the step's index, for `since`. */
+  apply(step: Step, state: State, at: number) {
+    const { layout } = state;
+    const { unit } = layout;
+    const set = (cell: number, value: number) => state.set(cell, value, at);
+    const parts = partNames(step);
+    for (const name of [...parts, ...step.withObjects.map((object) => object.name)]) {
+      // A step that names a part has it in hand, where the unit is.
+      if (!state.layout.parts.has(name)) continue;
+      set(state.part(name).where, 1);
+      // Taken out of its basket: it must be put down again before the unit goes on.
+      if (
+        inHand.has(step.verb) &&
+        !this.notOnIt(name) &&
+        state.may(state.part(name).place, bits.place.off | bits.place.sub)
+      )
+        set(state.part(name).kept, bits.kept.loose);
+    }
+    const taken = bits.readingOf(step);
+    // What is read as found is of the unit as it came, not of this build.
+    if (taken !== null && !step.asFound) set(layout.readings.get(taken)!, bits.reading.taken);
+    switch (step.verb) {
+      case 'receive':
+      case 'photo':
+      case 'measure':
+      case 'seal':
+      case 'pack':
+      case 'hold-for':
+      case 'wait':
+      case 'send-out':
+      case 'book-in':
+      case 'do':
+      case 'read':
+      case 'press':
+      case 'compress':
+      case 'release':
+      case 'line-up':
+        if (step.verb === 'read' && isHydraulic(step, this.procedure)) set(unit.pressure, bits.flag.yes);
+        return;
+      case 'choose':
+        // Another one out of the drawer, as it lies there.
+        for (const name of parts)
+          if (!this.relations.part(name).readyToFit) set(state.part(name).dirt, bits.dirt.preserved);
+        return;
+      case 'tag':
+        return set(unit.tagged, bits.flag.yes);
+      case 'clamp':
+        return set(unit.clamped, bits.flag.yes);
+      case 'unclamp':
+        return set(unit.clamped, bits.flag.no);
+      case 'slacken':
+        for (const name of parts) this.slacken(name, state, at);
+        return;
+      case 'back-off':
+        for (const object of step.objects) {
+          set(layout.adjusters.get(object.name)!, bits.adjuster.backed);
+          this.touch(object.name, state, at);
+        }
+        return;
+      case 'remove':
+        for (const name of parts) this.takeOff(name, state, at, bits.place.off);
+        for (const object of step.withObjects) this.takeOff(object.name, state, at, bits.place.sub);
+        return;
+      case 'discard':
+        for (const name of parts) this.takeOff(name, state, at, bits.place.gone);
+        return;
+      case 'keep':
+        for (const name of this.withInside([...parts, ...step.withObjects.map((object) => object.name)], state)) {
+          const cells = state.part(name);
+          set(cells.kept, bits.kept.kept);
+          set(cells.where, step.station === null ? 1 : layout.stationBit(step.station));
+        }
+        return;
+      case 'send':
+        for (const name of this.withInside(parts, state)) {
+          set(state.part(name).where, layout.stationBit(step.station));
+          set(state.part(name).kept, bits.kept.kept);
+        }
+        return;
+      case 'guard':
+        for (const object of step.objects) set(layout.faces.get(object.name)!.guard, bits.guard.on);
+        for (const object of step.withObjects) {
+          set(state.part(object.name).place, bits.place.guard);
+          set(state.part(object.name).kept, bits.kept.kept);
+        }
+        return;
+      case 'cap':
+        for (const object of step.objects) set(layout.ports.get(object.name)!, bits.port.capped);
+        return;
+      case 'uncap':
+        for (const object of step.objects) set(layout.ports.get(object.name)!, bits.port.open);
+        return;
+      case 'connect':
+        for (const object of step.objects) set(layout.ports.get(object.name)!, bits.port.connected);
+        return;
+      case 'disconnect':
+        for (const object of step.objects) set(layout.ports.get(object.name)!, bits.port.open);
+        set(unit.pressure, bits.flag.no);
+        set(unit.primed, bits.flag.no);
+        return;
+      case 'wash':
+      case 'soak':
+        for (const name of this.notGone(parts, state))
+          this.cleaned(name, bits.dirt.washed, this.wetWith(step), state, at);
+        return;
+      case 'rinse':
+        for (const name of this.notGone(parts, state)) this.rinsed(name, this.wetWith(step), state, at);
+        return;
+      case 'clean-holes':
+        for (const name of parts)
+          set(state.part(name).dirt, (state.get(state.part(name).dirt) & bits.dirt.dirty) | bits.dirt.loosened);
+        return;
+      case 'wipe':
+        for (const name of parts)
+          this.cleaned(
+            name,
+            bits.dirt.washed,
+            step.fluid === null ? dried(name, state) : this.wetWith(step),
+            state,
+            at,
+          );
+        return;
+      case 'blow-dry':
+        for (const name of this.notGone(parts, state)) set(state.part(name).wet, dried(name, state));
+        return;
+      case 'oil':
+        for (const name of parts) set(state.part(name).wet, bits.wet.oil);
+        return;
+      case 'blast':
+      case 'buff':
+        for (const name of parts) this.dirtied(name, state, at);
+        return;
+      case 'lap':
+        this.lapped(step, state, at);
+        return;
+      case 'clean-outside':
+        return set(unit.outside, bits.flag.yes);
+      case 'check':
+        this.look(step, state, at);
+        if (step.moves !== null)
+          for (const name of parts) if (layout.moved.has(name)) set(layout.moved.get(name)!, bits.flag.yes);
+        return;
+      case 'renew':
+        for (const name of parts) this.renew(name, step, state, at);
+        return;
+      case 'fit':
+        for (const name of [...parts, ...step.withObjects.map((object) => object.name)])
+          this.putIn(name, step.forTrial, state, at);
+        return;
+      case 'run-down':
+        for (const name of parts) {
+          this.close(name, state, at);
+          this.setJoint(name, bits.joint.run, state, at);
+        }
+        return;
+      case 'torque':
+        for (const name of parts) {
+          this.close(name, state, at);
+          this.setJoint(name, bits.joint.torqued, state, at);
+        }
+        return;
+      case 'lock':
+        for (const name of parts) this.lock(name, state, at);
+        return;
+      case 'prime':
+        set(unit.primed, bits.flag.yes);
+        return set(unit.pressure, bits.flag.yes);
+      case 'relieve':
+        return set(unit.pressure, bits.flag.no);
+      case 'test':
+        if (isHydraulic(step, this.procedure)) set(unit.pressure, bits.flag.yes);
+        return;
+      case 'set':
+        for (const object of step.objects) {
+          this.touch(object.name, state, at, { setting: step });
+          set(layout.adjusters.get(object.name)!, bits.adjuster.set);
+        }
+        // Turning made every reading old; this one is taken at the end of it.
+        if (taken !== null) set(layout.readings.get(taken)!, bits.reading.taken);
+        if (isHydraulic(step, this.procedure)) set(unit.pressure, bits.flag.yes);
+        return;
+      case 'across':
+        return;
+      case 'mark':
+        return set(unit.marked, bits.flag.yes);
+      case 'sign-off':
+        return set(unit.signed, bits.flag.yes);
+    }
+  }
+
+  /** Not on the unit at all: of another part number, or in a bag beside it. */
+  private notOnIt(name: string): boolean {
+    return this.absent.has(name) || this.relations.part(name).suppliedLoose;
+  }
+
+  private notGone(parts: readonly string[], state: State): string[] {
+    return parts.filter((name) => !state.must(state.part(name).place, bits.place.gone));
+  }
+
+  private wetWith(step: Step): number {
+    const kind = this.procedure.shop.fluids.find((fluid) => fluid.name === step.fluid)?.kind;
+    if (kind !== undefined) return wetBit[kind];
+    // Nothing says in what, which is told: it is taken as what the step is for.
+    return step.verb === 'rinse' ? bits.wet.oil : bits.wet.solvent;
+  }
+
+  private cleaned(name: string, how: number, wetness: number, state: State, at: number) {
+    const cells = state.part(name);
+    state.set(cells.dirt, how, at);
+    state.set(cells.wet, wetness, at);
+  }
+
+  /** A rinse takes off preservative and what was loosened; dirt as it came in and lapping paste want a wash. */
+  private rinsed(name: string, wetness: number, state: State, at: number) {
+    const cells = state.part(name);
+    const value = state.get(cells.dirt);
+    const dirty = value & (bits.dirt.dirty | bits.dirt.paste);
+    state.set(cells.dirt, dirty | (value === dirty ? 0 : bits.dirt.rinsed), at);
+    state.set(cells.wet, wetness, at);
+  }
+
+  /** Parts, and those that came out with them and still lie in them. */
+  private withInside(parts: readonly string[], state: State): string[] {
+    return parts.flatMap((name) => [
+      name,
+      ...this.relations
+        .inside(name)
+        .map((inner) => inner.name)
+        .filter((inner) => !parts.includes(inner) && state.may(state.part(inner).place, bits.place.sub)),
+    ]);
+  }
+
+  private dirtied(name: string, state: State, at: number) {
+    state.set(state.part(name).dirt, bits.dirt.dirty, at);
+  }
+
+  private slacken(name: string, state: State, at: number) {
+    if (!state.may(state.part(name).place, bits.place.in | bits.place.trial)) return;
+    this.setJoint(name, bits.joint.slack, state, at);
+    if (this.relations.loaded(name)) this.open(name, state, at, state.mustBeIn(name));
+    else this.touchNamed(name, state, at);
+  }
+
+  /**
+   * A loaded joint gives: the prime is lost and what was proven through it is stale. Not for certain where the part may
+   * have been off already.
+   */
+  private open(joint: string, state: State, at: number, sure: boolean) {
+    const { primed, pressure } = state.layout.unit;
+    for (const cell of [primed, pressure]) state.set(cell, bits.flag.no | (sure ? 0 : state.get(cell)), at);
+    this.touch(joint, state, at, { sure });
+  }
+
+  private setJoint(name: string, value: number, state: State, at: number) {
+    const cell = state.layout.joints.get(name);
+    if (cell === undefined) return;
+    // What is shut in or pulled up may bind: what was felt before says nothing now.
+    for (const [part, felt] of state.layout.moved)
+      if (this.relations.closure(name).has(part) || name === part) state.set(felt, bits.flag.no, at);
+    // A joint that is pulled up again is another joint, tight before or not.
+    const turned = state.get(cell) !== value || value === bits.joint.torqued;
+    if (turned && value !== bits.joint.slack) {
+      if (this.relations.loaded(name)) this.touch(name, state, at);
+      else this.touchNamed(name, state, at);
+    }
+    state.set(cell, value, at);
+  }
+
+  private takeOff(name: string, state: State, at: number, to: number) {
+    const { layout } = state;
+    const cells = state.part(name);
+    const wasGuard = state.must(cells.place, bits.place.guard);
+    const opens = this.relations.closedBy(name).map((joint) => joint.part);
+    if (state.may(cells.place, bits.place.in)) {
+      const sure = state.mustBeIn(name);
+      if (this.relations.loaded(name)) this.open(name, state, at, sure);
+      else if (layout.joints.has(name)) this.touchNamed(name, state, at, sure);
+      for (const joint of opens) this.open(joint, state, at, sure);
+    }
+    if (layout.joints.has(name)) state.set(layout.joints.get(name)!, bits.joint.apart, at);
+    if (layout.adjusters.has(name)) {
+      state.set(layout.adjusters.get(name)!, bits.adjuster.disturbed, at);
+      this.touch(name, state, at);
+    }
+    if (wasGuard || state.may(cells.place, bits.place.guard)) this.unguard(name, state, at);
+    state.set(cells.place, to, at);
+    state.set(cells.kept, to === bits.place.gone || wasGuard ? bits.kept.kept : bits.kept.loose, at);
+    if (to !== bits.place.off && to !== bits.place.gone) return;
+    const on = bits.place.in | bits.place.trial;
+    for (const inner of this.relations.inside(name)) {
+      const cell = state.part(inner.name).place;
+      // What may have been out already stays so.
+      const out = state.get(cell) & ~on;
+      if (!state.may(cell, on)) continue;
+      this.takeOff(inner.name, state, at, bits.place.sub);
+      state.set(cell, bits.place.sub | out, at);
+    }
+  }
+
+  private unguard(part: string, state: State, at: number) {
+    for (const face of this.relations.family.faces) {
+      if (face.guardedBy === part || face.guardedBy === null)
+        state.set(state.layout.faces.get(face.id)!.guard, bits.guard.off, at);
+    }
+  }
+
+  /** A joint that closes has its own part, what that goes on and all inside it in place. */
+  private close(name: string, state: State, at: number) {
+    for (const part of [...this.relations.closure(name), ...restsOn(this.relations.part(name)), name]) {
+      if (!this.absent.has(part) && !state.mustBeIn(part)) this.putIn(part, false, state, at);
+    }
+  }
+
+  private putIn(name: string, trial: boolean, state: State, at: number) {
+    const cells = state.part(name);
+    const isNew = state.must(cells.place, bits.place.gone);
+    if (state.may(cells.place, bits.place.guard)) this.unguard(name, state, at);
+    state.set(cells.place, trial ? bits.place.trial : bits.place.in, at);
+    state.set(cells.kept, bits.kept.kept, at);
+    if (isNew || this.relations.part(name).renewed) state.set(cells.age, bits.age.new, at);
+    state.set(cells.dirt, bits.dirt.rinsed, at);
+    // As if it had been dry or oiled: that it was not is told where it is fitted.
+    if (!trial) state.set(cells.wet, bits.wet.oil, at);
+    for (const inner of this.relations.inside(name)) {
+      const cell = state.part(inner.name).place;
+      if (state.must(cell, bits.place.sub)) this.putIn(inner.name, trial, state, at);
+      // It may lie in it: then it goes in with it.
+      else if (state.may(cell, bits.place.sub))
+        state.set(cell, (state.get(cell) & ~bits.place.sub) | (trial ? bits.place.trial : bits.place.in), at);
+    }
+    for (const face of this.relations.faces(name))
+      state.set(state.layout.faces.get(face.id)!.guard, bits.guard.off, at);
+  }
+
+  private renew(name: string, step: Step, state: State, at: number) {
+    const cells = state.part(name);
+    if (state.may(cells.place, bits.place.in)) this.takeOff(name, state, at, bits.place.off);
+    // A new body is the unit from here on: nobody fits it.
+    const isBody = restsOn(this.relations.part(name)).length === 0;
+    state.set(cells.place, isBody ? bits.place.in : bits.place.off, at);
+    state.set(cells.age, bits.age.new, at);
+    state.set(cells.kept, bits.kept.kept, at);
+    for (const port of this.relations.ports(name)) state.set(state.layout.ports.get(port.name)!, bits.port.open, at);
+    const ready = step.readyToFit || this.relations.part(name).readyToFit;
+    state.set(cells.dirt, ready ? bits.dirt.rinsed : bits.dirt.preserved, at);
+    state.set(cells.wet, bits.wet.oil, at);
+    for (const face of this.relations.faces(name))
+      state.set(state.layout.faces.get(face.id)!.looked, bits.looked.yes, at);
+  }
+
+  private lapped(step: Step, state: State, at: number) {
+    for (const object of step.objects) {
+      const part = object.kind === 'face' ? this.relations.face(object.name).part : object.name;
+      state.set(state.part(part).age, bits.age.lapped, at);
+      state.set(state.part(part).dirt, bits.dirt.paste, at);
+      if (object.kind === 'face') this.touch(object.name, state, at);
+      this.touchPart(part, state, at);
+    }
+  }
+
+  private look(step: Step, state: State, at: number) {
+    const faces = step.objects.flatMap((object) =>
+      object.kind === 'face'
+        ? [object.name]
+        : object.kind === 'part' && ofFaces(step)
+          ? this.relations.faces(object.name).map((face) => face.id)
+          : [],
+    );
+    for (const face of faces) state.set(state.layout.faces.get(face)!.looked, bits.looked.yes, at);
+  }
+
+  /** Locks an adjuster's lock part, or the adjuster itself. */
+  private lock(name: string, state: State, at: number) {
+    const { layout } = state;
+    if (layout.joints.has(name)) state.set(layout.joints.get(name)!, bits.joint.locked, at);
+    for (const adjuster of this.relations.family.adjusters) {
+      if (adjuster.part === name || adjuster.lockedBy === name)
+        state.set(layout.adjusters.get(adjuster.part)!, bits.adjuster.locked, at);
+    }
+  }
+
+  private touchPart(part: string, state: State, at: number) {
+    for (const joint of this.relations.closedBy(part)) if (state.mustBeIn(part)) this.touch(joint.part, state, at);
+  }
+
+  /** Something that only a gate which names it proves through: a face, or a joint that closes over nothing. */
+  private touchNamed(what: string, state: State, at: number, sure = true) {
+    for (const { name, gate } of this.gates())
+      if (gate.provesThrough?.includes(what) === true) this.makeStale(name, state, at, sure);
+  }
+
+  /**
+   * Results of gates that prove through a joint, adjuster or face no longer hold, nor those that used their reading.
+   * `sure`: it was touched in every case that is possible.
+   */
+  private touch(what: string, state: State, at: number, how: { setting?: Step; sure?: boolean } = {}) {
+    const { setting, sure = true } = how;
+    for (const cell of state.layout.readings.values())
+      if (state.may(cell, bits.reading.taken))
+        state.set(cell, (state.get(cell) & ~bits.reading.taken) | bits.reading.old, at);
+    for (const { name, gate, sets, isFirst } of this.gates()) {
+      // Turning one adjuster says nothing against the setting of another; setting it again supersedes its own.
+      const another = sets.length > 0 && state.layout.adjusters.has(what) && !sets.includes(what);
+      const superseded = isFirst || (setting !== undefined && (name === setting.gate?.name || sets.includes(what)));
+      if (another || superseded || !provesThrough(gate, name, what)) continue;
+      this.makeStale(name, state, at, sure);
+    }
+  }
+
+  /** What passed is stale, and so is what used its reading. Not yet run, or failed, stays so. */
+  private makeStale(name: string, state: State, at: number, sure: boolean) {
+    const cell = state.layout.gates.get(name)!;
+    if (!state.may(cell, bits.gate.passed)) return;
+    state.set(cell, (state.get(cell) & (sure ? ~bits.gate.passed : ~0)) | bits.gate.stale, at);
+    for (const other of this.gates()) if (other.uses.includes(name)) this.makeStale(other.name, state, at, sure);
+  }
+
+  private gateList: readonly GateUse[] | null = null;
+  private gates(): readonly GateUse[] {
+    this.gateList ??= [
+      ...new Map(
+        bits.allSteps(this.procedure).flatMap((step) => {
+          if (step.gate === null) return [];
+          const { gate } = step;
+          const sets = step.verb === 'set' ? step.objects.map((object) => object.name) : [];
+          const { hold } = step.test ?? {};
+          const across = step.verb === 'across' ? [gate.name.replace(/^across /u, '')] : [];
+          const uses = [...(hold?.of == null ? [] : [hold.of]), ...across];
+          return [[gate.name, { name: gate.name, gate, sets, uses, isFirst: this.isSetAgain(step) }] as const];
+        }),
+      ).values(),
+    ];
+    return this.gateList;
+  }
+
+  private isSetAgain(step: Step): boolean {
+    const steps = this.procedure.stages.flatMap((stage) => stage.steps);
+    return (
+      step.verb === 'set' &&
+      steps
+        .slice(steps.indexOf(step) + 1)
+        .some(
+          (later) =>
+            later.verb === 'set' &&
+            later.gate?.name !== step.gate?.name &&
+            later.objects.some(({ name }) => step.objects.some((object) => object.name === name)),
+        )
+    );
+  }
+}
+
+/** A check of a part is a look at its faces too where it sorts parts, or speaks of faces. */
+function ofFaces(step: Step): boolean {
+  const speaks = /\bfaces?\b|\bsurfaces?\b|\blapped\b|\bground\b|\blands?\b/iu;
+  return step.all || step.verdicts.length > 0 || speaks.test(step.text ?? '');
+}
+
+interface GateUse {
+  /** A first setting, as one that is made dry: a later step sets the same adjuster by another reading. */
+  readonly isFirst: boolean;
+  readonly name: string;
+  readonly gate: Gate;
+  /** Adjusters that it sets. */
+  readonly sets: readonly string[];
+  /** Tests whose reading it uses. */
+  readonly uses: readonly string[];
+}
+
+/**
+ * A test proves through every joint that holds pressure or carries the spring, and every adjuster, unless it says
+ * through what. A check or a measurement is of parts in the hand: it holds unless it says through what it proves.
+ */
+export function provesThrough(gate: Gate, name: string, what: string): boolean {
+  if (gate.provesThrough !== null) return gate.provesThrough.includes(what);
+  return !name.startsWith('check ') && !name.startsWith('measure ');
+}
+
+/** Verbs for which a part is taken out of the place where it is kept. */
+const inHand: ReadonlySet<Verb> = new Set(verbsThat('takes in hand'));
+
+/** Names of the parts that a step acts on: a face's or a port's part is not taken in hand. */
+export function partNames(step: Step): string[] {
+  return step.objects.filter((object) => object.kind === 'part').map((object) => object.name);
+}
+
+/** What is on a part that is dried: nothing, and after water no film of oil either. */
+function dried(name: string, state: State): number {
+  const value = state.get(state.part(name).wet);
+  const wasWater = bits.wet.water | bits.wet.bare;
+  return ((value & wasWater) !== 0 ? bits.wet.bare : 0) | ((value & ~wasWater) !== 0 ? bits.wet.dry : 0);
+}
+
+const wetBit: Readonly<Record<FluidKind, number>> = {
+  solvent: bits.wet.solvent,
+  detergent: bits.wet.water,
+  caustic: bits.wet.water,
+  water: bits.wet.water,
+  'test-oil': bits.wet.oil,
+  oil: bits.wet.oil,
+  preservative: bits.wet.oil,
+};

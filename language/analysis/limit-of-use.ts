@@ -1,0 +1,30 @@
+import type { Family, Part } from '../model/family.ts';
+import { compare } from '../quantities/index.ts';
+import type { Quantity } from '../quantities/types.ts';
+import { restsOn } from './relations.ts';
+
+export type Binding = Part & { readonly bindsOver: Quantity };
+
+/** Of the springs that a shim loads the one that goes solid first. */
+export function firstToBind({ parts }: Family, shim: Part): Binding | null {
+  const above = new Set([shim.name]);
+  for (let known = 0; known < above.size; ) {
+    known = above.size;
+    for (const part of parts) if (restsOn(part).some((under) => above.has(under))) above.add(part.name);
+  }
+  // A shim may also lie on top of its spring.
+  for (const under of shim.on) above.add(under);
+  const springs = parts.flatMap((part) =>
+    part.bindsOver !== null && above.has(part.name) ? [{ ...part, bindsOver: part.bindsOver }] : [],
+  );
+  return springs.sort((a, b) => compare(a.bindsOver, b.bindsOver) ?? 0)[0] ?? null;
+}
+
+/**
+ * What the shims of a choice may never pass, all that lie on each other together: `never above` of the step, or the
+ * thickness over which a spring binds, whichever is less. Null: nothing is said.
+ */
+export function thicknessLimit(family: Family, shims: readonly Part[], neverAbove: Quantity | null): Quantity | null {
+  const bounds = [neverAbove, ...shims.map((shim) => firstToBind(family, shim)?.bindsOver ?? null)];
+  return bounds.reduce((least, one) => (least === null || (one !== null && compare(one, least) === -1) ? one : least));
+}

@@ -1,0 +1,64 @@
+import type { Procedure } from '../model/procedure.ts';
+import type { Way } from './flow-analysis.ts';
+
+const and = new Intl.ListFormat('en-GB', { type: 'conjunction' });
+const or = new Intl.ListFormat('en-GB', { type: 'disjunction' });
+
+/** `shim, spring and seat` */
+export function listed(names: readonly string[]): string {
+  return and.format(names);
+}
+
+export function either(names: readonly string[]): string {
+  return or.format(names);
+}
+
+/** Title of a part in the middle of a sentence: `nozzle nut`. An abbreviation keeps its capitals. */
+export function lower(title: string): string {
+  return /^\p{Lu}\p{Ll}/u.test(title) ? title.charAt(0).toLowerCase() + title.slice(1) : title;
+}
+
+/** The words for a part. */
+export function partWords(procedure: Procedure, name: string): string {
+  const part = procedure.family.parts.find((other) => other.name === name);
+  return part === undefined ? name : lower(part.title);
+}
+
+/** Words for several parts. */
+export function partsWords(procedure: Procedure, names: readonly string[]): string {
+  return listed(names.map((name) => partWords(procedure, name)));
+}
+
+/** A face in words: `end face of the body`. */
+export function faceWords(procedure: Procedure, id: string): string {
+  const face = procedure.family.faces.find((other) => other.id === id);
+  if (face === undefined) return id;
+  return `the ${face.name} face of the ${partWords(procedure, face.part)}`;
+}
+
+/**
+ * How a state was come to, as the sheet numbers it: `after opening (7.4) fails and reshim (R1) is done`. Empty on the
+ * first way.
+ */
+export function wayWords(procedure: Procedure, way: Way): string {
+  if (way.repair === null || way.from === null) return '';
+  const number = procedure.repairs.indexOf(way.repair) + 1;
+  const { gate } = way.from;
+  const failed =
+    gate.verb === 'check' || gate.verb === 'measure'
+      ? `the ${gate.verb} at ${gate.number}`
+      : `${gate.gate!.name} (${gate.number})`;
+  const repair = way.repair.inline ? `${way.repair.steps[0]!.verb} (R${number})` : `${way.repair.name} (R${number})`;
+  const before = way.from.way.repair === null ? 'after ' : `${wayWords(procedure, way.from.way)}, then `;
+  return `${before}${failed} fails and ${repair} is done`;
+}
+
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** A station in the middle of a sentence: `the polishing wheel`. */
+export function stationWords(procedure: Procedure, name: string | null): string {
+  const station = procedure.shop.stations.find((other) => other.name === name);
+  return station === undefined ? 'its station' : `the ${lower(station.title)}`;
+}

@@ -1,0 +1,10 @@
+import type { Program } from './control-flow-graph.ts';
+import type { State } from './state.ts';
+
+/** What was put to soak and is kept where the unit stands is left in the bath on purpose when the unit goes on. */
+export function isLeftToSoak({ points }: Program, state: State, part: string): boolean {
+  const cells = state.part(part);
+  const point = points[state.since[cells.wet]!];
+  const staysHere = state.get(cells.where) === state.get(state.layout.unit.station);
+  return staysHere && point?.kind === 'step' && point.step.verb === 'soak';
+}

@@ -1,0 +1,84 @@
+import type { Layout, PartCells } from './locations.ts';
+import * as bits from './locations.ts';
+
+/**
+ * What may be true at a point: a set of values for each cell, and the step since which it may be so. Merging is
+ * union; `since` is kept beside it and does not count when states are compared.
+ */
+export class State {
+  readonly layout: Layout;
+  readonly values: Int32Array;
+  readonly since: Int32Array;
+
+  private constructor(layout: Layout, values: Int32Array, since: Int32Array) {
+    this.layout = layout;
+    this.values = values;
+    this.since = since;
+  }
+
+  /** A unit as it is received: assembled, dirty, its ports open, nothing known. */
+  static received(layout: Layout, loose: readonly string[], station: string | null): State {
+    const state = new State(
+      layout,
+      new Int32Array(layout.cells.length).fill(1),
+      new Int32Array(layout.cells.length).fill(-1),
+    );
+    for (const [name, cells] of layout.parts) {
+      state.values[cells.place] = loose.includes(name) ? bits.place.off : bits.place.in;
+      state.values[cells.kept] = bits.kept.kept;
+    }
+    state.values[layout.unit.station] = layout.stationBit(station);
+    return state;
+  }
+
+  copy(): State {
+    return new State(this.layout, this.values.slice(), this.since.slice());
+  }
+
+  /** Puts another way's values in. True where something became possible that was not. */
+  join(other: State): boolean {
+    let grown = false;
+    for (let cell = 0; cell < this.values.length; cell++) {
+      const union = this.values[cell]! | other.values[cell]!;
+      if (union === this.values[cell]) continue;
+      this.values[cell] = union;
+      this.since[cell] = other.since[cell]!;
+      grown = true;
+    }
+    return grown;
+  }
+
+  /** Sets a cell at a step. */
+  set(cell: number, value: number, step: number) {
+    if (this.values[cell] === value) return;
+    this.values[cell] = value;
+    this.since[cell] = step;
+  }
+
+  get(cell: number): number {
+    return this.values[cell]!;
+  }
+
+  /** Whether any of the bits is possible. */
+  may(cell: number, mask: number): boolean {
+    return (this.values[cell]! & mask) !== 0;
+  }
+
+  /** Whether nothing but the bits is possible. */
+  must(cell: number, mask: number): boolean {
+    return (this.values[cell]! & ~mask) === 0;
+  }
+
+  part(name: string): PartCells {
+    return this.layout.parts.get(name)!;
+  }
+
+  /** A part may be in its place (a trial fit counts). */
+  mayBeIn(part: string): boolean {
+    return this.may(this.part(part).place, bits.place.in | bits.place.trial);
+  }
+
+  mustBeIn(part: string): boolean {
+    return this.must(this.part(part).place, bits.place.in | bits.place.trial);
+  }
+}

@@ -1,0 +1,206 @@
+/** Works one calculation out from figures as they are typed, with the way to the answer. */
+
+import {
+  compare,
+  formatQuantity,
+  kindAdmits,
+  kindOf,
+  kindOfUnit,
+  readNumber,
+  readQuantity,
+} from '../quantities/index.ts';
+import type { Quantity } from '../quantities/types.ts';
+import { nearest } from '../syntax/nearest.ts';
+import type { Calculation, Given, Input } from './calculation.ts';
+import { gaugeCalculations } from './gauge.ts';
+import { needleCalculations } from './needle.ts';
+import { shimCalculations } from './shims.ts';
+import { torqueCalculations } from './torque.ts';
+
+export const calculations: readonly Calculation[] = [
+  ...shimCalculations,
+  ...needleCalculations,
+  ...torqueCalculations,
+  ...gaugeCalculations,
+];
+
+/** What was worked out, in lines to print; or what is wrong and what to do. */
+export type WorkedOut = { readonly text: string } | { readonly problem: string };
+
+/** @param typed figures as `name=value`; the value with its unit, several with commas between */
+export function workOut(calculation: Calculation, typed: readonly string[]): WorkedOut {
+  const read = readInputs(calculation, typed);
+  if ('problem' in read) return read;
+  const made = calculation.work(read.given);
+  if ('problem' in made) return made;
+  const width = Math.max(...read.shown.map(([name]) => name.length));
+  const wide = Math.max(...read.shown.map(([, value]) => value.length));
+  return {
+    text: [
+      calculation.title,
+      '',
+      ...calculation.formula.map((line) => `  ${line}`),
+      `  Source: ${calculation.source}.`,
+      '',
+      ...read.shown.map(([name, value, words]) => `  ${name.padEnd(width)}  ${value.padEnd(wide)}  ${words}`),
+      '',
+      ...made.steps.map((line) => `  ${line}`),
+      '',
+      ...made.answer,
+      '',
+    ].join('\n'),
+  };
+}
+
+/** How a calculation is asked for. */
+export function usage({ name, inputs, example }: Calculation): string {
+  const width = Math.max(...inputs.map((input) => input.name.length));
+  return [
+    ...inputs.map(
+      (input) =>
+        `  ${input.name.padEnd(width)}  ${input.words}${input.optional === true ? ' (need not be given)' : ''}`,
+    ),
+    `For example: handtight work-out ${name} ${example.map((one) => `"${one}"`).join(' ')}`,
+  ].join('\n');
+}
+
+interface ReadInputs {
+  readonly given: Given;
+  /** Name, value as it was understood, what it is. */
+  readonly shown: readonly (readonly [string, string, string])[];
+}
+
+function readInputs(calculation: Calculation, typed: readonly string[]): ReadInputs | { problem: string } {
+  const values = new Map<string, readonly (Quantity | number)[]>();
+  for (const one of typed) {
+    const [, name, text] = /^([^=]*)=(.*)$/su.exec(one) ?? [];
+    if (name === undefined || text === undefined)
+      return { problem: `“${one}” is not a name, an equals sign and a value, such as ${calculation.example[0]}.` };
+    const input = calculation.inputs.find((known) => known.name === name.trim());
+    if (input === undefined) {
+      const near = nearest(
+        name.trim(),
+        calculation.inputs.map((known) => known.name),
+      );
+      return {
+        problem: `${calculation.name} has no figure ${name.trim()}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : `It has ${calculation.inputs.map((known) => known.name).join(', ')}.`}`,
+      };
+    }
+    if (values.has(input.name)) return { problem: `${input.name} is given twice. Delete one.` };
+    const read = readValues(input, text);
+    if ('problem' in read) return { problem: `${input.name}: ${read.problem}` };
+    values.set(input.name, read.values);
+  }
+  const other = unlike(calculation, values);
+  if (other !== null) return { problem: other };
+  const missing = calculation.inputs.filter((input) => input.optional !== true && !values.has(input.name));
+  if (missing.length > 0)
+    return { problem: `Not given: ${missing.map((input) => input.name).join(', ')}.\n${usage(calculation)}` };
+  return {
+    given: givenOf(values),
+    shown: calculation.inputs.flatMap((input) => {
+      const known = values.get(input.name);
+      return known === undefined ? [] : [[input.name, known.map(shownValue).join(', '), input.words] as const];
+    }),
+  };
+}
+
+/** Figures of `same` kind that are not. */
+function unlike({ inputs }: Calculation, values: ReadonlyMap<string, readonly (Quantity | number)[]>): string | null {
+  const alike = inputs.filter(({ name, kind }) => kind === 'same' && values.has(name));
+  const kinds = alike.map(({ name }) => kindOfUnit((values.get(name)![0] as Quantity).unit));
+  const odd = kinds.findIndex((kind) => kind !== kinds[0]);
+  return odd < 0
+    ? null
+    : `${alike[0]!.name} is a ${kinds[0]}, and ${alike[odd]!.name} a ${kinds[odd]}: they must be of one kind. Look at the units.`;
+}
+
+function shownValue(value: Quantity | number): string {
+  return typeof value === 'number' ? String(value) : formatQuantity(value);
+}
+
+function readValues(input: Input, text: string): { values: readonly (Quantity | number)[] } | { problem: string } {
+  const texts = input.many === true ? text.split(',').map((one) => one.trim()) : [text.trim()];
+  const values: (Quantity | number)[] = [];
+  for (const one of texts) {
+    const read = readValue(input, one);
+    if ('problem' in read) {
+      // A list is cut at its commas: half of `1,30 mm` has no unit.
+      const cut = texts.length > 1 && input.kind !== 'number' && /^-?\d*$/u.test(one);
+      return cut
+        ? {
+            problem: `“${one}” in ${text} has no unit of its own. Write each figure with its unit, a comma between two of them, and decimals with a point: 1.30 mm, 1.35 mm.`,
+          }
+        : read;
+    }
+    values.push(read.value);
+  }
+  return { values };
+}
+
+function readValue(input: Input, text: string): { value: Quantity | number } | { problem: string } {
+  if (text === '') return { problem: `nothing is given behind the equals sign. It is ${input.words}.` };
+  if (input.kind === 'number') {
+    const read = readNumber(text);
+    if ('problem' in read) return { problem: read.problem };
+    const value = Number(read.number);
+    const problem = outside(input, text, value, input.most !== undefined && value > Number(input.most));
+    return problem === null ? { value } : { problem };
+  }
+  if (/^[-−]?[\d.,]+$/u.test(text))
+    return { problem: `${text} has no unit. Write it with one, such as ${usual(input)}.` };
+  const read = readQuantity(text);
+  if ('problem' in read) return { problem: read.problem };
+  const value = read.quantity;
+  const shown = formatQuantity(value);
+  if (input.kind !== 'same' && !kindAdmits(kindOf(input.kind), value.unit))
+    return {
+      problem: `${shown} is a ${kindOfUnit(value.unit)}, and a ${input.kind} is asked for. Check the unit.`,
+    };
+  const most = input.most === undefined ? null : readQuantity(input.most);
+  const over =
+    most !== null && 'quantity' in most && most.quantity !== undefined && compare(value, most.quantity) === 1;
+  const problem = outside(input, shown, Number(value.number), over);
+  return problem === null ? { value } : { problem };
+}
+
+/** A figure of the kind, to show how one is written. */
+function usual({ kind }: Input): string {
+  return usuals[kind] ?? '250 bar';
+}
+
+const usuals: Readonly<Partial<Record<Input['kind'], string>>> = {
+  pressure: '250 bar',
+  length: '1.30 mm',
+  rate: '96 bar per mm',
+  torque: '60 N·m',
+  force: '500 N',
+  stiffness: '200 N/mm',
+  angle: '90°',
+};
+
+/** No tool shows less than a millionth of its unit, or more than a thousand million of it. */
+const [smallest, largest] = [1e-6, 1e9];
+
+/** A figure that cannot be what is asked for. Null: it can. */
+function outside({ words, from, most }: Input, shown: string, value: number, over: boolean): string | null {
+  const size = Math.abs(value);
+  if (size > largest || (size > 0 && size < smallest))
+    return `${shown} is ${size > largest ? 'more' : 'less'} than anything that is measured at a bench, and it is ${words}. Look at the decimal mark and the unit.`;
+  if (over)
+    return `${shown} is more than ${most}, and it is ${words}: that is a slip. Look at the decimal mark and the unit.`;
+  if (from === 'anywhere' || value > 0 || (from === 'nothing' && value === 0)) return null;
+  return from === 'nothing'
+    ? `${shown} is under nothing, and it is ${words}. Give it without its sign, or leave it out.`
+    : `${shown} is not over nothing, and it is ${words}. Look at what was typed.`;
+}
+
+function givenOf(values: ReadonlyMap<string, readonly (Quantity | number)[]>): Given {
+  return {
+    has: (name) => values.has(name),
+    quantity: (name) => values.get(name)![0] as Quantity,
+    quantities: (name) => values.get(name)! as readonly Quantity[],
+    number: (name) => values.get(name)![0] as number,
+    numbers: (name) => values.get(name)! as readonly number[],
+  };
+}

@@ -1,0 +1,250 @@
+import {
+  findNodeAtLocation,
+  type Node,
+  type ParseError,
+  type ParseErrorCode,
+  parseTree,
+  printParseErrorCode,
+} from 'jsonc-parser';
+import { z } from 'zod';
+import { rules } from '../diagnostics/index.ts';
+import type { Paper } from '../documents/traveler/model.ts';
+import { type Language, languages } from '../i18n/index.ts';
+import type { Finding, Severity } from '../model/diagnostic.ts';
+import type { Position, Source } from '../model/source.ts';
+import { nearest } from '../syntax/nearest.ts';
+import { textProblem } from '../syntax/text-problem.ts';
+
+/** Name of the settings file: at the top of a workspace. */
+export const settingsName = 'handtight.json';
+
+const level = z.enum(['error', 'warning', 'hint', 'off']);
+
+/**
+ * A pattern of files that are not read. Few signs that stand for anything: with many, a long name takes minutes to compare,
+ * and the file may be somebody else's.
+ */
+const pattern = z
+  .string()
+  .min(1)
+  .max(200)
+  .refine((text) => {
+    const parts = text.split('/');
+    return parts.every((part) => part.split('*').length <= 3) && parts.filter((part) => part === '**').length <= 2;
+  });
+
+/**
+ * What a settings file may say. A rule whose neglect makes the sheet unsafe can be named, and stays an error: it is
+ * silenced by a concession with its reason only. Published as settings.schema.json.
+ */
+export const settingsSchema = z
+  .strictObject({
+    $schema: z.string().optional(),
+    sheet: z
+      .strictObject({
+        word: z.string().min(1).max(40).describe('What the sheet is called here, such as "Job card"').optional(),
+        language: z.enum(languages).describe('Language of the fixed words: en, es or de').optional(),
+        paper: z.enum(['a4', 'letter']).describe('Paper that sheets are laid out for').optional(),
+      })
+      .describe('How sheets are printed in this workspace')
+      .optional(),
+    exclude: z
+      .array(pattern)
+      .max(100)
+      .describe('Files and folders that are not read: patterns as in .gitignore, from the folder of this file')
+      .optional(),
+    severities: z
+      .strictObject(
+        Object.fromEntries(
+          rules.map((rule) => [
+            rule.code,
+            (rule.unsafe === true ? z.literal('error') : level).describe(rule.title).optional(),
+          ]),
+        ),
+      )
+      .describe('How grave a finding of each rule is in this workspace, where it is not as built in')
+      .optional(),
+  })
+  .describe('Settings of a workspace of rebuild procedures');
+
+/** How sheets are printed in a workspace; null: it does not say. */
+export interface SheetSettings {
+  readonly word: string | null;
+  readonly language: Language | null;
+  readonly paper: Paper | null;
+}
+
+export const noSheetSettings: SheetSettings = { word: null, language: null, paper: null };
+
+/** How a sheet is printed: as it is asked for, else as the workspace says, else English on A4. */
+export function printedAs(
+  { word, language, paper }: SheetSettings,
+  asked: { readonly language?: Language | undefined; readonly paper?: Paper | undefined } = {},
+) {
+  return { word, language: asked.language ?? language ?? 'en', paper: asked.paper ?? paper ?? 'a4' } as const;
+}
+
+export interface Settings {
+  /** Patterns as in .gitignore, from the folder of the file, of what is not read. */
+  readonly exclude: readonly string[];
+  readonly sheet: SheetSettings;
+  /** Rules whose severity differs from the one that is built in. */
+  readonly severities: ReadonlyMap<string, Severity | 'off'>;
+  readonly problems: readonly Finding[];
+}
+
+export function isSettings(uri: string): boolean {
+  return uri === settingsName || uri.endsWith(`/${settingsName}`);
+}
+
+/** The settings file in force, as it was read; `unreadable` says why it could not be, and what to do. */
+export type SettingsFile =
+  | { readonly uri: string; readonly text: string }
+  | { readonly uri: string; readonly unreadable: string };
+
+/** Reads a settings file. Never throws; what cannot be used is a problem at its place, and is left out. */
+export function readSettings(file: SettingsFile): Settings {
+  const { uri } = file;
+  const unused = (message: string, source: Source): Settings => ({
+    exclude: [],
+    sheet: noSheetSettings,
+    severities: new Map(),
+    problems: [{ rule: 'syntax', severity: 'error', message, source }],
+  });
+  if ('unreadable' in file)
+    return unused(`None of these settings is used. ${file.unreadable}`, sourceAt(uri, '', 0, 0));
+  // Parsed without the byte order mark, with every place where it was.
+  const text = file.text.replace(/^\uFEFF/u, ' ');
+  if (textProblem(text) !== null)
+    return unused(
+      'This settings file is not text in UTF-8, so none of it is used. Save it as UTF-8.',
+      sourceAt(uri, text, 0, 1),
+    );
+  const errors: ParseError[] = [];
+  const tree = parseTree(text, errors, { allowTrailingComma: true });
+  const [first] = errors;
+  const problem = (message: string, offset: number, length: number): Finding => ({
+    rule: 'syntax',
+    severity: 'error',
+    message,
+    source: sourceAt(uri, text, offset, length),
+  });
+  if (tree === undefined || first !== undefined) {
+    const at = first ?? { offset: 0, length: text.length, error: 0 };
+    const what = first === undefined ? 'is empty' : `cannot be read here (${wordsOf(first.error)})`;
+    return unused(
+      `This settings file ${what}, so none of it is used. Correct it, or delete the file.`,
+      sourceAt(uri, text, at.offset, at.length),
+    );
+  }
+  const read = settingsSchema.safeParse(plain(tree));
+  const problems = read.success ? [] : read.error.issues.map((issue) => told(issue, tree, problem));
+  const severities = new Map<string, Severity | 'off'>();
+  for (const [rule, value] of entries(findNodeAtLocation(tree, ['severities']))) {
+    const known = rules.find(({ code }) => code === rule);
+    const wanted = level.safeParse(value);
+    if (known !== undefined && wanted.success && (known.unsafe !== true || wanted.data === 'error'))
+      severities.set(rule, wanted.data);
+  }
+  const exclude = (findNodeAtLocation(tree, ['exclude'])?.children ?? []).flatMap(
+    (node) => pattern.safeParse(node.value).data ?? [],
+  );
+  return {
+    exclude: exclude.slice(0, 100),
+    sheet: sheetSettings(findNodeAtLocation(tree, ['sheet'])),
+    severities,
+    problems,
+  };
+}
+
+/** `ValueExpected` as words. */
+function wordsOf(error: ParseErrorCode): string {
+  return printParseErrorCode(error)
+    .replace(/(?<=[a-z])(?=[A-Z])/gu, ' ')
+    .toLowerCase();
+}
+
+/** Each one that can be used, whatever is wrong with the others. */
+function sheetSettings(node: Node | undefined): SheetSettings {
+  const said = new Map(entries(node));
+  const { word, language, paper } = settingsSchema.shape.sheet.unwrap().shape;
+  return {
+    word: word.safeParse(said.get('word')).data ?? null,
+    language: language.safeParse(said.get('language')).data ?? null,
+    paper: paper.safeParse(said.get('paper')).data ?? null,
+  };
+}
+
+/** The findings with the severities of a workspace; those of a rule that is off are left out. */
+export function withSeverities(findings: readonly Finding[], severities: Settings['severities']): readonly Finding[] {
+  if (severities.size === 0) return findings;
+  return findings.flatMap((finding) => {
+    const severity = severities.get(finding.rule) ?? finding.severity;
+    return severity === 'off' ? [] : [severity === finding.severity ? finding : { ...finding, severity }];
+  });
+}
+
+function told(
+  issue: z.core.$ZodIssue,
+  tree: Node,
+  problem: (message: string, offset: number, length: number) => Finding,
+): Finding {
+  const path = issue.path as (string | number)[];
+  if (issue.code === 'unrecognized_keys') {
+    const [key] = issue.keys;
+    const node = findNodeAtLocation(tree, [...path, key!])?.parent ?? tree;
+    const known =
+      path[0] === 'severities'
+        ? rules.map(({ code }) => code)
+        : path[0] === 'sheet'
+          ? ['word', 'language', 'paper']
+          : Object.keys(settingsSchema.shape);
+    const near = nearest(key!, known);
+    const fix = near.length > 0 ? `Did you mean ${near.join(' or ')}?` : 'Delete it.';
+    return problem(
+      path[0] === 'severities' ? `No rule is called ${key}. ${fix}` : `${key} is no setting. ${fix}`,
+      node.offset,
+      node.length,
+    );
+  }
+  const node = findNodeAtLocation(tree, path) ?? tree;
+  const rule = rules.find(({ code }) => code === path[1]);
+  if (rule?.unsafe === true)
+    return problem(
+      `${rule.code} keeps a sheet from being released that could hurt somebody: it stays an error. Where one step is right as it is, write allow ${rule.code} because "…" there; the reason prints on the sheet.`,
+      node.offset,
+      node.length,
+    );
+  const message =
+    path[0] === 'severities' && path.length > 1
+      ? 'A severity is "error", "warning", "hint" or "off".'
+      : path[0] === 'sheet'
+        ? 'Of the sheet a word, a language ("en", "es" or "de") and a paper ("a4" or "letter") can be said.'
+        : path[0] === 'exclude'
+          ? 'What is not read is a list of up to 100 patterns as in .gitignore, such as ["archive/", "*.draft.rebuild"]: each with at most 200 characters, two * between slashes, and two **.'
+          : 'Settings are written like { "severities": { "part-not-located": "error" } }.';
+  return problem(message, node.offset, node.length);
+}
+
+function entries(node: Node | undefined): [string, unknown][] {
+  if (node?.type !== 'object') return [];
+  return (node.children ?? []).map((property) => [
+    property.children![0]!.value as string,
+    property.children![1] === undefined ? undefined : plain(property.children![1]!),
+  ]);
+}
+
+function plain(node: Node): unknown {
+  if (node.type === 'object') return Object.fromEntries(entries(node));
+  if (node.type === 'array') return (node.children ?? []).map(plain);
+  return node.value;
+}
+
+function sourceAt(file: string, text: string, offset: number, length: number): Source {
+  return { file, range: { start: positionAt(text, offset), end: positionAt(text, offset + Math.max(1, length)) } };
+}
+
+function positionAt(text: string, offset: number): Position {
+  const before = text.slice(0, offset).split('\n');
+  return { line: before.length - 1, character: before.at(-1)!.length };
+}

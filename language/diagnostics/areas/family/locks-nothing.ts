@@ -1,0 +1,32 @@
+import { allSteps } from '../../../analysis/locations.ts';
+import { lower } from '../../../analysis/prose.ts';
+import type { Rule } from '../../rule.ts';
+
+/** `lock lock-nut`, and no adjuster of the family is locked by it. */
+export const locksNothing: Rule = {
+  code: 'locks-nothing',
+  severity: 'warning',
+  since: '0.2.0',
+  title: 'A part is locked that locks no adjuster.',
+  procedure(procedure, report) {
+    const { parts, adjusters } = procedure.family;
+    for (const step of allSteps(procedure)) {
+      if (step.verb !== 'lock') continue;
+      for (const object of step.objects) {
+        const part = parts.find((other) => other.name === object.name);
+        if (part === undefined) continue;
+        if (adjusters.some((adjuster) => adjuster.part === part.name || adjuster.lockedBy === part.name)) continue;
+        report({
+          at: step,
+          source: object.source,
+          cause: `locks-nothing:${part.base}`,
+          allow: part.allow,
+          related: [{ message: `${part.base} is declared here.`, source: part.source }],
+          message: `The ${lower(part.title)} is locked here, and no adjuster of the family is locked by it.`,
+          why: 'a setting that is left unlocked would not be seen.',
+          help: `Write “locked by ${part.base}” at the adjuster; a joint that locks nothing is torqued.`,
+        });
+      }
+    }
+  },
+};

@@ -1,0 +1,43 @@
+import { allSteps } from '../../../analysis/locations.ts';
+import { lower } from '../../../analysis/prose.ts';
+import type { Verb } from '../../../model/verbs.ts';
+import type { Rule } from '../../rule.ts';
+
+const words: Partial<Record<Verb, string>> = {
+  slacken: 'slackened',
+  'run-down': 'run down',
+  torque: 'torqued',
+  lock: 'locked',
+};
+
+/** A part is slackened, run down or torqued, and the family has no joint of it. */
+export const notAJoint: Rule = {
+  code: 'not-a-joint',
+  severity: 'warning',
+  since: '0.2.0',
+  title: 'A part is slackened, run down or torqued, and the family has no joint of it.',
+  procedure(procedure, report) {
+    const { parts, joints, adjusters } = procedure.family;
+    for (const step of allSteps(procedure)) {
+      const done = words[step.verb];
+      if (done === undefined) continue;
+      for (const object of step.objects) {
+        const part = parts.find((other) => other.name === object.name);
+        if (part === undefined || joints.some((joint) => joint.part === part.name)) continue;
+        if (adjusters.some((adjuster) => adjuster.part === part.name)) continue;
+        // What locks nothing is told by its own rule.
+        if (step.verb === 'lock' && !adjusters.some((adjuster) => adjuster.lockedBy === part.name)) continue;
+        report({
+          at: step,
+          source: object.source,
+          cause: `not-a-joint:${part.base}`,
+          allow: part.allow,
+          related: [{ message: `${part.base} is declared here.`, source: part.source }],
+          message: `The ${lower(part.title)} is ${done} here, and the family has no joint of it.`,
+          why: 'left loose, or taken off tight, it would not be seen.',
+          help: `Write “joint ${part.base} to” and what it is screwed to in the family.`,
+        });
+      }
+    }
+  },
+};

@@ -1,0 +1,36 @@
+import { allSteps } from '../../../analysis/locations.ts';
+import { faceWords, lower, partsWords, partWords } from '../../../analysis/prose.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A face is guarded with a part that the family does not name as its guard. */
+export const notItsGuard: Rule = {
+  code: 'not-its-guard',
+  severity: 'warning',
+  since: '0.2.0',
+  title: 'A face is guarded with a part that is not its guard.',
+  procedure(procedure, report) {
+    for (const step of allSteps(procedure)) {
+      if (step.verb !== 'guard' || step.withObjects.length === 0) continue;
+      const guards = step.withObjects.map((object) => object.name);
+      for (const object of step.objects) {
+        const face = procedure.family.faces.find((other) => other.id === object.name);
+        if (face === undefined || (face.guardedBy !== null && guards.includes(face.guardedBy))) continue;
+        const words = faceWords(procedure, face.id).replace(/^the/u, 'The');
+        report({
+          at: step,
+          source: object.source,
+          cause: `not-its-guard:${face.id}`,
+          related: [{ message: 'The face is declared here.', source: face.source }],
+          message:
+            face.guardedBy === null
+              ? `${words} is guarded here, and the family does not say that anything guards it: where a step forgets the guard, nobody is told what to put on. Write “guarded by ${baseOf(guards[0]!)}” at the face.`
+              : `${words} is guarded by the ${partWords(procedure, face.guardedBy)}, and this step puts on the ${lower(partsWords(procedure, guards))}: what does not fit does not cover it. Write “guard ${face.id} with ${baseOf(face.guardedBy)}”, or mend the face in the family.`,
+        });
+      }
+    }
+
+    function baseOf(name: string): string {
+      return procedure.family.parts.find((part) => part.name === name)?.base ?? name;
+    }
+  },
+};

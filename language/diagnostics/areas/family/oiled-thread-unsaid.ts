@@ -1,0 +1,35 @@
+import { lower } from '../../../analysis/prose.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A joint is oiled before it is tightened, and neither the family nor the torque step says that its threads are. */
+export const oiledThreadUnsaid: Rule = {
+  code: 'oiled-thread-unsaid',
+  severity: 'warning',
+  since: '0.2.0',
+  title: 'A thread is oiled before it is torqued, and the family does not say that it is.',
+  procedure(procedure, report) {
+    for (const block of [...procedure.stages, ...procedure.repairs]) {
+      block.steps.forEach((step, at) => {
+        if (step.verb !== 'oil') return;
+        for (const object of step.objects) {
+          const joint = procedure.family.joints.find((other) => other.part === object.name && !other.oiled);
+          const torque = block.steps
+            .slice(at + 1)
+            .find((later) => later.verb === 'torque' && later.objects.some(({ name }) => name === object.name));
+          if (joint === undefined || torque === undefined || torque.oiled) continue;
+          const part = procedure.family.parts.find((other) => other.name === joint.part)!;
+          report({
+            at: step,
+            source: object.source,
+            cause: `oiled-thread:${part.base}`,
+            allow: part.allow,
+            related: [{ message: 'The joint is declared here.', source: joint.source }],
+            message: `The ${lower(part.title)} is oiled before it is torqued, and nothing says that the torque is for oiled threads.`,
+            why: 'the same figure pulls a dry thread far less.',
+            help: 'Write “threads oiled” at the joint or at the torque, or leave the oil out.',
+          });
+        }
+      });
+    }
+  },
+};

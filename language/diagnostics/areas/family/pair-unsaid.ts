@@ -1,0 +1,42 @@
+import { allSteps } from '../../../analysis/locations.ts';
+import { lower } from '../../../analysis/prose.ts';
+import type { Part } from '../../../model/family.ts';
+import type { Rule } from '../../rule.ts';
+
+/**
+ * A part is felt to slide in the one in which it lies, the two are never renewed but together, and the family does not
+ * call them a pair. What only turns in another, as rollers do, may be worn and renewed with it and be no pair.
+ */
+export const pairUnsaid: Rule = {
+  code: 'pair-unsaid',
+  severity: 'hint',
+  since: '0.2.0',
+  title: 'A part that slides in another is always renewed with it, and the two are not said to be matched.',
+  procedure(procedure, report) {
+    const { parts } = procedure.family;
+    const renewals = allSteps(procedure).filter((step) => step.verb === 'renew');
+    const renewedAt = (part: Part) =>
+      renewals.filter((step) => step.objects.some((object) => object.name === part.name));
+    const isPair = (a: Part, b: Part) => a.matchedTo.includes(b.name) || b.matchedTo.includes(a.name);
+    const felt = allSteps(procedure).filter((step) => step.moves === 'slides');
+    for (const inner of parts) {
+      if (!felt.some((step) => step.objects.some((object) => object.name === inner.name))) continue;
+      for (const outer of parts.filter((other) => inner.in.includes(other.name))) {
+        const [first, ...rest] = renewedAt(inner);
+        const together = renewedAt(outer);
+        // What is renewed each time anyway goes with nothing.
+        if (first === undefined || inner.renewed || outer.renewed || isPair(inner, outer)) continue;
+        if (together.length !== rest.length + 1 || ![first, ...rest].every((step) => together.includes(step))) continue;
+        report({
+          at: first,
+          cause: `pair:${inner.base}:${outer.base}`,
+          allow: [...inner.allow, ...outer.allow],
+          related: [{ message: `${inner.base} is declared here.`, source: inner.source }],
+          message: `The ${lower(inner.title)} and the ${lower(outer.title)} are always renewed together here, and the family does not say that they are a pair.`,
+          why: 'one of them could go into another unit, and nobody would be told.',
+          help: `If they are lapped together, write “matched to ${outer.base}” at ${inner.base}.`,
+        });
+      }
+    }
+  },
+};

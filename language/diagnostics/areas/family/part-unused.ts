@@ -1,0 +1,57 @@
+import { allSteps } from '../../../analysis/locations.ts';
+import { lower } from '../../../analysis/prose.ts';
+import { Relations, restsOn } from '../../../analysis/relations.ts';
+import type { Part } from '../../../model/family.ts';
+import type { Rule } from '../../rule.ts';
+
+/**
+ * A part that no step names, in a procedure that takes off all that lies on it or holds it. A partial job leaves whole
+ * stacks as they are: a part is missed only where two thirds of the unit come off. What touches the body alone may well
+ * stay there.
+ */
+export const partUnused: Rule = {
+  code: 'part-unused',
+  severity: 'warning',
+  since: '0.2.0',
+  title: 'A part is named by no step, in a procedure that takes the whole unit apart.',
+  procedure(procedure, report) {
+    const { family } = procedure;
+    const relations = new Relations(family);
+    const bases = (verbs: readonly string[] | null) =>
+      new Set(
+        allSteps(procedure)
+          .filter((step) => verbs === null || verbs.includes(step.verb))
+          .flatMap((step) => [...step.objects, ...step.withObjects])
+          .flatMap(({ kind, name }) => (kind === 'part' ? relations.part(name).base : [])),
+      );
+    const named = bases(null);
+    const taken = bases(['remove', 'discard', 'renew']);
+    const comesOff = (part: Part) => restsOn(part).length > 0 && !part.suppliedLoose;
+    const parts = family.parts.filter(comesOff);
+    if (parts.filter((part) => taken.has(part.base)).length * 3 < parts.length * 2) return;
+    for (const part of parts) {
+      const mates = above(part);
+      if (named.has(part.base) || mates.length === 0 || isInTheWay(part)) continue;
+      if (!mates.every((other) => taken.has(other.base))) continue;
+      report({
+        at: procedure.source,
+        cause: `unused:${part.base}`,
+        allow: part.allow,
+        related: [{ message: `${part.base} is declared here.`, source: part.source }],
+        message: `The unit is taken apart, and no step names the ${lower(part.title)}.`,
+        why: 'it is neither taken off nor washed nor fitted, and nobody will ask for it.',
+        help: 'Write it where it comes off and goes back, or take it out of the family.',
+      });
+    }
+
+    /** What lies on a part or holds it. */
+    function above(part: Part): Part[] {
+      return [...relations.onIt(part.name), ...relations.holders(part.name)];
+    }
+
+    /** Left on what is taken off: part-still-held tells it there. */
+    function isInTheWay(part: Part): boolean {
+      return [...restsOn(part), ...part.holds].some((name) => taken.has(relations.part(name).base));
+    }
+  },
+};

@@ -1,0 +1,41 @@
+import { lower } from '../../../analysis/prose.ts';
+import { Relations, restsOn } from '../../../analysis/relations.ts';
+import type { Family, Part } from '../../../model/family.ts';
+import type { Rule } from '../../rule.ts';
+
+/** More than one part rests on nothing. One does: the unit itself, which the others stand on. */
+export const restsOnNothing: Rule = {
+  code: 'rests-on-nothing',
+  severity: 'error',
+  since: '0.2.0',
+  ofAbsence: true,
+  title: 'More than one part of a family rests on nothing.',
+  family(family, report) {
+    const body = carrierOf(family);
+    for (const part of loose(family)) {
+      if (part.base === body?.base || part.suppliedLoose) continue;
+      report({
+        at: part.source,
+        cause: `rests:${family.name}:${part.base}`,
+        allow: part.allow,
+        message: `Nothing says what the ${lower(part.title)} rests on, so nothing asks whether it comes off and goes back in its turn.`,
+        help: `Write “on”, “in” or “through” and the part, such as “on ${body!.base}”.`,
+      });
+    }
+  },
+};
+
+/** The part that most others stand on; of two alike the one declared first. */
+export function carrierOf(family: Family): Part | null {
+  const relations = new Relations(family);
+  const standing = (name: string, seen: Set<string>): Set<string> => {
+    for (const other of relations.onIt(name)) if (!seen.has(other.name)) standing(other.name, seen.add(other.name));
+    return seen;
+  };
+  const counted = loose(family).map((part) => ({ part, count: standing(part.name, new Set()).size }));
+  return counted.sort((a, b) => b.count - a.count)[0]?.part ?? null;
+}
+
+function loose(family: Family): Part[] {
+  return family.parts.filter((part) => restsOn(part).length === 0);
+}

@@ -1,0 +1,83 @@
+import { gate } from '../../../analysis/locations.ts';
+import { either, listed } from '../../../analysis/prose.ts';
+import { stageSteps } from '../../../analysis/stage-steps.ts';
+import type { Procedure, Step } from '../../../model/procedure.ts';
+import { amount, kindOfLimit, window } from '../../../quantities/index.ts';
+import type { Rule } from '../../rule.ts';
+
+/** The time that a pressure takes to fall past a lapped pair hangs on more than the pair. */
+export const backLeakUnderdetermined: Rule = {
+  code: 'back-leak-underdetermined',
+  severity: 'warning',
+  since: '0.2.0',
+  title: 'A leak past a lapped pair is timed, and not all that it hangs on is said.',
+  replay: ({ program, layout }, report) => {
+    const { procedure } = program;
+    if (procedure.family.parts.every((part) => part.matchedTo.length === 0)) return {};
+    const seats = stageSteps(program)
+      .filter(({ step }) => step.verb === 'test' && (isSeatTest(step.gate!.name) || step.test?.hold != null))
+      .map(({ step }) => layout.gates.get(step.gate!.name)!);
+    // Where the family lists a seat test, gate-missing and gate-out-of-order see to it.
+    const listedSeat = procedure.family.provenBy.some((proof) => isSeatTest(proof.name));
+    return {
+      step({ step, before, way }) {
+        if (step.verb !== 'test' || !timesALeak(step)) return;
+        const { name } = step.gate!;
+        const unsaid = conditions(procedure, step);
+        // A family that is proven by this test and no seat test has none: the fall is the test of its seat.
+        const proven = procedure.family.provenBy.some((proof) => proof.name === name);
+        const seat = listedSeat || proven || seats.some((cell) => before.must(cell, ~gate.notYet));
+        if (unsaid.length === 0 && seat) return;
+        report({
+          at: step,
+          way,
+          message: [
+            unsaid.length === 0
+              ? ''
+              : `Test ${name} does not say the ${listed(unsaid)}: the gap that leaks is a few thousandths wide, and with another ${either(unsaid)} a good pair fails or a worn one passes. Write “with "calibration fluid at 20 to 25 °C", "upright, tip down"”, or as the maker says.`,
+            seat
+              ? ''
+              : `No seat test is passed before ${name}: a seat that leaks lets the pressure fall too, and the pair would be blamed. Hold it below opening first.`,
+          ]
+            .filter(Boolean)
+            .join(' '),
+        });
+      },
+    };
+  },
+};
+
+function isSeatTest(name: string): boolean {
+  return /\bseat/iu.test(name);
+}
+
+function timesALeak({ gate, test }: Step): boolean {
+  if (test === null) return false;
+  const { from, to, within } = test;
+  if (from !== null && to !== null) {
+    const [start, end] = [window(from).high, window(to).low];
+    if (kindOfLimit(from) !== 'pressure' || kindOfLimit(to) !== 'pressure') return false;
+    return start === null || end === null || amount(end).compare(amount(start)) < 0;
+  }
+  return (
+    within?.form === 'limit' &&
+    kindOfLimit(within.limit) === 'drops' &&
+    /back-?leak|leak-?(back|off)/iu.test(gate!.name)
+  );
+}
+
+/** What the conditions, the words and the notes of a test leave unsaid. */
+function conditions(procedure: Procedure, { test, text, note, accept }: Step): string[] {
+  const said = [...test!.conditions, text, note, accept].join(' ');
+  const fluids = procedure.shop.fluids.some(({ name, title }) => said.includes(name) || said.includes(title));
+  const at = test!.at === null ? null : kindOfLimit(test!.at);
+  return [
+    fluids || /\b(fluid|oil|diesel|fuel|ISO 4113)\b/iu.test(said) ? '' : 'fluid',
+    at === 'temperature' || /°|\bdegrees?\b|\btemperature\b|\bwarm|\bcold\b/iu.test(said) ? '' : 'temperature',
+    /\b(up|down|upright|upside|vertical(ly)?|horizontal(ly)?|level|lying|standing|hanging|inverted|attitude|position)\b/iu.test(
+      said,
+    )
+      ? ''
+      : 'attitude of the unit',
+  ].filter(Boolean);
+}

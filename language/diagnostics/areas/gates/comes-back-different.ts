@@ -1,0 +1,26 @@
+import { gateWords } from '../../../analysis/gate-words.ts';
+import { partsWords } from '../../../analysis/prose.ts';
+import { writtenAt } from '../../../analysis/written-at.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A repair ends with something off that was on when the unit stood at the test that it goes back to. */
+export const comesBackDifferent: Rule = {
+  code: 'comes-back-different',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'A repair ends with parts off that were on when the unit stood at its test.',
+  replay: ({ program }, report) => ({
+    comeBack({ last, block, to, off, way }) {
+      const many = off.length > 1;
+      report({
+        at: last ?? block.source,
+        way,
+        allow: block.allow,
+        cause: `comes-back:${last === null ? block.name : writtenAt(last)}`,
+        message: `Repair ${block.name} ends with the ${partsWords(program.procedure, off)} off, and the unit goes back to ${gateWords(to)} (${to.number}), where ${many ? 'they were' : 'it was'} on.`,
+        why: 'it cannot be tested like that.',
+        help: 'Close it at the end of the repair as it was closed before the test.',
+      });
+    },
+  }),
+};

@@ -1,0 +1,32 @@
+import { isHydraulic, isPneumatic } from '../../../analysis/hydraulic.ts';
+import { flag } from '../../../analysis/locations.ts';
+import { causesOf, slipOf } from '../../root-cause.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A pressure test on a unit that is not primed. A reading as found is taken as the unit came. */
+export const gateBeforePrime: Rule = {
+  code: 'gate-before-prime',
+  severity: 'error',
+  since: '0.1.0',
+  title: 'A pressure test is run on a unit that is not primed since it was opened or connected.',
+  replay: ({ program, layout }, report) => {
+    const causeOf = causesOf('prime');
+    return {
+      step({ step, before, way }) {
+        if (!['test', 'set', 'read'].includes(step.verb) || !isHydraulic(step, program.procedure)) return;
+        if (step.asFound || isPneumatic(step)) return;
+        if (!before.may(layout.unit.primed, flag.no)) return;
+        const since = before.since[layout.unit.primed]!;
+        report({
+          at: step,
+          way,
+          since,
+          cause: causeOf(slipOf(way, since), step),
+          message: `The unit is not primed when ${step.gate?.name.replace(/^set /u, '') ?? step.reading} is ${{ set: 'set', read: 'read' }[step.verb as string] ?? 'tested'}.`,
+          why: 'air in it makes the reading soft and the spray ragged.',
+          help: 'Write “prime 6 strokes with gauge shut” before.',
+        });
+      },
+    };
+  },
+};

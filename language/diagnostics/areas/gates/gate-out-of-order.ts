@@ -1,0 +1,60 @@
+import { capital, listed } from '../../../analysis/prose.ts';
+import { stageSteps } from '../../../analysis/stage-steps.ts';
+import type { Rule } from '../../rule.ts';
+
+/** The tests stand in another order than the family's. One that is run again later is judged by either place. */
+export const gateOutOfOrder: Rule = {
+  code: 'gate-out-of-order',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'Tests are run in another order than the family is proven in.',
+  replay({ program }, report) {
+    const { provenBy } = program.procedure.family;
+    const tests = stageSteps(program).flatMap(({ step }) => {
+      const rank = step.verb === 'test' ? provenBy.findIndex((proof) => proof.name === step.gate!.name) : -1;
+      return rank < 0 ? [] : [{ step, rank, name: step.gate!.name }];
+    });
+    const inOrder = new Set(longestInOrder(tests.map(({ rank }) => rank)));
+    const strays = tests.filter(
+      ({ rank, name }, index) => !inOrder.has(rank) && tests.findIndex((other) => other.name === name) === index,
+    );
+    return {
+      end() {
+        for (const { step, rank, name } of strays) {
+          const place = tests.findIndex((other) => other.step === step);
+          const before = tests.slice(0, place).find((other) => other.rank > rank);
+          const after = tests.slice(place).find((other) => other.rank < rank);
+          const other = before ?? after;
+          if (other === undefined) continue;
+          const order = provenBy.filter((proof) => tests.some((test) => test.name === proof.name));
+          // The same swap leaves a limit without its reading: reading-not-taken-yet speaks of that.
+          const reading = [name, other.name].find((one) =>
+            tests.some((test, at) => test.step.test?.hold?.of === one && tests.findIndex((t) => t.name === one) > at),
+          );
+          report({
+            at: step,
+            ...(reading === undefined ? {} : { cause: `reading:${reading}` }),
+            related: [{ message: 'The family says the order here.', source: provenBy[rank]!.source }],
+            message: `${capital(name)} is tested ${before === undefined ? 'before' : 'after'} ${other.name}, and the family is proven by ${listed(order.map((proof) => proof.name))} in this order.`,
+            why: 'each test takes as right what those before it proved.',
+            help: 'Put it in its place, or change the order in the family.',
+          });
+        }
+      },
+    };
+  },
+};
+
+/** The longest of the rising sequences in a list of ranks. */
+function longestInOrder(ranks: readonly number[]): readonly number[] {
+  const best: (readonly number[])[] = [];
+  for (const [index, rank] of ranks.entries()) {
+    const before = best.slice(0, index).filter((sequence) => sequence.at(-1)! < rank);
+    best.push([...longest(before), rank]);
+  }
+  return longest(best);
+}
+
+function longest(sequences: readonly (readonly number[])[]): readonly number[] {
+  return sequences.reduce((most, sequence) => (sequence.length > most.length ? sequence : most), []);
+}

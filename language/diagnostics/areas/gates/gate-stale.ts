@@ -1,0 +1,45 @@
+import { gateWords } from '../../../analysis/gate-words.ts';
+import { gate } from '../../../analysis/locations.ts';
+import { capital, listed } from '../../../analysis/prose.ts';
+import type { Rule } from '../../rule.ts';
+
+/** At the end gates are not passed on this build: what they prove through was touched after them. */
+export const gateStale: Rule = {
+  code: 'gate-stale',
+  severity: 'error',
+  since: '0.1.0',
+  title: 'What was tested is changed after the test, and the test is not run again.',
+  replay: ({ program, layout }, report) => ({
+    end({ state, way, last, block }) {
+      const bySlip = new Map<number, string[]>();
+      for (const { name } of program.gates) {
+        const cell = layout.gates.get(name)!;
+        if (!state.may(cell, gate.stale)) continue;
+        const since = state.since[cell]!;
+        const names = bySlip.get(since) ?? [];
+        if (!names.includes(name)) bySlip.set(since, [...names, name]);
+      }
+      for (const [since, names] of bySlip) {
+        const touched = program.points[since];
+        const by =
+          touched?.kind === 'step'
+            ? `step ${touched.step.number} (${[touched.step.verb, touched.step.objects[0]?.name].filter(Boolean).join(' ')}) changed what was tested`
+            : 'what was tested was changed';
+        const tests = names.flatMap((name) => {
+          const point = program.points[program.gates.find((one) => one.name === name)!.point];
+          return point?.kind === 'step' ? [point.step] : [];
+        });
+        const many = names.length > 1;
+        report({
+          at: touched?.kind === 'step' ? touched.step : (last ?? block.source),
+          way,
+          cause: `stale:${since}`,
+          related: tests.map((step) => ({ message: `The test is step ${step.number}.`, source: step.source })),
+          message: `${capital(listed(tests.map(gateWords)))} ${many ? 'are' : 'is'} no longer proven at the end.`,
+          why: `${by}.`,
+          help: `Test ${many ? 'them' : gateWords(tests[0]!)} again after it, or do it before the ${many ? 'tests' : 'test'}.`,
+        });
+      }
+    },
+  }),
+};

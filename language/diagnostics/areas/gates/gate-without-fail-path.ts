@@ -1,0 +1,36 @@
+import type { Repair } from '../../../model/procedure.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A test or check does not say what happens on a fail. A reading needs none; a setting is turned until it is right. */
+export const gateWithoutFailPath: Rule = {
+  code: 'gate-without-fail-path',
+  severity: 'error',
+  since: '0.1.0',
+  title: 'A test or check does not say what is done when it fails.',
+  procedure(procedure, report) {
+    const { stages, repairs } = procedure;
+    for (const block of [...stages, ...repairs]) {
+      for (const step of block.steps) {
+        const { gate } = step;
+        // A test in a repair is taken out, not given a fail path: gate-in-repair says so.
+        const strays = repairs.includes(block as Repair) && (step.verb === 'test' || step.verb === 'across');
+        if (gate === null || strays || step.verb === 'set' || gate.onFail.length > 0) continue;
+        if (step.verdicts.length > 0) continue;
+        const name =
+          step.verb === 'test'
+            ? `Test ${gate.name}`
+            : step.verb === 'across'
+              ? 'This test across the set'
+              : 'This check';
+        report({
+          at: step,
+          message: gate.failWritten
+            ? `${name} says on fail and then nothing.`
+            : `${name} does not say what is done when it fails.`,
+          why: 'the bench hand stands there with a bad unit.',
+          help: `${gate.failWritten ? 'Name' : 'Write “on fail” and'} the repairs that are tried, in order.`,
+        });
+      }
+    }
+  },
+};

@@ -1,0 +1,67 @@
+import type { Way } from '../../../analysis/flow-analysis.ts';
+import { place, port } from '../../../analysis/locations.ts';
+import { listed, stationWords } from '../../../analysis/prose.ts';
+import type { State } from '../../../analysis/state.ts';
+import { writtenAt } from '../../../analysis/written-at.ts';
+import type { Step } from '../../../model/procedure.ts';
+import type { Source } from '../../../model/source.ts';
+import type { Rule } from '../../rule.ts';
+
+/** The tester's line is still on when the unit leaves the station, is capped or opened, or is done. */
+export const leftConnected: Rule = {
+  code: 'left-connected',
+  severity: 'error',
+  since: '0.1.0',
+  unsafe: true,
+  title: 'The line of the tester is still connected when the unit leaves, is capped, is opened or is done.',
+  replay: ({ program, layout, relations }, report) => {
+    const { procedure } = program;
+    /** It stays on after it is told: what comes then on the same way is the same slip. */
+    const told = new Set<string>();
+    const tell = (at: Step | Source, state: State, way: Way, names: readonly string[], when: string) => {
+      const on = names.filter((name) => state.may(layout.ports.get(name)!, port.connected));
+      const [first] = on;
+      if (first === undefined) return;
+      const since = state.since[layout.ports.get(first)!]!;
+      const slip = `${way.id}:${first}:${since}`;
+      if (told.has(slip)) return;
+      told.add(slip);
+      report({
+        at,
+        way,
+        since,
+        cause: `line:${first}:${'verb' in at ? writtenAt(at) : ''}`,
+        message: `The line is still on ${listed(on)} when ${when}.`,
+        help: `Write “disconnect ${on.join(', ')}” before, with the pressure let down.`,
+      });
+    };
+    const all = procedure.family.ports.map(({ name }) => name);
+    return {
+      step({ step, before, way }) {
+        if (step.verb === 'cap')
+          tell(
+            step,
+            before,
+            way,
+            step.objects.map(({ name }) => name),
+            'it is capped',
+          );
+        const opens = ['remove', 'discard', 'renew'].includes(step.verb);
+        const loaded =
+          opens &&
+          step.objects.some(
+            ({ name }) =>
+              (relations.loaded(name) || relations.closedBy(name).length > 0) &&
+              before.may(before.part(name).place, place.in),
+          );
+        if (loaded) tell(step, before, way, all, 'the unit is opened');
+      },
+      leave({ last, block, state, way }) {
+        tell(last ?? block.source, state, way, all, `the unit leaves ${stationWords(procedure, block.station)}`);
+      },
+      end({ state, way, last, block }) {
+        tell(last ?? block.source, state, way, all, 'the procedure ends');
+      },
+    };
+  },
+};

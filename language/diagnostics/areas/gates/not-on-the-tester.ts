@@ -1,0 +1,51 @@
+import { isHydraulic } from '../../../analysis/hydraulic.ts';
+import { port } from '../../../analysis/locations.ts';
+import { causesOf, slipOf } from '../../root-cause.ts';
+import type { Rule } from '../../rule.ts';
+
+/** Pressure is read, held or set with the unit not connected, or at a station without pressure. */
+export const notOnTheTester: Rule = {
+  code: 'not-on-the-tester',
+  severity: 'error',
+  since: '0.1.0',
+  unsafe: true,
+  title: 'A pressure test is run while the unit is not connected, or away from the tester.',
+  replay: ({ program, layout }, report) => {
+    const { procedure } = program;
+    const stations = procedure.shop.stations
+      .filter((station) => station.pressure)
+      .map((station) => layout.stationBit(station.name));
+    const atPressure = stations.reduce((all, bit) => all | bit, 0);
+    const causeOf = causesOf('connected');
+    return {
+      step({ step, before, way }) {
+        if (!isHydraulic(step, procedure)) return;
+        const what =
+          step.verb === 'prime' ? 'primed' : step.verb === 'read' ? 'read' : step.verb === 'set' ? 'set' : 'tested';
+        if (atPressure !== 0 && !before.must(layout.unit.station, atPressure)) {
+          report({
+            at: step,
+            way,
+            since: before.since[layout.unit.station],
+            cause: `tester:${before.since[layout.unit.station]}`,
+            message: `The unit is not at a station with pressure when it is ${what}.`,
+            help: 'Put the step into a stage at the tester, or write pressure at that station in the shop.',
+          });
+          return;
+        }
+        const ports = procedure.family.ports;
+        if (ports.length === 0 || ports.some((one) => before.must(layout.ports.get(one.name)!, port.connected))) return;
+        const since = Math.max(...ports.map((one) => before.since[layout.ports.get(one.name)!]!));
+        report({
+          at: step,
+          way,
+          since,
+          cause: causeOf(slipOf(way, since), step),
+          message: `No line is connected when the unit is ${what}.`,
+          why: 'there is no pressure in it.',
+          help: 'Write “connect” and the port before.',
+        });
+      },
+    };
+  },
+};

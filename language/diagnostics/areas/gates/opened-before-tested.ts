@@ -1,0 +1,47 @@
+import { isHydraulic } from '../../../analysis/hydraulic.ts';
+import { place } from '../../../analysis/locations.ts';
+import { either } from '../../../analysis/prose.ts';
+import { stageSteps } from '../../../analysis/stage-steps.ts';
+import type { Rule } from '../../rule.ts';
+
+/** Torn down with no reading as found, where the tester that proves it could have taken one. */
+export const openedBeforeTested: Rule = {
+  code: 'opened-before-tested',
+  severity: 'hint',
+  since: '0.2.0',
+  title: 'A unit is opened before it was read as found, where it can be tested.',
+  replay: ({ program, relations }, report) => {
+    const { procedure } = program;
+    const proofs = procedure.family.provenBy.map((proof) => proof.name);
+    const readable = stageSteps(program).flatMap(({ step }) =>
+      step.verb === 'test' && step.test?.reads === 'pressure' && proofs.includes(step.gate!.name)
+        ? [step.gate!.name]
+        : [],
+    );
+    let done = readable.length === 0;
+    return {
+      step({ step, before, way }) {
+        if (done || way.repair !== null) return;
+        if ((step.verb === 'read' && step.asFound) || (step.gate !== null && isHydraulic(step, procedure))) {
+          done = true;
+          return;
+        }
+        if (!['slacken', 'remove', 'discard'].includes(step.verb)) return;
+        const opened = step.objects.find(
+          ({ name }) =>
+            before.may(before.part(name).place, place.in) &&
+            (relations.loaded(name) || relations.closedBy(name).length > 0),
+        );
+        if (opened === undefined) return;
+        done = true;
+        report({
+          at: step,
+          cause: 'opened-before-tested',
+          message: 'The unit is opened and nobody has read it as it came in.',
+          why: 'what was wrong with it, and how far its spring has settled, cannot be told afterwards.',
+          help: `Write “read ${readable[0]} as found” at the tester before it${readable.length > 1 ? `, or ${either(readable.slice(1))}` : ''}.`,
+        });
+      },
+    };
+  },
+};

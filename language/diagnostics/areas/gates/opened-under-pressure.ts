@@ -1,0 +1,86 @@
+import type { Departure } from '../../../analysis/flow-analysis.ts';
+import { flag, place } from '../../../analysis/locations.ts';
+import { partsWords, stationWords } from '../../../analysis/prose.ts';
+import type { State } from '../../../analysis/state.ts';
+import { writtenAt } from '../../../analysis/written-at.ts';
+import type { Statement } from '../../../model/diagnostic.ts';
+import type { Step } from '../../../model/procedure.ts';
+import type { Source } from '../../../model/source.ts';
+import type { Verb } from '../../../model/verbs.ts';
+import { verbsThat } from '../../../syntax/verbs/index.ts';
+import { stepBefore } from '../../edits.ts';
+import type { Rule } from '../../rule.ts';
+
+const opening: readonly Verb[] = verbsThat('opens');
+const tightening: readonly Verb[] = verbsThat('tightens');
+
+/** What holds pressure is slackened, taken off, tightened or disconnected while there may be pressure in it. */
+export const openedUnderPressure: Rule<{ source: Source }> = {
+  code: 'opened-under-pressure',
+  severity: 'error',
+  since: '0.1.0',
+  unsafe: true,
+  title: 'The unit is opened, tightened or disconnected while it may be under pressure.',
+  replay: ({ program, layout, relations }, report) => {
+    const { procedure } = program;
+    /** A lock nut outside, or a lever, holds nothing: it is worked with the pump running. */
+    const holdsPressure = (part: string) =>
+      relations.loaded(part) || relations.ports(part).length > 0 || relations.closedBy(part).length > 0;
+    const worksOn = (step: Step, before: State) =>
+      (opening.includes(step.verb) &&
+        step.objects.some(({ name }) => before.may(before.part(name).place, place.in) && holdsPressure(name))) ||
+      (tightening.includes(step.verb) && step.objects.some(({ name }) => holdsPressure(name)));
+    /** Tightening lets nothing down: what comes after it in its block is the same forgotten relieve. */
+    const told = new Set<string>();
+    const isNew = (state: State, way: number, block: string) => {
+      const slip = `${way}:${state.since[layout.unit.pressure]}:${block}`;
+      if (told.has(slip)) return false;
+      told.add(slip);
+      return true;
+    };
+    const left = ({ last, block, state, way }: Departure, said: Statement) => {
+      if (!state.may(layout.unit.pressure, flag.yes) || !isNew(state, way.id, block.name)) return;
+      const since = state.since[layout.unit.pressure];
+      report({
+        at: last ?? block.source,
+        way,
+        since,
+        cause: `pressure:${last === null ? since : writtenAt(last)}`,
+        ...said,
+      });
+    };
+    return {
+      step({ step, block, before, way }) {
+        if (step.verb !== 'disconnect' && !worksOn(step, before)) return;
+        if (!before.may(layout.unit.pressure, flag.yes) || !isNew(before, way.id, block.name)) return;
+        const names = step.objects.map(({ name }) => name);
+        const tightened = tightening.includes(step.verb)
+          ? `the ${partsWords(procedure, names)} ${names.length > 1 ? 'are' : 'is'} ${step.verb === 'fit' ? 'fitted' : 'tightened'}`
+          : null;
+        report({
+          at: step,
+          way,
+          since: before.since[layout.unit.pressure],
+          cause: `pressure:${writtenAt(step)}`,
+          message: `The unit may still be under pressure when ${tightened ?? 'this is opened'}.`,
+          why: `fluid at test pressure goes through skin${tightened === null ? '' : ', and a joint that is turned under it can let go'}.`,
+          help: 'Write “relieve” before it, and see the gauge at zero.',
+          data: step.call === null ? { source: step.source } : undefined,
+        });
+      },
+      leave(leaving) {
+        const words = stationWords(procedure, leaving.block.station);
+        left(leaving, {
+          message: `The unit leaves ${words} while it may be under pressure.`,
+          help: 'Write “relieve” at the end of this stage.',
+        });
+      },
+      end(ending) {
+        left(ending, { message: 'The procedure ends with the unit under pressure.', help: 'Write relieve.' });
+      },
+    };
+  },
+  fix({ source }) {
+    return { title: 'Relieve the pressure first', safe: true, edits: [stepBefore(source, 'relieve')] };
+  },
+};

@@ -1,0 +1,63 @@
+import { listed } from '../../../analysis/prose.ts';
+import type { FailEntry, Procedure, Repair } from '../../../model/procedure.ts';
+import { counted } from '../../edits.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A repair after which the unit never stands at its test again: a ring without a count, or sent out for good. */
+export const repairNeverReturns: Rule<FailEntry> = {
+  code: 'repair-never-returns',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'A unit never comes back from a repair to its test.',
+  procedure(procedure, report) {
+    const told = new Set<string>();
+    for (const repair of procedure.repairs) {
+      const away = repair.steps.findLast((step) => step.verb === 'send-out' || step.verb === 'book-in');
+      if (away?.verb === 'send-out')
+        report({
+          at: away,
+          allow: repair.allow,
+          message: `Repair ${repair.name} sends the unit out and does not book it in.`,
+          why: `the sheet goes on to the test while the unit is at somebody else's.`,
+          help: 'Write “book-in” where it comes back.',
+        });
+      const ring = ringFrom(procedure, repair);
+      if (ring === null || ring.some((entry) => told.has(entry.repair))) continue;
+      for (const entry of ring) told.add(entry.repair);
+      const names = ring.map((entry) => entry.repair);
+      report({
+        at: ring[0]!.source,
+        cause: `unbounded:${names[0]}`,
+        allow: repair.allow,
+        message: `${names.length === 1 ? `Repair ${repair.name} sends the unit to itself again` : `Repairs ${listed([repair.name, ...names.slice(0, -1)])} send the unit to one another`} and nothing counts how often.`,
+        why: 'it may go round there and never stand at its test again.',
+        help: `Write ${names[0]} (3 times), or as often as the shop allows.`,
+        data: repair.steps.some((step) => step.call !== null && step.gate?.onFail.includes(ring[0]!))
+          ? undefined
+          : ring[0],
+      });
+    }
+  },
+  fix(entry) {
+    const edit = counted(entry);
+    return edit === null ? null : { title: 'Say how often it may be tried', safe: false, edits: [edit] };
+  },
+};
+
+/** The entries by which a repair without a count comes to itself again through others without one. */
+function ringFrom(procedure: Procedure, start: Repair): readonly FailEntry[] | null {
+  const seen = new Set<Repair>();
+  const walk = (repair: Repair): readonly FailEntry[] | null => {
+    if (repair.tries !== null || seen.has(repair)) return null;
+    seen.add(repair);
+    for (const entry of repair.steps.flatMap((step) => step.gate?.onFail ?? [])) {
+      const next = procedure.repairs.find((other) => other.name === entry.repair);
+      if (next === undefined) continue;
+      if (next === start) return [entry];
+      const rest = walk(next);
+      if (rest !== null) return [entry, ...rest];
+    }
+    return null;
+  };
+  return walk(start);
+}

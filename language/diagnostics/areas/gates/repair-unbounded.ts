@@ -1,0 +1,39 @@
+import type { FailEntry } from '../../../model/procedure.ts';
+import { byDegrees } from '../../../semantics/procedure.ts';
+import { counted } from '../../edits.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A repair that brings a reading nearer each time has no count of tries. Turning an adjuster has its own end. */
+export const repairUnbounded: Rule<FailEntry> = {
+  code: 'repair-unbounded',
+  severity: 'error',
+  since: '0.1.0',
+  title: 'A repair may be tried without end.',
+  procedure(procedure, report) {
+    for (const repair of procedure.repairs) {
+      if (repair.tries !== null || repair.steps.some((step) => step.verb === 'set')) continue;
+      // Lapping until a face is good ends when the face is worn out: the check rejects it then.
+      if (repair.inline && repair.steps.every((step) => step.verb === 'lap')) continue;
+      for (const block of [...procedure.stages, ...procedure.repairs]) {
+        for (const step of block.steps) {
+          for (const entry of step.gate?.onFail ?? []) {
+            if (entry.repair !== repair.name || (entry.tries !== null && Number.isFinite(entry.tries))) continue;
+            report({
+              at: step,
+              source: entry.source,
+              cause: `unbounded:${repair.name}`,
+              allow: repair.allow,
+              message: `Nothing says how often ${repair.name} may be tried${byDegrees(repair) ? ': a unit that cannot be brought in would go round for ever' : ''}.`,
+              help: `Write ${repair.name} (3 times), or as often as the shop allows.`,
+              data: step.call === null ? entry : undefined,
+            });
+          }
+        }
+      }
+    }
+  },
+  fix(entry) {
+    const edit = counted(entry);
+    return edit === null ? null : { title: 'Say how often it may be tried', safe: false, edits: [edit] };
+  },
+};

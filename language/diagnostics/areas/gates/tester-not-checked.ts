@@ -1,0 +1,45 @@
+import { isHydraulic } from '../../../analysis/hydraulic.ts';
+import { either, stationWords } from '../../../analysis/prose.ts';
+import { type StageStep, stageSteps } from '../../../analysis/stage-steps.ts';
+import type { Rule } from '../../rule.ts';
+
+/** The shop has a master for a station, and the readings there are not bracketed by it. */
+export const testerNotChecked: Rule = {
+  code: 'tester-not-checked',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'Readings are judged and the master of the tester is not read before and after them.',
+  replay({ program }, report) {
+    const { procedure } = program;
+    for (const run of runs(stageSteps(program))) {
+      const { station } = run[0]!.stage;
+      const masters = procedure.shop.masters.filter((master) => master.station === station).map(({ name }) => name);
+      const judged = run.filter(({ step }) => ['test', 'set'].includes(step.verb) && isHydraulic(step, procedure));
+      const [first, last] = [judged[0], judged.at(-1)];
+      if (masters.length === 0 || first === undefined || last === undefined) continue;
+      const read = run.filter(({ step }) => step.verb === 'read' && masters.includes(step.reading ?? ''));
+      const before = read.some(({ at }) => at < first.at);
+      const after = read.some(({ at }) => at > last.at);
+      if (before && after) continue;
+      const when = before ? 'after the last' : after ? 'before the first' : 'before the first and after the last';
+      report({
+        at: before ? last.step : first.step,
+        message: `${either(masters)} is not read ${when} test at ${stationWords(procedure, station)}.`,
+        why: 'a tester that has drifted would pass bad units and fail good ones, and nobody could say since when.',
+        help: `Write “read ${masters[0]}” ${before ? 'after' : after ? 'before' : 'before and after'} the tests.`,
+      });
+    }
+    return {};
+  },
+};
+
+/** Steps at one station, stage after stage, with nothing elsewhere in between. */
+function runs(steps: readonly StageStep[]): StageStep[][] {
+  const all: StageStep[][] = [];
+  for (const step of steps) {
+    const run = all.at(-1);
+    if (run !== undefined && run[0]!.stage.station === step.stage.station) run.push(step);
+    else all.push([step]);
+  }
+  return all;
+}

@@ -1,0 +1,37 @@
+import type { Hazard } from '../../../model/procedure.ts';
+import type { Rule } from '../../rule.ts';
+
+/** An injury under NOTICE, which is the word for property (ANSI Z535.4). */
+export const signalWordTooWeak: Rule = {
+  code: 'signal-word-too-weak',
+  severity: 'error',
+  since: '0.2.0',
+  references: ['ANSI Z535.4'],
+  title: 'A hazard that can hurt somebody stands under NOTICE.',
+  procedure(procedure, report) {
+    const steps = [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps);
+    const hazards: readonly Hazard[] = [...procedure.hazards, ...steps.flatMap((step) => step.hazards)];
+    for (const { word, text, source } of hazards) {
+      if (word !== 'NOTICE' || !speaksOfInjury(text)) continue;
+      report({
+        at: source,
+        message:
+          'This can hurt somebody, and NOTICE is the word for harm to things: eyes that look for danger pass over it. Write CAUTION where it can hurt a little, WARNING where it can maim or kill, DANGER where it will.',
+      });
+    }
+  },
+};
+
+/** Words that are said of people only. “By eye”, “by hand”, a burnt tip or a cut face are not among them. */
+const ofPeople =
+  /\b(injur\w*|scald\w*|poison\w*|toxic|blind(s|ed|ness)|amputat\w*|electrocut\w*|electric shock|kill(s|ed)?|death|deadly|die|fatal|eye protection|goggles|face shield|first aid|hospital|suffocat\w*|chok(e|es|ing))\b/iu;
+const body =
+  '(?:eyes?|skin|hands?|fingers?|palms?|arms?|foot|feet|lungs?|blood|hair|hearing|your face|you|people|somebody|anybody)';
+const harm =
+  '(?:burn|harm|hurt|crush|cut|pinch|pierce|irritat|trap|nip|stab|sting|break|strik|hit|fl(?:y|ies)|throw|splash|go(?:es)? through|blow|drive|driven|shoot|flung|attack|damage|inject|catch|grab)';
+const harmsBody = new RegExp(`\\b${harm}\\w*\\b(?:[ ,]+(?!by\\b)[\\w-]+){0,4}[ ,]+(?<!by )${body}\\b`, 'iu');
+const burns = /\b(hot|caustic|acid|lye)\b.*\bburns?\b/iu;
+
+function speaksOfInjury(text: string): boolean {
+  return ofPeople.test(text) || harmsBody.test(text) || burns.test(text);
+}

@@ -1,0 +1,63 @@
+import { allSteps } from '../../../analysis/locations.ts';
+import { within } from '../../../analysis/within.ts';
+import type { FailEntry, Procedure, Repair } from '../../../model/procedure.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A repair that nothing sends to, or an entry of an `on fail` that stands behind one without limit. */
+export const stepUnreachable: Rule = {
+  code: 'step-unreachable',
+  severity: 'warning',
+  since: '0.2.0',
+  title: 'A repair is never done: nothing sends to it, or one before it has no limit.',
+  procedure(procedure, report) {
+    const reached = reachedRepairs(procedure);
+    for (const repair of procedure.repairs) {
+      // One taken over by `like` is of use to the other procedure; one written inside an `on fail` has its sender.
+      if (reached.has(repair.name) || repair.inline || !within(repair.source, procedure.extent)) continue;
+      report({
+        at: repair.source,
+        allow: repair.allow,
+        message: `Nothing sends a unit to ${repair.name}, so it is never done.`,
+        why: 'the test that it was written for has no way out by it.',
+        help: 'Name it after “on fail”, or take the repair out.',
+      });
+    }
+    for (const step of allSteps(procedure)) {
+      const entries = step.gate?.onFail ?? [];
+      const endless = entries.findIndex((entry) => isEndless(entry, procedure));
+      const [next] = endless < 0 ? [] : entries.slice(endless + 1);
+      if (next === undefined) continue;
+      report({
+        at: step,
+        source: next.source,
+        message: `${next.repair} is never come to.`,
+        why: `${entries[endless]!.repair} stands before it and may be tried without end.`,
+        help: `Write how often, such as ${entries[endless]!.repair} (3 times).`,
+      });
+    }
+  },
+};
+
+/** Repairs that a gate of a stage may send to, or a gate of a repair that is reached. */
+function reachedRepairs(procedure: Procedure): Set<string> {
+  const reached = new Set<string>();
+  const follow = (steps: Repair['steps']) => {
+    for (const { repair } of steps.flatMap((step) => step.gate?.onFail ?? [])) {
+      if (reached.has(repair)) continue;
+      reached.add(repair);
+      follow(procedure.repairs.find((other) => other.name === repair)?.steps ?? []);
+    }
+  };
+  for (const stage of procedure.stages) follow(stage.steps);
+  return reached;
+}
+
+/** Turning an adjuster and lapping may go on as long as it takes; of others repair-unbounded speaks. */
+function isEndless(entry: FailEntry, procedure: Procedure): boolean {
+  const repair = procedure.repairs.find((other) => other.name === entry.repair);
+  if (repair === undefined || repair.tries !== null || entry.verdict === true) return false;
+  return (
+    repair.steps.some((step) => step.verb === 'set') ||
+    (repair.inline && repair.steps.every((step) => step.verb === 'lap'))
+  );
+}

@@ -1,0 +1,44 @@
+import { either } from '../../../analysis/prose.ts';
+import type { Source } from '../../../model/source.ts';
+import { isSlip } from '../../../syntax/nearest.ts';
+import { callsOf, grouped, placeKey } from '../../calls-of.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A name that nothing declares, with the nearest ones. */
+export const unknownName: Rule<{ source: Source; near: string; safe: boolean }> = {
+  code: 'unknown-name',
+  severity: 'error',
+  since: '0.1.0',
+  unsafe: true,
+  title: 'A name that nothing declares.',
+  workspace({ problems }, report) {
+    const unknown = problems.filter((problem) => problem.kind === 'unknown-name');
+    // Once in each file: who asks about one file must see what is wrong in it.
+    for (const same of grouped(unknown, ({ what, name, source }) => `${source.file}:${what}:${name}`)) {
+      const { name, what, near, source } = same[0]!;
+      const mend = near.length > 0 ? `Did you mean ${either(near)}?` : `Declare it, or correct the name.`;
+      const [first] = near;
+      const [, ...elsewhere] = grouped(same, (problem) => placeKey(problem.source));
+      report({
+        at: source,
+        cause: `unknown:${source.file}:${what}:${name}`,
+        related: [
+          ...elsewhere.slice(0, 5).map(([other]) => ({ message: `${name} is named here too.`, source: other!.source })),
+          ...callsOf(same),
+        ],
+        message: `No ${what} is called ${name}. ${mend}`,
+        data:
+          first === undefined
+            ? undefined
+            : {
+                source,
+                near: first,
+                safe: near.filter((one) => isSlip(name, one)).length === 1 && isSlip(name, first),
+              },
+      });
+    }
+  },
+  fix({ source, near, safe }) {
+    return { title: `Write ${near}`, safe, edits: [{ source, text: near }] };
+  },
+};

@@ -1,0 +1,75 @@
+import { place } from '../../../analysis/locations.ts';
+import { partsWords } from '../../../analysis/prose.ts';
+import type { State } from '../../../analysis/state.ts';
+import { variantParts } from '../../../analysis/variant-parts.ts';
+import type { Statement } from '../../../model/diagnostic.ts';
+import type { Part } from '../../../model/family.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A part that the kit does not hold was discarded, and what goes on it is built, or the unit leaves, without a new one. */
+export const discardedAndNotRenewed: Rule = {
+  code: 'discarded-and-not-renewed',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'A part is discarded, and the unit is closed or leaves without a new one.',
+  replay: (replay, report) => {
+    const { program, relations } = replay;
+    const { procedure } = program;
+    const mine = variantParts(replay);
+    const isLost = (part: Part, state: State) =>
+      !part.renewed && !part.suppliedLoose && mine(part.name) && state.may(state.part(part.name).place, place.gone);
+    const of = (parts: readonly Part[], state: State) => {
+      const since = state.since[state.part(parts[0]!.name).place]!;
+      const words = partsWords(
+        procedure,
+        parts.map((part) => part.name),
+      );
+      const [were, them] = parts.length > 1 ? ['were', 'them'] : ['was', 'it'];
+      const names = [...new Set(parts.map((part) => part.base))].join(', ');
+      return {
+        since,
+        // The same cause as of a part that is left out, of which this says more.
+        cause: `missing:${parts[0]!.name}:${since}`,
+        said: (when: string): Statement => ({
+          message: `The ${words} ${were} discarded, and there is no new one ${when}.`,
+          why: `${parts.length > 1 ? 'they do' : 'it does'} not come in the kit, and the unit would go without.`,
+          help: `Write “renew ${names}” and fit ${them} before; if the old ${parts.length > 1 ? 'ones are' : 'one is'} good, write remove instead of discard.`,
+        }),
+      };
+    };
+    return {
+      step({ step, before, way }) {
+        const closes = ['run-down', 'torque', 'lock'].includes(step.verb);
+        if ((step.verb !== 'fit' && !closes) || step.forTrial) return;
+        const together = [...step.objects, ...step.withObjects].map((object) => object.name);
+        for (const object of [...step.objects, ...step.withObjects]) {
+          const part = relations.part(object.name);
+          if (before.mustBeIn(object.name) && !closes) continue;
+          const needed = [
+            ...new Set([...part.on, ...part.through, ...part.holds, ...(closes ? relations.closure(object.name) : [])]),
+          ];
+          const lost = needed
+            .filter((name) => !together.includes(name))
+            .map((name) => relations.part(name))
+            .filter((other) => isLost(other, before));
+          if (lost.length === 0) continue;
+          const { said, ...rest } = of(lost, before);
+          report({
+            at: step,
+            source: object.source,
+            way,
+            ...rest,
+            ...said(`when the ${partsWords(procedure, [object.name])} goes over ${lost.length > 1 ? 'them' : 'it'}`),
+          });
+        }
+      },
+      end({ state, way, last, block }) {
+        for (const part of procedure.family.parts) {
+          if (!isLost(part, state)) continue;
+          const { said, ...rest } = of([part], state);
+          report({ at: last ?? block.source, way, allow: part.allow, ...rest, ...said('at the end') });
+        }
+      },
+    };
+  },
+};

@@ -1,0 +1,39 @@
+import { inPlaceCause } from '../../../analysis/in-place.ts';
+import { place } from '../../../analysis/locations.ts';
+import { faceWords, partWords } from '../../../analysis/prose.ts';
+import type { Source } from '../../../model/source.ts';
+import { stepBefore } from '../../edits.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A face is to be guarded with a part that is still in its own place in the unit. */
+export const guardStillInPlace: Rule<{ remove: string; source: Source }> = {
+  code: 'guard-still-in-place',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'A face is guarded with a part that is still in its own place.',
+  replay: ({ program, relations }, report) => ({
+    step({ step, before, way }) {
+      if (step.verb !== 'guard') return;
+      const { procedure } = program;
+      for (const object of step.withObjects) {
+        const cell = before.part(object.name).place;
+        if (!before.may(cell, place.in | place.trial)) continue;
+        const { base } = relations.part(object.name);
+        report({
+          at: step,
+          source: object.source,
+          way,
+          since: before.since[cell],
+          cause: inPlaceCause(relations, before, object.name),
+          message: `The ${partWords(procedure, object.name)} is still in its own place when it is to guard ${step.objects[0] === undefined ? 'a face' : faceWords(procedure, step.objects[0].name)}.`,
+          why: 'it cannot be on twice, and the face is not bare yet.',
+          help: `Write “remove ${base}” before, with what lies under it.`,
+          data: step.call === null ? { remove: `remove ${base}`, source: step.source } : undefined,
+        });
+      }
+    },
+  }),
+  fix({ remove, source }) {
+    return { title: 'Take it off first', safe: false, edits: [stepBefore(source, remove)] };
+  },
+};

@@ -1,0 +1,43 @@
+import { joint, place } from '../../../analysis/locations.ts';
+import { partWords } from '../../../analysis/prose.ts';
+import type { Source } from '../../../model/source.ts';
+import { stepBefore } from '../../edits.ts';
+import type { Rule } from '../../rule.ts';
+
+/** The part of a tight joint is taken off without slackening it. A guard, only run down, is not slackened. */
+export const jointNotSlackened: Rule<{ part: string; source: Source }> = {
+  code: 'joint-not-slackened',
+  severity: 'error',
+  since: '0.1.0',
+  title: 'The part of a tight joint is taken off before the joint is slackened.',
+  replay: ({ program, layout, relations }, report) => ({
+    step({ step, before, way }) {
+      if (step.verb !== 'remove' && step.verb !== 'discard') return;
+      for (const object of step.objects) {
+        const cell = layout.joints.get(object.name);
+        if (
+          cell === undefined ||
+          relations.joint(object.name)?.handTightIsFinal === true ||
+          // An adjuster turns in its own thread: what is slackened is its lock.
+          layout.adjusters.has(object.name) ||
+          !before.may(cell, joint.found | joint.torqued | joint.locked) ||
+          !before.may(before.part(object.name).place, place.in)
+        )
+          continue;
+        report({
+          at: step,
+          source: object.source,
+          way,
+          since: before.since[cell],
+          cause: `tight:${object.name}:${before.since[cell]}`,
+          message: `The ${partWords(program.procedure, object.name)} is still tight when it is taken off.`,
+          help: `Write “slacken ${object.name}” before, with the unit held: a joint breaks loose at its own step, with the tool for it.`,
+          data: step.call === null ? { part: object.name, source: step.source } : undefined,
+        });
+      }
+    },
+  }),
+  fix({ part, source }) {
+    return { title: `Slacken ${part} first`, safe: true, edits: [stepBefore(source, `slacken ${part}`)] };
+  },
+};

@@ -1,0 +1,53 @@
+import { provesThrough } from '../../../analysis/effects.ts';
+import { joint } from '../../../analysis/locations.ts';
+import { isOpenLock } from '../../../analysis/locks.ts';
+import { isLock, loosened, readsUnderPressure } from '../../../analysis/loose-joints.ts';
+import { partWords } from '../../../analysis/prose.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A joint is slackened, and neither taken off nor torqued again when the unit is read under pressure or leaves. */
+export const jointSlackenedThenLeft: Rule = {
+  code: 'joint-slackened-then-left',
+  severity: 'error',
+  since: '0.2.0',
+  unsafe: true,
+  title: 'A joint is slackened, and neither taken off nor torqued again when the unit is tested or leaves.',
+  replay: (replay, report) => {
+    const { program, relations } = replay;
+    const words = (part: string) => partWords(program.procedure, part);
+    return {
+      step({ step, before, way }) {
+        if (!readsUnderPressure(step, replay)) return;
+        const { gate } = step;
+        for (const { joint: one, since, cause } of loosened(replay, before, joint.slack)) {
+          if (isLock(replay, one.part)) continue;
+          const seen = relations.loaded(one.part) && (gate === null || provesThrough(gate, gate.name, one.part));
+          if (!seen && relations.ports(one.part).length === 0) continue;
+          report({
+            at: step,
+            way,
+            since,
+            cause,
+            message: `The ${words(one.part)} was slackened and is not tight again when pressure comes on.`,
+            why: 'it leaks or lets go, and fluid at test pressure goes through skin.',
+            help: `Torque ${one.part} before this step, or take out the step that slackens it.`,
+          });
+        }
+      },
+      end({ state, way, last, block }) {
+        for (const { joint: one, since, cause } of loosened(replay, state, joint.slack)) {
+          if (isOpenLock(replay, state, one.part)) continue;
+          report({
+            at: last ?? block.source,
+            way,
+            since,
+            cause,
+            message: `The ${words(one.part)} was slackened, and is neither taken off nor tight again when the unit leaves.`,
+            why: 'it comes loose on the engine.',
+            help: `${one.handTightIsFinal ? 'Run down' : 'Torque'} ${one.part} again, or take out the step that slackens it.`,
+          });
+        }
+      },
+    };
+  },
+};

@@ -1,0 +1,51 @@
+import { provesThrough } from '../../../analysis/effects.ts';
+import { isOpenLock } from '../../../analysis/locks.ts';
+import { isLock, loose, loosened, readsUnderPressure } from '../../../analysis/loose-joints.ts';
+import { partWords } from '../../../analysis/prose.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A joint that a gate proves through, or that ships, is run down and not torqued. */
+export const leftHandTight: Rule = {
+  code: 'left-hand-tight',
+  severity: 'error',
+  since: '0.1.0',
+  unsafe: true,
+  title: 'A joint is run down and not torqued when the unit is tested or leaves.',
+  replay: (replay, report) => {
+    const { program, relations } = replay;
+    const words = (part: string) => partWords(program.procedure, part);
+    return {
+      step({ step, before, way }) {
+        const { gate } = step;
+        if (step.verb !== 'test' || gate === null || !readsUnderPressure(step, replay)) return;
+        for (const { joint, since, cause } of loosened(replay, before, loose)) {
+          if (joint.handTightIsFinal || isLock(replay, joint.part)) continue;
+          if (!relations.loaded(joint.part) || !provesThrough(gate, gate.name, joint.part)) continue;
+          report({
+            at: step,
+            way,
+            since,
+            cause,
+            message: `The ${words(joint.part)} is only hand-tight when ${gate.name} is tested.`,
+            why: 'it can leak or let go under pressure.',
+            help: 'Torque it before this test.',
+          });
+        }
+      },
+      end({ state, way, last, block }) {
+        for (const { joint, since, cause } of loosened(replay, state, loose)) {
+          if (joint.handTightIsFinal || isOpenLock(replay, state, joint.part)) continue;
+          report({
+            at: last ?? block.source,
+            way,
+            since,
+            cause,
+            message: `The ${words(joint.part)} is only hand-tight when the unit leaves.`,
+            why: 'it will come loose on the engine.',
+            help: 'Torque it, or say in the family that hand-tight is final.',
+          });
+        }
+      },
+    };
+  },
+};

@@ -1,0 +1,58 @@
+import { dirt, place, unclean } from '../../../analysis/locations.ts';
+import { partsWords } from '../../../analysis/prose.ts';
+import { restsOn } from '../../../analysis/relations.ts';
+import type { Source } from '../../../model/source.ts';
+import { stepBefore } from '../../edits.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A new part is fitted as it comes out of its bag or the drawer, in preservative. */
+export const newPartNotWashed: Rule<{ rinse: string; source: Source }> = {
+  code: 'new-part-not-washed',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'A new part is fitted with its preservative still on it.',
+  replay: ({ program, relations }, report) => ({
+    step({ step, before, way }) {
+      if ((step.verb !== 'fit' && step.verb !== 'run-down') || step.forTrial) return;
+      const { procedure } = program;
+      /** New parts by the step since which they are so: one cause, one finding. */
+      const bySince = new Map<number, { names: string[]; source: Source }>();
+      for (const object of [...step.objects, ...step.withObjects]) {
+        if (before.mustBeIn(object.name)) continue;
+        const onto = restsOn(relations.part(object.name)).filter((name) => before.mayBeIn(name));
+        for (const name of [object.name, ...onto]) {
+          const cells = before.part(name);
+          // One that may be dirty besides is reported as dirty. A new one out of the kit comes clean in its bag.
+          if (!before.may(cells.dirt, dirt.preserved) || before.may(cells.dirt, unclean)) continue;
+          if (step.readyToFit || relations.part(name).readyToFit) continue;
+          if (before.must(cells.place, place.gone) && relations.part(name).renewed) continue;
+          const since = before.since[cells.dirt]!;
+          const known = bySince.get(since);
+          if (known === undefined) bySince.set(since, { names: [name], source: object.source });
+          else if (!known.names.includes(name)) known.names.push(name);
+        }
+      }
+      for (const [since, { names, source }] of bySince) {
+        const bases = [...new Set(names.map((name) => relations.part(name).base))].join(', ');
+        const oil = procedure.shop.fluids.find((fluid) => fluid.kind === 'test-oil');
+        report({
+          at: step,
+          source,
+          way,
+          since,
+          cause: `dirty:${since}`,
+          message: `The new ${partsWords(procedure, names)} ${names.length > 1 ? 'go' : 'goes'} in with the preservative still on.`,
+          why: 'it gums the lapped fits and holds grit.',
+          help: `Write “rinse ${bases}${oil === undefined ? '' : ` in ${oil.name}`}” before, or “ready to fit” if it comes clean in its bag.`,
+          data:
+            step.call === null && oil !== undefined
+              ? { rinse: `rinse ${bases} in ${oil.name}`, source: step.source }
+              : undefined,
+        });
+      }
+    },
+  }),
+  fix({ rinse, source }) {
+    return { title: 'Rinse it before', safe: false, edits: [stepBefore(source, rinse)] };
+  },
+};

@@ -1,0 +1,59 @@
+import { lower } from '../../../analysis/prose.ts';
+import { restsOn } from '../../../analysis/relations.ts';
+import { writtenAt } from '../../../analysis/written-at.ts';
+import type { Part } from '../../../model/family.ts';
+import type { Procedure, Step } from '../../../model/procedure.ts';
+import type { Source } from '../../../model/source.ts';
+import { behind } from '../../edits.ts';
+import type { Rule } from '../../rule.ts';
+
+/** From so many fasteners on a face up, their order counts. */
+const manyFasteners = 4;
+
+/** Four or more fasteners on one face are torqued in one step, with no word about their order. */
+export const noTighteningPattern: Rule<{ source: Source }> = {
+  code: 'no-tightening-pattern',
+  severity: 'warning',
+  since: '0.2.0',
+  title: 'Four or more fasteners on one face are torqued with no word about their order.',
+  procedure(procedure, report) {
+    for (const block of [...procedure.stages, ...procedure.repairs]) {
+      for (const step of block.steps) {
+        if (step.verb !== 'torque' || step.pattern || step.text !== null || step.note !== null) continue;
+        for (const [pressed, count] of fastenersByPart(procedure, step)) {
+          if (count < manyFasteners) continue;
+          const { title } = procedure.family.parts.find((part) => part.name === pressed)!;
+          report({
+            at: step,
+            cause: `pattern:${writtenAt(step)}:${pressed}`,
+            message: `${count} fasteners pull the ${lower(title)} down, and nothing says in which order.`,
+            why: 'pulled up on one side first it tilts, warps and leaks on the other.',
+            help: 'Write “in cross pattern”, or the order in quotes.',
+            data: step.call === null ? { source: step.objects.at(-1)!.source } : undefined,
+          });
+        }
+      }
+    }
+  },
+  fix({ source }) {
+    return { title: 'Torque in cross pattern', safe: false, edits: [behind(source, ' in cross pattern')] };
+  },
+};
+
+/** How many of the fasteners of a step pull each part down. A valve holder pulls down a valve of its own. */
+function fastenersByPart(procedure: Procedure, step: Step): Map<string, number> {
+  const { family } = procedure;
+  const counts = new Map<string, number>();
+  for (const object of step.objects) {
+    const joint = family.joints.find((one) => one.part === object.name);
+    const part = family.parts.find((other) => other.name === object.name);
+    if (joint === undefined || part === undefined) continue;
+    for (const pressed of pressedBy(part, joint.to)) counts.set(pressed, (counts.get(pressed) ?? 0) + 1);
+  }
+  return counts;
+}
+
+/** What a fastener pulls down: what it holds, or else what it goes on or through besides the part it is joined to. */
+function pressedBy(part: Part, to: string): readonly string[] {
+  return part.holds.length > 0 ? part.holds : restsOn(part).filter((under) => under !== to);
+}

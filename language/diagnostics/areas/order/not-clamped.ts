@@ -1,0 +1,34 @@
+import { flag, port } from '../../../analysis/locations.ts';
+import { partsWords } from '../../../analysis/prose.ts';
+import type { Rule } from '../../rule.ts';
+
+/** Broken loose or torqued with nothing that holds the unit: clamp, fixture, spanner. */
+export const notClamped: Rule = {
+  code: 'not-clamped',
+  severity: 'error',
+  since: '0.1.0',
+  unsafe: true,
+  title: 'A joint is broken loose or torqued with nothing holding the unit.',
+  replay: ({ program, layout }, report) => ({
+    step({ step, before, way }) {
+      if (!['slacken', 'torque', 'lock'].includes(step.verb) || step.holder !== null) return;
+      if (!before.may(layout.unit.clamped, flag.no)) return;
+      // On the tester the unit is held by its line and holder.
+      if (program.procedure.family.ports.some((one) => before.must(layout.ports.get(one.name)!, port.connected)))
+        return;
+      const since = before.since[layout.unit.clamped];
+      report({
+        at: step,
+        way,
+        since,
+        cause: `not-clamped:${since}`,
+        message: `Nothing holds the unit while the ${partsWords(
+          program.procedure,
+          step.objects.map((object) => object.name),
+        )} is ${step.verb === 'slacken' ? 'broken loose' : 'tightened'}.`,
+        why: `${step.verb === 'slacken' ? 'it turns in the hand and the spanner slips' : 'it turns in the hand, and the torque is not what the wrench shows'}.`,
+        help: 'Clamp it before, or write “held by "…"” in this step.',
+      });
+    },
+  }),
+};

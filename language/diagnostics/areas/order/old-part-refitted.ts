@@ -1,0 +1,60 @@
+import { age, place } from '../../../analysis/locations.ts';
+import { partsWords } from '../../../analysis/prose.ts';
+import type { State } from '../../../analysis/state.ts';
+import type { StepObject } from '../../../model/procedure.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A part that is always renewed, or that was discarded, goes back in. */
+export const oldPartRefitted: Rule = {
+  code: 'old-part-refitted',
+  severity: 'error',
+  since: '0.1.0',
+  title: 'A part that is always renewed, or was discarded, is fitted again.',
+  replay: ({ program, relations }, report) => {
+    const isRenewed = ({ name }: StepObject) => relations.part(name).renewed;
+    const isOld = (object: StepObject, before: State) => {
+      const cells = before.part(object.name);
+      return isRenewed(object)
+        ? before.may(cells.place, place.off | place.sub) && before.may(cells.age, age.found)
+        : before.may(cells.place, place.gone);
+    };
+    return {
+      step({ step, before, way }) {
+        if (step.verb !== 'fit' && step.verb !== 'run-down') return;
+        const old = [...step.objects, ...step.withObjects].filter((object) => isOld(object, before));
+        const sinceOf = ({ name }: StepObject) => before.since[before.part(name).place]!;
+        /** What came off at one step is one slip. */
+        const told = new Set<string>();
+        for (const object of old) {
+          const since = sinceOf(object);
+          const renewed = isRenewed(object);
+          const slip = `${since} ${renewed}`;
+          if (told.has(slip)) continue;
+          told.add(slip);
+          const names = old
+            .filter((other) => sinceOf(other) === since && isRenewed(other) === renewed)
+            .map(({ name }) => name);
+          const several = names.length > 1;
+          const words = partsWords(program.procedure, names);
+          report({
+            at: step,
+            source: object.source,
+            way,
+            since,
+            cause: `old:${names[0]}:${since}`,
+            ...(renewed
+              ? {
+                  message: `The ${words} ${several ? 'are' : 'is'} always renewed, but the old ${several ? 'ones' : 'one'}, only taken off, ${several ? 'go' : 'goes'} back in.`,
+                  why: 'it will leak.',
+                  help: `Write discard where ${several ? 'they come' : 'it comes'} off, or renew ${names.join(', ')} before this step.`,
+                }
+              : {
+                  message: `The ${words} ${several ? 'were' : 'was'} discarded and there is no new one.`,
+                  help: `Write “renew ${names.join(', ')}” before this step; if the old one is good, write remove instead of discard.`,
+                }),
+          });
+        }
+      },
+    };
+  },
+};

@@ -1,0 +1,66 @@
+import { bareFaces } from '../../../analysis/bare-faces.ts';
+import { inPlaceCause } from '../../../analysis/in-place.ts';
+import { joint, place } from '../../../analysis/locations.ts';
+import { partsWords } from '../../../analysis/prose.ts';
+import type { Rule } from '../../rule.ts';
+
+/** Taken off when it is off, fitted when it is in place, or run down when it is torqued. */
+export const partHandledTwice: Rule = {
+  code: 'part-handled-twice',
+  severity: 'error',
+  since: '0.1.0',
+  title: 'A part is taken off or fitted a second time with nothing in between.',
+  replay: (replay, report) => ({
+    step({ step, before, way, at }) {
+      const { program, layout, relations } = replay;
+      if (!['slacken', 'remove', 'discard', 'fit', 'run-down'].includes(step.verb)) return;
+      const off = step.verb === 'remove' || step.verb === 'discard';
+      const objects = [...step.objects, ...step.withObjects];
+      const twice = objects.filter((object) => {
+        const cells = before.part(object.name);
+        const cell = layout.joints.get(object.name);
+        if (step.verb === 'slacken') return !before.mustBeIn(object.name);
+        if (step.verb === 'run-down')
+          return (
+            cell !== undefined &&
+            before.may(cell, joint.torqued | joint.locked | joint.run) &&
+            before.mayBeIn(object.name)
+          );
+        if (!off) return before.may(cells.place, place.in);
+        return (
+          before.may(cells.place, place.gone | (step.verb === 'remove' ? place.off : 0)) ||
+          (before.may(cells.place, place.sub) && carrierGoes(object.name))
+        );
+      });
+      const [first] = twice;
+      if (first === undefined) return;
+      const since =
+        before.since[step.verb === 'run-down' ? layout.joints.get(first.name)! : before.part(first.name).place];
+      const already =
+        step.verb === 'run-down' ? 'tight or run down' : off || step.verb === 'slacken' ? 'off' : 'in place';
+      report({
+        at: step,
+        source: first.source,
+        way,
+        since,
+        // A guard that was never put on is told where its face is bare.
+        cause:
+          bareFaces(replay, before).find(({ face }) => off && face.guardedBy === first.name)?.cause ??
+          // Fitted while it is on: what should have taken it off is the slip.
+          (step.verb === 'fit' ? inPlaceCause(relations, before, first.name) : null) ??
+          // Run down when it is tight: what is loose after it is the same slip.
+          (step.verb === 'run-down' ? `loose:${first.name}:${at}` : `twice:${step.number}`),
+        message: `The ${partsWords(
+          program.procedure,
+          twice.map((object) => object.name),
+        )} ${twice.length > 1 ? 'are' : 'is'} ${already} already.`,
+        help: `${step.verb === 'run-down' ? 'Slacken it before' : 'Take this out'}, or put in the step that is missing between.`,
+      });
+
+      /** A part in its sub-assembly is taken out of it by name, unless the whole is taken off again. */
+      function carrierGoes(name: string): boolean {
+        return step.objects.some((other) => other.name !== name && relations.part(name).in.includes(other.name));
+      }
+    },
+  }),
+};

@@ -1,0 +1,58 @@
+import { place } from '../../../analysis/locations.ts';
+import { partsWords, stationWords } from '../../../analysis/prose.ts';
+import type { StepObject } from '../../../model/procedure.ts';
+import type { Rule } from '../../rule.ts';
+
+/**
+ * A part was sent or kept somewhere, no step names it there or brings it, and it is fitted at another station. A tray
+ * kept where the unit never goes is a store: from there a part is fetched when it is wanted.
+ */
+export const partLeftBehind: Rule = {
+  code: 'part-left-behind',
+  severity: 'warning',
+  since: '0.2.0',
+  title: 'A part is fitted at one station while it stands at another, from where no step brings it.',
+  replay: ({ program, layout, relations }, report) => {
+    const { procedure, points } = program;
+    /** Whether the step by which a part came to where it stands left it on the unit's way. */
+    const wasLeft = (since: number) => {
+      const point = points[since];
+      if (point?.kind !== 'step') return false;
+      const { verb, station } = point.step;
+      return verb === 'send' || procedure.stages.some((stage) => stage.station === station);
+    };
+    return {
+      step({ step, before, way }) {
+        if (step.verb !== 'fit' && step.verb !== 'run-down') return;
+        const [here] = layout.wordsOf(layout.unit.station, before.get(layout.unit.station) & ~1);
+        if (here === undefined) return;
+        /** Parts that stand elsewhere, by the step that put them there: one cause, one finding. */
+        const bySince = new Map<number, { objects: StepObject[]; there: string }>();
+        for (const object of [...step.objects, ...step.withObjects]) {
+          const cells = before.part(object.name);
+          const [there] = layout.wordsOf(cells.where, before.get(cells.where) & ~(layout.stationBit(here) | 1));
+          const since = before.since[cells.where]!;
+          if (there === undefined || !before.may(cells.place, place.off | place.sub) || !wasLeft(since)) continue;
+          const known = bySince.get(since);
+          if (known === undefined) bySince.set(since, { objects: [object], there });
+          else known.objects.push(object);
+        }
+        for (const [since, { objects, there }] of bySince) {
+          const names = objects.map((object) => object.name);
+          const [stand, they, them] = names.length > 1 ? ['stand', 'they are', 'them'] : ['stands', 'it is', 'it'];
+          const bases = [...new Set(names.map((name) => relations.part(name).base))].join(', ');
+          report({
+            at: step,
+            source: objects[0]!.source,
+            way,
+            since,
+            cause: `behind:${since}`,
+            message: `The ${partsWords(procedure, names)} ${stand} at ${stationWords(procedure, there)} when ${they} fitted at ${stationWords(procedure, here)}, and no step brings ${them}.`,
+            why: 'the hand reaches into an empty tray.',
+            help: `Write “send ${bases} to ${here}” where the work on ${them} is done.`,
+          });
+        }
+      },
+    };
+  },
+};

@@ -1,0 +1,77 @@
+import { place } from '../../../analysis/locations.ts';
+import { partsWords, partWords } from '../../../analysis/prose.ts';
+import { variantParts } from '../../../analysis/variant-parts.ts';
+import type { Part } from '../../../model/family.ts';
+import type { Rule } from '../../rule.ts';
+
+/** Missing at the end, or when a joint that closes over it is run down. */
+export const partLeftOut: Rule = {
+  code: 'part-left-out',
+  severity: 'error',
+  since: '0.1.0',
+  unsafe: true,
+  title: 'A part is missing when a joint closes over its place, or at the end.',
+  replay: (replay, report) => {
+    const { program, relations } = replay;
+    const { procedure } = program;
+    const mine = variantParts(replay);
+    const out = place.off | place.gone | place.sub | place.guard;
+    return {
+      step({ step, before, way }) {
+        if (step.verb !== 'run-down') return;
+        for (const object of step.objects) {
+          const missing = [...relations.closure(object.name)].filter(
+            (part) => mine(part) && before.may(before.part(part).place, out) && !relations.part(part).suppliedLoose,
+          );
+          if (missing.length === 0) continue;
+          report({
+            at: step,
+            source: object.source,
+            way,
+            cause: `missing:${missing[0]}:${before.since[before.part(missing[0]!).place]}`,
+            since: before.since[before.part(missing[0]!).place],
+            message: `The ${partsWords(procedure, missing)} ${missing.length > 1 ? 'are' : 'is'} not in place when the ${partWords(procedure, object.name)} closes over ${missing.length > 1 ? 'them' : 'it'}.`,
+            why: `the unit would be built without ${missing.length > 1 ? 'them' : 'it'}.`,
+            help: `Fit ${missing.length > 1 ? 'them' : 'it'} before this step.`,
+          });
+        }
+      },
+      end({ state, way, last, block }) {
+        const missing = procedure.family.parts.filter(
+          (part) => !part.suppliedLoose && mine(part.name) && state.may(state.part(part.name).place, out | place.trial),
+        );
+        const since = (part: Part) => state.since[state.part(part.name).place]!;
+        // What went out at one step and stands the same way is one slip.
+        for (const [, parts] of groupBy(missing, (part) => `${since(part)} ${standsAs(part)}`)) {
+          const [first] = parts as [Part, ...Part[]];
+          const several = parts.length > 1;
+          report({
+            at: last ?? block.source,
+            way,
+            allow: parts.flatMap((part) => part.allow),
+            cause: `missing:${first.name}:${since(first)}`,
+            since: since(first),
+            message: `At the end the ${partsWords(
+              procedure,
+              parts.map(({ name }) => name),
+            )} ${several ? 'are' : 'is'} ${standsAs(first)}.`,
+            why: `the unit would leave without ${several ? 'them' : 'it'}.`,
+            help: `${several ? 'Fit them, or say in the family that they are' : 'Fit it, or say in the family that it is'} supplied loose.`,
+          });
+        }
+
+        function standsAs({ name }: Part): string {
+          const cell = state.part(name).place;
+          if (state.may(cell, place.trial)) return 'in place for trial only';
+          return state.may(cell, place.guard) ? 'on as a guard only' : 'not in place';
+        }
+      },
+    };
+  },
+};
+
+function groupBy<T>(items: readonly T[], key: (item: T) => string): Map<string, T[]> {
+  const groups = new Map<string, T[]>();
+  for (const item of items) groups.set(key(item), [...(groups.get(key(item)) ?? []), item]);
+  return groups;
+}

@@ -1,0 +1,51 @@
+import { partNames } from '../../../analysis/effects.ts';
+import { inPlaceCause } from '../../../analysis/in-place.ts';
+import { place } from '../../../analysis/locations.ts';
+import { partsWords, partWords } from '../../../analysis/prose.ts';
+import { restsOn } from '../../../analysis/relations.ts';
+import type { Rule } from '../../rule.ts';
+
+/** Taken off while something that lies on it or holds it is in place. A list comes apart in its own order. */
+export const partStillHeld: Rule = {
+  code: 'part-still-held',
+  severity: 'error',
+  since: '0.1.0',
+  title: 'A part is taken off while another still lies on it or holds it.',
+  replay: ({ program, relations }, report) => ({
+    step({ step, before, way }) {
+      if (!['remove', 'discard', 'renew'].includes(step.verb)) return;
+      const together = [...partNames(step), ...step.withObjects.map((object) => object.name)];
+      for (const object of step.objects) {
+        const name = object.name;
+        if (!before.may(before.part(name).place, place.in | place.trial)) continue;
+        const inside = relations.inside(name).map((part) => part.name);
+        const closing = relations.closedBy(name).map((joint) => joint.part);
+        // What its stack bears on lies over it, as a nozzle with its needle over the spring in the bore.
+        const over = [...relations.bornBy(name)].filter((loaded) =>
+          [loaded, ...restsOn(relations.part(loaded))].every(
+            (part) => before.mayBeIn(part) && !together.includes(part),
+          ),
+        );
+        const blockers = [
+          ...new Set(
+            [...relations.holders(name), ...relations.onIt(name)].map((part) => part.name).concat(closing, over),
+          ),
+        ]
+          .filter((other) => other !== name && !together.includes(other) && !inside.includes(other))
+          .filter((other) => before.mayBeIn(other));
+        if (blockers.length === 0) continue;
+        const { procedure } = program;
+        report({
+          at: step,
+          source: object.source,
+          way,
+          cause: inPlaceCause(relations, before, blockers[0]!),
+          since: before.since[before.part(blockers[0]!).place],
+          message: `The ${partWords(procedure, name)} cannot come off yet.`,
+          why: `the ${partsWords(procedure, blockers)} ${blockers.length > 1 ? 'are' : 'is'} still in place over it.`,
+          help: `Take ${blockers.length > 1 ? 'those' : 'that'} off first, or in the same step.`,
+        });
+      }
+    },
+  }),
+};

@@ -1,0 +1,32 @@
+import { provesThrough } from '../../../analysis/effects.ts';
+import { adjuster as setting } from '../../../analysis/locations.ts';
+import { openLocks } from '../../../analysis/locks.ts';
+import { partWords } from '../../../analysis/prose.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A test is read while an adjuster is set and its lock is not tight. */
+export const readingBeforeLock: Rule = {
+  code: 'reading-before-lock',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'A test is read while an adjuster is set and not locked.',
+  replay: (replay, report) => ({
+    step({ step, before, way }) {
+      const { gate } = step;
+      if (step.verb !== 'test' || gate === null) return;
+      const words = (part: string) => partWords(replay.program.procedure, part);
+      for (const { adjuster, lock, since, cause } of openLocks(replay, before, setting.set)) {
+        if (!provesThrough(gate, gate.name, adjuster.part)) continue;
+        report({
+          at: step,
+          way,
+          since,
+          cause,
+          message: `The ${words(adjuster.part)} is set and not locked when ${gate.name} is tested.`,
+          why: `tightening the ${words(lock)} moves it, and the figure on the sheet is not what leaves.`,
+          help: `Write “lock ${lock}” before this test.`,
+        });
+      }
+    },
+  }),
+};

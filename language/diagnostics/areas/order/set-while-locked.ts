@@ -1,0 +1,36 @@
+import { joint } from '../../../analysis/locations.ts';
+import { partWords } from '../../../analysis/prose.ts';
+import { writtenAt } from '../../../analysis/written-at.ts';
+import type { Rule } from '../../rule.ts';
+
+/** An adjuster is turned while its lock is tight. */
+export const setWhileLocked: Rule = {
+  code: 'set-while-locked',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'An adjuster is turned while its lock is tight.',
+  replay: ({ program, layout }, report) => ({
+    step({ step, block, before, way }) {
+      if (step.verb !== 'set' && step.verb !== 'back-off') return;
+      // Where a repair sends the unit back to is no slip of this step.
+      if (way.repair !== null && way.repair !== block) return;
+      const { procedure } = program;
+      for (const object of step.objects) {
+        const lock = procedure.family.adjusters.find((one) => one.part === object.name)?.lockedBy ?? null;
+        const cell = lock === null ? undefined : layout.joints.get(lock);
+        if (lock === null || cell === undefined || !before.mayBeIn(lock)) continue;
+        if (!before.may(cell, joint.found | joint.torqued | joint.locked)) continue;
+        report({
+          at: step,
+          source: object.source,
+          way,
+          since: before.since[cell],
+          cause: `lock-tight:${lock}:${writtenAt(step)}`,
+          message: `The ${partWords(procedure, lock)} is still tight when the ${partWords(procedure, object.name)} is turned.`,
+          why: 'it does not turn, or its thread and slot give.',
+          help: `Write “slacken ${lock}” before, with the pressure off.`,
+        });
+      }
+    },
+  }),
+};

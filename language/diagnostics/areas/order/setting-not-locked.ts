@@ -1,0 +1,28 @@
+import { openLocks, turned } from '../../../analysis/locks.ts';
+import { partWords } from '../../../analysis/prose.ts';
+import type { Rule } from '../../rule.ts';
+
+/** The unit leaves with an adjuster that was turned and whose lock is not tight. */
+export const settingNotLocked: Rule = {
+  code: 'setting-not-locked',
+  severity: 'error',
+  since: '0.2.0',
+  unsafe: true,
+  title: 'The unit leaves with an adjuster that is not locked.',
+  replay: (replay, report) => ({
+    end({ state, way, last, block }) {
+      const words = (part: string) => partWords(replay.program.procedure, part);
+      for (const { adjuster, lock, since, cause } of openLocks(replay, state, turned)) {
+        report({
+          at: last ?? block.source,
+          way,
+          since,
+          cause,
+          message: `The ${words(adjuster.part)} is not locked when the unit leaves.`,
+          why: 'it turns by itself on the engine, and the setting is lost.',
+          help: `Write “lock ${lock}”, with its torque, after it is set.`,
+        });
+      }
+    },
+  }),
+};

@@ -1,0 +1,85 @@
+import { allSteps, adjuster as setting } from '../../../analysis/locations.ts';
+import { partsWords, partWords } from '../../../analysis/prose.ts';
+import { type Relations, restsOn } from '../../../analysis/relations.ts';
+import { writtenAt } from '../../../analysis/written-at.ts';
+import type { Source } from '../../../model/source.ts';
+import { stepBefore } from '../../edits.ts';
+import type { Rule } from '../../rule.ts';
+
+/**
+ * A joint is slackened or torqued while an adjuster still loads, through its spring, what the joint closes over. One
+ * that is just fitted and not set has no load yet.
+ */
+export const springNotBackedOff: Rule<{ backOff: string; source: Source }> = {
+  code: 'spring-not-backed-off',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'A joint is slackened or torqued against a spring that its adjuster still loads.',
+  replay: ({ program, layout, relations }, report) => {
+    const { procedure } = program;
+    const springs = procedure.family.adjusters.map((one) => springOf(one.part, relations));
+    /** Loads that were reported when the joint was slackened: that it is torqued again under them is the same slip. */
+    const told = new Set<string>();
+    /** Backed off, it has to be set again: where nothing does, that is to be written too. */
+    const isSet = (adjuster: string) =>
+      allSteps(procedure).some(({ verb, objects }) => verb === 'set' && objects.some(({ name }) => name === adjuster));
+    return {
+      step({ step, before, way }) {
+        if (!['slacken', 'torque'].includes(step.verb)) return;
+        for (const object of step.objects) {
+          const closure = relations.closure(object.name);
+          for (const { adjuster, chain, loads } of springs) {
+            const cell = layout.adjusters.get(adjuster)!;
+            const pressed = loads.filter((part) => closure.has(part));
+            if (pressed.length === 0 || closure.has(adjuster) || chain.has(object.name)) continue;
+            if (!before.may(cell, setting.found | setting.set | setting.locked)) continue;
+            if (![...chain, object.name].every((part) => before.mayBeIn(part))) continue;
+            const since = before.since[cell]!;
+            const load = `${adjuster}:${since}`;
+            if (step.verb === 'slacken') told.add(load);
+            else if (told.has(load)) continue;
+            report({
+              at: step,
+              source: object.source,
+              way,
+              since,
+              cause: `load:${adjuster}:${writtenAt(step)}`,
+              message: `The ${partWords(procedure, adjuster)} still loads the ${partsWords(procedure, pressed)} when the ${partWords(procedure, object.name)} is ${step.verb === 'slacken' ? 'slackened' : 'torqued'}.`,
+              why: `${step.verb === 'slacken' ? 'the spring pushes it aside until the last thread' : 'it cannot lie square under that load while the joint is pulled up'}, and it bends.`,
+              help: `Write “back-off ${relations.part(adjuster).base}” before.`,
+              data:
+                step.call === null && isSet(adjuster)
+                  ? { backOff: `back-off ${relations.part(adjuster).base}`, source: step.source }
+                  : undefined,
+            });
+          }
+        }
+      },
+    };
+  },
+  fix({ backOff, source }) {
+    return { title: 'Back the adjuster off first', safe: true, edits: [stepBefore(source, backOff)] };
+  },
+};
+
+/** What hangs on an adjuster: its spring with what that stands on and what stands on it, and the parts that this loads. */
+function springOf(adjuster: string, relations: Relations) {
+  const chain = new Set<string>();
+  const down = (name: string) => {
+    const part = relations.part(name);
+    // The body carries the spring; it is no part of its chain.
+    if (chain.has(name) || (restsOn(part).length === 0 && name !== adjuster)) return;
+    chain.add(name);
+    for (const under of [...restsOn(part), ...part.holds]) down(under);
+  };
+  const up = (name: string) => {
+    for (const other of relations.onIt(name)) {
+      if (chain.has(other.name) || relations.joint(other.name) !== undefined) continue;
+      chain.add(other.name);
+      up(other.name);
+    }
+  };
+  down(adjuster);
+  up(adjuster);
+  return { adjuster, chain, loads: [...chain].flatMap((name) => relations.part(name).bearsOn) };
+}

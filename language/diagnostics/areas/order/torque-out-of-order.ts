@@ -1,0 +1,53 @@
+import { joint, place } from '../../../analysis/locations.ts';
+import { partsWords, partWords } from '../../../analysis/prose.ts';
+import { variantParts } from '../../../analysis/variant-parts.ts';
+import type { Rule } from '../../rule.ts';
+
+/** Torqued before it is run down, or with parts inside missing. */
+export const torqueOutOfOrder: Rule = {
+  code: 'torque-out-of-order',
+  severity: 'error',
+  since: '0.1.0',
+  title: 'A joint is torqued before it is run down, or with parts inside it missing.',
+  replay: (replay, report) => {
+    const { program, layout, relations } = replay;
+    const { procedure } = program;
+    const mine = variantParts(replay);
+    return {
+      step({ step, before, way }) {
+        if (step.verb !== 'torque' && step.verb !== 'lock') return;
+        for (const object of step.objects) {
+          const cell = layout.joints.get(object.name);
+          const name = partWords(procedure, object.name);
+          if (cell !== undefined && before.may(cell, joint.apart)) {
+            report({
+              at: step,
+              source: object.source,
+              way,
+              since: before.since[cell],
+              cause: `apart:${object.name}:${before.since[cell]}`,
+              message: `The ${name} is torqued before it is run down by hand.`,
+              why: 'a crossed thread would not be felt.',
+              help: 'Run it down first.',
+            });
+            continue;
+          }
+          const missing = [...relations.closure(object.name)].filter(
+            (part) =>
+              mine(part) && before.may(before.part(part).place, place.off | place.gone | place.sub | place.guard),
+          );
+          if (missing.length === 0) continue;
+          report({
+            at: step,
+            source: object.source,
+            way,
+            since: before.since[before.part(missing[0]!).place],
+            cause: `missing:${missing[0]}:${before.since[before.part(missing[0]!).place]}`,
+            message: `The ${name} is torqued while the ${partsWords(procedure, missing)} inside ${missing.length > 1 ? 'are' : 'is'} not in place.`,
+            help: `Fit ${missing.length > 1 ? 'them' : 'it'} before.`,
+          });
+        }
+      },
+    };
+  },
+};

@@ -1,0 +1,34 @@
+import { isLock, loose, loosened, readsUnderPressure } from '../../../analysis/loose-joints.ts';
+import { listed, partWords } from '../../../analysis/prose.ts';
+import type { Rule } from '../../rule.ts';
+
+/**
+ * A union or connector, that is a joint whose part carries a port, is only hand-tight when pressure comes on. It may
+ * close over nothing, so that no test is said to prove through it.
+ */
+export const unionLeftHandTight: Rule = {
+  code: 'union-left-hand-tight',
+  severity: 'error',
+  since: '0.2.0',
+  unsafe: true,
+  title: 'A union or connector is only hand-tight when pressure comes on.',
+  replay: (replay, report) => ({
+    step({ step, before, way }) {
+      if (!readsUnderPressure(step, replay)) return;
+      const { program, relations } = replay;
+      for (const { joint, since, cause } of loosened(replay, before, loose)) {
+        const ports = relations.ports(joint.part).map((port) => port.name);
+        if (ports.length === 0 || joint.handTightIsFinal || isLock(replay, joint.part)) continue;
+        report({
+          at: step,
+          way,
+          since,
+          cause,
+          message: `The ${partWords(program.procedure, joint.part)} carries port ${listed(ports)} and is only hand-tight when pressure comes on.`,
+          why: `it leaks at its thread, and the leak is taken for the unit's.`,
+          help: `Torque ${joint.part} before this step.`,
+        });
+      }
+    },
+  }),
+};

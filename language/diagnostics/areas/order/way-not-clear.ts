@@ -1,0 +1,68 @@
+import { guard, place } from '../../../analysis/locations.ts';
+import { faceWords, partsWords, partWords } from '../../../analysis/prose.ts';
+import { restsOn } from '../../../analysis/relations.ts';
+import { builtUpsideDown } from '../../../analysis/upside-down.ts';
+import type { Rule } from '../../rule.ts';
+
+/** Fitted under what is on already: a closed joint, the part that its stack bears on, a guard. */
+export const wayNotClear: Rule = {
+  code: 'way-not-clear',
+  severity: 'error',
+  since: '0.1.0',
+  title: 'A part is fitted where something that is on already bars the way.',
+  replay: ({ program, layout, relations }, report) => ({
+    step({ step, block, before, way }) {
+      /** A needle in a nozzle that is off bars nothing: both are in the hand. */
+      const isHeldUp = (part: string) => restsOn(relations.part(part)).every((under) => before.mayBeIn(under));
+      if (step.verb !== 'fit' && step.verb !== 'run-down') return;
+      if (builtUpsideDown(block, step, relations)) return;
+      const { procedure } = program;
+      const objects = [...step.objects, ...step.withObjects];
+      const together = objects.map((object) => object.name);
+      for (const object of objects) {
+        if (before.mustBeIn(object.name)) continue;
+        const over = [
+          ...new Set([...relations.bornBy(object.name), ...relations.closedBy(object.name).map((joint) => joint.part)]),
+        ];
+        const barring = over.filter(
+          (other) => !together.includes(other) && before.may(before.part(other).place, place.in) && isHeldUp(other),
+        );
+        if (barring.length > 0) {
+          const since = before.since[before.part(barring[0]!).place];
+          report({
+            at: step,
+            source: object.source,
+            way,
+            since,
+            cause: `barred:${barring[0]}:${since}`,
+            message: `The ${partWords(procedure, object.name)} goes under the ${partsWords(procedure, barring)}, which ${barring.length > 1 ? 'are' : 'is'} on already.`,
+            help: `Fit it before, or take ${barring.length > 1 ? 'those' : 'that'} off.`,
+          });
+        }
+        // A guard covers its face, and the bore behind it: what its joint closes over does not go past it either.
+        const behind = procedure.family.faces.filter(
+          (face) => face.guardedBy !== null && relations.closure(face.guardedBy).has(object.name),
+        );
+        const guarded = new Set([
+          ...relations.faces(object.name).flatMap((face) => face.meets ?? []),
+          ...behind.map((face) => face.id),
+        ]);
+        for (const met of guarded) {
+          // A part in its own tray is put together in the hand.
+          if (!before.mayBeIn(relations.face(met).part) || !before.may(layout.faces.get(met)!.guard, guard.on))
+            continue;
+          const since = before.since[layout.faces.get(met)!.guard];
+          report({
+            at: step,
+            source: object.source,
+            way,
+            since,
+            cause: `guard-on:${met}:${since}`,
+            message: `${faceWords(procedure, met).replace(/^t/u, 'T')} still has its guard on when the ${partWords(procedure, object.name)} goes in.`,
+            help: `Remove the ${partWords(procedure, relations.face(met).guardedBy ?? '')} before.`,
+          });
+        }
+      }
+    },
+  }),
+};

@@ -1,0 +1,33 @@
+import { partWords, stationWords } from '../../../analysis/prose.ts';
+import type { Rule } from '../../rule.ts';
+
+/** Parts are fitted or run down for good at a dirty station. Guards and trial fits are not for good. */
+export const builtAtDirtyStation: Rule = {
+  code: 'built-at-dirty-station',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'Parts are fitted for good at a dirty station.',
+  replay: ({ program, layout }, report) => {
+    const { procedure } = program;
+    return {
+      step({ step, block, before, way }) {
+        if (step.verb !== 'fit' && step.verb !== 'run-down') return;
+        if (step.forTrial) return;
+        const [station] = layout.wordsOf(layout.unit.station, before.get(layout.unit.station));
+        const at = procedure.shop.stations.find((one) => one.name === station);
+        // A nut that never came off shuts nothing in.
+        const object = [...step.objects, ...step.withObjects].find(({ name }) => !before.mustBeIn(name));
+        if (at === undefined || !at.dirty || object === undefined) return;
+        report({
+          at: step,
+          source: object.source,
+          way,
+          cause: `built-dirty:${block.name}`,
+          message: `The ${partWords(procedure, object.name)} is fitted at ${stationWords(procedure, at.name)}, which is dirty.`,
+          why: 'what lies on the bench is built in with it.',
+          help: 'Build at a clean station; a guard goes on with “guard”, a trial fit says “for trial”.',
+        });
+      },
+    };
+  },
+};

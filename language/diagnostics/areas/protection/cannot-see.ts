@@ -1,0 +1,74 @@
+import { shutInBy } from '../../../analysis/closed-in.ts';
+import { inPlaceCause } from '../../../analysis/in-place.ts';
+import { flag, guard, place } from '../../../analysis/locations.ts';
+import { capital, faceWords, partWords } from '../../../analysis/prose.ts';
+import type { Rule } from '../../rule.ts';
+
+/** What a check is to look at is covered: by the part it closes against, by its guard, or shut in by a joint. */
+export const cannotSee: Rule = {
+  code: 'cannot-see',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'A face or part is checked by eye while it is covered or shut in.',
+  replay: (replay, report) => ({
+    step({ step, before, way }) {
+      // A movement is felt from outside, and what sweats under pressure shows outside.
+      if (step.verb !== 'check' || step.moves !== null || step.all) return;
+      const { layout, relations } = replay;
+      const { procedure } = replay.program;
+      if (before.may(layout.unit.pressure, flag.yes)) return;
+      for (const object of step.objects) {
+        const covered =
+          object.kind === 'face' ? coverOf(object.name) : object.kind === 'part' ? jointOver(object.name) : null;
+        if (covered === null) continue;
+        report({
+          at: step,
+          source: object.source,
+          way,
+          since: covered.since,
+          cause: covered.cause,
+          message: `${capital(covered.words)} when it is checked.`,
+          why: 'nobody can see it, and the tick on the sheet says nothing.',
+          help: `${covered.mend}.`,
+        });
+        return;
+      }
+
+      function coverOf(id: string) {
+        const face = relations.face(id);
+        const cell = layout.faces.get(id)!.guard;
+        if (face.guardedBy !== null && before.may(cell, guard.on))
+          return {
+            words: `${faceWords(procedure, id)} is under its guard`,
+            mend: `Write “remove ${face.guardedBy}” before`,
+            since: before.since[cell],
+            cause: `guard-on:${id}:${before.since[cell]}`,
+          };
+        if (face.meets === null) return null;
+        const other = relations.face(face.meets).part;
+        if (![face.part, other].every((part) => before.may(before.part(part).place, place.in))) return null;
+        const since = before.since[before.part(other).place]!;
+        return {
+          words: `${faceWords(procedure, id)} is shut by the ${partWords(procedure, other)}`,
+          mend: `Check it with the ${partWords(procedure, other)} off`,
+          guard: null,
+          since,
+          cause: inPlaceCause(relations, before, other),
+        };
+      }
+
+      function jointOver(part: string) {
+        const joint = shutInBy(replay, before, part);
+        if (joint === null) return null;
+        const since = before.since[before.part(joint).place]!;
+        return {
+          words: `the ${partWords(procedure, part)} is shut in under the ${partWords(procedure, joint)}`,
+          mend: 'Check it before it goes in, or when it is out',
+          guard: null,
+          since,
+          cause: inPlaceCause(relations, before, joint),
+        };
+      }
+    },
+  }),
+};

@@ -1,0 +1,64 @@
+import { dirt, place, wet } from '../../../analysis/locations.ts';
+import { partsWords } from '../../../analysis/prose.ts';
+import type { Step } from '../../../model/procedure.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A part is judged while it is dirty, or wet with solvent, detergent or water. */
+export const checkedDirty: Rule = {
+  code: 'checked-dirty',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'A part is judged while it is dirty, or still wet from the wash.',
+  replay: ({ program, relations }, report) => {
+    /** Parts that were told: a later way comes to the same step with the same dirt. */
+    const told = new Set<string>();
+    return {
+      step({ step, before, way }) {
+        // That a part moves is felt, clean or not.
+        if (!judges(step) || step.moves !== null) return;
+        const parts = [
+          ...new Set(
+            step.objects.flatMap(({ kind, name }) =>
+              kind === 'part' ? [name] : kind === 'face' ? [relations.face(name).part] : [],
+            ),
+          ),
+          // Lapping paste is no dirt here: who laps a face wipes it to look at it.
+        ].filter((name) => !program.absent.has(name) && !before.may(before.part(name).place, place.gone));
+        const dirty = parts.filter((name) => before.may(before.part(name).dirt, dirt.dirty | dirt.loosened));
+        const wetOnes = parts.filter((name) => before.may(before.part(name).wet, wet.solvent | wet.water));
+        const names = dirty.length > 0 ? dirty : wetOnes;
+        const [first] = names;
+        if (first === undefined || names.every((name) => told.has(name))) return;
+        for (const name of names) told.add(name);
+        const cells = before.part(first);
+        const since = before.since[dirty.length > 0 ? cells.dirt : cells.wet]!;
+        const words = partsWords(program.procedure, names);
+        const [are, them] = names.length > 1 ? ['are', 'them'] : ['is', 'it'];
+        report({
+          at: step,
+          way,
+          since,
+          cause: dirty.length > 0 ? `dirty:${since}` : `wet:${since}`,
+          ...(dirty.length > 0
+            ? {
+                message: `The ${words} ${are} judged dirty.`,
+                why: 'a crack or a line hides under the dirt.',
+                help: `Wash ${them} before.`,
+              }
+            : {
+                message: `The ${words} ${are} judged wet from the wash.`,
+                why: 'a film shines like a good face and hides a hair crack.',
+                help: `Blow ${them} dry before.`,
+              }),
+        });
+      },
+    };
+  },
+};
+
+/** Says what is good, or sends to a repair. A first look that can only reject may be taken at the dirt as it came. */
+function judges(step: Step): boolean {
+  if (step.gate === null || (step.verb !== 'check' && step.verb !== 'measure')) return false;
+  const onlyRejects = step.verdicts.length > 0 && step.verdicts.every(({ verdict }) => verdict === 'reject');
+  return !onlyRejects && (step.gate.onFail.length > 0 || step.verdicts.length > 0);
+}

@@ -1,0 +1,70 @@
+import { place, port } from '../../../analysis/locations.ts';
+import { listed, partsWords, partWords } from '../../../analysis/prose.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A cap is still in when the part that covers its port goes on, or a joint is torqued over parts put in for trial. */
+export const countDoesNotClose: Rule = {
+  code: 'count-does-not-close',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'A cap, or a part that was put in for trial only, is shut in the unit.',
+  replay: ({ program, layout, relations }, report) => {
+    /** Caps that a wash went over, by port and since when: they are told there. */
+    const washedOver = new Set<string>();
+    return {
+      step({ step, before, way }) {
+        const { procedure } = program;
+        const cap = (name: string) => `${name}:${before.since[layout.ports.get(name)!]}`;
+        if (step.verb === 'wash' || step.verb === 'soak')
+          for (const one of step.objects.flatMap(({ name }) => relations.ports(name)))
+            if (before.may(layout.ports.get(one.name)!, port.capped)) washedOver.add(cap(one.name));
+        if ((step.verb === 'fit' || step.verb === 'run-down') && !step.forTrial) {
+          const objects = [...step.objects, ...step.withObjects];
+          const isIn = (part: string) => before.mayBeIn(part) || objects.some(({ name }) => name === part);
+          for (const object of objects) {
+            const shut = procedure.family.ports.filter(
+              (one) =>
+                one.under === object.name &&
+                isIn(one.part) &&
+                !before.mustBeIn(object.name) &&
+                before.may(layout.ports.get(one.name)!, port.capped) &&
+                !washedOver.has(cap(one.name)),
+            );
+            if (shut.length === 0) continue;
+            const names = shut.map((one) => one.name);
+            const since = before.since[layout.ports.get(names[0]!)!];
+            report({
+              at: step,
+              source: object.source,
+              way,
+              since,
+              cause: `capped:${since}`,
+              message: `The cap is still in ${names.length > 1 ? 'ports' : 'port'} ${listed(names)} when the ${partWords(procedure, object.name)} goes over ${names.length > 1 ? 'them' : 'it'}.`,
+              why: 'it stays in the unit and stops the passage.',
+              help: `Write “uncap ${names.join(', ')}” before, and count the caps.`,
+            });
+          }
+        }
+        if (step.verb !== 'torque' && step.verb !== 'lock') return;
+        for (const object of step.objects) {
+          const tried = [...relations.closure(object.name)].filter((part) =>
+            before.may(before.part(part).place, place.trial),
+          );
+          const [first] = tried;
+          if (first === undefined) continue;
+          const since = before.since[before.part(first).place];
+          report({
+            at: step,
+            source: object.source,
+            way,
+            since,
+            cause: `missing:${first}:${since}`,
+            message: `The ${partsWords(procedure, tried)} inside ${tried.length > 1 ? 'are' : 'is'} in place for trial only when the joint over it (${partWords(procedure, object.name)}) is tightened.`,
+            why: 'what was put in to try is sent out.',
+            help: `Take ${tried.length > 1 ? 'them' : 'it'} out and fit ${tried.length > 1 ? 'them' : 'it'} for good before.`,
+          });
+        }
+      },
+    };
+  },
+};

@@ -1,0 +1,58 @@
+import { stationWords } from '../../../analysis/prose.ts';
+import type { Step } from '../../../model/procedure.ts';
+import type { FluidKind, Shop } from '../../../model/shop.ts';
+import type { Rule } from '../../rule.ts';
+
+const dirtyFluids: readonly FluidKind[] = ['solvent', 'detergent', 'caustic'];
+
+/** Marking that takes no metal off. */
+const softMark = /\b(tag|label|pen|marker|paint|ink|tape)\b/iu;
+
+/** Marking, buffing, blasting, or washing in solvent at a clean station. */
+export const dirtyWorkInCleanRoom: Rule = {
+  code: 'dirty-work-in-clean-room',
+  severity: 'warning',
+  since: '0.2.0',
+  title: 'Something is engraved, buffed, blasted or washed in solvent at a clean station.',
+  replay: ({ program }, report) => {
+    const { procedure } = program;
+    return {
+      step({ step, block, way }) {
+        const dirty = dirtyWork(step, procedure.shop);
+        if (dirty === null) return;
+        // A repair that names no station is done in a cup beside wherever the unit was sent from.
+        const station = step.station ?? block.station;
+        const at = procedure.shop.stations.find((one) => one.name === station);
+        if (at === undefined || !at.clean || (dirty.needs !== null && at[dirty.needs])) return;
+        report({
+          at: step,
+          way,
+          cause: `dirty-work:${block.name}`,
+          message: `${dirty.words} at ${stationWords(procedure, station)}, which is clean.`,
+          why: 'what flies off or drips settles on the parts that are built there.',
+          help: 'Do it at another station, before the last wash.',
+        });
+      },
+    };
+  },
+};
+
+/** What makes dirt in a step, and the trait of a station that is made for it. */
+function dirtyWork(step: Step, shop: Shop): { words: string; needs: 'abrasive' | 'wet' | null } | null {
+  switch (step.verb) {
+    case 'mark':
+      return softMark.test(`${step.text ?? ''} ${step.note ?? ''}`) ? null : { words: 'It is marked', needs: null };
+    case 'buff':
+      return { words: 'It is buffed', needs: 'abrasive' };
+    case 'blast':
+      return { words: 'It is blasted', needs: 'abrasive' };
+    case 'wash':
+    case 'soak': {
+      const fluid = shop.fluids.find((one) => one.name === step.fluid);
+      if (fluid === undefined || !dirtyFluids.includes(fluid.kind)) return null;
+      return { words: `Parts are washed in ${fluid.kind}`, needs: 'wet' };
+    }
+    default:
+      return null;
+  }
+}

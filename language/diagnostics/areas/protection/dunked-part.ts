@@ -1,0 +1,44 @@
+import { shutInBy } from '../../../analysis/closed-in.ts';
+import { place } from '../../../analysis/locations.ts';
+import { partsWords, partWords } from '../../../analysis/prose.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A part is washed where the bath does not reach it: shut in by a joint. */
+export const dunkedPart: Rule = {
+  code: 'dunked-part',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'A part is washed while it is shut in.',
+  replay: (replay, report) => {
+    const { procedure } = replay.program;
+    return {
+      step({ step, before, way }) {
+        if (step.verb !== 'wash' && step.verb !== 'soak') return;
+        const isOpen = procedure.family.parts.some((part) => before.may(before.part(part.name).place, place.off));
+        const shutIn = step.objects.flatMap((object) => {
+          const joint = shutInBy(replay, before, object.name);
+          // `all` of a unit that is open means what is out of it: what no one has opened stays shut.
+          if (joint === null || (step.all && isOpen && before.since[before.part(joint).place] === -1)) return [];
+          return [{ object, joint }];
+        });
+        const [first] = shutIn;
+        if (first !== undefined) {
+          const since = before.since[before.part(first.joint).place];
+          report({
+            at: step,
+            source: first.object.source,
+            way,
+            since,
+            cause: `shut-in:${first.joint}:${since}`,
+            message: `The ${partsWords(
+              procedure,
+              shutIn.map(({ object }) => object.name),
+            )} ${shutIn.length > 1 ? 'are' : 'is'} washed while the ${partWords(procedure, first.joint)} shuts ${shutIn.length > 1 ? 'them' : 'it'} in.`,
+            why: `the bath does not reach ${shutIn.length > 1 ? 'them' : 'it'}, and what runs in does not run out.`,
+            help: `Take ${shutIn.length > 1 ? 'them' : 'it'} out before, or clean the outside only.`,
+          });
+        }
+      },
+    };
+  },
+};

@@ -1,0 +1,49 @@
+import { place, unclean } from '../../../analysis/locations.ts';
+import { faceWords } from '../../../analysis/prose.ts';
+import { restsOn } from '../../../analysis/relations.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A lapped face is shut for good while its part is dirty, where the part is neither fitted nor rested on. */
+export const faceClosedUnclean: Rule = {
+  code: 'face-closed-unclean',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'A lapped face is shut for good while the part that it is on is dirty.',
+  replay: ({ program, relations }, report) => ({
+    step({ step, before, way }) {
+      if (step.verb !== 'fit' && step.verb !== 'run-down') return;
+      if (step.forTrial) return;
+      const objects = [...step.objects, ...step.withObjects].filter(({ name }) => !before.mustBeIn(name));
+      /** What goes in with a part that carries it. */
+      const names = objects.flatMap(({ name }) => [
+        name,
+        ...relations
+          .inside(name)
+          .filter((inner) => before.may(before.part(inner.name).place, place.sub))
+          .map((inner) => inner.name),
+      ]);
+      // fitted-dirty speaks of these.
+      const seen = objects.flatMap(({ name }) => [name, ...restsOn(relations.part(name))]);
+      for (const face of program.procedure.family.faces) {
+        if (face.finish === null || face.meets === null || seen.includes(face.part)) continue;
+        const other = relations.face(face.meets).part;
+        const closes =
+          [face.part, other].every((part) => names.includes(part) || before.mayBeIn(part)) &&
+          [face.part, other].some((part) => names.includes(part));
+        const cells = before.part(face.part);
+        if (!closes || !before.may(cells.dirt, unclean)) continue;
+        const since = before.since[cells.dirt]!;
+        report({
+          at: step,
+          source: (objects.find(({ name }) => name === other || name === face.part) ?? objects[0]!).source,
+          way,
+          since,
+          cause: `dirty:${since}`,
+          message: `${faceWords(program.procedure, face.id).replace(/^t/u, 'T')} is shut here and has not been cleaned${since < 0 ? ' since the unit came in' : ' since it was dirtied'}.`,
+          why: 'one grain between lapped faces holds them apart, and they leak.',
+          help: `Wash ${relations.part(face.part).base} before.`,
+        });
+      }
+    },
+  }),
+};

@@ -1,0 +1,59 @@
+import type { Way } from '../../../analysis/flow-analysis.ts';
+import { place, unclean } from '../../../analysis/locations.ts';
+import { partsWords } from '../../../analysis/prose.ts';
+import { restsOn } from '../../../analysis/relations.ts';
+import type { Step } from '../../../model/procedure.ts';
+import type { Rule } from '../../rule.ts';
+
+/** Fitted dirty, or on what is dirty. */
+export const fittedDirty: Rule = {
+  code: 'fitted-dirty',
+  severity: 'error',
+  since: '0.1.0',
+  title: 'A part is fitted dirty, or onto a dirty part.',
+  replay: ({ program, relations }, report) => {
+    /** One wash that is missing shows by other dirt on each way: the first way on which a step is told wins. */
+    const told = new Map<Step, Way>();
+    return {
+      step({ step, before, way }) {
+        if (step.verb !== 'fit' && step.verb !== 'run-down') return;
+        if (step.forTrial) return;
+        const { procedure } = program;
+        /** Dirty parts by the step since which they are so: one cause, one finding. */
+        const bySince = new Map<number, { names: string[]; at: (typeof step.objects)[number]; onto: boolean }>();
+        for (const object of [...step.objects, ...step.withObjects]) {
+          if (before.mustBeIn(object.name)) continue;
+          const onto = restsOn(relations.part(object.name)).filter((name) =>
+            before.may(before.part(name).place, place.in | place.trial),
+          );
+          for (const name of [object.name, ...onto]) {
+            const cells = before.part(name);
+            // A new one out of the kit comes clean in its bag.
+            if (before.must(cells.place, place.gone) && relations.part(name).renewed) continue;
+            if (!before.may(cells.dirt, unclean)) continue;
+            const since = before.since[cells.dirt]!;
+            const known = bySince.get(since);
+            if (known === undefined) bySince.set(since, { names: [name], at: object, onto: name !== object.name });
+            else if (!known.names.includes(name)) known.names.push(name);
+          }
+        }
+        if (bySince.size === 0 || (told.get(step) ?? way) !== way) return;
+        told.set(step, way);
+        for (const [since, { names, at, onto }] of bySince) {
+          const words = partsWords(procedure, names);
+          const are = names.length > 1 ? 'are' : 'is';
+          report({
+            at: step,
+            source: at.source,
+            way,
+            since,
+            cause: `dirty:${since}`,
+            message: `The ${words} ${are} ${onto ? 'built on' : 'fitted'} dirty${since < 0 ? ' as the unit came in' : ''}.`,
+            why: 'the dirt is shut in.',
+            help: `Wash or rinse ${names.join(', ')} before this step.`,
+          });
+        }
+      },
+    };
+  },
+};

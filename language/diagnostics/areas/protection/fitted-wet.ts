@@ -1,0 +1,47 @@
+import { place, wet } from '../../../analysis/locations.ts';
+import { partsWords } from '../../../analysis/prose.ts';
+import { restsOn } from '../../../analysis/relations.ts';
+import type { Source } from '../../../model/source.ts';
+import type { Rule } from '../../rule.ts';
+
+/** Solvent, detergent or water is still on a part, or on what it goes on, when it is fitted. */
+export const fittedWet: Rule = {
+  code: 'fitted-wet',
+  severity: 'error',
+  since: '0.1.0',
+  title: 'A part is fitted with solvent, detergent or water still on it.',
+  replay: ({ program, relations }, report) => ({
+    step({ step, before, way }) {
+      if (step.verb !== 'fit' && step.verb !== 'run-down') return;
+      if (step.forTrial) return;
+      /** Wet parts by the step since which they are so: one cause, one finding. */
+      const bySince = new Map<number, { names: string[]; source: Source; water: boolean }>();
+      for (const object of [...step.objects, ...step.withObjects]) {
+        if (before.mustBeIn(object.name)) continue;
+        const onto = restsOn(relations.part(object.name)).filter((name) => before.mayBeIn(name));
+        for (const name of [object.name, ...onto]) {
+          const cells = before.part(name);
+          if (before.must(cells.place, place.gone) || !before.may(cells.wet, wet.solvent | wet.water)) continue;
+          const since = before.since[cells.wet]!;
+          const known = bySince.get(since);
+          if (known === undefined)
+            bySince.set(since, { names: [name], source: object.source, water: before.may(cells.wet, wet.water) });
+          else if (!known.names.includes(name)) known.names.push(name);
+        }
+      }
+      for (const [since, { names, source, water }] of bySince) {
+        const [are, it] = names.length > 1 ? ['are', 'them'] : ['is', 'it'];
+        report({
+          at: step,
+          source,
+          way,
+          since,
+          cause: `wet:${since}`,
+          message: `The ${partsWords(program.procedure, names)} ${are} still wet with ${water ? 'water or detergent' : 'solvent'} when ${names.length > 1 ? 'they go' : 'it goes'} together.`,
+          why: `it ${water ? 'rusts' : 'strips the oil film'} inside.`,
+          help: `Blow ${it} dry or rinse ${it} in test oil before.`,
+        });
+      }
+    },
+  }),
+};

@@ -1,0 +1,27 @@
+import { allSteps } from '../../../analysis/locations.ts';
+import { partsWords } from '../../../analysis/prose.ts';
+import { writtenAt } from '../../../analysis/written-at.ts';
+import type { Rule } from '../../rule.ts';
+
+/** Parts are put down, and nothing says where or in what. */
+export const keptNowhere: Rule = {
+  code: 'kept-nowhere',
+  severity: 'warning',
+  since: '0.2.0',
+  ofAbsence: true,
+  title: 'Parts are kept, and nothing says where or in what.',
+  procedure(procedure, report) {
+    for (const step of allSteps(procedure)) {
+      if (step.verb !== 'keep' || step.station !== null || step.text !== null) continue;
+      const names = [...step.objects, ...step.withObjects].map(({ name }) => name);
+      if (names.length === 0) continue;
+      report({
+        at: step,
+        cause: `kept:${writtenAt(step)}`,
+        message: `Nothing says where the ${partsWords(procedure, names)} ${names.length > 1 ? 'are' : 'is'} kept.`,
+        why: `the next hand looks for ${names.length > 1 ? 'them' : 'it'}, and parts of two units get mixed.`,
+        help: 'Write “at” and a station, and in quotes in what: “Own lidded tray, own number”.',
+      });
+    }
+  },
+};

@@ -1,0 +1,64 @@
+import { place } from '../../../analysis/locations.ts';
+import { looseParts } from '../../../analysis/loose-parts.ts';
+import { partsWords, stationWords } from '../../../analysis/prose.ts';
+import type { Rule } from '../../rule.ts';
+
+/** Small lapped parts are put down at an abrasive station, or come along to it with the unit. */
+export const keptPartsAtTheWheel: Rule = {
+  code: 'kept-parts-at-the-wheel',
+  severity: 'error',
+  since: '0.1.0',
+  title: 'Lapped or matched parts are kept at an abrasive station, or come along to it.',
+  replay: (replay, report) => {
+    const { layout, relations } = replay;
+    const { procedure } = replay.program;
+    const abrasive = (name: string | null) =>
+      procedure.shop.stations.some((station) => station.name === name && station.abrasive);
+    return {
+      step({ step, block, way }) {
+        if (step.verb !== 'keep' && step.verb !== 'send') return;
+        if (!abrasive(step.station ?? block.station)) return;
+        const fine = step.objects.filter((object) => relations.isFine(object.name));
+        if (fine.length === 0) return;
+        report({
+          at: step,
+          source: fine[0]!.source,
+          way,
+          message: `The ${partsWords(
+            procedure,
+            fine.map((object) => object.name),
+          )} ${fine.length > 1 ? 'are' : 'is'} lapped or matched and would lie in the dust of ${stationWords(procedure, step.station ?? block.station)}.`,
+          help: `Keep ${fine.length > 1 ? 'them' : 'it'} at another station.`,
+        });
+      },
+      leave({ last, block, to, state, way }) {
+        if (!abrasive(to.station)) return;
+        const along = procedure.family.parts.filter((part) => {
+          const cells = state.part(part.name);
+          // Bit 0: with the unit.
+          return (
+            relations.isFine(part.name) &&
+            state.may(cells.place, place.off | place.sub) &&
+            state.may(cells.where, 1 | layout.stationBit(to.station))
+          );
+        });
+        const [first] = along;
+        if (first === undefined) return;
+        const loose = looseParts(replay, state);
+        const since = state.since[state.part(first.name).place];
+        const all = loose?.parts.includes(first) ? loose.parts : along;
+        report({
+          at: last ?? block.source,
+          way,
+          since,
+          cause: all === along ? `along:${since}` : loose!.cause,
+          message: `The ${partsWords(
+            procedure,
+            along.map((part) => part.name),
+          )} ${along.length > 1 ? 'go' : 'goes'} along to ${stationWords(procedure, to.station)}, where the dust spoils lapped parts.`,
+          help: `Write “keep ${[...new Set(all.map((part) => part.base))].join(', ')} at” a clean place before.`,
+        });
+      },
+    };
+  },
+};

@@ -1,0 +1,42 @@
+import { guard } from '../../../analysis/locations.ts';
+import { partWords } from '../../../analysis/prose.ts';
+import type { Step } from '../../../model/procedure.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A lapped, ground or matched part in the hand is itself buffed, blasted or rubbed with grit. Lapping is not that. */
+export const lappedFaceAbraded: Rule = {
+  code: 'lapped-face-abraded',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'A lapped, ground or matched part is itself buffed, blasted or rubbed with an abrasive.',
+  replay: ({ program, layout, relations }, report) => ({
+    step({ step, before, way }) {
+      if (!abrades(step)) return;
+      for (const object of step.objects) {
+        const name = object.kind === 'face' ? relations.face(object.name).part : object.name;
+        // Faces of parts that are in place are told as bare.
+        if (!relations.isFine(name) || before.mayBeIn(name)) continue;
+        const faces = relations.faces(name).filter((face) => face.finish !== null);
+        const covered = faces.every((face) => before.must(layout.faces.get(face.id)!.guard, guard.on));
+        if (relations.matches(name).length === 0 && covered) continue;
+        report({
+          at: step,
+          source: object.source,
+          way,
+          message: `The ${partWords(program.procedure, name)} is lapped or matched and is ${step.verb === 'buff' ? 'buffed' : step.verb === 'blast' ? 'blasted' : 'rubbed with grit'}.`,
+          why: 'the wheel rounds its edges and takes the fit out of it, and it leaks.',
+          help: 'Wash and wipe it, or lap it; or take another part.',
+        });
+        return;
+      }
+    },
+  }),
+};
+
+/** Tools to wipe with that cut. */
+const cutting = /emery|abrasive|sand ?paper|steel wool|scotch|grinding|wet-and-dry/iu;
+
+function abrades(step: Step): boolean {
+  if (step.verb === 'buff' || step.verb === 'blast') return true;
+  return step.verb === 'wipe' && step.tools.some((tool) => tool.form === 'words' && cutting.test(tool.text));
+}

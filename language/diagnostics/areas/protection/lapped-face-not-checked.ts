@@ -1,0 +1,42 @@
+import { age, looked, place } from '../../../analysis/locations.ts';
+import { capital, faceWords, listed } from '../../../analysis/prose.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A lapped face is closed without having been looked at since the unit came in. A new part counts as looked at. */
+export const lappedFaceNotChecked: Rule = {
+  code: 'lapped-face-not-checked',
+  severity: 'error',
+  since: '0.1.0',
+  title: 'A lapped face is closed and nobody has looked at it since the unit came in.',
+  replay: ({ program, layout, relations }, report) => ({
+    step({ step, before, way }) {
+      if (step.verb !== 'fit' && step.verb !== 'run-down') return;
+      if (step.forTrial) return;
+      const objects = [...step.objects, ...step.withObjects];
+      const names = objects.map((object) => object.name);
+      const unseen = program.procedure.family.faces.filter((face) => {
+        if (face.meets === null || face.finish === null) return false;
+        const other = relations.face(face.meets);
+        const closes =
+          [face.part, other.part].every((part) => names.includes(part) || before.mustBeIn(part)) &&
+          [face.part, other.part].some((part) => names.includes(part) && !before.mustBeIn(part));
+        if (!closes) return false;
+        const cell = layout.faces.get(face.id)!.looked;
+        if (!before.may(cell, looked.no) || before.must(before.part(face.part).age, age.new)) return false;
+        return !before.must(before.part(face.part).place, place.gone);
+      });
+      const [first] = unseen;
+      if (first === undefined) return;
+      const touching = [first.part, relations.face(first.meets!).part];
+      report({
+        at: step,
+        source: objects.find((object) => touching.includes(object.name))!.source,
+        way,
+        cause: `looked:${first.id}`,
+        message: `${capital(listed(unseen.map((face) => faceWords(program.procedure, face.id))))} ${unseen.length > 1 ? 'are' : 'is'} closed here, and no step has looked at ${unseen.length > 1 ? 'them' : 'it'}.`,
+        why: 'a scored or stained face leaks and is found on the tester.',
+        help: `Write “check ${unseen.map((face) => face.id).join(', ')}” before.`,
+      });
+    },
+  }),
+};

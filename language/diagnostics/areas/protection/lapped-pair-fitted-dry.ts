@@ -1,0 +1,43 @@
+import { wet } from '../../../analysis/locations.ts';
+import { partWords } from '../../../analysis/prose.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A matched pair goes together dry: it must be wet with clean test oil. */
+export const lappedPairFittedDry: Rule = {
+  code: 'lapped-pair-fitted-dry',
+  severity: 'error',
+  since: '0.1.0',
+  title: 'A lapped pair goes together dry instead of wet with clean test oil.',
+  replay: ({ program, relations }, report) => ({
+    step({ step, before, way }) {
+      if (step.verb !== 'fit') return;
+      const objects = [...step.objects, ...step.withObjects];
+      const names = objects.map((object) => object.name);
+      for (const object of objects) {
+        for (const other of relations.part(object.name).matchedTo) {
+          const runsIn =
+            relations.part(object.name).in.includes(other) || relations.part(other).in.includes(object.name);
+          if (
+            !runsIn ||
+            before.mustBeIn(object.name) ||
+            !(names.includes(other) || before.mayBeIn(other) || before.may(before.part(other).place, 2))
+          )
+            continue;
+          const dry = [object.name, other].filter((name) => before.may(before.part(name).wet, wet.dry | wet.bare));
+          if (dry.length === 0) continue;
+          const since = before.since[before.part(dry[0]!).wet];
+          report({
+            at: step,
+            source: object.source,
+            way,
+            since,
+            cause: `dry:${dry[0]}:${since}`,
+            message: `The ${partWords(program.procedure, object.name)} and the ${partWords(program.procedure, other)} are a lapped pair and go together dry.`,
+            why: 'the first stroke can seize them.',
+            help: 'Rinse both in clean test oil before.',
+          });
+        }
+      }
+    },
+  }),
+};

@@ -1,0 +1,35 @@
+import { partsWords } from '../../../analysis/prose.ts';
+import { writtenAt } from '../../../analysis/written-at.ts';
+import type { Rule } from '../../rule.ts';
+
+/** Lapped parts that are not a pair are put down or soaked together, and nothing says how they are kept apart. */
+export const lappedPartsTogether: Rule = {
+  code: 'lapped-parts-together',
+  severity: 'warning',
+  since: '0.2.0',
+  title: 'Lapped parts are put down or soaked together, and no words say how they are kept off each other.',
+  replay: ({ program, relations }, report) => ({
+    step({ step, way }) {
+      if (step.verb !== 'keep' && step.verb !== 'send' && step.verb !== 'soak') return;
+      if (step.text !== null || step.note !== null) return;
+      const fine = step.objects.filter((object) => relations.isFine(object.name));
+      // A matched pair lies together; it is the next part that knocks against it.
+      const apart = fine.filter(
+        (object) => object !== fine[0] && !relations.matches(fine[0]!.name).includes(object.name),
+      );
+      if (apart.length === 0) return;
+      report({
+        at: step,
+        source: step.all ? step.source : fine[0]!.source,
+        way,
+        cause: `kept:${writtenAt(step)}`,
+        message: `The ${partsWords(
+          program.procedure,
+          fine.map((object) => object.name),
+        )} are lapped or matched and ${step.verb === 'soak' ? 'soak' : 'are put down'} together.`,
+        why: 'faces that knock together are scored before anybody fits them.',
+        help: 'Say behind it how they are kept apart, as in "Own lidded tray, each in its place".',
+      });
+    },
+  }),
+};

@@ -1,0 +1,44 @@
+import { place, wet } from '../../../analysis/locations.ts';
+import { partsWords, stationWords } from '../../../analysis/prose.ts';
+import { isLeftToSoak } from '../../../analysis/soaking.ts';
+import type { Rule } from '../../rule.ts';
+
+/** Bare steel leaves a wet station wet: parts in the hand, and parts that are sent or kept elsewhere. */
+export const leavesWet: Rule = {
+  code: 'leaves-wet',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'Parts are still wet with solvent, detergent or water when the unit leaves a wet station.',
+  replay: ({ program, layout }, report) => ({
+    leave({ last, block, state, way }) {
+      const { procedure } = program;
+      const { station } = layout.unit;
+      const from = procedure.shop.stations.find((one) => one.wet && state.may(station, layout.stationBit(one.name)));
+      if (from === undefined) return;
+      const wetParts = procedure.family.parts.filter((part) => {
+        const cells = state.part(part.name);
+        return (
+          !program.absent.has(part.name) &&
+          !state.must(cells.place, place.gone) &&
+          state.may(cells.wet, wet.solvent | wet.water) &&
+          !isLeftToSoak(program, state, part.name)
+        );
+      });
+      const [first] = wetParts;
+      if (first === undefined) return;
+      const since = state.since[state.part(first.name).wet];
+      const water = wetParts.some((part) => state.may(state.part(part.name).wet, wet.water));
+      report({
+        at: last ?? block.source,
+        way,
+        since,
+        cause: `wet:${since}`,
+        message: `The ${partsWords(
+          procedure,
+          wetParts.map((part) => part.name),
+        )} ${wetParts.length > 1 ? 'leave' : 'leaves'} ${stationWords(procedure, from.name)} wet with ${water ? 'water or detergent: bare steel rusts within the hour' : 'solvent: it drips on the next bench, and bare steel rusts'}.`,
+        help: `Blow ${wetParts.length > 1 ? 'them' : 'it'} dry or rinse ${wetParts.length > 1 ? 'them' : 'it'} in oil at the end of this stage.`,
+      });
+    },
+  }),
+};

@@ -1,0 +1,58 @@
+import { dirt, place } from '../../../analysis/locations.ts';
+import { partsWords } from '../../../analysis/prose.ts';
+import { restsOn } from '../../../analysis/relations.ts';
+import { variantParts } from '../../../analysis/variant-parts.ts';
+import type { Stage } from '../../../model/procedure.ts';
+import type { Rule } from '../../rule.ts';
+
+/** The first stage that washes names parts and forgets some that lie beside them, as dirty as they came. */
+export const leftOutOfTheWash: Rule = {
+  code: 'left-out-of-the-wash',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'The first wash names the parts, and leaves some out that came in dirty.',
+  replay: (replay, report) => {
+    const { program, relations } = replay;
+    const { procedure } = program;
+    const washing = procedure.stages.filter((stage) => stage.steps.some(({ verb }) => verb === 'wash'));
+    const [first] = washing;
+    const last = first === undefined ? undefined : washes(first).at(-1);
+    // `all` means all, and `all except` says what is left out.
+    if (first === undefined || washes(first).some((step) => step.all)) return {};
+    /** Washed in another bath, wiped, or renewed: what cannot go into the first bath is not forgotten. */
+    const otherwise = new Set(
+      procedure.stages.flatMap((stage) => {
+        const baths = stage.station === first.station ? [] : washes(stage);
+        const others = stage.steps.filter(({ verb }) => ['wipe', 'renew', 'discard'].includes(verb));
+        return [...baths, ...others].flatMap((step) => (step.all ? [] : step.objects.map(({ name }) => name)));
+      }),
+    );
+    const mine = variantParts(replay);
+    return {
+      after({ step, way }, state) {
+        if (step !== last || way.repair !== null) return;
+        const out = (name: string) => state.may(state.part(name).place, place.off | place.sub | place.guard);
+        const left = procedure.family.parts.filter(({ name, suppliedLoose }) => {
+          if (!mine(name) || suppliedLoose || otherwise.has(name)) return false;
+          // The unit's own body stays where it is: it is to be washed once it stands open.
+          const open = restsOn(relations.part(name)).length === 0 && relations.onIt(name).some((on) => out(on.name));
+          return (out(name) || open) && state.may(state.part(name).dirt, dirt.dirty);
+        });
+        if (left.length === 0) return;
+        const names = left.map(({ name }) => name);
+        report({
+          at: step,
+          way,
+          cause: 'dirty:-1',
+          message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'are' : 'is'} left out of the first wash.`,
+          why: `${names.length > 1 ? 'they go' : 'it goes'} on dirty among clean parts.`,
+          help: `Add ${left.map(({ base }) => base).join(', ')} to it, or write wash all except what is not to be washed.`,
+        });
+      },
+    };
+  },
+};
+
+function washes(stage: Stage) {
+  return stage.steps.filter((step) => step.verb === 'wash' || step.verb === 'soak');
+}

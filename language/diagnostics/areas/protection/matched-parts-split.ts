@@ -1,0 +1,103 @@
+import { age, allSteps, place } from '../../../analysis/locations.ts';
+import { partsWords, partWords, stationWords } from '../../../analysis/prose.ts';
+import type { Step } from '../../../model/procedure.ts';
+import type { Source } from '../../../model/source.ts';
+import { behind } from '../../edits.ts';
+import type { Block, Rule } from '../../rule.ts';
+
+/** Words that say that a single new part is made to suit. */
+const suited = /chos|select|grade|match|lap|pair|balanc|size|fit/iu;
+
+/** One of a matched or balanced pair is renewed, or kept elsewhere, without the other. */
+export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
+  code: 'matched-parts-split',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'One part of a matched or balanced pair is renewed, or kept elsewhere, without the other.',
+  replay: ({ program, relations }, report) => {
+    const { procedure, points } = program;
+    const { parts } = procedure.family;
+    const balances = allSteps(procedure).some(
+      (step) => /balanc/iu.test(`${step.text ?? ''} ${step.gate?.name ?? ''}`) || step.test?.reads === 'unbalance',
+    );
+    const balancedWith = (name: string) =>
+      parts
+        .filter((other) => other.balancedWith.includes(name) || relations.part(name).balancedWith.includes(other.name))
+        .map((other) => other.name);
+    const partnersOf = (name: string) => [...relations.matches(name), ...(balances ? [] : balancedWith(name))];
+    const stepAt = (index: number) => {
+      const point = points[index];
+      return point?.kind === 'step' ? point : null;
+    };
+    return {
+      step({ step, before, way }) {
+        if (step.verb !== 'fit' || step.forTrial) return;
+        for (const { name } of [...step.objects, ...step.withObjects]) {
+          for (const other of partnersOf(name)) {
+            for (const [fresh, old] of [
+              [name, other],
+              [other, name],
+            ] as const) {
+              const since = before.since[before.part(fresh).age]!;
+              const renewed = stepAt(since);
+              if (renewed?.step.verb !== 'renew' || !before.may(before.part(fresh).age, age.new)) continue;
+              const cells = before.part(old);
+              if (before.must(cells.age, age.new) || before.may(cells.place, place.gone)) continue;
+              const { step: at, block } = renewed;
+              if (isMadeToSuit(at, block, fresh, old)) continue;
+              const object = at.objects.find((one) => one.name === fresh)!;
+              report({
+                at,
+                source: object.source,
+                way,
+                cause: `split:${since}`,
+                message: `The ${partWords(procedure, fresh)} is renewed and the ${partWords(procedure, old)} is not.`,
+                why: 'they are a pair, made to each other, and a new one with an old one sticks or leaks.',
+                help: `Write “renew ${[fresh, old].map((part) => relations.part(part).base).join(', ')}”, or say how the new one is matched.`,
+                data: at.call === null ? { old: relations.part(old).base, source: object.source } : undefined,
+              });
+            }
+          }
+        }
+      },
+      leave({ state, way }) {
+        for (const part of parts) {
+          for (const other of part.matchedTo) {
+            const places = [part.name, other].map((name) => state.part(name).where);
+            const away = [part.name, other].every(
+              (name) =>
+                state.must(state.part(name).place, place.off | place.sub) && !state.may(state.part(name).where, 1),
+            );
+            if (!away || (state.get(places[0]!) & state.get(places[1]!)) !== 0) continue;
+            const putDown = places.map((cell) => stepAt(state.since[cell]!)?.step ?? null);
+            if (putDown.some((step) => step === null || step.text !== null || step.note !== null)) continue;
+            const since = Math.max(...places.map((cell) => state.since[cell]!));
+            const [here, there] = putDown.map((step) => stationWords(procedure, step!.station));
+            report({
+              at: stepAt(since)!.step,
+              way,
+              cause: `split:${since}`,
+              message: `The ${partsWords(procedure, [part.name, other])} are a matched pair, and one is put down at ${here}, the other at ${there}.`,
+              why: 'by the evening nobody knows which belonged to which.',
+              help: 'Keep them together, or say how they are told apart.',
+            });
+          }
+        }
+      },
+    };
+  },
+  fix({ old, source }) {
+    return { title: `Renew ${old} too`, safe: false, edits: [behind(source, `, ${old}`)] };
+  },
+};
+
+/** The other is renewed with it, they are lapped to each other, or the words say that the new one is made to suit. */
+function isMadeToSuit(renewed: Step, block: Block, fresh: string, old: string): boolean {
+  if (suited.test(`${renewed.text ?? ''} ${renewed.note ?? ''}`)) return true;
+  const after = block.steps.slice(block.steps.indexOf(renewed) + 1);
+  const isOf = (name: string) => [fresh, old].some((part) => name === part || name.startsWith(`${part}.`));
+  return (
+    block.steps.some((step) => step.verb === 'renew' && step.objects.some(({ name }) => name === old)) ||
+    after.some((step) => step.verb === 'lap' && step.objects.some(({ name }) => isOf(name)))
+  );
+}

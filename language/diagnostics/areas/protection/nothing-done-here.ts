@@ -1,0 +1,31 @@
+import { lower } from '../../../analysis/prose.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A stage at an abrasive station that abrades nothing: the unit goes into the dust for no reason. */
+export const nothingDoneHere: Rule = {
+  code: 'nothing-done-here',
+  severity: 'error',
+  since: '0.1.0',
+  title: 'A stage at an abrasive station abrades nothing, or a stage has no step.',
+  procedure(procedure, report) {
+    for (const stage of procedure.stages) {
+      const station = procedure.shop.stations.find((other) => other.name === stage.station);
+      if (stage.steps.length === 0) {
+        report({
+          at: stage.source,
+          message: `Stage ${stage.name} has no step.`,
+          help: 'Write what is done there, or take the stage out.',
+        });
+        continue;
+      }
+      if (station?.abrasive !== true) continue;
+      if (stage.steps.some((step) => step.verb === 'buff' || step.verb === 'blast' || step.verb === 'do')) continue;
+      report({
+        at: stage.source,
+        message: `Stage ${stage.name} is at the ${lower(station.title)}, and no step of it buffs or blasts.`,
+        why: 'the unit would go into the dust for nothing.',
+        help: 'Write what is buffed, or do the stage elsewhere.',
+      });
+    }
+  },
+};

@@ -1,0 +1,41 @@
+import type { Way } from '../../../analysis/flow-analysis.ts';
+import { isDraining, openPorts } from '../../../analysis/open-ports.ts';
+import { listed } from '../../../analysis/prose.ts';
+import type { State } from '../../../analysis/state.ts';
+import type { Step } from '../../../model/procedure.ts';
+import type { Source } from '../../../model/source.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A port is open at an abrasive step, while the unit waits, or when it leaves the shop. */
+export const openPortInDirt: Rule = {
+  code: 'open-port-in-dirt',
+  severity: 'error',
+  since: '0.1.0',
+  title: 'A port is open while the unit is buffed, blasted, waits or is shipped.',
+  replay: (replay, report) => {
+    const tell = (at: Step | Source, state: State, way: Way, when: string, shipping: boolean) => {
+      const open = openPorts(replay, state, (one) => !(shipping && one.openInTransit));
+      if (open === null) return;
+      const { names, since, cause } = open;
+      report({
+        at,
+        way,
+        since,
+        cause,
+        message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open ${when}.`,
+        why: `grit goes in and comes out in the ${shipping ? 'engine of the customer' : 'tester'}.`,
+        help: `Write “cap ${names.join(', ')}” before.`,
+      });
+    };
+    return {
+      step({ step, before, way }) {
+        if (step.verb === 'buff' || step.verb === 'blast')
+          tell(step, before, way, `while the unit is ${step.verb === 'buff' ? 'buffed' : 'blasted'}`, false);
+        if (step.verb === 'wait' && !isDraining(replay, before)) tell(step, before, way, 'while the unit waits', false);
+      },
+      end({ state, way, last, block }) {
+        tell(last ?? block.source, state, way, 'when the unit is shipped', true);
+      },
+    };
+  },
+};

@@ -1,0 +1,41 @@
+import { allSteps, flag, place } from '../../../analysis/locations.ts';
+import { partWords } from '../../../analysis/prose.ts';
+import { restsOn } from '../../../analysis/relations.ts';
+import type { Rule } from '../../rule.ts';
+
+/** The unit is opened while its outside may still be dirty. Of units with lapped or matched parts that are taken in. */
+export const openedBeforeOutsideCleaned: Rule = {
+  code: 'opened-before-outside-cleaned',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'A unit with lapped parts is opened before its outside is cleaned.',
+  replay: ({ program, layout, relations }, report) => {
+    const { procedure } = program;
+    const isFine = procedure.family.parts.some((part) => relations.isFine(part.name));
+    const takenIn = allSteps(procedure).some((step) => step.verb === 'receive');
+    if (!isFine || !takenIn) return {};
+    const opens = (name: string) => {
+      const joint = relations.joint(name);
+      if (joint === undefined) return false;
+      const isBody = procedure.family.parts.some((part) => part.name === joint.to && restsOn(part).length === 0);
+      return isBody || relations.loaded(name);
+    };
+    return {
+      step({ step, before, way }) {
+        if (step.verb !== 'slacken' && step.verb !== 'remove' && step.verb !== 'discard') return;
+        if (!before.may(layout.unit.outside, flag.no)) return;
+        const object = step.objects.find(({ name }) => opens(name) && before.may(before.part(name).place, place.in));
+        if (object === undefined) return;
+        report({
+          at: step,
+          source: object.source,
+          way,
+          cause: 'outside',
+          message: `The ${partWords(procedure, object.name)} is opened while the outside is dirty as it came in.`,
+          why: 'the dirt on the thread falls onto the lapped faces.',
+          help: 'Write “clean outside” before, with the ports capped.',
+        });
+      },
+    };
+  },
+};

@@ -1,0 +1,34 @@
+import { openPorts } from '../../../analysis/open-ports.ts';
+import { listed } from '../../../analysis/prose.ts';
+import type { Source } from '../../../model/source.ts';
+import { stepBefore } from '../../edits.ts';
+import type { Rule } from '../../rule.ts';
+
+/** The outside is brushed down while a port is open. */
+export const outsideCleanedWithPortsOpen: Rule<{ names: readonly string[]; source: Source }> = {
+  code: 'outside-cleaned-with-ports-open',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'A port is open while the outside of the unit is cleaned.',
+  replay: (replay, report) => ({
+    step({ step, before, way }) {
+      if (step.verb !== 'clean-outside') return;
+      const open = openPorts(replay, before);
+      if (open === null) return;
+      const { names, since, cause } = open;
+      report({
+        at: step,
+        way,
+        since,
+        cause,
+        message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open while the outside is cleaned.`,
+        why: 'what the brush takes off goes in there.',
+        help: `Write “cap ${names.join(', ')}” before.`,
+        data: step.call === null ? { names, source: step.source } : undefined,
+      });
+    },
+  }),
+  fix({ names, source }) {
+    return { title: `Cap ${listed(names)} first`, safe: true, edits: [stepBefore(source, `cap ${names.join(', ')}`)] };
+  },
+};

@@ -1,0 +1,72 @@
+import { isHydraulic, isPneumatic } from '../../../analysis/hydraulic.ts';
+import { port } from '../../../analysis/locations.ts';
+import { portExposed } from '../../../analysis/port-exposed.ts';
+import { listed, partsWords } from '../../../analysis/prose.ts';
+import type { Rule } from '../../rule.ts';
+
+/** Washed, primed, tested or connected with a port capped. */
+export const passageBlocked: Rule = {
+  code: 'passage-blocked',
+  severity: 'error',
+  since: '0.1.0',
+  title: 'A part is washed, or the unit is primed, tested or connected, with a passage of it capped.',
+  replay: ({ program, layout, relations }, report) => {
+    /** Caps that are told, by port and since when; and ports told on the first way, which no later one tells again. */
+    const told = new Set<string>();
+    return {
+      step({ step, before, way }) {
+        const { procedure } = program;
+        const cap = (name: string) => `${name}:${before.since[layout.ports.get(name)!]}`;
+        const capped = (names: readonly string[]) =>
+          names.filter(
+            (name) =>
+              before.may(layout.ports.get(name)!, port.capped) &&
+              !told.has(cap(name)) &&
+              !(way.repair !== null && told.has(name)),
+          );
+        const tell = (names: readonly string[], doing: string, why: string) => {
+          if (names.length === 0) return;
+          for (const name of names) told.add(cap(name)).add(way.repair === null ? name : cap(name));
+          const since = before.since[layout.ports.get(names[0]!)!];
+          report({
+            at: step,
+            way,
+            since,
+            cause: `capped:${since}`,
+            message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} still capped when ${doing}.`,
+            why: `${why}.`,
+            help: `Write “uncap ${names.join(', ')}” before.`,
+          });
+        };
+        if (step.verb === 'connect')
+          tell(
+            capped(step.objects.map((object) => object.name)),
+            'it is connected',
+            'the line does not go on over a cap',
+          );
+        // With air in it, as under water, the other ports must be shut.
+        if ((step.verb === 'prime' || isHydraulic(step, procedure)) && !isPneumatic(step)) {
+          const exposed = procedure.family.ports.filter((one) => portExposed(before, one)).map((one) => one.name);
+          tell(
+            capped(exposed),
+            'the unit works under pressure',
+            'the fluid cannot get out, and what is read is not what the unit does',
+          );
+        }
+        if (step.verb === 'wash' || step.verb === 'soak') {
+          const owners = step.objects.filter(
+            ({ name }) => capped(relations.ports(name).map((one) => one.name)).length > 0,
+          );
+          tell(
+            capped(owners.flatMap(({ name }) => relations.ports(name).map((one) => one.name))),
+            `the ${partsWords(
+              procedure,
+              owners.map(({ name }) => name),
+            )} ${owners.length > 1 ? 'are' : 'is'} washed`,
+            'the dirt stays in the passage',
+          );
+        }
+      },
+    };
+  },
+};

@@ -1,0 +1,90 @@
+import type { Program } from '../../../analysis/control-flow-graph.ts';
+import { age, allSteps, port } from '../../../analysis/locations.ts';
+import { listed } from '../../../analysis/prose.ts';
+import type { Port } from '../../../model/family.ts';
+import type { Step } from '../../../model/procedure.ts';
+import type { Source } from '../../../model/source.ts';
+import type { Block, Rule } from '../../rule.ts';
+
+/** What a port is already when a step on it does nothing, and the steps that made it so. */
+const already = {
+  cap: { bits: port.capped, words: 'capped', by: ['cap'] },
+  uncap: { bits: port.open, words: 'open', by: ['uncap', 'disconnect'] },
+  connect: { bits: port.connected, words: 'connected', by: ['connect'] },
+  disconnect: { bits: port.open | port.capped, words: 'disconnected', by: ['disconnect'] },
+} as const;
+
+/**
+ * A port is capped, opened, connected or disconnected when it is so already. It is told only where no way needs the
+ * step: on the first way through the stages, and in a repair straight from the one place that sends to it.
+ */
+export const portHandledTwice: Rule<{ source: Source }> = {
+  code: 'port-handled-twice',
+  severity: 'warning',
+  since: '0.2.0',
+  title: 'A port is capped, uncapped, connected or disconnected when it is so already.',
+  replay: ({ program, layout, relations }, report) => {
+    const isDoneBy = (one: Port, at: number, verb: keyof typeof already, block: Block) => {
+      // As it came in it may have transit caps or lines on; where a part covered it, it had none.
+      if (at < 0) return verb === 'uncap' && one.under !== null;
+      const point = program.points[at];
+      if (point?.kind !== 'step' || !already[verb].by.some((other) => other === point.step.verb)) return false;
+      // A line that should have come off or on between two blocks is told by their tests.
+      return verb === 'cap' || verb === 'uncap' || point.block === block;
+    };
+    return {
+      step({ step, block, before, way }) {
+        const { verb } = step;
+        if (!isPortVerb(verb)) return;
+        const first =
+          way.repair === null ||
+          (way.from?.way.repair === null && way.repair === block && sendersOf(program, block) === 1);
+        if (!first) return;
+        const { bits, words } = already[verb];
+        const cells = (name: string) => layout.ports.get(name)!;
+        const twice = step.objects.filter(({ name }) => {
+          const one = relations.port(name);
+          return (
+            before.must(cells(name), bits) &&
+            isDoneBy(one, before.since[cells(name)]!, verb, block) &&
+            // A new part comes without the cap of the old one.
+            !before.may(before.part(one.part).age, age.new)
+          );
+        });
+        const whole = twice.length === step.objects.length;
+        if (twice.length === 0 || (step.all && !whole)) return;
+        const names = twice.map(({ name }) => name);
+        const since = Math.max(...names.map((name) => before.since[cells(name)]!));
+        report({
+          at: step,
+          source: step.all ? step.source : twice[0]!.source,
+          way,
+          since,
+          // By these it may be told already what is missing between.
+          cause: verb === 'cap' ? `capped:${since}` : verb === 'uncap' ? `open:${since}` : undefined,
+          message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} ${words} already.`,
+          why: 'the bench hand looks for what is not there, and asks what was left out.',
+          help: 'Take this out, or put in the step that is missing between.',
+          data: whole && step.call === null ? { source: step.source } : undefined,
+        });
+      },
+    };
+  },
+  fix({ source }) {
+    return { title: 'Take this step out', safe: false, edits: [{ source, text: '' }] };
+  },
+};
+
+function isPortVerb(verb: Step['verb']): verb is keyof typeof already {
+  return verb in already;
+}
+
+/** From how many places a unit is sent to a repair; gates that are judged together are one. */
+function sendersOf({ procedure, points, gates, decisions }: Program, block: Block): number {
+  const judgedAt = (step: Step) => {
+    const gate = gates.find(({ point }) => (points[point] as { step?: Step }).step === step);
+    return gate === undefined ? step.number : decisions.get(gate.point)!;
+  };
+  const senders = allSteps(procedure).filter((step) => step.gate?.onFail.some((entry) => entry.repair === block.name));
+  return new Set(senders.map(judgedAt)).size;
+}

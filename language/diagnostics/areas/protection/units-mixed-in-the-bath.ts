@@ -1,0 +1,45 @@
+import { place } from '../../../analysis/locations.ts';
+import { partsWords } from '../../../analysis/prose.ts';
+import type { Step } from '../../../model/procedure.ts';
+import type { Rule } from '../../rule.ts';
+
+/** Loose parts of the whole set go into one bath, and no words say how the units are kept apart. */
+export const unitsMixedInTheBath: Rule = {
+  code: 'units-mixed-in-the-bath',
+  severity: 'warning',
+  since: '0.2.0',
+  title: 'Loose parts of the set are washed together, and no words say how the units are kept apart.',
+  replay: ({ program }, report) => {
+    const steps = program.procedure.stages.flatMap((stage) => stage.steps);
+    /** Put down before with words, as in a basket of its own, it is washed in that; a guard comes and goes on its unit. */
+    const ownPlace = (part: string, at: Step) =>
+      steps
+        .slice(0, steps.indexOf(at))
+        .filter(({ verb, text, note }) => verb === 'guard' || (verb === 'keep' && (text ?? note) !== null))
+        .some((step) => [...step.objects, ...step.withObjects].some(({ name }) => name === part));
+    return {
+      step({ step, block, before, way }) {
+        if (!['wash', 'soak', 'rinse'].includes(step.verb)) return;
+        if (!('together' in block) || !block.together) return;
+        if (step.text !== null || step.note !== null) return;
+        const { procedure } = program;
+        const loose = step.objects.filter(
+          ({ name }) => before.may(before.part(name).place, place.off | place.sub) && !ownPlace(name, step),
+        );
+        if (loose.length === 0) return;
+        report({
+          at: step,
+          source: step.all ? step.source : loose[0]!.source,
+          way,
+          cause: `mixed:${block.name}`,
+          message: `The ${partsWords(
+            procedure,
+            loose.map(({ name }) => name),
+          )} of the whole set go into one bath.`,
+          why: 'a needle comes out with another’s nozzle.',
+          help: 'Say how the units are kept apart, as in "Own basket, own number", or do the stage one unit at a time.',
+        });
+      },
+    };
+  },
+};

@@ -1,0 +1,46 @@
+import { place, wet } from '../../../analysis/locations.ts';
+import { partsWords } from '../../../analysis/prose.ts';
+import { restsOn } from '../../../analysis/relations.ts';
+import type { Source } from '../../../model/source.ts';
+import type { Rule } from '../../rule.ts';
+
+/** Washed in water, suds or caustic, dried, and fitted with no film of oil. */
+export const waterWashedNotOiled: Rule = {
+  code: 'water-washed-not-oiled',
+  severity: 'warning',
+  since: '0.2.0',
+  title: 'A part that was washed in water or detergent is dried and fitted without being oiled.',
+  replay: ({ program, relations }, report) => ({
+    step({ step, before, way }) {
+      if (step.verb !== 'fit' && step.verb !== 'run-down') return;
+      if (step.forTrial) return;
+      /** Bare parts by the step since which they are so: one cause, one finding. */
+      const bySince = new Map<number, { names: string[]; source: Source }>();
+      for (const object of [...step.objects, ...step.withObjects]) {
+        if (before.mustBeIn(object.name)) continue;
+        const onto = restsOn(relations.part(object.name)).filter((name) => before.mayBeIn(name));
+        for (const name of [object.name, ...onto]) {
+          const cells = before.part(name);
+          if (before.must(cells.place, place.gone) || !before.may(cells.wet, wet.bare)) continue;
+          const since = before.since[cells.wet]!;
+          const known = bySince.get(since);
+          if (known === undefined) bySince.set(since, { names: [name], source: object.source });
+          else if (!known.names.includes(name)) known.names.push(name);
+        }
+      }
+      for (const [since, { names, source }] of bySince) {
+        const [go, them] = names.length > 1 ? ['go', 'them'] : ['goes', 'it'];
+        report({
+          at: step,
+          source,
+          way,
+          since,
+          cause: `bare-steel:${since}`,
+          message: `The ${partsWords(program.procedure, names)} ${go} together dry after a wash in water or detergent.`,
+          why: 'steel with no film on it rusts inside, where nobody sees it.',
+          help: `Rinse ${them} in test oil or oil ${them} before.`,
+        });
+      }
+    },
+  }),
+};

@@ -1,0 +1,25 @@
+import { allSteps } from '../../../analysis/locations.ts';
+import { writtenAt } from '../../../analysis/written-at.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A check that does not say what is looked for. */
+export const checkForWhat: Rule = {
+  code: 'check-for-what',
+  severity: 'warning',
+  since: '0.2.0',
+  ofAbsence: true,
+  title: 'A check does not say what is looked for.',
+  procedure(procedure, report) {
+    for (const step of allSteps(procedure)) {
+      if (step.verb !== 'check' || step.limit !== null || step.test?.within != null) continue;
+      if ([step.text, step.accept, step.note].some((words) => words !== null)) continue;
+      if (step.verdicts.length > 0 || step.tools.length > 0) continue;
+      report({
+        at: step,
+        cause: `check-for:${writtenAt(step)}`,
+        message:
+          'This check does not say what is looked for: it is ticked, and a blued tip or a stained face goes in. Write it in quotes, or “reuse if "…"  reject if "…"”.',
+      });
+    }
+  },
+};

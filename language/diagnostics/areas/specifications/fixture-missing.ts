@@ -1,0 +1,31 @@
+import { allSteps } from '../../../analysis/locations.ts';
+import { partsWords } from '../../../analysis/prose.ts';
+import type { Rule } from '../../rule.ts';
+
+/** Clamped, and neither the step nor the family says in what. */
+export const fixtureMissing: Rule = {
+  code: 'fixture-missing',
+  severity: 'warning',
+  since: '0.2.0',
+  ofAbsence: true,
+  title: 'A part is clamped, and nothing says in what.',
+  procedure(procedure, report) {
+    const { parts } = procedure.family;
+    for (const step of allSteps(procedure)) {
+      if (step.verb !== 'clamp' || step.holder !== null || step.text !== null || step.note !== null) continue;
+      if (step.tools.length > 0 || step.objects.length === 0) continue;
+      const names = step.objects.map((object) => object.name);
+      if (parts.some((part) => names.includes(part.name) && part.heldIn !== null)) continue;
+      const first = parts.find((part) => part.name === names[0]);
+      report({
+        at: step,
+        // Said once in the family, it is said for every step.
+        cause: `fixture:${first?.base}`,
+        allow: first?.allow,
+        message: `Nothing says in what the ${partsWords(procedure, names)} is clamped.`,
+        why: 'bare vice jaws pull a bored body out of round and bruise its faces.',
+        help: `Write “in "…"” here, or “held in "…"” at ${first?.base} in the family.`,
+      });
+    }
+  },
+};

@@ -1,0 +1,43 @@
+import { allSteps } from '../../../analysis/locations.ts';
+import { either } from '../../../analysis/prose.ts';
+import { writtenAt } from '../../../analysis/written-at.ts';
+import type { Procedure, Step } from '../../../model/procedure.ts';
+import type { Verb } from '../../../model/verbs.ts';
+import type { Rule } from '../../rule.ts';
+
+const done: Partial<Record<Verb, string>> = { wash: 'washed', rinse: 'rinsed', soak: 'soaked', oil: 'oiled' };
+
+/** Washed, rinsed, soaked or oiled, and nothing says in what. */
+export const fluidMissing: Rule = {
+  code: 'fluid-missing',
+  severity: 'error',
+  since: '0.2.0',
+  ofAbsence: true,
+  title: 'Something is washed, rinsed, soaked or oiled, and nothing says in what.',
+  procedure(procedure, report) {
+    const fluids = procedure.shop.fluids.map((fluid) => fluid.name);
+    const such = fluids.length === 0 ? '' : `: ${either(fluids)}`;
+    for (const step of allSteps(procedure)) {
+      const what = done[step.verb];
+      if (what === undefined || step.fluid !== null || saysFluid(procedure, step)) continue;
+      report({
+        at: step,
+        cause: `fluid:${writtenAt(step)}`,
+        message: `Nothing says in what this is ${what}.`,
+        why: 'solvent left on a lapped fit strips its film, detergent rusts it, and oil takes off no dirt.',
+        help: `Write “${step.verb === 'oil' ? 'with' : 'in'}” and a fluid of the shop${such}.`,
+      });
+    }
+  },
+};
+
+/** The author's own words may name it. */
+function saysFluid({ shop }: Procedure, { text, note }: Step): boolean {
+  const said = `${text ?? ''} ${note ?? ''}`;
+  return (
+    shop.fluids.some(({ name, title }) => said.includes(name) || said.includes(title)) ||
+    /\b(solvent|fluid|oil|water|detergent|suds|soap|paraffin|kerosene|diesel|fuel|spirit|alcohol|caustic|grease|sealant|parts washer|programme)\b/iu.test(
+      said,
+    )
+  );
+}

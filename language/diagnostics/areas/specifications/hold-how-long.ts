@@ -1,0 +1,27 @@
+import { allSteps } from '../../../analysis/locations.ts';
+import { writtenAt } from '../../../analysis/written-at.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A pressure is held, and nothing says for how long. */
+export const holdHowLong: Rule = {
+  code: 'hold-how-long',
+  severity: 'error',
+  since: '0.2.0',
+  ofAbsence: true,
+  title: 'A pressure is held, and nothing says for how long.',
+  procedure(procedure, report) {
+    for (const step of allSteps(procedure)) {
+      const { test } = step;
+      if (test === null || test.hold === null || test.forTime !== null || test.inTime !== null) continue;
+      const words = [step.text, step.accept, step.reject, step.note, ...test.conditions].join(' ');
+      if (test.reads === 'time' || /\d ?(s|sec|seconds?|min|minutes?)\b/u.test(words)) continue;
+      report({
+        at: step,
+        cause: `hold-time:${writtenAt(step)}`,
+        message: `Test ${step.gate!.name} holds a pressure, and nothing says for how long.`,
+        why: 'a slow leak shows no drop in the two seconds that one hand waits.',
+        help: 'Write “for” and a time, such as for 10 s.',
+      });
+    }
+  },
+};

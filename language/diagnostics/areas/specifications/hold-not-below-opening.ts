@@ -1,0 +1,70 @@
+import { allSteps } from '../../../analysis/locations.ts';
+import { listed } from '../../../analysis/prose.ts';
+import { writtenAt } from '../../../analysis/written-at.ts';
+import type { Procedure, Step } from '../../../model/procedure.ts';
+import { compare, formatLimit, formatQuantity, window } from '../../../quantities/index.ts';
+import type { Limit, Quantity } from '../../../quantities/types.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A seat is held at a pressure at which the needle opens. */
+export const holdNotBelowOpening: Rule = {
+  code: 'hold-not-below-opening',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'A seat is tested at a pressure that is not below the opening pressure.',
+  procedure(procedure, report) {
+    for (const step of allSteps(procedure)) {
+      const hold = step.test?.hold;
+      if (hold == null || step.verb !== 'test') continue;
+      const tell = (why: string) =>
+        report({
+          at: step,
+          cause: `hold-below:${writtenAt(step)}`,
+          message: `Test ${step.gate!.name} ${why}.`,
+          why: 'the needle lifts, and a good seat is opened up as a leaking one.',
+          help: 'Write “hold … below” and the test that reads the opening.',
+        });
+      if (hold.relation === 'above') {
+        if (hold.of !== null) tell(`holds ${formatLimit(hold.amount)} above ${hold.of}`);
+        continue;
+      }
+      // A housing or a union may be tested at any pressure, with the nozzle blanked off.
+      if (hold.relation === 'below' || !/seat|drip|dribble/u.test(step.gate!.name)) continue;
+      const held = highest(hold.amount);
+      const over = openings(procedure).filter(({ low }) => held !== null && (compare(held, low) ?? -1) >= 0);
+      const [first] = over;
+      if (first === undefined) continue;
+      const numbers = [...new Set(over.flatMap(({ number }) => number ?? []))];
+      tell(
+        `holds ${formatLimit(hold.amount)}, and ${first.test} is from ${formatQuantity(first.low)}${numbers.length === 0 ? '' : ` (${listed(numbers)})`}`,
+      );
+    }
+  },
+};
+
+/** The least pressure at which a unit of each part number may open. */
+function openings(procedure: Procedure): { test: string; number: string | null; low: Quantity }[] {
+  const steps = allSteps(procedure);
+  const set = new Set(steps.flatMap((step) => (step.verb === 'set' ? step.reading : step.choose?.test) ?? []));
+  const opens = (step: Step) =>
+    step.verb === 'test' &&
+    step.test?.reads === 'pressure' &&
+    (set.has(step.gate!.name) || step.gate!.name.includes('opening'));
+  return steps.filter(opens).flatMap((step) => {
+    const within = step.test!.within;
+    const spec = within?.form === 'spec' ? procedure.specs.find((other) => other.name === within.spec) : undefined;
+    const numbers = procedure.numbers.length === 0 ? [null] : procedure.numbers;
+    return numbers.flatMap((number) => {
+      const own = number?.values.find((value) => value.spec === spec?.name);
+      const limit = within?.form === 'limit' ? within.limit : (own?.rebuilt ?? spec?.rebuilt ?? null);
+      if (limit === null || own?.notRequired === true) return [];
+      const low = window(limit).low ?? window(limit).nominal;
+      return low === null ? [] : { test: step.gate!.name, number: number?.name ?? null, low };
+    });
+  });
+}
+
+function highest(limit: Limit): Quantity | null {
+  const { high, nominal, low } = window(limit);
+  return high ?? nominal ?? low;
+}

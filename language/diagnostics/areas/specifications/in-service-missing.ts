@@ -1,0 +1,69 @@
+import { listed } from '../../../analysis/prose.ts';
+import type { SpecValue } from '../../../model/procedure.ts';
+import type { Limit } from '../../../quantities/types.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A second limit that a spec may carry, and the words for it. */
+interface Second {
+  readonly of: (value: SpecValue) => Limit | null;
+  readonly words: string;
+  readonly write: string;
+  readonly when: string;
+}
+
+const seconds: readonly Second[] = [
+  {
+    of: ({ inService }) => inService,
+    words: 'limit in service',
+    write: 'in service at least …',
+    when: 'as it comes in',
+  },
+  {
+    of: ({ whenNew }) => whenNew,
+    words: 'limit with a new part',
+    write: 'new … and its limit',
+    when: 'with a new part',
+  },
+];
+
+/** Some part numbers have a second limit (in service, with a new part), and others of the same spec none of their own. */
+export const inServiceMissing: Rule = {
+  code: 'in-service-missing',
+  severity: 'warning',
+  since: '0.2.0',
+  ofAbsence: true,
+  title: 'A part number has no limit in service, or with a new part, where others have one.',
+  procedure(procedure, report) {
+    for (const spec of procedure.specs) {
+      const own = procedure.numbers.flatMap((number) =>
+        number.values
+          .filter((value) => value.spec === spec.name && value.rebuilt !== null)
+          .map((value) => ({ number, value })),
+      );
+      const takers = procedure.numbers.filter(({ name }) => !own.some(({ number }) => number.name === name));
+      for (const { of, words, write, when } of seconds) {
+        const without = own.filter(({ value }) => of(value) === null);
+        if (of(spec) === null && without.length === own.length) continue;
+        for (const { number, value } of without) {
+          report({
+            at: value.source,
+            cause: `${words}:${spec.name}:${number.name}`,
+            allow: [...spec.allow, ...number.allow],
+            message: `${number.name} has ${spec.name} of its own and no ${words}.`,
+            why: `${when} it would be judged by ${of(spec) === null ? 'none' : 'the figure of the other numbers'}.`,
+            help: `Write “${write}” from the maker's data.`,
+          });
+        }
+        if (spec.rebuilt !== null && of(spec) === null && takers.length > 0) {
+          report({
+            at: spec.source,
+            cause: `${words}:${spec.name}`,
+            allow: spec.allow,
+            message: `Spec ${spec.name} has no ${words}, and ${listed(takers.map(({ name }) => name))} takes it as it is, while other numbers have one.`,
+            help: `Write “${write}” from the maker's data.`,
+          });
+        }
+      }
+    }
+  },
+};

@@ -1,0 +1,49 @@
+import type { AnyRule } from '../../rule.ts';
+import { acceptMissing } from './accept-missing.ts';
+import { checkForWhat } from './check-for-what.ts';
+import { chooseForWhat } from './choose-for-what.ts';
+import { fixtureMissing } from './fixture-missing.ts';
+import { fluidMissing } from './fluid-missing.ts';
+import { holdHowLong } from './hold-how-long.ts';
+import { holdNotBelowOpening } from './hold-not-below-opening.ts';
+import { inServiceMissing } from './in-service-missing.ts';
+import { limitEmpty } from './limit-empty.ts';
+import { limitMissing } from './limit-missing.ts';
+import { noTolerance } from './no-tolerance.ts';
+import { numberMissingSpec } from './number-missing-spec.ts';
+import { pressureMissing } from './pressure-missing.ts';
+import { primeHow } from './prime-how.ts';
+import { rateMissing } from './rate-missing.ts';
+import { setByWhat } from './set-by-what.ts';
+import { sourceMissing } from './source-missing.ts';
+import { specUnused } from './spec-unused.ts';
+import { targetOutsideLimit } from './target-outside-limit.ts';
+import { torqueMissing } from './torque-missing.ts';
+import { unitPairDisagrees } from './unit-pair-disagrees.ts';
+import { wrongKindOfUnit } from './wrong-kind-of-unit.ts';
+
+/** In the order of causes: where two rules speak of one cause, the earlier one is heard. */
+export const specifications: readonly AnyRule[] = [
+  acceptMissing,
+  checkForWhat,
+  chooseForWhat,
+  fixtureMissing,
+  fluidMissing,
+  holdHowLong,
+  holdNotBelowOpening,
+  inServiceMissing,
+  limitEmpty,
+  limitMissing,
+  noTolerance,
+  numberMissingSpec,
+  pressureMissing,
+  primeHow,
+  rateMissing,
+  setByWhat,
+  sourceMissing,
+  specUnused,
+  targetOutsideLimit,
+  torqueMissing,
+  unitPairDisagrees,
+  wrongKindOfUnit,
+];

@@ -1,0 +1,40 @@
+import { specLimits, stepLimits } from '../../../analysis/limits.ts';
+import { capital } from '../../../analysis/prose.ts';
+import { compare, formatLimit, isEmpty, kindOfLimit, window } from '../../../quantities/index.ts';
+import type { Kind, Limit } from '../../../quantities/types.ts';
+import type { Rule } from '../../rule.ts';
+
+/** What is counted can be met exactly. */
+const counted: readonly Kind[] = ['drops', 'strokes', 'turns'];
+
+/** No value fits a limit: its low end is over the high one, or it is a single point. */
+export const limitEmpty: Rule = {
+  code: 'limit-empty',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'No value fits a limit.',
+  procedure(procedure, report) {
+    for (const { limit, words, source, step, spec } of [...specLimits(procedure), ...stepLimits(procedure)]) {
+      const why = isEmpty(limit)
+        ? 'the low end is over the high one, so that no unit can pass'
+        : isPoint(limit)
+          ? 'it leaves no room at all, and no gauge shows that one value'
+          : null;
+      if (why === null) continue;
+      report({
+        at: step ?? source,
+        source,
+        allow: spec?.allow,
+        message: `${capital(words)} is ${formatLimit(limit)}.`,
+        why: `${why}.`,
+        help: `Mend the numbers from the maker's data.`,
+      });
+    }
+  },
+};
+
+function isPoint(limit: Limit): boolean {
+  if (limit.form === 'then') return isPoint(limit.first) || isPoint(limit.angle);
+  const { low, high } = window(limit);
+  return low !== null && high !== null && compare(low, high) === 0 && !counted.includes(kindOfLimit(limit));
+}

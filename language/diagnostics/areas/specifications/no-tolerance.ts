@@ -1,0 +1,56 @@
+import { specLimits, type Written } from '../../../analysis/limits.ts';
+import { formatLimit, kindOfLimit } from '../../../quantities/index.ts';
+import type { Kind, Limit } from '../../../quantities/types.ts';
+import type { Rule } from '../../rule.ts';
+
+const judged: readonly Kind[] = ['pressure', 'torque', 'length', 'force', 'angle'];
+
+/** A nominal with no tolerance, and no standing one. Only what a step sets or a test reads is looked at. */
+export const noTolerance: Rule = {
+  code: 'no-tolerance',
+  severity: 'error',
+  since: '0.1.0',
+  ofAbsence: true,
+  title: 'A value that is set or read has no tolerance, and the shop states none.',
+  procedure(procedure, report) {
+    const steps = [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps);
+    const used = new Set(steps.flatMap((step) => (step.limit?.form === 'spec' ? [step.limit.spec] : [])));
+    const specs = specLimits(procedure).filter(({ spec }) => used.has(spec!.name) && spec!.per === null);
+    const written: Written[] = steps.flatMap((step) =>
+      step.limit?.form === 'limit'
+        ? [
+            {
+              limit: step.limit.limit,
+              words: step.verb === 'torque' ? 'the torque' : 'the limit',
+              source: step.limit.source,
+              step,
+              spec: null,
+              kinds: null,
+            },
+          ]
+        : [],
+    );
+    for (const { limit, words, source, step, spec } of [...specs, ...written]) {
+      const bare = bareNominal(limit);
+      if (bare === null || !judged.includes(kindOfLimit(bare))) continue;
+      const kind = kindOfLimit(bare);
+      // A torque in bar is told by wrong-kind-of-unit.
+      if (spec !== null && spec.kind !== null && spec.kind !== kind) continue;
+      if (procedure.shop.unlessStated.some((standing) => standing.kind === kind)) continue;
+      report({
+        at: step ?? source,
+        source,
+        allow: spec?.allow,
+        message: `${words.charAt(0).toUpperCase()}${words.slice(1)} is ${formatLimit(bare)} with no tolerance.`,
+        why: 'nobody can say when a reading is good.',
+        help: `Write the tolerance from the maker's data, or “unless stated ${kind} ±…” in the shop.`,
+      });
+    }
+  },
+};
+
+/** The part of a limit that is a value with no tolerance written. */
+function bareNominal(limit: Limit): Limit | null {
+  if (limit.form === 'then') return bareNominal(limit.first) ?? bareNominal(limit.angle);
+  return limit.form === 'nominal' && limit.plus === null && limit.minus === null ? limit : null;
+}

@@ -1,0 +1,57 @@
+import { listed } from '../../../analysis/prose.ts';
+import type { SpecValue } from '../../../model/procedure.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A spec has no value for one of the part numbers. `not required` with a source is a value. */
+export const numberMissingSpec: Rule = {
+  code: 'number-missing-spec',
+  severity: 'error',
+  since: '0.1.0',
+  title: 'A spec has no value for a part number.',
+  procedure(procedure, report) {
+    for (const spec of procedure.specs) {
+      if (isGiven(spec)) continue;
+      if (spec.notRequired) {
+        if (spec.sourceText === null)
+          report({
+            at: spec.source,
+            allow: spec.allow,
+            message: `Spec ${spec.name} is not required, and no source says so.`,
+            help: 'Write source "…".',
+          });
+        continue;
+      }
+      if (procedure.numbers.length === 0) {
+        report({
+          at: spec.source,
+          allow: spec.allow,
+          message: `Spec ${spec.name} has no value.`,
+          help: `Write it from the maker's data, or give it in each part number.`,
+        });
+        continue;
+      }
+      const missing = procedure.numbers.filter(
+        (number) =>
+          !number.values.some(
+            (value) => value.spec === spec.name && (isGiven(value) || (value.notRequired && value.sourceText !== null)),
+          ),
+      );
+      for (const number of missing) {
+        report({
+          at: number.source,
+          cause: `spec:${spec.name}:${number.name}`,
+          allow: [...spec.allow, ...number.allow],
+          message: `Part number ${number.name} has no ${spec.name}.`,
+          why: `a unit of this number could not be set${missing.length > 1 ? ` (the same for ${listed(missing.filter((other) => other !== number).map((other) => other.name))})` : ''}.`,
+          help: `Write ${spec.name} in number ${number.name}, or ${spec.name} not required with its source.`,
+        });
+      }
+    }
+  },
+};
+
+/** A unit that is only tested has no limit but that in service. */
+function isGiven({ rebuilt, inService, rateFrom, unread }: SpecValue): boolean {
+  // A rate that does not come of its spring and needle is told by itself, and so is a value that could not be read.
+  return rebuilt !== null || inService !== null || rateFrom !== null || unread === true;
+}

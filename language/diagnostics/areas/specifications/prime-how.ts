@@ -1,0 +1,23 @@
+import { allSteps } from '../../../analysis/locations.ts';
+import { writtenAt } from '../../../analysis/written-at.ts';
+import type { Rule } from '../../rule.ts';
+
+/** `prime`, with neither strokes nor a time nor words. */
+export const primeHow: Rule = {
+  code: 'prime-how',
+  severity: 'warning',
+  since: '0.2.0',
+  ofAbsence: true,
+  title: 'A unit is primed, and nothing says how much.',
+  procedure(procedure, report) {
+    for (const step of allSteps(procedure)) {
+      if (step.verb !== 'prime' || step.count !== null || step.text !== null || step.note !== null) continue;
+      report({
+        at: step,
+        cause: `prime-how:${writtenAt(step)}`,
+        message:
+          'Nothing says how much the unit is primed: with two strokes there is still air in it, and the reading is soft. Write the strokes, such as prime 6 strokes, or until what is seen, in quotes.',
+      });
+    }
+  },
+};

@@ -1,0 +1,41 @@
+import { allSteps } from '../../../analysis/locations.ts';
+import { partsWords } from '../../../analysis/prose.ts';
+import { writtenAt } from '../../../analysis/written-at.ts';
+import type { Procedure, Step } from '../../../model/procedure.ts';
+import { kindOfLimit } from '../../../quantities/index.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A shim is chosen to bring a pressure to its aim, and nothing says how much a thickness moves it. */
+export const rateMissing: Rule = {
+  code: 'rate-missing',
+  severity: 'warning',
+  since: '0.2.0',
+  ofAbsence: true,
+  title: 'A shim is chosen with no rate to work it out by.',
+  procedure(procedure, report) {
+    for (const step of allSteps(procedure)) {
+      const { choose } = step;
+      if (choose === null || choose.test === '' || choose.rate !== null) continue;
+      if (step.text !== null || step.note !== null || isOneForOne(step, procedure)) continue;
+      report({
+        at: step,
+        cause: `rate:${writtenAt(step)}`,
+        message: `Nothing says how far a thicker ${partsWords(
+          procedure,
+          step.objects.map((object) => object.name),
+        )} moves ${choose.test}.`,
+        why: 'the next one cannot be worked out, and each try opens the unit again.',
+        help: 'Write “by” and a rate, such as spec shim-rate rate 3 bar per 0.001 in.',
+      });
+    }
+  },
+};
+
+/** A length brought to a length: so much more shim, so much more lift or play. */
+function isOneForOne(step: Step, procedure: Procedure): boolean {
+  const { test, target, targetSpec } = step.choose!;
+  return (
+    (target !== null && kindOfLimit(target) === 'length') ||
+    procedure.specs.some((spec) => (spec.name === targetSpec || spec.name === test) && spec.kind === 'length')
+  );
+}

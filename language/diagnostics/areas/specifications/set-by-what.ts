@@ -1,0 +1,27 @@
+import { allSteps } from '../../../analysis/locations.ts';
+import { lower } from '../../../analysis/prose.ts';
+import { writtenAt } from '../../../analysis/written-at.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A reading is set, its adjuster is in the family, and the step does not name it. */
+export const setByWhat: Rule = {
+  code: 'set-by-what',
+  severity: 'warning',
+  since: '0.2.0',
+  ofAbsence: true,
+  title: 'A reading is set, and the step does not name its adjuster.',
+  procedure(procedure, report) {
+    for (const step of allSteps(procedure)) {
+      if (step.verb !== 'set' || step.objects.length > 0) continue;
+      const adjuster = procedure.family.adjusters.find((other) => other.sets === step.reading);
+      if (adjuster === undefined) continue;
+      report({
+        at: step,
+        cause: `set-by:${writtenAt(step)}`,
+        message: `The ${lower(adjuster.title)} sets ${step.reading}, and this step does not say that it is turned.`,
+        why: 'whether it is locked afterwards would not be asked.',
+        help: `Write “by ${adjuster.name}”.`,
+      });
+    }
+  },
+};

@@ -1,0 +1,78 @@
+import { allSteps } from '../../../analysis/locations.ts';
+import { listed } from '../../../analysis/prose.ts';
+import { writtenAt } from '../../../analysis/written-at.ts';
+import type { SpecValue, Step } from '../../../model/procedure.ts';
+import type { Limit } from '../../../quantities/types.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A figure with no word on where it is from. */
+export const sourceMissing: Rule = {
+  code: 'source-missing',
+  severity: 'warning',
+  since: '0.2.0',
+  ofAbsence: true,
+  title: 'A figure has no source.',
+  shop(shop, report) {
+    const bare = shop.unlessStated.filter((standing) => standing.sourceText === null);
+    const [first] = bare;
+    if (first === undefined) return;
+    report({
+      at: first.source,
+      cause: `source:${shop.name}`,
+      message: `Nothing says where the tolerances for ${listed(bare.map((standing) => standing.kind))} after “unless stated” are from.`,
+      why: 'they print on every sheet that gives none.',
+      help: 'Write source "…" behind them.',
+    });
+  },
+  procedure(procedure, report) {
+    for (const spec of procedure.specs) {
+      if (spec.sourceText === null && hasValue(spec)) {
+        report({
+          at: spec.source,
+          allow: spec.allow,
+          message: `Nothing says where ${spec.name} is from.`,
+          why: 'nobody can look it up when it is doubted, and an old figure stays for good.',
+          help: 'Write source "…" with the sheet and the page.',
+        });
+        continue;
+      }
+      // A spec that leaves its value to the part numbers may give the source for all of them.
+      if (spec.sourceText !== null && !hasValue(spec)) continue;
+      for (const number of procedure.numbers) {
+        const value = number.values.find((other) => other.spec === spec.name);
+        if (value === undefined || value.sourceText !== null || !hasValue(value)) continue;
+        report({
+          at: value.source,
+          allow: [...spec.allow, ...number.allow],
+          message: `Nothing says where ${spec.name} of ${number.name} is from.`,
+          why: 'the sheet would print the source of another number beside it.',
+          help: 'Write source "…" with the sheet and the page.',
+        });
+      }
+    }
+    for (const step of allSteps(procedure)) {
+      if (step.sourceText !== null || figuresOf(step).length === 0) continue;
+      report({
+        at: step,
+        cause: `source:${writtenAt(step)}`,
+        message:
+          'The figure in this step has no source: nobody can look it up when it is doubted. Write source "…", or make a spec of it.',
+      });
+    }
+  },
+};
+
+function hasValue({ rebuilt, inService, whenNew }: SpecValue): boolean {
+  return rebuilt !== null || inService !== null || whenNew !== null;
+}
+
+/**
+ * Limits that are written in a step. The speed of a lever, a time of soaking, an aim inside a limit and the air are ways
+ * of working, and need no source.
+ */
+function figuresOf(step: Step): Limit[] {
+  const own = step.limit?.form === 'limit' ? step.limit.limit : null;
+  const { within = null, hold = null, from = null, to = null, inTime = null, spread = null } = step.test ?? {};
+  const read = within?.form === 'limit' ? within.limit : null;
+  return [own, read, step.stretch, hold?.amount, from, to, inTime, spread].flatMap((limit) => limit ?? []);
+}

@@ -1,0 +1,65 @@
+import type { Procedure, Spec, Step } from '../../../model/procedure.ts';
+import { compare, formatLimit, kindOfUnit, window } from '../../../quantities/index.ts';
+import type { Limit } from '../../../quantities/types.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A shim is chosen to bring a reading to a value that the test of that reading would not let through. */
+export const targetOutsideLimit: Rule = {
+  code: 'target-outside-limit',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'What a part is chosen for lies outside the limit of its test.',
+  procedure(procedure, report) {
+    for (const block of [...procedure.stages, ...procedure.repairs]) {
+      for (const step of block.steps) {
+        const limit = limitOfTest(procedure, step.choose?.test ?? null);
+        if (step.choose === null || limit === null) continue;
+        for (const number of [null, ...procedure.numbers.map(({ name }) => name)]) {
+          const target = step.choose.target ?? valueFor(procedure, step.choose.targetSpec, number);
+          const judged = typeof limit === 'string' ? valueFor(procedure, limit, number) : limit;
+          if (target === null || judged === null || !isOutside(target, judged)) continue;
+          const of = number === null || procedure.numbers.length === 0 ? '' : ` for ${number}`;
+          report({
+            at: step,
+            cause: `target:${step.number}`,
+            message: `This aims at ${formatLimit(target)}${of}, but ${step.choose.test} must be ${formatLimit(judged)}.`,
+            why: 'the unit would come back to this repair each time.',
+            help: `Give ${number === null ? 'the target and the limit' : number} figures that go together.`,
+          });
+          break;
+        }
+      }
+    }
+  },
+};
+
+/** The spec, or the limit, that the test of a name reads within. */
+function limitOfTest(procedure: Procedure, name: string | null): string | Limit | null {
+  const tests = [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps);
+  const test = tests.find((step: Step) => step.gate?.name === name && step.test?.within != null);
+  const within = test?.test?.within;
+  if (within == null) return null;
+  return within.form === 'spec' ? within.spec : within.limit;
+}
+
+/** The value of a spec for a part number; null for number: as the procedure has it, where no number is. */
+function valueFor(procedure: Procedure, name: string | null, number: string | null): Limit | null {
+  const spec: Spec | undefined = procedure.specs.find((other) => other.name === name);
+  if (spec === undefined || (number === null && procedure.numbers.length > 0)) return null;
+  const own = procedure.numbers
+    .find((other) => other.name === number)
+    ?.values.find((value) => value.spec === name)?.rebuilt;
+  return own ?? spec.rebuilt;
+}
+
+/** No value that is aimed at passes. */
+function isOutside(target: Limit, limit: Limit): boolean {
+  const [aim, passes] = [window(target), window(limit)];
+  const [low, high] = [aim.low ?? aim.nominal, aim.high ?? aim.nominal];
+  const kinds = [low, high, passes.low, passes.high].flatMap((end) => (end === null ? [] : [kindOfUnit(end.unit)]));
+  if (new Set(kinds).size > 1) return false;
+  return (
+    (high !== null && passes.low !== null && compare(high, passes.low) === -1) ||
+    (low !== null && passes.high !== null && compare(low, passes.high) === 1)
+  );
+}

@@ -1,0 +1,40 @@
+import { allSteps } from '../../../analysis/locations.ts';
+import { partsWords } from '../../../analysis/prose.ts';
+import { writtenAt } from '../../../analysis/written-at.ts';
+import type { Procedure, Step } from '../../../model/procedure.ts';
+import type { Rule } from '../../rule.ts';
+
+/** Torque with no figure; or a lock nut that is pulled up with a torque wrench, and with no figure for it. */
+export const torqueMissing: Rule = {
+  code: 'torque-missing',
+  severity: 'error',
+  since: '0.1.0',
+  ofAbsence: true,
+  title: 'A torque step has no torque.',
+  procedure(procedure, report) {
+    for (const step of allSteps(procedure)) {
+      if (!lacksTorque(step, procedure)) continue;
+      report({
+        at: step,
+        cause: `torque:${writtenAt(step)}`,
+        message: `No torque is given for the ${partsWords(
+          procedure,
+          step.objects.map((object) => object.name),
+        )}.`,
+        why: 'the bench hand would guess.',
+        help: 'Write “to” and a spec, or the figure with its source.',
+      });
+    }
+  },
+};
+
+/** A lock nut may be pulled up by feel, with a spanner. */
+export function lacksTorque(step: Step, { shop }: Procedure): boolean {
+  if (step.limit !== null || step.stretch !== null || step.objects.length === 0) return false;
+  const withWrench = step.tools.some(
+    (tool) =>
+      (tool.form === 'kind' && tool.kind === 'wrench') ||
+      (tool.form === 'asset' && shop.assets.some(({ name, kind }) => name === tool.name && kind === 'wrench')),
+  );
+  return step.verb === 'torque' || (step.verb === 'lock' && withWrench);
+}

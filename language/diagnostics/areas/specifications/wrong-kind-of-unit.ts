@@ -1,0 +1,128 @@
+import { limitsOfUse, specLimits, stepLimits } from '../../../analysis/limits.ts';
+import { allSteps } from '../../../analysis/locations.ts';
+import { capital, either } from '../../../analysis/prose.ts';
+import { writtenAt } from '../../../analysis/written-at.ts';
+import type { Verb } from '../../../model/verbs.ts';
+import { formatQuantity, kindAdmits, kindOfUnit, quantitiesOf } from '../../../quantities/index.ts';
+import type { Figure, Kind } from '../../../quantities/types.ts';
+import type { Rule } from '../../rule.ts';
+
+/** What the amount behind a verb is counted in. */
+const countKinds: Partial<Record<Verb, readonly Kind[]>> = {
+  prime: ['strokes', 'turns', 'time'],
+  wash: ['time'],
+  soak: ['time'],
+  rinse: ['time'],
+  wait: ['time'],
+};
+
+/** A unit of another kind than what it stands for: a torque in bar. */
+export const wrongKindOfUnit: Rule = {
+  code: 'wrong-kind-of-unit',
+  severity: 'error',
+  since: '0.1.0',
+  title: 'A number has a unit of the wrong kind.',
+  shop(shop, report) {
+    for (const asset of shop.assets) {
+      if (asset.kind === 'wrench' && asset.range !== null && kindOfUnit(asset.range.high.unit) !== 'torque') {
+        report({
+          at: asset.source,
+          message: `Wrench ${asset.name} has a range in ${asset.range.high.unit}.`,
+          why: 'a torque wrench sets a torque.',
+          help: 'Write it in N·m or lbf·ft.',
+        });
+      }
+      const kinds = asset.range === null ? [] : [kindOfUnit(asset.range.high.unit)];
+      for (const other of [asset.within, asset.graduated]) {
+        if (other === null || other.unit === '%' || kinds.length === 0 || kinds.includes(kindOfUnit(other.unit)))
+          continue;
+        report({
+          at: asset.source,
+          message: `${asset.name} ranges in ${asset.range!.high.unit}, but ${formatQuantity(other)} is a ${kindOfUnit(other.unit)}.`,
+          help: 'Write both in units of one kind.',
+        });
+      }
+    }
+  },
+  procedure(procedure, report) {
+    for (const { limit, words, source, step, spec, kinds } of [...specLimits(procedure), ...stepLimits(procedure)]) {
+      const quantities = [
+        ...quantitiesOf(limit),
+        ...(limit.form === 'then' ? [] : 'pair' in limit && limit.pair !== undefined ? quantitiesOf(limit.pair) : []),
+      ];
+      if (spec !== null && spec.per !== null) {
+        // 3 bar per 0.001 in: a pressure for a length.
+        if (kindOfUnit(quantities[0]!.unit) !== 'pressure' || kindOfUnit(spec.per.unit) !== 'length') {
+          report({
+            at: source,
+            allow: spec.allow,
+            message: `Spec ${spec.name} is a rate of ${formatQuantity(quantities[0]!)} per ${formatQuantity(spec.per)}.`,
+            why: `a shim's rate is a pressure per length, such as 3 bar per 0.001 in.`,
+            help: 'Mend the unit.',
+          });
+        }
+        continue;
+      }
+      const wrong = quantities.find((quantity) =>
+        kinds === null ? !sameKind(quantity, quantities[0]!) : !kinds.some((kind) => kindAdmits(kind, quantity.unit)),
+      );
+      if (wrong === undefined) {
+        if (limit.form === 'then' && kindOfUnit(limit.angle.nominal.unit) !== 'angle') {
+          report({
+            at: step ?? source,
+            source,
+            allow: spec?.allow,
+            message: `After then comes an angle, not ${formatQuantity(limit.angle.nominal)}.`,
+            help: 'Write it in °.',
+          });
+        }
+        continue;
+      }
+      const wanted = kinds ?? [kindOfUnit(quantities[0]!.unit)];
+      report({
+        at: step ?? source,
+        source,
+        allow: spec?.allow,
+        message: `${words.charAt(0).toUpperCase()}${words.slice(1)} says ${formatQuantity(wrong)}, which is a ${kindOfUnit(wrong.unit)}, not a ${either(wanted)}.`,
+        help: 'Mend the unit.',
+      });
+    }
+    for (const step of allSteps(procedure)) {
+      const wants = countKinds[step.verb];
+      const counted = step.count === null ? [] : quantitiesOf(step.count);
+      const [first] = counted.filter(({ unit }) => !wants?.some((kind) => kindAdmits(kind, unit)));
+      if (wants === undefined || first === undefined) continue;
+      report({
+        at: step,
+        cause: `count:${writtenAt(step)}`,
+        message: `${capital(step.verb)} says ${formatQuantity(first)}, which is a ${kindOfUnit(first.unit)}.`,
+        why: `the bench hand needs ${step.verb === 'prime' ? 'strokes or a time' : 'a time'}.`,
+        help: 'Mend the unit.',
+      });
+    }
+    for (const block of [...procedure.stages, ...procedure.repairs]) {
+      for (const step of block.steps) {
+        if (step.limit?.form !== 'spec') continue;
+        const wanted: Kind | null =
+          step.verb === 'torque' || step.verb === 'lock' ? 'torque' : (step.test?.reads ?? null);
+        if (wanted === null) continue;
+        for (const { limit, spec } of limitsOfUse(procedure, step.limit)) {
+          const [first] = quantitiesOf(limit);
+          if (kindAdmits(wanted, first!.unit) || (spec!.kind !== null && !kindAdmits(spec!.kind, first!.unit)))
+            continue;
+          report({
+            at: step,
+            source: step.limit.source,
+            cause: `kind:${step.number}`,
+            message: `This step wants a ${wanted}, but spec ${spec!.name} is ${formatQuantity(first!)}, a ${kindOfUnit(first!.unit)}.`,
+            help: 'Name the spec that is meant, or mend its unit.',
+          });
+        }
+      }
+    }
+  },
+};
+
+function sameKind(a: Figure, b: Figure): boolean {
+  return kindOfUnit(a.unit) === kindOfUnit(b.unit);
+}

@@ -1,0 +1,71 @@
+import { partsWords } from '../../../analysis/prose.ts';
+import { assetOf } from '../../../analysis/tool-choice.ts';
+import { changesSetting, settingThroughAdapter } from '../../../engineering/adapter.ts';
+import { formatQuantity, type Quantity } from '../../../quantities/index.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A torque goes through an adapter, and what to set on the wrench cannot be worked out. */
+export const adapterNotAccounted: Rule = {
+  code: 'adapter-not-accounted',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'A torque goes through an adapter, and the setting of the wrench cannot be worked out.',
+  procedure(procedure, report) {
+    for (const block of [...procedure.stages, ...procedure.repairs]) {
+      for (const step of block.steps) {
+        if (step.verb !== 'torque' && step.verb !== 'lock') continue;
+        const nut = partsWords(
+          procedure,
+          step.objects.map(({ name }) => name),
+        );
+        const wrong = `the ${nut} does not get what the wrench shows`;
+        const through = step.tools.some((use) => use.form === 'asset' && use.adapter !== null);
+        for (const use of step.tools) {
+          if (use.form === 'asset') {
+            const wrench = assetOf(procedure.shop, use);
+            if (use.adapter !== null && wrench?.length != null && !canBeSet(wrench.length, use.adapter))
+              report({
+                at: step,
+                source: use.source,
+                cause: `adapter:${wrench.name}`,
+                message: `The adapter puts the ${nut} at the grip of ${wrench.name}, or behind it: there is no lever left to tighten it with, and nothing to set. Turn the adapter the other way, or take a shorter one.`,
+              });
+            if (use.adapter === null || !changesSetting(use.adapter) || wrench === undefined || wrench.length !== null)
+              continue;
+            report({
+              at: step,
+              source: use.source,
+              cause: `adapter:${wrench.name}`,
+              message: `The adapter makes ${wrench.name} longer by ${formatQuantity(use.adapter.length)}, and the shop does not say how long the wrench is.`,
+              why: `${wrong}, and nobody can work out what to set.`,
+              help: `Write “length” at ${wrench.name} in the shop, from the mark on its grip to the square drive; or set the adapter “at 90°”, where it changes nothing.`,
+            });
+          } else if (use.form === 'words' && !through && isAdapter(use.text)) {
+            report({
+              at: step,
+              source: use.source,
+              cause: `adapter:${use.text}`,
+              message: `“${use.text}” stands beyond the square drive.`,
+              why: `unless it is turned to 90°, ${wrong}.`,
+              help: 'Write its length with the wrench, so that the sheet gives the setting: “and adapter 50 mm at 0°” with its own figures.',
+            });
+          }
+        }
+      }
+    }
+  },
+};
+
+/** Whether any torque comes to the nut. */
+function canBeSet(wrench: Quantity, adapter: Parameters<typeof settingThroughAdapter>[2]): boolean {
+  return settingThroughAdapter({ number: '1', unit: 'N·m' }, wrench, adapter) !== null;
+}
+
+/**
+ * Words for what moves the nut away from the drive. What stands in line with the drive's own axis (a socket, an
+ * extension bar, a reducer) turns with it and changes nothing.
+ */
+function isAdapter(words: string): boolean {
+  if (/crow(['’]?s)?[- ]?f(oo|ee)t/iu.test(words)) return true;
+  return /\b(adapt[eo]r|extension)\b/iu.test(words) && !/\b(bar|socket|drive|reduc\w+|square|bit)\b/iu.test(words);
+}

@@ -1,0 +1,33 @@
+import { listed } from '../../../analysis/prose.ts';
+import { atHand, isAt, namedTools, reaches } from '../../../analysis/tool-choice.ts';
+import { limitWords, takeOr, toolCalled, toolWords } from '../../../analysis/tool-words.ts';
+import { conditionWork } from '../../../analysis/tool-work.ts';
+import { formatLimit } from '../../../quantities/index.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A condition of a step (its speed, pressure, temperature, ceiling) lies beyond every tool that could show it. */
+export const beyondTheTool: Rule = {
+  code: 'beyond-the-tool',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'What a step is done at lies beyond the tool that shows it.',
+  procedure(procedure, report) {
+    for (const { words, ...work } of conditionWork(procedure)) {
+      const named = namedTools(procedure, work).filter((asset) => isAt(work.station, asset));
+      const tools = named.length > 0 ? named : atHand(procedure, work);
+      // With no tool for it at all the test bench shows it itself.
+      if (tools.length === 0) continue;
+      const short = work.limits.find((judged) => !tools.some((asset) => reaches(work, judged, asset)));
+      if (short === undefined) continue;
+      const better =
+        atHand(procedure, work).find((asset) => asset.range !== null && reaches(work, short, asset)) ?? null;
+      report({
+        at: work.step,
+        cause: `beyond:${listed(tools.map(({ name }) => name))}:${formatLimit(short.limit)}`,
+        message: `${words} ${limitWords(short)}, off the scale of ${listed(tools.map(toolWords))}.`,
+        why: 'nobody can see what it really is, and a tool that is driven past its scale breaks, or is out of true for the next job.',
+        help: `${takeOr(better, `Take a ${toolCalled(work.kind)} that reaches it, or check the figure.`)}`,
+      });
+    }
+  },
+};

@@ -1,0 +1,45 @@
+import {
+  type Exchange,
+  exchange,
+  exchanged,
+  type Passes,
+  toolCause,
+  unfitTools,
+} from '../../../analysis/tool-choice.ts';
+import { fitOf } from '../../../analysis/tool-fit.ts';
+import { limitWords, takeOr, toolCalled } from '../../../analysis/tool-words.ts';
+import { toolWork } from '../../../analysis/tool-work.ts';
+import { guardedOn } from '../../../engineering/guarded.ts';
+import { formatQuantity } from '../../../quantities/index.ts';
+import type { Rule } from '../../rule.ts';
+
+/** Limits are guarded, and no mark of the tool is far enough inside this one. */
+export const guardLeavesNothing: Rule<Exchange> = {
+  code: 'guard-leaves-nothing',
+  severity: 'error',
+  since: '0.2.0',
+  references: ['ISO 14253-1'],
+  title: 'Guarded acceptance leaves no reading of the tool that passes.',
+  procedure(procedure, report) {
+    for (const unfit of unfitTools(procedure, toolWork(procedure), isOpen)) {
+      const { work, judged, asset, better, use } = unfit;
+      const { error } = fitOf(asset, judged.limit)!;
+      report({
+        at: work.step,
+        source: use?.source,
+        cause: toolCause('coarse', unfit),
+        message: `${limitWords(judged)} is ${judged.acceptance}, and ${asset.name} is good for ±${formatQuantity(error)}${asset.graduated === null ? '' : ` on marks of ${formatQuantity(asset.graduated)}`}.`,
+        why: 'nothing that it shows passes, and every unit would be held.',
+        help: `${takeOr(better, `Take a finer ${toolCalled(work.kind)}, or write “acceptance simple” at the spec.`)}`,
+        data: exchange(work.step, use, better),
+      });
+    }
+  },
+  fix: exchanged,
+};
+
+const isOpen: Passes = (asset, work, { limit, acceptance }) =>
+  work.does !== 'read' ||
+  acceptance === 'simple' ||
+  fitOf(asset, limit) === null ||
+  guardedOn(asset, limit, acceptance)?.shut !== true;

@@ -1,0 +1,95 @@
+import { judgedLimits } from '../../../analysis/judged-limits.ts';
+import { allSteps } from '../../../analysis/locations.ts';
+import { lower } from '../../../analysis/prose.ts';
+import { limitWords } from '../../../analysis/tool-words.ts';
+import { nutFactor } from '../../../engineering/nut-factor.ts';
+import { preloadByFactor, torqueByFactor } from '../../../engineering/preload.ts';
+import { proofLoad, shareOfProofLoad } from '../../../engineering/proof-load.ts';
+import type { SolidBolt } from '../../../model/family.ts';
+import type { Procedure, Step } from '../../../model/procedure.ts';
+import { decimalValue } from '../../../quantities/decimal.ts';
+import { formatLimit, formatQuantity, kindOfLimit, type Rounding, roundTo, window } from '../../../quantities/index.ts';
+import type { Limit, Quantity } from '../../../quantities/types.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A limit lets a solid bolt or stud be torqued past its proof load. */
+export const pastProofLoad: Rule = {
+  code: 'past-proof-load',
+  severity: 'warning',
+  since: '0.2.0',
+  references: ['ISO 898-1'],
+  title: 'A torque takes a solid bolt or stud past its proof load.',
+  procedure(procedure, report) {
+    for (const step of allSteps(procedure)) {
+      for (const { part, joint } of boltsOf(procedure, step)) {
+        const oiled = joint.oiled || step.oiled;
+        for (const judged of torquesOf(procedure, step)) {
+          const most = highest(judged.limit);
+          const past = most === null ? null : overload(most, joint.solid, oiled);
+          if (most === null || past === null) continue;
+          const spec = procedure.specs.find(({ name }) => step.limit?.form === 'spec' && name === step.limit.spec);
+          const number = procedure.numbers.find(({ name }) => name === judged.number);
+          report({
+            at: step,
+            source: step.limit!.source,
+            // The same bolt at the same figure, in whichever step; dry and oiled are two things.
+            cause: `proof-load:${part.base}:${formatLimit(judged.limit)}:${oiled}`,
+            allow: [...part.allow, ...(spec?.allow ?? []), ...(number?.allow ?? [])],
+            related: [{ message: 'Its thread and class are declared here.', source: joint.source }],
+            message: `${limitWords(judged)} may stretch the ${lower(part.title)} for good, and then it holds less at every build: ${past.words(joint.thread!)} ${past.advice}`,
+          });
+        }
+      }
+    }
+  },
+};
+
+/** The solid bolts and studs that a step torques. By stretch it is the stretch that says how far: its torque is left alone. */
+function boltsOf({ family }: Procedure, step: Step) {
+  if ((step.verb !== 'torque' && step.verb !== 'lock') || step.stretch !== null) return [];
+  return step.objects.flatMap(({ name }) => {
+    const part = family.parts.find((other) => other.name === name);
+    const joint = family.joints.find((other) => other.part === name);
+    return part === undefined || joint === undefined || joint.solid === null
+      ? []
+      : [{ part, joint: { ...joint, solid: joint.solid } }];
+  });
+}
+
+/** Of `then` the angle does the stretching, often past the proof load and meant so: all of it is left alone. */
+function torquesOf(procedure: Procedure, step: Step) {
+  if (step.limit === null) return [];
+  return judgedLimits(procedure, step, step.limit).filter(
+    ({ limit }) => limit.form !== 'then' && kindOfLimit(limit) === 'torque',
+  );
+}
+
+/** The highest torque that a limit allows; where it is open above, what it wants at least. */
+function highest(limit: Limit): Quantity | null {
+  const { low, high, nominal } = window(limit);
+  return high ?? nominal ?? low;
+}
+
+/** What a torque does to a bolt that it takes past its proof load; null: it does not. */
+function overload(most: Quantity, bolt: SolidBolt, oiled: boolean) {
+  const factor = nutFactor(oiled);
+  const share = shareOfProofLoad(most, bolt, factor);
+  const load = proofLoad(bolt.diameter, bolt.pitch, bolt.propertyClass);
+  const preload = preloadByFactor(most, bolt.diameter, factor);
+  if (share === null || load === null || preload === null || share <= 1) return null;
+  const bearable = torqueByFactor(load, bolt.diameter, factor, most.unit);
+  if (bearable === null) return null;
+  // Dry, the same figure pulls less: it may have been written for that.
+  const forDry = oiled && shareOfProofLoad(most, bolt, nutFactor(false))! <= 1;
+  return {
+    words: (thread: string) =>
+      `${formatQuantity(most)} on ${oiled ? 'an oiled' : 'a dry'} ${thread} pulls with ${about(preload)} (nut factor ${factor}), ${Math.ceil(share * 100)} % of its proof load, ${about(load)} for class ${bolt.propertyClass}.`,
+    advice: `Look up torque, thread and class again; the proof load is reached at ${about(bearable, 'down')}, which is no figure to torque to.${forDry ? ' If the torque is meant for dry threads, do not oil them.' : ''}`,
+  };
+}
+
+/** To three figures: the factor is not known better than that, by far. */
+function about(quantity: Quantity, rounding: Rounding = 'nearest'): string {
+  const places = 2 - Math.floor(Math.log10(decimalValue(quantity.number).valueOf()));
+  return formatQuantity(roundTo(quantity, quantity.unit, places, rounding)!);
+}

@@ -1,0 +1,60 @@
+import Fraction from 'fraction.js';
+import { firstToBind } from '../../../analysis/limit-of-use.ts';
+import { listed, partWords } from '../../../analysis/prose.ts';
+import { inUnits, shimChoices } from '../../../analysis/shim-choices.ts';
+import { thickest } from '../../../engineering/shim-stock.ts';
+import type { Source } from '../../../model/source.ts';
+import { amount, compare, formatQuantity } from '../../../quantities/index.ts';
+import type { Quantity } from '../../../quantities/types.ts';
+import { behind } from '../../edits.ts';
+import type { Rule } from '../../rule.ts';
+
+/** The drawer has shims on which the coils of the spring lie solid, and the step does not stop short of them. */
+export const shimCoilBind: Rule<Bound> = {
+  code: 'shim-coil-bind',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'A shim may be chosen on which the coils of the spring bind.',
+  procedure(procedure, report) {
+    for (const { step, parts, stocks } of shimChoices(procedure)) {
+      const { neverAbove } = step.choose!;
+      // What is chosen together lies on each other, and the spring feels all of it.
+      const most = stocks.reduce<Fraction | null>((sum, stock) => {
+        const own = thickest(stock);
+        return sum === null || own === null ? null : sum.add(own);
+      }, new Fraction(0));
+      for (const shim of parts) {
+        const spring = firstToBind(procedure.family, shim);
+        if (spring === null || most === null || most.compare(amount(spring.bindsOver)) <= 0) continue;
+        if (neverAbove !== null && compare(neverAbove, spring.bindsOver) !== 1) continue;
+        const bound = formatQuantity(spring.bindsOver);
+        const names = [...new Set(stocks.map(({ name }) => name))];
+        const several = stocks.length > 1 || stocks.some(({ stacks }) => stacks);
+        const goes =
+          neverAbove === null
+            ? `${names.length === 1 ? 'stock' : 'stocks'} ${listed(names)} ${names.length === 1 ? 'goes' : 'go'} up to ${formatQuantity(inUnits(most, stocks[0]!.sizes[0]!.unit))}${several ? ', two on each other' : ''}`
+            : `the step allows ${formatQuantity(neverAbove)}`;
+        report({
+          at: step,
+          cause: `coil-bind:${shim.base}`,
+          message: `The coils of the ${partWords(procedure, spring.name)} bind over ${bound} of ${partWords(procedure, shim.name)}, and ${goes}.`,
+          why: 'on a solid spring the needle cannot lift, and the spring breaks.',
+          help: `Write “never above ${bound}” in this step.`,
+          data: neverAbove === null && step.call === null ? { source: step.source, most: spring.bindsOver } : undefined,
+        });
+      }
+    }
+  },
+  fix({ source, most }) {
+    return {
+      title: `Choose none above ${formatQuantity(most)}`,
+      safe: true,
+      edits: [behind(source, ` never above ${most.number} ${most.unit}`)],
+    };
+  },
+};
+
+interface Bound {
+  readonly source: Source;
+  readonly most: Quantity;
+}

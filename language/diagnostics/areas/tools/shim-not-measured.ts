@@ -1,0 +1,59 @@
+import { listed, partsWords } from '../../../analysis/prose.ts';
+import { shimChoices } from '../../../analysis/shim-choices.ts';
+import type { Procedure } from '../../../model/procedure.ts';
+import type { Source } from '../../../model/source.ts';
+import { blank, stepBefore } from '../../edits.ts';
+import type { Rule } from '../../rule.ts';
+
+/** The next shim is worked out from the one that came out, and nobody measures that. */
+export const shimNotMeasured: Rule<Missing> = {
+  code: 'shim-not-measured',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'A shim is chosen by the reading, and the one that came out is never measured.',
+  procedure(procedure, report) {
+    for (const { step, parts, cases } of shimChoices(procedure)) {
+      // With no rate, and where it is not one for one, it is not worked out from the old one.
+      if (step.choose!.rate === null && cases.every(({ rate }) => rate === null)) continue;
+      const unknown = parts.filter((part) => !isKnown(procedure, part.name));
+      if (unknown.length === 0) continue;
+      const names = unknown.map(({ base }) => base);
+      report({
+        at: step,
+        cause: `shim-unmeasured:${names.join(',')}`,
+        message: `Nobody measures the ${partsWords(
+          procedure,
+          unknown.map(({ name }) => name),
+        )} that came out, and the next is that one and the difference.`,
+        why: 'without it the bench hand shims by guess, and opens the unit three times.',
+        help: `Write “measure ${listed(names).replace(' and ', ', ')} with” and a micrometer where it is taken out.`,
+        data: step.call === null ? { source: step.source, names } : undefined,
+      });
+    }
+  },
+  fix({ source, names }) {
+    return {
+      title: `Measure ${names.join(', ')} before the next is chosen`,
+      safe: false,
+      edits: [stepBefore(source, `measure ${names.join(', ')} with ${blank}`)],
+    };
+  },
+};
+
+interface Missing {
+  readonly source: Source;
+  readonly names: readonly string[];
+}
+
+/** Its thickness is measured, or it is one that the text gives: `fit shim "1.50 mm to begin with"`. */
+function isKnown({ stages, repairs }: Procedure, part: string): boolean {
+  return [...stages, ...repairs].some(({ steps }) =>
+    steps.some(
+      (step) =>
+        step.objects.some(({ name }) => name === part) &&
+        (step.verb === 'measure' ||
+          ((step.verb === 'fit' || step.verb === 'renew') &&
+            /\d\s*(mm|µm|in|thou)\b/u.test(`${step.text} ${step.note}`))),
+    ),
+  );
+}

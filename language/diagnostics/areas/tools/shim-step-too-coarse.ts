@@ -1,0 +1,69 @@
+import Fraction from 'fraction.js';
+import { acrossSet } from '../../../analysis/across-set.ts';
+import { partsWords } from '../../../analysis/prose.ts';
+import { type ChoiceCase, inUnits, lowestFound, type ShimChoice, shimChoices } from '../../../analysis/shim-choices.ts';
+import { widthOf } from '../../../analysis/tool-fit.ts';
+import { workedOut } from '../../../analysis/tool-words.ts';
+import { thickest, widestStep } from '../../../engineering/shim-stock.ts';
+import type { Procedure } from '../../../model/procedure.ts';
+import { decimalsOf } from '../../../quantities/decimal.ts';
+import { amount, formatQuantity, kindOfLimit, roundTo, sizeOf } from '../../../quantities/index.ts';
+import type { Quantity } from '../../../quantities/types.ts';
+import type { Rule } from '../../rule.ts';
+
+/** From one shim of the drawer to the next the reading jumps over its limit, or over the spread of the set. */
+export const shimStepTooCoarse: Rule = {
+  code: 'shim-step-too-coarse',
+  severity: 'warning',
+  since: '0.2.0',
+  title: 'From one shim of the stock to the next the reading jumps over its limit.',
+  procedure(procedure, report) {
+    for (const choice of shimChoices(procedure)) {
+      const message = choice.cases.map((one) => jumpWords(procedure, choice, one)).find((words) => words !== null);
+      if (message === undefined) continue;
+      report({ at: choice.step, cause: `shim-step:${choice.stocks[0]!.name}:${choice.test}`, message });
+    }
+  },
+};
+
+function jumpWords(procedure: Procedure, choice: ShimChoice, one: ChoiceCase): string | null {
+  const { number, rate, limit } = one;
+  const step = choice.sizes === null ? null : widestStep(asked(choice.sizes, choice, one));
+  if (step === null || rate === null || limit === null) return null;
+  const jump = rate.mul(step.to.sub(step.from));
+  const own = widthOf(limit);
+  const across = acrossSet(procedure, choice.test, kindOfLimit(limit));
+  const rooms = [
+    own?.twoEnds ? { width: own.width, words: 'the limit leaves only' } : null,
+    across === null ? null : { width: across.width, words: 'the set may spread by only' },
+  ];
+  const room = rooms.find((one) => one !== null && jump.compare(sizeOf(one.width)) > 0) ?? null;
+  if (room === null) return null;
+  const { width, words } = room;
+  const size = choice.stocks[0]!.sizes[0]!;
+  const asWritten = (quantity: Quantity, rounding: 'nearest' | 'down') =>
+    roundTo(quantity, size.unit, decimalsOf(size.number), rounding)!;
+  const [from, to] = [step.from, step.to].map((one) => formatQuantity(asWritten(inUnits(one, size.unit), 'nearest')));
+  const finest = asWritten(inUnits(sizeOf(width).div(rate), size.unit), 'down');
+  const parts = partsWords(
+    procedure,
+    choice.parts.map(({ name }) => name),
+  );
+  return `Between ${from} and ${to} the stock has no ${parts}${choice.stocks.some(({ stacks }) => stacks) ? ', nor two that make one' : ''}, and that step changes ${choice.test}${number === null ? '' : ` of ${number}`} by ${workedOut(inUnits(jump, width.unit))}, where ${words} ${formatQuantity(width)}: some units cannot be brought in, whatever is fitted. Keep finer steps${Number(finest.number) > 0 ? `, ${formatQuantity(finest)} at most` : ''}.`;
+}
+
+/**
+ * The thicknesses that a unit may ask for. Two on each other may begin far over the thickest alone: that hole is none
+ * where a worn unit does not need so much.
+ */
+function asked(sizes: readonly Fraction[], { stocks }: ShimChoice, one: ChoiceCase): readonly Fraction[] {
+  const low = lowestFound(one);
+  const { rate, target } = one;
+  const alone = stocks.reduce((sum, stock) => sum.add(thickest({ ...stock, stacks: false }) ?? 0), new Fraction(0));
+  const worn =
+    sizes[0] === undefined || low === null || target === null || rate === null
+      ? alone
+      : amount(target).sub(amount(low)).div(rate).add(sizes[0]);
+  const most = worn.compare(alone) > 0 ? worn : alone;
+  return sizes.filter((_, index) => index === 0 || sizes[index - 1]!.compare(most) < 0);
+}

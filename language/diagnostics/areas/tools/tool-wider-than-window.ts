@@ -1,0 +1,43 @@
+import {
+  type Exchange,
+  exchange,
+  exchanged,
+  type Passes,
+  toolCause,
+  unfitTools,
+} from '../../../analysis/tool-choice.ts';
+import { fitOf } from '../../../analysis/tool-fit.ts';
+import { limitWords, takeOr, toolCalled } from '../../../analysis/tool-words.ts';
+import { toolWork } from '../../../analysis/tool-work.ts';
+import { formatQuantity } from '../../../quantities/index.ts';
+import type { Rule } from '../../rule.ts';
+
+/** The tool may be wrong by more than the whole limit is wide. */
+export const toolWiderThanWindow: Rule<Exchange> = {
+  code: 'tool-wider-than-window',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'A tool may be wrong by more than the limit that it reads is wide.',
+  procedure(procedure, report) {
+    for (const unfit of unfitTools(procedure, toolWork(procedure), isNarrower)) {
+      const { work, judged, asset, better, use } = unfit;
+      const { error, width } = fitOf(asset, judged.limit)!;
+      report({
+        at: work.step,
+        source: use?.source,
+        cause: toolCause('coarse', unfit),
+        message: `${asset.name} is good for ±${formatQuantity(error)}, and ${limitWords(judged)} is only ${formatQuantity(width)} wide.`,
+        why: 'a bad part reads good as often as not.',
+        help: `${takeOr(better, `Take a finer ${toolCalled(work.kind)}.`)}`,
+        data: exchange(work.step, use, better),
+      });
+    }
+  },
+  fix: exchanged,
+};
+
+const isNarrower: Passes = (asset, work, { limit }) => {
+  if (work.does === 'set') return true;
+  const ratio = fitOf(asset, limit)?.ratio ?? null;
+  return ratio === null || ratio.compare(1) >= 0;
+};

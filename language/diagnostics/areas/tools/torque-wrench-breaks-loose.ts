@@ -1,0 +1,35 @@
+import { partsWords } from '../../../analysis/prose.ts';
+import { assetOf } from '../../../analysis/tool-choice.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A torque wrench is a measuring tool: it is not for breaking a joint loose. */
+export const torqueWrenchBreaksLoose: Rule = {
+  code: 'torque-wrench-breaks-loose',
+  severity: 'warning',
+  since: '0.2.0',
+  title: 'A joint is broken loose with a torque wrench.',
+  procedure(procedure, report) {
+    for (const block of [...procedure.stages, ...procedure.repairs]) {
+      for (const step of block.steps) {
+        if (step.verb !== 'slacken') continue;
+        for (const use of step.tools) {
+          if (use.form === 'words') continue;
+          const kind = use.form === 'kind' ? use.kind : assetOf(procedure.shop, use)?.kind;
+          if (kind !== 'wrench') continue;
+          const name = use.form === 'asset' ? use.name : 'A torque wrench';
+          report({
+            at: step,
+            source: use.source,
+            cause: `breaks-loose:${name}`,
+            message: `${name} is to break the ${partsWords(
+              procedure,
+              step.objects.map((object) => object.name),
+            )} loose.`,
+            why: 'nobody knows what a seized joint takes, and a wrench that was forced once is out of true for every torque after it.',
+            help: 'Take a socket and bar, and name them in quotes.',
+          });
+        }
+      }
+    }
+  },
+};

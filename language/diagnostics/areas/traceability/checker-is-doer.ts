@@ -1,0 +1,27 @@
+import type { Rule } from '../../rule.ts';
+
+/** A stage is held for somebody to look at it, and the same name signs for the work. */
+export const checkerIsDoer: Rule = {
+  code: 'checker-is-doer',
+  severity: 'warning',
+  since: '0.2.0',
+  title: 'A stage is held for the same person who signs for it.',
+  procedure(procedure, report) {
+    for (const stage of procedure.stages) {
+      const signers = stage.steps.flatMap((step) => (step.verb === 'sign-off' ? [nameOf(step.text)] : []));
+      for (const step of stage.steps) {
+        if (step.verb !== 'hold-for' || step.text === null || !signers.includes(nameOf(step.text))) continue;
+        report({
+          at: step,
+          message: `The work is held for ${step.text}, who signs for it too.`,
+          why: 'a hold is for a second pair of eyes, and nobody sees his own slip.',
+          help: 'Name somebody else here or at the sign-off, or take the hold out.',
+        });
+      }
+    }
+  },
+};
+
+function nameOf(text: string | null): string {
+  return (text ?? '').trim().toLowerCase();
+}

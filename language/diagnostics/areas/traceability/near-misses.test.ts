@@ -1,0 +1,203 @@
+import { describe, expect, it } from 'vitest';
+import { fullMessage } from '../../../model/diagnostic.ts';
+import { check } from '../../example-pages.ts';
+import { rulesByArea } from '../../index.ts';
+import { instead, procedureWith } from '../../sound-procedure.ts';
+
+const own = new Set(rulesByArea.record.map((rule) => rule.code));
+
+/** What the rules of this area find in a text. */
+function findings(text: string) {
+  return check(text).findings.filter(({ rule }) => own.has(rule));
+}
+
+/** Each finding as `step rule`. */
+function found(text: string): string[] {
+  return findings(text).map(({ rule, step }) => `${step ?? '–'} ${rule}`);
+}
+
+const sign = '      sign-off by "Bench lead"\n';
+
+describe('step-after-sign-off', () => {
+  it('leaves alone closing, packing and sending off', () => {
+    const after = `${sign}      seal nut "Lead seal"\n      pack "One bag to a unit"\n      photo\n      do "Put the sheet into the bag"\n      send-out for "the customer"\n`;
+    expect(found(procedureWith({ finish: instead(sign, after) }))).toEqual([]);
+    const cap = '      cap inlet, tip\n';
+    expect(found(procedureWith({ finish: (text) => instead(sign, sign + cap)(instead(cap, '')(text)) }))).toEqual([]);
+  });
+
+  it('leaves alone a stage that is signed by who did it', () => {
+    const build = instead('      unclamp body\n', '      unclamp body\n      sign-off by "Fitter"\n');
+    expect(found(procedureWith({ build }))).toEqual([]);
+  });
+
+  it('is one finding for a signature that came too early', () => {
+    const early = instead('      connect inlet\n', `${sign}      connect inlet\n`);
+    expect(found(procedureWith({ prove: early, finish: instead(sign, '') }))).toEqual(['7.2 step-after-sign-off']);
+  });
+});
+
+describe('mark-not-traceable', () => {
+  const marked = (mark: string) => procedureWith({ dress: instead('mark body with number, serial', mark) });
+
+  it.each([
+    'mark body with serial',
+    'mark body "Job number on the flat"',
+    'mark body "Job and place in the set"',
+    'mark nut "Match mark to the holder"\n      mark body with number',
+  ])('leaves alone: %s', (mark) => {
+    expect(found(marked(mark))).toEqual([]);
+  });
+
+  it('is one finding for a mark that leads nowhere', () => {
+    expect(found(marked('mark body'))).toEqual(['4.2 mark-not-traceable']);
+    expect(found(marked('mark body "Paint dot"\n      mark nut "Paint dot"'))).toEqual(['4.2 mark-not-traceable']);
+  });
+
+  it('goes by the marks of each part number', () => {
+    const [finding, ...others] = findings(
+      marked('only A-250 { mark body with number }\n      only A-220 { mark body "Paint dot" }'),
+    );
+    expect(others).toEqual([]);
+    expect(fullMessage(finding!)).toMatch(/Only for A-220\.$/u);
+  });
+});
+
+describe('unit-not-tagged', () => {
+  const untagged = (text: string) => text.replace('receive    tag', 'receive');
+
+  it('is found at the first place where it can be mixed up', () => {
+    expect(found(procedureWith({ receive: untagged }))).toEqual(['3.6 unit-not-tagged']);
+  });
+
+  it('leaves alone a unit that is marked before it is taken apart', () => {
+    const early = (text: string) =>
+      `${untagged(text)}`.replace('clean outside', 'clean outside\n      mark body with serial');
+    expect(found(procedureWith({ receive: early }))).toEqual([]);
+  });
+
+  it('leaves alone a unit whose parts stay beside it', () => {
+    const beside = (text: string) => text.replace(' at tank "Own basket, own number"', ' "In its own tray"');
+    expect(
+      check(procedureWith({ receive: untagged, teardown: beside })).findings.filter(
+        ({ rule }) => rule === 'unit-not-tagged',
+      ),
+    ).toEqual([]);
+  });
+
+  it('is found where it stands with the rest of the set', () => {
+    const text = procedureWith({
+      receive: untagged,
+      teardown: instead(' at tank "Own basket, own number"', ' "In its own tray"'),
+      dress: (dress) => `${dress.replace('at wheel', 'at wheel, the set together')}`,
+    });
+    expect(found(text).filter((line) => line.endsWith('unit-not-tagged'))).toEqual(['4.1 unit-not-tagged']);
+  });
+
+  it('is found on the way of a repair only', () => {
+    // Tagged late: a unit that the first check sends away has no tag yet.
+    const text = procedureWith({
+      receive: (receive) =>
+        untagged(receive).replace(
+          'clean outside',
+          'clean outside\n      check body "No crack"  on fail aside (once)\n      tag',
+        ),
+      repairs: (repairs) =>
+        `${repairs}\n    repair aside {\n      do "Stop the crack"\n      send washer to tank\n    }`,
+    });
+    const [finding] = findings(text).filter(({ rule }) => rule === 'unit-not-tagged');
+    expect(fullMessage(finding!)).toContain('fails and aside (R2) is done');
+  });
+});
+
+describe('reading-not-recorded', () => {
+  it('leaves alone other work in free words, and notes beside a box', () => {
+    const shim = instead(
+      'measure shim with MIC-1',
+      'measure shim with MIC-1  note "Write down the highest of three"\n      do "Write the number on the tray"',
+    );
+    expect(found(procedureWith({ teardown: shim }))).toEqual([]);
+  });
+});
+
+describe('checker-is-doer', () => {
+  const hold = (who: string) => instead('      unclamp body\n', `      unclamp body\n      hold-for "${who}"\n`);
+  const doer = (text: string) => found(text).filter((line) => line.endsWith('checker-is-doer'));
+
+  it('leaves alone a hold for somebody who signs another stage', () => {
+    expect(doer(procedureWith({ build: hold('Bench lead') }))).toEqual([]);
+  });
+
+  it('is found whatever the capitals', () => {
+    const signed = (text: string) => hold('fitter')(text).replace(/ {4}\}$/u, '      sign-off by "Fitter"\n    }');
+    expect(doer(procedureWith({ build: signed }))).toEqual(['6.9 checker-is-doer']);
+  });
+});
+
+describe('sent-out-not-booked-in', () => {
+  it('leaves alone a unit that comes back before it is tested', () => {
+    const dress = instead('buff body', 'buff body\n      send-out for "plating"\n      book-in');
+    expect(found(procedureWith({ dress }))).toEqual([]);
+  });
+
+  it('is found where it is tested without having come back', () => {
+    const dress = instead('buff body', 'buff body\n      send-out for "plating"');
+    expect(found(procedureWith({ dress }))).toEqual(['4.2 sent-out-not-booked-in']);
+  });
+});
+
+describe('not-approved', () => {
+  it.each([
+    [' approved by "Works manager" on 2026-10-05', '', 'nobody who approved it'],
+    [' on 2026-10-05', '', 'no date when it was approved'],
+    [' revision A', '', 'no revision'],
+  ])('is found without%s', (words, put, message) => {
+    const [finding, ...others] = findings(procedureWith({ head: instead(words, put) }));
+    expect(others).toEqual([]);
+    expect(finding).toMatchObject({ rule: 'not-approved' });
+    expect(fullMessage(finding!)).toContain(message);
+  });
+});
+
+describe('implausible-result', () => {
+  const job = (lines: string, change: Parameters<typeof procedureWith>[0] = {}) =>
+    findings(
+      `${procedureWith(change)}\njob 7 of example at bench {\n  unit 1 number A-250 serial 041 {\n    ${lines}\n  }\n}\n`,
+    ).map(({ rule }) => rule);
+  const stacks = { shop: instead('by 0.05 mm', 'by 0.05 mm  stacks of two') };
+  const slipped = ['implausible-result'];
+
+  it.each([
+    ['a unit that came in dead', 'as found opening 12 bar on PG-400', {}],
+    ['a reading that is only wrong', 'opening 180 bar on PG-400', {}],
+    ['a shim of another maker that came out', 'shim out 1.37 mm', {}],
+    ['the own shim back in', 'shim out 1.37 mm  shim in 1.37 mm', {}],
+    ['a shim written in another unit', 'shim in 1450 µm', {}],
+    ['two shims where two may lie on each other', 'shim in 2.45 mm', stacks],
+    ['two of the thickest', 'shim out 3.90 mm', stacks],
+    ['a torque through a wrench that nobody names', 'torque nut 61 N·m', {}],
+    ['a torque in another unit', 'torque nut 44 lbf·ft with TW-80', {}],
+  ])('leaves alone %s', (_, lines, change) => {
+    expect(job(lines, change)).toEqual([]);
+  });
+
+  it.each([
+    ['shim in 2.45 mm', {}],
+    ['shim in 4.00 mm', stacks],
+    ['shim in 1.47 mm', {}],
+    ['torque nut 600 N·m', {}],
+    ['torque nut 6.0 N·m', {}],
+    ['torque nut 12 N·m with TW-80', {}],
+    ['opening 25.4 bar', {}],
+    ['opening 410 bar on PG-400', {}],
+    ['opening 410 bar', {}],
+  ])('is found in %s', (lines, change) => {
+    expect(job(lines, change)).toEqual(slipped);
+  });
+
+  it('is found in a shim over what the procedure allows', () => {
+    const never = { repairs: instead('to opening by shim-rate', 'to opening by shim-rate never above 1.60 mm') };
+    expect(job('shim in 1.65 mm', never)).toEqual(slipped);
+    expect(job('shim in 1.60 mm', never)).toEqual([]);
+  });
+});

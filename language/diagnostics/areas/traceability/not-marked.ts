@@ -1,0 +1,22 @@
+import { flag } from '../../../analysis/locations.ts';
+import type { Rule } from '../../rule.ts';
+
+/** The unit leaves without a mark that leads back to its job. */
+export const notMarked: Rule = {
+  code: 'not-marked',
+  severity: 'error',
+  since: '0.1.0',
+  title: 'The unit leaves without being marked.',
+  replay: ({ program, layout }, report) => ({
+    end({ state, way }) {
+      if (!state.may(layout.unit.marked, flag.no)) return;
+      report({
+        at: program.procedure.source,
+        way,
+        cause: 'not-marked',
+        message:
+          'No step marks the unit: when it comes back nobody can say what was done to it. Write mark and a part, with number, serial, before the last wash.',
+      });
+    },
+  }),
+};

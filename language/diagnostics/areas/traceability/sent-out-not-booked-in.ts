@@ -1,0 +1,24 @@
+import { stageSteps } from '../../../analysis/stage-steps.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A unit is sent to somebody else and tested or signed off with no line that it came back. */
+export const sentOutNotBookedIn: Rule = {
+  code: 'sent-out-not-booked-in',
+  severity: 'warning',
+  since: '0.2.0',
+  title: 'A unit is sent out, and tested or signed off without having been booked in.',
+  replay({ program }, report) {
+    const steps = stageSteps(program);
+    for (const [index, { step }] of steps.entries()) {
+      if (step.verb !== 'send-out') continue;
+      const next = steps.slice(index).find((later) => ['book-in', 'test', 'set', 'sign-off'].includes(later.step.verb));
+      if (next === undefined || next.step.verb === 'book-in') continue;
+      report({
+        at: step,
+        message:
+          'The unit is sent out here and nothing books it in before it is tested or signed off: nobody looks at what came back, and the sheet does not say whose work it was. Write “book-in” where it comes back.',
+      });
+    }
+    return {};
+  },
+};

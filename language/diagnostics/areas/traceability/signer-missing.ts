@@ -1,0 +1,24 @@
+import { allSteps } from '../../../analysis/locations.ts';
+import { writtenAt } from '../../../analysis/written-at.ts';
+import type { Rule } from '../../rule.ts';
+
+/** Somebody signs, and nothing says who may. */
+export const signerMissing: Rule = {
+  code: 'signer-missing',
+  severity: 'warning',
+  since: '0.2.0',
+  ofAbsence: true,
+  title: 'A signature is asked for, and nothing says whose.',
+  procedure(procedure, report) {
+    for (const step of allSteps(procedure)) {
+      if ((step.verb !== 'sign-off' && step.verb !== 'hold-for') || step.text !== null) continue;
+      report({
+        at: step,
+        cause: `signer:${writtenAt(step)}`,
+        message: 'Nothing says who signs here.',
+        why: 'anybody may, and nobody answers for it.',
+        help: `Write “${step.verb === 'sign-off' ? 'sign-off by "…"' : 'hold-for "…"'}” with the post, such as the bench lead.`,
+      });
+    }
+  },
+};

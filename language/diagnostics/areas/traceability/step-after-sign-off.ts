@@ -1,0 +1,32 @@
+import { stageSteps } from '../../../analysis/stage-steps.ts';
+import type { Verb } from '../../../model/verbs.ts';
+import { verbsThat } from '../../../syntax/verbs/index.ts';
+import type { Rule } from '../../rule.ts';
+
+/** What may be done to a unit that is signed off: it is closed, packed and sent. */
+const afterwards: readonly Verb[] = verbsThat('after sign-off');
+
+/** The unit is worked on after the last signature. A stage may have one of its own before it. */
+export const stepAfterSignOff: Rule = {
+  code: 'step-after-sign-off',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'The unit is worked on after it was signed off.',
+  replay({ program }, report) {
+    const steps = stageSteps(program);
+    const signed = steps.findLast(({ step }) => step.verb === 'sign-off');
+    const late = steps.find(
+      ({ step, at }) => signed !== undefined && at > signed.at && !afterwards.includes(step.verb),
+    );
+    if (signed !== undefined && late !== undefined)
+      report({
+        at: late.step,
+        cause: `after-sign-off:${signed.step.number}`,
+        related: [{ message: `It is signed off in step ${signed.step.number}.`, source: signed.step.source }],
+        message: `The unit is signed off in step ${signed.step.number} and worked on after it.`,
+        why: 'the name stands for a unit that was not done.',
+        help: 'Put the sign-off behind the last step that works on it.',
+      });
+    return {};
+  },
+};

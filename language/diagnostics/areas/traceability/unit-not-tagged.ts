@@ -1,0 +1,38 @@
+import { flag } from '../../../analysis/locations.ts';
+import { stationWords } from '../../../analysis/prose.ts';
+import type { State } from '../../../analysis/state.ts';
+import type { Step } from '../../../model/procedure.ts';
+import type { Rule } from '../../rule.ts';
+
+/** A unit without a tag or a mark is parted from its parts, or put with others. */
+export const unitNotTagged: Rule = {
+  code: 'unit-not-tagged',
+  severity: 'error',
+  since: '0.2.0',
+  title: 'A unit with no tag is taken apart over several places, or put with others.',
+  replay: ({ program, layout }, report) => {
+    const { procedure } = program;
+    const station = (step: Step, before: State) =>
+      (step.verb === 'keep' || step.verb === 'send') &&
+      step.station !== null &&
+      !before.must(layout.unit.station, layout.stationBit(step.station))
+        ? step.station
+        : null;
+    return {
+      step({ step, block, before, way }) {
+        if (!before.may(layout.unit.tagged, flag.no) || !before.may(layout.unit.marked, flag.no)) return;
+        const to = station(step, before);
+        const together = 'together' in block && block.together;
+        if (to === null && !together) return;
+        report({
+          at: step,
+          way,
+          cause: 'unit-not-tagged',
+          message: `${to === null ? 'The unit stands with the rest of its set' : `Its parts go to ${stationWords(procedure, to)}`}, and the unit has no tag.`,
+          why: `it gets another one's parts and another one's readings.`,
+          help: 'Write “tag” when it is received.',
+        });
+      },
+    };
+  },
+};

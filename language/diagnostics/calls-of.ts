@@ -1,0 +1,28 @@
+import type { Source } from '../model/source.ts';
+import type { From } from '../semantics/context.ts';
+
+/** A place as a key. */
+export function placeKey({ file, range: { start } }: Source): string {
+  return `${file}:${start.line}:${start.character}`;
+}
+
+/** The same in one list each, in the order in which the first of each came. */
+export function grouped<T>(items: readonly T[], keyOf: (item: T) => string): T[][] {
+  const groups = new Map<string, T[]>();
+  for (const item of items) {
+    const key = keyOf(item);
+    const known = groups.get(key);
+    if (known === undefined) groups.set(key, [item]);
+    else known.push(item);
+  }
+  return [...groups.values()];
+}
+
+/**
+ * From where problems were come to, as related places, each once. All of them: by these the procedures that call a
+ * sequence, or take a step over, count the finding as theirs.
+ */
+export function callsOf(problems: readonly { readonly from?: From | undefined }[]): From[] {
+  const from = problems.flatMap((problem) => problem.from ?? []);
+  return grouped(from, ({ source }) => placeKey(source)).map(([first]) => first!);
+}

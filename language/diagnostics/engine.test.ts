@@ -1,0 +1,99 @@
+import { describe, expect, it } from 'vitest';
+import { replay } from '../analysis/flow-analysis.ts';
+import { checkFiles } from '../db/workspace.ts';
+import { resolve } from '../semantics/resolve.ts';
+import { parse } from '../syntax/parse.ts';
+import { findingsOf } from './engine.ts';
+import { rules } from './index.ts';
+import type { AnyRule } from './rule.ts';
+import { instead, procedureWith } from './sound-procedure.ts';
+
+/** The sound procedure with a joint left hand-tight, so that something is found besides. */
+const text = procedureWith({ build: instead('      torque nut to nut-fit with TW-80\n', '') });
+
+const fails = (): never => {
+  throw new TypeError('Cannot read properties of undefined (reading “name”)');
+};
+
+const base = { severity: 'warning', since: '0.1.0', title: 'A rule that throws.' } as const;
+const throwing: readonly AnyRule[] = [
+  { ...base, code: 'throws-over-workspace', workspace: fails },
+  { ...base, code: 'throws-over-shop', shop: fails },
+  { ...base, code: 'throws-over-family', family: fails },
+  { ...base, code: 'throws-over-procedure', procedure: fails },
+  { ...base, code: 'throws-before-the-way', replay: fails },
+  { ...base, code: 'throws-on-the-way', replay: () => ({ step: fails, after: fails, end: fails }) },
+];
+
+function found(among: readonly AnyRule[]) {
+  const resolved = resolve([{ uri: 'a.rebuild', ast: parse(text).ast }]);
+  const { all } = findingsOf(
+    resolved,
+    (procedure, work) => {
+      const replays = replay(procedure);
+      return { replays, ...work(replays) };
+    },
+    among,
+  );
+  return { all, resolved };
+}
+
+describe('a rule that throws', () => {
+  const without = found(rules).all;
+  const { all, resolved } = found([...throwing, ...rules]);
+  const defects = all.filter(({ rule }) => rule === 'internal-error');
+
+  it('costs its own findings, and no others', () => {
+    expect(without.map(({ rule }) => rule)).toContain('left-hand-tight');
+    expect(all.filter((one) => !defects.includes(one))).toEqual(without);
+  });
+
+  it('is reported once as a defect of the tool, at the head of what it was shown, as an error', () => {
+    const [procedure] = resolved.procedures;
+    expect(defects.map(({ message }) => /rule ([\w-]+)/u.exec(message)![1]).sort()).toEqual(
+      throwing.map(({ code }) => code).sort(),
+    );
+    expect(new Set(defects.map(({ severity }) => severity))).toEqual(new Set(['error']));
+    const { source } = defects.find(({ message }) => message.includes('throws-on-the-way'))!;
+    expect(source).toEqual(procedure!.source);
+    expect(defects[0]!.message).toBe(
+      'This is a defect of Handtight, not of your text: the rule throws-over-workspace stopped with “Cannot read properties of undefined (reading “name”)”, and what it looks for is not checked here. All else is. Please report it, with this file.',
+    );
+  });
+});
+
+describe('a declaration that cannot be read because something throws', () => {
+  it('costs itself, and says so', () => {
+    const { ast } = parse(text);
+    const broken = ast.declarations.find(({ $type }) => $type === 'Procedure')!;
+    Object.defineProperty(broken, 'heads', { get: fails });
+    const { procedures, families, defects } = resolve([{ uri: 'a.rebuild', ast }]);
+    expect(procedures).toEqual([]);
+    expect(families).toHaveLength(1);
+    expect(defects.map(({ what }) => what)).toContain('reading this procedure');
+  });
+});
+
+describe('more ways than are followed', () => {
+  const many = (of: (at: number) => string) => Array.from({ length: 90 }, (_, at) => of(at)).join('\n');
+  const names = Array.from({ length: 90 }, (_, at) => `r${at} (once)`).join(', ');
+
+  it('are an error at the procedure, so that no sheet of it is released', () => {
+    const bomb = procedureWith({
+      prove: instead(
+        '      test opening',
+        `${many((at) => `      test t${at} accept "ok" on fail ${names}`)}\n      test opening`,
+      ),
+      repairs: (sound) =>
+        `${sound}\n${many((at) => `  repair r${at} {\n    relieve   disconnect inlet   clamp body   slacken nut\n    torque nut to nut-fit with TW-80\n    unclamp body   connect inlet   prime 6 strokes with gauge shut\n  }`)}\n`,
+    });
+    const { findings, procedures } = checkFiles([{ uri: 'a.rebuild', text: bomb }]);
+    const [told] = findings.filter(({ rule }) => rule === 'too-many-ways');
+    expect(told?.severity).toBe('error');
+    expect(told?.source).toEqual(procedures[0]!.procedure.source);
+    expect(told?.message).toMatch(
+      /^There are too many ways through .+: every test can send the unit to every repair, and after \d+ steps not all are followed\./u,
+    );
+    expect(procedures[0]!.findings).toContain(told);
+  });
+});

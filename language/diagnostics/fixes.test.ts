@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import { type CheckResult, checkFiles, type SourceFile } from '../db/workspace.ts';
+import type { Finding } from '../model/diagnostic.ts';
+import { fixFiles, mostRounds, safeFixes } from './fixes.ts';
+
+const place = (start: number, end: number, file = 'a') => ({
+  file,
+  range: { start: { line: 0, character: start }, end: { line: 0, character: end } },
+});
+const finding = (rule: string, start: number, end: number, safe = true): Finding => ({
+  rule,
+  severity: 'error',
+  message: rule,
+  source: place(start, end),
+  fix: { title: rule, safe, edits: [{ source: place(start, end), text: rule }] },
+});
+const titles = (findings: readonly Finding[]) => safeFixes(findings, 'a').map(({ title }) => title);
+
+describe('safe fixes of a file', () => {
+  it('are those that are safe, stay in the file and do not overlap one before', () => {
+    const elsewhere = {
+      ...finding('d', 9, 10),
+      fix: { title: 'd', safe: true, edits: [{ source: place(9, 10, 'b'), text: '' }] },
+    };
+    expect(
+      titles([finding('a', 0, 3), finding('b', 3, 5), finding('c', 6, 8, false), elsewhere, finding('e', 12, 13)]),
+    ).toEqual(['a', 'e']);
+  });
+
+  it('are those of what cannot be read first', () => {
+    expect(titles([finding('a', 0, 3), finding('syntax', 6, 8)])).toEqual(['syntax']);
+    expect(titles([finding('a', 0, 3), finding('syntax', 6, 8, false)])).toEqual([]);
+  });
+});
+
+describe('fixing files', () => {
+  it('ends, and says so, where each fix brings the next', () => {
+    let checks = 0;
+    const again = (files: readonly SourceFile[]): CheckResult => {
+      checks++;
+      return { ...checkFiles(files), findings: [finding(`${checks}`, 0, 1)] };
+    };
+    const files = [{ uri: 'a', text: 'x' }];
+    const { isSettled, counts } = fixFiles({ files, result: again(files) }, again, () => true);
+    expect(isSettled).toBe(false);
+    expect(checks).toBe(mostRounds + 1);
+    expect(counts).toEqual(new Map([['a', mostRounds]]));
+  });
+
+  it('leaves alone what is not wanted', () => {
+    const files = [{ uri: 'a', text: 'x' }];
+    const result = { ...checkFiles(files), findings: [finding('y', 0, 1)] };
+    expect(fixFiles({ files, result }, checkFiles, () => false)).toMatchObject({ files, isSettled: true });
+  });
+});

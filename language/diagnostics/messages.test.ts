@@ -1,0 +1,36 @@
+import { expect, it } from 'vitest';
+import { fullMessage } from '../model/diagnostic.ts';
+import { wholeExample } from './example-base.ts';
+import { check, pages } from './example-pages.ts';
+
+/**
+ * What is said of every bad example, in one text, so that a change of wording is read before it is taken:
+ * `npx vitest run language/diagnostics/messages.test.ts -u` writes it anew.
+ */
+it('the messages of all bad examples are those that were reviewed', async () => {
+  const text = pages()
+    .map(({ code, examples }) => {
+      const lines = examples.filter(({ kind }) => kind === 'bad').flatMap((example) => said(code, example.text));
+      return `${code}\n${lines.join('\n')}\n`;
+    })
+    .join('\n');
+  await expect(text).toMatchFileSnapshot('./messages.txt');
+});
+
+/** The line that a finding stands at, what is said, what is related, what the fix is called. */
+function said(code: string, example: string): string[] {
+  const { text } = wholeExample(example);
+  const rows = text.split('\n');
+  const row = (line: number) => rows[line]!.trim();
+  return check(text)
+    .findings.filter((finding) => finding.rule === code)
+    .flatMap((finding) => {
+      const { source, related, fix } = finding;
+      return [
+        `  | ${row(source.range.start.line)}`,
+        `    ${fullMessage(finding)}`,
+        ...(related ?? []).map((place) => `    · ${place.message} (${row(place.source.range.start.line)})`),
+        ...(fix === undefined ? [] : [`    → ${fix.title}`]),
+      ];
+    });
+}

@@ -1,0 +1,71 @@
+import type { Replay, Visitor, Way } from '../analysis/flow-analysis.ts';
+import type { Fix, Severity, Statement } from '../model/diagnostic.ts';
+import type { Family } from '../model/family.ts';
+import type { Procedure, Repair, Stage, Step } from '../model/procedure.ts';
+import type { Shop } from '../model/shop.ts';
+import type { Allow, Source } from '../model/source.ts';
+import type { Resolved } from '../semantics/resolve.ts';
+
+export type Area = 'order' | 'protection' | 'specifications' | 'tools' | 'gates' | 'hazards' | 'record' | 'hygiene';
+
+/**
+ * What a rule says of one place.
+ * @typeParam Data what the fix of the rule needs; `never` where it has none
+ */
+export interface Report<Data = unknown> extends Statement {
+  /** The step that it stands at, or a place that is no step. */
+  readonly at: Step | Source;
+  /** Where in the step, where that is narrower. */
+  readonly source?: Source | undefined;
+  /**
+   * One finding per cause: of those with the same cause only the first is kept, whatever rule it is of. Without a
+   * cause a finding is known by its rule and place.
+   */
+  readonly cause?: string | undefined;
+  /** The point since which it is so (of a replay), for the related place. */
+  readonly since?: number | undefined;
+  readonly way?: Way;
+  readonly related?: readonly { readonly message: string; readonly source: Source }[];
+  /** Concessions that cover it, besides those of its step and of the procedure. */
+  readonly allow?: readonly Allow[] | undefined;
+  /** It says that something is missing, of a rule that does not always: as `ofAbsence` of a rule. */
+  readonly ofAbsence?: true;
+  /** What the rule's fix needs. */
+  readonly data?: Data | undefined;
+}
+
+/**
+ * One rule: one file, one page beside it, its examples tests. A check never edits and a fix never diagnoses:
+ * `fix` gets only what the report carries as `data`.
+ */
+export interface Rule<Data = never> {
+  /** Stable name; it says the defect. */
+  readonly code: string;
+  readonly severity: Severity;
+  /** It makes the sheet unsafe: no setting lowers it, only a concession with its reason. */
+  readonly unsafe?: true;
+  /** It says that something is missing: what cannot be read there is told already, and may be just that. */
+  readonly ofAbsence?: true;
+  /** Version of Handtight that had it first. */
+  readonly since: string;
+  /** Standards that it goes back to, as its page names them. */
+  readonly references?: readonly string[];
+  /** One line: what it finds. */
+  readonly title: string;
+  /** Over all that the files declare. */
+  workspace?(resolved: Resolved, report: Sink<Data>): void;
+  shop?(shop: Shop, report: Sink<Data>): void;
+  family?(family: Family, report: Sink<Data>): void;
+  procedure?(procedure: Procedure, report: Sink<Data>): void;
+  /** Over every way through a procedure: what it watches while the replay is walked. */
+  replay?(replay: Replay, report: Sink<Data>): Visitor;
+  fix?(data: Data): Fix | null;
+}
+
+/** Takes what a rule reports. */
+type Sink<Data> = (report: Report<Data>) => void;
+
+/** A rule in a list, where each has data of its own. Its fix must be given what its own check reported. */
+export type AnyRule = Rule<unknown>;
+
+export type Block = Stage | Repair;

@@ -1,0 +1,130 @@
+import type { Job } from '../../model/job.ts';
+import type { Procedure } from '../../model/procedure.ts';
+import { concessionsTable } from '../traveler/concessions.ts';
+import { brief, codeOf, named, shortHash } from '../traveler/header.ts';
+import type { Block, Fact, Sheet, SheetHeader } from '../traveler/model.ts';
+import { capital } from '../traveler/names.ts';
+import { type Setting, type SheetOptions, settingOf } from '../traveler/print-context.ts';
+import { qrOf } from '../traveler/qr.ts';
+import { type JudgedJob, judgedJob, type Missing } from './judge.ts';
+import { unitsWords } from './limit-words.ts';
+import {
+  alwaysText,
+  conditionsText,
+  missingTable,
+  notCertifiedTable,
+  releaseTable,
+  resultTables,
+  ruleText,
+  sourcesText,
+  spreadTexts,
+  toolsTable,
+  unitsTable,
+} from './tables.ts';
+
+export interface CertificateOptions extends Pick<SheetOptions, 'paper' | 'draft' | 'findings' | 'language' | 'hash'> {
+  /** ISO date of the day: what is dated later cannot have been done. Null: nobody knows it, and the future is not judged. */
+  readonly today: string | null;
+}
+
+/** Why a job cannot be certified, unit by unit; none: it can. */
+export function missingOf(
+  procedure: Procedure,
+  job: Job,
+  { findings, today }: Pick<CertificateOptions, 'findings' | 'today'>,
+): readonly Missing[] {
+  return missingIn(judgedJob(procedure, job, today), findings);
+}
+
+function missingIn({ missing }: JudgedJob, findings: CertificateOptions['findings']): readonly Missing[] {
+  const count = findings.filter(({ severity }) => severity === 'error').length;
+  if (count === 0) return missing;
+  return [
+    {
+      unit: null,
+      of: 'job',
+      say: ({ certificate }) => certificate.missing.hasErrors({ errors: certificate.missing.errors({ count }) }),
+    },
+    ...missing,
+  ];
+}
+
+/**
+ * The customer's certificate of a job, as a sheet: what was found, renewed, set and read, and what it was held to. Where
+ * anything is missing it is a draft, whatever is asked for, and lists what. Pure, as `sheetOf`.
+ */
+export function certificateOf(procedure: Procedure, job: Job, options: CertificateOptions): Sheet {
+  const judged = judgedJob(procedure, job, options.today);
+  const missing = missingIn(judged, options.findings);
+  const draft = options.draft || missing.length > 0;
+  // Concessions and part numbers are those of the units that are certified.
+  const certified = { ...job, units: judged.units.map(({ unit }) => unit) };
+  const setting = settingOf(procedure, { ...options, job: certified, number: null, word: null });
+  const { words } = setting;
+  const { certificate } = words;
+  const order = named(job.name, job.title);
+  const blocks: (Block | null)[] = [
+    draft ? { kind: 'text', text: certificate.draftLine, strong: true } : certifiedText(setting, judged),
+    missingTable(setting, missing),
+    unitsTable(setting, judged.units),
+    alwaysText(setting),
+    notCertifiedTable(setting, judged.onHold),
+    ...resultTables(setting, judged),
+    ...spreadTexts(setting, judged),
+    conditionsText(setting, judged),
+    ruleText(setting, judged),
+    sourcesText(setting, judged),
+    toolsTable(setting, judged),
+    concessionsTable(setting),
+    releaseTable(setting),
+  ];
+  return {
+    language: words.language,
+    paper: options.paper,
+    title: certificate.document({ title: certificate.title, order }),
+    watermark: draft ? words.draft : null,
+    header: headerOf(setting, job),
+    firstAid: null,
+    foot: certificate.foot({ order: brief(order), hash: shortHash(options.hash) }),
+    pageWords: { page: words.page, of: words.of },
+    blocks: blocks.filter((block) => block !== null),
+  };
+}
+
+function certifiedText({ words }: Setting, { units }: JudgedJob): Block {
+  const places = unitsWords(
+    words,
+    units.map(({ unit }) => unit),
+  );
+  return { kind: 'text', text: capital(words.certificate.certified({ units: places })), strong: true };
+}
+
+/** Most letters of one entry of the head. */
+const longestEntry = 140;
+
+/** Whose work it is, for whom, and by which procedure: in the head, which takes less room than a table of its own. */
+function headerOf(setting: Setting, job: Job): SheetHeader {
+  const { procedure, words } = setting;
+  const label = words.header;
+  const { title, name, revision, approvedBy, approvedOn } = procedure;
+  const said = (of: string, text: string | null): Fact[] =>
+    text === null ? [] : [{ label: of, text: brief(text, longestEntry) }];
+  const approval = [approvedBy, approvedOn].filter((word) => word !== null).join(', ');
+  const code = codeOf(setting);
+  return {
+    title: words.certificate.title,
+    subtitle: brief(procedure.shop.title),
+    alarm: approvedBy === null ? words.notApproved : null,
+    facts: [
+      ...said(label.order, named(job.name, job.title)),
+      ...said(label.customer, job.customer),
+      ...said(label.received, job.received),
+      ...said(label.family, procedure.family.title),
+      ...said(label.procedure, title === name ? name : `${title} (${name})`),
+      ...said(label.revision, revision ?? label.noRevision),
+      // Of the procedure: what is approved here is not the work.
+      ...said(words.certificate.procedureApproved, approvedBy === null ? null : approval),
+    ],
+    qr: qrOf(code, words.code({ code })),
+  };
+}

@@ -1,0 +1,51 @@
+import type { DoneResult, Job, Unit } from '../../model/job.ts';
+import type { Procedure } from '../../model/procedure.ts';
+import type { Asset } from '../../model/shop.ts';
+import type { Say } from './say.ts';
+
+/**
+ * Why a tool proves nothing of what was read on a day: it needs a calibration that was in force then. `due` alone would
+ * do today and, moved on after the next calibration, cover the weeks in which the tool was overdue: so both dates are
+ * asked for. Dates are compared as they are written, year first.
+ */
+export function uncalibrated({ name: tool, calibrated = null, due }: Asset, on: string | null): Say[] {
+  if (calibrated === null || due === null) return [(w) => w.certificate.missing.noCalibration({ tool })];
+  if (on === null) return [];
+  if (on > due) return [(w) => w.certificate.missing.overdue({ tool, due, on })];
+  return on < calibrated ? [(w) => w.certificate.missing.notYetCalibrated({ tool, calibrated, on })] : [];
+}
+
+/** What is wrong with the days on which a unit was done. `today`: null where nobody knows it. */
+export function misdated(
+  { results }: Unit,
+  { received, procedure: { approvedOn } }: Job & { readonly procedure: Pick<Procedure, 'approvedOn'> },
+  today: string | null,
+): Say[] {
+  const done = results.filter((one): one is DoneResult => one.form === 'done');
+  if (done.length === 0) return [(w) => w.certificate.missing.noDone];
+  return done.flatMap(({ by, on }, index): Say[] => {
+    if (on === null) return [(w) => w.certificate.missing.noDate({ by })];
+    const before = done.slice(0, index).findLast((one) => one.on !== null)?.on ?? null;
+    return [
+      ...(received !== null && on < received
+        ? [((w) => w.certificate.missing.doneBeforeReceived({ on, received })) satisfies Say]
+        : []),
+      ...(today !== null && on > today
+        ? [((w) => w.certificate.missing.doneInFuture({ on, today })) satisfies Say]
+        : []),
+      ...(approvedOn !== null && on < approvedOn
+        ? [((w) => w.certificate.missing.doneUnapproved({ on, approved: approvedOn })) satisfies Say]
+        : []),
+      ...(before !== null && on < before
+        ? [((w) => w.certificate.missing.doneOutOfOrder({ on, before })) satisfies Say]
+        : []),
+    ];
+  });
+}
+
+/** The day on which a result was had: that of the next `done by`. */
+export function dayOf({ results }: Unit, result: Unit['results'][number]): string | null {
+  const at = results.indexOf(result);
+  const done = results.filter((one): one is DoneResult => one.form === 'done');
+  return (done.find((one) => results.indexOf(one) > at) ?? done.at(-1))?.on ?? null;
+}

@@ -1,0 +1,105 @@
+import { type Words, wordsIn } from '../../i18n/index.ts';
+
+/**
+ * The fixed words of drawings. Whoever prints in another language gives others; authors' words never pass through here but as
+ * arguments, and `inText` says how a title stands inside a sentence.
+ */
+export interface DrawingWords {
+  /** A title inside a line of words. */
+  readonly inText: (title: string) => string;
+  /** `a, b and c`. */
+  readonly list: (titles: readonly string[]) => string;
+  /** Behind a title: drawn once, there so many times. */
+  readonly times: (count: number) => string;
+  readonly on: (host: string) => string;
+  readonly in: (host: string) => string;
+  readonly through: (host: string) => string;
+  readonly locatedBy: (what: string) => string;
+  readonly leftHand: string;
+  readonly torque: (torque: string) => string;
+  readonly holds: (titles: string) => string;
+  readonly lapped: string;
+  readonly ground: string;
+  /** A face that is neither lapped nor ground. */
+  readonly face: string;
+  readonly meets: (title: string) => string;
+  readonly guardedBy: (title: string) => string;
+  readonly capped: (port: string) => string;
+  readonly coveredBy: (port: string, part: string) => string;
+  readonly openInTransit: (port: string) => string;
+  readonly matched: string;
+  readonly balanced: string;
+  readonly matchedTo: (title: string) => string;
+  readonly balancedWith: (title: string) => string;
+  readonly suppliedLoose: string;
+  /** Where a column ends and its stack goes on in the next one. */
+  readonly goesOn: string;
+  readonly alt: {
+    /** First sentence of the description. */
+    readonly exploded: (title: string) => string;
+    readonly strip: (title: string) => string;
+    readonly bearsOn: (titles: string) => string;
+    readonly joinedTo: (title: string) => string;
+    readonly spring: string;
+    readonly allOn: (stage: string) => string;
+    readonly stage: (stage: string, facts: string) => string;
+  };
+  readonly strip: {
+    readonly on: string;
+    readonly off: string;
+    readonly guard: string;
+    readonly discarded: string;
+    readonly some: string;
+    readonly received: string;
+  };
+}
+
+/** The words of drawings, of a language. */
+export function drawingWords(words: Words): DrawingWords {
+  const { drawing: said } = words;
+  return {
+    inText: words.inSentence,
+    list: words.list,
+    times: (count) => said.times({ count }),
+    on: (host) => said.on({ host }),
+    in: (host) => said.in({ host }),
+    through: (host) => said.through({ host }),
+    locatedBy: (what) => said.locatedBy({ what }),
+    leftHand: said.leftHand,
+    torque: (torque) => torque,
+    holds: (parts) => said.holds({ parts }),
+    lapped: said.lapped,
+    ground: said.ground,
+    face: said.face,
+    meets: (part) => said.meets({ part }),
+    guardedBy: (part) => said.guardedBy({ part }),
+    capped: (port) => said.capped({ port }),
+    coveredBy: (port, part) => said.coveredBy({ port, part }),
+    openInTransit: (port) => said.openInTransit({ port }),
+    matched: said.matched,
+    balanced: said.balanced,
+    matchedTo: (part) => said.matchedTo({ part }),
+    balancedWith: (part) => said.balancedWith({ part }),
+    suppliedLoose: said.suppliedLoose,
+    goesOn: said.goesOn,
+    alt: {
+      exploded: (family) => said.taken({ family }),
+      strip: (family) => said.stages({ family }),
+      bearsOn: (parts) => said.bearsOn({ parts }),
+      joinedTo: (part) => said.joinedTo({ part }),
+      spring: said.spring,
+      allOn: (stage) => said.allOn({ stage }),
+      stage: (stage, facts) => said.stage({ stage, facts }),
+    },
+    strip: {
+      on: said.cellOn,
+      off: said.cellOff,
+      guard: said.cellGuard,
+      discarded: said.cellDiscarded,
+      some: said.cellSome,
+      received: said.received,
+    },
+  };
+}
+
+export const englishWords = drawingWords(wordsIn('en'));

@@ -1,0 +1,67 @@
+import { type Drawing as Drawn, drawingWords, explodedOf, stripsOf, svgOf } from '../drawing/index.ts';
+import type { Family } from '../../model/family.ts';
+import { specFor } from '../../model/spec-for.ts';
+import type { Limit } from '../../quantities/index.ts';
+import type { Words } from '../../i18n/index.ts';
+import { byNumber } from './by-number.ts';
+import type { DrawingBlock, Paper, TextBlock } from './model.ts';
+import { allSteps, type Setting } from './print-context.ts';
+
+/** What is left of a page under a long head and the title of the drawing, and over first aid at the foot, in millimetres. */
+const room: Record<Paper, number> = { a4: 208, letter: 190 };
+
+/** The unit taken apart, and which parts are on it at the end of each stage. What the pictures cut stands below, whole. */
+export function drawingsOf(setting: Setting): (DrawingBlock | TextBlock)[] {
+  const { procedure, words } = setting;
+  if (procedure.family.parts.length === 0) return [];
+  const said = drawingWords(words);
+  const exploded = explodedOf(procedure.family, {
+    words: said,
+    torques: torquesOf(setting),
+    maxHeight: room[setting.options.paper],
+  });
+  const pictures = [blockOf(words.drawing.title, exploded), ...cut(words, exploded)];
+  if (procedure.stages.length === 0) return pictures;
+  const strips = stripsOf(procedure, { words: said, maxHeight: room[setting.options.paper] });
+  const shortened = [...new Set(strips.flatMap((strip) => strip.shortened))];
+  return [
+    ...pictures,
+    ...strips.map((strip, index) => blockOf(index === 0 ? words.drawing.strip : '', strip)),
+    ...cut(words, { shortened }),
+  ];
+}
+
+function cut({ drawing }: Words, { shortened }: Pick<Drawn, 'shortened'>): TextBlock[] {
+  return shortened.length === 0
+    ? []
+    : [{ kind: 'text', text: `${drawing.whole}: ${shortened.join('; ')}`, strong: false }];
+}
+
+/** The same picture of a family alone, for the editor. */
+export function familySvg(family: Family, words: Words): { readonly svg: string; readonly alt: string } {
+  const drawn = explodedOf(family, { words: drawingWords(words) });
+  return { svg: svgOf(drawn), alt: drawn.alt };
+}
+
+function blockOf(title: string, drawn: Drawn): DrawingBlock {
+  return { kind: 'drawing', title, svg: svgOf(drawn), alt: drawn.alt, width: drawn.width, height: drawn.height };
+}
+
+/** What each joint is tightened to, by part number where they differ. */
+function torquesOf(setting: Setting): Map<string, string> {
+  const { procedure, numbers, words } = setting;
+  const torques = new Map<string, string>();
+  for (const step of allSteps(setting)) {
+    const use = step.limit;
+    if (use === null || (step.verb !== 'torque' && step.verb !== 'lock')) continue;
+    const limitFor = (number: string | null): Limit | null =>
+      use.form === 'limit' ? use.limit : (specFor(procedure, use.spec, number)?.rebuilt ?? null);
+    const texts = byNumber({ numbers }, (number) => {
+      const limit = limitFor(number);
+      return limit === null ? null : words.limit(limit);
+    });
+    const told = texts.map(({ told: text, whose }) => (texts.length === 1 ? text : `${whose} ${text}`)).join('; ');
+    for (const { name } of step.objects) if (!torques.has(name) && told !== '') torques.set(name, told);
+  }
+  return torques;
+}

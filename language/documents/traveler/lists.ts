@@ -1,0 +1,216 @@
+import type { Unit } from '../../model/job.ts';
+import type { Asset, AssetKind } from '../../model/shop.ts';
+import type { RangeLimit } from '../../quantities/types.ts';
+import type { Words } from '../../i18n/index.ts';
+import { limitText } from './figures.ts';
+import type { TableBlock, TextBlock } from './model.ts';
+import { baseTitle, capital, titleOf } from './names.ts';
+import { allSteps, type Setting, setSize, shownSteps, stageSteps } from './print-context.ts';
+import { assetsAt } from './units.ts';
+
+/** The units of the set; on a blank sheet, lines to write them on. */
+export function unitsTable(setting: Setting): TableBlock {
+  const { words } = setting;
+  const { place, number, serial, state, note } = words.units;
+  const columns = [
+    { head: place, share: 1.4 },
+    { head: number, share: 3 },
+    { head: serial, share: 3 },
+    { head: state, share: 4 },
+    { head: note, share: 4 },
+  ];
+  const rows =
+    setting.options.job === null
+      ? setting.columns.map((column) => [
+          { text: column.place, strong: true },
+          { text: '', fill: true },
+          { text: '', fill: true },
+          { text: '', fill: true },
+          { text: '', fill: true },
+        ])
+      : setting.units.map((unit) => [
+          { text: unit.place, strong: true },
+          { text: numberWords(setting, unit.numberText), strong: true },
+          serialCell(words, unit),
+          {
+            text: unit.onHold ?? '',
+            fill: unit.onHold === null,
+            strong: true,
+          },
+          { text: unit.note ?? '', fill: unit.note === null },
+        ]);
+  return { kind: 'table', title: words.units.title, columns, rows };
+}
+
+/** A unit without a serial says so: an empty box would be filled with a guess. */
+function serialCell(words: Words, { serial, noSerial = null }: Unit) {
+  if (serial === null && noSerial !== null)
+    return { text: words.certificate.noSerial({ reason: noSerial }), fill: false };
+  return { text: serial ?? '', fill: serial === null };
+}
+
+/** What the part numbers are called, on a blank sheet: with a job it stands in the table of units. */
+export function numberTitles(setting: Setting): TextBlock | null {
+  const { options, numbers, words } = setting;
+  if (options.job !== null || numbers.every(({ name, title }) => name === title)) return null;
+  const titles = numbers.map(({ name }) => numberWords(setting, name)).join(', ');
+  return { kind: 'text', text: `${words.units.number}: ${titles}`, strong: false };
+}
+
+/** A part number with its title, where it has one. */
+export function numberWords({ procedure }: Setting, number: string): string {
+  const title = procedure.numbers.find(({ name }) => name === number)?.title ?? number;
+  return title === number ? number : `${number} ${title}`;
+}
+
+/** The rule by which readings near a limit are judged, and where the shop has it from. */
+export function acceptanceText({ procedure, words }: Setting): TextBlock {
+  const { rule, sourceText } = procedure.shop.acceptance;
+  const source = sourceText === null ? '' : ` (${words.limits.source}: ${sourceText})`;
+  return { kind: 'text', text: `${words.acceptance.title}: ${words.acceptance[rule]}${source}`, strong: false };
+}
+
+/** Parts that are always renewed, and those that a step of a stage takes new. */
+export function renewTable(setting: Setting): TableBlock | null {
+  const { family } = setting.procedure;
+  const named = new Set(
+    stageSteps(setting)
+      .filter(({ step }) => step.verb === 'renew')
+      .flatMap(({ step }) => [...step.objects, ...step.withObjects].map(({ name }) => name)),
+  );
+  const counts = new Map<string, number>();
+  for (const part of family.parts) {
+    if (part.renewed || named.has(part.name)) counts.set(baseTitle(part), (counts.get(baseTitle(part)) ?? 0) + 1);
+  }
+  if (counts.size === 0) return null;
+  const { title, part, each, set, ready } = setting.words.renew;
+  return {
+    kind: 'table',
+    title,
+    columns: [
+      { head: part, share: 6 },
+      { head: each, share: 2 },
+      { head: set, share: 2 },
+      { head: ready, share: 2 },
+    ],
+    rows: [...counts].map(([name, count]) => [
+      { text: name },
+      { text: String(count) },
+      { text: String(count * setSize(setting)), strong: true },
+      { text: '', fill: true },
+    ]),
+  };
+}
+
+/** Tools by number with range and calibration, then kinds of tool, of which the number is written in. */
+export function toolsTable(setting: Setting): TableBlock | null {
+  const { procedure, words } = setting;
+  const { title, tool, range, accuracy, due, number, kinds } = words.tools;
+  const assets = new Set<Asset>();
+  const others = new Map<string, { name: string; range: string; calibrated: boolean }>();
+  for (const step of allSteps(setting)) {
+    for (const use of step.tools) {
+      if (use.form === 'asset') {
+        const asset = procedure.shop.assets.find(({ name }) => name === use.name);
+        if (asset !== undefined) assets.add(asset);
+        else others.set(use.name, { name: use.name, range: '', calibrated: true });
+      } else if (use.form === 'kind') {
+        const text = kindRange(words, use.range);
+        others.set(`${use.kind} ${text}`, {
+          name: kinds[use.kind],
+          range: text,
+          calibrated: true,
+        });
+      } else others.set(use.text, { name: use.text, range: '', calibrated: false });
+    }
+    if (step.holder !== null)
+      others.set(step.holder, {
+        name: step.holder,
+        range: '',
+        calibrated: false,
+      });
+  }
+  for (const place of [...procedure.stages, ...procedure.repairs]) {
+    if (
+      shownSteps(setting, place).some(
+        ({ verb }) => verb === 'test' || verb === 'read' || verb === 'set' || verb === 'across',
+      )
+    ) {
+      for (const asset of assetsAt(procedure, place.station)) if (asset.kind === 'gauge') assets.add(asset);
+    }
+  }
+  if (assets.size + others.size === 0) return null;
+  return {
+    kind: 'table',
+    title,
+    columns: [
+      { head: tool, share: 4 },
+      { head: range, share: 3 },
+      { head: accuracy, share: 3 },
+      { head: due, share: 2 },
+      { head: number, share: 2 },
+    ],
+    rows: [
+      ...[...assets].map((asset) => [
+        { text: assetWords(asset, kinds), strong: true },
+        { text: kindRange(words, asset.range) },
+        { text: accuracyWords(words, asset) },
+        { text: asset.due ?? '', fill: asset.due === null },
+        { text: asset.name, strong: true },
+      ]),
+      ...[...others.values()].map((other) => [
+        { text: other.name, strong: true },
+        { text: other.range },
+        { text: '' },
+        { text: '', fill: other.calibrated },
+        { text: '', fill: other.calibrated },
+      ]),
+    ],
+  };
+}
+
+function kindRange({ wording }: Words, range: RangeLimit | null): string {
+  return range === null ? '' : limitText(range, wording);
+}
+
+export function assetWords(asset: Asset, kinds: Readonly<Record<AssetKind, string>>): string {
+  return asset.title === asset.name ? kinds[asset.kind] : asset.title;
+}
+
+/** `within 4 %, class 0.25, marks 1 bar`, as far as the shop says. */
+export function accuracyWords({ number, tools, quantity }: Words, asset: Asset): string {
+  return [
+    asset.within === null ? null : tools.within({ error: quantity(asset.within) }),
+    asset.accuracyClass === null ? null : tools.class({ class: number(asset.accuracyClass) }),
+    asset.graduated === null ? null : tools.marks({ mark: quantity(asset.graduated) }),
+    asset.digital ? tools.digital : null,
+    asset.damped ? tools.damped : null,
+  ]
+    .filter((word) => word !== null)
+    .join(', ');
+}
+
+/** Fluids that the steps use, with what burns. */
+export function fluidsTable(setting: Setting): TableBlock | null {
+  const { procedure, words } = setting;
+  const used = new Set(allSteps(setting).map(({ fluid }) => fluid));
+  const fluids = procedure.shop.fluids.filter(({ name }) => used.has(name));
+  if (fluids.length === 0) return null;
+  const { title, fluid, kind, flash, notStated, kinds } = words.fluids;
+  return {
+    kind: 'table',
+    title,
+    columns: [
+      { head: fluid, share: 6 },
+      { head: kind, share: 3 },
+      { head: flash, share: 3 },
+    ],
+    rows: fluids.map((item) => [
+      { text: capital(titleOf(item)), strong: true },
+      { text: kinds[item.kind] },
+      {
+        text: item.flammable === null ? notStated : words.quantity(item.flammable),
+      },
+    ]),
+  };
+}

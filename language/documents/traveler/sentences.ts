@@ -1,0 +1,120 @@
+import type { Step, StepObject } from '../../model/procedure.ts';
+import type { Span } from '../../i18n/index.ts';
+import { baseTitle, capital, fluidTitle, objectWords, specTitle, stationTitle, type Told } from './names.ts';
+import { pathsOf } from './paths.ts';
+import { stockWords } from './stock.ts';
+
+/**
+ * A step as one imperative sentence in the author's names. Limits, tools and what is recorded are not in it: they stand
+ * under it, larger.
+ */
+export function sentenceOf(told: Told, step: Step): Span[] {
+  const [first, ...others] = spansOf(told, step);
+  if (first === undefined) return [];
+  const lead: Span[] = step.lead === null ? [] : [{ text: `${step.lead}. `, strong: true }];
+  return [...lead, { ...first, text: capital(first.text) }, ...others];
+}
+
+/** The sentence in runs; the first letter is made large afterwards. */
+function spansOf(told: Told, step: Step): Span[] {
+  const { procedure, words } = told;
+  if (step.verb === 'do') return [{ text: step.text ?? '' }];
+  const { inSentence, list, piece, limit } = words;
+  const text = step.text ?? '';
+  const station = step.station === null ? null : inSentence(stationTitle(procedure, step.station));
+  const fluid = step.fluid === null ? null : inSentence(fluidTitle(procedure, step.fluid));
+  const count = step.count === null ? null : limit(step.count);
+  const holder = heldIn(told, step);
+  const fitting = step.verb === 'fit';
+  const parts = list(objectWords(told, objectsLeft(told, step), { fitting }));
+  const others = list(objectWords(told, step.withObjects, { fitting }));
+  const none: Span[] = [];
+  return words.step(keyOf(step, parts), {
+    text,
+    parts,
+    things: step.all ? allWords(told, step) : parts,
+    reading: readingOf(told, step),
+    count: count ?? '',
+    /** The author's words after a colon. */
+    more: text === '' ? [{ text: '.' }] : piece('more', { text }),
+    with: others === '' ? none : piece('with', { parts: others }),
+    held: holder === null ? none : piece('held', { holder }),
+    at: station === null ? none : piece('at', { station }),
+    to: station === null ? none : piece('to', { station }),
+    fluid: fluid === null ? none : piece('fluid', { fluid }),
+    oil: fluid === null ? none : piece('oil', { fluid }),
+    bath: step.bath === null ? none : piece('bath', { temperature: limit(step.bath) }),
+    lasting: count === null ? none : piece('lasting', { count }),
+    ready: step.readyToFit ? piece('ready') : none,
+    trial: step.forTrial ? piece('trial') : none,
+    cross: step.pattern ? piece('cross') : none,
+    marking: step.marking.length === 0 ? none : piece('marking', { marks: list(markWords(told, step)) }),
+    stock: stockOf(told, step),
+  });
+}
+
+/** The message for a step: that of its verb, or another where more is said. */
+function keyOf({ verb, text, count, asFound, asLeft }: Step, parts: string) {
+  switch (verb) {
+    case 'read':
+      return asFound ? 'readFound' : asLeft ? 'readLeft' : 'read';
+    case 'prime':
+      return count === null ? 'prime' : 'primeWith';
+    case 'wait':
+      return count === null ? 'wait' : 'waitFor';
+    case 'set':
+      return parts === '' ? 'set' : 'setBy';
+    case 'sign-off':
+      return text === null ? 'sign-off' : 'signOffBy';
+    case 'hold-for':
+      return text === null ? 'hold-for' : 'holdFor';
+    default:
+      return verb as Exclude<typeof verb, 'do'>;
+  }
+}
+
+/** The reading that a step speaks of. */
+function readingOf({ procedure, words }: Told, { reading, gate }: Step): string {
+  const name = reading ?? gate?.name.replace(/^across /u, '') ?? null;
+  return name === null ? '' : words.inSentence(specTitle(procedure, name));
+}
+
+/** What a step acts on; `all` is every part that was not thrown away before. */
+function objectsLeft({ procedure }: Told, step: Step): readonly StepObject[] {
+  const gone = step.all ? pathsOf(procedure).gone.get(step) : undefined;
+  return gone === undefined ? step.objects : step.objects.filter(({ name }) => !gone.has(name));
+}
+
+/** `all parts`, or `all parts except …`. Parts thrown away are not there any more. */
+function allWords({ procedure, words }: Told, step: Step): string {
+  const named = new Set(step.objects.map(({ name }) => name));
+  const gone = pathsOf(procedure).gone.get(step);
+  const left = procedure.family.parts
+    .filter(({ name }) => !named.has(name) && gone?.has(name) !== true)
+    .map((part) => words.inSentence(baseTitle(part)));
+  const spans =
+    left.length === 0 || named.size === 0
+      ? words.piece('all')
+      : words.piece('allExcept', { parts: words.list([...new Set(left)]) });
+  return spans.map(({ text }) => text).join('');
+}
+
+function markWords({ words }: Told, { marking }: Step): string[] {
+  return marking.map((mark) => (mark === 'number' ? words.names.partNumber : words.names.serialNumber));
+}
+
+/** ` from shims, 1.00 to 1.95 mm by 0.05 mm` */
+function stockOf({ procedure, words }: Told, step: Step): Span[] {
+  const [object] = step.objects;
+  const part = procedure.family.parts.find(({ name }) => name === object?.name);
+  const stock = procedure.shop.stocks.find(({ name }) => name === part?.chosenFrom);
+  if (step.verb !== 'choose' || stock === undefined) return [];
+  const title = stock.title === stock.name ? words.piece('aStock') : words.inSentence(stock.title);
+  return words.piece('stock', { stock: title, sizes: stockWords(words, stock) });
+}
+
+/** What the unit is clamped in, as the step says or the family. */
+function heldIn({ procedure }: Told, step: Step): string | null {
+  const [first] = step.objects;
+  return step.holder ?? procedure.family.parts.find(({ name }) => name === first?.name)?.heldIn ?? null;
+}

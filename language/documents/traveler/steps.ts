@@ -1,0 +1,345 @@
+import { advisedOf } from '../../recommendations/advised.ts';
+import { spreadWords } from '../../recommendations/sentences.ts';
+import { matchedSets } from '../../recommendations/set-shims.ts';
+import type { StepCautions } from '../../analysis/cautions/index.ts';
+import type { Repair, Stage, Step } from '../../model/procedure.ts';
+import { specFor } from '../../model/spec-for.ts';
+import type { Limit } from '../../quantities/index.ts';
+import { kindOfLimit, kindOfUnit } from '../../quantities/index.ts';
+import { shimChoices } from '../../analysis/shim-choices.ts';
+import { verbsThat } from '../../syntax/verbs/index.ts';
+import { isEach, stepGrids } from './boxes.ts';
+import { byNumber, withNumbers } from './by-number.ts';
+import { fullCaution, ownCaution, shortCaution } from './cautions.ts';
+import { failPath } from './fail-path.ts';
+import { ceilingText, limitText } from './figures.ts';
+import { isGateStep } from './gates.ts';
+import { gaugeWindows } from './gauge-window.ts';
+import { holdLookup } from './hold-lookup.ts';
+import { figureText, rateText, saysSource, stepLimits, useOf } from './limits.ts';
+import type { CautionBlock, Fact, LimitLine, StepBlock } from './model.ts';
+import { capital, fluidTitle, specTitle } from './names.ts';
+import { sentenceOf } from './sentences.ts';
+import { isShown, type Setting } from './print-context.ts';
+import { settlingFacts } from './settling-allowance.ts';
+import { shimCharts } from './shim-chart.ts';
+import { shimLookup } from './shim-lookup.ts';
+import { toolUnit, toolWords } from './units.ts';
+import { passFacts, wrenchSettings } from './wrench-setting.ts';
+
+/** One step with everything that stands around it, in reading order. */
+export function stepBlock(
+  setting: Setting,
+  place: Stage | Repair,
+  step: Step,
+  cautions: StepCautions | undefined,
+  inRepair: boolean,
+): StepBlock {
+  const { words } = setting;
+  return {
+    kind: 'step',
+    id: stepId(step.number),
+    number: step.number,
+    verb: step.verb,
+    key: step.key,
+    line: { file: step.source.file, line: step.source.range.start.line },
+    gate: isGateStep(step),
+    pressure: cautions?.pressure ?? false,
+    cautions: cautionBlocks(setting, step, cautions),
+    only:
+      step.only === null
+        ? null
+        : words.only({ numbers: step.only.filter((name) => isShown(setting, { ...step, only: [name] })).join(', ') }),
+    sentence: sentenceOf(setting, step),
+    limits: [...stepLimits(setting, step, place), ...unitLines(setting, step)],
+    lookups: [...holdLookup(setting, step, place), ...shimLookup(setting, step)],
+    drawings: shimCharts(setting, step),
+    facts: facts(setting, step, place, inRepair),
+    // A repair is done up to so many times: its boxes stand in the rows for the tries.
+    grids: inRepair ? [] : stepGrids(setting, step, place),
+    lines: linesOf(setting, step),
+    fail: failPath(setting, step),
+    notes: notes(setting, step),
+  };
+}
+
+/** Lines to write on: who signs, and what was found on a unit that comes in. */
+function linesOf({ words: { lines } }: Setting, { verb }: Step): string[] {
+  if (verb === 'receive') return [lines.found];
+  return verb === 'sign-off' || verb === 'hold-for' ? [lines.name, lines.date] : [];
+}
+
+/** Id of a step's element, the same in the preview and the printed page. */
+function stepId(number: string): string {
+  return `step-${number}`;
+}
+
+/** Full texts, the author's own, then short lines. */
+function cautionBlocks({ words }: Setting, step: Step, cautions: StepCautions | undefined): CautionBlock[] {
+  return [
+    ...(cautions?.full ?? []).map((one) => fullCaution(words, one)),
+    ...step.hazards.map((one) => ownCaution(words, one)),
+    ...(cautions?.short ?? []).map((one) => shortCaution(words, one)),
+  ];
+}
+
+/** What the hand needs to know besides the limit: tool, thread, hold, speed, gauge, what to accept. */
+function facts(setting: Setting, step: Step, place: Stage | Repair, inRepair: boolean): Fact[] {
+  const { words } = setting;
+  const label = words.facts;
+  return [
+    ...step.tools.map((tool) => ({
+      label: label.with,
+      text: toolWords(setting, tool),
+    })),
+    ...wrenchSettings(setting, step),
+    ...gaugeWindows(setting, step, place),
+    ...(step.holder !== null && step.verb !== 'clamp' ? [{ label: label.held, text: step.holder }] : []),
+    ...jointFacts(setting, step),
+    ...passFacts(setting, step),
+    ...(step.air === null ? [] : [{ label: label.air, text: limitText(step.air, words.wording) }]),
+    ...(step.gauge === null ? [] : [{ label: label.gauge, text: label[step.gauge] }]),
+    ...openGauge(setting, step),
+    ...testFacts(setting, step, place),
+    ...chooseFacts(setting, step, place),
+    ...screwFacts(setting, step),
+    ...comparedFacts(setting, step),
+    ...matchFacts(setting, step),
+    ...(step.fluid !== null && !saysFluid.has(step.verb)
+      ? [
+          {
+            label: label.fluid,
+            text: fluidTitle(setting.procedure, step.fluid),
+          },
+        ]
+      : []),
+    ...(isEach(step) || inRepair
+      ? step.verdicts.map(({ verdict, text }) => ({ label: words.boxes.verdicts[verdict], text }))
+      : []),
+    ...(step.accept === null ? [] : [{ label: label.accept, text: step.accept }]),
+    ...(step.reject === null ? [] : [{ label: label.reject, text: step.reject }]),
+    ...(step.sourceText === null || saysSource(step) ? [] : [{ label: words.limits.source, text: step.sourceText }]),
+    ...(step.takes === null ? [] : [{ label: label.takes, text: words.quantity(step.takes) }]),
+  ];
+}
+
+/** Verbs whose sentence names the fluid. */
+const saysFluid: ReadonlySet<string> = new Set(['wash', 'rinse', 'soak', 'wipe', 'clean-outside', 'oil']);
+
+function jointFacts(setting: Setting, step: Step): Fact[] {
+  if (!turns.has(step.verb)) return [];
+  const label = setting.words.facts;
+  const joints = setting.procedure.family.joints.filter(({ part }) => step.objects.some(({ name }) => name === part));
+  const tightens = step.verb === 'run-down' || step.verb === 'torque' || step.verb === 'lock';
+  const facts: Fact[] = [];
+  const add = (fact: Fact) => {
+    if (!facts.some((other) => other.label === fact.label && other.text === fact.text)) facts.push(fact);
+  };
+  for (const joint of joints) {
+    if (joint.leftHand)
+      add({
+        label: '',
+        text: tightens ? label.leftHandTighten : label.leftHandSlacken,
+      });
+    if (joint.thread !== null && tightens)
+      add({
+        label: label.thread,
+        text:
+          joint.solid === null
+            ? joint.thread
+            : label.ofClass({ thread: joint.thread, class: joint.solid.propertyClass }),
+      });
+    if (joint.oiled && tightens) add({ label: label.oilThread, text: label.oilThreadText });
+    if (joint.handTightIsFinal && step.verb === 'run-down') add({ label: label.handTight, text: '' });
+  }
+  if (step.oiled) add({ label: label.oilThread, text: label.oilThreadText });
+  return facts;
+}
+
+/** Verbs that turn a threaded part. */
+const turns: ReadonlySet<string> = new Set(verbsThat('turns'));
+
+function testFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
+  const { test } = step;
+  if (test === null) return [];
+  const { words } = setting;
+  const label = words.facts;
+  const facts: Fact[] = [];
+  const figure = (limit: Limit) => figureText(setting, step, place, limit);
+  if (test.gauge !== null) facts.push({ label: label.gauge, text: label[test.gauge] });
+  if (test.hold !== null)
+    facts.push({
+      label: label.hold,
+      text: holdWords(setting, step, figure(test.hold.amount)),
+    });
+  if (test.from !== null) facts.push({ label: label.from, text: figure(test.from) });
+  if (test.to !== null) facts.push({ label: label.to, text: figure(test.to) });
+  if (test.forTime !== null) facts.push({ label: label.forTime, text: figure(test.forTime) });
+  if (test.at !== null) facts.push({ label: label.at, text: figure(test.at) });
+  if (test.neverAbove !== null)
+    facts.push({
+      label: label.never,
+      text: ceilingText(
+        words,
+        test.neverAbove,
+        toolUnit(setting, step, place, kindOfUnit(test.neverAbove.unit), { form: 'at most', most: test.neverAbove }),
+      ),
+    });
+  for (const condition of test.conditions) facts.push({ label: label.conditions, text: condition });
+  return facts;
+}
+
+/** `20 bar below the opening pressure read`. */
+export function holdWords(setting: Setting, step: Step, text: string): string {
+  const { relation, of } = step.test!.hold!;
+  if (relation === 'at') return text;
+  const { facts: said, inSentence } = setting.words;
+  const name = of === null || of === 'reading' ? said.pressure : inSentence(specTitle(setting.procedure, of));
+  return said[relation]({ amount: text, name });
+}
+
+/** In a job, what to fit in each unit or how far to turn it, by its last reading: as large as a limit. */
+function unitLines(setting: Setting, step: Step): LimitLine[] {
+  const { words } = setting;
+  const { job } = setting.options;
+  const test = step.choose?.test ?? (step.verb === 'set' ? step.reading : null);
+  if (job === null || test === null) return [];
+  const parts = step.objects.map(({ name }) => name);
+  return advisedOf(job, words).flatMap(({ unit, test: of, part, reading, sentence }) =>
+    sentence === null || of !== test || !parts.includes(part) || !setting.units.includes(unit)
+      ? []
+      : [
+          {
+            head: '',
+            label: words.facts.unit({ place: unit.place, reading: words.quantity(reading.value) }),
+            value: sentence,
+            also: '',
+            source: '',
+          },
+        ],
+  );
+}
+
+/** Where some step shuts the gauge, each that reads it says that it is open: a shut one shows nothing, and zero as well. */
+function openGauge(setting: Setting, step: Step): Fact[] {
+  const { procedure, words } = setting;
+  const shuts = [...procedure.stages, ...procedure.repairs].some(({ steps }) =>
+    steps.some(({ gauge, test }) => gauge === 'shut' || test?.gauge === 'shut'),
+  );
+  if (!shuts || step.gauge !== null || (step.test?.gauge ?? null) !== null || !readsGauge(setting, step)) return [];
+  return [{ label: words.facts.gauge, text: words.facts.open }];
+}
+
+function readsGauge(setting: Setting, step: Step): boolean {
+  const { verb, test } = step;
+  if (verb === 'relieve') return true;
+  if (verb !== 'read' && verb !== 'set' && verb !== 'test') return false;
+  if (test !== null && (test.hold !== null || test.from !== null)) return true;
+  // What is read is said outright, or by what it is held to.
+  const use = useOf(setting, step);
+  const spec = use?.form === 'spec' ? setting.procedure.specs.find(({ name }) => name === use.spec) : undefined;
+  const judged = use?.form === 'limit' ? kindOfLimit(use.limit) : (spec?.kind ?? null);
+  return (test?.reads ?? judged) === 'pressure';
+}
+
+/** Of a mixed set, which units are compared: each with those of its own part number. */
+function comparedFacts({ options, units, words }: Setting, step: Step): Fact[] {
+  if (options.job === null || step.verb !== 'across') return [];
+  const places = new Map<string, string[]>();
+  for (const { numberText, place } of units) places.set(numberText, [...(places.get(numberText) ?? []), place]);
+  if (places.size < 2) return [];
+  const text = [...places].map(([number, of]) => {
+    const said = { number, units: words.list(of) };
+    return of.length > 1 ? words.facts.comparedOf(said) : words.facts.notCompared(said);
+  });
+  return [{ label: words.facts.compare, text: text.join('; ') }];
+}
+
+/** In a job, which units are opened to bring the set together, and with which shims. Nothing where the spread is kept. */
+function matchFacts({ options: { job }, words }: Setting, step: Step): Fact[] {
+  if (job === null || step.verb !== 'across') return [];
+  const { facts: said, quantity } = words;
+  return matchedSets(job).flatMap(({ number, choices, spread, settled, stands, read, units, across, kept }) => {
+    if (across?.step !== step || choices === null || choices.every(({ shims }) => shims === null)) return [];
+    const told = choices.map(({ stand, shims }) => {
+      const fitted = { place: stand.unit.place, shim: (shims ?? [stand.now]).map(quantity).join(' + ') };
+      return shims === null ? said.ofUnitStays(fitted) : said.ofUnit(fitted);
+    });
+    const { like } = stands[0]!;
+    const ends = [
+      said.spreads({ spread: spreadWords(words, spread!, like), read, all: units }),
+      ...(settled === null ? [] : [said.spreadsSettled({ spread: spreadWords(words, settled, like) })]),
+      ...(kept ? [] : [words.advice.notKept]),
+    ];
+    const label = number === null ? said.forSet : said.forSetOf({ number });
+    return [{ label, text: `${told.join(', ')}; ${ends.join('; ')}` }];
+  });
+}
+
+/** What one turn of the screw brings. */
+function screwFacts({ procedure, words }: Setting, step: Step): Fact[] {
+  if (step.verb !== 'set') return [];
+  return procedure.family.adjusters.flatMap(({ part, sets, rate }) =>
+    rate === null || sets !== step.reading || !step.objects.some(({ name }) => name === part)
+      ? []
+      : [{ label: words.facts.rate, text: words.facts.turnedIn({ rate: words.quantity(rate) }) }],
+  );
+}
+
+function chooseFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
+  if (step.choose === null) return [];
+  const { words } = setting;
+  const { test, target, targetSpec, rate } = step.choose;
+  const name = words.inSentence(specTitle(setting.procedure, test));
+  // Also where the step does not say it: over this the coils of the spring bind.
+  const most = shimChoices(setting.procedure).find((one) => one.step === step)?.most ?? step.choose.neverAbove;
+  const to =
+    target === null
+      ? targetSpec === null
+        ? ''
+        : stepLimits(
+            setting,
+            {
+              ...step,
+              limit: { form: 'spec', spec: targetSpec, source: step.source },
+            },
+            place,
+          )
+            .map(({ label, value }) => (label === '' ? value : `${label} ${value}`))
+            .join(', ')
+      : limitText(target, words.wording);
+  return [
+    { label: words.facts.target, text: to === '' ? name : words.facts.targetTo({ name, target: to }) },
+    ...(targetSpec === null ? [] : aimedBy(setting, targetSpec)),
+    ...settlingFacts(setting, step, place),
+    ...(rate === null ? [] : [{ label: rateTitle(setting, rate), text: rateText(setting, rate) }]),
+    ...(most === null ? [] : [{ label: words.facts.never, text: words.quantity(most) }]),
+  ];
+}
+
+/** What the aim is and where it is from, as the author says it of its spec. */
+function aimedBy(setting: Setting, name: string): Fact[] {
+  const { procedure, words } = setting;
+  const spec = procedure.specs.find((one) => one.name === name);
+  const title = spec === undefined || spec.title === spec.name ? '' : words.inSentence(spec.title);
+  const sources = byNumber(setting, (number) => specFor(procedure, name, number)?.sourceText ?? null);
+  if (sources.length === 0) return title === '' ? [] : [{ label: '', text: capital(title) }];
+  const text = sources.map(withNumbers).join('; ');
+  return [{ label: words.limits.source, text: title === '' ? text : `${text} (${title})` }];
+}
+
+function rateTitle({ procedure, words }: Setting, name: string): string {
+  const spec = procedure.specs.find((one) => one.name === name);
+  return spec === undefined || spec.title === spec.name ? words.facts.rate : capital(spec.title);
+}
+
+function notes({ words }: Setting, step: Step): Fact[] {
+  const label = words.facts;
+  return [
+    ...(step.note === null ? [] : [{ label: label.note, text: step.note }]),
+    ...step.allow.map(({ rule, because }) => ({
+      label: label.allowed,
+      text: `${rule} ${label.because} ${because}`,
+    })),
+  ];
+}

@@ -1,0 +1,48 @@
+import { inUnits, type ShimChoice, shimChoices } from '../analysis/shim-choices.ts';
+import { workedOut } from '../analysis/tool-words.ts';
+import { within } from '../analysis/within.ts';
+import { widestStep } from '../engineering/shim-stock.ts';
+import { wordsIn } from '../i18n/index.ts';
+import type { Job } from '../model/job.ts';
+import type { Procedure } from '../model/procedure.ts';
+import type { Source } from '../model/source.ts';
+import { formatQuantity } from '../quantities/index.ts';
+import { advisedOf } from './advised.ts';
+
+/** A few words that stand behind a place in the text. */
+export interface Hint {
+  readonly source: Source;
+  readonly text: string;
+}
+
+/** What to fit or to turn, behind the reading that it goes by; and what a step of the drawer brings, behind each `choose`. */
+export function hintsOf(procedures: readonly Procedure[], jobs: readonly Job[]): Hint[] {
+  const ofJobs = jobs.flatMap((job) =>
+    advisedOf(job, wordsIn('en')).flatMap(({ reading, sentence }) =>
+      sentence === null ? [] : [{ source: reading.source, text: sentence }],
+    ),
+  );
+  const ofChoices = procedures.flatMap((procedure) =>
+    shimChoices(procedure).flatMap((choice) => {
+      const text = stepWords(choice);
+      // A sequence is written once and called often, and text taken over by `like` has the other procedure's figures.
+      const isOwn = choice.step.call === null && within(choice.step.source, procedure.extent);
+      return text === null || !isOwn ? [] : [{ source: choice.step.source, text }];
+    }),
+  );
+  return [...ofChoices, ...ofJobs];
+}
+
+/** `one step of 0.05 mm brings 5.9 bar`. Null: the steps differ, or so do the rates of the part numbers. */
+function stepWords({ sizes, stocks, cases }: ShimChoice): string | null {
+  const widest = sizes === null ? null : widestStep(sizes);
+  if (sizes === null || widest === null) return null;
+  const width = widest.to.sub(widest.from);
+  if (sizes.some((size, index) => index > 0 && !size.sub(sizes[index - 1]!).equals(width))) return null;
+  const [first, ...others] = cases.flatMap(({ rate, target }) =>
+    rate === null || target === null ? [] : [{ rate, target }],
+  );
+  if (first === undefined || others.some(({ rate }) => !rate.equals(first.rate))) return null;
+  const step = formatQuantity(inUnits(width, stocks[0]!.sizes[0]!.unit));
+  return `one step of ${step} brings ${workedOut(inUnits(first.rate.mul(width), first.target.unit))}`;
+}

@@ -1,0 +1,77 @@
+import { partsWords } from '../analysis/prose.ts';
+import { quantityOf } from '../engineering/measured.ts';
+import type { Job } from '../model/job.ts';
+import type { Procedure } from '../model/procedure.ts';
+import { formatNumber, formatQuantity, unitOf } from '../quantities/index.ts';
+import { type FittedRate, fittedRates, type Slip } from './fitted-rate.ts';
+
+/** Significant digits of a fitted rate, and of its error: more would look like knowledge. */
+const digits = { rate: 3, error: 2 };
+/** So many standard errors from the given rate are no chance. */
+const far = 3;
+
+/** What the shop's own readings say of the rates of a procedure. */
+export function rateLines(procedure: Procedure, jobs: readonly Job[]): string[] {
+  const rates = fittedRates(procedure, jobs);
+  if (rates.length === 0)
+    return [`${procedure.name} chooses no part from a stock of the shop: there is no rate to fit.`];
+  return rates.flatMap((rate) => linesOf(procedure, rate));
+}
+
+function linesOf(procedure: Procedure, { choice, numbers, given, unit, fit, slips, jobs }: FittedRate): string[] {
+  const part = partsWords(
+    procedure,
+    choice.parts.map(({ name }) => name),
+  );
+  const head = `${choice.test} by ${part}${numbers === null ? '' : `, ${numbers.join(', ')}`}`;
+  const left = slips.map((slip) => slipWords(choice.test, slip));
+  if (fit === null)
+    return [
+      `${head}: too few readings. It wants units that were read with two shims or more, and one reading to spare in all.`,
+      ...left,
+    ];
+  const figure = (value: number, to: number) => quantityOf(value * unitOf(unit).factor.valueOf(), unit, to);
+  const [rate, error, scatter] = [
+    figure(fit.slope, digits.rate),
+    figure(fit.error, digits.error),
+    figure(fit.residual, digits.error),
+  ];
+  if (rate === null || error === null || scatter === null)
+    return [`${head}: the readings come to nothing that can be written out. Look at them and at the shims.`, ...left];
+  const per = unit === 'bar' ? 'bar per mm' : `${unit} per 1 mm`;
+  const from = `${fit.points} readings of ${fit.units} ${fit.units === 1 ? 'unit' : 'units'}, ${jobs.length === 1 ? 'job' : 'jobs'} ${jobs.join(', ')}`;
+  const lines = [
+    `${head}: ${formatNumber(rate.number)} ${per}, standard error ${formatNumber(error.number)} ${per}; a reading scatters by ${formatQuantity(scatter)}, its marks and digits included`,
+    `  from ${from}`,
+    ...left,
+  ];
+  if (fit.slope <= 0)
+    return [...lines, '  A thicker shim brought no more: something else was changed between these readings.'];
+  if (fit.error >= fit.slope)
+    return [
+      ...lines,
+      '  The error is as large as the rate, so there is no rate to write down. Look for a reading or a shim that is written down wrong, or add readings.',
+    ];
+  const spec = choice.step.choose!.rate;
+  return [
+    ...lines,
+    ...(given === null ? [] : [`  ${againstGiven(given, fit.slope, fit.error, per)}`]),
+    `  spec ${spec ?? 'shim-rate'}  rate  ${rate.number} ${per.replace(/ per .*/u, '')} per ${unit === 'bar' ? 'mm' : '1 mm'} ±${error.number}  source "Fitted from ${from}"`,
+  ];
+}
+
+function slipWords(test: string, { job, unit, what, value, meant }: Slip): string {
+  const said = what === 'shim' ? `a shim of ${formatQuantity(value)}` : `${test} ${formatQuantity(value)}`;
+  return `  Left out: unit ${unit.place} of job ${job}, ${said}, is off by a power of ten beside the others. Is it ${formatQuantity(meant)}? Put it right in the job.`;
+}
+
+function againstGiven(given: number, slope: number, error: number, per: string): string {
+  const shown = `${formatNumber(String(Number(given.toPrecision(digits.rate))))} ${per}`;
+  const off = Math.abs(given - slope) / error;
+  if (!Number.isFinite(off)) return `The procedure reckons with ${shown}.`;
+  if (off < 0.05) return `The procedure reckons with ${shown}: the same.`;
+  const errors = `${off.toFixed(1)} standard errors from it`;
+  return off <= far
+    ? `The procedure reckons with ${shown}: ${errors}, which may be chance.`
+    : `The procedure reckons with ${shown}: ${errors}. Look for what was read wrong, or write the fitted one:`;
+}

@@ -1,0 +1,60 @@
+import type { Family } from '../model/family.ts';
+import type { Procedure } from '../model/procedure.ts';
+import type { Shop } from '../model/shop.ts';
+import type { NameUse } from '../model/source.ts';
+import type * as ast from '../syntax/generated/ast.ts';
+import { nearest } from '../syntax/nearest.ts';
+import type { Context } from './context.ts';
+
+/** Names in a family that only shops and procedures declare: the stock of a part, and the tests. */
+export function familyUses(
+  context: Context,
+  node: ast.Family,
+  family: Family,
+  shops: readonly Shop[],
+  procedures: readonly Procedure[],
+) {
+  const stocks = shops.flatMap((shop) => shop.stocks);
+  for (const item of node.items) {
+    // Without a stock anywhere the shop is somewhere else.
+    if (item.$type === 'Part' && stocks.length > 0)
+      for (const fact of item.facts)
+        if (fact.$type === 'PartChosen') context.find(fact.stock.name, 'stock', stocks, context.source(fact.stock));
+  }
+  const mine = procedures.filter((procedure) => procedure.family === family);
+  const tests = testsOf(mine);
+  // A family that no test is written for yet can name tests that are to come.
+  if (tests.length === 0) return;
+  for (const item of node.items) {
+    if (item.$type === 'Adjuster' && !family.provenBy.some(({ name }) => name === item.sets.name))
+      context.find(item.sets.name, 'test', tests, context.source(item.sets));
+    else if (item.$type === 'ProvenBy')
+      for (const ref of item.tests) {
+        const use = context.source(ref);
+        const test = tests.find(({ name }) => name === ref.name);
+        // One that is tested nowhere is a gate that is missing, unless it is a slip for one that is.
+        if (test !== undefined) context.link(use, test.source, ref.name, 'test');
+        else if (nearest(ref.name, namesOf(tests)).length > 0) context.unknown(ref.name, 'test', namesOf(tests), use);
+      }
+  }
+}
+
+function namesOf(uses: readonly NameUse[]): string[] {
+  return uses.map(({ name }) => name);
+}
+
+/** What is specified, tested, looked at or read in procedures. */
+function testsOf(procedures: readonly Procedure[]): NameUse[] {
+  return procedures.flatMap(({ specs, stages, repairs }) => [
+    ...specs,
+    ...[...stages, ...repairs].flatMap(({ steps }) =>
+      steps.flatMap((step): NameUse[] => {
+        if (step.verb === 'test') return [{ name: step.gate!.name, source: step.source }];
+        if (step.verb === 'check' || step.verb === 'measure') return [...step.objects];
+        return (step.verb === 'read' || step.verb === 'set') && step.text !== null
+          ? [{ name: step.text, source: step.source }]
+          : [];
+      }),
+    ),
+  ]);
+}

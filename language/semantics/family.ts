@@ -1,0 +1,333 @@
+import type { Adjuster, Face, Family, Joint, Part, Port } from '../model/family.ts';
+import type { NameUse } from '../model/source.ts';
+import { amount, formatQuantity, kindOfUnit, type Quantity } from '../quantities/index.ts';
+import type * as ast from '../syntax/generated/ast.ts';
+import { allowOf, allowsWithin } from './allows.ts';
+import type { Context } from './context.ts';
+import { withDanger } from './dangers.ts';
+import { measureOf, numberOf, quantityOf } from './limits.ts';
+import { named } from './shop.ts';
+import { solidBoltOf } from './solid-bolt.ts';
+import { unreadLine } from './unread.ts';
+
+/** Most positions that `for each cylinder` may have. */
+const mostCylinders = 32;
+
+export function familyOf(context: Context, node: ast.Family): Family {
+  const items = <T extends ast.FamilyItem>(type: T['$type']) => node.items.filter((item) => item.$type === type) as T[];
+  for (const item of items<ast.Unread>('Unread')) {
+    unreadLine(context, item, ['part', 'face', 'port', 'joint', 'adjuster', 'proven', 'always']);
+  }
+  const parts = partsOf(context, items<ast.Part>('Part'));
+  const ports = items<ast.Port>('Port').flatMap((port) => portsOf(context, port, parts));
+  const family = {
+    ...named(context, node),
+    parts,
+    faces: facesOf(context, items<ast.Face>('Face'), parts),
+    ports,
+    joints: items<ast.Joint>('Joint').flatMap((joint) => jointsOf(context, joint, parts, ports)),
+    adjusters: items<ast.Adjuster>('Adjuster').flatMap((adjuster) => adjusterOf(context, adjuster, parts) ?? []),
+    ...proofs(context, items<ast.ProvenBy>('ProvenBy')),
+    alwaysChecked: items<ast.AlwaysChecked>('AlwaysChecked').flatMap((item) =>
+      item.parts.flatMap((ref) =>
+        findParts(context, parts, ref).map(({ name }) => ({ name, source: context.source(ref) })),
+      ),
+    ),
+    allow: node.items.flatMap((item) => (item.$type === 'Part' ? [] : allowsWithin(context, item))),
+  };
+  return {
+    ...family,
+    ports: context.unique(family.ports, 'port'),
+    joints: context.unique(family.joints, 'joint of'),
+  };
+}
+
+/** All copies of a part by the name that they share; a name of one copy (`holder-3`) finds that one. */
+export function partsNamed(parts: readonly Part[], name: string): Part[] {
+  const copies = parts.filter((part) => part.base === name);
+  return copies.length > 0 ? copies : parts.filter((part) => part.name === name);
+}
+
+/** Looks up a part, links it or reports it. One name may mean several copies. */
+function findParts(context: Context, parts: readonly Part[], ref: ast.NameRef): Part[] {
+  const found = partsNamed(parts, ref.name);
+  const use = context.source(ref);
+  if (found.length === 0)
+    context.unknown(
+      ref.name,
+      'part',
+      parts.map((part) => part.base),
+      use,
+    );
+  else context.link(use, found[0]!.source, ref.name, 'part');
+  return found;
+}
+
+function partsOf(context: Context, nodes: readonly ast.Part[]): Part[] {
+  const declared = nodes.flatMap((node) => {
+    const each = node.facts.find((fact) => fact.$type === 'PartEach') as ast.PartEach | undefined;
+    const positions = each === undefined ? [null] : positionsOf(context, each);
+    return positions.map((position) => ({ node, part: bareParts(context, node, position) }));
+  });
+  const parts = context.unique(
+    declared.map(({ part }) => part),
+    'part',
+  );
+  return declared
+    .filter(({ part }) => parts.includes(part))
+    .map(({ node, part }) => withRelations(context, node, part, parts));
+}
+
+function positionsOf(context: Context, each: ast.PartEach): (number | null)[] {
+  const ends = (['low', 'high'] as const).map((end) => numberOf(context, each, end, each[end]));
+  if (ends.includes(null)) return [null];
+  const [low, high] = ends.map(Number) as [number, number];
+  if (!Number.isInteger(low) || !Number.isInteger(high) || low < 1 || high < low || high - low >= mostCylinders) {
+    context.syntax(
+      `Cylinders are counted up from a whole number, at most ${mostCylinders} of them: write, for example, 1..6.`,
+      context.source(each),
+    );
+    return [null];
+  }
+  return Array.from({ length: high - low + 1 }, (_, index) => low + index);
+}
+
+function bareParts(context: Context, node: ast.Part, position: number | null): Part {
+  const { name, title, source } = named(context, node);
+  return {
+    name: position === null ? name : `${name}-${position}`,
+    title: position === null ? title : `${title}, cylinder ${position}`,
+    source,
+    base: name,
+    position,
+    on: [],
+    in: [],
+    through: [],
+    bearsOn: [],
+    holds: [],
+    matchedTo: [],
+    balancedWith: [],
+    locatedBy: null,
+    marks: null,
+    chosenFrom: null,
+    renewed: false,
+    heldIn: null,
+    suppliedLoose: false,
+    readyToFit: false,
+    moves: null,
+    bindsOver: null,
+    dangers: [],
+    allow: [],
+  };
+}
+
+function withRelations(context: Context, node: ast.Part, bare: Part, parts: readonly Part[]): Part {
+  const part = { ...bare } as { -readonly [key in keyof Part]: Part[key] };
+  for (const fact of node.facts) {
+    switch (fact.$type) {
+      case 'PartRelation': {
+        // Copies relate position by position; a copy and a single part relate all to one.
+        const related = fact.parts
+          .flatMap((ref) => findParts(context, parts, ref))
+          .filter((other) => bare.position === null || other.position === null || other.position === bare.position)
+          .map((other) => other.name);
+        const key = (
+          {
+            on: 'on',
+            in: 'in',
+            through: 'through',
+            holds: 'holds',
+            bears: 'bearsOn',
+            matched: 'matchedTo',
+            balanced: 'balancedWith',
+          } as const
+        )[fact.relation];
+        part[key] = [...part[key], ...related];
+        break;
+      }
+      case 'PartLocated':
+        part.locatedBy = fact.text;
+        break;
+      case 'PartMarks':
+        part.marks = fact.text;
+        break;
+      case 'PartHeld':
+        part.heldIn = fact.text;
+        break;
+      case 'PartChosen':
+        part.chosenFrom = fact.stock.name;
+        break;
+      case 'PartTrait':
+        if (fact.trait === 'renewed') part.renewed = true;
+        else if (fact.trait === 'supplied') part.suppliedLoose = true;
+        else part.readyToFit = true;
+        break;
+      case 'PartAllow':
+        part.allow = [...part.allow, allowOf(context, fact.allow)];
+        break;
+      case 'PartBinds':
+        part.bindsOver = measureOf(context, fact, 'limit', fact.limit, {
+          what: `What ${part.base} binds over`,
+          why: 'no shim over it is given out',
+          like: 'binds over 1.90 mm',
+          kind: 'length',
+        });
+        break;
+      case 'PartDanger':
+        part.dangers = withDanger(context, part.dangers, fact.danger, context.source(fact));
+        break;
+      case 'PartFree':
+        part.moves = fact.moves;
+        break;
+      case 'PartEach':
+        break;
+    }
+  }
+  return part;
+}
+
+type Changing<T> = { -readonly [key in keyof T]: T[key] };
+
+/** The copy of the same position, or the single part that all copies share. */
+function besides<T extends { readonly position: number | null }>(part: Part, others: readonly T[]): T | undefined {
+  return (
+    others.find((other) => other.position === part.position) ??
+    others.find((other) => other.position === null) ??
+    (part.position === null ? others[0] : undefined)
+  );
+}
+
+function facesOf(context: Context, nodes: readonly ast.Face[], parts: readonly Part[]): Face[] {
+  const faces: Changing<Face>[] = [];
+  const faceOf = (part: Part, path: ast.Path, title?: string): Changing<Face> => {
+    const id = `${part.name}.${path.tail}`;
+    const known = faces.find((face) => face.id === id);
+    if (known !== undefined) return known;
+    const face = {
+      name: path.tail!,
+      id,
+      title: title ?? `${part.title}, ${path.tail} face`,
+      part: part.name,
+      source: context.source(path),
+      finish: null,
+      meets: null,
+      guardedBy: null,
+    };
+    faces.push(face);
+    return face;
+  };
+  for (const node of nodes) {
+    const guards = node.guard === undefined ? [] : findParts(context, parts, node.guard);
+    const others = node.meets === undefined ? [] : pathParts(context, node.meets, parts);
+    for (const part of pathParts(context, node.face, parts)) {
+      const face = faceOf(part, node.face, node.title);
+      face.finish = node.finish ?? face.finish;
+      face.guardedBy = besides(part, guards)?.name ?? face.guardedBy;
+      const otherPart = besides(part, others);
+      if (otherPart === undefined) continue;
+      // Declared once for the pair: the other face is lapped or ground as this one is.
+      const other = faceOf(otherPart, node.meets!);
+      if (other.meets !== null && other.meets !== face.id) {
+        context.syntax(
+          `${other.id} already meets ${other.meets}: a face meets one other face.`,
+          context.source(node.meets!),
+        );
+        continue;
+      }
+      other.finish ??= face.finish;
+      other.meets = face.id;
+      face.meets = other.id;
+    }
+  }
+  return faces;
+}
+
+/** The parts that a `part.face` is on. */
+function pathParts(context: Context, path: ast.Path, parts: readonly Part[]): Part[] {
+  if (path.tail === undefined) {
+    context.syntax(`A face belongs to a part: write, for example, body.${path.head}.`, context.source(path));
+    return [];
+  }
+  const found = partsNamed(parts, path.head);
+  const use = context.source(path, 'head');
+  if (found.length === 0)
+    context.unknown(
+      path.head,
+      'part',
+      parts.map((other) => other.base),
+      use,
+    );
+  else context.link(use, found[0]!.source, path.head, 'part');
+  return found;
+}
+
+function portsOf(context: Context, node: ast.Port, parts: readonly Part[]): Port[] {
+  const unders = node.under === undefined ? [] : findParts(context, parts, node.under);
+  return findParts(context, parts, node.part).flatMap((part) =>
+    node.names.map((ref) => ({
+      name: part.position === null ? ref.name : `${ref.name}-${part.position}`,
+      title: (node.names.length === 1 && node.title) || `${ref.name} port`,
+      source: context.source(ref),
+      part: part.name,
+      under: besides(part, unders)?.name ?? null,
+      openInTransit: node.transit,
+    })),
+  );
+}
+
+function jointsOf(context: Context, node: ast.Joint, parts: readonly Part[], ports: readonly Port[]): Joint[] {
+  const has = (word: string) =>
+    node.traits.some((trait) => trait.$type === 'JointWords' && trait.words.startsWith(word));
+  const others = findParts(context, parts, node.to);
+  const turned = findParts(context, parts, node.part);
+  const solid = solidBoltOf(context, node, turned, { parts, ports });
+  return turned.flatMap((part) => {
+    const to = besides(part, others);
+    if (to === undefined) return [];
+    return {
+      name: part.name,
+      title: `${part.title} to ${to.title.toLowerCase()}`,
+      source: context.source(node.part),
+      part: part.name,
+      to: to.name,
+      thread: node.thread ?? null,
+      oiled: has('threads'),
+      leftHand: has('left-hand'),
+      handTightIsFinal: has('hand-tight'),
+      solid,
+    };
+  });
+}
+
+function adjusterOf(context: Context, node: ast.Adjuster, parts: readonly Part[]): Adjuster | null {
+  const [part] = findParts(context, parts, node.part);
+  if (part === undefined) return null;
+  return {
+    name: part.name,
+    title: part.title,
+    source: context.source(node.part),
+    part: part.name,
+    sets: node.sets.name,
+    rate: node.rate === undefined ? null : screwRateOf(context, node, node.rate),
+    lockedBy: node.lock === undefined ? null : (findParts(context, parts, node.lock)[0]?.name ?? null),
+  };
+}
+
+/** What one turn in brings: over nothing, in pressure per turn. */
+function screwRateOf(context: Context, node: ast.Adjuster, text: string): Quantity | null {
+  const rate = quantityOf(context, node, 'rate', text);
+  if (rate === null || (kindOfUnit(rate.unit) === 'screw rate' && amount(rate).compare(0) > 0)) return rate;
+  context.syntax(
+    `${formatQuantity(rate)} does not say what one turn in brings. Write a pressure per turn, above zero, such as 25 bar per turn; where a turn out raises it, leave the rate out and say so in a note.`,
+    context.source(node, 'rate'),
+  );
+  return null;
+}
+
+function proofs(context: Context, nodes: readonly ast.ProvenBy[]) {
+  const uses = (across: boolean): NameUse[] =>
+    nodes
+      .filter((node) => node.across === across)
+      .flatMap((node) => node.tests.map((ref) => ({ name: ref.name, source: context.source(ref) })));
+  return { provenBy: uses(false), provenAcrossSet: uses(true) };
+}

@@ -1,0 +1,167 @@
+import type { AstNode } from 'langium';
+import type { Job, Unit } from '../model/job.ts';
+import type { Procedure } from '../model/procedure.ts';
+import type { Shop } from '../model/shop.ts';
+import type * as ast from '../syntax/generated/ast.ts';
+import type { Context } from './context.ts';
+import { numberOf } from './limits.ts';
+import { unquoted } from './lower-steps.ts';
+import { resultsOf } from './results.ts';
+import { dateOf } from './shop.ts';
+import { unreadLine } from './unread.ts';
+
+/** Makes a job plain data. Null where its procedure is not known (reported). */
+export function jobOf(
+  context: Context,
+  node: ast.Job,
+  procedures: readonly Procedure[],
+  declared: readonly string[],
+  shops: readonly Shop[],
+): Job | null {
+  const head = <T extends ast.JobHead>(type: T['$type']) =>
+    node.heads.find((other) => other.$type === type) as T | undefined;
+  const of = head<ast.OfProcedure>('OfProcedure');
+  // Of a head that breaks off, name or date may be missing: that is reported already, and nothing can be made of it.
+  if (node.name === undefined) return null;
+  const name = unquoted(node.name);
+  const source = context.source(node, 'name');
+  if (of === undefined) {
+    context.syntax(`Job ${name} does not say which procedure it follows: add of PROCEDURE to its head.`, source);
+    return null;
+  }
+  if (of.procedure?.name === undefined) return null;
+  const at = head<ast.AtShop>('AtShop');
+  const shop = at?.shop?.name === undefined ? null : context.find(at.shop.name, 'shop', shops, context.source(at.shop));
+  const procedure = procedures.find((other) => other.name === of.procedure.name);
+  if (procedure === undefined) {
+    if (declared.includes(of.procedure.name))
+      context.syntax(
+        `Job ${name} is not checked: ${of.procedure.name} cannot be read yet. Correct what is reported there first.`,
+        context.source(of.procedure),
+      );
+    else context.unknown(of.procedure.name, 'procedure', declared, context.source(of.procedure));
+    return null;
+  }
+  context.link(context.source(of.procedure), procedure.source, procedure.name, 'procedure');
+  if (shop !== null && shop.name !== procedure.shop.name)
+    context.syntax(
+      `Job ${name} is at ${shop.name}, and ${procedure.name} is written for ${procedure.shop.name}: its tools and stations are those of that shop. Write ${procedure.shop.name}, or name a procedure for ${shop.name}.`,
+      context.source(at!.shop),
+      procedure.shop.name,
+    );
+  const revision = head<ast.InRevision>('InRevision');
+  const written = revision?.revision === undefined ? null : unquoted(revision.revision);
+  if (written !== null && procedure.revision !== null && written !== procedure.revision) {
+    context.syntax(
+      `Job ${name} is for revision ${written}, but ${procedure.name} is at revision ${procedure.revision}. Print from the revision that the job was taken in under, or write ${procedure.revision}.`,
+      context.source(revision!, 'revision'),
+      procedure.revision,
+    );
+  }
+  for (const item of node.items) if (item.$type === 'Unread') unreadLine(context, item, ['unit']);
+  const units = node.items.flatMap((item) => (item.$type === 'Unit' ? [unitOf(context, item, procedure)] : []));
+  context.unique(
+    units.map((unit) => ({ name: unit.place, source: unit.source })),
+    'unit',
+  );
+  const customer = head<ast.Customer>('Customer');
+  const received = head<ast.Received>('Received');
+  const came = received?.date === undefined ? null : dateOf(context, received, 'date', received.date);
+  sameSerials(context, units);
+  if (came !== null) doneEarlier(context, units, came);
+  return {
+    name,
+    title: node.title ?? name,
+    source,
+    procedure,
+    revision: written ?? procedure.revision,
+    customer:
+      customer?.text === undefined ? null : said(context, customer, customer.text, 'Write whose it is: customer "…".'),
+    received: came,
+    units,
+  };
+}
+
+function unitOf(context: Context, node: ast.Unit, procedure: Procedure): Unit {
+  const numberText = node.number === undefined ? 'unknown' : unquoted(node.number.name);
+  const number =
+    numberText === 'unknown'
+      ? null
+      : context.find(numberText, 'part number', procedure.numbers, context.source(node.number!));
+  const line = node.lines.find((one) => one.$type === 'UnitHold') as ast.UnitHold | undefined;
+  const hold = node.hold ?? line?.text;
+  if (hold !== undefined)
+    said(
+      context,
+      line ?? node,
+      hold,
+      'Write why it is on hold: on hold "…". The certificate shows it to the customer.',
+    );
+  const place = numberOf(context, node, 'place', node.place);
+  if (place !== null && !/^[1-9]\d*$/u.test(place))
+    context.syntax(
+      `Units are counted 1, 2, 3 …, and ${place} is not such a number: the sheet and the certificate name a unit by it. Write its place in the set.`,
+      context.source(node, 'place'),
+    );
+  const written = node.lines.flatMap((line) => (line.$type === 'UnitResults' ? line.results : []));
+  const { notes, results } = resultsOf(context, written, procedure);
+  return {
+    place: node.place,
+    number: number?.name ?? null,
+    numberText,
+    ...serialOf(context, node),
+    onHold: hold ?? null,
+    note: notes.length === 0 ? null : notes.join(' '),
+    results,
+    source: context.source(node, 'place'),
+  };
+}
+
+/** Its serial, or why it has none. */
+function serialOf(context: Context, node: ast.Unit): { serial: string | null; noSerial?: string } {
+  const { serial, noSerial } = node;
+  const none = 'Write why it has none: serial none "ground off". Nothing else leads from the unit to its papers.';
+  if (serial === 'none') {
+    const why = said(context, node, noSerial ?? '', none);
+    return { serial: null, ...(why === null ? {} : { noSerial: why }) };
+  }
+  if (noSerial !== undefined)
+    context.syntax(
+      `There are words after the serial ${serial}, and they would not be printed. Write them as a note, or serial none "${noSerial}" where it has none.`,
+      context.source(node, 'noSerial'),
+    );
+  if (serial === undefined) return { serial: null };
+  return {
+    serial: said(context, node, serial, 'The serial is empty. Write what is on the body, or serial none "…" and why.'),
+  };
+}
+
+/** Words that were written; null: there is nothing in them, which is reported. */
+function said(context: Context, node: AstNode, text: string, problem: string): string | null {
+  const words = unquoted(text).trim();
+  if (words !== '') return unquoted(text);
+  context.syntax(problem, context.source(node));
+  return null;
+}
+
+/** One serial is one unit: a second one was read wrong, or typed twice. */
+function sameSerials(context: Context, units: readonly Unit[]) {
+  for (const [index, { serial, place, source }] of units.entries()) {
+    const first = serial === null ? undefined : units.find((other) => other.serial?.trim() === serial.trim());
+    if (first === undefined || units.indexOf(first) === index) continue;
+    context.syntax(
+      `Units ${first.place} and ${place} have the same serial, ${serial}: nobody could say later which readings belong to which. Read it again from both bodies.`,
+      source,
+    );
+  }
+}
+
+/** What is done before the job came in was done to another unit, or a date is wrong. */
+function doneEarlier(context: Context, units: readonly Unit[], received: string) {
+  for (const result of units.flatMap(({ results }) => results))
+    if (result.form === 'done' && result.on !== null && result.on < received)
+      context.syntax(
+        `Done on ${result.on}, and the job was received on ${received}: one of the two dates is wrong. Correct it.`,
+        result.source,
+      );
+}

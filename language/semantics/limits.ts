@@ -1,0 +1,259 @@
+import type { AstNode } from 'langium';
+import { decimalValue } from '../quantities/decimal.ts';
+import {
+  compare,
+  formatLimit,
+  formatQuantity,
+  impossibleEnd,
+  kindOfUnit,
+  readNumber,
+  readQuantity,
+  window,
+} from '../quantities/index.ts';
+import type { Figure, Kind, Limit, NominalLimit, RangeLimit, ToleranceOnly } from '../quantities/types.ts';
+import type * as ast from '../syntax/generated/ast.ts';
+import type { Context } from './context.ts';
+
+/** Reads a quantity as written (`250 bar`), reporting what is wrong with it. Null where it has no meaning. */
+export function quantityOf(
+  context: Context,
+  node: AstNode,
+  property: string,
+  text: string,
+  sign?: string,
+): Figure | null {
+  const read = readQuantity(text);
+  if ('problem' in read) context.syntax(read.problem, context.source(node, property), read.fix);
+  // With a problem the quantity is the one that is surely meant.
+  const { quantity } = read;
+  return quantity === undefined ? null : sign === undefined ? quantity : negated(quantity);
+}
+
+/** Reads a bare number whose unit is written elsewhere. */
+export function numberOf(context: Context, node: AstNode, property: string, text: string): string | null {
+  const read = readNumber(text);
+  if ('problem' in read) {
+    context.syntax(read.problem, context.source(node, property), read.fix);
+    return read.number ?? null;
+  }
+  return read.number;
+}
+
+function negated(quantity: Figure): Figure {
+  return { ...quantity, number: quantity.number.startsWith('-') ? quantity.number.slice(1) : `-${quantity.number}` };
+}
+
+/** A count, from a least number up. Null where it is none (reported); `like`: how it is written. */
+export function countOf(
+  context: Context,
+  node: AstNode,
+  property: string,
+  text: string,
+  { least, like }: { readonly least: number; readonly like: string },
+): number | null {
+  const number = numberOf(context, node, property, text);
+  if (number === null) return null;
+  if (/^\d{1,6}$/u.test(number) && Number(number) >= least) return Number(number);
+  context.syntax(
+    `${number} is not a count: write a whole number, at least ${least}, such as ${like}.`,
+    context.source(node, property),
+  );
+  return null;
+}
+
+/** What a figure must be that is over nothing: in words, with the reason, and how it is written. */
+export interface Wanted {
+  /** `The length of TW-80` */
+  readonly what: string;
+  readonly why: string;
+  readonly like: string;
+  /** Null: any kind. */
+  readonly kind: Kind | null;
+}
+
+/** A figure over nothing, of its kind. Null where it is none (reported), so that nothing is worked out from it. */
+export function measureOf(
+  context: Context,
+  node: AstNode,
+  property: string,
+  text: string,
+  { what, why, like, kind }: Wanted,
+): Figure | null {
+  const figure = quantityOf(context, node, property, text);
+  if (figure === null) return null;
+  const own = kindOfUnit(figure.unit);
+  const wrong =
+    kind !== null && own !== kind
+      ? `${what} is a ${kind}, and ${formatQuantity(figure)} is a ${own}`
+      : decimalValue(figure.number).compare(0) <= 0
+        ? `${what} cannot be ${formatQuantity(figure)}`
+        : null;
+  if (wrong === null) return figure;
+  context.syntax(`${wrong}: ${why}. Write, for example, ${like}.`, context.source(node, property));
+  return null;
+}
+
+/**
+ * A limit as plain data. Null where a number in it has no meaning, or no such value can be (reported): then nothing that
+ * follows from the figure is found either.
+ */
+export function limitOf(context: Context, node: ast.Limit | undefined): Limit | null {
+  const limit = readLimit(context, node);
+  const impossible = limit === null ? null : impossibleEnd(limit);
+  if (node === undefined || limit === null || impossible === null) return limit;
+  const { end, why } = impossible;
+  const whole = formatLimit(limit);
+  const figure = formatQuantity(end);
+  context.syntax(
+    `${whole === figure ? whole : `${whole} reaches ${figure}`}: ${why}. Check the number, its sign and its unit.`,
+    context.source(node),
+  );
+  return null;
+}
+
+/** A limit of a difference or of what is given (a spread, air, a stretch): all of it is over nothing. */
+export function amountOf(context: Context, node: ast.Limit | undefined, what: string): Limit | null {
+  const limit = limitOf(context, node);
+  if (node === undefined || limit === null || limit.form === 'tolerance') return limit;
+  const { low, high, nominal } = window(limit);
+  const [top, bottom] = [high ?? nominal, low ?? nominal];
+  const isNothing = top !== null && decimalValue(top.number).compare(0) <= 0;
+  if (!isNothing && (bottom === null || decimalValue(bottom.number).compare(0) >= 0)) return limit;
+  context.syntax(
+    `${what} of ${formatLimit(limit)} makes no sense: it must be more than zero. Check the number and its sign.`,
+    context.source(node),
+  );
+  return null;
+}
+
+/** How far the units of a set may be apart: an upper end is what it is. */
+export function spreadOf(context: Context, node: ast.Limit): Limit | null {
+  const limit = amountOf(context, node, 'A spread');
+  if (limit === null || window(limit).high !== null) return limit;
+  context.syntax(
+    `A spread of ${formatLimit(limit)} has no upper end, so every set passes. Write the most that the units may differ: spread at most 5 bar.`,
+    context.source(node),
+  );
+  return null;
+}
+
+function readLimit(context: Context, node: ast.Limit | undefined): Limit | null {
+  if (node === undefined) return null;
+  switch (node.$type) {
+    case 'NominalLimit':
+      return nominalOf(context, node);
+    case 'RangeLimit': {
+      const high = quantityOf(context, node, 'high', node.high, node.highSign);
+      if (high === null) return null;
+      const low = figureOf(context, node, 'low', node.low, high, node.lowSign);
+      return low === null ? null : withPair(context, { form: 'range', low, high }, node.pair);
+    }
+    case 'AtLeast': {
+      const least = quantityOf(context, node, 'value', node.value);
+      return least === null ? null : withPair(context, { form: 'at least', least }, node.pair);
+    }
+    case 'AtMost': {
+      const most = quantityOf(context, node, 'value', node.value);
+      return most === null ? null : withPair(context, { form: 'at most', most }, node.pair);
+    }
+    case 'ToleranceLimit':
+      return toleranceOnly(context, node);
+  }
+}
+
+/** A range, where nothing else will do (`range 16..80 N·m`). */
+export function rangeOf(context: Context, node: ast.Limit): RangeLimit | null {
+  const limit = limitOf(context, node);
+  if (limit === null) return null;
+  const wrong = limit.form !== 'range' ? 'A range has two ends: write, for example, 16..80 N·m.' : wrongScale(limit);
+  if (wrong === null) return limit as RangeLimit;
+  context.syntax(wrong, context.source(node));
+  return null;
+}
+
+/** A scale that goes nowhere; null: it is one. */
+function wrongScale({ low, high }: RangeLimit): string | null {
+  const written = formatLimit({ form: 'range', low, high });
+  switch (compare(low, high)) {
+    case null:
+      return `${written} goes from a ${kindOfUnit(low.unit)} to a ${kindOfUnit(high.unit)}: a scale has one kind of unit. Write both ends in the same unit.`;
+    case 0:
+      return `${written} has no length, and nothing can be read on such a scale. Write both ends, such as 16..80 N·m.`;
+    case 1:
+      return `${written} goes down: a scale is written from its lower end up. Write ${formatLimit({ form: 'range', low: high, high: low })} if that is what you mean, and check the digits.`;
+    case -1:
+      return null;
+  }
+}
+
+/** A tolerance alone, as `unless stated` takes it. */
+export function toleranceOnlyOf(context: Context, node: ast.Limit): ToleranceOnly | null {
+  const limit = limitOf(context, node);
+  if (limit === null || limit.form === 'tolerance') return limit;
+  context.syntax('A standing tolerance has no nominal value: write, for example, ±10 %.', context.source(node));
+  return null;
+}
+
+function nominalOf(context: Context, node: ast.NominalLimit): Limit | null {
+  const nominal = quantityOf(context, node, 'value', node.value, node.sign);
+  if (nominal === null) return null;
+  const { plus, minus } = tolerances(context, node.tolerance, nominal);
+  const first: NominalLimit = { form: 'nominal', nominal, plus, minus };
+  if (node.angle !== undefined) {
+    const angle = nominalOf(context, node.angle);
+    if (angle === null || angle.form !== 'nominal') return null;
+    return { form: 'then', first: withPair(context, first, node.pair), angle };
+  }
+  return withPair(context, first, node.pair);
+}
+
+function toleranceOnly(context: Context, node: ast.ToleranceLimit): ToleranceOnly | null {
+  const figure = node.tolerance.both ?? node.tolerance.plus;
+  const read =
+    figure === undefined
+      ? null
+      : quantityOf(context, node.tolerance, node.tolerance.both === undefined ? 'plus' : 'both', figure);
+  if (read === null) return null;
+  const { plus, minus } = tolerances(context, node.tolerance, read);
+  return plus === null || minus === null ? null : { form: 'tolerance', plus, minus };
+}
+
+function tolerances(context: Context, node: ast.Tolerance | undefined, nominal: Figure) {
+  if (node === undefined) return { plus: null, minus: null };
+  if (node.both !== undefined) {
+    const both = figureOf(context, node, 'both', node.both, nominal);
+    return { plus: both, minus: both };
+  }
+  const plus = node.plus === undefined ? null : figureOf(context, node, 'plus', node.plus, nominal);
+  const minus = node.minus === undefined ? null : figureOf(context, node, 'minus', node.minus, nominal);
+  if (node.plus === undefined || node.minus === undefined) {
+    context.syntax(
+      `A tolerance has two sides: write ${node.plus === undefined ? `+0 -${node.minus}` : `+${node.plus} -0`} where the other side is nothing, or ±${node.plus ?? node.minus}.`,
+      context.source(node),
+    );
+  }
+  return { plus, minus };
+}
+
+/** A number that takes its unit from the quantity beside it, or a quantity of its own. */
+function figureOf(
+  context: Context,
+  node: AstNode,
+  property: string,
+  text: string,
+  beside: Figure,
+  sign?: string,
+): Figure | null {
+  if (/\p{L}|[%°µΩ]/u.test(text.replace(/^[\d.,'’ \u00A0\u202F]+(e[+-]?\d+)?/iu, '')))
+    return quantityOf(context, node, property, text, sign);
+  const number = numberOf(context, node, property, text);
+  if (number === null) return null;
+  const quantity = { number, unit: beside.unit };
+  return sign === undefined ? quantity : negated(quantity);
+}
+
+function withPair<T extends Limit>(context: Context, limit: T, pair: ast.Pair | undefined): T {
+  if (pair === undefined) return limit;
+  const second = readLimit(context, pair.limit);
+  return second === null ? limit : { ...limit, pair: second };
+}

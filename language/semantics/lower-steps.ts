@@ -1,0 +1,1166 @@
+import type { AstNode } from 'langium';
+import { Relations, restsOn } from '../analysis/relations.ts';
+import type { Family, Part } from '../model/family.ts';
+import type {
+  FailEntry,
+  Gate,
+  Hazard,
+  LimitUse,
+  ObjectKind,
+  Repair,
+  Step,
+  StepObject,
+  TestFigures,
+  ToolUse,
+} from '../model/procedure.ts';
+import type { Shop } from '../model/shop.ts';
+import type { NameUse, Source } from '../model/source.ts';
+import type { Verb } from '../model/verbs.ts';
+import { formatQuantity, kindOf, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
+import type { Quantity } from '../quantities/types.ts';
+import type * as ast from '../syntax/generated/ast.ts';
+import { stepWords } from '../syntax/keywords.ts';
+import { nearest } from '../syntax/nearest.ts';
+import { takesPhrase, verbIs, verbTable } from '../syntax/verbs/index.ts';
+import { type PhraseName, repeats } from '../syntax/verbs/phrases.ts';
+import { allowOf } from './allows.ts';
+import type { Context } from './context.ts';
+import { withDanger } from './dangers.ts';
+import { partsNamed } from './family.ts';
+import { amountOf, countOf, limitOf, measureOf, quantityOf, rangeOf, spreadOf } from './limits.ts';
+import { passesOf } from './passes.ts';
+import { phraseOfItem, phrasesOf } from './phrase-of.ts';
+import { synonymMessage, synonyms } from './synonyms.ts';
+import { unreadLine } from './unread.ts';
+
+/** Names that steps may use, declared outside them. */
+export interface Names {
+  readonly family: Family;
+  readonly shop: Shop;
+  readonly specs: readonly NameUse[];
+  readonly numbers: readonly NameUse[];
+  readonly repairs: readonly NameUse[];
+  /** Tests of the procedure and of the family: what `read`, `set`, `choose`, `below` speak of. */
+  readonly tests: readonly NameUse[];
+  readonly sequences: ReadonlyMap<string, ast.Sequence>;
+  /** Part numbers of all procedures. */
+  readonly sharedNumbers: ReadonlySet<string>;
+  /** The procedure that the steps are made for. */
+  readonly procedure: ast.Procedure;
+}
+
+type Draft<T> = { -readonly [key in keyof T]: T[key] };
+
+/** A step before it has its printed number. */
+export type Unnumbered = Omit<Step, 'number' | 'key'>;
+
+/** A step with the letters that a call adds: one printed number for each `group`. */
+export interface MadeStep {
+  readonly step: Unnumbered;
+  readonly group: number;
+}
+
+/** Where a line is: inside which calls and which `only`. */
+interface Place {
+  readonly only: readonly string[] | null;
+  readonly call: { readonly name: string; readonly at: Source } | null;
+  readonly bindings: ReadonlyMap<string, readonly ast.Subject[]>;
+  /** Names of the sequences that are being written out. */
+  readonly inside: readonly string[];
+}
+
+const top: Place = { only: null, call: null, bindings: new Map(), inside: [] };
+
+/** Makes steps out of the lines of a stage or repair. Collects the repairs that are written inside `on fail`. */
+export class StepMaker {
+  readonly inlineRepairs: Repair[] = [];
+  /** Files of the sequences that are called. */
+  readonly files = new Set<string>();
+  private group = 0;
+  private hazards: Hazard[] = [];
+  /** Hazards that name the step that they come before. */
+  readonly addressed: {
+    readonly hazard: Hazard;
+    readonly verb: string;
+    readonly object: string | null;
+    readonly source: Source;
+  }[] = [];
+
+  /** Steps of the block before what is read now. */
+  private passed: Unnumbered[] = [];
+
+  private readonly context: Context;
+  private readonly names: Names;
+
+  constructor(context: Context, names: Names) {
+    this.context = context;
+    this.names = names;
+  }
+
+  /** The steps of a block, in order; sequences written out, `only` spread over its steps. */
+  steps(lines: readonly ast.StepLine[]): MadeStep[] {
+    this.group = 0;
+    this.hazards = [];
+    this.passed = [];
+    const made = this.lines(lines, top);
+    for (const { source } of this.hazards)
+      this.context.problems.push({ kind: 'hazard-after-step', step: null, source });
+    this.hazards = [];
+    return made;
+  }
+
+  private lines(lines: readonly ast.StepLine[], place: Place): MadeStep[] {
+    return lines.flatMap((line) => this.line(line, place));
+  }
+
+  private line(line: ast.StepLine, place: Place): MadeStep[] {
+    const made: MadeStep[] = [];
+    for (const step of line.steps) {
+      const steps = this.step(step, place);
+      // After an unknown word the rest of its line is not guessed at.
+      if (steps === null) break;
+      made.push(...steps);
+    }
+    return made;
+  }
+
+  private step(node: ast.Step, place: Place): MadeStep[] | null {
+    switch (node.$type) {
+      case 'Unread':
+        unreadLine(
+          this.context,
+          node,
+          [...stepWords, ...this.names.sequences.keys()],
+          [...this.names.sequences.keys()],
+        );
+        return null;
+      case 'Call':
+        return this.call(node, place);
+      case 'OnlySteps':
+        return this.lines(node.lines, { ...place, only: this.onlyNumbers(node, place) });
+      case 'Hazard':
+        this.hazard(node);
+        return [];
+      case 'ObjectStep':
+        return [this.made(node, node.verb as Verb, node.clauses, node.objects, place, node.all)];
+      case 'BareStep':
+        return [this.made(node, node.verb as Verb, node.clauses, [], place)];
+      case 'CleanOutside':
+        return [this.made(node, 'clean-outside', node.clauses, [], place)];
+      case 'CleanHoles':
+        return [this.made(node, 'clean-holes', node.clauses, node.objects, place)];
+      case 'TestStep':
+        return [this.made(node, 'test', node.clauses, [], place)];
+      case 'AcrossStep':
+        return [this.made(node, 'across', node.clauses, [], place)];
+    }
+  }
+
+  /** Whether a line is in the procedure itself, and not in the one that it is like or in a shared sequence. */
+  private isOwn(node: AstNode): boolean {
+    let at: AstNode | undefined = node;
+    while (at !== undefined && at !== this.names.procedure) at = at.$container;
+    return at !== undefined;
+  }
+
+  private onlyNumbers(node: ast.OnlySteps, place: Place): string[] {
+    const wanted = node.numbers.map(unquoted);
+    const known = wanted.filter((name, index) => {
+      const number = this.names.numbers.find((other) => other.name === name);
+      const source = this.context.source(node, 'numbers', index);
+      if (number !== undefined) this.context.link(source, number.source, name, 'part number');
+      // Of what is taken over by like, or shared, the numbers may be another procedure's.
+      else if (this.isOwn(node) || !this.names.sharedNumbers.has(name))
+        this.context.unknown(
+          name,
+          'part number',
+          this.names.numbers.map((other) => other.name),
+          source,
+        );
+      return number !== undefined;
+    });
+    return place.only === null ? known : known.filter((name) => place.only!.includes(name));
+  }
+
+  private call(node: ast.Call, place: Place): MadeStep[] | null {
+    const name = node.name.name;
+    const at = this.context.source(node.name);
+    const sequence = this.names.sequences.get(name);
+    if (sequence === undefined) {
+      const { parts, ports } = this.names.family;
+      const meant = synonyms.get(name);
+      if (partsNamed(parts, name).length > 0 || ports.some((port) => port.name === name)) {
+        this.context.syntax(
+          `${name} is not a step: it is ${partsNamed(parts, name).length > 0 ? 'a part' : 'a port'} of the family. Put a comma before it if it belongs to the list, or a verb that says what to do with it.`,
+          at,
+        );
+        return null;
+      }
+      if (meant !== undefined) this.context.syntax(synonymMessage(name), at, meant);
+      else this.context.unknown(name, 'step or sequence', [...stepWords, ...this.names.sequences.keys()], at);
+      return null;
+    }
+    this.context.link(at, this.context.source(sequence, 'name'), name, 'sequence');
+    if (place.inside.includes(name)) {
+      this.context.syntax(`Sequence ${name} calls itself: it would never end. Delete the call.`, at);
+      return [];
+    }
+    this.files.add(this.context.source(sequence).file);
+    if (node.arguments.length !== sequence.parameters.length) {
+      const wanted = sequence.parameters.length === 0 ? 'nothing' : sequence.parameters.join('; ');
+      this.context.syntax(
+        `Sequence ${name} is called with ${wanted}: give it ${sequence.parameters.length} lists, separated by ;.`,
+        at,
+      );
+      return [];
+    }
+    const bindings = new Map(
+      sequence.parameters.map((parameter, index) => [parameter, this.bound(node.arguments[index]!.objects, place)]),
+    );
+    const whole = place.call?.at ?? this.context.source(node);
+    const outer = place.call === null ? ++this.group : this.group;
+    const inner = { only: place.only, call: { name, at: whole }, bindings, inside: [...place.inside, name] };
+    const allow = node.clauses.flatMap((clause) =>
+      clause.$type === 'AllowClause' ? [allowOf(this.context, clause.allow)] : [],
+    );
+    const steps = this.context
+      .writtenOut({ message: `Sequence ${name} is called here.`, source: whole }, () =>
+        this.lines(sequence.lines, inner),
+      )
+      .map((made) => ({ ...made, group: outer }));
+    this.group = outer;
+    const notes = node.clauses.flatMap((clause) => (clause.$type === 'NoteClause' ? [clause.text] : []));
+    return steps.map(({ step, group }, index) => {
+      const said = [...(index === 0 ? notes : []), ...(step.note === null ? [] : [step.note])];
+      const leads = [index === 0 ? sequence.title?.replace(/[.:]$/u, '') : null, step.lead];
+      return {
+        step: {
+          ...step,
+          allow: [...step.allow, ...allow],
+          note: said.join(' ') || null,
+          lead: leads.filter((one) => one != null).join(', ') || null,
+        },
+        group,
+      };
+    });
+  }
+
+  /** What a parameter stands for, through the calls around it. */
+  private bound(subjects: readonly ast.Subject[], place: Place): ast.Subject[] {
+    return subjects.flatMap((subject) =>
+      subject.path.tail === undefined ? (place.bindings.get(subject.path.head) ?? [subject]) : [subject],
+    );
+  }
+
+  private hazard(node: ast.Hazard) {
+    const hazard = hazardOf(this.context, node);
+    if (node.step === undefined) this.hazards.push(hazard);
+    else {
+      const object = node.step.object === undefined ? null : pathText(node.step.object);
+      const verb = verbOf(node.step.verb);
+      plainAddress(this.context, node.step);
+      if (this.passed.some((step) => isAddressed(step, verb, object))) {
+        this.context.problems.push({
+          kind: 'hazard-after-step',
+          step: [verb, object].filter(Boolean).join(' '),
+          source: hazard.source,
+        });
+      }
+      this.addressed.push({ hazard, verb, object, source: hazard.source });
+    }
+  }
+
+  private made(
+    node: ast.ObjectStep | ast.BareStep | ast.CleanOutside | ast.CleanHoles | ast.TestStep | ast.AcrossStep,
+    verb: Verb,
+    clauses: readonly (ast.Clause | ast.TestClause)[],
+    subjects: readonly ast.Subject[],
+    place: Place,
+    all = false,
+  ): MadeStep {
+    if (place.call === null) this.group++;
+    const maker = new OneStep(this.context, this.names, place, verb, node);
+    const step = maker.make(clauses, subjects, all, this.hazards);
+    for (const repair of maker.inlineRepairs) this.inlineRepairs.push(repair);
+    this.passed.push(step);
+    this.hazards = [];
+    return { step, group: this.group };
+  }
+}
+
+/** Makes one step: objects and clauses into a flat record. */
+class OneStep {
+  readonly inlineRepairs: Repair[] = [];
+  private readonly seen = new Set<string>();
+
+  private readonly context: Context;
+  private readonly names: Names;
+  private readonly place: Place;
+  private readonly verb: Verb;
+  private readonly node: AstNode;
+
+  constructor(context: Context, names: Names, place: Place, verb: Verb, node: AstNode) {
+    this.context = context;
+    this.names = names;
+    this.place = place;
+    this.verb = verb;
+    this.node = node;
+  }
+
+  /** In a sequence the place of a step is that of its call: what rules find of it is reported there. */
+  private source(node: AstNode, property?: string): Source {
+    return this.place.call?.at ?? this.context.source(node, property);
+  }
+
+  /** Looks a name up: a miss is reported at the call, a hit leads from where the name is written. */
+  make(
+    clauses: readonly (ast.Clause | ast.TestClause)[],
+    subjects: readonly ast.Subject[],
+    all: boolean,
+    hazards: readonly Hazard[],
+  ): Unnumbered {
+    const { verb, place } = this;
+    const reads = verbTable[verb].objects.includes('reading');
+    const step: Draft<Unnumbered> = {
+      ...emptyStep,
+      verb,
+      all,
+      source: this.source(this.node),
+      objects: reads ? [] : this.objects(subjects, verbTable[verb].objects as ObjectKind[]),
+      hazards,
+      only: place.only,
+      call: place.call === null ? null : { name: place.call.name, source: this.context.source(this.node) },
+    };
+    if (all) step.objects = this.allOf(clauses);
+    if (reads) step.reading = this.reading(subjects);
+    const test: Draft<TestFigures> = { ...emptyTest };
+    const fail: { entries: FailEntry[]; written: boolean; stop: boolean; through: string[] | null } = {
+      entries: [],
+      written: false,
+      stop: false,
+      through: null,
+    };
+    for (const clause of clauses) this.clause(clause, step, test, fail);
+    const proves = clauses.find((clause) => clause.$type === 'ProvesClause');
+    if (proves !== undefined && fail.through !== null && (test.hold !== null || test.reads === 'pressure'))
+      this.closedOver(fail.through, proves);
+    const gateName = this.gateName(step);
+    if (gateName !== null) {
+      const lap = step.verdicts.find((verdict) => verdict.verdict === 'lap');
+      if (lap !== undefined)
+        fail.entries.unshift({ ...this.inlineRepair('lap', step.objects, null, null), verdict: true });
+      step.gate = {
+        name: gateName,
+        onFail: fail.entries,
+        failWritten: fail.written || step.verdicts.length > 0,
+        stopIfFails: fail.stop,
+        provesThrough: fail.through,
+      } satisfies Gate;
+    }
+    if (verbIs(verb, 'reads')) step.test = test;
+    return step;
+  }
+
+  private gateName(step: Unnumbered): string | null {
+    switch (this.verb) {
+      case 'test':
+        return this.standsFor((this.node as ast.TestStep).name.name, this.node);
+      case 'across': {
+        const { name } = this.node as ast.AcrossStep;
+        return `across ${this.found(name, 'test or spec', [...this.names.tests, ...this.names.specs]) ?? name.name}`;
+      }
+      case 'set':
+        return `set ${step.reading}`;
+      case 'check':
+        return `check ${step.objects.map((object) => object.name).join(', ')}`;
+      case 'measure':
+        return step.limit === null ? null : `measure ${step.objects.map((object) => object.name).join(', ')}`;
+      default:
+        return null;
+    }
+  }
+
+  private reading(subjects: readonly ast.Subject[]): string | null {
+    const [subject, second] = subjects;
+    if (subject === undefined) return null;
+    if (second !== undefined)
+      this.context.syntax(
+        `${this.verb} takes one reading at a time: give ${pathText(second.path)} a step of its own.`,
+        this.context.source(second),
+      );
+    const name = this.standsFor(pathText(subject.path), subject);
+    return (
+      this.context.find(
+        name,
+        'test or spec',
+        [...this.names.tests, ...this.names.specs, ...(this.verb === 'read' ? this.names.shop.masters : [])],
+        this.context.source(subject),
+      )?.name ?? name
+    );
+  }
+
+  /** `all`: every part but those excepted; of caps every port. Where it would be a guess it is refused. */
+  private allOf(clauses: readonly (ast.Clause | ast.TestClause)[]): StepObject[] {
+    const source = this.source(this.node);
+    const { parts, ports } = this.names.family;
+    const made =
+      (kind: ObjectKind) =>
+      (named: { readonly name: string }): StepObject => ({
+        kind,
+        name: named.name,
+        located: null,
+        marksAligned: false,
+        source,
+      });
+    const { all } = verbTable[this.verb];
+    if (all === 'ports') return ports.map(made('port'));
+    if (all === undefined) {
+      this.context.syntax(
+        `all is too vague after ${this.verb}: name the parts, or the bench hand has to guess.`,
+        this.context.source(this.node),
+      );
+      return [];
+    }
+    const excepted = clauses.flatMap((clause) =>
+      clause.$type === 'ExceptClause' ? this.objects(clause.objects, ['part']) : [],
+    );
+    return parts.filter((part) => !excepted.some((object) => object.name === part.name)).map(made('part'));
+  }
+
+  /** Things that a step acts on: parameters of a sequence put in, copies of a part spread out. */
+  private objects(subjects: readonly ast.Subject[], kinds: readonly ObjectKind[], written?: Source): StepObject[] {
+    return subjects.flatMap((subject) => {
+      const bound = subject.path.tail === undefined ? this.place.bindings.get(subject.path.head) : undefined;
+      if (bound !== undefined) return bound.flatMap((inner) => this.object(located(inner, subject), kinds));
+      return this.object(subject, kinds, written);
+    });
+  }
+
+  private object(
+    subject: ast.Subject,
+    kinds: readonly ObjectKind[],
+    written: Source = this.context.source(subject.path),
+  ): StepObject[] {
+    const { family } = this.names;
+    const { path } = subject;
+    const source = this.source(subject);
+    if (subject.position !== undefined) {
+      const position = countOf(this.context, subject, 'position', subject.position, { least: 1, like: 'plunger 3' });
+      if (position === null) return [];
+    }
+    const text = pathText(path);
+    const made = (kind: ObjectKind, name: string, part: Part | undefined): StepObject => ({
+      kind,
+      name,
+      located: subject.located ? (subject.how ?? part?.locatedBy ?? '') : null,
+      marksAligned: false,
+      source,
+    });
+    const tied = (
+      kind: ObjectKind,
+      items: readonly { readonly name: string; readonly source: Source }[],
+      idOf: (item: { name: string }) => string,
+    ) =>
+      items.map((item) => {
+        this.context.link(written, item.source, text, kind);
+        return made(
+          kind,
+          idOf(item),
+          family.parts.find((part) => part.name === item.name),
+        );
+      });
+    for (const kind of kinds) {
+      if (kind === 'part' && path.tail === undefined) {
+        const parts = partsNamed(family.parts, path.head).filter(
+          (part) => subject.position === undefined || part.position === Number(subject.position),
+        );
+        if (parts.length > 0) return tied('part', parts, (part) => part.name);
+      }
+      if (kind === 'face' && path.tail !== undefined) {
+        const on = partsNamed(family.parts, path.head).map((part) => part.name);
+        const faces = family.faces.filter((face) => face.name === path.tail && on.includes(face.part));
+        if (faces.length > 0) return tied('face', faces, (face) => (face as unknown as { id: string }).id);
+      }
+      if (kind === 'port') {
+        const ports = family.ports.filter((port) =>
+          path.tail === undefined
+            ? port.name === path.head || port.name.replace(/-\d+$/u, '') === path.head
+            : port.name === path.tail && port.part === path.head,
+        );
+        if (ports.length > 0) return tied('port', ports, (port) => port.name);
+      }
+      if (kind === 'adjuster' && path.tail === undefined) {
+        const adjusters = family.adjusters.filter((adjuster) => adjuster.part === path.head);
+        if (adjusters.length > 0) return tied('adjuster', adjusters, (adjuster) => adjuster.name);
+      }
+    }
+    const candidates = [...this.candidates(kinds), ...this.place.bindings.keys()];
+    if (this.hasNoPosition(subject, kinds)) return [];
+    this.context.unknown(text, kinds.join(' or '), candidates, this.context.source(path));
+    // A slip of the keyboard is one finding: the step is read as the one name that can be meant.
+    const near = nearest(text, candidates);
+    if (near.length !== 1 || text === near[0]) return [];
+    const [head, tail] = near[0]!.split('.') as [ast.Name, ast.Name?];
+    const { tail: misspelled, ...place } = path;
+    const meant = { ...place, head, ...(tail === undefined ? {} : { tail }) };
+    return this.objects([{ ...subject, path: meant }], kinds, written);
+  }
+
+  /** `nozzle 7` of six: the part is known, and not that one. Reported. */
+  private hasNoPosition({ path, position }: ast.Subject, kinds: readonly ObjectKind[]): boolean {
+    if (position === undefined || path.tail !== undefined || !kinds.includes('part')) return false;
+    const copies = partsNamed(this.names.family.parts, path.head);
+    const places = copies.flatMap((part) => part.position ?? []);
+    if (copies.length === 0) return false;
+    this.context.syntax(
+      places.length === 0
+        ? `There is only one ${path.head}: the family does not declare it “for each cylinder”. Write ${path.head} without ${position}.`
+        : `There is no ${path.head} ${position}: the family has ${path.head} ${Math.min(...places)} to ${Math.max(...places)}.`,
+      this.context.source(path),
+    );
+    return true;
+  }
+
+  private candidates(kinds: readonly ObjectKind[]): string[] {
+    const { family } = this.names;
+    const named = {
+      part: () => family.parts.map((part) => part.base),
+      face: () => family.faces.map((face) => face.id),
+      port: () => family.ports.map((port) => port.name),
+      adjuster: () => family.adjusters.map((adjuster) => adjuster.name),
+    } satisfies Record<ObjectKind, () => string[]>;
+    return kinds.flatMap((kind) => named[kind]());
+  }
+
+  private clause(
+    clause: ast.Clause | ast.TestClause,
+    step: Draft<Unnumbered>,
+    test: Draft<TestFigures>,
+    fail: { entries: FailEntry[]; written: boolean; stop: boolean; through: string[] | null },
+  ) {
+    const { context } = this;
+    if (clause.$type === 'WithClause') return this.with(clause, step, test);
+    const said = phrasesOf(clause);
+    const phrase = said.find((one) => this.takes(one));
+    if (phrase === undefined) {
+      if (clause.$type === 'InClause' && clause.name !== undefined && this.takes('in text'))
+        this.unquoted(clause.name, step);
+      else this.meansNothing(clause);
+      return;
+    }
+    if (!repeats(phrase) && this.seen.has(clause.$type))
+      context.syntax(`${clauseWords(clause)} appears twice in this step. Delete one.`, context.source(clause));
+    this.seen.add(clause.$type);
+    switch (clause.$type) {
+      case 'TextClause':
+        addText(step, clause.text);
+        return;
+      case 'AmountClause': {
+        const limit = limitOf(context, clause.limit);
+        if (limit === null) return;
+        if (this.verb === 'torque' || this.verb === 'check' || this.verb === 'measure')
+          step.limit = { form: 'limit', limit, source: this.source(clause) };
+        else if (this.verb === 'prime' || this.verb === 'wait') step.count = limit;
+        else {
+          test.within = { form: 'limit', limit, source: this.source(clause) };
+          step.limit = test.within;
+        }
+        return;
+      }
+      case 'InClause':
+        if (clause.pattern) step.pattern = true;
+        else if (clause.limit !== undefined) test.inTime = limitOf(context, clause.limit);
+        else if (clause.text !== undefined) {
+          if (this.verb === 'clamp') step.holder = clause.text;
+          else addText(step, clause.text);
+        } else if (clause.name !== undefined) step.fluid = this.found(clause.name, 'fluid', this.names.shop.fluids);
+        return;
+      case 'AtClause':
+        if (clause.limit !== undefined) {
+          const limit = limitOf(context, clause.limit);
+          if (verbIs(this.verb, 'reads')) test.at = limit;
+          else if (limit === null || kindOfLimit(limit) === 'temperature') step.bath = limit;
+          else this.meansNothing(clause);
+        } else if (clause.name !== undefined) {
+          step.station = this.found(clause.name, 'station', this.names.shop.stations);
+          if (clause.text !== undefined) addText(step, clause.text);
+        }
+        return;
+      case 'ToClause':
+        if (this.verb === 'test') test.to = clause.limit === undefined ? null : limitOf(context, clause.limit);
+        else if (phrase === 'to station')
+          step.station =
+            clause.name === undefined ? null : this.found(clause.name, 'station', this.names.shop.stations);
+        else step.limit = this.limitUse(clause.limit, clause.name, clause);
+        if (this.verb === 'set') test.within = step.limit;
+        return;
+      case 'BringClause':
+        step.choose = {
+          test: this.found(clause.test, 'test', [...this.names.tests, ...this.names.specs]) ?? clause.test.name,
+          target: limitOf(context, clause.limit),
+          targetSpec: clause.spec === undefined ? null : this.found(clause.spec, 'spec', this.names.specs),
+          rate: step.choose?.rate ?? null,
+          neverAbove: step.choose?.neverAbove ?? null,
+        };
+        return;
+      case 'ByClause':
+        return this.by(clause, step);
+      case 'FromClause':
+        test.from = limitOf(context, clause.limit);
+        return;
+      case 'ForClause':
+        if (clause.trial) step.forTrial = true;
+        else if (clause.limit !== undefined) {
+          if (this.verb === 'test') test.forTime = limitOf(context, clause.limit);
+          else step.count = limitOf(context, clause.limit);
+        } else addText(step, clause.text ?? '');
+        return;
+      case 'WithinClause':
+        test.within = this.limitUse(clause.limit, clause.name, clause);
+        step.limit = test.within;
+        return;
+      case 'AcceptClause':
+        step.accept = clause.text ?? null;
+        if (clause.limit !== undefined) test.within = this.limitUse(clause.limit, undefined, clause);
+        return;
+      case 'RejectClause':
+        if (this.verb === 'check') step.verdicts = [...step.verdicts, { verdict: 'reject', text: clause.text }];
+        else step.reject = clause.text;
+        return;
+      case 'VerdictClause':
+        step.verdicts = [...step.verdicts, { verdict: clause.verdict, text: clause.text }];
+        return;
+      case 'FailClause':
+        fail.written = true;
+        fail.entries.push(...clause.entries.flatMap((entry) => this.failEntry(entry) ?? []));
+        return;
+      case 'NoteClause':
+        step.note = step.note === null ? clause.text : `${step.note} ${clause.text}`;
+        return;
+      case 'AllowClause':
+        step.allow = [...step.allow, allowOf(context, clause.allow)];
+        return;
+      case 'TakesClause':
+        step.takes = measureOf(context, clause, 'time', clause.time, {
+          what: 'What a step takes',
+          why: 'the time for the job is added up from it',
+          like: 'takes 10 min',
+          kind: 'time',
+        });
+        return;
+      case 'SourceClause':
+        step.sourceText = clause.text;
+        return;
+      case 'HeldClause':
+        step.holder = clause.text;
+        return;
+      case 'WordsClause':
+        return saidWords(phrase, step, fail);
+      case 'PassesClause':
+        step.passes = passesOf(context, clause);
+        return;
+      case 'SlidesClause':
+        addText(step, clause.text);
+        step.moves = clause.moves;
+        return;
+      case 'SpreadClause':
+        test.spread = spreadOf(context, clause.limit);
+        return;
+      case 'ProvesClause':
+        fail.through = clause.names.flatMap((path) => this.provenThrough(path));
+        // Where none of them is known, it proves what a gate proves that says nothing.
+        if (fail.through.length === 0) fail.through = null;
+        return;
+      case 'NeverClause':
+        if (this.verb === 'choose') step.choose = { ...(step.choose ?? noChoice), neverAbove: this.ceiling(clause) };
+        else test.neverAbove = this.ceiling(clause);
+        return;
+      case 'ExceptClause':
+        if (!step.all) context.syntax('except goes with all: write wash all … except ….', context.source(clause));
+        return;
+      case 'DangerClause':
+        step.dangers = withDanger(context, step.dangers, clause.danger, this.source(clause));
+        return;
+      case 'ReadClause':
+        test.reads = kindOf(clause.kind);
+        return;
+      case 'HoldClause': {
+        const amount =
+          clause.relation === undefined
+            ? limitOf(context, clause.amount)
+            : amountOf(context, clause.amount, `What is held ${clause.relation} a reading`);
+        if (amount !== null)
+          test.hold = {
+            amount,
+            relation: clause.relation ?? 'at',
+            of:
+              clause.of === undefined
+                ? null
+                : (this.found(clause.of, 'test or spec', [...this.names.tests, ...this.names.specs]) ?? clause.of.name),
+          };
+        return;
+      }
+    }
+  }
+
+  private with(clause: ast.WithClause, step: Draft<Unnumbered>, test: Draft<TestFigures>) {
+    const { context } = this;
+    for (const item of clause.items) {
+      const phrase = phraseOfItem(item);
+      if (phrase !== null && !this.takes(phrase)) {
+        this.meansNothing(item);
+        continue;
+      }
+      switch (item.$type) {
+        case 'WithGauge':
+          if (verbIs(this.verb, 'reads')) test.gauge = item.state;
+          else step.gauge = item.state;
+          break;
+        case 'WithAir':
+          step.air = amountOf(context, item.limit, 'Air');
+          break;
+        case 'WithMarks':
+          step.objects = step.objects.map((object) => ({ ...object, marksAligned: true }));
+          break;
+        case 'WithKind':
+          step.tools = [
+            ...step.tools,
+            { form: 'kind', kind: item.kind, range: rangeOf(context, item.range), source: this.source(item) },
+          ];
+          break;
+        case 'WithWords':
+          if (this.verb === 'test') test.conditions = [...test.conditions, item.text];
+          else step.tools = [...step.tools, { form: 'words', text: item.text, source: this.source(item) }];
+          break;
+        case 'WithObject':
+          this.withObject(item, step, test);
+          break;
+      }
+    }
+  }
+
+  private withObject(item: ast.WithObject, step: Draft<Unnumbered>, test: Draft<TestFigures>) {
+    const subject = item.object;
+    const source = this.source(subject);
+    const use = this.context.source(subject);
+    const name = this.standsFor(pathText(subject.path), subject);
+    if (this.takes('with marking') && (name === 'number' || name === 'serial')) {
+      step.marking = [...step.marking, name];
+      return;
+    }
+    if (this.takes('with part')) {
+      const objects = this.objects([subject], ['part']);
+      step.withObjects = [...step.withObjects, ...objects];
+      return;
+    }
+    if (name === 'air' || name === 'vacuum') {
+      step.airNamed = true;
+      if (verbIs(this.verb, 'reads')) test.conditions = [...test.conditions, name];
+      else if (this.verb !== 'blow-dry') step.tools = [...step.tools, { form: 'words', text: name, source }];
+      return;
+    }
+    const fluid = this.names.shop.fluids.find((known) => known.name === name);
+    if (fluid !== undefined && this.takes('with fluid')) {
+      this.context.link(use, fluid.source, name, 'fluid');
+      step.fluid = name;
+      return;
+    }
+    const asset = this.names.shop.assets.find((known) => known.name === name);
+    if (asset === undefined) this.context.unknown(name, 'tool', this.withNames(), use);
+    else this.context.link(use, asset.source, name, 'tool');
+    if (asset !== undefined)
+      step.tools = [...step.tools, { form: 'asset', name, source, adapter: this.adapter(item) } satisfies ToolUse];
+  }
+
+  /** What may follow `with` where it is not a part. */
+  private withNames(): string[] {
+    const { assets, fluids } = this.names.shop;
+    const own = this.takes('with marking') ? ['number', 'serial'] : ['air', 'vacuum'];
+    return [...own, ...[...assets, ...fluids].map(({ name }) => name)];
+  }
+
+  private adapter(item: ast.WithObject) {
+    if (item.length === undefined) return null;
+    const length = measureOf(this.context, item, 'length', item.length, {
+      what: 'The length of an adapter',
+      why: 'what to set on the wrench is worked out from it',
+      like: 'and adapter 50 mm at 0°',
+      kind: 'length',
+    });
+    if (length === null) return null;
+    return { length, angle: item.angle === undefined ? null : this.adapterAngle(item, item.angle) };
+  }
+
+  /** From straight on (0°) to turned right back (180°). */
+  private adapterAngle(item: ast.WithObject, text: string): Quantity | null {
+    const angle = quantityOf(this.context, item, 'angle', text);
+    if (angle === null || (kindOfUnit(angle.unit) === 'angle' && Number(angle.number) <= 180)) return angle;
+    this.context.syntax(
+      `An adapter is at 0° to 180° to its wrench, and this says ${formatQuantity(angle)}: what to set cannot be worked out. Write, for example, at 90°.`,
+      this.source(item, 'angle'),
+    );
+    return null;
+  }
+
+  private ceiling(clause: ast.NeverClause): Quantity | null {
+    return measureOf(this.context, clause, 'limit', clause.limit, {
+      what: 'What must never be exceeded',
+      why: 'nothing could be done below it',
+      like: 'never above 140 bar',
+      kind: null,
+    });
+  }
+
+  private by(clause: ast.ByClause, step: Draft<Unnumbered>) {
+    if (clause.text !== undefined && this.verb === 'set') {
+      // The words say by what it is set, not what.
+      step.note = step.note === null ? clause.text : `${step.note} ${clause.text}`;
+      return;
+    }
+    if (clause.text !== undefined) {
+      addText(step, clause.text);
+      return;
+    }
+    if (clause.stretch) {
+      const limit = amountOf(this.context, clause.limit, 'A stretch');
+      if (limit !== null) step.stretch = limit;
+      return;
+    }
+    if (clause.name === undefined) return;
+    if (this.takes('by spec')) {
+      const rate = this.found(clause.name, 'spec', this.names.specs);
+      step.choose = { ...(step.choose ?? noChoice), rate };
+      return;
+    }
+    const { adjusters } = this.names.family;
+    const source = this.context.source(clause.name);
+    const adjuster = this.context.find(clause.name.name, 'adjuster', adjusters, source);
+    if (adjuster === null) return;
+    const object = { name: adjuster.name, located: null, marksAligned: false, source: this.source(clause.name) };
+    step.objects = [{ kind: 'adjuster', ...object }];
+  }
+
+  private takes(phrase: PhraseName): boolean {
+    return takesPhrase(this.verb, phrase);
+  }
+
+  /** Where a fluid means nothing, and words in quotes do. */
+  private unquoted(name: ast.NameRef, step: Draft<Unnumbered>) {
+    this.context.syntax(
+      `Write what holds the unit in quotes: in "${name.name}".`,
+      this.context.source(name),
+      `"${name.name}"`,
+    );
+    step.holder = name.name;
+  }
+
+  /** A clause that would be read and then be nowhere: not in a check, and not on the sheet. */
+  private meansNothing(node: ast.Clause | ast.TestClause | ast.WithItem) {
+    const { context, verb } = this;
+    context.syntax(`${clauseWords(node)} has no meaning after ${verb}. Delete it.`, context.source(node));
+  }
+
+  private limitUse(limit: ast.Limit | undefined, name: ast.NameRef | undefined, at: AstNode): LimitUse | null {
+    if (limit !== undefined) {
+      const read = limitOf(this.context, limit);
+      return read === null ? null : { form: 'limit', limit: read, source: this.source(at) };
+    }
+    if (name === undefined) return null;
+    const spec = this.found(name, 'spec', this.names.specs);
+    return spec === null ? null : { form: 'spec', spec, source: this.source(name) };
+  }
+
+  /** Looks up the name of a clause, or what it stands for in a sequence. */
+  private found(
+    ref: ast.NameRef,
+    what: string,
+    among: readonly { readonly name: string; readonly source: Source }[],
+  ): string | null {
+    const [bound] = this.place.bindings.get(ref.name) ?? [];
+    const written = this.context.source(bound?.path ?? ref);
+    return this.context.find(this.standsFor(ref.name, ref), what, among, written)?.name ?? null;
+  }
+
+  /** The one name that a parameter of a sequence is called with; any other name itself. */
+  private standsFor(name: string, node: AstNode): string {
+    const [bound, second] = this.place.bindings.get(name) ?? [];
+    if (second !== undefined)
+      this.context.syntax(
+        `${name} stands for one name here, and the call gives it several. Give ${pathText(second.path)} a call of its own.`,
+        this.context.source(node),
+      );
+    return bound === undefined ? name : pathText(bound.path);
+  }
+
+  /** What a gate proves through: a joint, an adjuster or a face that makes it stale when it is touched, or a part alone. */
+  private provenThrough(path: ast.Path): string[] {
+    const { faces, parts } = this.names.family;
+    const places = [
+      ...parts.map(({ name, base, source }) => ({ id: name, base, source })),
+      ...faces.map(({ id, name, part, source }) => ({ id, base: `${baseOf(parts, part)}.${name}`, source })),
+    ];
+    const name = path.tail === undefined ? this.standsFor(path.head, path) : pathText(path);
+    const found = places.filter(({ id, base }) => id === name || base === name);
+    const use = this.context.source(path);
+    if (found[0] === undefined) {
+      const bases = places.map(({ base }) => base);
+      this.context.unknown(name, 'joint, adjuster, part or face', bases, use);
+      return [];
+    }
+    this.context.link(use, found[0].source, name, path.tail === undefined ? 'part' : 'face');
+    return [...new Set(found.map(({ id }) => id))];
+  }
+
+  /** Pressure is proven through the joints that close over a part: one of them loose would not be seen. */
+  private closedOver(through: readonly string[], clause: ast.ProvesClause) {
+    const { family } = this.names;
+    const relations = new Relations(family);
+    const isSeen = (name: string) =>
+      !family.parts.some((part) => part.name === name) ||
+      [...family.joints, ...family.adjusters].some(({ part }) => part === name);
+    if (through.some(isSeen)) return;
+    for (const name of through) {
+      // It is shut in by the joint, is what the joint is on, or lies between the two.
+      const joint =
+        relations.closedBy(name)[0] ??
+        family.joints.find(
+          ({ part, to }) => to === name || family.parts.some((one) => one.name === part && restsOn(one).includes(name)),
+        );
+      if (joint === undefined) continue;
+      const closing = baseOf(family.parts, joint.part);
+      this.context.syntax(
+        `${baseOf(family.parts, name)} is not a joint, and ${closing} closes over it: left loose, it would not be seen before this test. Write proves through ${closing}.`,
+        this.context.source(clause),
+      );
+      return;
+    }
+  }
+
+  private failEntry(entry: ast.FailEntry): FailEntry | null {
+    const tries =
+      entry.times !== undefined
+        ? countOf(this.context, entry, 'times', entry.times, { least: 1, like: '(3 times)' })
+        : entry.once
+          ? 1
+          : entry.twice
+            ? 2
+            : entry.unlimited
+              ? Number.POSITIVE_INFINITY
+              : null;
+    if (entry.verb !== undefined) {
+      const inline = this.inlineRepair(
+        entry.verb as Verb,
+        this.objects(entry.objects, entry.verb === 'lap' ? ['face', 'part'] : ['part']),
+        entry.fluid ?? null,
+        entry,
+      );
+      return { ...inline, tries: tries ?? inline.tries, furthestOut: entry.furthest };
+    }
+    if (entry.repair === undefined) return null;
+    const repair = this.context.find(
+      entry.repair.name,
+      'repair',
+      this.names.repairs,
+      this.context.source(entry.repair),
+    );
+    return repair === null
+      ? null
+      : { repair: repair.name, tries, furthestOut: entry.furthest, source: this.source(entry) };
+  }
+
+  /** `on fail renew needle`, `lap if "…"`: a repair of one step, named by its words. */
+  private inlineRepair(
+    verb: Verb,
+    objects: readonly StepObject[],
+    fluid: ast.NameRef | null,
+    entry: ast.FailEntry | null,
+  ): FailEntry {
+    const source = entry === null ? this.source(this.node) : this.source(entry);
+    const name = `${verb} ${objects.map((object) => object.name).join(', ')}`;
+    const step: Unnumbered = {
+      ...emptyStep,
+      verb,
+      objects,
+      source,
+      only: this.place.only,
+      fluid: fluid === null ? null : this.found(fluid, 'fluid', this.names.shop.fluids),
+    };
+    this.inlineRepairs.push({
+      name,
+      title: name,
+      source,
+      station: null,
+      steps: [{ ...step, number: '', key: '' }],
+      tries: null,
+      inline: true,
+      allow: [],
+    });
+    return { repair: name, tries: entry === null ? Number.POSITIVE_INFINITY : null, furthestOut: false, source };
+  }
+}
+
+/** A hazard is printed at every step of its verb and first object: what would choose among them is rejected. */
+export function plainAddress(context: Context, address: ast.Address) {
+  const { ordinal, place } = address;
+  if (ordinal === undefined && place === undefined) return;
+  context.syntax(
+    'A hazard names its step by verb and first object, and is printed at each of those: delete the rest. Put a hazard for a single step before that step, without “for”.',
+    place === undefined ? context.source(address, 'ordinal') : context.source(place),
+  );
+}
+
+/** A hazard in the author's words; what it is about (`hazard spray`) comes before them. */
+export function hazardOf(context: Context, node: ast.Hazard): Hazard {
+  if (node.about !== undefined) {
+    const near = nearSignalWord(node.about);
+    if (near !== null)
+      context.syntax(
+        `There is no signal word ${node.about}, and the hazard would print as a WARNING. Write ${near}.`,
+        context.source(node, 'about'),
+        near,
+      );
+  }
+  const about = node.about === undefined ? '' : `${node.about.charAt(0).toUpperCase()}${node.about.slice(1)}: `;
+  return { word: node.word ?? 'WARNING', text: `${about}${node.text}`, source: context.source(node) };
+}
+
+const signalWords = ['DANGER', 'WARNING', 'CAUTION', 'NOTICE'];
+
+/** The signal word that is meant by the word in its place; null: it says what the hazard is of. */
+function nearSignalWord(about: string): string | null {
+  const near = nearest(about, signalWords, about === about.toUpperCase() ? 3 : 1)[0];
+  return near ?? (/^[A-Z]{3,}$/u.test(about) && about.length > 5 ? signalWords.join(', ') : null);
+}
+
+/** Whether a step is the one that a hazard names by verb and first object. */
+export function isAddressed(
+  step: Pick<Step, 'verb' | 'objects' | 'gate'>,
+  verb: string,
+  object: string | null,
+): boolean {
+  if (step.verb !== verb) return false;
+  return (
+    object === null ||
+    step.objects[0]?.name === object ||
+    step.gate?.name === object ||
+    step.gate?.name === `across ${object}`
+  );
+}
+
+/** The name that all copies of a part share. */
+function baseOf(parts: readonly Part[], name: string): string {
+  return parts.find((part) => part.name === name)?.base ?? name;
+}
+
+/** A located parameter makes what it stands for located. */
+function located(inner: ast.Subject, outer: ast.Subject): ast.Subject {
+  const how = outer.how ?? inner.how;
+  return outer.located ? changed(inner, { located: true, ...(how === undefined ? {} : { how }) }) : inner;
+}
+
+/** A copy with other properties at the same place in the text, which a spread leaves out: the parser hides it. */
+export function changed<Node extends AstNode>(node: Node, changes: Partial<Node>): Node {
+  const { $cstNode, $container } = node;
+  return { ...node, ...changes, ...($cstNode && { $cstNode }), ...($container && { $container }) };
+}
+
+export function pathText(path: ast.Path): string {
+  return path.tail === undefined ? path.head : `${path.head}.${path.tail}`;
+}
+
+/** A label as written, without the quotes around it. */
+export function unquoted(label: string): string {
+  return label.replace(/^"|"$/gu, '');
+}
+
+/** The verb that an address names; its words may be written together by the parser. */
+export function verbOf(words: string): string {
+  return words.startsWith('clean') ? (words.includes('outside') ? 'clean-outside' : 'clean-holes') : words;
+}
+
+/** Words that say all that they say by themselves. */
+function saidWords(phrase: PhraseName, step: Draft<Unnumbered>, fail: { stop: boolean }) {
+  if (phrase === 'words threads oiled') step.oiled = true;
+  else if (phrase === 'words stop if fails') fail.stop = true;
+  else if (phrase === 'words ready to fit') step.readyToFit = true;
+  else if (phrase === 'words as found') step.asFound = true;
+  else if (phrase === 'words as left') step.asLeft = true;
+}
+
+/** The author's words for a step, all of them: none replaces another. */
+function addText(step: Draft<Unnumbered>, text: string) {
+  step.text = step.text === null ? text : `${step.text}; ${text}`;
+}
+
+function clauseWords(clause: ast.Clause | ast.TestClause | ast.WithItem): string {
+  const text = clause.$cstNode?.text.replace(/\s+/gu, ' ') ?? '';
+  return `“${text.length > 40 ? `${text.slice(0, 39)}…` : text}”`;
+}
+
+const noChoice: NonNullable<Step['choose']> = {
+  test: '',
+  target: null,
+  targetSpec: null,
+  rate: null,
+  neverAbove: null,
+};
+
+const emptyTest: TestFigures = {
+  reads: null,
+  within: null,
+  hold: null,
+  from: null,
+  to: null,
+  inTime: null,
+  forTime: null,
+  at: null,
+  gauge: null,
+  spread: null,
+  neverAbove: null,
+  conditions: [],
+};
+
+const emptyStep: Unnumbered = {
+  verb: 'do',
+  source: { file: '', range: { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } } },
+  objects: [],
+  all: false,
+  withObjects: [],
+  tools: [],
+  fluid: null,
+  holder: null,
+  station: null,
+  limit: null,
+  stretch: null,
+  air: null,
+  airNamed: false,
+  gauge: null,
+  text: null,
+  reading: null,
+  sourceText: null,
+  marking: [],
+  choose: null,
+  count: null,
+  bath: null,
+  passes: [],
+  pattern: false,
+  oiled: false,
+  forTrial: false,
+  readyToFit: false,
+  moves: null,
+  asFound: false,
+  asLeft: false,
+  accept: null,
+  reject: null,
+  verdicts: [],
+  gate: null,
+  test: null,
+  takes: null,
+  note: null,
+  hazards: [],
+  dangers: [],
+  allow: [],
+  only: null,
+  lead: null,
+  call: null,
+};

@@ -1,0 +1,411 @@
+import type { Family } from '../model/family.ts';
+import type { Hazard, Procedure, Repair, Stage, Step } from '../model/procedure.ts';
+import type { Shop } from '../model/shop.ts';
+import type { Allow, NameUse } from '../model/source.ts';
+import type * as ast from '../syntax/generated/ast.ts';
+import { nearest } from '../syntax/nearest.ts';
+import { allowOf } from './allows.ts';
+import { type Body, type BodyBlock, bodyOf } from './body.ts';
+import type { Context } from './context.ts';
+import { mostSteps, WrittenOut } from './expansion.ts';
+import { type FindProcedure, hasBeginning, likeOf } from './like-chain.ts';
+import {
+  hazardOf,
+  isAddressed,
+  type MadeStep,
+  type Names,
+  pathText,
+  plainAddress,
+  StepMaker,
+  unquoted,
+  verbOf,
+} from './lower-steps.ts';
+import { dateOf, named } from './shop.ts';
+import { partNumberOf, specOf } from './specs.ts';
+import { unreadLine } from './unread.ts';
+
+/** What a procedure finds in the workspace. */
+export interface World {
+  readonly shops: readonly Shop[];
+  readonly families: readonly Family[];
+  readonly sequences: ReadonlyMap<string, ast.Sequence>;
+  readonly findProcedure: FindProcedure;
+  /** Names of all procedures. */
+  readonly procedures: readonly string[];
+  /** Part numbers of all procedures: a shared sequence may name those of any that call it. */
+  readonly numbers: ReadonlySet<string>;
+  /** How many procedures are like each, so far. */
+  readonly likes: Map<string, number>;
+  /** Bodies that are made already. */
+  readonly bodies: Map<ast.Procedure, Body>;
+}
+
+/** Makes a procedure plain data. Null where it has no family or shop to be replayed over (reported). */
+export function procedureOf(context: Context, node: ast.Procedure, world: World): Procedure | null {
+  const isLike = hasBeginning(context, node, world.findProcedure, world.procedures, world.likes);
+  const heads = headsOf(context, node, world, isLike);
+  for (const item of node.items) {
+    if (item.$type === 'Unread')
+      unreadLine(context, item, [
+        'spec',
+        'number',
+        'stage',
+        'repair',
+        'sequence',
+        'instead',
+        'after',
+        'before',
+        'without',
+        'hazard',
+        'allow',
+      ]);
+  }
+  const { family, shop } = heads;
+  if (family === null || shop === null || !isLike) return null;
+  const specs = context.unique(
+    node.items.flatMap((item) => (item.$type === 'Spec' ? [specOf(context, item, family)] : [])),
+    'spec',
+  );
+  const numbers = context.unique(
+    node.items.flatMap((item) => (item.$type === 'PartNumber' ? [partNumberOf(context, item, specs, family)] : [])),
+    'part number',
+  );
+  const body = bodyOf(context, node, world.findProcedure, world.bodies);
+  const sequences = new Map([...world.sequences, ...body.sequences]);
+  if (!canBeWrittenOut(context, node, body, sequences)) return null;
+  const blocks = body.blocks.map((block) => ({ ...block, source: context.source(block.node, 'name') }));
+  const stageBlocks = context.unique(
+    blocks.filter((block) => block.kind === 'stage'),
+    'stage',
+  );
+  const repairBlocks = context.unique(
+    blocks.filter((block) => block.kind === 'repair'),
+    'repair',
+  );
+  const names: Names = {
+    family,
+    shop,
+    specs,
+    numbers,
+    repairs: repairBlocks,
+    tests: testsOf(context, [...stageBlocks, ...repairBlocks], family, sequences),
+    sequences,
+    sharedNumbers: world.numbers,
+    procedure: node,
+  };
+  const maker = new StepMaker(context, names);
+  const stepsOf = (block: BodyBlock) =>
+    heads.likeSource === null || node.items.some((item) => item === block.node)
+      ? maker.steps(block.lines)
+      : context.writtenOut({ message: `${node.name} takes this over here.`, source: heads.likeSource }, () =>
+          maker.steps(block.lines),
+        );
+  const stages = stageBlocks.map(
+    (block, index): Stage => ({
+      ...blockHead(context, block, shop),
+      together: block.together,
+      allow: block.allows.map((allow) => allowOf(context, allow)),
+      steps: numbered(stepsOf(block), `${index + 1}.`, block.name),
+    }),
+  );
+  const written = repairBlocks.map(
+    (block, index): Repair => ({
+      ...blockHead(context, block, shop),
+      steps: numbered(stepsOf(block), `R${index + 1}.`, block.name),
+      tries: null,
+      inline: false,
+      allow: block.allows.map((allow) => allowOf(context, allow)),
+    }),
+  );
+  const hazards = body.hazards.filter((hazard) => hazard.step === undefined).map((hazard) => hazardOf(context, hazard));
+  for (const { step } of body.hazards) if (step !== undefined) plainAddress(context, step);
+  const addressed = [
+    ...maker.addressed,
+    ...body.hazards.flatMap((hazard) =>
+      hazard.step === undefined
+        ? []
+        : [
+            {
+              hazard: hazardOf(context, hazard),
+              verb: verbOf(hazard.step.verb),
+              object: hazard.step.object === undefined ? null : pathText(hazard.step.object),
+              source: context.source(hazard),
+            },
+          ],
+    ),
+  ];
+  const withHazards = placeHazards(context, stages, written, addressed);
+  const repairs = withTries(withHazards.stages, [
+    ...withHazards.repairs,
+    ...inlineRepairs(maker.inlineRepairs, written.length),
+  ]);
+  return {
+    ...named(context, node),
+    ...heads,
+    extent: context.source(node),
+    files: [
+      ...new Set([
+        ...[node, ...basesOf(node, world)].map((one) => context.source(one).file),
+        family.source.file,
+        shop.source.file,
+        ...maker.files,
+      ]),
+    ],
+    family,
+    shop,
+    specs,
+    numbers,
+    stages: withHazards.stages,
+    repairs,
+    hazards,
+    allow: [...heads.allow, ...node.items.flatMap((item) => (item.$type === 'Allow' ? [allowOf(context, item)] : []))],
+  };
+}
+
+interface Heads {
+  family: Family | null;
+  shop: Shop | null;
+  revision: string | null;
+  writtenBy: string | null;
+  approvedBy: string | null;
+  approvedOn: string | null;
+  like: string | null;
+  likeSource: NameUse['source'] | null;
+  allow: Allow[];
+}
+
+function headsOf(context: Context, node: ast.Procedure, world: World, isLike: boolean): Heads {
+  const heads: Heads = {
+    family: null,
+    shop: null,
+    revision: null,
+    writtenBy: null,
+    approvedBy: null,
+    approvedOn: null,
+    like: null,
+    likeSource: null,
+    allow: [],
+  };
+  const saidFor = node.heads.some((head) => head.$type === 'ForFamily');
+  const saidAt = node.heads.some((head) => head.$type === 'AtShop');
+  const seen = new Set<string>();
+  for (const head of node.heads) {
+    if (seen.has(head.$type) && head.$type !== 'HeadAllow')
+      context.syntax(
+        `${head.$cstNode?.text.split(' ')[0]} appears twice in the head of ${node.name}. Delete one.`,
+        context.source(head),
+      );
+    seen.add(head.$type);
+    switch (head.$type) {
+      case 'ForFamily':
+        heads.family = context.find(head.family.name, 'family', world.families, context.source(head.family));
+        break;
+      case 'AtShop':
+        heads.shop = context.find(head.shop.name, 'shop', world.shops, context.source(head.shop));
+        break;
+      case 'LikeProcedure': {
+        heads.like = head.procedure.name;
+        heads.likeSource = context.source(head.procedure);
+        const base = world.findProcedure(head.procedure.name);
+        if (base === null) break;
+        context.link(context.source(head.procedure), context.source(base, 'name'), head.procedure.name, 'procedure');
+        const taken = isLike ? inheritedHeads(base, world) : null;
+        heads.family ??= saidFor ? null : (taken?.family ?? null);
+        heads.shop ??= saidAt ? null : (taken?.shop ?? null);
+        break;
+      }
+      case 'InRevision':
+        heads.revision = unquoted(head.revision);
+        break;
+      case 'WrittenBy':
+        heads.writtenBy = head.person;
+        break;
+      case 'ApprovedBy':
+        heads.approvedBy = head.person;
+        heads.approvedOn = head.date === undefined ? null : dateOf(context, head, 'date', head.date);
+        break;
+      case 'HeadAllow':
+        heads.allow.push(allowOf(context, head.allow));
+        break;
+    }
+  }
+  const [noFamily, noShop] = [!saidFor && heads.family === null, !saidAt && heads.shop === null];
+  if ((noFamily || noShop) && heads.like !== null && isLike)
+    context.syntax(
+      `${node.name} is not checked: it takes ${noFamily ? 'its family' : 'its shop'} from ${heads.like}, where it is missing or unknown. Correct it there, or add “${noFamily ? 'for FAMILY' : 'at SHOP'}” here.`,
+      context.source(node, 'name'),
+    );
+  if ((noFamily || noShop) && heads.like === null) {
+    const lacks =
+      noFamily && noShop
+        ? 'neither says which family it is for nor at which shop it is done: add “for FAMILY at SHOP”'
+        : noFamily
+          ? 'does not say which family it is for: add “for FAMILY”'
+          : 'does not say at which shop it is done: add “at SHOP”';
+    context.syntax(
+      `Procedure ${node.name} ${lacks} to its head. Until then the procedure is not checked.`,
+      context.source(node, 'name'),
+    );
+  }
+  return heads;
+}
+
+/** Family and shop of the procedure that another is like, through a chain of them that has a beginning. */
+function inheritedHeads(node: ast.Procedure, world: World): { family: Family | null; shop: Shop | null } {
+  const head = <T extends ast.ProcedureHead>(type: T['$type']) =>
+    node.heads.find((other) => other.$type === type) as T | undefined;
+  const family = head<ast.ForFamily>('ForFamily')?.family.name;
+  const shop = head<ast.AtShop>('AtShop')?.shop.name;
+  const base = world.findProcedure(likeOf(node)?.procedure.name ?? '');
+  const further = base === null ? null : inheritedHeads(base, world);
+  return {
+    family: world.families.find((other) => other.name === family) ?? further?.family ?? null,
+    shop: world.shops.find((other) => other.name === shop) ?? further?.shop ?? null,
+  };
+}
+
+/** Whether the steps can be written out. Reports the call that makes too many of them. */
+function canBeWrittenOut(
+  context: Context,
+  node: ast.Procedure,
+  { blocks }: Body,
+  sequences: ReadonlyMap<string, ast.Sequence>,
+): boolean {
+  const writtenOut = new WrittenOut(sequences);
+  const lines = blocks.flatMap((block) => block.lines);
+  if (writtenOut.count(lines) <= mostSteps) return true;
+  const call = writtenOut.culprit(lines);
+  const what = call === null ? `Procedure ${node.name}` : `Sequence ${call.name.name}`;
+  context.syntax(
+    `${what} has more than ${mostSteps} steps once every sequence is expanded: nobody can follow that, and it is not checked. Have the sequences call one another less.`,
+    call === null ? context.source(node, 'name') : context.source(call.name),
+  );
+  return false;
+}
+
+/** Tests by name: those of the body, of its sequences' callers, and what the family is proven by. */
+function testsOf(
+  context: Context,
+  blocks: readonly BodyBlock[],
+  family: Family,
+  sequences: ReadonlyMap<string, ast.Sequence>,
+): NameUse[] {
+  const tests = new Map<string, NameUse>();
+  const called = new Set<ast.Sequence>();
+  const read = (lines: readonly ast.StepLine[]) => {
+    for (const step of lines.flatMap(({ steps }) => steps)) {
+      if (step.$type === 'OnlySteps') read(step.lines);
+      else if (step.$type === 'TestStep' && !tests.has(step.name.name))
+        tests.set(step.name.name, { name: step.name.name, source: context.source(step.name) });
+      const sequence = step.$type === 'Call' ? sequences.get(step.name.name) : undefined;
+      if (sequence !== undefined) called.add(sequence);
+    }
+  };
+  for (const { lines } of blocks) read(lines);
+  // A set takes what is put into it while it is walked.
+  for (const { lines } of called) read(lines);
+  return [...tests.values(), ...family.provenBy.filter(({ name }) => !tests.has(name))];
+}
+
+function blockHead(context: Context, block: BodyBlock, shop: Shop) {
+  return {
+    name: block.name,
+    title: block.title,
+    source: context.source(block.node, 'name' in block.node ? 'name' : undefined),
+    station:
+      block.station === null
+        ? null
+        : (context.find(block.station.name, 'station', shop.stations, context.source(block.station))?.name ?? null),
+  };
+}
+
+/** Gives each step its printed number (2.3, and 2.3a, 2.3b for a call) and its key. */
+function numbered(made: readonly MadeStep[], prefix: string, place: string): Step[] {
+  const seen = new Map<string, number>();
+  return made.map(({ step, group }, index) => {
+    const letter =
+      step.call === null ? '' : letters(made.slice(0, index).filter((other) => other.group === group).length);
+    const bare = `${place}/${[step.verb, step.gate?.name.replace(/^(check|set|across|measure) /u, '') ?? step.objects[0]?.name ?? ''].join(' ').trim()}`;
+    const ordinal = (seen.get(bare) ?? 0) + 1;
+    seen.set(bare, ordinal);
+    const number = `${prefix}${group}${letter}`;
+    // Two checks of one part are two gates: each is passed for itself.
+    const looks = step.verb === 'check' || step.verb === 'measure';
+    const gate = step.gate === null || !looks ? step.gate : { ...step.gate, name: `${step.gate.name} (${number})` };
+    return { ...step, gate, number, key: ordinal === 1 ? bare : `${bare} (${ordinal})` };
+  });
+}
+
+/** What a procedure is `like`, and what that is like, as far as the ring or the chain goes. */
+function basesOf(node: ast.Procedure, world: World): ast.Procedure[] {
+  const bases: ast.Procedure[] = [];
+  const baseOf = (one: ast.Procedure) => {
+    const like = one.heads.find((head) => head.$type === 'LikeProcedure') as ast.LikeProcedure | undefined;
+    return like === undefined ? null : world.findProcedure(like.procedure.name);
+  };
+  for (let base = baseOf(node); base !== null && !bases.includes(base); base = baseOf(base)) bases.push(base);
+  return bases;
+}
+
+/** a, b, … z, aa, ab, … */
+function letters(index: number): string {
+  const last = String.fromCharCode(97 + (index % 26));
+  return index < 26 ? last : letters(Math.floor(index / 26) - 1) + last;
+}
+
+/** Repairs written inside `on fail`, once each, numbered behind those with a block of their own. */
+function inlineRepairs(repairs: readonly Repair[], before: number): Repair[] {
+  const once = repairs.filter((repair, index) => repairs.findIndex((other) => other.name === repair.name) === index);
+  return once.map((repair, index) => ({
+    ...repair,
+    steps: repair.steps.map((step, place) => ({
+      ...step,
+      number: `R${before + index + 1}.${place + 1}`,
+      key: `${repair.name}/${step.verb}`,
+    })),
+  }));
+}
+
+/** A repair is tried as often as the most generous of its mentions says; null: without limit. */
+function withTries(stages: readonly Stage[], repairs: readonly Repair[]): Repair[] {
+  const entries = [...stages, ...repairs].flatMap((block) => block.steps.flatMap((step) => step.gate?.onFail ?? []));
+  return repairs.map((repair) => {
+    const counts = entries.filter((entry) => entry.repair === repair.name).flatMap((entry) => entry.tries ?? []);
+    const most = counts.length === 0 ? (byDegrees(repair) ? Number.POSITIVE_INFINITY : 1) : Math.max(...counts);
+    return { ...repair, tries: Number.isFinite(most) ? most : null };
+  });
+}
+
+/** It brings a reading nearer each time, so that one try is not what is meant where no count is written. */
+export function byDegrees(repair: Repair): boolean {
+  return repair.steps.some((step) => step.verb === 'choose' || step.verb === 'set');
+}
+
+function placeHazards(
+  context: Context,
+  stages: readonly Stage[],
+  repairs: readonly Repair[],
+  addressed: readonly { hazard: Hazard; verb: string; object: string | null; source: Hazard['source'] }[],
+) {
+  const fits = isAddressed;
+  const steps = [...stages, ...repairs].flatMap((block) => block.steps);
+  for (const { verb, object, source } of addressed) {
+    if (steps.some((step) => fits(step, verb, object))) continue;
+    const objects = steps.flatMap((step) =>
+      step.verb === verb ? (step.gate?.name ?? step.objects[0]?.name ?? []) : [],
+    );
+    const near = object === null ? [] : nearest(object, objects);
+    context.syntax(
+      `This hazard is for “${[verb, object].filter(Boolean).join(' ')}”, and there is no such step. ${near.length > 0 ? `Did you mean ${near.map((name) => `${verb} ${name}`).join(' or ')}?` : 'Name the step by its verb and first object.'}`,
+      source,
+    );
+  }
+  const put = <T extends Stage | Repair>(block: T): T => ({
+    ...block,
+    steps: block.steps.map((step) => {
+      const more = addressed.filter(({ verb, object }) => fits(step, verb, object)).map(({ hazard }) => hazard);
+      return more.length === 0 ? step : { ...step, hazards: [...step.hazards, ...more] };
+    }),
+  });
+  return { stages: stages.map(put), repairs: repairs.map(put) };
+}

@@ -1,0 +1,73 @@
+import { base, quantityOf as inUnit } from '../engineering/measured.ts';
+import { needleProblem, shimRateOf } from '../engineering/needle.ts';
+import type { RateFrom } from '../model/procedure.ts';
+import { formatQuantity, kindOfUnit } from '../quantities/index.ts';
+import type { Kind, Limit, Quantity } from '../quantities/types.ts';
+import type * as ast from '../syntax/generated/ast.ts';
+import type { Context } from './context.ts';
+import { quantityOf } from './limits.ts';
+
+/** Digits that the rate is given with: more than any spring is measured to. */
+const digits = 4;
+
+/** The spec that is to have the rate. */
+export interface RateOf {
+  readonly name: string;
+  readonly kind: Kind | null;
+  /** `3 bar per 0.001 in` of the spec that a part number's value goes over; null: it has no second quantity. */
+  readonly per: Quantity | null;
+}
+
+/** What a rate is to be worked out from. Null where a figure of it has no meaning (reported). */
+export function rateFromOf(context: Context, node: ast.RateFrom): RateFrom | null {
+  const [stiffness, guide, seat] = (['stiffness', 'guide', 'seat'] as const).map((input) =>
+    quantityOf(context, node, input, node[input]),
+  );
+  return stiffness == null || guide == null || seat == null ? null : { stiffness, guide, seat };
+}
+
+/**
+ * The rate of a shim from its spring and needle, rounded, as a limit like one that is written. Null where none comes of
+ * them (reported).
+ */
+export function rateOf(
+  context: Context,
+  node: ast.RateFrom,
+  from: RateFrom | null,
+  { name, kind, per }: RateOf,
+): Limit | null {
+  const refuse = (message: string, property?: string) => {
+    context.syntax(message, context.source(node, property));
+    return null;
+  };
+  if (kind !== 'setting rate')
+    return refuse(
+      `Spec ${name} is ${kind === null ? 'not said to be a rate' : `a ${kind}`}, and a spring and a needle give the rate of a shim. Write “spec ${name} rate from …”, or write the figure itself.`,
+    );
+  if (per !== null)
+    return refuse(
+      `Spec ${name} is written per ${formatQuantity(per)}, and a spring and a needle give a rate per mm: the two do not go together. Write the rate of the spec in one unit, such as 96 bar per mm.`,
+    );
+  if (from === null) return null;
+  const { stiffness, guide, seat } = from;
+  const wrong = (['stiffness', 'guide', 'seat'] as const).find(
+    (input) => kindOfUnit(from[input].unit) !== (input === 'stiffness' ? 'stiffness' : 'length'),
+  );
+  if (wrong !== undefined)
+    return refuse(
+      `${wrong === 'stiffness' ? 'The stiffness of a spring is a force per length' : `A ${wrong} has a diameter`}, and ${formatQuantity(from[wrong])} is a ${kindOfUnit(from[wrong].unit)}: no rate follows from it. Write, for example, ${wrong === 'stiffness' ? '200 N/mm' : '6 mm'}.`,
+      wrong,
+    );
+  const problem = needleProblem({ guide, seat });
+  if (problem !== null) return refuse(problem, base(guide) <= 0 ? 'guide' : 'seat');
+  if (base(stiffness) <= 0)
+    return refuse(
+      `A spring with a stiffness of ${formatQuantity(stiffness)} presses no harder on a thicker shim: nothing could be set with it. Write the measured stiffness or the one on the drawing, such as 200 N/mm.`,
+      'stiffness',
+    );
+  const exact = shimRateOf(stiffness, { guide, seat });
+  const nominal = exact === null ? null : inUnit(base(exact), exact.unit, digits);
+  if (nominal === null)
+    return refuse('The rate of this spring and needle is too large to calculate with. Check the units.');
+  return { form: 'nominal', nominal, plus: null, minus: null };
+}

@@ -1,0 +1,339 @@
+import type { Result } from '../model/job.ts';
+import type { Procedure } from '../model/procedure.ts';
+import type { Named, NameUse } from '../model/source.ts';
+import { formatQuantity, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
+import { kindAdmits } from '../quantities/kinds.ts';
+import type { Kind, Quantity, UnitName } from '../quantities/types.ts';
+import type * as ast from '../syntax/generated/ast.ts';
+import { nearest } from '../syntax/nearest.ts';
+import type { Context } from './context.ts';
+import { quantityOf } from './limits.ts';
+import { dateOf } from './shop.ts';
+
+/** What was written down of a unit, and its notes. */
+interface Written {
+  readonly results: Result[];
+  readonly notes: string[];
+}
+
+/** Makes the lines of a unit plain data: the words of each tell what it is. */
+export function resultsOf(context: Context, nodes: readonly ast.Result[], procedure: Procedure): Written {
+  const written: Written = { results: [], notes: [] };
+  const reader = new ResultReader(context, procedure, written);
+  for (const node of nodes) reader.read(node);
+  return written;
+}
+
+/** Words that make a result of a name. */
+const resultWords = ['as', 'found', 'renewed', 'torque', 'done', 'note', 'pass', 'fail', 'out'];
+
+/** What followed the names of a result. */
+interface Facts {
+  value: Quantity | null;
+  fitted: Quantity | null;
+  /** `with MIC-1`. */
+  tool: string | null;
+  /** `on PG-400`. */
+  gauge: string | null;
+  by: string | null;
+  on: string | null;
+  text: string | null;
+}
+
+const noFacts: Facts = { value: null, fitted: null, tool: null, gauge: null, by: null, on: null, text: null };
+
+class ResultReader {
+  private readonly context: Context;
+  private readonly procedure: Procedure;
+  private readonly written: Written;
+  private readonly readable: readonly NameUse[];
+
+  constructor(context: Context, procedure: Procedure, written: Written) {
+    this.context = context;
+    this.procedure = procedure;
+    this.written = written;
+    this.readable = readableNames(procedure);
+  }
+
+  /** `seat-leak pass chatter pass back-leak 9 s` is one node: what follows the last name belongs to that. */
+  read(node: ast.Result) {
+    const names = [...node.names];
+    let asFound = false;
+    while (names.length > 0) {
+      if (names[0]!.name === 'as' && names[1]?.name === 'found') {
+        names.splice(0, 2);
+        asFound = true;
+        continue;
+      }
+      if (names[0]!.name === 'renewed' && names.length > 1) {
+        names.shift();
+        this.renewed(names, node);
+        if (names.length === 0 && node.facts.length === 0) return;
+        continue;
+      }
+      const verdict = names[1]?.name;
+      if (verdict !== 'pass' && verdict !== 'fail') break;
+      const [name] = names.splice(0, 2);
+      this.verdict(name!, verdict === 'pass', asFound, names.length === 0 ? node : null);
+      if (names.length === 0) return;
+    }
+    this.last(node, names, asFound);
+  }
+
+  /** What follows the last name of a line belongs to that. */
+  private verdict(node: ast.NameRef, passed: boolean, asFound: boolean, behind: ast.Result | null) {
+    const parts = this.procedure.family.parts;
+    const name = this.find(node, 'test', [...this.readable, ...parts]);
+    const source = this.context.source(node);
+    const facts = behind === null ? noFacts : this.factsOf(behind);
+    if (behind !== null) this.only(behind, ['tool', 'gauge', 'text']);
+    const watched = facts.gauge ?? facts.tool;
+    if (name !== null)
+      this.written.results.push({
+        form: 'verdict',
+        name,
+        ...(asFound ? { asFound } : {}),
+        passed,
+        ...(watched === null ? {} : { watched }),
+        text: facts.text,
+        source,
+      });
+  }
+
+  /** Takes the parts that come next off the names. The first is one, whatever else may have its name. */
+  private renewed(names: ast.NameRef[], node: ast.Result) {
+    const { parts } = this.procedure.family;
+    const isPart = ({ name }: ast.NameRef) => parts.some((part) => part.name === name);
+    const after = names.findIndex((name, index) => index > 0 && !isPart(name));
+    const told =
+      after === -1
+        ? node.facts.some(({ $type }) => $type === 'ResultValue' || $type === 'ResultIn')
+        : /^(?:out|pass|fail)$/u.test(names[after]!.name);
+    // The last of them begins a result of its own: `renewed spring  shim out 1.30 mm`.
+    const count = (after === -1 ? names.length : after) - (told ? 1 : 0);
+    for (const name of names.splice(0, Math.max(1, count))) {
+      const part = this.find(name, 'part', parts);
+      if (part !== null) this.written.results.push({ form: 'renewed', part, source: this.context.source(name) });
+    }
+  }
+
+  /** The names that are left, with what follows them. */
+  private last(node: ast.Result, names: readonly ast.NameRef[], asFound: boolean) {
+    const { context, procedure, written } = this;
+    const facts = this.factsOf(node);
+    const source = context.source(node);
+    const [first, second, ...more] = names;
+    const { value, fitted, text } = facts;
+    if (first === undefined) {
+      if (text === null) return this.refuse(node, 'Write what was found: as found opening 214 bar, or as found "…".');
+      this.only(node, ['text']);
+      written.results.push({ form: 'remark', asFound, text, source });
+      return;
+    }
+    if (first.name === 'note' && second === undefined) {
+      if (text === null) return this.refuse(node, 'Write the note in quotes.');
+      this.only(node, ['text']);
+      written.notes.push(text);
+      return;
+    }
+    if (first.name === 'renewed') return this.refuse(node, 'Write what went in new: renewed spring, washer.');
+    if (first.name === 'done' && second === undefined) {
+      if (facts.by === null || facts.by.trim() === '') return this.refuse(node, 'Write done by and a name in quotes.');
+      this.only(node, ['by', 'on']);
+      written.results.push({ form: 'done', by: facts.by, on: facts.on, source });
+      return;
+    }
+    if (first.name === 'torque' && second !== undefined && more.length === 0) {
+      const part = this.find(second, 'part', procedure.family.parts);
+      if (value === null) return this.refuse(node, 'Write the torque that was set: torque nut 60 N·m.');
+      if (part !== null && !isTightened(procedure, part))
+        return this.refuse(
+          second,
+          `Nothing is tightened at ${part}: it is not a joint of the family, and no step torques it. Name the part that is turned.`,
+        );
+      this.only(node, ['value', facts.tool === null ? 'gauge' : 'tool']);
+      if (part !== null && this.isOf(value, only('torque'), node))
+        written.results.push({ form: 'torque', part, value, tool: facts.tool ?? facts.gauge, source });
+      return;
+    }
+    if (fitted !== null || (second?.name === 'out' && more.length === 0)) {
+      if (fitted !== null && second !== undefined) return this.refuse(second, 'Write one part, in, and its size.');
+      const part = this.find(first, 'part', procedure.family.parts);
+      const size = fitted ?? value;
+      if (size === null) return this.refuse(node, 'Write the size: shim out 1.30 mm.');
+      this.only(node, [fitted === null ? 'value' : 'fitted', facts.tool === null ? 'gauge' : 'tool']);
+      if (part !== null && this.isOf(size, only('length'), node))
+        written.results.push({
+          form: 'shim',
+          part,
+          fitted: fitted !== null,
+          size,
+          ...this.measuredWith(facts),
+          source,
+        });
+      return;
+    }
+    if (this.isSlip(names)) return;
+    if (second !== undefined) return this.refuse(second, `“${second.name}” is not a result here.`);
+    const name = this.find(first, 'test', this.readable);
+    if (value === null) return this.refuse(node, 'Write what was read, or pass or fail.');
+    this.only(node, ['value', 'tool', 'gauge', 'text']);
+    if (name !== null && this.isOf(value, readingOf(procedure, name), node))
+      written.results.push({ form: 'reading', name, asFound, value, ...this.readOn(facts, value), text, source });
+  }
+
+  /** Whether a word that makes a result is misspelt: reported, where no test or part is called so. */
+  private isSlip(names: readonly ast.NameRef[]): boolean {
+    const known = new Set([...this.readable, ...this.procedure.family.parts].map(({ name }) => name));
+    for (const node of names) {
+      const [word] = known.has(node.name) ? [] : nearest(node.name, resultWords);
+      if (word === undefined || word === node.name) continue;
+      this.refuse(node, `“${node.name}” is not a result here. Did you mean ${word}?`);
+      return true;
+    }
+    return false;
+  }
+
+  private factsOf(node: ast.Result): Facts {
+    const facts: Facts = { ...noFacts };
+    for (const fact of node.facts) {
+      switch (fact.$type) {
+        case 'ResultValue':
+          facts.value ??= quantityOf(this.context, fact, 'value', fact.value, fact.sign);
+          break;
+        case 'ResultIn':
+          facts.fitted ??= quantityOf(this.context, fact, 'value', fact.value, fact.sign);
+          break;
+        case 'ResultOn':
+          if (fact.tool !== undefined) facts.gauge ??= this.tool(fact.tool);
+          else if (fact.date !== undefined) facts.on ??= dateOf(this.context, fact, 'date', fact.date);
+          break;
+        case 'ResultWith':
+          facts.tool ??= this.tool(fact.tool);
+          break;
+        case 'ResultBy':
+          facts.by ??= fact.person;
+          break;
+        case 'ResultText':
+          facts.text ??= fact.text;
+          break;
+      }
+    }
+    return facts;
+  }
+
+  /** What follows a result and is not part of it, or is there twice, would be lost. */
+  private only(node: ast.Result, takes: readonly (keyof Facts)[]) {
+    for (const [index, fact] of node.facts.entries()) {
+      const key = keyOf(fact);
+      const first = node.facts.findIndex((other) => keyOf(other) === key) === index;
+      if (key === null || (takes.includes(key) && first)) continue;
+      this.refuse(
+        fact,
+        `“${fact.$cstNode?.text ?? ''}” belongs to no result here, and would be lost. Write the result that it belongs to before it, or delete it.`,
+      );
+    }
+  }
+
+  private tool(tool: ast.NameRef): string | null {
+    return this.find(tool, 'tool', this.procedure.shop.assets);
+  }
+
+  private measuredWith({ tool, gauge }: Facts): { tool?: string } {
+    const name = tool ?? gauge;
+    return name === null ? {} : { tool: name };
+  }
+
+  /** `back-leak 9 s on PG-400 with SW-1`: the watch shows the seconds; the gauge, what they are counted between. */
+  private readOn(facts: Facts, value: Quantity): { tool: string | null; watched?: string } {
+    const [shown, other] = [facts.tool, facts.gauge].filter((name) => name !== null);
+    if (shown === undefined) return { tool: null };
+    const { kind, range } = this.procedure.shop.assets.find(({ name }) => name === shown)!;
+    const showsTime = range === null ? kind === 'tool' : kindOfUnit(range.high.unit) === 'time';
+    if (kindOfUnit(value.unit) === 'time' && !showsTime) return { tool: other ?? null, watched: shown };
+    return other === undefined ? { tool: shown } : { tool: shown, watched: other };
+  }
+
+  private find(node: ast.NameRef, what: string, among: readonly NameUse[]): string | null {
+    return this.context.find(node.name, what, among, this.context.source(node))?.name ?? null;
+  }
+
+  private isOf(value: Quantity, { kind, takes }: Readable, node: ast.Result): boolean {
+    const { unit } = value;
+    if (takes(unit)) return true;
+    this.refuse(node, `${formatQuantity(value)} is a ${kindOfUnit(unit)}, and a ${kind} is read here. Check the unit.`);
+    return false;
+  }
+
+  private refuse(node: ast.Result | ast.ResultFact | ast.NameRef, message: string) {
+    this.context.syntax(message, this.context.source(node));
+  }
+}
+
+/** What can be read of a unit: specs, tests, and what is read or set by a name of its own. */
+function readableNames({ specs, stages, repairs }: Procedure): NameUse[] {
+  const steps = [...stages, ...repairs].flatMap((block) => block.steps);
+  const named = steps.flatMap((step): NameUse[] => {
+    if (step.verb === 'test') return [{ name: step.gate!.name, source: step.source }];
+    return step.reading !== null ? [{ name: step.reading, source: step.source }] : [];
+  });
+  const all: readonly (Named | NameUse)[] = [...specs, ...named];
+  return all.filter(({ name }, index) => all.findIndex((other) => other.name === name) === index);
+}
+
+function keyOf(fact: ast.ResultFact): keyof Facts | null {
+  switch (fact.$type) {
+    case 'ResultValue':
+      return 'value';
+    case 'ResultIn':
+      return 'fitted';
+    case 'ResultOn':
+      return fact.tool !== undefined ? 'gauge' : fact.date !== undefined ? 'on' : null;
+    case 'ResultWith':
+      return 'tool';
+    case 'ResultBy':
+      return 'by';
+    case 'ResultText':
+      return 'text';
+  }
+}
+
+/** A part that is turned: a joint, a screw or what locks it, or one that a step tightens. */
+function isTightened({ family, stages, repairs }: Procedure, part: string): boolean {
+  const { joints, adjusters } = family;
+  return (
+    joints.some((joint) => joint.part === part) ||
+    adjusters.some((adjuster) => adjuster.part === part || adjuster.lockedBy === part) ||
+    [...stages, ...repairs].some(({ steps }) =>
+      steps.some(
+        ({ verb, objects }) => (verb === 'torque' || verb === 'lock') && objects.some(({ name }) => name === part),
+      ),
+    )
+  );
+}
+
+/** What may be written as a reading. */
+interface Readable {
+  /** Null: nobody says, and anything may. */
+  readonly kind: Kind | null;
+  readonly takes: (unit: UnitName) => boolean;
+}
+
+function only(...kinds: readonly Kind[]): Readable {
+  return { kind: kinds[0]!, takes: (unit) => kinds.includes(kindOfUnit(unit)) };
+}
+
+/** What a test reads: every unit that the limits take which it is held to; without one, what its own words take. */
+function readingOf({ specs, stages, numbers }: Procedure, name: string): Readable {
+  const test = stages.flatMap(({ steps }) => steps).find((step) => step.verb === 'test' && step.gate!.name === name);
+  const { within = null, inTime = null, reads = null } = test?.test ?? {};
+  if (inTime !== null) return only('time');
+  if (within?.form === 'limit') return only(kindOfLimit(within.limit));
+  const spec = specs.find((one) => one.name === (within?.spec ?? name));
+  const values = numbers.flatMap((number) => number.values.filter((value) => value.spec === spec?.name));
+  const limits = [spec, ...values].flatMap((value) => [value?.rebuilt, value?.inService, value?.whenNew]);
+  const kinds = limits.flatMap((limit) => (limit == null ? [] : kindOfLimit(limit)));
+  if (kinds.length > 0) return only(...kinds);
+  const kind = reads ?? spec?.kind ?? null;
+  return { kind, takes: (unit) => kind === null || kindAdmits(kind, unit) };
+}

@@ -1,0 +1,118 @@
+import { type AstNode, GrammarUtils } from 'langium';
+import type { Range } from '../model/source.ts';
+import type * as ast from '../syntax/generated/ast.ts';
+
+/** One line of a file's outline. */
+export interface DeclaredSymbol {
+  readonly name: string;
+  readonly title: string;
+  /** The word that declares it: shop, family, stage, part, step, … */
+  readonly kind: string;
+  readonly range: Range;
+  readonly nameRange: Range;
+  readonly children: readonly DeclaredSymbol[];
+}
+
+/** The outline of a file: what it declares, in order. */
+export function symbolsOf(file: ast.File): DeclaredSymbol[] {
+  return file.declarations.flatMap((node) => {
+    switch (node.$type) {
+      case 'Shop':
+        return symbol(node, 'shop', node.items.flatMap(item));
+      case 'Family':
+        return symbol(node, 'family', node.items.flatMap(item));
+      case 'Procedure':
+        return symbol(node, 'procedure', node.items.flatMap(item));
+      case 'Job':
+        return symbol(
+          node,
+          'job',
+          node.items.flatMap((unit) =>
+            unit.$type === 'Unit' ? made(unit, `unit ${unit.place}`, unit.number?.name ?? '', 'unit', 'place') : [],
+          ),
+        );
+      case 'Sequence':
+        return symbol(node, 'sequence', steps(node.lines));
+      default:
+        return [];
+    }
+  });
+}
+
+function item(node: ast.ShopItem | ast.FamilyItem | ast.ProcedureItem): DeclaredSymbol[] {
+  switch (node.$type) {
+    case 'Station':
+      return symbol(node, 'station');
+    case 'Asset':
+      return symbol(node, node.kind);
+    case 'Fluid':
+      return symbol(node, 'fluid');
+    case 'Stock':
+      return symbol(node, 'stock');
+    case 'Master':
+      return symbol(node, 'master');
+    case 'Part':
+      return symbol(node, 'part');
+    case 'Face':
+      return made(node, node.face.$cstNode?.text ?? '', node.title ?? '', 'face', 'face');
+    case 'Port':
+      return made(node, node.names.map((ref) => ref.name).join(', '), '', 'port', 'names');
+    case 'Joint':
+      return made(node, node.part.name, node.thread ?? '', 'joint', 'part');
+    case 'Adjuster':
+      return made(node, node.part.name, '', 'adjuster', 'part');
+    case 'Spec':
+      return symbol(node, 'spec');
+    case 'PartNumber':
+      return made(node, String(node.name).replace(/"/gu, ''), node.title ?? '', 'number', 'name');
+    case 'Stage':
+      return symbol(node, 'stage', steps(node.lines));
+    case 'Repair':
+      return symbol(node, 'repair', steps(node.lines));
+    case 'Sequence':
+      return symbol(node, 'sequence', steps(node.lines));
+    default:
+      return [];
+  }
+}
+
+function steps(lines: readonly ast.StepLine[]): DeclaredSymbol[] {
+  return lines.flatMap((line) =>
+    line.steps.flatMap((step) => {
+      if (step.$type === 'Unread' || step.$type === 'Hazard') return [];
+      if (step.$type === 'OnlySteps')
+        return made(step, `only ${step.numbers.join(', ')}`, '', 'only', 'numbers', steps(step.lines));
+      const text = (step.$cstNode?.text ?? '').replace(/\s+/gu, ' ');
+      return made(step, text.length > 60 ? `${text.slice(0, 59)}…` : text, '', 'step');
+    }),
+  );
+}
+
+function symbol(
+  node: AstNode & { name: string; title?: string },
+  kind: string,
+  children: DeclaredSymbol[] = [],
+): DeclaredSymbol[] {
+  return made(node, node.name, node.title ?? '', kind, 'name', children);
+}
+
+function made(
+  node: AstNode,
+  name: string,
+  title: string,
+  kind: string,
+  property?: string,
+  children: readonly DeclaredSymbol[] = [],
+): DeclaredSymbol[] {
+  const whole = node.$cstNode;
+  if (whole === undefined || name === undefined || name === '') return [];
+  const named = property === undefined ? whole : (GrammarUtils.findNodeForProperty(whole, property) ?? whole);
+  return [{ name, title, kind, range: plain(whole.range), nameRange: plain(named.range), children }];
+}
+
+function plain(range: Range): Range {
+  return {
+    start: { line: range.start.line, character: range.start.character },
+    end: { line: range.end.line, character: range.end.character },
+  };
+}

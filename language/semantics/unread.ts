@@ -1,0 +1,58 @@
+import type { Source } from '../model/source.ts';
+import type * as ast from '../syntax/generated/ast.ts';
+import { continuing, stepWords } from '../syntax/keywords.ts';
+import { nearest } from '../syntax/nearest.ts';
+import type { Context } from './context.ts';
+import { synonymMessage, synonyms } from './synonyms.ts';
+
+/**
+ * Reports a line that begins with no word of the language, with the nearest ones. A line that the parser broke
+ * off in begins with one: its error is reported already.
+ */
+export function unreadLine(
+  context: Context,
+  node: ast.Unread,
+  words: readonly string[],
+  sequences: readonly string[] = [],
+) {
+  const whole = context.source(node);
+  const word = /^[^\s,{}]+/u.exec(node.text)?.[0] ?? node.text;
+  if (words.includes(word) && !(sequences.includes(word) && !stepWords.includes(word))) return;
+  const source: Source = {
+    file: whole.file,
+    range: {
+      start: whole.range.start,
+      end: { line: whole.range.start.line, character: whole.range.start.character + word.length },
+    },
+  };
+  if (sequences.includes(word)) {
+    context.syntax(
+      `${word} is a word of the language: a sequence of that name cannot be called. Give the sequence another name.`,
+      source,
+    );
+    return;
+  }
+  const meant = synonyms.get(word);
+  if (meant !== undefined && words.includes(meant)) {
+    context.syntax(synonymMessage(word), source, meant);
+    return;
+  }
+  if (continuing.includes(word)) {
+    context.syntax(
+      `${word} continues a statement, and there is none before it. Write that statement above, or delete this.`,
+      source,
+    );
+    return;
+  }
+  const near = nearest(word, words);
+  const what =
+    near.length === 0
+      ? 'Delete the line, or begin it with a word of the language.'
+      : `Did you mean ${near.join(' or ')}?`;
+  context.syntax(
+    `No such step or word: ${word.length > 30 ? `${word.slice(0, 29)}…` : word}. ${what}`,
+    source,
+    near.length === 1 ? near[0] : undefined,
+    word,
+  );
+}

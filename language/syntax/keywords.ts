@@ -1,0 +1,169 @@
+/*
+ * Words that shape lines and blocks, for the token pass. words.test.ts holds every list against the grammar.
+ */
+import { spellingOf, verbs } from './verbs/index.ts';
+
+/** Begin a declaration: they are written at the margin of a file. */
+export const declarationHeads = ['shop', 'family', 'procedure', 'job', 'sequence'];
+
+/** Begin an item directly inside a declaration, and nothing inside a block of steps. */
+export const itemHeads = [
+  'stage',
+  'repair',
+  'sequence',
+  'station',
+  'part',
+  'face',
+  'port',
+  'joint',
+  'adjuster',
+  'number',
+  'spec',
+  'unit',
+  'proven',
+  'master',
+  'always',
+  'wrench',
+  'fluid',
+  'stock',
+  'unless',
+  'instead',
+  'after',
+  'before',
+  'without',
+];
+
+/** Heads that must have a block. */
+export const blockHeads = [
+  'shop',
+  'family',
+  'procedure',
+  'job',
+  'stage',
+  'repair',
+  'sequence',
+  'instead',
+  'after',
+  'before',
+  'only',
+];
+
+/** Heads whose block holds steps. */
+export const stepBlocks = ['stage', 'repair', 'sequence', 'instead', 'after', 'before', 'only'];
+
+/** Words that can begin a step. */
+export const stepWords = [...new Set(verbs.map((verb) => spellingOf(verb).replace(/ .*/u, ''))), 'only', 'hazard'];
+
+/** What a spec or a reading is of. */
+export const kindWords = [
+  'pressure',
+  'torque',
+  'length',
+  'force',
+  'angle',
+  'rate',
+  'time',
+  'temperature',
+  'volume',
+  'flow',
+  'speed',
+  'count',
+  'stiffness',
+  'voltage',
+  'current',
+  'resistance',
+  'viscosity',
+  'unbalance',
+  'ratio',
+];
+
+/** Kinds of fluid, which may name one too. */
+export const fluidWords = ['solvent', 'detergent', 'caustic', 'water', 'test-oil', 'oil', 'preservative'];
+
+/** A line that begins with one of these goes on from the line above. */
+export const continuing = [
+  // connectives
+  'for',
+  'with',
+  'to',
+  'at',
+  'on',
+  'of',
+  'by',
+  'from',
+  'within',
+  'in',
+  'per',
+  'and',
+  // clauses of steps
+  'accept',
+  'reject',
+  'reuse',
+  'note',
+  'takes',
+  'source',
+  'held',
+  'hold',
+  'threads',
+  'solid',
+  'passes',
+  'slides',
+  'turns-free',
+  'spread',
+  'proves',
+  'never',
+  'except',
+  'stop',
+  'as',
+  'below',
+  'above',
+  'then',
+  'because',
+  // heads
+  'revision',
+  'written',
+  'approved',
+  'like',
+  'received',
+  'customer',
+  'serial',
+  'wear',
+  // relations of parts
+  'through',
+  'bears',
+  'holds',
+  'matched',
+  'balanced',
+  'located',
+  'marks',
+  'chosen',
+  'renewed',
+  'supplied',
+  'meets',
+  'guarded',
+  'under',
+  'binds',
+];
+
+/** Reserved: no part, spec or stage may be called so. */
+export const reserved = [
+  'for',
+  'with',
+  'to',
+  'at',
+  'on',
+  'of',
+  'by',
+  'from',
+  'within',
+  'in',
+  'least',
+  'most',
+  'per',
+  'the',
+  'passes',
+  'and',
+];
+
+/** Keywords that may name a sequence: they begin neither a step nor a clause. */
+export const callable = ['open', 'shut', 'guide', 'seat', 'settling', 'stacks', 'two'];

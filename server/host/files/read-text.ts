@@ -1,0 +1,67 @@
+/** Reads a file of the disk. What is not text is reported by the check, the same in the editor and on the command line. */
+import { readFile, stat } from 'node:fs/promises';
+import { settingsName } from '../../../language/config/config.ts';
+
+/** A file's text, or what to say about it. `gone`: it is no longer there. */
+export type ReadText =
+  | { readonly kind: 'text'; readonly text: string }
+  | { readonly kind: 'unreadable'; readonly message: string }
+  | { readonly kind: 'gone' };
+
+const megabyte = 1024 * 1024;
+
+/** Longest file that is read into memory, in bytes; the parser has a lower limit of its own, in characters. */
+const longestFile = 64 * megabyte;
+const longestSettings = megabyte;
+
+/** Reads a file as UTF-8, without the byte order mark that some editors put before it. Never throws. */
+export async function readText(path: string): Promise<ReadText> {
+  try {
+    const at = await stat(path);
+    const isSettings = path.endsWith(settingsName);
+    if (!at.isFile()) {
+      const what = at.isDirectory() ? 'a folder' : 'a pipe, a socket or a device';
+      return unreadable(`This is ${what}, not a file, so it is not read. Rename it, or take it away.`);
+    }
+    if (at.size > (isSettings ? longestSettings : longestFile)) {
+      const size = `This file has ${Math.round(at.size / megabyte)} MB and was not read.`;
+      return unreadable(
+        isSettings
+          ? `${size} Settings take a few lines: check that this is the right file.`
+          : `${size} Put its declarations into several files.`,
+      );
+    }
+    return { kind: 'text', text: (await readFile(path, 'utf8')).replace(/^\uFEFF/u, '') };
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    if (code === 'ENOENT' || code === 'ENOTDIR') return { kind: 'gone' };
+    return unreadable(`This file could not be read: ${whyUnread(error)}`);
+  }
+}
+
+function unreadable(message: string): ReadText {
+  return { kind: 'unreadable', message };
+}
+
+/** Why the system does not give a file or a folder, in plain words, and what to do. */
+export function whyUnread(error: unknown): string {
+  const { code, message } = error as NodeJS.ErrnoException;
+  switch (code) {
+    case 'EACCES':
+    case 'EPERM':
+      return 'no permission. Ask its owner for permission to read it, or move it out of the folder.';
+    case 'ELOOP':
+      return 'it is a link that leads back to itself. Correct the link, or delete it.';
+    case 'ENAMETOOLONG':
+      return 'its name is longer than the system allows. Give it a shorter one.';
+    case 'EBUSY':
+      return 'another program has it open. Close it there.';
+    case 'EMFILE':
+    case 'ENFILE':
+      return 'too many files are open on this machine. Close some programs and try again.';
+    case 'EIO':
+      return 'the disk or the network did not answer. See whether it is connected, and try again.';
+    default:
+      return `${message ?? String(error)}.`;
+  }
+}

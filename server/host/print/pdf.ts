@@ -1,0 +1,79 @@
+import { createRequire } from 'node:module';
+import type { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
+import { typstOf } from '../../../language/documents/renderers/typst.ts';
+import type { Sheet } from '../../../language/documents/traveler/model.ts';
+import { pdfFonts } from './fonts.ts';
+import { documentMade } from './native-memory.ts';
+
+/** A PDF and what could not be set as written. */
+export interface PdfSheet {
+  readonly bytes: Buffer;
+  readonly pages: number;
+  /** It is tagged by PDF/UA-1. False: tagged, but with a character that no embedded font has. */
+  readonly accessible: boolean;
+  /** Characters that print as an empty box. */
+  readonly missing: readonly string[];
+}
+
+let compiler: NodeCompiler | null = null;
+
+/** Loaded on the first print: checking needs no typesetter. */
+function typesetter(): NodeCompiler {
+  if (compiler === null) {
+    const require = createRequire(import.meta.url);
+    const typst =
+      require('@myriaddreamin/typst-ts-node-compiler') as typeof import('@myriaddreamin/typst-ts-node-compiler');
+    compiler = typst.NodeCompiler.create({
+      fontArgs: [{ fontBlobs: pdfFonts() }],
+    });
+  }
+  return compiler;
+}
+
+/** Results of earlier sheets kept for the next one; more would only fill memory in an editor left open. */
+const keptRounds = 4;
+
+/**
+ * Sets sheets as one tagged PDF (PDF/UA-1), with title, language and subset fonts. The same sheet gives the same bytes:
+ * nothing in them comes from the clock or the machine. Throws where the typesetter refuses, which is a defect of the
+ * program: no text of an author's can cause it.
+ */
+export function pdfOf(sheets: readonly [Sheet, ...Sheet[]], title = sheets[0].title): PdfSheet {
+  const typst = typesetter();
+  const made = typst.compile({ mainFileContent: typstOf(sheets, title) });
+  const document = made.result;
+  if (document === null) {
+    const problems = typst.fetchDiagnostics(made.takeDiagnostics()!) as {
+      message: string;
+    }[];
+    throw new Error(`The sheet cannot be set: ${problems.map(({ message }) => message).join('; ')}`);
+  }
+  try {
+    return { ...pdfBytes(typst, document), pages: document.numOfPages };
+  } finally {
+    typst.evictCache(keptRounds);
+    documentMade();
+  }
+}
+
+type Compiled = NonNullable<ReturnType<NodeCompiler['compile']>['result']>;
+
+function pdfBytes(typst: NodeCompiler, document: Compiled): Omit<PdfSheet, 'pages'> {
+  try {
+    return {
+      bytes: typst.pdf(document, { pdfStandard: 'ua-1' }),
+      accessible: true,
+      missing: [],
+    };
+  } catch (error) {
+    // PDF/UA refuses a character that no font can draw. The sheet is printed with empty boxes and says which.
+    const missing = missingCharacters(String((error as Error).message));
+    if (missing.length === 0) throw error;
+    return { bytes: typst.pdf(document), accessible: false, missing };
+  }
+}
+
+function missingCharacters(message: string): string[] {
+  const found = [...message.matchAll(/the text `\\?"(.+?)\\?"` could not be displayed/gu)].map(([, text]) => text!);
+  return [...new Set(found)];
+}
