@@ -3,6 +3,8 @@
  * inner frame keeps the page's styles from the editor's and runs no script: its sandbox lets this page reach in, and nothing in it reach out.
  */
 
+import { html } from '@remix-run/html-template';
+
 /** The words of a view's frame. */
 export interface FrameWords {
   readonly title: string;
@@ -22,34 +24,30 @@ export function frameHtml(nonce: string, words: FrameWords): string {
     "style-src 'unsafe-inline'",
     `script-src 'nonce-${nonce}'`,
   ].join('; ');
-  return `<!DOCTYPE html>
+  return String(html`<!DOCTYPE html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${policy}">
-<title>${markup(words.title)}</title>
-<style>${style}</style>
+<title>${words.title}</title>
+<style>${html.raw`${style}`}</style>
 </head>
 <body>
 <header>
   <button id="problems" type="button"></button>
   <span id="whose" role="status"></span>
   <span class="space"></span>
-  ${words.print === null ? '' : `<button id="print" type="button">${markup(words.print)}</button>`}
+  ${words.print === null ? '' : html`<button id="print" type="button">${words.print}</button>`}
 </header>
 <p id="none" role="status"></p>
-<div id="view" tabindex="0" role="document" aria-label="${markup(words.page)}"><iframe id="sheet" tabindex="-1" sandbox="allow-same-origin" srcdoc="${markup(empty)}" title="${markup(words.page)}"></iframe></div>
-<script nonce="${nonce}">${script}</script>
+<div id="view" tabindex="0" role="document" aria-label="${words.page}"><iframe id="sheet" tabindex="-1" sandbox="allow-same-origin" srcdoc="${empty}" title="${words.page}"></iframe></div>
+<script nonce="${nonce}">${html.raw`${script}`}</script>
 </body>
-</html>`;
+</html>`);
 }
 
 /** What the inner frame begins with: with a doctype, as heights are counted otherwise without one. */
 const empty = '<!doctype html><html><head></head><body></body></html>';
-
-function markup(text: string): string {
-  return text.replace(/[&<>"]/g, (character) => `&#${character.charCodeAt(0)};`);
-}
 
 const style = `
 html, body { height: 100%; margin: 0; padding: 0; overflow: hidden; }

@@ -6,7 +6,7 @@ import { type PrintAnswer, type PrintQuestion, printMethod } from './requests.ts
 /** A place to print from; without one the active editor's cursor is taken. */
 export interface PrintPlace {
   readonly uri: string;
-  readonly position?: { readonly line: number; readonly character: number };
+  readonly position?: { readonly line: number; readonly character: number } | undefined;
 }
 
 /** Registers the command; it returns the URI of the file that it wrote, for other commands and tests. */

@@ -629,6 +629,31 @@ test('only the settings at the top are in force; broken ones hold the sheets bac
   expect(session.pushed.get(session.uri('sub/handtight.json'))).toMatchObject([{ code: 'settings-not-read' }]);
 });
 
+test('what the settings leave out is not read, and is a file from elsewhere where it is opened', async () => {
+  session = new Session();
+  session.write('shop.rebuild', shopText);
+  session.write('procedure.rebuild', procedureText);
+  mkdirSync(join(session.folder, 'archive'));
+  session.write('archive/old.rebuild', procedureText);
+  session.write('handtight.json', '{ "exclude": ["archive/"] }');
+  await session.begin();
+  const twice = () => [...session.pushed.values()].flat().filter(({ code }) => code === 'duplicate-name').length;
+  expect(twice()).toBe(0);
+  await session.changedOnDisk('archive/old.rebuild', 2);
+  expect(twice()).toBe(0);
+  // It sees the others' names, as one from elsewhere does, and they do not see its own.
+  await session.open('archive/old.rebuild', procedureText);
+  expect(twice()).toBe(0);
+  expect(session.rules('archive/old.rebuild')).toContain('not-marked');
+  // What is saved in the settings counts at once.
+  session.write('handtight.json', '{}');
+  await session.changedOnDisk('handtight.json', 2);
+  expect(session.rules('procedure.rebuild')).toContain('duplicate-name');
+  session.write('handtight.json', '{ "exclude": ["archive/"] }');
+  await session.changedOnDisk('handtight.json', 2);
+  expect(session.rules('procedure.rebuild')).not.toContain('duplicate-name');
+});
+
 test('a file of 10 MB does not hold the others up', async () => {
   const session = await begun();
   const line = '    remove nut, nozzle // and so on, and so on, and so on\n';

@@ -45,7 +45,7 @@ export function isAsked(asset: Asset, { kind, range }: KindUse): boolean {
 }
 
 /** What must lie on a tool's scale: of a torque what the wrench is set to, of a reading both ends of its limit. */
-export function onScale(work: ToolWork, limit: Limit, asset: Asset): Quantity[] {
+function onScale(work: ToolWork, limit: Limit, asset: Asset): Quantity[] {
   const { low, high, nominal } = window(limit);
   if (work.does !== 'set') return low === null && high === null ? present(nominal) : present(low, high);
   const torque = aimOf(limit);

@@ -52,6 +52,31 @@ describe('how sheets are printed', () => {
   });
 });
 
+describe('what is not read', () => {
+  const excluded = (exclude: unknown) => {
+    const read = readSettings({ uri: 'handtight.json', text: JSON.stringify({ exclude }) });
+    return { exclude: read.exclude, problems: read.problems.length };
+  };
+
+  it('is a list of patterns; each holds whatever is wrong with the others', () => {
+    expect(excluded(['archive/', '**/old/**', '*.draft.rebuild', '!keep.rebuild'])).toEqual({
+      exclude: ['archive/', '**/old/**', '*.draft.rebuild', '!keep.rebuild'],
+      problems: 0,
+    });
+    expect(excluded(['archive/', 7, ''])).toEqual({ exclude: ['archive/'], problems: 2 });
+    expect(excluded('archive/')).toEqual({ exclude: [], problems: 1 });
+    expect(problems('{ "exclude": ["a", 7] }')).toEqual([
+      '1:20 What is not read is a list of up to 100 patterns as in .gitignore, such as ["archive/", "*.draft.rebuild"]: each with at most 200 characters, two * between slashes, and two **.',
+    ]);
+    expect(problems('{ "exclud": [] }')).toEqual(['1:3 exclud is no setting. Did you mean exclude?']);
+  });
+
+  it('is bounded: a pattern that takes minutes to compare is not taken', () => {
+    expect(excluded(['*a'.repeat(50), '**/a/**/b/**/c', 'a'.repeat(201)])).toEqual({ exclude: [], problems: 3 });
+    expect(excluded(Array.from({ length: 101 }, (_, index) => `a${index}`)).exclude).toHaveLength(100);
+  });
+});
+
 describe('a settings file', () => {
   it('raises and lowers severities, and turns a rule off', () => {
     expect(found(notLocated, '{}')).toEqual(['part-not-located warning']);

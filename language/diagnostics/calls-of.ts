@@ -22,7 +22,7 @@ export function grouped<T>(items: readonly T[], keyOf: (item: T) => string): T[]
  * From where problems were come to, as related places, each once. All of them: by these the procedures that call a
  * sequence, or take a step over, count the finding as theirs.
  */
-export function callsOf(problems: readonly { readonly from?: From }[]): From[] {
+export function callsOf(problems: readonly { readonly from?: From | undefined }[]): From[] {
   const from = problems.flatMap((problem) => problem.from ?? []);
   return grouped(from, ({ source }) => placeKey(source)).map(([first]) => first!);
 }

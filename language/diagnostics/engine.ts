@@ -102,8 +102,11 @@ function procedureFindings(
   return [...collector.findings(), ...defects];
 }
 
+/** Hooks of a visitor, each there or not. */
+type Guarded = { readonly [Hook in keyof Visitor]: Visitor[Hook] | undefined };
+
 /** A visitor that is shown nothing more once it has thrown. */
-function guarded(visitor: Visitor, thrown: (error: unknown) => void): Visitor {
+function guarded(visitor: Visitor, thrown: (error: unknown) => void): Guarded {
   let works = true;
   const once = <A extends unknown[]>(hook: ((...args: A) => void) | undefined) =>
     hook &&
@@ -125,7 +128,7 @@ function guarded(visitor: Visitor, thrown: (error: unknown) => void): Visitor {
   };
 }
 
-function together(visitors: readonly Visitor[]): Visitor {
+function together(visitors: readonly Guarded[]): Visitor {
   return {
     step(visit) {
       for (const visitor of visitors) visitor.step?.(visit);

@@ -40,7 +40,7 @@ export const exampleFamily = `family holder "Nozzle holder with one spring" {
 `;
 
 /** Specs of the example procedure, by name. One that an example writes itself takes its place. */
-export const exampleSpecs: Readonly<Record<string, string>> = {
+const exampleSpecs: Readonly<Record<string, string>> = {
   opening: '  spec opening    pressure  250 bar +8 -0  source "Example sheet"',
   'nut-fit': '  spec nut-fit    torque    60 N·m ±5      source "Example sheet"',
   'shim-rate': '  spec shim-rate  rate      3 bar per 0.001 in  source "Example sheet"',
@@ -49,7 +49,7 @@ export const exampleSpecs: Readonly<Record<string, string>> = {
 const exampleNumber = '  number A-250';
 
 /** The repair that an example of the example family may send to without writing it. */
-export const exampleRepair = `  repair reshim {
+const exampleRepair = `  repair reshim {
     open
     choose shim to bring opening to 254 bar by shim-rate
     rinse shim in cal-oil

@@ -26,18 +26,18 @@ export interface Report<Data = unknown> extends Statement {
   /** The step that it stands at, or a place that is no step. */
   readonly at: Step | Source;
   /** Where in the step, where that is narrower. */
-  readonly source?: Source;
+  readonly source?: Source | undefined;
   /**
    * One finding per cause: of those with the same cause only the first is kept, whatever rule it is of. Without a
    * cause a finding is known by its rule and place.
    */
-  readonly cause?: string;
+  readonly cause?: string | undefined;
   /** The point since which it is so (of a replay), for the related place. */
-  readonly since?: number;
+  readonly since?: number | undefined;
   readonly way?: Way;
   readonly related?: readonly { readonly message: string; readonly source: Source }[];
   /** Concessions that cover it, besides those of its step and of the procedure. */
-  readonly allow?: readonly Allow[];
+  readonly allow?: readonly Allow[] | undefined;
   /** It says that something is missing, of a rule that does not always: as `ofAbsence` of a rule. */
   readonly ofAbsence?: true;
   /** What the rule's fix needs. */

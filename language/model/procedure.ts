@@ -49,7 +49,7 @@ export interface SpecValue {
   /** With new parts (`new spring 258 bar +8 -0`). */
   readonly whenNew: Limit | null;
   /** The part that is new then (`new spring`); null: not said. */
-  readonly whenNewPart?: string | null;
+  readonly whenNewPart?: string | null | undefined;
   /** `settling 4 bar`: what a new spring will lose of it; the unit is set so much higher. Null: not said. */
   readonly settling: Difference | null;
   /** A value is written that has no meaning: that is told at its place, and it is not missed. */

@@ -16,8 +16,8 @@ export type { Rounding } from './decimal.ts';
 export { english, type FormatOptions, formatLimit, formatNumber, formatQuantity, type Wording } from './format.ts';
 export { kindOfLimit, quantitiesOf } from './limit-kind.ts';
 export { pairAgrees } from './pairs.ts';
-export { impossibleEnd, whyImpossible } from './possible.ts';
-export { digitOf, lastPlace } from './printed-digits.ts';
+export { impossibleEnd } from './possible.ts';
+export { lastPlace } from './printed-digits.ts';
 export { inUnit, roundTo, windowInSteps } from './round.ts';
 export type {
   AtLeast,

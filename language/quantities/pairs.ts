@@ -168,5 +168,7 @@ function shown(value: Fraction, beside: Quantity | Difference): string {
 }
 
 function withoutPair(limit: Limit): Limit {
-  return { ...limit, pair: undefined } as Limit;
+  if (!('pair' in limit)) return limit;
+  const { pair, ...without } = limit;
+  return without;
 }

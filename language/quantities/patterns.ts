@@ -10,7 +10,7 @@ const spaced = String.raw`\d{1,3}(?: \d{3})+(?![\d])(?:[.,]\d+)?`;
  * or in groups of three by no-break blanks as they are printed, and an exponent. A point needs a digit after it,
  * so `16..80` is 16 and 80. No sign: a sign is a token of its own.
  */
-export const numberPart: string = String.raw`(?:${apart}|\d{1,3}(?:[\u00A0\u202F]\d{3})+(?!\d)(?:\.\d+)?|\d+(?:[.,]\d+)*(?:[eE][+\-−]?\d+)?)`;
+const numberPart: string = String.raw`(?:${apart}|\d{1,3}(?:[\u00A0\u202F]\d{3})+(?!\d)(?:\.\d+)?|\d+(?:[.,]\d+)*(?:[eE][+\-−]?\d+)?)`;
 
 /** Keeps the number whole: without it the matcher would give back digits until the rest fits. */
 const numberEnds = String.raw`(?![\p{L}\p{N}_]|[.,]\d)`;

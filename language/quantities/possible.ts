@@ -33,7 +33,7 @@ const overNothing: ReadonlySet<Kind> = new Set<Kind>([
 ]);
 
 /** Why a value cannot be, as the end of a sentence. Null: it can. */
-export function whyImpossible(value: Quantity): string | null {
+function whyImpossible(value: Quantity): string | null {
   const kind = kindOfUnit(value.unit);
   if (kind === 'temperature') return compare(value, absoluteZero) === -1 ? 'nothing is colder than −273.15 °C' : null;
   if (kind === 'pressure')

@@ -19,7 +19,7 @@ export const sameSigns: Readonly<Record<string, string>> = {
 };
 
 /** Writes a unit with the signs of the table and single ordinary blanks. */
-export function withTableSigns(text: string): string {
+function withTableSigns(text: string): string {
   let result = text;
   for (const [sign, others] of Object.entries(sameSigns)) {
     result = result.replace(new RegExp(`[${others}]${sign === ' ' ? '+' : ''}`, 'gu'), sign);

@@ -9,7 +9,7 @@ import { specFor } from '../model/spec-for.ts';
 import type { Difference, Limit } from '../quantities/types.ts';
 
 /** Parts that went in new, as far as the results say so. */
-export function renewedIn(results: readonly Result[]): ReadonlySet<string> {
+function renewedIn(results: readonly Result[]): ReadonlySet<string> {
   return new Set(results.flatMap((result) => (result.form === 'renewed' ? [result.part] : [])));
 }
 

@@ -83,7 +83,7 @@ export function distinct(choices: readonly ShimChoice[]): ShimChoice[] {
   return choices.filter((choice, index) => choices.findIndex((other) => key(other) === key(choice)) === index);
 }
 
-export function drawerOf({ stocks, most }: ShimChoice): LaidOut {
+function drawerOf({ stocks, most }: ShimChoice): LaidOut {
   return laidOut(stocks[0]!, most);
 }
 

@@ -499,13 +499,11 @@ class OneStep {
     this.context.unknown(text, kinds.join(' or '), candidates, this.context.source(path));
     // A slip of the keyboard is one finding: the step is read as the one name that can be meant.
     const near = nearest(text, candidates);
-    const [head, tail] = (near[0] ?? '').split('.');
     if (near.length !== 1 || text === near[0]) return [];
-    return this.objects(
-      [{ ...subject, path: { ...path, head: head as ast.Name, tail: tail as ast.Name | undefined } }],
-      kinds,
-      written,
-    );
+    const [head, tail] = near[0]!.split('.') as [ast.Name, ast.Name?];
+    const { tail: misspelled, ...place } = path;
+    const meant = { ...place, head, ...(tail === undefined ? {} : { tail }) };
+    return this.objects([{ ...subject, path: meant }], kinds, written);
   }
 
   /** `nozzle 7` of six: the part is known, and not that one. Reported. */
@@ -1056,9 +1054,14 @@ function baseOf(parts: readonly Part[], name: string): string {
 
 /** A located parameter makes what it stands for located. */
 function located(inner: ast.Subject, outer: ast.Subject): ast.Subject {
-  return outer.located
-    ? { ...inner, located: true, how: outer.how ?? inner.how, $cstNode: inner.$cstNode, $container: inner.$container }
-    : inner;
+  const how = outer.how ?? inner.how;
+  return outer.located ? changed(inner, { located: true, ...(how === undefined ? {} : { how }) }) : inner;
+}
+
+/** A copy with other properties at the same place in the text, which a spread leaves out: the parser hides it. */
+export function changed<Node extends AstNode>(node: Node, changes: Partial<Node>): Node {
+  const { $cstNode, $container } = node;
+  return { ...node, ...changes, ...($cstNode && { $cstNode }), ...($container && { $container }) };
 }
 
 export function pathText(path: ast.Path): string {

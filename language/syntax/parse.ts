@@ -32,7 +32,7 @@ export interface Parsed {
 }
 
 /** Longest text that is read, in characters: some hundred thousand lines. */
-export const longestText = 4_000_000;
+const longestText = 4_000_000;
 
 /** Langium's lexer with the token pass behind it. */
 class LineLexer extends DefaultLexer {

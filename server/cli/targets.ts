@@ -7,7 +7,7 @@ import { nearest } from '../../language/syntax/nearest.ts';
 import { FileFinder, shownPath } from '../host/files/find-files.ts';
 import { undeclared } from './undeclared.ts';
 import { UsageError } from './usage-error.ts';
-import { type CliWorkspace, openWorkspace } from './workspace.ts';
+import { type CliWorkspace, excludedHere, openWorkspace } from './workspace.ts';
 
 /** Something that prints. Without a job the sheet is blank. */
 export interface Target {
@@ -162,8 +162,9 @@ function isFolder(name: string): boolean {
 async function folderAt(path: string, around: string): Promise<Folder> {
   const finder = new FileFinder();
   // What the workspace has found keeps the name that it has there.
-  await finder.at(around);
-  const found = await finder.at(path);
+  const isExcluded = await excludedHere();
+  await finder.at(around, isExcluded);
+  const found = await finder.at(path, isExcluded);
   if ('problem' in found) throw new UsageError(found.problem);
   return {
     files: found.files.filter((file) => file.endsWith('.rebuild')).map(shownPath),

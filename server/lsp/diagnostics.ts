@@ -3,7 +3,7 @@ import { type Diagnostic, DiagnosticSeverity, DiagnosticTag } from 'vscode-langu
 import { type Finding, type Severity, shortMessage } from '../../language/model/diagnostic.ts';
 
 /** What stands behind a diagnostic's source in the editor. */
-export const diagnosticSource = 'handtight';
+const diagnosticSource = 'handtight';
 
 /** Findings of what is written and does nothing: the editor shows it faded. */
 const unnecessary = new Set([

@@ -3,13 +3,13 @@
  * workspace is checked as a whole, once for each state, because names are visible across its files; what is open from
  * elsewhere is checked for itself.
  */
-import { relative } from 'node:path';
+import { dirname, relative } from 'node:path';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
-import { isSettings, type SettingsFile } from '../../language/config/config.ts';
+import { isSettings, readSettings, type SettingsFile } from '../../language/config/config.ts';
 import { Checker, type CheckResult, type SourceFile } from '../../language/db/workspace.ts';
 import type { Finding } from '../../language/model/diagnostic.ts';
 import type { CheckedFiles } from '../host/files/content-hash.ts';
-import { FileFinder, isPassedOver, isRead, settingsAt } from '../host/files/find-files.ts';
+import { excludedBy, FileFinder, type IsExcluded, isPassedOver, isRead, settingsAt } from '../host/files/find-files.ts';
 import { idleSettings, unreadFinding } from '../host/files/not-read.ts';
 import { type ReadText, readText } from '../host/files/read-text.ts';
 import { canonicalUri, pathOfUri, uriOfPath } from './uris.ts';
@@ -19,6 +19,9 @@ interface Folder {
   /** Ends with a slash. */
   readonly uri: string;
   readonly path: string;
+  /** Patterns of the settings, as they were saved, and what is left out by them. */
+  readonly exclude: readonly string[];
+  readonly isExcluded: IsExcluded;
 }
 
 /** Files that are checked together. */
@@ -29,45 +32,69 @@ interface World {
 }
 
 export class Library {
-  readonly #disk = new Map<string, ReadText>();
+  #disk = new Map<string, ReadText>();
   readonly #open = new Map<string, TextDocument>();
   #folders: readonly Folder[] = [];
+  /** What `#folderOf` has answered since the folders were read. */
+  readonly #folderOfUri = new Map<string, Folder | undefined>();
+  #last: Promise<void> = Promise.resolve();
   /** By folder, or by the file where it is outside all of them. */
   readonly #worlds = new Map<string, World>();
 
   /** Reads every file below the folders; what was known of the disk before is forgotten. */
-  async scan(folders: readonly string[]): Promise<void> {
-    this.#disk.clear();
-    this.#worlds.clear();
-    this.#folders = folders.flatMap((folder) => {
-      const path = pathOfUri(folder);
-      return path === null ? [] : [{ uri: `${canonicalUri(folder).replace(/\/$/u, '')}/`, path }];
-    });
-    const finder = new FileFinder();
-    for (const { path: folder } of this.#folders) {
-      const found = await finder.at(folder);
-      if ('problem' in found) {
-        this.#disk.set(uriOfPath(folder), { kind: 'unreadable', message: found.problem });
-        continue;
-      }
-      for (const path of found.files) this.#disk.set(uriOfPath(path), await readText(path));
-      // It may lie above the folder.
-      const settings = settingsAt(folder);
-      if (settings !== null) this.#disk.set(uriOfPath(settings), await readText(settings));
-    }
-    for (const { path, message } of finder.unread) this.#disk.set(uriOfPath(path), { kind: 'unreadable', message });
+  scan(folders: readonly string[]): Promise<void> {
+    return this.#inTurn(() => this.#scan(folders));
   }
 
-  /** Reads a file again that came, changed or went. */
-  async refresh(uri: string): Promise<void> {
+  /** Reads a file again that came, changed or went. Where the settings leave out other files than before, all are. */
+  refresh(uri: string): Promise<void> {
+    return this.#inTurn(() => this.#refresh(uri));
+  }
+
+  /** One reading after the other: an older one must not go over a newer one. */
+  #inTurn(reading: () => Promise<void>): Promise<void> {
+    const done = this.#last.then(reading);
+    this.#last = done.catch(() => {});
+    return done;
+  }
+
+  async #scan(uris: readonly string[]): Promise<void> {
+    const disk = new Map<string, ReadText>();
+    const folders: Folder[] = [];
+    const finder = new FileFinder();
+    for (const uri of uris) {
+      const path = pathOfUri(uri);
+      if (path === null) continue;
+      // The settings may be above the folder.
+      const settings = settingsAt(path);
+      if (settings !== null) disk.set(uriOfPath(settings), await readText(settings));
+      const exclude = await excludedIn(path);
+      const isExcluded = excludedBy(settings === null ? path : dirname(settings), exclude);
+      folders.push({ uri: `${canonicalUri(uri).replace(/\/$/u, '')}/`, path, exclude, isExcluded });
+      const found = await finder.at(path, isExcluded);
+      if ('problem' in found) disk.set(uriOfPath(path), { kind: 'unreadable', message: found.problem });
+      else for (const one of found.files) disk.set(uriOfPath(one), await readText(one));
+    }
+    for (const { path, message } of finder.unread) disk.set(uriOfPath(path), { kind: 'unreadable', message });
+    this.#disk = disk;
+    this.#folders = folders;
+    this.#worlds.clear();
+    this.#folderOfUri.clear();
+  }
+
+  async #refresh(uri: string): Promise<void> {
     const path = pathOfUri(uri);
     if (path === null || !isRead(path)) return;
-    // A file from elsewhere counts while it is open, and one in a folder that is passed over never does.
-    const isKnown = this.#disk.has(canonicalUri(uri));
-    if (isKnown || !this.#folders.every((folder) => isPassedOver(relative(folder.path, path)))) {
+    if (isSettings(uri))
+      for (const folder of this.#folders)
+        if ((await excludedIn(folder.path)).join('\n') !== folder.exclude.join('\n'))
+          return this.#scan(this.#folders.map((one) => one.uri));
+    // A file from elsewhere counts while it is open, and one that is left out never does.
+    const key = canonicalUri(uri);
+    if (this.#disk.has(key) || this.#folderOf(key) !== undefined) {
       const read = await readText(path);
-      if (read.kind === 'gone') this.#disk.delete(canonicalUri(uri));
-      else this.#disk.set(canonicalUri(uri), read);
+      if (read.kind === 'gone') this.#disk.delete(key);
+      else this.#disk.set(key, read);
     }
     this.#changed(uri);
   }
@@ -162,12 +189,19 @@ export class Library {
     return [...new Set([...this.#disk.keys(), ...this.#open.keys()])].sort();
   }
 
-  /** The innermost folder that holds a file. */
+  /** The innermost folder that holds a file, unless it is left out there: then it is a file from elsewhere. */
   #folderOf(uri: string): Folder | undefined {
+    if (this.#folderOfUri.has(uri)) return this.#folderOfUri.get(uri);
     const holding = this.#folders.filter((folder) => uri.startsWith(folder.uri));
-    return holding.length === 0
-      ? undefined
-      : holding.reduce((inner, folder) => (folder.uri.length > inner.uri.length ? folder : inner));
+    const inner = holding.sort((a, b) => b.uri.length - a.uri.length)[0];
+    const path = pathOfUri(uri);
+    const isLeftOut =
+      inner !== undefined &&
+      path !== null &&
+      (isPassedOver(relative(inner.path, path)) || inner.isExcluded(path, 'file'));
+    const found = isLeftOut ? undefined : inner;
+    this.#folderOfUri.set(uri, found);
+    return found;
   }
 
   /** The folder that holds a file; the file itself where none does. Without folders all is one. */
@@ -219,4 +253,11 @@ export class Library {
     for (const [key, world] of this.#worlds)
       if (key === own || isSettings(uri) || (isFolder(own) && !isFolder(key))) world.result = null;
   }
+}
+
+/** The patterns of the settings in force in a folder, as they are on the disk. */
+async function excludedIn(folder: string): Promise<readonly string[]> {
+  const path = settingsAt(folder);
+  const read = path === null ? null : await readText(path);
+  return path === null || read?.kind !== 'text' ? [] : readSettings({ uri: uriOfPath(path), text: read.text }).exclude;
 }

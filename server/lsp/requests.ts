@@ -12,7 +12,7 @@ export const sheetQuestion = z.strictObject({ uri: documentUri, position: positi
 export type SheetQuestion = z.infer<typeof sheetQuestion>;
 
 /** Paper that sheets are laid out for. */
-export const paperSizes = ['a4', 'letter'] as const;
+const paperSizes = ['a4', 'letter'] as const;
 
 /** What is asked to print; `folder` is a file URI. A `draft` prints in spite of errors, with a watermark. */
 export const printQuestion = z.strictObject({

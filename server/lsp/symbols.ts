@@ -27,7 +27,7 @@ export function documentSymbols(symbols: readonly DeclaredSymbol[]): DocumentSym
 }
 
 /** The editor's icon for what is declared. */
-export function symbolKind(kind: string): SymbolKind {
+function symbolKind(kind: string): SymbolKind {
   switch (kind) {
     case 'shop':
       return SymbolKind.Module;

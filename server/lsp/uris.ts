@@ -1,5 +1,8 @@
-/** One spelling for each file: editors write the same file's URI in several ways (`%3A` for `:`, a drive in capitals). */
-import { fileURLToPath, pathToFileURL } from 'node:url';
+/**
+ * One spelling for each file, which is VS Code's own: editors write the same file's URI in several ways (`:` for `%3A`, a drive
+ * in capitals).
+ */
+import { URI } from 'vscode-uri';
 
 /** The spelling that the index uses. What is no file URI is kept as it is. */
 export function canonicalUri(uri: string): string {
@@ -11,16 +14,14 @@ export function canonicalUri(uri: string): string {
 export function pathOfUri(uri: string): string | null {
   if (!uri.startsWith('file:')) return null;
   try {
-    return fileURLToPath(uri);
+    const { authority, fsPath } = URI.parse(uri);
+    return authority !== '' && process.platform !== 'win32' ? null : fsPath;
   } catch {
     return null;
   }
 }
 
-/** File URI of a path, as the index spells it. */
+/** File URI of a path, as the index spells it. Half a character, which no URI can carry, becomes U+FFFD. */
 export function uriOfPath(path: string): string {
-  return pathToFileURL(path).href.replace(
-    /^file:\/\/\/([A-Z]):/,
-    (_, drive: string) => `file:///${drive.toLowerCase()}:`,
-  );
+  return URI.file(path.replace(/\p{Surrogate}/gu, '\ufffd')).toString();
 }

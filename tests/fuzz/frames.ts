@@ -103,7 +103,8 @@ export async function talk({ versions }: FuzzCase, fail: (at: string, what: stri
   const ask = async (sent: Sent) => {
     const id = ++ids;
     answers.push(new Promise((done) => waiting.set(id, { sent, done })));
-    await send({ id, method: sent.method, params: sent.params });
+    const { method, params } = sent;
+    await send({ id, params, ...(method === undefined ? {} : { method }) });
     return id;
   };
   const uris = first.map(({ uri }) => `file:///shop/${uri}`);

@@ -30,7 +30,7 @@ import { intruder, madeOf } from './pages.ts';
 import { Random } from './random.ts';
 
 /** Where a throw came from: the innermost frame of our own source. */
-export function frameOf(error: unknown): string {
+function frameOf(error: unknown): string {
   const stack = error instanceof Error ? (error.stack ?? '') : '';
   if (stack.includes('Maximum call stack')) return 'stack';
   const own = stack.match(/(?:language|server)\/[\w./-]+\.ts/u)?.[0] ?? 'elsewhere';

@@ -182,7 +182,7 @@ const head = (shape: Shape) => `procedure example "Example" for holder at bench
 ${hasShim(shape) ? '  spec shim-rate  rate      3 bar per 0.001 in                          source "Invented"\n' : ''}`;
 
 /** The whole text with these steps in its stages. */
-export function procedureText(
+function procedureText(
   shape: Shape,
   stages: readonly { readonly head: string; readonly steps: readonly string[] }[],
 ): string {

@@ -26,7 +26,7 @@ export interface Comparison {
 const shopTree = { uri: 'shop.rebuild', ast: parse(shopText).ast };
 
 /** What the rules say at each step that the replay visits, one `rule step-key` each, causes not put together. */
-export function replayFindings(replays: readonly Replay[]): Set<string> {
+function replayFindings(replays: readonly Replay[]): Set<string> {
   const found = new Set<string>();
   for (const replay of replays) {
     const steps = allSteps(replay.program.procedure);

@@ -75,7 +75,7 @@ async function pageWords(page: PDFPageProxy): Promise<Words> {
   return { body: body.filter(({ text }) => text.trim() !== ''), drawings, furniture };
 }
 
-export const isHeading = (role: string) => /^H\d?$/u.test(role);
+const isHeading = (role: string) => /^H\d?$/u.test(role);
 export const isFigure = (role: string) => role === 'Figure';
 
 /** For each element of such a role, in the order of the tree: ids of the marked contents under it. */

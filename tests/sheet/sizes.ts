@@ -37,7 +37,7 @@ export function smallnessOf(sheet: Sheet, pages: readonly Painted[]): string[] {
 }
 
 /** `#dedede` */
-export function isGrey(colour: string): boolean {
+function isGrey(colour: string): boolean {
   return /^#(..)\1\1$/u.test(colour);
 }
 

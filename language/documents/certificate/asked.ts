@@ -99,7 +99,7 @@ export function torqueLimits(procedure: Procedure, unit: Unit, part: string): He
 }
 
 /** The limit of a unit at a use: of its part number, and for new parts where such went in. None: nobody gives one. */
-export function heldOf(procedure: Procedure, use: LimitUse, unit: Unit, step: Step | null): Held[] {
+function heldOf(procedure: Procedure, use: LimitUse, unit: Unit, step: Step | null): Held[] {
   if (use.form === 'limit') return [heldTo(procedure, use.limit, step?.sourceText ?? null)];
   const value = specFor(procedure, use.spec, unit.number);
   const { limit, forNew } = limitOfUse(procedure, use, unit);
@@ -117,7 +117,7 @@ export function heldOf(procedure: Procedure, use: LimitUse, unit: Unit, step: St
 }
 
 /** A limit that stands in the step. */
-export function heldTo(procedure: Procedure, written: Limit, source: string | null): Held {
+function heldTo(procedure: Procedure, written: Limit, source: string | null): Held {
   const { limit, standing } = withStanding(written, { standing: standingIn(procedure) });
   return { limit, newPart: null, rule: procedure.shop.acceptance.rule, source, standing };
 }

@@ -167,7 +167,7 @@ function notShown({ shop }: Procedure, name: string, value: Quantity, tool: stri
 }
 
 /** Whether a tool can show such a figure at all. */
-export function shows(asset: Asset, value: Quantity): boolean {
+function shows(asset: Asset, value: Quantity): boolean {
   const { range } = asset;
   return (
     suits(asset, kindOfUnit(value.unit)) &&

@@ -413,7 +413,7 @@ export function partOfFace(faces: readonly Face[], id: string | null): string | 
 }
 
 /** Millimetres that a port sticks out. */
-export const stubLength = 3.4;
+const stubLength = 3.4;
 
 /** A short pipe at the left of a shape; with a cap on its end, unless a part covers it or it travels open. */
 function stub(port: Port, x: number, y: number): Mark[] {

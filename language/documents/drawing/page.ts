@@ -90,7 +90,7 @@ export function joined(page: Joined, mostLanes: number): Made {
 const onwardLines = (text: string, { namesWidth }: Measures) => brokenText(text, false, namesWidth, 2).lines;
 
 /** Centre lines of the stacks of a column; the last one of an open column ends in an arrow. */
-export function axes(column: Column, items: readonly Item[], measures: Measures, isOpen: boolean): Mark[] {
+function axes(column: Column, items: readonly Item[], measures: Measures, isOpen: boolean): Mark[] {
   const shapeOf = (item: Item) => {
     const part = item.kind === 'foot' ? item.part : item.row.part.name;
     const placed = item.kind === 'row' ? column.placed.find((one) => one.part === part)?.outer : undefined;

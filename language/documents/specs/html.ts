@@ -1,4 +1,5 @@
-import { closedPolicy, escaped, type HtmlOptions } from '../renderers/html.ts';
+import { html, joined, type Markup } from '../../i18n/markup.ts';
+import { type HtmlOptions, pageOf } from '../renderers/html.ts';
 import { styleOf } from '../renderers/html-style.ts';
 import type { Paper } from '../traveler/model.ts';
 import { specWords, sheetWords as words } from './labels.ts';
@@ -20,92 +21,112 @@ const wide = 5;
  * elsewhere. Cells and figures carry `data-source-line`, `data-source-last` (zero-based) and `data-source-file`.
  */
 export function specsHtml(specs: Specs, options: SpecsHtmlOptions = {}): string {
-  const policy = options.policy === undefined ? closedPolicy : options.policy;
   const paper = options.paper ?? 'a4';
   const blocks = blocksOf(specs.columns.length, mostColumns);
   const onSide = blocks[0]!.to - blocks[0]!.from >= wide;
-  const page = { paper, pageWords: { page: words.page, of: words.of } };
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-${policy === null ? '' : `<meta http-equiv="Content-Security-Policy" content="${escaped(policy)}">\n`}<meta name="viewport" content="width=device-width">
-<title>${escaped(`${specWords.title}: ${specs.title}`)}</title>
-<style>${styleOf(page, options.fonts ?? [])}${rules}${onSide ? `@page{size:${paper === 'a4' ? 'A4' : 'letter'} landscape}body{max-width:287mm}` : ''}</style>
-</head>
-<body>
-${head(specs)}
+  const style = styleOf({ paper, pageWords: { page: words.page, of: words.of } }, options.fonts ?? []);
+  const turned = `@page{size:${paper === 'a4' ? 'A4' : 'letter'} landscape}body{max-width:287mm}`;
+  return pageOf(
+    {
+      language: 'en',
+      title: `${specWords.title}: ${specs.title}`,
+      style: `${style}${rules}${onSide ? turned : ''}`,
+      body: html`${head(specs)}
 <main>
-${specs.groups.length === 0 ? `<p>${escaped(specWords.nothing)}</p>` : blocks.map((block) => table(specs, block)).join('\n')}
-${specs.remarks.map((remark) => `<p class="remark">${escaped(remark)}</p>`).join('\n')}
-</main>
-</body>
-</html>
-`;
+${
+  specs.groups.length === 0
+    ? html`<p>${specWords.nothing}</p>`
+    : joined(
+        blocks.map((block) => table(specs, block)),
+        '\n',
+      )
+}
+${joined(
+  specs.remarks.map((remark) => html`<p class="remark">${remark}</p>`),
+  '\n',
+)}
+</main>`,
+    },
+    options,
+  );
 }
 
-function head(specs: Specs): string {
+function head(specs: Specs): Markup {
   const count = missingCount(specs);
-  const alarm = count === 0 ? '' : ` <b class="alarm">${escaped(specWords.missingCount(count))}</b>`;
-  return `<header><div class="what"><p class="title"><span class="kind">${escaped(specWords.title)}</span> <b>${escaped(specs.title)}</b>${alarm}</p>
-<dl>${headFacts(specs)
-    .map(({ label, text }) => `<div><dt>${escaped(label)}</dt> <dd>${escaped(text)}</dd></div>`)
-    .join('\n')}</dl></div></header>`;
+  const alarm = count === 0 ? '' : html` <b class="alarm">${specWords.missingCount(count)}</b>`;
+  return html`<header><div class="what"><p class="title"><span class="kind">${specWords.title}</span> <b>${specs.title}</b>${alarm}</p>
+<dl>${joined(
+    headFacts(specs).map(({ label, text }) => html`<div><dt>${label}</dt> <dd>${text}</dd></div>`),
+    '\n',
+  )}</dl></div></header>`;
 }
 
 type Block = ReturnType<typeof blocksOf>[number];
 
-function table(specs: Specs, block: Block): string {
+function table(specs: Specs, block: Block): Markup {
   const heads = specs.columns.slice(block.from, block.to).map(columnHead);
   const titles = heads.every((one) => one !== null)
-    ? `<thead><tr><th scope="col">${escaped(specWords.numbers)}</th> ${heads
-        .map(
+    ? html`<thead><tr><th scope="col">${specWords.numbers}</th> ${joined(
+        heads.map(
           ({ number, title }) =>
-            `<th scope="col"><b>${escaped(number)}</b>${title === '' ? '' : ` <small>${escaped(title)}</small>`}</th>`,
-        )
-        .join(' ')}</tr></thead>\n`
+            html`<th scope="col"><b>${number}</b>${title === '' ? '' : html` <small>${title}</small>`}</th>`,
+        ),
+        ' ',
+      )}</tr></thead>\n`
     : '';
-  return `<table class="specs"><colgroup><col class="what">${'<col>'.repeat(heads.length)}</colgroup>
-${titles}${specs.groups.map((one) => group(one, block)).join('\n')}</table>`;
+  return html`<table class="specs"><colgroup><col class="what">${heads.map(() => html`<col>`)}</colgroup>
+${titles}${joined(
+  specs.groups.map((one) => group(one, block)),
+  '\n',
+)}</table>`;
 }
 
-function group({ title, items }: SpecGroup, block: Block): string {
+function group({ title, items }: SpecGroup, block: Block): Markup {
   const across = block.to - block.from + 1;
-  return `<tbody class="group"><tr><th scope="rowgroup" colspan="${across}"><h2>${escaped(title)}</h2></th></tr></tbody>
-${items.map((one) => item(one, block, across)).join('\n')}`;
+  return html`<tbody class="group"><tr><th scope="rowgroup" colspan="${across}"><h2>${title}</h2></th></tr></tbody>
+${joined(
+  items.map((one) => item(one, block, across)),
+  '\n',
+)}`;
 }
 
-function item({ title, facts, line, figures }: SpecItem, block: Block, across: number): string {
-  const more = facts.length === 0 ? '' : ` <span>${facts.map(escaped).join('; ')}</span>`;
-  return `<tbody class="item"><tr><th scope="rowgroup" colspan="${across}"${place(line)}><b>${escaped(title)}</b>${more}</th></tr></tbody>
-${figures.map((one) => figure(one, block, across - 1)).join('\n')}`;
+function item({ title, facts, line, figures }: SpecItem, block: Block, across: number): Markup {
+  const more = facts.length === 0 ? '' : html` <span>${facts.join('; ')}</span>`;
+  return html`<tbody class="item"><tr><th scope="rowgroup" colspan="${across}"${place(line)}><b>${title}</b>${more}</th></tr></tbody>
+${joined(
+  figures.map((one) => figure(one, block, across - 1)),
+  '\n',
+)}`;
 }
 
-function figure(one: SpecFigure, block: Block, columns: number): string {
+function figure(one: SpecFigure, block: Block, columns: number): Markup {
   const cells = inBlock(one, block);
   const strips = stripsOf(cells);
   const rows: readonly Strip[] = strips.length === 0 ? [{ kind: 'value', texts: [''], all: '' }] : strips;
-  const steps = one.steps.length === 0 ? '' : ` <small>${escaped(specWords.step(one.steps.join(', ')))}</small>`;
-  const label = `<th scope="rowgroup" rowspan="${rows.length}"${place(one.line)}>${escaped(one.what)}${steps}</th> `;
-  return `<tbody class="figure">${rows
-    .map((row, index) => `<tr class="${row.kind}">${index === 0 ? label : ''}${strip(row, cells, columns)}</tr>`)
-    .join('\n')}</tbody>`;
+  const steps = one.steps.length === 0 ? '' : html` <small>${specWords.step(one.steps.join(', '))}</small>`;
+  const label = html`<th scope="rowgroup" rowspan="${rows.length}"${place(one.line)}>${one.what}${steps}</th> `;
+  return html`<tbody class="figure">${joined(
+    rows.map(
+      (row, index) => html`<tr class="${row.kind}">${index === 0 ? label : ''}${strip(row, cells, columns)}</tr>`,
+    ),
+    '\n',
+  )}</tbody>`;
 }
 
-function strip({ kind, texts, all }: Strip, cells: readonly (SpecCell | null)[], columns: number): string {
-  const span = texts.length === 1 && columns > 1 ? ` colspan="${columns}"` : '';
-  return texts
-    .map((text, column) => {
+function strip({ kind, texts, all }: Strip, cells: readonly (SpecCell | null)[], columns: number): Markup {
+  const span = texts.length === 1 && columns > 1 ? html` colspan="${columns}"` : '';
+  return joined(
+    texts.map((text, column) => {
       const from = cells[column] ?? (texts.length === 1 ? cells.find((cell) => cell !== null) : null);
-      const words =
-        text === '' ? '' : kind === 'value' || kind === 'missing' ? `<b>${escaped(text)}</b>` : escaped(text);
-      return `<td${span}${from == null ? '' : place(from.line)}>${all === '' ? '' : `<span class="all">${escaped(all)}</span> `}${words}</td>`;
-    })
-    .join(' ');
+      const words = text === '' ? '' : kind === 'value' || kind === 'missing' ? html`<b>${text}</b>` : text;
+      return html`<td${span}${from == null ? '' : place(from.line)}>${all === '' ? '' : html`<span class="all">${all}</span> `}${words}</td>`;
+    }),
+    ' ',
+  );
 }
 
-function place({ file, line, last }: SpecLine): string {
-  return ` data-source-line="${line}" data-source-last="${last}" data-source-file="${escaped(file)}"`;
+function place({ file, line, last }: SpecLine): Markup {
+  return html` data-source-line="${line}" data-source-last="${last}" data-source-file="${file}"`;
 }
 
 /** Over the rules of the sheet. */

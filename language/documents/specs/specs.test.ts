@@ -414,3 +414,19 @@ it('the remarks name the decision rules, and what each risks', () => {
     'Acceptance guarded (limits drawn in by 0.83 of the error of the tool); a unit just outside it would pass 4.8 of 100 readings at worst.';
   expect(specsOf(made).remarks.slice(1)).toEqual([simple, guarded]);
 });
+
+it('columns line up under wide characters in a terminal', () => {
+  const specs = specsOf(procedureOf({}));
+  const groups = specs.groups.map((group) => ({
+    ...group,
+    items: group.items.map((item) => ({
+      ...item,
+      figures: item.figures.map((one) => ({ ...one, what: '喷油压力', steps: [] })),
+    })),
+  }));
+  const lines = specsText({ ...specs, groups }, { width: 80 }).split('\n');
+  const starts = lines.flatMap((line) => /^ {2}喷油压力 +/u.exec(line)?.[0] ?? []);
+  expect(starts.length).toBeGreaterThan(0);
+  // Each of the four takes two columns.
+  for (const start of starts) expect(start.length + 4).toBe(24);
+});

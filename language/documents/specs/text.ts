@@ -1,3 +1,5 @@
+import stringWidth from 'string-width';
+import wrapAnsi from 'wrap-ansi';
 import { specWords } from './labels.ts';
 import type { SpecFigure, SpecItem, Specs } from './model.ts';
 import { missingCount } from './specs.ts';
@@ -83,9 +85,9 @@ interface Across {
 
 function headLines(specs: Specs, width: number): string[] {
   const facts = headFacts(specs);
-  const label = Math.max(...facts.map((fact) => lengthOf(fact.label))) + gap;
+  const label = Math.max(...facts.map((fact) => stringWidth(fact.label))) + gap;
   return facts.flatMap((fact) =>
-    wrapped(fact.text, width - label).map((line, index) => (index === 0 ? fact.label : '').padEnd(label) + line),
+    wrapped(fact.text, width - label).map((line, index) => joined(index === 0 ? fact.label : '', line, { label })),
   );
 }
 
@@ -123,7 +125,9 @@ function strip(texts: readonly string[], { rest, column }: Across, paint: (text:
       .map((cell, place) => {
         const text = cell[index] ?? '';
         const painted = text === '' ? '' : paint(text);
-        return place === cells.length - 1 ? painted : painted + ' '.repeat(Math.max(0, width - lengthOf(text)) + gap);
+        return place === cells.length - 1
+          ? painted
+          : painted + ' '.repeat(Math.max(0, width - stringWidth(text)) + gap);
       })
       .join('')
       .trimEnd(),
@@ -139,34 +143,14 @@ function row(
   return strip(texts, across, paint).map((text, index) => joined(index === 0 ? label : '', text, across));
 }
 
-function joined(left: string, right: string, { label }: Across): string {
-  return right === '' ? left.trimEnd() : left + ' '.repeat(Math.max(1, label - lengthOf(left))) + right;
+function joined(left: string, right: string, { label }: Pick<Across, 'label'>): string {
+  return right === '' ? left.trimEnd() : left + ' '.repeat(Math.max(1, label - stringWidth(left))) + right;
 }
 
 /** Lines no longer than the width; a number stays with its unit, unless that is longer than the line. */
 function wrapped(text: string, width: number): string[] {
-  const lines: string[] = [];
-  for (const word of text.split(' ').flatMap((one) => pieces(one, width))) {
-    const last = lines.at(-1);
-    if (last !== undefined && lengthOf(last) + 1 + lengthOf(word) <= width) lines[lines.length - 1] = `${last} ${word}`;
-    else lines.push(word);
-  }
-  return lines.map(plain);
-}
-
-/** A word that is longer than the line, cut. */
-function pieces(word: string, width: number): string[] {
-  if (lengthOf(word) <= width) return [word];
-  const parts = word.split(/[\u00a0\u202f]/u);
-  if (parts.length > 1) return parts.flatMap((part) => pieces(part, width));
-  const letters = [...word];
-  return Array.from({ length: Math.ceil(letters.length / width) }, (_, index) =>
-    letters.slice(index * width, (index + 1) * width).join(''),
-  );
-}
-
-function lengthOf(text: string): number {
-  return [...text].length;
+  const words = text.split(' ').map((word) => (stringWidth(word) > width ? plain(word) : word));
+  return wrapAnsi(words.join(' '), width, { hard: true }).split('\n').map(plain);
 }
 
 /** No-break blanks did their work when the lines were made. */

@@ -1,6 +1,6 @@
-import type { Repair, Stage, Step } from '../../model/procedure.ts';
 import { waitsForOthers } from '../../analysis/control-flow-graph.ts';
 import type { Words } from '../../i18n/index.ts';
+import type { Repair, Stage, Step } from '../../model/procedure.ts';
 import type { Grid } from './model.ts';
 import { capital, objectWords, specTitle } from './names.ts';
 import { pathsOf } from './paths.ts';
@@ -10,7 +10,7 @@ import { readingUnit } from './units.ts';
 type Row = Grid['rows'][number];
 
 /** Most boxes side by side: a finger's breadth each on A4. */
-export const mostColumns = 12;
+const mostColumns = 12;
 
 /** One box where the set is worked together. */
 export function setGrid({ boxes }: Words): Grid[] {
@@ -72,7 +72,7 @@ export function stepGrids(setting: Setting, step: Step, place: { readonly statio
 }
 
 /** What is recorded at a step, once for each unit. */
-export function stepRows(setting: Setting, step: Step, place: { readonly station: string | null }): Row[] {
+function stepRows(setting: Setting, step: Step, place: { readonly station: string | null }): Row[] {
   const { words } = setting;
   const unit = readingUnit(setting, step, place);
   switch (step.verb) {
@@ -122,7 +122,7 @@ export function stepRows(setting: Setting, step: Step, place: { readonly station
 }
 
 /** A figure is written down at this test. */
-export function testReads(step: Step): boolean {
+function testReads(step: Step): boolean {
   return step.test !== null && (step.test.reads !== null || step.test.inTime !== null || step.test.within !== null);
 }
 

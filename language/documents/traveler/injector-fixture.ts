@@ -48,11 +48,11 @@ export const nominal = (text: string, plus: string | null = null, minus: string 
     ...(pair === undefined ? {} : { pair }),
   };
 };
-export const atLeast = (text: string): Limit => ({
+const atLeast = (text: string): Limit => ({
   form: 'at least',
   least: q(text),
 });
-export const atMost = (text: string): Limit => ({
+const atMost = (text: string): Limit => ({
   form: 'at most',
   most: q(text),
 });
@@ -212,7 +212,7 @@ const port = (name: string, on: string, under: string | null = null) => ({
   openInTransit: false,
 });
 
-export const family: Family = {
+const family: Family = {
   ...named('injector-17', '17 mm-shank injector, hole nozzle, one spring'),
   parts: [
     part('body', 'Holder', { heldIn: 'holding fixture' }),
@@ -252,7 +252,7 @@ export const family: Family = {
   allow: [],
 };
 
-export const noFigures: TestFigures = {
+const noFigures: TestFigures = {
   reads: null,
   within: null,
   hold: null,
@@ -330,7 +330,7 @@ export function step(verb: Verb, ids = '', more: Partial<Step> = {}): Step {
   } as Step;
 }
 
-export const gate = (name: string, ...fails: [string, number | null][]): Gate => ({
+const gate = (name: string, ...fails: [string, number | null][]): Gate => ({
   name,
   onFail: fails.map(([repair, tries]) => ({
     repair,

@@ -17,7 +17,27 @@ function scanned({ path, size }: QrCode, scale = 4): string {
     .getText();
 }
 
+/** Level of error correction that the code itself states, beside its upper left corner (ISO/IEC 18004, 7.9): bits 14 and 13. */
+function stated({ path }: QrCode): string {
+  const isDark = (x: number, y: number) =>
+    [...path.matchAll(/M(\d+) (\d+)h(\d+)/gu)].some(
+      ([, from, row, length]) => Number(row) === y && Number(from) <= x && x < Number(from) + Number(length),
+    );
+  // Four white squares in; the mask 10101 10101 begins with 1 and 0.
+  const bits = `${Number(isDark(4, 12)) ^ 1}${Number(isDark(5, 12)) ^ 0}`;
+  return { '01': 'L', '00': 'M', '11': 'Q', '10': 'H' }[bits]!;
+}
+
 describe('the code', () => {
+  test('corrects errors at level M, with four white squares around', () => {
+    for (const text of ['a', 'procedure=rebuild-injector-17 revision=B', 'x'.repeat(399)]) {
+      const code = qrOf(text, '');
+      expect(stated(code)).toBe('M');
+      const starts = [...code.path.matchAll(/M(\d+) (\d+)h(\d+)/gu)].map(([, ...numbers]) => numbers.map(Number));
+      expect(Math.min(...starts.flatMap(([x, y]) => [x!, y!]))).toBe(4);
+      expect(Math.max(...starts.flatMap(([x, y, length]) => [x! + length!, y! + 1]))).toBe(code.size - 4);
+    }
+  });
   test('scans to its own text', () => {
     const text = `handtight procedure=rebuild-injector-17 revision=B hash=${'a3'.repeat(32)} job=2207`;
     expect(scanned(qrOf(text, ''))).toBe(text);

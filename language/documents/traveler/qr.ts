@@ -1,4 +1,4 @@
-import { create } from 'qrcode/lib/core/qrcode.js';
+import { encode } from 'uqr';
 import type { QrCode } from './model.ts';
 
 /** White squares around the code (ISO/IEC 18004). */
@@ -9,21 +9,17 @@ const quiet = 4;
  * bench still scans. Text that is too long for any code is cut: the figures that matter stand first.
  */
 export function qrOf(text: string, alt: string): QrCode {
-  const { modules } = create([{ data: new TextEncoder().encode(fitting(text)), mode: 'byte' }], {
-    errorCorrectionLevel: 'M',
-  });
-  const { size } = modules;
+  const { data, size } = encode([...new TextEncoder().encode(fitting(text))], { ecc: 'M', border: quiet });
   const runs: string[] = [];
-  for (let row = 0; row < size; row++) {
-    for (let column = 0; column < size; column++) {
-      if (!modules.get(row, column)) continue;
-      let length = 1;
-      while (column + length < size && modules.get(row, column + length)) length++;
-      runs.push(`M${column + quiet} ${row + quiet}h${length}v1h-${length}z`);
-      column += length;
+  for (const [y, row] of data.entries()) {
+    for (let x = 0; x < size; x++) {
+      let length = 0;
+      while (row[x + length]) length++;
+      if (length > 0) runs.push(`M${x} ${y}h${length}v1h-${length}z`);
+      x += length;
     }
   }
-  return { text, alt, size: size + 2 * quiet, path: runs.join('') };
+  return { text, alt, size, path: runs.join('') };
 }
 
 /** A code finer than this does not scan from a photocopy. */

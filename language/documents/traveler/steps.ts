@@ -1,12 +1,12 @@
-import { advisedOf } from '../../recommendations/advised.ts';
-import { spreadWords } from '../../recommendations/sentences.ts';
-import { matchedSets } from '../../recommendations/set-shims.ts';
 import type { StepCautions } from '../../analysis/cautions/index.ts';
+import { shimChoices } from '../../analysis/shim-choices.ts';
 import type { Repair, Stage, Step } from '../../model/procedure.ts';
 import { specFor } from '../../model/spec-for.ts';
 import type { Limit } from '../../quantities/index.ts';
 import { kindOfLimit, kindOfUnit } from '../../quantities/index.ts';
-import { shimChoices } from '../../analysis/shim-choices.ts';
+import { advisedOf } from '../../recommendations/advised.ts';
+import { spreadWords } from '../../recommendations/sentences.ts';
+import { matchedSets } from '../../recommendations/set-shims.ts';
 import { verbsThat } from '../../syntax/verbs/index.ts';
 import { isEach, stepGrids } from './boxes.ts';
 import { byNumber, withNumbers } from './by-number.ts';
@@ -19,8 +19,8 @@ import { holdLookup } from './hold-lookup.ts';
 import { figureText, rateText, saysSource, stepLimits, useOf } from './limits.ts';
 import type { CautionBlock, Fact, LimitLine, StepBlock } from './model.ts';
 import { capital, fluidTitle, specTitle } from './names.ts';
-import { sentenceOf } from './sentences.ts';
 import { isShown, type Setting } from './print-context.ts';
+import { sentenceOf } from './sentences.ts';
 import { settlingFacts } from './settling-allowance.ts';
 import { shimCharts } from './shim-chart.ts';
 import { shimLookup } from './shim-lookup.ts';
@@ -70,7 +70,7 @@ function linesOf({ words: { lines } }: Setting, { verb }: Step): string[] {
 }
 
 /** Id of a step's element, the same in the preview and the printed page. */
-export function stepId(number: string): string {
+function stepId(number: string): string {
   return `step-${number}`;
 }
 

@@ -1,6 +1,7 @@
 import { lstatSync } from 'node:fs';
 import { readdir, readlink, realpath, stat } from 'node:fs/promises';
 import { dirname, join, relative, resolve } from 'node:path';
+import ignore from 'ignore';
 import { settingsName } from '../../../language/config/config.ts';
 import { whyUnread } from './read-text.ts';
 
@@ -24,6 +25,24 @@ interface Place {
   readonly real: string;
 }
 
+/** Whether the settings leave a file or a folder out. */
+export type IsExcluded = (path: string, kind: 'file' | 'folder') => boolean;
+
+const nothing: IsExcluded = () => false;
+
+/**
+ * What is left out by patterns as in .gitignore. Capital letters count everywhere alike, whatever the disk thinks of them.
+ * @param folder that the patterns are from: nothing outside it is left out
+ */
+export function excludedBy(folder: string, patterns: readonly string[]): IsExcluded {
+  if (patterns.length === 0) return nothing;
+  const left = ignore({ ignorecase: false }).add(patterns);
+  return (path, kind) => {
+    const below = relative(folder, resolve(path)).replaceAll('\\', '/');
+    return ignore.isPathValid(below) && left.ignores(kind === 'folder' ? `${below}/` : below);
+  };
+}
+
 /** A walk through a folder: what it has found, and where it has still to go. */
 interface Walk {
   readonly files: Set<string>;
@@ -31,6 +50,7 @@ interface Walk {
   /** Real paths of folders that it was in, so that a loop of links has an end. */
   readonly seen: Set<string>;
   readonly links: string[];
+  readonly isExcluded: IsExcluded;
 }
 
 /**
@@ -43,12 +63,16 @@ export class FileFinder {
   /** The path that a file was found under first, by its real one. */
   readonly #found = new Map<string, string>();
 
-  /** The files at a path: itself, or all below it, sorted. One that was found before keeps its path. */
-  async at(path: string): Promise<FoundFiles> {
+  /**
+   * The files at a path: itself, or all below it that are not left out, sorted. One that was found before keeps its path.
+   * What is left out and named by hand all the same is read.
+   */
+  async at(path: string, isExcluded: IsExcluded = nothing): Promise<FoundFiles> {
     try {
       const real = await realpath(path);
       if (!(await stat(real)).isDirectory()) return { files: [this.#pathOf({ path, real })] };
-      return { files: (await this.#below(path, real)).sort(byName) };
+      const leaves = isExcluded(path, 'folder') ? nothing : isExcluded;
+      return { files: (await this.#below(path, real, leaves)).sort(byName) };
     } catch (error) {
       const { code } = error as NodeJS.ErrnoException;
       return {
@@ -60,8 +84,8 @@ export class FileFinder {
     }
   }
 
-  async #below(path: string, real: string): Promise<string[]> {
-    const walk: Walk = { files: new Set(), folders: [{ path, real }], seen: new Set([real]), links: [] };
+  async #below(path: string, real: string, isExcluded: IsExcluded): Promise<string[]> {
+    const walk: Walk = { files: new Set(), folders: [{ path, real }], seen: new Set([real]), links: [], isExcluded };
     // A file is found by its own name where it has one below the folder, so links come last.
     for (;;) {
       const folder = walk.folders.shift();
@@ -91,7 +115,7 @@ export class FileFinder {
       this.#take({ path, real }, await stat(real), walk);
     } catch (error) {
       // A link of another name may lead to anything.
-      if (!isRead(path)) return;
+      if (!isRead(path) || walk.isExcluded(path, 'file')) return;
       const to = await readlink(path).catch(() => 'nowhere');
       this.#tell(
         path,
@@ -103,6 +127,7 @@ export class FileFinder {
   }
 
   #take(place: Place, kind: { isDirectory(): boolean; isFile(): boolean }, walk: Walk) {
+    if (walk.isExcluded(place.path, kind.isDirectory() ? 'folder' : 'file')) return;
     if (kind.isDirectory()) {
       if (walk.seen.has(place.real)) return;
       walk.seen.add(place.real);

@@ -52,5 +52,4 @@ export function printSheets(sheets: readonly [Sheet, ...Sheet[]], title: string,
 
 export { fileName } from './file-name.ts';
 export { htmlFonts } from './fonts.ts';
-export { pdfOf } from './pdf.ts';
-export { WriteError, writeWhole } from './write.ts';
+export { WriteError } from './write.ts';

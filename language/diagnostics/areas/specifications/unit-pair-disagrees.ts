@@ -39,7 +39,8 @@ export const unitPairDisagrees: Rule = {
 
 /** `40 N·m then 90° (30 lbf·ft)`: the brackets stand behind the angle and are of the torque. */
 function withOwnPair(limit: Limit): Limit {
-  const pair = limit.form === 'then' ? limit.angle.pair : undefined;
-  if (limit.form !== 'then' || pair === undefined || kindOfLimit(pair) !== kindOfLimit(limit.first)) return limit;
-  return { ...limit, first: { ...limit.first, pair }, angle: { ...limit.angle, pair: undefined } };
+  if (limit.form !== 'then') return limit;
+  const { pair, ...angle } = limit.angle;
+  if (pair === undefined || kindOfLimit(pair) !== kindOfLimit(limit.first)) return limit;
+  return { ...limit, first: { ...limit.first, pair }, angle };
 }
