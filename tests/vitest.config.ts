@@ -17,8 +17,8 @@ export default defineConfig({
     exclude: ['**/node_modules/**', 'out/**', 'tests/workbench/**'],
     // Every core, not all but one: of two, one would be idle.
     maxWorkers: '100%',
-    // Only what hangs is ended: a machine that does other things too may need ten times as long.
-    testTimeout: 300_000,
-    hookTimeout: 300_000,
+    // Only what hangs is ended: a machine that does other things too may need twenty times as long.
+    testTimeout: 600_000,
+    hookTimeout: 600_000,
   },
 });
