@@ -1,4 +1,5 @@
 /** The certificate of a job: from the text of a job to the words that the customer reads, or to what is missing. */
+import { dirname } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { Checker, checkFiles } from '../language/db/workspace.ts';
@@ -14,8 +15,8 @@ import { libraryFiles } from './library.ts';
 const today = '2027-12-31';
 const plain = (text: string) => text.replaceAll(/[\u00a0\u202f]/gu, ' ');
 const library = libraryFiles();
-/** Looks again only at the job, where the library is as it was. */
-const checker = new Checker();
+/** Those with the same changes look again only at the job. */
+const checkers = new Map<string, Checker>();
 
 interface Changes {
   /** Text of the library → text that stands in its place. */
@@ -30,28 +31,32 @@ function certified(
   units: string,
   { library: changes = [], procedure = 'rebuild-one-spring', errors = true }: Changes = {},
 ) {
-  const files = library.map((file) => ({
-    ...file,
-    text: changes.reduce((text, [from, to]) => text.replaceAll(from, to), file.text),
-  }));
+  const own = dirname(library.find(({ text }) => text.includes(`procedure ${procedure} `))!.uri);
+  // What the procedure is made of, without the others.
+  const files = library
+    .filter(({ uri }) => ['procedures', 'procedures/shared', own].includes(dirname(uri)))
+    .map((file) => ({ ...file, text: changes.reduce((text, [from, to]) => text.replaceAll(from, to), file.text) }));
   const text = `job 9 "Pair" of ${procedure} at bench-two\n  customer "Somebody"   received 2026-10-01\n{\n${units}\n}\n`;
   const all = [...files, { uri: 'job.rebuild', text }];
-  const { jobs, findings } = changes.length === 0 ? checker.check(all) : checkFiles(all);
+  const key = JSON.stringify([procedure, changes]);
+  const checker = checkers.get(key) ?? new Checker();
+  checkers.set(key, checker);
+  const { jobs, findings } = checker.check(all);
   const job = jobs.find(({ name }) => name === '9')!;
-  const own = errors ? findings.filter(({ source }) => source.file === 'job.rebuild') : [];
-  const missing = missingOf(job.procedure, job, { findings: own, today }).map((one) =>
+  const ofJob = errors ? findings.filter(({ source }) => source.file === 'job.rebuild') : [];
+  const missing = missingOf(job.procedure, job, { findings: ofJob, today }).map((one) =>
     plain(`${placeWords(wordsIn('en'), one)}: ${one.say(wordsIn('en'))}`),
   );
   const sheet = (more = {}) =>
     certificateOf(job.procedure, job, {
       paper: 'a4',
       draft: false,
-      findings: own,
+      findings: ofJob,
       today,
       hash: 'ab'.repeat(32),
       ...more,
     });
-  return { job, missing, findings: own, sheet, text: () => textOf(sheet()).map(plain) };
+  return { job, missing, findings: ofJob, sheet, text: () => textOf(sheet()).map(plain) };
 }
 
 const done = 'done by "A. B." on 2026-10-05';

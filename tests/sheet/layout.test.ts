@@ -26,6 +26,12 @@ const forLanguages = ['words of 300 letters in every place', '12 units of 12 lon
 /** A page that is wrong is so in many places. */
 const first = (faults: readonly string[]) => faults.slice(0, 5);
 const pdfPages = (sheet: Sheet) => paintedPages(pdfOf([sheet]).bytes);
+let jobPrinted: Promise<Painted[]> | null = null;
+/** The job's pages, printed once: each test that spoils them changes a copy. */
+const jobPages = () => {
+  jobPrinted ??= pdfPages(job.sheet);
+  return jobPrinted;
+};
 
 describe('the PDF', () => {
   it.each(library)('stays in its boxes, and can be read: $name', async ({ sheet }) => {
@@ -72,7 +78,7 @@ describe.skipIf(noBrowser !== null)('the HTML, printed by a browser', () => {
 describe('a page that is wrong', () => {
   const drawn = ({ runs }: Painted) => runs.some(({ figure }) => figure !== null);
   const clean = (change: (page: Painted) => Painted, drawings: boolean) => async () => {
-    const pages = await pdfPages(job.sheet);
+    const pages = await jobPages();
     const spoilt = pages.find((page) => page.runs.length > 40 && drawn(page) === drawings)!;
     return pages.map((page) => (page === spoilt ? change(page) : page));
   };
@@ -143,7 +149,7 @@ describe('a page that is wrong', () => {
     expect(smallnessOf(job.sheet, small).join()).toContain('has 9.0 pt in a drawing');
   });
   it('has a value that is not bold, small text, a hair line, a colour, and a low box', async () => {
-    const pages = await pdfPages(job.sheet);
+    const pages = await jobPages();
     const value = job.sheet.blocks.flatMap((block) => (block.kind === 'step' ? block.limits : []))[0]!.value;
     const spoiled = (change: (page: Painted) => Partial<Painted>) =>
       smallnessOf(
