@@ -72,7 +72,7 @@ describe('pairs that disagree', () => {
 
   test('the message says what the other would be', () => {
     expect(paired(range('55', '65', 'N·m'), nominal('41', 'lbf·ft'))?.message.replaceAll('\u00a0', ' ')).toBe(
-      'A single figure beside a band is the middle of it, and that of 55 to 65 N·m is 44.3 lbf·ft, not 41 lbf·ft.',
+      'a single figure beside a band is its middle, but the middle of 55 to 65 N·m is 44.3 lbf·ft, not 41 lbf·ft.',
     );
   });
 

@@ -111,7 +111,7 @@ function isLone(limit: Limit): limit is NominalLimit {
   return limit.form === 'nominal' && limit.plus === null && limit.minus === null;
 }
 
-/** One hand works to the band, the other to the figure: that is right where the figure is the middle of it. */
+/** One person works to the band, the other to the figure: that is right where the figure is the middle of the band. */
 function middleAgrees(band: RangeLimit, single: Quantity, of: Of): null | { message: string } {
   const { unit } = single;
   const [low, high] = [converted(band.low, unit, of), converted(band.high, unit, of)];
@@ -121,7 +121,7 @@ function middleAgrees(band: RangeLimit, single: Quantity, of: Of): null | { mess
   const own = printed(single.number, decimalValue(single.number), new Fraction(1));
   if (agree(own, printed(band.low.number, middle, perUnit), null)) return null;
   return {
-    message: `A single figure beside a band is the middle of it, and that of ${formatLimit(withoutPair(band))} is ${shown(middle, single)}, not ${formatQuantity(single)}.`,
+    message: `a single figure beside a band is its middle, but the middle of ${formatLimit(withoutPair(band))} is ${shown(middle, single)}, not ${formatQuantity(single)}.`,
   };
 }
 
@@ -135,7 +135,7 @@ function nominalsAgree(limit: NominalLimit, pair: NominalLimit, of: Of): null | 
     const [a, b] = [limit[side], pair[side]];
     if (a === null || b === null || tolerancesAgree(a, limit.nominal, b, pair.nominal)) continue;
     return {
-      message: `The tolerances ${sign}${formatQuantity(a)} and ${sign}${formatQuantity(b)} do not agree${comes(a, b)}.`,
+      message: `the tolerances ${sign}${formatQuantity(a)} and ${sign}${formatQuantity(b)} do not agree${comes(a, b)}.`,
     };
   }
   return null;
@@ -152,13 +152,13 @@ function endsAgree(a: Quantity | null, b: Quantity | null, safe: Safe, of: Of): 
   }
   const value = converted(a, b.unit, of)!;
   return {
-    message: `${formatQuantity(a)} and ${formatQuantity(b)} do not agree: ${formatQuantity(a)} is ${shown(value, b)}.`,
+    message: `${formatQuantity(a)} and ${formatQuantity(b)} do not agree (${formatQuantity(a)} is ${shown(value, b)}).`,
   };
 }
 
 function comes(a: Difference, b: Difference): string {
   const value = convertDifference(a, b.unit);
-  return value === null ? '' : `: ${formatQuantity(a)} is ${shown(value, b)}`;
+  return value === null ? '' : ` (${formatQuantity(a)} is ${shown(value, b)})`;
 }
 
 /** One digit more than is printed beside it, and three figures at least, so that the difference can be seen. */

@@ -44,7 +44,7 @@ export function workedOut(quantity: Quantity): string {
   return formatQuantity(roundTo(quantity, quantity.unit, Math.min(places, decimalsOf(quantity.number)), 'nearest')!);
 }
 
-/** What to do: take the better tool, or what else. */
+/** What to do: use the better tool, or else the given advice. */
 export function takeOr(better: Asset | null, otherwise: string): string {
-  return better === null ? otherwise : `Take ${toolWords(better)}.`;
+  return better === null ? otherwise : `Use ${toolWords(better)}.`;
 }

@@ -63,11 +63,11 @@ function conditions(procedure: Procedure, step: Step): Pick<ConditionWork, 'word
       : [];
   return [
     ...read.flatMap(({ kind, limits }) =>
-      kind === null || byTool.has(kind) ? [] : [{ words: `The ${kind} that is read is`, limits }],
+      kind === null || byTool.has(kind) ? [] : [{ words: `The ${kind} to be read is`, limits }],
     ),
     // With the gauge shut nothing is seen of a pressure, and nothing hurts the gauge.
     ...(test?.gauge === 'shut' && test.at !== null && isPressure(test.at) ? [] : of('This step is done at', test?.at)),
-    ...of('The ceiling of this step is', test?.neverAbove == null ? null : { form: 'at most', most: test.neverAbove }),
+    ...of('This step allows', test?.neverAbove == null ? null : { form: 'at most', most: test.neverAbove }),
     ...(byAir.has(step.verb) ? of('The air is', air) : []),
     ...of('The bath is at', bath),
   ];

@@ -637,7 +637,7 @@ export const en = {
         '{name}: the last reading, {reading}, does not allow for the {settling} that the new spring will lose. Set it higher.',
       torque: '{name}: {reading} is outside {limit}. Tighten it again, and write the torque.',
       zero: '{name}: {reading} cannot have been read. Write the figure, or in words what happened: as found "…" or note "…".',
-      slip: '{name}: {reading} is far from {limit}, as if the point had slipped. If {meant} was meant, correct the figure.',
+      slip: '{name}: {reading} is far from {limit}, as if the decimal point were misplaced. If {meant} was meant, correct the figure.',
       far: '{name}: {reading} is far from {limit}, too far to judge anything by it. Correct the figure, or write in words what happened: note "…".',
       notInStock:
         '{name}: {size} is not in {stock}; the nearest are {near}. Measure it again and correct the size, or add the size to the stock in the shop.',

@@ -148,8 +148,8 @@ describe('sent-out-not-booked-in', () => {
 
 describe('not-approved', () => {
   it.each([
-    [' approved by "Works manager" on 2026-10-05', '', 'nobody who approved it'],
-    [' on 2026-10-05', '', 'no date when it was approved'],
+    [' approved by "Works manager" on 2026-10-05', '', 'no approval'],
+    [' on 2026-10-05', '', 'no approval date'],
     [' revision A', '', 'no revision'],
   ])('is found without%s', (words, put, message) => {
     const [finding, ...others] = findings(procedureWith({ head: instead(words, put) }));
