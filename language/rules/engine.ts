@@ -95,7 +95,7 @@ function procedureFindings(
   return [...collector.findings(), ...defects];
 }
 
-/** A visitor that is shown nothing more once it has thrown. */
+/** A visitor that gets no more calls once it has thrown. */
 function guarded(visitor: Visitor, thrown: (error: unknown) => void): Visitor {
   let works = true;
   const once = <A extends unknown[]>(hook: ((...args: A) => void) | undefined) =>

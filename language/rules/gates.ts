@@ -22,7 +22,7 @@ import { testerNotChecked } from './gates/tester-not-checked.ts';
 import { verdictMissing } from './gates/verdict-missing.ts';
 import type { AnyRule } from './rule.ts';
 
-/** In the order of causes: where two rules speak of one cause, the earlier one is heard. */
+/** In order of precedence: if two rules report the same cause, the earlier one wins. */
 export const gates: readonly AnyRule[] = [
   gateInRepair,
   comesBackDifferent,

@@ -5,7 +5,7 @@ import { hazardAfterStep } from './hazards/hazard-after-step.ts';
 import { signalWordTooWeak } from './hazards/signal-word-too-weak.ts';
 import type { AnyRule } from './rule.ts';
 
-/** In the order of causes: where two rules speak of one cause, the earlier one is heard. */
+/** In order of precedence: if two rules report the same cause, the earlier one wins. */
 export const hazards: readonly AnyRule[] = [
   airPressureTooHigh,
   bathOverFlashPoint,

@@ -22,7 +22,7 @@ import { syntax } from './hygiene/syntax.ts';
 import { unknownName } from './hygiene/unknown-name.ts';
 import type { AnyRule } from './rule.ts';
 
-/** In the order of causes: where two rules speak of one cause, the earlier one is heard. */
+/** In order of precedence: if two rules report the same cause, the earlier one wins. */
 export const hygiene: readonly AnyRule[] = [
   allowWithoutEffect,
   allowWithoutReason,

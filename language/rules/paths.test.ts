@@ -185,7 +185,7 @@ describe('a finding in a sequence', () => {
     expect(others).toEqual([]);
     expect(one).toMatchObject({ rule: 'part-not-located', step: 'R1.4a', at: 'close' });
     expect(one!.related).toEqual([
-      'The step stands in sequence close. fit shim, spring, seat, spacer, nozzle located with needle',
+      'The step is part of sequence close. fit shim, spring, seat, spacer, nozzle located with needle',
     ]);
   });
 

@@ -30,7 +30,7 @@ import { unitsMixedInTheBath } from './protection/units-mixed-in-the-bath.ts';
 import { waterWashedNotOiled } from './protection/water-washed-not-oiled.ts';
 import type { AnyRule } from './rule.ts';
 
-/** In the order of causes: where two rules speak of one cause, the earlier one is heard. */
+/** In order of precedence: if two rules report the same cause, the earlier one wins. */
 export const protection: readonly AnyRule[] = [
   bareLappedFace,
   noSafeStop,

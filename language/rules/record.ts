@@ -11,7 +11,7 @@ import { stepAfterSignOff } from './record/step-after-sign-off.ts';
 import { unitNotTagged } from './record/unit-not-tagged.ts';
 import type { AnyRule } from './rule.ts';
 
-/** In the order of causes: where two rules speak of one cause, the earlier one is heard. */
+/** In order of precedence: if two rules report the same cause, the earlier one wins. */
 export const record: readonly AnyRule[] = [
   noSignOff,
   stepAfterSignOff,

@@ -37,7 +37,7 @@ export function limitWords({ limit, number }: Judged): string {
   return `${formatLimit(limit)}${number === null ? '' : ` of ${number}`}`;
 }
 
-/** A figure that was worked out, to three figures: enough to see. */
+/** A calculated quantity, to three figures: enough to see. */
 export function workedOut(quantity: Quantity): string {
   const size = Math.abs(decimalValue(quantity.number).valueOf());
   const places = size === 0 ? 0 : Math.max(0, 2 - Math.floor(Math.log10(size)));
