@@ -5,7 +5,7 @@ import { procedureWith } from './rules/sound-procedure.ts';
 
 const whole = procedureWith();
 const at = whole.indexOf('procedure example');
-/** The sound procedure in two files: what it stands on, and itself. */
+/** The sound procedure in two files: what it is based on, and the procedure itself. */
 const base = whole.slice(0, at);
 const own = whole.slice(at);
 

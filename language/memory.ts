@@ -4,7 +4,7 @@ import type { Allow } from './model/source.ts';
 import type { Replay } from './replay/replay.ts';
 import type { DeclaredSymbol } from './resolve/symbols.ts';
 
-/** What a procedure came to. */
+/** The result of a procedure. */
 export interface Outcome {
   readonly replays: readonly Replay[];
   readonly findings: readonly Finding[];
@@ -27,8 +27,8 @@ export interface World {
 }
 
 /**
- * Keeps what each procedure came to, as long as no text that it is made of changes: a keystroke costs the procedures
- * that it bears on. One written `like` another is made of too many, and is worked out anew.
+ ** Caches the result of each procedure, as long as no text that it depends on changes: a keystroke costs the procedures
+ ** that it affects. One written `like` another depends on too many texts, and is computed again.
  */
 export class Memory {
   private readonly kept = new Map<string, Kept>();

@@ -118,7 +118,7 @@ describe('no language loses a caution', () => {
 });
 
 describe('what English words called for in 0.1', () => {
-  // As they stood there. What was false then is named in `false`, and is not wanted back.
+  // The cautions at that time. Those that were wrong are named in `false`, and must not come back.
   const listened = {
     rail: /\b(common rail|fuel rail|rail pressure|accumulator)\b/iu,
     electrical: /\b(solenoid|piezo|coil|voltage|energi[sz]e|high.voltage)s?\b/iu,

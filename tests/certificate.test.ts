@@ -18,7 +18,7 @@ const library = libraryFiles();
 const checker = new Checker();
 
 interface Changes {
-  /** Text of the library → text that stands in its place. */
+  /** Text of the library → its replacement. */
   readonly library?: readonly (readonly [string, string])[];
   readonly procedure?: string;
   /** Whether what the check finds counts; else what the results say by themselves. */

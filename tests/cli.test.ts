@@ -121,7 +121,7 @@ describe('check', () => {
 });
 
 describe('check --fix', () => {
-  /** A word misspelt, and two steps left out that are found once it can be read. */
+  /** A word misspelled, and two steps left out that are found once it can be read. */
   const broken = first
     .replace('clamp body', 'clmp body')
     .replace('    slacken plug\n', '')

@@ -1,6 +1,6 @@
 /**
- * Nothing that names something passes unread. Every place of the grammar where a name or a fixed word stands is found in
- * a workspace that uses them all, misspelt there, and must be reported there.
+ ** No name is ignored. Every place of the grammar that takes a name or a fixed word is found in
+ * a workspace that uses them all, misspelled there, and must be reported there.
  */
 import { type AstNode, AstUtils, CstUtils, GrammarAST, GrammarUtils, isAstNode } from 'langium';
 import { describe, expect, it } from 'vitest';
@@ -193,7 +193,7 @@ interface Place {
 
 const nameRules = new Set(['Name', 'Label', 'IdRef', 'NameRef', 'LabelRef', 'Path']);
 
-/** The places of the grammar where a name stands: rule and property. */
+/** The places of the grammar that take a name: rule and property. */
 function declaredPlaces(): Set<string> {
   const places = RebuildGrammar().rules.flatMap((rule) =>
     rule.$type !== 'ParserRule' || nameRules.has(rule.name)
@@ -208,7 +208,7 @@ function declaredPlaces(): Set<string> {
   return new Set(places);
 }
 
-/** Every name in a text, with where it stands. */
+/** Every name in a text, with its place. */
 function namesIn(source: string): Place[] {
   const { ast } = parse(source);
   const place = (of: string, node: AstNode, property: string, index?: number): Place[] => {
@@ -288,7 +288,7 @@ describe('a misspelt name', () => {
   });
 });
 
-/** Every fixed word of the text that somebody can misspell, by where it stands. */
+/** Every fixed word of the text that somebody can misspell, by its place. */
 function wordsIn(source: string): Omit<Place, 'of'>[] {
   const { ast } = parse(source);
   return (

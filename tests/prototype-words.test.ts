@@ -1,4 +1,4 @@
-/** Words that every object has are no words of the language: where one stands, it is as unknown as any other. */
+/** Property names that every object has are not words of the language: they are as unknown as any other word. */
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../language/check.ts';
 import { fullMessage } from '../language/model/finding.ts';

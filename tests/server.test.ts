@@ -179,7 +179,7 @@ class Session {
 
   async ask<T>(method: string, document: TextDocument, text: string, more: object = {}): Promise<T> {
     const offset = document.getText().indexOf(text);
-    expect(offset, `"${text}" stands in the document`).toBeGreaterThanOrEqual(0);
+    expect(offset, `"${text}" is in the document`).toBeGreaterThanOrEqual(0);
     const position = document.positionAt(offset + text.length);
     return this.connection.sendRequest<T>(method, { textDocument: { uri: document.uri }, position, ...more });
   }
@@ -308,7 +308,7 @@ test('a fix mends its finding, and a concession stands behind it', async () => {
   const concession = offered.at(-1)!;
   expect(concession.isPreferred).not.toBe(true);
   expect(applied(document, concession)).toMatch(/allow open-port-in-dirt because "…"\n/u);
-  // The reason is asked for until it is written.
+  // The reason is required until it is written.
   await session.type('procedure.rebuild', 'slacken nut\n', 'slacken nut allow not-clamped because "…"\n');
   const reminded = (await actionsAt('allow-without-reason')).map(({ title }) => title);
   expect(reminded).toContain('Explain allow-without-reason');
@@ -345,7 +345,7 @@ test('what makes a sheet unsafe is not silenced from the light bulb, and only sa
   expect(quick.find(({ title }) => title === 'Say how often it may be tried')?.isPreferred).not.toBe(true);
   const [all] = await ask(['source.fixAll']);
   expect(all).toMatchObject({ title: 'Apply all safe fixes', kind: 'source.fixAll.handtight' });
-  // What seems to be missing may stand in what could not be read: that comes first.
+  // What seems to be missing may be in what could not be read: that comes first.
   expect(applied(document, all!)).toBe(document.getText().replace('slaken', 'slacken'));
 });
 

@@ -37,7 +37,7 @@ function linesOf(procedure: Procedure, { choice, numbers, given, unit, fit, slip
     figure(fit.residual, digits.error),
   ];
   if (rate === null || error === null || scatter === null)
-    return [`${head}: the readings come to nothing that can be written out. Look at them and at the shims.`, ...left];
+    return [`${head}: the readings give no usable rate. Check them and the shims.`, ...left];
   const per = unit === 'bar' ? 'bar per mm' : `${unit} per 1 mm`;
   const from = `${fit.points} readings of ${fit.units} ${fit.units === 1 ? 'unit' : 'units'}, ${jobs.length === 1 ? 'job' : 'jobs'} ${jobs.join(', ')}`;
   const lines = [

@@ -1,6 +1,6 @@
 /**
  * Which shim for which unit: exact, by one matching that is kept while pairs come and go. Own code: libraries for
- * assignment minimise a sum, and the least sum is not the least spread.
+ ** assignment minimize a sum, and the least sum is not the least spread.
  */
 
 import { medianOf } from './slip.ts';
@@ -55,7 +55,7 @@ export function leastMost(values: Readings, counts: readonly number[]): Matched 
   return null;
 }
 
-/** A set of which some stay closed. */
+/** A set in which some units stay closed. */
 export interface Opened {
   /** For each unit the column of its shim; null: it stays as it is. */
   readonly choice: readonly (number | null)[];

@@ -13,7 +13,7 @@ const stacking = (there: Readonly<Record<string, number | null>>): Drawer => ({
   counts: Object.values(there),
   stacks: true,
 });
-/** From metres to millimetres, for the eye. */
+/** From meters to millimeters, for the eye. */
 const inMm = (sizes: ReturnType<typeof stackedSizes>) => sizes?.map((size) => size.mul(1000).valueOf());
 
 describe('the rate of a shim', () => {

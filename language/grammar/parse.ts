@@ -195,7 +195,7 @@ function unreadRest(error: ParserError): SyntaxProblem {
   };
 }
 
-/** What the parser says of a line that is misspelt already says nothing new. */
+/** The parser's message on a line that is already reported as misspelled adds nothing. */
 function withoutEcho(problems: readonly SyntaxProblem[], spelling: readonly SyntaxProblem[]): SyntaxProblem[] {
   const lines = new Set(spelling.map(({ range }) => range.start.line));
   return problems.filter(({ range }) => !lines.has(range.start.line));

@@ -33,7 +33,7 @@ function agree(a: Printed, b: Printed, safe: Safe): boolean {
   return apart.compare(safer.coarse) <= 0;
 }
 
-/** A number as it is printed, where one of it is so much. */
+/** A number as printed, with the value of one unit of it. */
 function printed(number: string, value: Fraction, one: Fraction): Printed {
   return { value, fine: tenTo(-decimalsOf(number)).mul(one), coarse: digitOf(number).mul(one) };
 }
@@ -58,7 +58,7 @@ function tolerancesAgree(a: Difference, aNominal: Quantity, b: Difference, bNomi
   const perUnit = convertDifference({ number: '1', unit: bNominal.unit }, aNominal.unit)!;
   const first = printedTolerance(a, aNominal, new Fraction(1));
   const second = printedTolerance(b, bNominal, perUnit);
-  // Per cent beside per cent are compared as they stand: the nominals are judged on their own.
+  // Two tolerances in percent are compared as written: the nominals are judged on their own.
   if (a.unit === '%' && b.unit === '%')
     return agree(
       printed(a.number, decimalValue(a.number), new Fraction(1)),

@@ -37,7 +37,7 @@ const refusedBySpelling = new Map(refusedUnits.map((row) => [row.written, row.wh
 
 /**
  * Case is judged only for two letters and more: a single letter in the other case is a unit of its own or a word
- * (k, a), and those that are surely meant stand in the list of near misses.
+ * (k, a), and those that are surely meant are in the list of near misses.
  */
 export const judgedByCase = (spelling: string): boolean => spelling.replace(/[^A-Za-z]/gu, '').length > 1;
 

@@ -5,7 +5,7 @@ import { procedureWith } from '../rules/sound-procedure.ts';
 
 const sound = procedureWith();
 
-/** A job as written behind the sound procedure, and what is told of it. */
+/** A job as written after the sound procedure, and what is reported about it. */
 function jobs(text: string) {
   const made = checkFiles([{ uri: 'x', text: `${sound}\n${text}` }]);
   return { jobs: made.jobs, messages: made.findings.map((one) => fullMessage(one).replaceAll('\u00a0', ' ')) };

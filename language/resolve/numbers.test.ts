@@ -147,7 +147,7 @@ const whole = [
   'spec other pressure @ bar source "x"',
 ];
 
-/** What is said of the line. */
+/** The report on the line. */
 function told(row: Row, number: string): string {
   const { text, at } = withLine(row, number);
   const { findings } = checkFiles([{ uri: 'x', text }]);
@@ -181,7 +181,7 @@ describe.each(rows.map((row) => [row[1], row] as const))('%s', (line, row) => {
   });
 });
 
-/** A line, a figure with which it is sound, one that cannot be, and what is said of that. */
+/** A line, a figure that makes it sound, an impossible one, and the report on that one. */
 type Absurd = readonly [where: Where, line: string, sound: string, absurd: string, told: string];
 
 const absurd: readonly Absurd[] = [
@@ -393,7 +393,7 @@ it('these are all places of the grammar', () => {
   expect([...claimed].sort()).toEqual([...wanted].sort());
 });
 
-/** Where in a tree the number stands. */
+/** The place of the number in a tree. */
 function placesOf(root: AstNode): string[] {
   return AstUtils.streamAst(root)
     .flatMap((node) =>

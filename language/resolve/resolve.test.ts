@@ -115,7 +115,7 @@ describe('a rate from spring and needle', () => {
   const nominalOf = (limit: unknown) => (limit as { nominal: unknown }).nominal;
 
   it('is an ordinary rate, to four digits, and keeps what it came of', () => {
-    // 200 N over π/4 · (36 − 9) mm² = 21.2058 mm², for each millimetre: 9.4314 MPa. Balance of forces, by hand.
+    // 200 N over π/4 · (36 − 9) mm² = 21.2058 mm², for each millimeter: 9.4314 MPa. Balance of forces, by hand.
     const spec = only(withRate(`rate ${figures}`)).specs[2]!;
     expect(spec).toMatchObject({
       kind: 'setting rate',

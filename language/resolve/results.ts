@@ -182,7 +182,7 @@ class ResultReader {
       written.results.push({ form: 'reading', name, asFound, value, ...this.readOn(facts, value), text, source });
   }
 
-  /** Whether a word that makes a result is misspelt: reported, where no test or part is called so. */
+  /** Whether a word that makes a result is misspelled: reported, where no test or part is called so. */
   private isSlip(names: readonly ast.NameRef[]): boolean {
     const known = new Set([...this.readable, ...this.procedure.family.parts].map(({ name }) => name));
     for (const node of names) {
@@ -314,7 +314,7 @@ function isTightened({ family, stages, repairs }: Procedure, part: string): bool
 
 /** What may be written as a reading. */
 interface Readable {
-  /** Null: nobody says, and anything may. */
+  /** Null if it is not stated, and anything may. */
   readonly kind: Kind | null;
   readonly takes: (unit: UnitName) => boolean;
 }

@@ -41,7 +41,7 @@ export interface Names {
   readonly specs: readonly NameUse[];
   readonly numbers: readonly NameUse[];
   readonly repairs: readonly NameUse[];
-  /** Tests of the procedure and of the family: what `read`, `set`, `choose`, `below` speak of. */
+  /** Tests of the procedure and of the family: what `read`, `set`, `choose`, `below` refer to. */
   readonly tests: readonly NameUse[];
   readonly sequences: ReadonlyMap<string, ast.Sequence>;
   /** Part numbers of all procedures. */

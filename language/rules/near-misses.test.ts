@@ -129,7 +129,7 @@ describe('nothing-to-fit-on. Not:', () => {
     ).toEqual([]);
   });
 
-  // nothing-to-fit-on at the nozzle: a stack stood on the nozzle, part by part, the body lowered over it last.
+  // nothing-to-fit-on at the nozzle: a stack built on the nozzle, part by part, the body lowered over it last.
   it('a stack built from either end', () => {
     expect(
       found(

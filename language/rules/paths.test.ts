@@ -6,7 +6,7 @@ import { instead, procedureWith } from './sound-procedure.ts';
 const noTorque = instead('      torque nut to nut-fit with TW-80\n', '');
 const noTorqueInClose = instead('    torque nut to nut-fit with TW-80', '');
 
-/** Findings with the line of text that they stand at, and the lines of their related places. */
+/** Findings with their line of text, and the lines of their related places. */
 function found(text: string) {
   const rows = text.split('\n');
   const row = (source: Finding['source']) => rows[source.range.start.line]!.trim();
@@ -73,7 +73,7 @@ describe('one finding per cause', () => {
     expect(one!.message).not.toContain('This happens');
   });
 
-  // Told a second time: “… This happens after opening (7.3) fails and reshim (R1) is done.” One relieve is missing.
+  // Reported a second time: “… This happens after opening (7.3) fails and reshim (R1) is done.” One relieve is missing.
   it('the first way wins, where the state before comes from another step on each way', () => {
     expect(steps(procedureWith({ prove: instead('relieve    disconnect inlet', 'disconnect inlet') }))).toEqual([
       '7.4 opened-under-pressure',
@@ -142,7 +142,7 @@ describe('part numbers', () => {
     expect(one!.message).toMatch(/ Only for A-220\.$/u);
   });
 
-  // “Only for A-250.” It is so for both: the second is not told, having the same cause.
+  // “Only for A-250.” It applies to both: the second is not reported, since it has the same cause.
   it('are not named where it is so for all', () => {
     const [one, ...others] = found(
       procedureWith({
@@ -372,7 +372,7 @@ describe('a concession', () => {
     expect(steps(text).sort()).toEqual(['7.3 left-hand-tight', '– allow-without-effect']);
   });
 
-  // Told at the next place where it matters: 8.3, the sign-off. The nut is as loose as it was when it was allowed.
+  // Reported at the next place where it matters: 8.3, the sign-off. The nut is as loose as it was when it was allowed.
   it('covers its cause, not only the first place where it is told', () => {
     const text = procedureWith({
       build: noTorque,

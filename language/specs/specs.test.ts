@@ -377,7 +377,7 @@ describe('part numbers, measurements and the rest', () => {
     expect(text.split('\n').every((line) => [...line].length <= 80)).toBe(true);
     expect(text).toContain('Part number             A                 B                 C\n');
     expect(text).toMatch(/^ {2}As rebuilt {12}250 to 258 bar {4}220 to 228 bar {4}250 to 258 bar$/mu);
-    // Too narrow for three: the last stands below.
+    // Too narrow for three: the last is below.
     const narrow = specsText(specs, { width: 44 });
     expect(narrow.split('\n').every((line) => [...line].length <= 44)).toBe(true);
     expect(narrow.match(/^Part number/gmu)).toHaveLength(3);

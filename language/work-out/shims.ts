@@ -59,7 +59,7 @@ function rateOf(given: Given): Fraction | { problem: string } {
   if (given.has('rate-error') && compare(given.quantity('rate-error'), rate) !== -1)
     return {
       problem:
-        'The error of the rate is as large as the rate: nothing can be told from it. Fit the rate to more readings.',
+        'The error of the rate is as large as the rate: it says nothing. Fit the rate to more readings.',
     };
   return amount(rate);
 }

@@ -94,7 +94,7 @@ const absurd: Readonly<Record<string, (unit: string) => string>> = {
   markup: () => '<b>5</b>',
 };
 
-/** Each is refused, whatever is asked for. */
+/** Each is refused, whatever is calculated. */
 const never = [
   'nothing',
   'no unit',
@@ -141,7 +141,7 @@ describe('absurd figures', () => {
         expect(made, told).toHaveProperty('problem');
       if (input.from === 'nothing' && what === 'negative') expect(made, told).toHaveProperty('problem');
       if ('problem' in made) {
-        // What is wrong, and what is asked for.
+        // What is wrong, and what is expected.
         expect(text.length, told).toBeGreaterThan(20);
         expect(text, told).toMatch(/[.?]$|\)$|"$/u);
       }

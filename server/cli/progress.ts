@@ -13,7 +13,7 @@ export interface Progress {
 const silent: Progress = { say: () => {}, stop: () => {} };
 
 export async function startProgress(): Promise<Progress> {
-  // A terminal that does not know its width says 0, and ora would count lines of no width for ever.
+  // A terminal that does not know its width says 0, and ora would count lines of no width forever.
   if (!process.stderr.isTTY || process.stderr.columns === 0) return silent;
   const { default: ora } = await import('ora');
   // The keyboard is left alone: Ctrl-C stays a signal.

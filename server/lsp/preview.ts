@@ -1,4 +1,4 @@
-/** The request `handtight/sheet`: the sheet of what stands at a place, for a view beside the editor. */
+/** The request `handtight/sheet`: the sheet of what is at a place, for a view beside the editor. */
 import { printedAs } from '../../language/settings/settings.ts';
 import { htmlOf, sheetOf } from '../../language/sheet/index.ts';
 import { htmlFonts } from '../print/index.ts';

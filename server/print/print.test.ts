@@ -280,7 +280,7 @@ describe.skipIf(!hasText)('the pages', () => {
     expect(pressed.length).toBeGreaterThan(5);
     const { text, short } = wordsIn('en').cautions.injection;
     for (const page of pages) {
-      // A step begins its line; what is written down of it stands in the rows of a try, behind the same number.
+      // A step begins its line; what is written down for it is in the rows of a try, after the same number.
       const rows = page.split(/^Attempt \d/mu)[0]!.split('\n');
       const works = pressed.some((number) => rows.some((line) => line.startsWith(`${number} `)));
       const here = works || [text, short].some((warning) => bones(page).includes(bones(warning)));

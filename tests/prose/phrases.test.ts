@@ -29,7 +29,7 @@ describe('the texts that are searched', () => {
     const page = 'It stands.\n\n```\nit stands\n```\n\n    it stands\n';
     expect(piecesIn('page.md', page, 'page').map(({ line }) => line)).toEqual([1]);
     const source = `// it stands\nconst stands = \`a $\{stands} b\` + 'it stands';\n`;
-    expect(piecesIn('a.ts', source, 'messages').filter(({ text }) => /stands/u.test(text))).toEqual([
+    expect(piecesIn('a.ts', source, 'strings').filter(({ text }) => /stands/u.test(text))).toEqual([
       { file: 'a.ts', line: 2, text: "'it stands'" },
     ]);
     expect(piecesIn('a.ts', source, 'comments')).toEqual([{ file: 'a.ts', line: 1, text: '// it stands' }]);

@@ -21,7 +21,7 @@ const library = papers.flatMap((paper) => libraryPrints(paper));
 const job = library.findLast(({ options }) => options.job !== null)!;
 /** The worst for a browser: each takes it seconds. */
 const forBrowser = ['words of 300 letters in every place', '12 units of 12 long numbers'];
-/** Where fixed words stand beside long ones, and in the narrowest columns. */
+/** Where fixed words are beside long ones, and in the narrowest columns. */
 const forLanguages = ['words of 300 letters in every place', '12 units of 12 long numbers'];
 /** A page that is wrong is so in many places. */
 const first = (faults: readonly string[]) => faults.slice(0, 5);
@@ -162,7 +162,7 @@ describe('a page that is wrong', () => {
       'a line of 0.30 pt',
     );
     expect(spoiled(() => ({ colours: new Set(['#0000ff']) }))).toContain('the colour #0000ff');
-    // The lowest line of a row of boxes, two millimetres higher.
+    // The lowest line of a row of boxes, two millimeters higher.
     const low = spoiled(({ lines }) => ({
       lines: lines.map((line) =>
         line.right - line.left > 100

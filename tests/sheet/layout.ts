@@ -63,7 +63,7 @@ function crossed({ page, runs, lines }: Painted): string[] {
   });
 }
 
-/** No word and no line of the sheet stands on a figure, and no figure on another. */
+/** No word and no line of the sheet overlaps a figure, and no figure another. */
 function coveredByFigures({ page, runs, lines, fields }: Painted): string[] {
   const inks = [...upright(runs).map((run) => ({ ...inkOf(run), figure: run.figure })), ...fields];
   const figures = [...new Set(inks.flatMap(({ figure }) => (figure === null ? [] : [figure])))].map((figure) => ({

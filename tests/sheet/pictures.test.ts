@@ -1,5 +1,5 @@
 /**
- * The pages look as they did. `HANDTIGHT_PICTURES=update npm test -- sheet/pictures` takes the pictures anew: look at each
+ * The pages look as they did. `HANDTIGHT_PICTURES=update npm test -- sheet/pictures` takes the pictures again: look at each
  * before it is committed; `HANDTIGHT_PICTURES_IN` names another folder for them. On a difference the new page, the old one
  * and what differs go to a folder that the test names.
  */
@@ -112,7 +112,7 @@ describe('two pictures of a page', () => {
   });
 });
 
-/** Each point a little of its neighbours', and all a shade lighter. */
+/** Each point a little of its neighbors', and all a shade lighter. */
 function softened({ width, height, grey }: Picture): Picture {
   const soft = grey.map((value, at) => {
     const [left, right] = [grey[at - 1] ?? value, grey[at + 1] ?? value];
@@ -121,7 +121,7 @@ function softened({ width, height, grey }: Picture): Picture {
   return { width, height, grey: soft };
 }
 
-/** What stands in and on the edge of a box, some points further down. */
+/** What is in and on the edge of a box, some points further down. */
 function moved(
   { width, height, grey }: Picture,
   box: { left: number; top: number; right: number; bottom: number },

@@ -1,4 +1,4 @@
-/** What is written down once more after a repair, where the unit goes on, and what is said of tests that fail. */
+/** What is written down once more after a repair, where the unit goes on, and what is said about tests that fail. */
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../../language/check.ts';
 import { instead, procedureWith } from '../../language/rules/sound-procedure.ts';

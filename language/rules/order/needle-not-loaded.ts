@@ -5,7 +5,7 @@ import type { Rule } from '../rule.ts';
 import { listed, lower } from '../words.ts';
 
 /**
- * A stack on a chosen shim presses on nothing: no part of it bears on, holds or is held by anything. A part that rightly
+ * A stack on a chosen shim presses on nothing: no part of it presses on, holds or is held by anything. A part that rightly
  * presses on nothing, as a washer or a filter, has no shim under it.
  */
 export const needleNotLoaded: Rule = {

@@ -492,7 +492,7 @@ describe('shims. Not:', () => {
     const shop = (text: string) => ({ shop: instead(stock, `  stock  shims   ${text}`) });
     const worn = { specs: instead(opening, 'pressure  250 bar +8 -0, in service at least 100 bar  source') };
     const odd = 'from 1.00 mm to 1.95 mm by 0.05 mm';
-    // From 100 to 250 bar at 118 bar a millimetre it takes 1.27 mm more: two of them do.
+    // From 100 to 250 bar at 118 bar a millimeter it takes 1.27 mm more: two of them do.
     expect(rulesOf(procedureWith({ ...worn, ...shop(odd) }))).toEqual(['R1.2 shim-out-of-reach']);
     expect(found(procedureWith({ ...worn, ...shop(`${odd} stacks of two`) }))).toEqual([]);
     // Over the thickest alone there is nothing up to 2.00 mm: no hole where a worn unit does not ask for it.
