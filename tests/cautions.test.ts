@@ -211,12 +211,12 @@ describe('a fact declares it, in any language', () => {
     expect(topics(both.head)).toContain('hot-cold');
   });
 
-  it('a part that stands next to one that bears on another is under load, whatever it is called', () => {
+  it('a part that is next to one that bears on another is under load, whatever it is called', () => {
     const parts = 'part muelle "F" on body\n part plato "G" on muelle bears on lid';
     const made = cautionsOf({ parts, steps: 'remove muelle' });
     expect(topics(made.head)).toContain('spring');
     expect(becauseText(made.head.find(({ topic }) => topic === 'spring')!.because)).toBe(
-      'part muelle stands next to plato, which bears on lid',
+      'part muelle is next to plato, which bears on lid',
     );
   });
 });

@@ -167,7 +167,7 @@ describe('a job that is done', () => {
     ]);
   });
 
-  it('says of a guarded limit what the gauge may show', () => {
+  it('says about a guarded limit what the gauge may show', () => {
     const lines = good.replace('back-leak 11 s', 'back-leak 11 s with SW-1');
     const { missing, text } = certified(unit(lines), guardedShop);
     expect(missing).toEqual([]);
@@ -219,7 +219,7 @@ describe('nothing is invented: it is refused', () => {
       good.replace(done, `shim in 1.52 mm  torque nut 60 N·m with TW-80  ${done}`),
       ['Opening pressure', 'Seat leak', 'Chatter', 'Spray', 'Back leak'].map(
         (name) =>
-          `${name}: the last result is from before setting shim was changed, and says nothing of the unit as it is now`,
+          `${name}: the last result is from before setting shim was changed, and says nothing about the unit as it is now`,
       ),
     ],
     [
@@ -227,7 +227,7 @@ describe('nothing is invented: it is refused', () => {
       good.replace('spray pass', 'spray pass  renewed needle  torque nut 60 N·m with TW-80'),
       ['Opening pressure', 'Seat leak', 'Chatter', 'Spray'].map(
         (name) =>
-          `${name}: the last result is from before needle was changed, and says nothing of the unit as it is now`,
+          `${name}: the last result is from before needle was changed, and says nothing about the unit as it is now`,
       ),
     ],
     ['where nobody did it', good.replace(done, ''), ['Nobody is named who did it']],
@@ -280,7 +280,7 @@ describe('nothing is invented: it is refused', () => {
     expect(one(`${good}\n    done by "C. D." on 2027-06-01`)).toEqual([]);
   });
 
-  it('what was measured of a part that is renewed since says nothing of the new one', () => {
+  it('a measurement of a part that was renewed since says nothing about the new one', () => {
     expect(one(good.replace('renewed spring', 'spring-length 30.00 mm with VC-150  renewed spring'))).toEqual([]);
   });
 
@@ -302,7 +302,7 @@ describe('nothing is invented: it is refused', () => {
     expect(certified(`${unit(low)}\n${unit(low.replace('250 bar', '224 bar'), 2, 'A-220')}`).missing).toEqual([]);
   });
 
-  it('by a guarded rule: near the end, with no tool, and with a tool of which nothing is known', () => {
+  it('by a guarded rule: near the end, with no tool, and with a tool about which nothing is known', () => {
     const timed = good.replace('back-leak 11 s', 'back-leak 11 s with SW-1');
     expect(one(timed.replace('254 bar', '257.5 bar'), guardedShop)).toEqual([
       `${a}Opening pressure: the last reading, 257.5 bar on PG-400, is not safely inside 250 to 258 bar by the decision rule`,
@@ -316,7 +316,7 @@ describe('nothing is invented: it is refused', () => {
     );
   });
 
-  it('says of a spread that it was measured, and whether new springs had settled', () => {
+  it('says about a spread that it was measured, and whether new springs had settled', () => {
     const settling: Changes = { library: [['250 bar +8 -0, in service', '250 bar +8 -0, settling 3 bar, in service']] };
     const spread = (of: ReturnType<typeof certified>) =>
       of.text().filter((text) => text.includes('across the set, units'));
@@ -352,7 +352,7 @@ describe('nothing is invented: it is refused', () => {
     ).toContain('the job: The family names no test that proves a unit');
   });
 
-  it('with errors in the job; as a draft it is marked, and lists what is missing, whatever is asked for', () => {
+  it('with errors in the job; as a draft it is marked, and lists what is missing, whatever is requested', () => {
     const { missing, sheet, text } = certified(unit(`${good.replace('254 bar', '240 bar')}  openin 3 bar`));
     expect(missing[0]).toBe(
       'the job: The procedure or the job has 1 error. Run npx handtight check, and correct what it says.',
@@ -601,7 +601,7 @@ describe('a record that cannot be', () => {
     ]);
   });
 
-  it('has a job of which no unit is off hold, or none', () => {
+  it('has a job with every unit on hold, or with none', () => {
     expect(certified('').missing.map(first)).toEqual([
       'the job: No unit is left that could be certified: every one is on hold, or there is none',
     ]);
@@ -642,7 +642,7 @@ describe('the spread of a set with new springs', () => {
     );
   });
 
-  it('is not said of one unit, which has none', () => {
+  it('is not said about one unit, which has none', () => {
     const { missing, text } = certified(unit(good));
     expect(missing).toEqual([]);
     expect(text().join('\n')).not.toContain('across the set');
@@ -729,7 +729,7 @@ describe('figures that cannot be', () => {
       'back-leak 11 s on MIC-1',
       'Back leak: MIC-1 cannot show 150 bar. Correct the figure, or name the tool that showed it.',
     ],
-  ])('%s written as %s: told where it stands, and no certificate', (from, to, wanted) => {
+  ])('%s written as %s: reported at its place, and no certificate', (from, to, wanted) => {
     const { missing, findings } = certified(unit(good.replace(from, to)));
     expect(missing).toContain(a + wanted);
     expect(findings.filter(({ rule }) => rule === 'implausible-result').map(({ message }) => plain(message))).toEqual([

@@ -103,7 +103,7 @@ describe.each(['the library', 'the corpus'])('completion in %s', (which) => {
   const files = workspaces[which === 'the library' ? 0 : 1]!;
   const offers = offering(files);
 
-  it('offers every word that stands in a step', () => {
+  it('offers every word that is in a step', () => {
     const withheld = files.flatMap((file) =>
       linesOf(file).flatMap(({ line, cst }) => {
         const heads = new Set(line.steps.map((step) => step.$cstNode?.offset));

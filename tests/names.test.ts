@@ -260,14 +260,14 @@ describe('the workspace that misspells', () => {
     expect(found.map((one) => `${one.source.range.start.line + 1}: ${fullMessage(one)}`)).toEqual([]);
   });
 
-  it('has every place of the grammar where a name stands', () => {
+  it('has every place of the grammar that takes a name', () => {
     const used = new Set(places.map(({ of }) => of.split('.')[1]!));
     const missing = [...declaredPlaces()].map((one) => one.split(' ')[1]!).filter((property) => !used.has(property));
     expect(missing).toEqual([]);
   });
 });
 
-describe('a misspelt name', () => {
+describe('a misspelled name', () => {
   it('is reported where it is written, with the name that is near, or is free for a reason', () => {
     const unread: string[] = [];
     for (const { of, word, start, line, character } of places) {
@@ -301,7 +301,7 @@ function wordsIn(source: string): Omit<Place, 'of'>[] {
   );
 }
 
-describe('a misspelt word of the language', () => {
+describe('a misspelled word of the language', () => {
   const words = wordsIn(text);
 
   it('is reported in its statement', () => {

@@ -77,7 +77,7 @@ describe.each(libraryFiles())('$uri', ({ text }) => {
     expect(misplaced).toEqual([]);
   });
 
-  it.runIf(chosen.length > 0)('answers a misspelt verb with the nearest one, and loses nothing else', () => {
+  it.runIf(chosen.length > 0)('answers a misspelled verb with the nearest one, and loses nothing else', () => {
     const missed: string[] = [];
     for (const line of chosen.filter((one) =>
       /^\s+(fit|torque|remove|slacken|measure|connect|relieve|wash|rinse)\b/u.test(lines[one]!),

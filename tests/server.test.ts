@@ -245,7 +245,7 @@ test('lists what a file declares', async () => {
   expect(symbols[0]!.children!.map(({ name }) => name)).toEqual(['opening', 'nut-fit', 'A-250', 'teardown', 'again']);
 });
 
-test('completes names by what stands before them', async () => {
+test('completes names by what is before them', async () => {
   const session = await begun();
   const document = await session.open('procedure.rebuild', procedureText);
   const complete = async (half: string, context: object = { triggerKind: 1 }) => {
@@ -282,7 +282,7 @@ test('completes names by what stands before them', async () => {
   expect((await complete('slacken nut // ')).size).toBe(0);
 });
 
-test('a fix mends its finding, and a concession stands behind it', async () => {
+test('a fix corrects its finding, and a concession goes after it', async () => {
   const session = await begun();
   await session.open('procedure.rebuild', procedureText);
   const document = await session.type('procedure.rebuild', 'remove cap, nut, nozzle', 'remove cap, nut, nozzel');
@@ -381,7 +381,7 @@ test('the list of problems says what is wrong and what to do, and the hover why'
   expect(hover.contents).toMatchObject({ value: expect.stringContaining('**not-clamped**: it turns in the hand') });
 });
 
-test('shows a family taken apart where its name stands', async () => {
+test('shows a family taken apart at its name', async () => {
   const session = await begun();
   const document = await session.open('procedure.rebuild', procedureText);
   const name = /for (\S+) at/u.exec(procedureText)![1]!;
@@ -558,7 +558,7 @@ test('each folder of the workspace is a world of its own, names and settings', a
   expect(session.rules('two/procedure.rebuild')).not.toContain('not-marked');
 });
 
-test('binary, UTF-16 and empty files are told about, and nothing else of the folder is lost', async () => {
+test('binary, UTF-16 and empty files are reported, and nothing else of the folder is lost', async () => {
   const session = await begun({
     'binary.rebuild': new Uint8Array([0, 1, 2, 3, 0, 255, 254]),
     'empty.rebuild': '',
@@ -664,7 +664,7 @@ test('CRLF and tabs: the same findings at the same places', async () => {
   expect(session.rules('procedure.rebuild')).toEqual(plain!.map(({ code }) => code));
 });
 
-test('shuts down when it is told to', async () => {
+test('shuts down on request', async () => {
   const session = await begun();
   await session.connection.sendRequest('shutdown');
   await session.connection.sendNotification('exit');

@@ -45,7 +45,7 @@ describe('the results of a unit', () => {
     ]);
   });
 
-  it('stand beside notes and what is on hold; each line alone, but for a comma at its end', () => {
+  it('are beside notes and what is on hold; each line alone, but for a comma at its end', () => {
     const { results, note, onHold, messages } = unit(`
       note "Tip blued"
       opening 231 bar

@@ -43,7 +43,7 @@ describe('the rules', () => {
     expect(rules.filter(({ since }) => since === '0.1.0').length).toBe(46);
   });
 
-  it.each(rules.map((rule) => [rule.code, rule] as const))('%s stands in the file of its name', async (code, rule) => {
+  it.each(rules.map((rule) => [rule.code, rule] as const))('%s is in the file of its name', async (code, rule) => {
     const module: Record<string, unknown> = await import(`./${areaOf(code)}/${code}.ts`);
     expect(Object.values(module)).toContain(rule);
   });
@@ -120,7 +120,7 @@ describe.each(rules.map((rule) => [rule.code, rule] as const))('the page of %s',
 
   if (rule.fix === undefined) return;
 
-  it('has a bad example that the fix mends', () => {
+  it('has a bad example that the fix corrects', () => {
     const bad = page.examples.filter((example) => example.kind === 'bad');
     const fixes = bad.flatMap((example) => {
       const { text } = wholeExample(example.text);

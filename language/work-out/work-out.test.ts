@@ -26,7 +26,7 @@ describe('every calculation', () => {
     },
   );
 
-  it('is refused, and never comes to nonsense, for figures that make none', () => {
+  it('is refused, and never gives nonsense, for figures that make no sense', () => {
     const units = ['bar', 'mm', 'N', 'N/mm', 'N·m', 'bar per mm', '°', '', 'psi', 'in'];
     const number = fc.oneof(
       fc.constantFrom('0', '-1', '1e12', '0.000000001', '999999999999', 'NaN', '1,5', ''),
@@ -197,7 +197,7 @@ function unitOfKind(kind: string): string {
 }
 
 describe('figures as they are typed', () => {
-  it('are asked for by name, kind and once', () => {
+  it('are given by name and kind, and once', () => {
     expect(answer('shim-rate', 'stiffness')).toMatch(/is not a name, an equals sign and a value/u);
     expect(answer('shim-rate', 'stifness=200 N/mm')).toMatch(/Did you mean stiffness\?/u);
     expect(answer('shim-rate', 'stiffness=200 bar')).toMatch(/200 bar is a pressure, and a stiffness is asked for/u);

@@ -252,7 +252,7 @@ describe('the PDF', () => {
     expect(pdfOf([forUnits(1)]).bytes.toString('latin1')).toMatch(/MediaBox \[0 0 595\.27/u);
     expect(pdfOf([forUnits(1, { paper: 'letter' })]).bytes.toString('latin1')).toMatch(/MediaBox \[0 0 612 792\]/u);
   });
-  test.skipIf(!hasText)('nothing stands outside the page or in its margin', () => {
+  test.skipIf(!hasText)('nothing is outside the page or in its margin', () => {
     const file = join(folder, 'bounds.pdf');
     writeFileSync(file, pdfOf([attacked]).bytes);
     const boxes = execFileSync('pdftotext', ['-bbox', file, '-'], {
@@ -275,7 +275,7 @@ describe.skipIf(!hasText)('the pages', () => {
   const text = hasText ? pdfText(sheet) : '';
   const pages = text.split('\f').filter((page) => page.trim() !== '');
 
-  test('first aid stands on each page with work under pressure or a warning of injection, and on no other', () => {
+  test('first aid is on each page with work under pressure or a warning of injection, and on no other', () => {
     const pressed = sheet.blocks.flatMap((block) => (block.kind === 'step' && block.pressure ? [block.number] : []));
     expect(pressed.length).toBeGreaterThan(5);
     const { text, short } = wordsIn('en').cautions.injection;

@@ -25,7 +25,7 @@ describe('the phrases that the prose avoids', () => {
 });
 
 describe('the texts that are searched', () => {
-  it('are prose, not code: examples and expressions are left out, comments only where they are asked for', () => {
+  it('are prose, not code: examples and expressions are left out, and comments and strings are separate', () => {
     const page = 'It stands.\n\n```\nit stands\n```\n\n    it stands\n';
     expect(piecesIn('page.md', page, 'page').map(({ line }) => line)).toEqual([1]);
     const source = `// it stands\nconst stands = \`a $\{stands} b\` + 'it stands';\n`;

@@ -13,14 +13,15 @@ export const phrases: readonly Phrase[] = [
     instead: 'is, appears, is written',
     // To stand aside, to be next to a machine; the shop's standing tolerances; what a name stands for; names in code.
     except:
-      /\bstand aside\b|\bstanding tolerances?\b|\bstands? (for|in for|square|alone)\b|limits\.standing|\{ standing \}|`stands`/giu,
+      /\bstand aside\b|\bstanding[- ]tolerances?\b|\bstands? (for|in for|square|alone)\b|\bstanding\.|limits\.standing|'standing'|`stands`/giu,
   },
   { pattern: /\banew\b/giu, instead: 'again' },
   {
     pattern: /\bbears? on\b/giu,
     instead: 'affects',
     // The clause of the language, and messages on it.
-    except: /[`“']bears on(?: \w+)?[`”']|\bpart bears on\b|\bbears on (\{parts\}|needle|nothing|\$)/giu,
+    except:
+      /[`“']bears on(?: \w+)?[`”']|\bpart bears on\b|, which bears on\b|\bbears? on (\{parts\}|needle|nothing|another is under load)/giu,
   },
   { pattern: /\bmend(s|ed|ing)?\b/giu, instead: 'correct, fix' },
   { pattern: /\bhangs? on\b/giu, instead: 'depends on' },
@@ -32,8 +33,11 @@ export const phrases: readonly Phrase[] = [
   { pattern: /\bthe other way (about|round)\b/giu, instead: 'the other way around' },
   { pattern: /\basked for\b/giu, instead: 'required, wanted' },
   { pattern: /\bgood for (?=±|its (error|\d))/giu, instead: 'accurate to' },
-  { pattern: /\b(misspelt|spelt|learnt|towards|spanners?|vices?)\b/giu, instead: 'misspelled, toward, wrench, vise',
-    except: /vice versa/giu,
+  {
+    pattern: /\b(misspelt|spelt|learnt|towards|spanners?|vices?)\b/giu,
+    instead: 'misspelled, toward, wrench, vise',
+    // Quoted text of an author.
+    except: /vice versa|"[^"\n]*\bspanner[^"\n]*"/giu,
   },
   { pattern: /\bthe way of the\b/giu, instead: 'the path of the, the flow of the' },
   { pattern: /\bc[ao]mes? to\b/giu, instead: 'the result; reach; amounts to' },

@@ -206,7 +206,7 @@ describe.each(verbs)('after %s', (verb) => {
   });
 });
 
-describe('what stands around steps', () => {
+describe('what is around steps', () => {
   const printed = (body: string, more = '') => {
     const text = `${exampleShop}
 ${exampleFamily}

@@ -50,7 +50,7 @@ function fewerCautions({ places, lists }: SheetClaims, whole: string): string[] 
   for (const { kind, text } of all) if (kind === 'caution') counts.set(text, (counts.get(text) ?? 0) + 1);
   return [...counts].flatMap(([text, count]) => {
     const found = whole.split(lowBones(text)).length - 1;
-    return found < count ? [`caution “${text}” stands ${found} times, not ${count}`] : [];
+    return found < count ? [`caution “${text}” appears ${found} times, not ${count}`] : [];
   });
 }
 

@@ -95,7 +95,7 @@ describe('a page that is wrong', () => {
       }),
       false,
     )();
-    expect(faultsOf(pages).join()).toContain('stand on each other');
+    expect(faultsOf(pages).join()).toContain('overlap');
   });
   it('has text that runs out of its cell', async () => {
     const pages = await clean((page) => {
@@ -127,7 +127,7 @@ describe('a page that is wrong', () => {
       )();
     expect(faultsOf(await moved({})).join()).toBe('');
     expect(faultsOf(await moved({ y: 800 })).join()).toContain('a figure at');
-    expect(faultsOf(await moved({ x: 200 })).join()).toContain("stands outside the page's margin");
+    expect(faultsOf(await moved({ x: 200 })).join()).toContain("is outside the page's margin");
     const covered = await clean(
       (page) => ({
         ...page,
@@ -142,7 +142,7 @@ describe('a page that is wrong', () => {
     )();
     expect(smallnessOf(job.sheet, small).join()).toContain('has 9.0 pt in a drawing');
   });
-  it('has a value that is not bold, small text, a hair line, a colour, and a low box', async () => {
+  it('has a value that is not bold, small text, a hairline, a color, and a low box', async () => {
     const pages = await pdfPages(job.sheet);
     const value = job.sheet.blocks.flatMap((block) => (block.kind === 'step' ? block.limits : []))[0]!.value;
     const spoiled = (change: (page: Painted) => Partial<Painted>) =>
@@ -161,7 +161,7 @@ describe('a page that is wrong', () => {
     expect(spoiled(({ lines }) => ({ lines: lines.map((line) => ({ ...line, width: 0.3 })) }))).toContain(
       'a line of 0.30 pt',
     );
-    expect(spoiled(() => ({ colours: new Set(['#0000ff']) }))).toContain('the colour #0000ff');
+    expect(spoiled(() => ({ colours: new Set(['#0000ff']) }))).toContain('the color #0000ff');
     // The lowest line of a row of boxes, two millimeters higher.
     const low = spoiled(({ lines }) => ({
       lines: lines.map((line) =>

@@ -37,7 +37,7 @@ if (!update && without.length > 0)
   );
 
 describe.each(sheets)('the pages of $name', ({ name, sheet }) => {
-  it.runIf(update)('are taken anew', async () => {
+  it.runIf(update)('are taken again', async () => {
     const pictures = await picturesOf(pdfOf([sheet]).bytes);
     for (const file of filesOf(name)) rmSync(join(folder, file));
     mkdirSync(folder, { recursive: true });
@@ -90,7 +90,7 @@ describe('two pictures of a page', () => {
     for (const picture of await taken) expect(alike(picture, softened(picture))).toBe(true);
   });
 
-  it('are not alike where one box has moved by a millimetre', async () => {
+  it('are not alike where one box has moved by a millimeter', async () => {
     const pages = await paintedPages(bytes);
     const pictures = await taken;
     const [box] = pages.flatMap(emptyBoxes);

@@ -106,7 +106,7 @@ describe('boxes', () => {
     ]);
     expect(facts).toContainEqual({ label: 'Lap', text: 'stained or hazed' });
   });
-  it('stand once where the set is worked together', () => {
+  it('appear once where the set is worked together', () => {
     const done = (number: string) => blocksOf(oneSpring, number).find((block) => block.kind === 'grid')!;
     const columns = (block: Block) => (block.kind === 'grid' ? block.grids[0]!.columns.length : 0);
     expect([columns(done('9')), columns(done('10'))]).toEqual([6, 1]);

@@ -28,7 +28,7 @@ export function smallnessOf(sheet: Sheet, pages: readonly Painted[]): string[] {
         .map(({ width }) => `page ${page}: a line of ${width.toFixed(2)} pt`),
     ),
     ...pages.flatMap(({ page, colours }) =>
-      [...colours].filter((colour) => !isGrey(colour)).map((colour) => `page ${page}: the colour ${colour}`),
+      [...colours].filter((colour) => !isGrey(colour)).map((colour) => `page ${page}: the color ${colour}`),
     ),
     ...smallSteps(sheet, runs),
     ...smallBoxes(sheet, pages),
@@ -80,7 +80,7 @@ export function strandedHeads(sheet: Sheet, pages: readonly Painted[]): string[]
     const first = blocks.slice(at + 1).find(({ kind }) => kind === 'step' || kind === 'place');
     const step = first?.kind === 'step' ? index.next(first.number) : null;
     if (head === null || step === null || head[0]!.page === step[0]!.page) return [];
-    return [`${block.number} ${block.title} stands on page ${head[0]!.page}, its first step on page ${step[0]!.page}`];
+    return [`${block.number} ${block.title} is on page ${head[0]!.page}, its first step on page ${step[0]!.page}`];
   });
 }
 

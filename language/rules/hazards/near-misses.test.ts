@@ -58,7 +58,7 @@ describe('signal-word-too-weak', () => {
     expect(found(noticed('One knock spoils the face', word))).toEqual([]);
   });
 
-  it('is one finding for a hazard that stands before several steps, and in the head', () => {
+  it('is one finding for a hazard before several steps, and in the head', () => {
     const text = procedureWith({
       specs: (specs) => `${specs}\n    hazard NOTICE "Air drives chips into eyes" for blow-dry`,
     });

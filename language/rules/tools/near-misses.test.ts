@@ -178,7 +178,7 @@ describe('no-tool. Not:', () => {
     expect(found(measured('check body "No crack at the shoulder"'))).toEqual([]);
   });
 
-  it('but a tester with no gauge, told once for all that is read there', () => {
+  it('but a tester with no gauge, reported once for all that is read there', () => {
     const text = procedureWith({ shop: instead(gauge, gauge.replace('at tester', 'at build')) });
     expect(rulesOf(text)).toEqual(['2.3 no-tool']);
   });
@@ -241,7 +241,7 @@ describe('tool-cannot-do-it. Not:', () => {
     expect(rulesOf(tightened('to nut-fit with wrench 16..50 N·m'))).toEqual(['6.7 tool-cannot-do-it']);
   });
 
-  it('a tool of which the shop says nothing', () => {
+  it('a tool about which the shop says nothing', () => {
     expect(
       found(
         measured(
@@ -264,7 +264,7 @@ describe('tool-cannot-do-it. Not:', () => {
     ]);
   });
 
-  it('but one slip of the shop is told once, however often the sequence is called', () => {
+  it('but one slip of the shop is reported once, however often the sequence is called', () => {
     expect(rulesOf(procedureWith({ specs: instead('60 N·m ±5', '90 N·m ±5') }))).toEqual(['6.7 tool-cannot-do-it']);
   });
 });
@@ -340,7 +340,7 @@ describe('tool-too-coarse, tool-wider-than-window. Not:', () => {
     expect(rulesOf(standing('±2 %'))).toEqual(['6.7 tool-too-coarse']);
   });
 
-  it('a tool of which nobody says what it is good for', () => {
+  it('a tool whose error is not stated', () => {
     expect(found(tightened('to 60 N·m ±1 with TW-80', instead(wrench, '  wrench TW-80 range 16..80 N·m')))).toEqual([]);
   });
 
@@ -506,7 +506,7 @@ describe('shims. Not:', () => {
     expect(rulesOf(procedureWith(shop(thin)))).toEqual(['R1.2 shim-step-too-coarse']);
   });
 
-  it('a size of which there is none is a gap', () => {
+  it('a size that is out of stock is a gap', () => {
     const shop = (text: string) => ({ shop: instead(stock, `  stock  shims   of ${text}`) });
     const sizes = (count: string) => `1.00 mm, 1.05 mm ${count}, 1.10 mm, 1.15 mm`;
     expect(found(procedureWith(shop(sizes('(1)'))))).toEqual([]);
@@ -550,7 +550,7 @@ describe('past-proof-load. Not:', () => {
   const torqued = (torque: string, joint = bolt('M8')) =>
     past(procedureWith({ family: joint, specs: instead('60 N·m ±5', torque) }));
 
-  it('a hollow nut, of which nothing is said, whatever its torque', () => {
+  it('a hollow nut, which is not declared solid, whatever its torque', () => {
     expect(torqued('60 N·m ±5', (text) => text)).toEqual([]);
     expect(torqued('60 N·m ±5', bolt('M8', 'threads oiled'))).toEqual([]);
   });
@@ -565,7 +565,7 @@ describe('past-proof-load. Not:', () => {
     expect(torqued('25.1 lbf·ft +0 -2')).toHaveLength(1);
   });
 
-  it('but one whose upper end is past it, told once for the build and the repair', () => {
+  it('but one whose upper end is past it, reported once for the build and the repair', () => {
     expect(torqued('33 N·m ±2')).toEqual([
       expect.stringContaining(
         '6.7 past-proof-load: 33 N·m ±2 may stretch the nozzle nut for good: 35 N·m on a dry M8 pulls with 21 900 N (nut factor 0.2), which is 104 % of its proof load (21 200 N for class 8.8). A stretched bolt holds less at every build. Look up torque, thread and class again. The proof load is reached at 33.9 N·m, which is not a torque to aim for.'.replaceAll(
@@ -616,7 +616,7 @@ describe('past-proof-load. Not:', () => {
     expect(past(procedureWith({ family: bolt('M8'), specs: instead('60 N·m ±5', '30 N·m ±2'), build }))).toEqual([]);
   });
 
-  it('what the lead has his reason for, at the part or at the spec', () => {
+  it('what the lead concedes with a reason, at the part or at the spec', () => {
     const because = 'allow past-proof-load because "renewed at every build"';
     const family = (text: string) => bolt('M8')(text).replace('holds nozzle', `holds nozzle  ${because}`);
     expect(past(procedureWith({ family }))).toEqual([]);
@@ -625,7 +625,7 @@ describe('past-proof-load. Not:', () => {
 });
 
 describe('one slip is one finding', () => {
-  it('a unit of the wrong kind is told by its own rule', () => {
+  it('a unit of the wrong kind is reported by its own rule', () => {
     expect(found(procedureWith({ shop: instead(wrench, wrench.replace('16..80 N·m', '16..80 bar')) }))).toEqual([]);
     expect(found(procedureWith({ shop: instead(gauge, gauge.replace('0..400 bar', '0..400 N·m')) }))).toEqual([]);
     expect(found(procedureWith({ specs: instead('60 N·m ±5', '60 bar ±5') }))).toEqual([]);
