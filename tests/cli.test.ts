@@ -71,7 +71,10 @@ describe('check', () => {
     expect(
       flawed.split('\n')[finding.range.start.line]!.slice(finding.range.start.character, finding.range.end.character),
     ).toBe('torque plug');
-    expect(finding).toMatchObject({ why: 'the bench hand would guess.', help: expect.stringMatching(/^Write /u) });
+    expect(finding).toMatchObject({
+      why: 'the bench hand would have to guess.',
+      help: expect.stringMatching(/^Write /u),
+    });
     expect(finding.message).toMatch(/^No torque is given for the .*\.$/u);
   });
 

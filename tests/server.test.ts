@@ -372,7 +372,7 @@ test('the list of problems says what is wrong and what to do, and the hover why'
   const document = await session.type('procedure.rebuild', '    clamp body in "holding fixture"\n', '');
   const problem = session.pushed.get(document.uri)!.find(({ code }) => code === 'not-clamped')!;
   expect(problem.message).toMatch(
-    /^Step \d+\.\d+: Nothing holds the unit while the nozzle nut is broken loose\. Clamp it before/u,
+    /^Step \d+\.\d+: Nothing holds the unit while the nozzle nut is broken loose\. Clamp it first/u,
   );
   const hover = await session.connection.sendRequest<Hover>('textDocument/hover', {
     textDocument: { uri: document.uri },

@@ -238,7 +238,7 @@ describe('a sequence', () => {
     expect(findings.map(({ source, message, related }) => [source.range.start.line + 1, message, related])).toEqual([
       [
         92,
-        'No part or face is called bal. Did you mean ball?',
+        'No part or face is called bal.',
         [{ message: 'Sequence bled is called here.', source: expect.objectContaining({ file: 'a.rebuild' }) }],
       ],
     ]);

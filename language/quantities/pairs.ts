@@ -87,7 +87,9 @@ export function pairAgrees(limit: Limit, of: Of = 'values'): null | { message: s
   if (limit.form === 'tolerance' || limit.pair === undefined) return null;
   const { pair } = limit;
   if (pair.form === 'then' || pair.form === 'tolerance') {
-    return { message: `The brackets hold the limit in a second unit: write a value there, not ${formatLimit(pair)}.` };
+    return {
+      message: `the parentheses hold the limit in a second unit: write a value there, not ${formatLimit(pair)}.`,
+    };
   }
   if (limit.form === 'nominal' && pair.form === 'nominal') return nominalsAgree(limit, pair, of);
   const second = window(pair);

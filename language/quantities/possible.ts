@@ -58,7 +58,7 @@ export function impossibleEnd(limit: Limit): { readonly end: Quantity; readonly 
   if (top === null) return null;
   const kind = kindOfUnit(top.unit);
   const highest = decimalValue(top.number).compare(0);
-  if (overNothing.has(kind) && highest <= 0) return { end: top, why: `that is nothing at all` };
+  if (overNothing.has(kind) && highest <= 0) return { end: top, why: `that is zero, which is no figure to work to` };
   // A recess is written as a figure above zero; only a band may reach to both sides.
   return kind === 'length' && highest < 0 ? { end: top, why: 'a length cannot be below zero' } : null;
 }

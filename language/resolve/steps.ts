@@ -210,7 +210,7 @@ export class StepMaker {
     if (node.arguments.length !== sequence.parameters.length) {
       const wanted = sequence.parameters.length === 0 ? 'nothing' : sequence.parameters.join('; ');
       this.context.syntax(
-        `Sequence ${name} is called with ${wanted}: give it ${sequence.parameters.length} lists, separated by ;.`,
+        `Sequence ${name} is called with ${wanted}: give it ${sequence.parameters.length === 1 ? 'one list' : `${sequence.parameters.length} lists, separated by ;`}.`,
         at,
       );
       return [];

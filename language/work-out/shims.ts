@@ -58,8 +58,7 @@ function rateOf(given: Given): Fraction | { problem: string } {
     return { problem: 'The error of the rate has the unit of the rate, such as 4 bar per mm.' };
   if (given.has('rate-error') && compare(given.quantity('rate-error'), rate) !== -1)
     return {
-      problem:
-        'The error of the rate is as large as the rate: it says nothing. Fit the rate to more readings.',
+      problem: 'The error of the rate is as large as the rate: it says nothing. Fit the rate to more readings.',
     };
   return amount(rate);
 }
