@@ -27,8 +27,8 @@ export interface World {
 }
 
 /**
- ** Caches the result of each procedure, as long as no text that it depends on changes: a keystroke costs the procedures
- ** that it affects. One written `like` another depends on too many texts, and is computed again.
+ * Caches the result of each procedure, as long as no text that it depends on changes: a keystroke costs the procedures
+ * that it affects. One written `like` another depends on too many texts, and is computed again.
  */
 export class Memory {
   private readonly kept = new Map<string, Kept>();

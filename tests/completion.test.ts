@@ -1,5 +1,5 @@
 /**
- ** What a step contains is offered at its place: every word of every step of library and corpus. And what is offered after
+ * What a step contains is offered at its place: every word of every step of library and corpus. And what is offered after
  * a word of a step is read there, and means something.
  */
 import { AstUtils, type CstNode, CstUtils } from 'langium';

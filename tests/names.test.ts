@@ -1,5 +1,5 @@
 /**
- ** No name is ignored. Every place of the grammar that takes a name or a fixed word is found in
+ * No name is ignored. Every place of the grammar that takes a name or a fixed word is found in
  * a workspace that uses them all, misspelled there, and must be reported there.
  */
 import { type AstNode, AstUtils, CstUtils, GrammarAST, GrammarUtils, isAstNode } from 'langium';

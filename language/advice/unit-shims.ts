@@ -55,7 +55,7 @@ export interface UnknownStand {
 }
 
 /**
- ** The state of the units of a job, as far as their results show. A reading belongs to the shim that was fitted before it;
+ * The state of the units of a job, as far as their results show. A reading belongs to the shim that was fitted before it;
  * one taken before any shim came out, to the one that came out. A unit on hold is the lead's.
  */
 export function unitStands(job: Job): UnitStand[] {

@@ -1,6 +1,6 @@
 /**
  * Which shim for which unit: exact, by one matching that is kept while pairs come and go. Own code: libraries for
- ** assignment minimize a sum, and the least sum is not the least spread.
+ * assignment minimize a sum, and the least sum is not the least spread.
  */
 
 import { medianOf } from './slip.ts';

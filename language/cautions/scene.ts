@@ -79,7 +79,7 @@ export function ownWords(step: Step): string {
 
 /**
  * What an author declared of the step, its station or the parts that it handles; and where nobody said yes or no, what
- ** their words sound like. Nothing said about the unit (`receive`, `pack`) is lost: there `whole` counts every part.
+ * their words sound like. Nothing said about the unit (`receive`, `pack`) is lost: there `whole` counts every part.
  */
 export const declared =
   (danger: Danger, whole: readonly Verb[] = []) =>
@@ -119,7 +119,7 @@ function declaredAt(danger: Danger, whole: readonly Verb[], scene: Scene): Becau
 const frees: readonly Verb[] = verbsThat('frees');
 
 /**
- ** What the model shows about a spring: shim that binds it, or its place next to a part that presses on another, which is
+ * What the model shows about a spring: shim that binds it, or its place next to a part that presses on another, which is
  * pressed there by what is behind it. Null if there is nothing.
  */
 function springTrait(family: Family, part: Part): string | null {

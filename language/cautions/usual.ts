@@ -33,7 +33,7 @@ type Called = Caution & Pick<Call, 'headOnly'>;
 /**
  * The usual cautions of a procedure: in full at the head of each stage and repair that calls for them and before
  * `connect` and `prime`, a short line at later steps. Pure. They follow from verbs, fluids, stations, figures and what
- ** the author declared; free text counts only where nothing is declared, and then the caution says so.
+ * the author declared; free text counts only where nothing is declared, and then the caution says so.
  */
 export function usualCautions(procedure: Procedure): UsualCautions {
   const stages = new Map<string, readonly Caution[]>();

@@ -240,7 +240,7 @@ interface Widths {
 
 /**
  * Texts at the left get the width that they have, up to a good one; names share what is left, each column no more than it
- ** needs. The rest is space around the columns.
+ * needs. The rest is space around the columns.
  */
 function widthsOf(plan: Plan, scene: Scene, columns: readonly (readonly Entry[])[], lanes: readonly number[]): Widths {
   const isOne = columns.length === 1;

@@ -50,7 +50,7 @@ export const quantityNumberPart: string = `(?:${spaced}|${numberPart})`;
 
 /**
  * Source of the pattern of a bare number, for a sticky expression with the `u` flag; not followed by a letter. Before the
- ** other end of a range, and in parentheses, separated digits are one number too.
+ * other end of a range, and in parentheses, separated digits are one number too.
  */
 export const numberPattern: string = `(?:${spaced}(?=\\.\\.|\\)| times)|${numberPart}${numberEnds})`;
 

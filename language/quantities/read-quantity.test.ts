@@ -8,6 +8,12 @@ describe('numbers', () => {
     expect(readNumber(text)).toEqual({ number: text });
   });
 
+  test('what is none is refused', () => {
+    expect(readNumber('a')).toEqual({ problem: '"a" is no number: write digits with a point, such as 0.25.' });
+    expect(readQuantity('a')).toEqual({ problem: '"a" is no quantity: write a number and a unit, such as 250 bar.' });
+    expect(readUnit('xyz')).toEqual({ refused: '"xyz" is no unit of this language.' });
+  });
+
   test('a decimal comma that can be read one way has a fix', () => {
     expect(readNumber('0,20')).toMatchObject({
       problem: expect.stringContaining('write 0.20'),

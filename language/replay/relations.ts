@@ -64,7 +64,7 @@ export class Relations {
 
   /**
    * What a joint closes over: the parts that its part holds, what those rest on down to the part that it is joined
-   ** to, what lies inside them, and the chain (a spring's) that presses on any of them.
+   * to, what lies inside them, and the chain (a spring's) that presses on any of them.
    */
   closure(joint: string): ReadonlySet<string> {
     return this.closures.get(joint) ?? new Set();
@@ -95,7 +95,7 @@ export class Relations {
   }
 
   /**
-   ** A part that presses on another and is itself in the unit's body, as the spindle of a holder that is loaded from
+   * A part that presses on another and is itself in the unit's body, as the spindle of a holder that is loaded from
    * the top: the part that it presses on does not block it, and the joint below does not close over it.
    */
   private isOnCarrier(part: string): boolean {

@@ -59,14 +59,14 @@ export interface Visitor {
 }
 
 /**
- ** Most one-try repairs that are distinguished; any beyond that count as if they could be tried again. So do repairs
+ * Most one-try repairs that are distinguished; any beyond that count as if they could be tried again. So do repairs
  * that are written inside an `on fail`: they come back to their own check, and telling them apart multiplied the ways
  * of a procedure with twelve repairs by fifteen without finding more.
  */
 const mostSpent = 6;
 
 /**
- ** Most steps that a replay visits and units that it sends to repairs, over all paths, until the fixpoint. Anything
+ * Most steps that a replay visits and units that it sends to repairs, over all paths, until the fixpoint. Anything
  * longer is not followed to its end. The two-spring procedure of the library takes 20,000 with its 150 points.
  */
 export function mostPassed({ points }: Program): number {

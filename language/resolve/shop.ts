@@ -197,7 +197,7 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
         break;
       case 'AssetGraduated':
         asset.graduated = measureOf(context, fact, 'step', fact.step, {
-          what: `From one mark of ${node.name} to the next`,
+          what: `The graduation of ${node.name}`,
           why: 'nothing could be read on it',
           like: 'graduated 1 bar',
           kind: null,

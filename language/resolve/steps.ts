@@ -645,7 +645,7 @@ class OneStep {
         return;
       case 'TakesClause':
         step.takes = measureOf(context, clause, 'time', clause.time, {
-          what: 'What a step takes',
+          what: 'The time of a step',
           why: 'the time for the job is added up from it',
           like: 'takes 10 min',
           kind: 'time',
@@ -691,7 +691,7 @@ class OneStep {
         const amount =
           clause.relation === undefined
             ? limitOf(context, clause.amount)
-            : amountOf(context, clause.amount, `What is held ${clause.relation} a reading`);
+            : amountOf(context, clause.amount, 'A pressure difference');
         if (amount !== null)
           test.hold = {
             amount,
@@ -807,7 +807,7 @@ class OneStep {
 
   private ceiling(clause: ast.NeverClause): Quantity | null {
     return measureOf(this.context, clause, 'limit', clause.limit, {
-      what: 'What must never be exceeded',
+      what: 'A ceiling',
       why: 'nothing could be done below it',
       like: 'never above 140 bar',
       kind: null,

@@ -8,8 +8,8 @@ export interface ByNumber<T> {
 }
 
 /**
- ** Results for the part numbers of the sheet, once for all that have the same result; a number for which nothing has
- ** to be shown has none. With no part numbers it is computed once, for none.
+ * Results for the part numbers of the sheet, once for all that have the same result; a number for which nothing has
+ * to be shown has none. With no part numbers it is computed once, for none.
  */
 export function byNumber<T>(
   { numbers }: Pick<Setting, 'numbers'>,

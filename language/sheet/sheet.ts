@@ -138,7 +138,7 @@ function placeFacts({ procedure, words }: Setting, stations: readonly string[], 
 }
 
 /**
- ** What to do where tests of a stage fail, printed before the first of them: those that wait for each other are all run, and
+ * What to do where tests of a stage fail, printed before the first of them: those that wait for each other are all run, and
  * one repair is done; a check is judged at once, and so is a test that says so at its own step.
  */
 function severalFail({ words }: Setting, steps: readonly Step[]): Block[] {

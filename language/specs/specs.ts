@@ -15,7 +15,7 @@ import { remarksOf } from './remarks.ts';
 import { specWords, sheetWords as words } from './words.ts';
 
 /**
- ** All figures that a procedure uses, for every part number: plain data, pure. Limits are worded as the sheet prints
+ * All figures that a procedure uses, for every part number: plain data, pure. Limits are worded as the sheet prints
  * them, since both take the same functions.
  */
 export function specsOf(procedure: Procedure): Specs {

@@ -68,7 +68,7 @@ export async function findTargets(names: readonly string[], around: string): Pro
 
 /**
  * Reads the workspace, and with it the folders that lie outside. One that has the name of a job or a procedure is not
- ** requested, and must not bring its files in.
+ * requested, and must not bring its files in.
  */
 async function openWith(around: string, files: readonly string[], folders: Folders): Promise<CliWorkspace> {
   if (folders.size > 0 && files.length === 0 && (await folderAt(around, around)).files.length === 0)

@@ -10,7 +10,7 @@ interface Printed {
 }
 
 /**
- ** Names the files of sheets. Two sheets of a workspace never share a file, even where case is not distinguished: names
+ * Names the files of sheets. Two sheets of a workspace never share a file, even where case is not distinguished: names
  * that would be the same get digits of their own. A draft has another name than the released sheet, so that it never takes
  * its place.
  */

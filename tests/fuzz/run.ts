@@ -1,6 +1,6 @@
 /**
  * `npm run fuzz -- MINUTES SEED`: random and hostile input to everything that takes an author's text. Each defect is
- ** reported once, reduced, and written into tests/fuzz/found/ as a fixture.
+ * reported once, reduced, and written into tests/fuzz/found/ as a fixture.
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';

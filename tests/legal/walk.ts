@@ -7,7 +7,7 @@ import { facesOf, familyText, hasShim, outerPorts, partsOf, type Shape, shapes, 
 
 /*
  * Random legal procedures, by walking the replay: each stage has a bag of steps that must be done in it. The next one is
- ** drawn at random from those to which no rule objects in the state that the replay has reached. The result is in no
+ * drawn at random from those to which no rule objects in the state that the replay has reached. The result is in no
  * order that anybody thought of.
  */
 

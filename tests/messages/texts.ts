@@ -4,7 +4,6 @@ import { exampleFamily, exampleShop, wholeExample } from '../../language/rules/e
 const added = (text: string, line: string) => text.replace(/\}\n$/u, `  ${line}\n}\n`);
 const inShop = (line: string) => `${added(exampleShop, line)}\n${exampleFamily}`;
 const inFamily = (line: string) => `${exampleShop}\n${added(exampleFamily, line)}`;
-const replacedInShop = (piece: string, put: string) => `${exampleShop.replace(piece, put)}\n${exampleFamily}`;
 const replacedInFamily = (piece: string, put: string) => `${exampleShop}\n${exampleFamily.replace(piece, put)}`;
 const items = (text: string) => wholeExample(text).text;
 const steps = (text: string, station = 'build') => items(`stage one at ${station} {\n  ${text}\n}\n`);
@@ -201,7 +200,9 @@ const situations = [
   steps('renew nozzle, needle\n  wash nozzle, needle in suds\n  fit nozzle located with needle', 'tank'),
   steps('do "Nothing" takes 0 min'),
   steps('wait 5 Ms'),
-  steps('do "1 000" 1 000 bar'),
+  items('job 7 of example at bench {\n  unit 1 000 number A-250 serial 041 {\n  }\n}\n'),
+  ...each((name) => items(`sequence ${name} { do "Nothing" }\n${at('build', name)}`), ['clean', 'gauge', 'pressure']),
+  steps('slacken nut\n  remove spring\n  torque nut to nut-fit with TW-80'),
   steps('across the set opening spread at most 5 bar', 'tester'),
   steps('across the set chatter spread at most 5 bar on fail renew nozzle, needle (once)', 'tester'),
   steps('connect inlet\n  prime 6 strokes with gauge shut', 'tester'),
@@ -213,7 +214,10 @@ const situations = [
   steps(
     'check body.end "Bright" on fail wipe-it (without limit)\n}\nrepair wipe-it {\n  wipe body with "lint-free cloth"',
   ),
-  steps('set idle'),
+  whole({
+    family: 'part screw "Screw" on spring\n  adjuster screw sets idle',
+    text: at('tester', 'set idle by screw\n  test idle  read pressure within 5..6 bar on fail renew needle (once)'),
+  }),
   steps('slacken nut\n  remove nut\n  check body.end "Bright, even" on fail renew body (once)', 'strip'),
   spec('a  pressure not required'),
   spec('shim-rate  rate  3 mm per 0.001 in  source "S"'),
@@ -264,7 +268,9 @@ const situations = [
     swap: [['  proven by opening\n', '']],
     text: at('tester', 'test opening  read pressure within opening on fail renew needle (once)'),
   }),
-  items('repair odd {\n  do "a"\n}\n'.repeat(1) + 'stage }{\n'.repeat(60)),
+  `${exampleShop}\n${'family {\n'.repeat(400)}`,
+  steps('wash\n'.repeat(70)),
+  `${whole({ shop: 'station odd "Odd"' })}\nprocedure first "First" for holder at bench revision A {\n  stage one at odd {\n    torque nut to nut-fitt\n  }\n}\nprocedure second "Second" like first revision A {\n}\n`,
 ];
 
 export const texts: readonly string[] = [

@@ -1,6 +1,6 @@
 /**
  * Where the replay departs from the language document, each known and reported. By default the oracle goes along with
- ** it, so that new deviations show; `run.ts --strict` makes it follow the document alone. When the replay is fixed, take
+ * it, so that new deviations show; `run.ts --strict` makes it follow the document alone. When the replay is fixed, take
  * the name out here and out of the interpreter.
  */
 export const deviations = {

@@ -3,7 +3,7 @@ import type { FailEntry, Procedure, Repair, Step } from '../../language/model/pr
 
 /*
  * What the oracle needs to know of a family, from the language document: “rests on”, “comes out with”, “closes over”.
- ** Written a second time on purpose: a mistake in language/replay/relations.ts has to show.
+ * Written a second time on purpose: a mistake in language/replay/relations.ts has to show.
  */
 
 export class Facts {
@@ -94,7 +94,7 @@ export function isHydraulic(step: Step, procedure: Procedure): boolean {
 
 /**
  * Tries of an entry of `on fail`: its count; without one that which the other mentions give the repair; without any
- ** one, and without end if the repair works by degrees.
+ * one, and without end if the repair works by degrees.
  */
 export function triesOf(entry: FailEntry, repair: Repair, mentions: readonly FailEntry[]): number {
   if (entry.tries !== null) return entry.tries;

@@ -7,7 +7,7 @@ import { Facts, isHydraulic, triesOf } from './facts.ts';
 /*
  * Every concrete run of a procedure, one after the other: one value for each property, no sets, no merging, tries
  * counted. Written from the language document and the rules' pages.
- ** Runs that reach a gate in the same state with the same tries done go on alike, so the second is not followed.
+ * Runs that reach a gate in the same state with the same tries done go on alike, so the second is not followed.
  */
 
 /** Rules whose condition the oracle knows. */

@@ -28,7 +28,7 @@ export const unitNotTagged: Rule = {
           at: step,
           way,
           cause: 'unit-not-tagged',
-          message: `The unit ${to === null ? 'is put with the rest of its set' : `sends its parts to ${stationWords(procedure, to)}`}, but has no tag.`,
+          message: `${to === null ? 'The unit is put with the rest of its set' : `The parts of the unit go to ${stationWords(procedure, to)}`}, but it has no tag.`,
           why: `it gets another unit's parts and readings.`,
           help: 'Write “tag” where the unit is received.',
         });
