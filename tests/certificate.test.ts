@@ -429,7 +429,7 @@ describe('a record that cannot be', () => {
       ],
     ],
     [
-      'is done by one after another, and dated the other way round',
+      'is done by one after another, and dated the other way around',
       `${good}\n    opening 253 bar on PG-400\n    done by "C. D." on 2026-10-04`,
       [
         expect.stringContaining('approved on 2026-10-05'),

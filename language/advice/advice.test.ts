@@ -26,7 +26,7 @@ const lines = (units: string) => plain(shimLines(job(units).job));
 
 describe('what to fit, by the last reading', () => {
   it('uses the shim that was in at the reading', () => {
-    // 3 bar per 0.001 in is 118.11 bar/mm: 231 bar wants 0.161 mm more for 250 bar; 0.15 mm leaves 248.7, 0.20 mm 254.6.
+    // 3 bar per 0.001 in is 118.11 bar/mm: 231 bar needs 0.161 mm more for 250 bar; 0.15 mm leaves 248.7, 0.20 mm 254.6.
     expect(lines('unit 1 number A-250 { shim out 1.30 mm  opening 231 bar }')).toEqual([
       'unit 1 A-250: opening 231 bar. Fit 1.50 mm (now 1.30 mm): expect 255 bar',
     ]);
@@ -168,7 +168,7 @@ describe('a set that is compared', () => {
   });
 
   it('aims no nearer to an end than the gauge can tell: 0.25 % of 400 bar is 1 bar', () => {
-    // 233 bar wants 1.55 mm: 250.7 is inside, and nearer to the end than 1 bar. 1.60 mm brings 256.6.
+    // 233 bar needs 1.55 mm: 250.7 is inside, and nearer to the end than 1 bar. 1.60 mm brings 256.6.
     expect(told(read(233))[1]).toMatch(/fit 1\.60 mm \(now 1\.40 mm\): expect 257 bar/u);
   });
 

@@ -27,7 +27,7 @@ function linesOf(procedure: Procedure, { choice, numbers, given, unit, fit, slip
   const left = slips.map((slip) => slipWords(choice.test, slip));
   if (fit === null)
     return [
-      `${head}: too few readings. It wants units that were read with two shims or more, and one reading to spare in all.`,
+      `${head}: too few readings. The fit needs units that were read with at least two shims each, and one extra reading in all.`,
       ...left,
     ];
   const figure = (value: number, to: number) => quantityOf(value * unitOf(unit).factor.valueOf(), unit, to);

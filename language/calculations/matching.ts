@@ -115,7 +115,7 @@ function leastOpening(
     if (column === own + row) closed.add(row);
     while (matching.complete() && stays.length - closed.size <= most) {
       const { row: firstRow, column: firstColumn, value: low } = pairs[first]!;
-      // What can stay closed does: nobody else wants its shim.
+      // What can stay closed does: no other unit needs its shim.
       const choice = matching.choice().map((chosen, unit) => (closed.has(unit) ? null : chosen));
       const found = { choice, low, high, opened: stays.length - closed.size };
       if (best === null || before(found, best, out, aim)) best = found;

@@ -63,7 +63,7 @@ export interface NominalLimit {
   readonly nominal: Quantity;
   readonly plus: Difference | null;
   readonly minus: Difference | null;
-  /** The second unit in brackets. */
+  /** The second unit in parentheses. */
   readonly pair?: Limit;
 }
 

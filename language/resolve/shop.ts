@@ -410,7 +410,7 @@ function shimOf(context: Context, node: ast.StockSize) {
   const isWhole = /^\d+$/u.test(number ?? '0');
   if (!isWhole) {
     context.syntax(
-      `Shims come in whole numbers, and ${node.count} is not a count. Write a whole number, 0 where there is none, or no bracket where there are always enough.`,
+      `Shims come in whole numbers, and ${node.count} is not a count. Write a whole number, 0 if there is none, or leave out the count if there are always enough.`,
       context.source(node, 'count'),
     );
   }

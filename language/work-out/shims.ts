@@ -331,7 +331,7 @@ export const shimCalculations: readonly Calculation[] = [
         shims.map((shim, index) => ({ x: base(shim), y: base(pressures[index]!) })),
         { x: resolutionOf(Math.max(...shims.map(digitOf))), y: resolutionOf(mark) },
       );
-      if (line === null) return { problem: 'A line wants three readings at least, with shims that differ.' };
+      if (line === null) return { problem: 'A line needs at least three readings, with different shims.' };
       if (line.slope <= 0)
         return {
           problem: 'A thicker shim brought no more pressure: something else was changed between these readings.',

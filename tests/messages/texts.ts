@@ -190,7 +190,7 @@ const at = (station: string, lines: string) => `stage one at ${station} {\n  ${l
 
 /** Findings of rules in situations that their pages do not show. */
 const situations = [
-  steps('slacken nut allow zzzzzzzz because "It is so here"'),
+  steps('slacken nut allow zzzzzzzz because "Two wrenches on the flats"'),
   steps('wash nutt in solvent\n  wash nutt in suds'),
   steps('slacken nut with wrench 16..80 N·m'),
   steps('buff body'),

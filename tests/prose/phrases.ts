@@ -47,7 +47,7 @@ export const phrases: readonly Phrase[] = [
   { pattern: /\bno (other )?way (to|in which|but)\b/giu, instead: 'cannot' },
   { pattern: /\b(he|his|him)\b/giu, instead: 'they, the lead, the bench hand' },
   { pattern: /\blamps?\b/giu, instead: 'light, light bulb', except: /"Under the lamp"|a dropped lamp\b/giu },
-  { pattern: /\bwants an?\b/giu, instead: 'needs a' },
+  { pattern: /\bwants\b/giu, instead: 'needs' },
   { pattern: /\btake (it|one|that|this|them|the \w+) out\b/giu, instead: 'delete it' },
   { pattern: /\blook for a slip\b|\bsays more of\b/giu, instead: 'check; for more on' },
   {

@@ -90,7 +90,7 @@ describe('faces-do-not-meet, face-without-finish:', () => {
     ]);
   });
 
-  it('Not: the face of a part that rests on the other, whichever way round it is written', () => {
+  it('Not: the face of a part that rests on the other, whichever way around it is written', () => {
     expect(
       found(
         procedureWith({
