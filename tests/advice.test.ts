@@ -61,7 +61,7 @@ describe('how far to turn an adjusting screw', () => {
 
   it.each(['0 bar per turn', '25 bar', '96 bar per mm'])('refuses a turn that brings %s', (rate) => {
     const { findings, job } = checked(units, rate);
-    const told = findings.filter((one) => fullMessage(one).includes('what one turn in brings'));
+    const told = findings.filter((one) => fullMessage(one).includes('how much one turn in adds'));
     expect(told).toHaveLength(1);
     expect(shimLines(job)).toHaveLength(1);
   });

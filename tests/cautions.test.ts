@@ -205,7 +205,7 @@ describe('a fact declares it, in any language', () => {
   });
 
   it('said twice or both ways it is reported, and warned of', () => {
-    expect(cautionsOf({ steps: 'do "Q" hot hot' }).problems).toEqual(['hot is said twice here. Delete one.']);
+    expect(cautionsOf({ steps: 'do "Q" hot hot' }).problems).toEqual(['hot is written twice here. Delete one.']);
     const both = cautionsOf({ steps: 'do "Q" not hot hot' });
     expect(both.problems).toHaveLength(1);
     expect(topics(both.head)).toContain('hot-cold');

@@ -75,7 +75,7 @@ export function readUnit(text: string): UnitReading {
     const meaning = Object.hasOwn(otherMeaning, typed) ? otherMeaning[typed] : undefined;
     return {
       near: otherCase,
-      why: `"${typed}" is written ${otherCase}: ${meaning ?? 'upper and lower case make different units'}.`,
+      why: `"${typed}" should be ${otherCase}: ${meaning ?? 'upper and lower case make different units'}.`,
     };
   }
   return { refused: `"${typed}" is no unit of this language.` };

@@ -148,7 +148,7 @@ describe('a rate from spring and needle', () => {
     expect(refused('rate from stiffness 200 N, guide 6 mm, seat 3 mm')).toEqual(one('is a force per length'));
     expect(refused('rate from stiffness 200 N/mm, guide 6 bar, seat 3 mm')).toEqual(one('A guide has a diameter'));
     expect(refused(`pressure ${figures}`)).toEqual(one('Spec shim-rate is a pressure'));
-    expect(refused(figures)).toEqual(one('not said to be a rate'));
+    expect(refused(figures)).toEqual(one('not declared as a rate'));
     expect(refused('rate 3 bar per 0.001 in', `  shim-rate ${figures}`)).toEqual(one('is written per 0.001\u00a0in'));
   });
 

@@ -157,7 +157,8 @@ class ResultReader {
       return;
     }
     if (fitted !== null || (second?.name === 'out' && more.length === 0)) {
-      if (fitted !== null && second !== undefined) return this.refuse(second, 'Write one part, in, and its size.');
+      if (fitted !== null && second !== undefined)
+        return this.refuse(second, 'Write one part, “in” and its size: shim in 1.45 mm.');
       const part = this.find(first, 'part', procedure.family.parts);
       const size = fitted ?? value;
       if (size === null) return this.refuse(node, 'Write the size: shim out 1.30 mm.');

@@ -251,7 +251,7 @@ function classOf(context: Context, fact: ast.AssetClass, name: string): string |
 /** What a tool is good for: over nothing, and under all of what it reads. */
 function withinOf(context: Context, fact: ast.AssetWithin, name: string): Figure | null {
   const within = measureOf(context, fact, 'error', fact.error, {
-    what: `What ${name} may be off by`,
+    what: `The error of ${name}`,
     why: 'no tool is exact, and every limit read with it would be judged as if this one were',
     like: 'within 4 %, or within 0.003 mm',
     kind: null,

@@ -799,7 +799,7 @@ class OneStep {
     const angle = quantityOf(this.context, item, 'angle', text);
     if (angle === null || (kindOfUnit(angle.unit) === 'angle' && Number(angle.number) <= 180)) return angle;
     this.context.syntax(
-      `An adapter is at 0° to 180° to its wrench, and this says ${formatQuantity(angle)}: what to set cannot be worked out. Write, for example, at 90°.`,
+      `An adapter is at 0° to 180° to its wrench, but this says ${formatQuantity(angle)}: what to set cannot be worked out. Write, for example, at 90°.`,
       this.source(item, 'angle'),
     );
     return null;

@@ -92,7 +92,7 @@ describe('more ways than are followed', () => {
     expect(told?.severity).toBe('error');
     expect(told?.source).toEqual(procedures[0]!.procedure.source);
     expect(told?.message).toMatch(
-      /^There are too many ways through .+: every test can send the unit to every repair, and after \d+ steps not all are followed\./u,
+      /^There are too many paths through .+: every test can send the unit to every repair, and after \d+ steps some are still left\./u,
     );
     expect(procedures[0]!.findings).toContain(told);
   });

@@ -270,7 +270,7 @@ export const shimCalculations: readonly Calculation[] = [
     inputs: [
       { name: 'reading', kind: 'pressure', words: 'what the unit reads now', from: 'nothing', most: mostPressure },
       { name: 'aim', kind: 'pressure', words: 'what it should read', most: mostPressure },
-      { name: 'rate', kind: 'rate', words: 'what one turn in brings' },
+      { name: 'rate', kind: 'rate', words: 'how much one turn in adds' },
     ],
     example: ['reading=231 bar', 'aim=254 bar', 'rate=25 bar per turn'],
     work(given) {
