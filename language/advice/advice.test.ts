@@ -123,7 +123,7 @@ describe('shims for a set', () => {
   it('say so where one cannot be brought in, or nothing was read', () => {
     const far = job('unit 1 number A-250 { shim out 1.90 mm  opening 200 bar }');
     expect(matchLines(far.job)[0]).toMatch(/Not every one can be brought into its window from this drawer/u);
-    expect(matchLines(job('unit 1 number A-250').job)[0]).toMatch(/^No unit of this job can be reckoned with yet/u);
+    expect(matchLines(job('unit 1 number A-250').job)[0]).toMatch(/^No unit of this job can be calculated yet/u);
   });
 });
 

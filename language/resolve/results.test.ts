@@ -117,7 +117,7 @@ describe('a reading', () => {
   });
 
   // That no step reads it is not what is asked here.
-  const told = (messages: readonly string[]) => messages.filter((message) => !message.startsWith('No step reads'));
+  const told = (messages: readonly string[]) => messages.filter((message) => !message.startsWith('No step uses'));
 
   it.each([
     ['volume 25 mm³/stroke ±2', '24.5 mm³/stroke'],
