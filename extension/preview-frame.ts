@@ -1,5 +1,5 @@
 /**
- * The page of a view: a bar in the editor's colours, and the sheet or the specifications in a frame of its own. The
+ * The page of a view: a bar in the editor's colors, and the sheet or the specifications in a frame of its own. The
  * inner frame keeps the page's styles from the editor's and runs no script: its sandbox lets this page reach in, and nothing in it reach out.
  */
 

@@ -1,4 +1,4 @@
-/** The live views beside the editor, of what stands at the cursor: the sheet as it would be printed, and the specifications. */
+/** The live views beside the editor, of what is at the cursor: the sheet as it would be printed, and the specifications. */
 import {
   commands,
   Disposable,
@@ -30,7 +30,7 @@ import {
 
 type PageAnswer = SheetAnswer | SpecsAnswer;
 
-/** What differs between the views that stand beside the editor. */
+/** What differs between the views that are beside the editor. */
 interface View {
   readonly viewType: string;
   readonly command: string;
@@ -38,7 +38,7 @@ interface View {
   readonly title: string;
   titleOf(page: string): string;
   readonly words: FrameWords;
-  /** What the bar says of a page, and whether it is bad. */
+  /** What the bar says about a page, and whether it is bad. */
   status(answer: Exclude<PageAnswer, { kind: 'none' }>): Status;
 }
 
@@ -54,7 +54,7 @@ export type ToFrame =
       readonly answer: PageAnswer;
       readonly uri: string;
       readonly status: Status | null;
-      /** Whose page it is, where the cursor stands in something that has none. */
+      /** Whose page it is, where the cursor is in something that has none. */
       readonly whose: string | null;
     }
   | { readonly type: 'reveal'; readonly line: number };
@@ -144,7 +144,7 @@ class Preview implements Disposable {
   #document: Uri | undefined;
   #position = new Position(0, 0);
   #lines: { first: number; last: number } | undefined;
-  /** Where the page that is shown was asked for: it stays while the cursor is in what has no page, such as a family. */
+  /** Where the page that is shown was requested: it stays while the cursor is in a declaration without a page, such as a family. */
   #shown: SheetQuestion | undefined;
   /** Counts questions, so that an answer that was overtaken is dropped. */
   #asked = 0;

@@ -100,7 +100,10 @@ describe('check', () => {
     expect(
       flawed.split('\n')[finding.range.start.line]!.slice(finding.range.start.character, finding.range.end.character),
     ).toBe('torque plug');
-    expect(finding).toMatchObject({ why: 'the bench hand would guess.', help: expect.stringMatching(/^Write /u) });
+    expect(finding).toMatchObject({
+      why: 'the bench hand would have to guess.',
+      help: expect.stringMatching(/^Write /u),
+    });
     expect(finding.message).toMatch(/^No torque is given for the .*\.$/u);
   });
 
@@ -152,7 +155,7 @@ describe('check', () => {
 });
 
 describe('check --fix', () => {
-  /** A word misspelt, and two steps left out that are found once it can be read. */
+  /** A word misspelled, and two steps left out that are found once it can be read. */
   const broken = first
     .replace('clamp body', 'clmp body')
     .replace('    slacken plug\n', '')

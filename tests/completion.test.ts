@@ -1,5 +1,5 @@
 /**
- * What stands in a step is offered at its place: every word of every step of library and corpus. And what is offered behind
+ * What a step contains is offered at its place: every word of every step of library and corpus. And what is offered after
  * a word of a step is read there, and means something.
  */
 import { AstUtils, type CstNode, CstUtils } from 'langium';
@@ -103,7 +103,7 @@ describe.each(['the library', 'the corpus'])('completion in %s', (which) => {
   const files = workspaces[which === 'the library' ? 0 : 1]!;
   const offers = offering(files);
 
-  it('offers every word that stands in a step', () => {
+  it('offers every word that is in a step', () => {
     const withheld = files.flatMap((file) =>
       linesOf(file).flatMap(({ line, cst }) => {
         const heads = new Set(line.steps.map((step) => step.$cstNode?.offset));
@@ -112,7 +112,7 @@ describe.each(['the library', 'the corpus'])('completion in %s', (which) => {
           if (!/^\p{L}/u.test(leaf.text)) return [];
           // A test has the name that it gives itself; a face is offered with its part.
           if (before === 'test' || before === '.') return [];
-          // A second step on a line is not offered: every clause would stand among all verbs.
+          // A second step on a line is not offered: every clause would show up among all verbs.
           if (index > 0 && heads.has(leaf.offset)) return [];
           const said = offers(file.text, leaf.offset).map(({ label }) => label);
           const is = (label: string) =>

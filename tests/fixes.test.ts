@@ -48,7 +48,7 @@ function expectFixed({ where, text, fix, finding, check }: Case): void {
   }
   expect(put.match(/^[ \t]+$/gmu) ?? [], `${name} leaves no blanks`).toEqual(text.match(/^[ \t]+$/gmu) ?? []);
   expect(put.match(/[ \t]+$/gmu)?.length ?? 0, name).toBeLessThanOrEqual(text.match(/[ \t]+$/gmu)?.length ?? 0);
-  // What stands outside of what is replaced stays, in its order.
+  // Text outside the replacement stays, in its order.
   const rest = applyFix(text, { ...fix, edits: fix.edits.map((edit) => ({ ...edit, text: '\u0000' })) });
   const pattern = rest
     .split(/[\s\u0000]+/u)

@@ -62,7 +62,7 @@ const where = ({ use, what }: Link) => `${use.file}:${use.range.start.line + 1}:
 
 test.each([
   ['as they come', library],
-  ['the other way round', library.toReversed()],
+  ['the other way around', library.toReversed()],
 ])('each link of the library leads to what its procedure sees, files %s', (_, files) => {
   const result = checkFiles(files);
   let inProcedures = 0;

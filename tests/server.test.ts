@@ -182,7 +182,7 @@ class Session {
 
   async ask<T>(method: string, document: TextDocument, text: string, more: object = {}): Promise<T> {
     const offset = document.getText().indexOf(text);
-    expect(offset, `"${text}" stands in the document`).toBeGreaterThanOrEqual(0);
+    expect(offset, `"${text}" is in the document`).toBeGreaterThanOrEqual(0);
     const position = document.positionAt(offset + text.length);
     return this.connection.sendRequest<T>(method, { textDocument: { uri: document.uri }, position, ...more });
   }
@@ -248,7 +248,7 @@ test('lists what a file declares', async () => {
   expect(symbols[0]!.children!.map(({ name }) => name)).toEqual(['opening', 'nut-fit', 'A-250', 'teardown', 'again']);
 });
 
-test('completes names by what stands before them', async () => {
+test('completes names by what is before them', async () => {
   const session = await begun();
   const document = await session.open('procedure.rebuild', procedureText);
   const complete = async (half: string, context: object = { triggerKind: 1 }) => {
@@ -285,7 +285,7 @@ test('completes names by what stands before them', async () => {
   expect((await complete('slacken nut // ')).size).toBe(0);
 });
 
-test('a fix mends its finding, and a concession stands behind it', async () => {
+test('a fix corrects its finding, and a concession goes after it', async () => {
   const session = await begun();
   await session.open('procedure.rebuild', procedureText);
   const document = await session.type('procedure.rebuild', 'remove cap, nut, nozzle', 'remove cap, nut, nozzel');
@@ -311,7 +311,7 @@ test('a fix mends its finding, and a concession stands behind it', async () => {
   const concession = offered.at(-1)!;
   expect(concession.isPreferred).not.toBe(true);
   expect(applied(document, concession)).toMatch(/allow open-port-in-dirt because "…"\n/u);
-  // The reason is asked for until it is written.
+  // The reason is required until it is written.
   await session.type('procedure.rebuild', 'slacken nut\n', 'slacken nut allow not-clamped because "…"\n');
   const reminded = (await actionsAt('allow-without-reason')).map(({ title }) => title);
   expect(reminded).toContain('Explain allow-without-reason');
@@ -348,7 +348,7 @@ test('what makes a sheet unsafe is not silenced from the light bulb, and only sa
   expect(quick.find(({ title }) => title === 'Say how often it may be tried')?.isPreferred).not.toBe(true);
   const [all] = await ask(['source.fixAll']);
   expect(all).toMatchObject({ title: 'Apply all safe fixes', kind: 'source.fixAll.handtight' });
-  // What seems to be missing may stand in what could not be read: that comes first.
+  // What seems to be missing may be in what could not be read: that comes first.
   expect(applied(document, all!)).toBe(document.getText().replace('slaken', 'slacken'));
 });
 
@@ -375,7 +375,7 @@ test('the list of problems says what is wrong and what to do, and the hover why'
   const document = await session.type('procedure.rebuild', '    clamp body in "holding fixture"\n', '');
   const problem = session.pushed.get(document.uri)!.find(({ code }) => code === 'not-clamped')!;
   expect(problem.message).toMatch(
-    /^Step \d+\.\d+: Nothing holds the unit while the nozzle nut is broken loose\. Clamp it before/u,
+    /^Step \d+\.\d+: Nothing holds the unit while the nozzle nut is broken loose\. Clamp it first/u,
   );
   const hover = await session.connection.sendRequest<Hover>('textDocument/hover', {
     textDocument: { uri: document.uri },
@@ -384,7 +384,7 @@ test('the list of problems says what is wrong and what to do, and the hover why'
   expect(hover.contents).toMatchObject({ value: expect.stringContaining('**not-clamped**: it turns in the hand') });
 });
 
-test('shows a family taken apart where its name stands', async () => {
+test('shows a family taken apart at its name', async () => {
   const session = await begun();
   const document = await session.open('procedure.rebuild', procedureText);
   const name = /for (\S+) at/u.exec(procedureText)![1]!;
@@ -561,7 +561,7 @@ test('each folder of the workspace is a world of its own, names and settings', a
   expect(session.rules('two/procedure.rebuild')).not.toContain('not-marked');
 });
 
-test('binary, UTF-16 and empty files are told about, and nothing else of the folder is lost', async () => {
+test('binary, UTF-16 and empty files are reported, and nothing else of the folder is lost', async () => {
   const session = await begun({
     'binary.rebuild': new Uint8Array([0, 1, 2, 3, 0, 255, 254]),
     'empty.rebuild': '',
@@ -690,7 +690,7 @@ test('CRLF and tabs: the same findings at the same places', async () => {
   expect(session.rules('procedure.rebuild')).toEqual(plain!.map(({ code }) => code));
 });
 
-test('shuts down when it is told to', async () => {
+test('shuts down on request', async () => {
   const session = await begun();
   await session.connection.sendRequest('shutdown');
   await session.connection.sendNotification('exit');

@@ -71,7 +71,7 @@ describe('one bad entry costs itself', () => {
     });
   });
 
-  it.runIf(posix)('in print: the others print; it is named where its folder was asked for', async () => {
+  it.runIf(posix)('in print: the others print; it is named if its folder was requested', async () => {
     write('jobs/7.rebuild', job('7'));
     symlinkSync('gone.rebuild', join(folder, 'jobs/lost.rebuild'));
     expect(await handtight('print', '7', '--format', 'html', '--to', 'a')).toMatchObject({

@@ -3,7 +3,7 @@ import { asDifference, kindOfUnit, window } from '../quantities/index.ts';
 import type { Difference, Kind } from '../quantities/types.ts';
 import { limitOfReading } from './shim-choices.ts';
 
-/** Whether a test takes the same reading as another: it has its name, or is held to the same spec. */
+/** Whether a test takes the same reading as another: it has the same name, or is held to the same spec. */
 export function sameReading(procedure: Procedure, test: string): (name: string) => boolean {
   const own = limitOfReading(procedure, test);
   return (name) => {
@@ -18,7 +18,7 @@ export interface Across {
   readonly width: Difference;
 }
 
-/** The spread that is asked for across the set, of this reading or of another that is the same. Null: none is. */
+/** The spread required across the set, of this reading or of another that is the same. Null if none is required. */
 export function acrossSet(procedure: Procedure, test: string, kind: Kind, number: string | null = null): Across | null {
   const isSame = sameReading(procedure, test);
   for (const step of procedure.stages.flatMap(({ steps }) => steps)) {

@@ -3,7 +3,7 @@ import type { Replay } from './flow-analysis.ts';
 import { guard, place } from './locations.ts';
 import type { State } from './state.ts';
 
-/** A face that may be bare, since which step, and the cause by which it is told once. */
+/** A face that may be bare, the step since which it is, and the cause under which it is reported once. */
 export interface BareFace {
   readonly face: Face;
   readonly since: number;

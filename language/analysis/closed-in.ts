@@ -5,8 +5,8 @@ import type { State } from './state.ts';
 
 /**
  * The part whose joint shuts a part in, where it may be shut in: both in place, and the joint made to the unit's body.
- * What the joint's own part holds shows at its end, as a nozzle does under its nut; and what a nut clamps onto a
- * shaft is not shut in.
+ * A part that the joint's own part holds is visible at its end, as a nozzle is under its nut; and a part that a nut
+ * clamps onto a shaft is not shut in.
  */
 export function shutInBy({ relations }: Replay, state: State, part: string): string | null {
   if (!state.may(state.part(part).place, place.in)) return null;

@@ -8,7 +8,7 @@ import { type ToolWork, toolWork } from './tool-work.ts';
 
 const known = new WeakMap<Procedure, readonly ToolWork[]>();
 
-/** The tool that a test is read on, as the procedure and the shop say it. Null: none is known, or its words name it. */
+/** The tool that a test is read on, by procedure and shop. Null if none is known, or if only the text names it. */
 export function gaugeOfReading(procedure: Procedure, test: string, limit: Limit): Asset | null {
   const kind = kindOfLimit(limit);
   const all = known.get(procedure) ?? toolWork(procedure);
@@ -22,16 +22,16 @@ export function gaugeOfReading(procedure: Procedure, test: string, limit: Limit)
   return null;
 }
 
-/** The unit on a tool. Null: nobody says. */
+/** The unit on a tool. Null if none is stated. */
 export function unitOnTool(tool: Asset | null, kind: Kind): UnitName | null {
   const unit = tool?.range?.high.unit ?? tool?.graduated?.unit ?? null;
   return unit !== null && kindOfUnit(unit) === kind ? unit : null;
 }
 
-/** As fine as a limit wants to be read where nobody says how fine the tool's marks are: an eighth of its window. */
+/** How finely a limit has to be read if the tool's marks are not stated: an eighth of its window. */
 const parts = 8;
 
-/** From one mark to the next that a reading is taken to, in a unit: of the tool, else as few digits as serve the limit. */
+/** The resolution of a reading, in a unit: that of the tool, or else as few digits as serve the limit. */
 export function markOn(tool: Asset | null, limit: Limit, unit: UnitName): Difference {
   const own = tool?.graduated ?? null;
   if (own !== null && own.unit === unit && !own.number.startsWith('-') && Number(own.number) > 0) return own;

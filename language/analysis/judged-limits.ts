@@ -3,10 +3,10 @@ import type { DecisionRule, Shop } from '../model/shop.ts';
 import { kindAdmits, kindOfUnit, quantitiesOf } from '../quantities/index.ts';
 import type { Limit } from '../quantities/types.ts';
 
-/** A limit that units are held to, with the shop's tolerance where the author wrote none. */
+/** A limit that units are held to, with the shop's tolerance if the author wrote none. */
 export interface Judged {
   readonly limit: Limit;
-  /** The part number that it is for; null: all that have none of their own. */
+  /** The part number that it is for; null for all that have none of their own. */
   readonly number: string | null;
   /** How a reading near it is judged. */
   readonly acceptance: DecisionRule;
@@ -14,7 +14,7 @@ export interface Judged {
 
 export type Which = 'rebuilt' | 'inService' | 'whenNew';
 
-/** The limits that a use of a limit stands for at a step: the one written, or those of its spec and its part numbers. */
+/** The limits that a use of a limit refers to at a step: the one written, or those of its spec and its part numbers. */
 export function judgedLimits(
   procedure: Procedure,
   step: Pick<Step, 'only'>,
@@ -39,7 +39,7 @@ export function judgedLimits(
         ? []
         : [{ name, limit: value[one], acceptance: value.acceptance ?? ofSpec }];
     });
-    // Where every number has a value of its own, that of the spec is nobody's.
+    // If every number has a value of its own, that of the spec applies to none.
     const common = own.length > 0 && own.length === numbers.length ? null : spec[one];
     return [{ name: null, limit: common, acceptance: ofSpec }, ...own].flatMap(({ name, limit, acceptance }) =>
       limit === null || !isOfItsKind(spec, limit) ? [] : [judged(limit, name, acceptance)],
@@ -47,7 +47,7 @@ export function judgedLimits(
   });
 }
 
-/** A unit of the wrong kind is another rule's finding. A rate in two quantities is not of the kind of its first. */
+/** A unit of the wrong kind is another rule's finding. A rate of two quantities is not of the kind of the first. */
 function isOfItsKind({ kind, per }: Spec, limit: Limit): boolean {
   return kind === null || per !== null || kindAdmits(kind, quantitiesOf(limit)[0]!.unit);
 }

@@ -5,7 +5,7 @@ import { restsOn } from './relations.ts';
 
 export type Binding = Part & { readonly bindsOver: Quantity };
 
-/** Of the springs that a shim loads the one that goes solid first. */
+/** The spring that goes solid first, among those that a shim loads. */
 export function firstToBind({ parts }: Family, shim: Part): Binding | null {
   const above = new Set([shim.name]);
   for (let known = 0; known < above.size; ) {
@@ -21,8 +21,8 @@ export function firstToBind({ parts }: Family, shim: Part): Binding | null {
 }
 
 /**
- * What the shims of a choice may never pass, all that lie on each other together: `never above` of the step, or the
- * thickness over which a spring binds, whichever is less. Null: nothing is said.
+ * The most that the stacked shims of a choice may add up to: `never above` of the step, or the thickness above which a
+ * spring binds, whichever is less. Null if neither is stated.
  */
 export function thicknessLimit(family: Family, shims: readonly Part[], neverAbove: Quantity | null): Quantity | null {
   const bounds = [neverAbove, ...shims.map((shim) => firstToBind(family, shim)?.bindsOver ?? null)];

@@ -9,7 +9,7 @@ export interface Written {
   readonly source: Source;
   readonly step: Step | null;
   readonly spec: Spec | null;
-  /** What it must be of; null: anything. */
+  /** The kinds that its unit may have; null for any. */
   readonly kinds: readonly Kind[] | null;
 }
 
@@ -52,7 +52,7 @@ export function specLimits(procedure: Procedure): Written[] {
   ];
 }
 
-/** Every limit that is written in a step, with what it must be of. */
+/** Every limit that is written in a step, with the kinds that its unit may have. */
 export function stepLimits(procedure: Procedure): Written[] {
   return [...procedure.stages, ...procedure.repairs].flatMap((block) =>
     block.steps.flatMap((step) => limitsOfStep(step, procedure)),
@@ -63,7 +63,7 @@ function limitsOfStep(step: Step, procedure: Procedure): Written[] {
   const made = (limit: Limit | null | undefined, words: string, kinds: readonly Kind[] | null): Written[] =>
     limit == null ? [] : [{ limit, words, source: step.source, step, spec: null, kinds }];
   const { test } = step;
-  // What a test accepts (`accept at most 2 drops`) is held to as well.
+  // A limit that a test accepts (`accept at most 2 drops`) counts as well.
   const use = step.limit ?? test?.within ?? null;
   const own = use?.form === 'limit' ? use.limit : null;
   return [
@@ -80,7 +80,7 @@ function limitsOfStep(step: Step, procedure: Procedure): Written[] {
     ...made(test?.to, 'the pressure at the end', ['pressure']),
     ...made(test?.forTime, 'the time', ['time']),
     ...made(test?.inTime, 'the time', ['time']),
-    // With the gauge shut nothing is worked at a pressure.
+    // With the gauge shut nothing is done at a pressure.
     ...made(test?.at, 'the speed', [
       'stroke rate',
       'speed',
@@ -98,7 +98,7 @@ function limitsOfStep(step: Step, procedure: Procedure): Written[] {
   ];
 }
 
-/** The limits that a use of a limit stands for: the one written, or those of its spec and its part numbers. */
+/** The limits that a use of a limit refers to: the one written, or those of its spec and its part numbers. */
 export function limitsOfUse(procedure: Procedure, use: LimitUse): { limit: Limit; spec: Spec | null }[] {
   if (use.form === 'limit') return [{ limit: use.limit, spec: null }];
   const spec = procedure.specs.find((other) => other.name === use.spec);
@@ -112,7 +112,7 @@ export function limitsOfUse(procedure: Procedure, use: LimitUse): { limit: Limit
   return values.flatMap((limit) => (limit === null ? [] : [{ limit, spec }]));
 }
 
-/** What the test of a name is of, by its spec or by what it reads; null: nobody says. */
+/** The kind that the test of a name reads, by its spec or by what it reads; null if none is stated. */
 function kindsOfTest(procedure: Procedure, name: string | null): readonly Kind[] | null {
   const steps = [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps);
   const reads = steps.find((step) => step.gate?.name === name && step.test?.reads != null)?.test?.reads;

@@ -4,10 +4,10 @@ import { adjuster as setting } from './locations.ts';
 import { loose } from './loose-joints.ts';
 import type { State } from './state.ts';
 
-/** States of an adjuster that was turned, and not locked since. */
+/** States of an adjuster that was turned and not locked since. */
 export const turned = setting.set | setting.backed | setting.disturbed;
 
-/** An adjuster whose lock may not be tight, since which step, and the cause by which that is told once. */
+/** An adjuster whose lock may not be tight, the step since which, and the cause under which it is reported once. */
 export interface OpenLock {
   readonly adjuster: Adjuster;
   readonly lock: string;
@@ -15,7 +15,7 @@ export interface OpenLock {
   readonly cause: string;
 }
 
-/** Adjusters in place with a lock, which may stand in one of the states and whose lock may not be tight. */
+/** Adjusters in place with a lock, which may be in one of the states and whose lock may not be tight. */
 export function openLocks({ program, layout }: Replay, state: State, states: number): OpenLock[] {
   return program.procedure.family.adjusters.flatMap((adjuster) => {
     const { lockedBy: lock } = adjuster;
@@ -32,7 +32,7 @@ export function openLocks({ program, layout }: Replay, state: State, states: num
   });
 }
 
-/** Whether a joint is the lock of an adjuster that was turned: that it is loose is told of the adjuster. */
+/** Whether a joint is the lock of an adjuster that was turned: a loose one is reported for the adjuster. */
 export function isOpenLock(replay: Replay, state: State, part: string): boolean {
   return openLocks(replay, state, turned).some(({ lock }) => lock === part);
 }

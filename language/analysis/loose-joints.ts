@@ -5,17 +5,17 @@ import { isHydraulic } from './hydraulic.ts';
 import { joint } from './locations.ts';
 import type { State } from './state.ts';
 
-/** States of a joint that is on and not tight. One that was put on and never turned still counts as apart. */
+/** States of a joint that is on but not tight. One that was put on and never turned still counts as apart. */
 export const loose = joint.run | joint.slack | joint.apart;
 
-/** A joint that may be on and not tight, since which step, and the cause by which it is told once. */
+/** A joint that may be on but not tight, the step since which, and the cause under which it is reported once. */
 export interface LooseJoint {
   readonly joint: Joint;
   readonly since: number;
   readonly cause: string;
 }
 
-/** Joints that may be on in one of the states. An adjuster turns in its own thread: what holds it is its lock. */
+/** Joints that may be on in one of the states. An adjuster turns in its own thread: its lock holds it. */
 export function loosened({ program, layout }: Replay, state: State, states: number): LooseJoint[] {
   const { joints, adjusters } = program.procedure.family;
   return joints.flatMap((one) => {
@@ -27,12 +27,12 @@ export function loosened({ program, layout }: Replay, state: State, states: numb
   });
 }
 
-/** Whether a joint is the lock of an adjuster. It stands loose while the adjuster is being set. */
+/** Whether a joint is the lock of an adjuster. It is loose while the adjuster is being set. */
 export function isLock({ program }: Replay, part: string): boolean {
   return program.procedure.family.adjusters.some((adjuster) => adjuster.lockedBy === part);
 }
 
-/** Whether a step reads something of the unit under pressure. At a prime a joint may be cracked to let the air out. */
+/** Whether a step reads the unit under pressure. While priming, a joint may be cracked open to let the air out. */
 export function readsUnderPressure(step: Step, { program }: Replay): boolean {
   return step.verb !== 'prime' && isHydraulic(step, program.procedure);
 }

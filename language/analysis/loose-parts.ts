@@ -11,8 +11,8 @@ export interface LooseParts {
 }
 
 /**
- * Parts that may be off and put down nowhere; null where there is none. The guard of a face that is bare is told
- * there: put on, it is not loose.
+ * Parts that may be off and put down nowhere; null if there is none. The guard of a bare face is reported with the face:
+ * once put on, it is not loose.
  */
 export function looseParts(replay: Replay, state: State): LooseParts | null {
   const guards = bareFaces(replay, state).map(({ face }) => face.guardedBy);

@@ -7,11 +7,11 @@ import type { State } from './state.ts';
 export interface OpenPorts {
   readonly names: readonly string[];
   readonly since: number;
-  /** One forgotten cap is told once, wherever dirt can go in because of it. */
+  /** One forgotten cap is reported once, wherever dirt can go in because of it. */
   readonly cause: string;
 }
 
-/** Ports that may be open and that nothing covers; null where there is none. */
+/** Ports that may be open and that nothing covers; null if there is none. */
 export function openPorts(
   { program, layout }: Replay,
   state: State,

@@ -37,8 +37,8 @@ export function faceWords(procedure: Procedure, id: string): string {
 }
 
 /**
- * How a state was come to, as the sheet numbers it: `after opening (7.4) fails and reshim (R1) is done`. Empty on the
- * first way.
+ * The path to a state, with the step numbers of the sheet: `after opening (7.4) fails and reshim (R1) is done`. Empty on
+ * the first path.
  */
 export function wayWords(procedure: Procedure, way: Way): string {
   if (way.repair === null || way.from === null) return '';

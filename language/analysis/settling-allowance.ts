@@ -6,8 +6,8 @@ import { restsOn } from './relations.ts';
 import { limitOfReading } from './shim-choices.ts';
 
 /**
- * What a new spring loses of a reading, by the spec that is aimed at or else by that of the reading. Null: nothing, or
- * nobody says.
+ * How much of a reading a new spring loses, by the spec of the target or else of the reading. Null if nothing, or if
+ * nothing is stated.
  */
 export function settlingOf(
   procedure: Procedure,
@@ -21,8 +21,8 @@ export function settlingOf(
 }
 
 /**
- * The springs that the chosen shims load: of what lies on a shim or under it those that bind over some shim, or that a
- * spec calls new; where the family and the specs do not tell, any of them.
+ * The springs that the chosen shims load: of the parts on a shim or under it, those that bind above some thickness, or
+ * that a spec calls new; if the family and the specs do not say, any of them.
  */
 export function springsOf({ family, specs }: Procedure, { objects }: Step): Part[] {
   const shims = family.parts.filter((part) => objects.some(({ kind, name }) => kind === 'part' && name === part.name));
@@ -30,7 +30,7 @@ export function springsOf({ family, specs }: Procedure, { objects }: Step): Part
     (part) =>
       !shims.includes(part) &&
       (restsOn(part).some((under) => shims.some(({ name }) => name === under)) ||
-        // What a shim is in is no spring.
+        // The part that a shim is in is no spring.
         shims.some(({ on }) => on.includes(part.name))),
   );
   const known = beside.filter(

@@ -19,42 +19,42 @@ import { type Judged, judgedLimits, type Which } from './judged-limits.ts';
 import { thicknessLimit } from './limit-of-use.ts';
 import { aimOf } from './tool-choice.ts';
 
-/** A part, or a stack of several, chosen out of the drawer to bring a reading where it belongs. */
+/** A part, or a stack of several, chosen from the drawer to bring a reading into its limit. */
 export interface ShimChoice {
   readonly step: Step;
-  /** Those that are chosen together and lie one on the other: of copies by position the first ones. */
+  /** The parts that are chosen together and stacked: of copies by position, the first ones. */
   readonly parts: readonly Part[];
   readonly stocks: readonly Stock[];
-  /** What all that lies on each other may never pass: `never above`, or where a spring binds; null: nothing is said. */
+  /** The most that the stack may add up to: `never above`, or where a spring binds; null if neither is stated. */
   readonly most: Quantity | null;
-  /** All thicknesses that can be made of what is there, in metres, and not over `most`; null: too many. */
+  /** All thicknesses that the stock can make, in meters, up to `most`; null if there are too many. */
   readonly sizes: readonly Fraction[] | null;
-  /** The reading that it is to bring: the name of a test. */
+  /** The reading that it adjusts: the name of a test. */
   readonly test: string;
   readonly cases: readonly ChoiceCase[];
 }
 
-/** What is asked for one part number. */
+/** What is required for one part number. */
 export interface ChoiceCase {
-  /** Null: for all. */
+  /** Null for all. */
   readonly number: string | null;
-  /** What a metre more of shim brings, in the base unit of the reading; null: no rate is given. */
+  /** The change for one meter more of shim, in the base unit of the reading; null if no rate is given. */
   readonly rate: Fraction | null;
-  /** The tolerance that the rate is written with, or half of its band, taken as its standard error; null: none is written. */
+  /** The tolerance of the rate, or half of its band, taken as its standard error; null if none is written. */
   readonly rateError: Fraction | null;
   /** The limit of the reading. */
   readonly limit: Limit | null;
   readonly inService: Limit | null;
-  /** What is aimed at: the figure that is written; of a window the middle of it. */
+  /** The target: the written figure, or the middle of a window. */
   readonly target: Quantity | null;
 }
 
-/** What is asked for a part number: its own case, or the one for all. */
+/** What is required for a part number: its own case, or the one for all. */
 export function caseFor({ cases }: ShimChoice, number: string | null): ChoiceCase | undefined {
   return cases.find((one) => one.number === number) ?? cases.find((one) => one.number === null);
 }
 
-/** A procedure never changes, and rules, sheet and advice all ask for its choices. */
+/** A procedure never changes, and rules, sheet and advice all need its choices. */
 const known = new WeakMap<Procedure, readonly ShimChoice[]>();
 
 /** Every choice of a part that is `chosen from` a stock of the shop. */
@@ -115,7 +115,7 @@ function casesOf(procedure: Procedure, step: Step): ChoiceCase[] {
   });
 }
 
-/** Never the edge of a window, as its nominal may be: the middle of what the target and the limit of the reading leave. */
+/** Never the edge of a window, as its nominal may be: the middle of what the target and the reading's limit allow. */
 export function middleOf(target: Limit, limit: Limit | null): Quantity | null {
   const [{ low, high, nominal }, own] = [window(target), limit === null ? null : window(limit)];
   if (low === null || high === null) return nominal ?? low ?? high;
@@ -133,7 +133,7 @@ function specUse(spec: string, { source }: Step): LimitUse {
   return { form: 'spec', spec, source };
 }
 
-/** What a test is held to: its own limit, or the spec of its name. */
+/** The limit of a test: its own, or the spec of its name. */
 export function limitOfReading({ stages, specs }: Procedure, name: string): LimitUse | null {
   const tests = stages.flatMap(({ steps }) => steps.filter((step) => step.verb === 'test' && step.gate?.name === name));
   const within = tests.map((step) => step.test?.within ?? null).find((use) => use !== null);
@@ -141,7 +141,7 @@ export function limitOfReading({ stages, specs }: Procedure, name: string): Limi
   return within ?? (spec === undefined ? null : { form: 'spec', spec: spec.name, source: spec.source });
 }
 
-/** With no rate a shim that sets a length does so one for one. */
+/** Without a rate, a shim that sets a length does so one for one. */
 function rateOf(procedure: Procedure, name: string | null, limit: Limit | null, kind: Kind | null): Fraction | null {
   if (name === null) return kind === 'length' ? new Fraction(1) : null;
   const per = procedure.specs.find((spec) => spec.name === name)?.per ?? null;
@@ -152,7 +152,7 @@ function rateOf(procedure: Procedure, name: string | null, limit: Limit | null, 
   return rate === null || rate.compare(0) <= 0 ? null : rate;
 }
 
-/** `96 bar per mm ±4`, as `handtight rate` writes it, or half of `92..100 bar per mm`. Of two sides the wider one. */
+/** `96 bar per mm ±4`, as `handtight rate` writes it, or half of `92..100 bar per mm`. Of two sides, the wider one. */
 function rateErrorOf({ specs }: Procedure, name: string | null, limit: Limit | null): Fraction | null {
   if (name === null || limit === null) return null;
   const per = specs.find((spec) => spec.name === name)?.per ?? null;
@@ -171,7 +171,7 @@ function rateErrorOf({ specs }: Procedure, name: string | null, limit: Limit | n
 
 const noWindow = { nominal: null, low: null, high: null };
 
-/** The lowest reading with which a unit is still good in service; null: nobody says, or it is over the target. */
+/** The lowest reading at which a unit is still good in service; null if none is stated, or if it is above the target. */
 export function lowestFound({ inService, target }: ChoiceCase): Quantity | null {
   const low = inService === null ? null : window(inService).low;
   return low === null ||

@@ -1,8 +1,8 @@
 import type { Procedure, Repair, Stage } from '../model/procedure.ts';
 
 /**
- * Where each stage and repair may be done. A stage that names no station stays where the one before it was; a repair
- * that names none is done wherever a unit is sent to it from.
+ * Where each stage and repair may be done. A stage that names no station is done where the one before it was; a repair
+ * that names none is done wherever the unit comes from.
  */
 export function stationsOf(procedure: Procedure): ReadonlyMap<Stage | Repair, ReadonlySet<string | null>> {
   const stations = new Map<Stage | Repair, Set<string | null>>();

@@ -12,7 +12,7 @@ import type { ToolWork } from './tool-work.ts';
 type AssetUse = Extract<ToolUse, { form: 'asset' }>;
 type KindUse = Extract<ToolUse, { form: 'kind' }>;
 
-/** Steps whose tool is in the hand: a reading of a test may be taken on the gauge of the station. */
+/** Steps whose tool is in the hand: the reading of a test may be taken on the station's gauge. */
 export function byHand(step: Step): boolean {
   return step.verb !== 'test' && step.verb !== 'read' && step.verb !== 'set';
 }
@@ -21,13 +21,13 @@ export function assetOf(shop: Shop, use: AssetUse): Asset | undefined {
   return shop.assets.find(({ name }) => name === use.name);
 }
 
-/** Whether a tool sets or measures such a thing at all. One of which the shop says nothing is given the doubt. */
+/** Whether a tool sets or measures such a thing at all. A tool that the shop does not describe gets the benefit of the doubt. */
 export function suits(asset: Asset, kind: Kind | null): boolean {
   const own = kindOfTool(asset);
   return own === null || kind === null ? asset.kind !== 'wrench' : own === kind;
 }
 
-/** Null: the shop does not say, or says two kinds, which is another rule's finding. */
+/** Null if the shop does not say, or says two kinds, which is another rule's finding. */
 function kindOfTool({ kind, range, graduated, within }: Asset): Kind | null {
   if (kind === 'wrench') return 'torque';
   const kinds = new Set([range?.high, graduated, within].flatMap((one) => (one == null ? [] : kindOfUnit(one.unit))));
@@ -37,14 +37,14 @@ function kindOfTool({ kind, range, graduated, within }: Asset): Kind | null {
   return kind === 'gauge' ? 'pressure' : null;
 }
 
-/** Whether a tool is of a kind that a step asks for (`with wrench 16..80 N·m`): its range and the one asked for meet. */
+/** Whether a tool is of the kind that a step requires (`with wrench 16..80 N·m`): their ranges overlap. */
 export function isAsked(asset: Asset, { kind, range }: KindUse): boolean {
   if (asset.kind !== kind) return false;
   if (range === null || asset.range === null) return true;
   return compare(asset.range.high, range.low) === 1 && compare(asset.range.low, range.high) === -1;
 }
 
-/** What must lie on a tool's scale: of a torque what the wrench is set to, of a reading both ends of its limit. */
+/** What must be on a tool's scale: for a torque the setting of the wrench, for a reading both ends of its limit. */
 function onScale(work: ToolWork, limit: Limit, asset: Asset): Quantity[] {
   const { low, high, nominal } = window(limit);
   if (work.does !== 'set') return low === null && high === null ? present(nominal) : present(low, high);
@@ -52,7 +52,7 @@ function onScale(work: ToolWork, limit: Limit, asset: Asset): Quantity[] {
   return torque === null ? [] : [settingOn(work.step, asset, torque)];
 }
 
-/** What is aimed at: the nominal, or the middle of a range. */
+/** The target: the nominal, or the middle of a range. */
 export function aimOf(limit: Limit): Quantity | null {
   const { low, high, nominal } = window(limit);
   const top = low === null || high === null ? null : convert(high, low.unit);
@@ -60,7 +60,7 @@ export function aimOf(limit: Limit): Quantity | null {
   return { number: exactText(decimalValue(low.number).add(top).div(2)), unit: low.unit };
 }
 
-/** What the wrench is set to for a torque, if it turns the nut through an adapter. */
+/** The setting of the wrench for a torque, if it turns the nut through an adapter. */
 export function settingOn(step: Step, asset: Asset, torque: Quantity): Quantity {
   const use = step.tools.find((tool): tool is AssetUse => tool.form === 'asset' && tool.name === asset.name);
   if (use === undefined || use.adapter === null || asset.length === null || !changesSetting(use.adapter)) return torque;
@@ -71,24 +71,24 @@ function present(...quantities: readonly (Quantity | null)[]): Quantity[] {
   return quantities.filter((one) => one !== null);
 }
 
-/** All of a limit lies on the tool's scale. A difference is read anywhere on it. */
+/** The whole limit is on the tool's scale. A difference is read anywhere on it. */
 export function reaches(work: ToolWork, { limit }: Judged, asset: Asset): boolean {
   const { range } = asset;
   if (work.does === 'difference' || range === null) return true;
   return onScale(work, limit, asset).every((one) => compare(one, range.low) !== -1 && compare(one, range.high) !== 1);
 }
 
-/** Tools that suit the work and can be had where it is done. */
+/** Tools that suit the work and are available where it is done. */
 export function atHand({ shop }: Procedure, work: ToolWork): Asset[] {
   return shop.assets.filter((asset) => suits(asset, work.kind) && isAt(work.station, asset));
 }
 
-/** A loose tool goes anywhere, one that is fixed stays at its station. */
+/** A loose tool goes anywhere; a fixed one stays at its station. */
 export function isAt(station: string | null, asset: Asset): boolean {
   return asset.at === null || station === null || asset.at === station;
 }
 
-/** Tools that suit the work and that its step names, or of which it names the kind. */
+/** Tools that suit the work and that its step names, or whose kind it names. */
 export function namedTools({ shop }: Procedure, { step, kind }: ToolWork): Asset[] {
   return step.tools
     .flatMap((use) => {
@@ -99,8 +99,8 @@ export function namedTools({ shop }: Procedure, { step, kind }: ToolWork): Asset
 }
 
 /**
- * The tools with which a limit is set or read: those that the step names; else the gauge of the station, else the
- * loose ones. Only such as reach it. None where the step names a tool in words of its own: nobody can judge that one.
+ * The tools that a limit is set or read with: those that the step names, or else the station's gauge, or else the loose
+ * ones. Only those that reach it. None if the step names a tool in quotes: nothing is known about that one.
  */
 export function toolsFor(procedure: Procedure, work: ToolWork, judged: Judged): Asset[] {
   const named = namedTools(procedure, work);
@@ -113,17 +113,17 @@ export function toolsFor(procedure: Procedure, work: ToolWork, judged: Judged): 
   return fixed.length > 0 ? fixed : all;
 }
 
-/** A rule's judgement of one tool at one limit: whether it will do. */
+/** A rule's verdict on one tool at one limit: whether it will do. */
 export type Passes = (asset: Asset, work: ToolWork, judged: Judged) => boolean;
 
-/** A limit for which no tool that it is set or read with will do: the first of them stands for all. */
+/** A limit for which none of its tools will do: the first of them is named. */
 export interface Unfit {
   readonly work: ToolWork;
   readonly judged: Judged;
   readonly asset: Asset;
   /** Another tool of the shop that would do. */
   readonly better: Asset | null;
-  /** Where the step names the tool; null: it does not. */
+  /** Where the step names the tool; null if it does not. */
   readonly use: AssetUse | null;
 }
 
@@ -139,7 +139,7 @@ export function unfitTools(procedure: Procedure, all: readonly ToolWork[], passe
   });
 }
 
-/** A tool at hand that reaches every limit of the work and will do for it. */
+/** An available tool that reaches every limit of the work and will do for it. */
 export function betterTool(procedure: Procedure, work: ToolWork, passes: Passes = () => true): Asset | null {
   const fits = (asset: Asset) =>
     work.limits.every((judged) => reaches(work, judged, asset) && passes(asset, work, judged));
@@ -155,13 +155,13 @@ export function toolCause(what: string, { work, asset, judged }: Unfit): string 
   return `${what}:${asset.name}:${work.does}:${formatLimit(judged.limit)}`;
 }
 
-/** What a fix needs to put another tool in the place of the one named. */
+/** What a fix needs to replace the named tool with another. */
 export interface Exchange {
   readonly source: Source;
   readonly name: string;
 }
 
-/** Null where the tool is not named in the step's own text, or goes with an adapter of its own. */
+/** Null if the tool is not named in the step's own text, or is used with an adapter of its own. */
 export function exchange(step: Step, use: AssetUse | null, better: Asset | null): Exchange | undefined {
   return use === null || better === null || use.adapter !== null || step.call !== null
     ? undefined

@@ -5,16 +5,16 @@ import { decimalValue } from '../quantities/decimal.ts';
 import { asDifference, between, convertDifference, exactWindow, kindOfUnit, window } from '../quantities/index.ts';
 import type { Difference, Kind, Limit, UnitName } from '../quantities/types.ts';
 
-/** Play, run-out, drag: with an upper end only, what is let through begins at nothing. */
+/** Play, run-out, drag: with only an upper end, the window begins at zero. */
 const fromNothing: ReadonlySet<Kind> = new Set<Kind>(['length', 'force', 'torque', 'resistance']);
 
 export interface Width {
   readonly width: Difference;
-  /** An end on either side; else from nothing up. */
+  /** Both ends are given; otherwise the window begins at zero. */
   readonly twoEnds: boolean;
 }
 
-/** The width of what a limit lets through. Null: it is open on a side. */
+/** The width of the window of a limit. Null if it is open on one side. */
 export function widthOf(limit: Limit): Width | null {
   const { low, high } = window(limit);
   if (high === null) return null;
@@ -24,14 +24,14 @@ export function widthOf(limit: Limit): Width | null {
   return width === null || width.number.startsWith('-') ? null : { width, twoEnds: true };
 }
 
-/** What a tool is good for at a limit that it reads, and how often that goes into half of its width. */
+/** The error of a tool at a limit that it reads, and how often that error goes into half of the limit's width. */
 export interface Fit extends Width {
   readonly error: Difference;
-  /** Half the width over the error; null: the tool has none. */
+  /** Half the width divided by the error; null if the tool has no error. */
   readonly ratio: Fraction | null;
 }
 
-/** Null: the limit has no width, or the shop does not say what the tool is good for. */
+/** Null if the limit has no width, or the shop does not state the tool's error. */
 export function fitOf(asset: Asset, limit: Limit): Fit | null {
   const room = widthOf(limit);
   const error = room === null ? null : permissibleError(asset, window(limit).high!);
@@ -41,7 +41,7 @@ export function fitOf(asset: Asset, limit: Limit): Fit | null {
   return { ...room, error, ratio: size.equals(0) ? null : width.div(2).div(size) };
 }
 
-/** The width of a limit in a unit, with nothing cut: at an equal bound the last digit would decide. Null: it has none. */
+/** The exact width of a limit in a unit: at an equal bound the last digit would decide. Null if it has none. */
 export function exactWidth(limit: Limit, unit: UnitName): Fraction | null {
   const room = widthOf(limit);
   const exact = room === null ? null : exactWindow(limit, unit);
@@ -50,8 +50,8 @@ export function exactWidth(limit: Limit, unit: UnitName): Fraction | null {
 }
 
 /**
- * Whether a wrench's error fits inside the limits of a torque, set where it fits best: for an error in per cent there
- * is a setting s with low ≤ s·(1 − e) and s·(1 + e) ≤ high. A limit that is open on a side has one always.
+ * Whether a wrench's error fits inside the limits of a torque, at the best setting: for an error in percent there is a
+ * setting s with low ≤ s·(1 − e) and s·(1 + e) ≤ high. A limit that is open on one side always has one.
  */
 export function settingFits(asset: Asset, limit: Limit): boolean {
   const unit = window(limit).high?.unit;
@@ -67,7 +67,7 @@ export function settingFits(asset: Asset, limit: Limit): boolean {
   return error === null || to.sub(from).compare(error.mul(2)) >= 0;
 }
 
-/** The least that can be told apart: half a mark of a scale, a whole digit of a display. Null: the shop says no marks. */
+/** The finest step that can be read: half a mark of a scale, a whole digit of a display. Null if no marks are stated. */
 export function readable({ graduated, digital }: Asset): Fraction | null {
   return graduated === null ? null : decimalValue(graduated.number).div(digital ? 1 : 2);
 }

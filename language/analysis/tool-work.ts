@@ -10,13 +10,13 @@ export interface ToolWork {
   readonly station: string | null;
   /** A torque is set; a value is read; a difference is read (a stretch), wherever on the scale. */
   readonly does: 'set' | 'read' | 'difference';
-  /** Null: it is measured, and nobody says what. */
+  /** Null if it is measured, and nothing says what. */
   readonly kind: Kind | null;
   readonly limits: readonly Judged[];
 }
 
 /**
- * What a tool of the shop is for. The rest is told by the eye and the watch (drops, turns, seconds) or by the test
+ * The kinds that a tool of the shop is for. The rest is read by eye and watch (drops, turns, seconds) or on the test
  * bench itself (speed, delivery, temperature).
  */
 const byTool: ReadonlySet<Kind> = new Set<Kind>(['pressure', 'torque', 'length', 'force', 'resistance']);
@@ -34,13 +34,13 @@ export function toolWork(procedure: Procedure): ToolWork[] {
 
 /** A figure at which a step is done, which some tool must be able to show. */
 export interface ConditionWork extends ToolWork {
-  /** What the figure is, to the verb: `This step is done at`. */
+  /** What the figure is, up to the verb: `This step is done at`. */
   readonly words: string;
 }
 
 /**
- * What steps are done at, and the readings of a test bench: a tool that the shop has for it must reach it, and where it
- * has none the bench shows it itself.
+ * The figures that steps are done at, and the readings of a test bench: a tool that the shop has for them must reach
+ * them; without one, the bench itself shows them.
  */
 export function conditionWork(procedure: Procedure): ConditionWork[] {
   const work: ConditionWork[] = [];
@@ -63,11 +63,11 @@ function conditions(procedure: Procedure, step: Step): Pick<ConditionWork, 'word
       : [];
   return [
     ...read.flatMap(({ kind, limits }) =>
-      kind === null || byTool.has(kind) ? [] : [{ words: `The ${kind} that is read is`, limits }],
+      kind === null || byTool.has(kind) ? [] : [{ words: `The ${kind} to be read is`, limits }],
     ),
-    // With the gauge shut nothing is seen of a pressure, and nothing hurts the gauge.
+    // With the gauge shut no pressure is seen, and none hurts the gauge.
     ...(test?.gauge === 'shut' && test.at !== null && isPressure(test.at) ? [] : of('This step is done at', test?.at)),
-    ...of('The ceiling of this step is', test?.neverAbove == null ? null : { form: 'at most', most: test.neverAbove }),
+    ...of('This step allows', test?.neverAbove == null ? null : { form: 'at most', most: test.neverAbove }),
     ...(byAir.has(step.verb) ? of('The air is', air) : []),
     ...of('The bath is at', bath),
   ];
@@ -105,7 +105,7 @@ function held(does: ToolWork['does'], limits: readonly Judged[]): Work[] {
   return first === undefined ? [] : [{ does, kind: kindOfLimit(first.limit), limits }];
 }
 
-/** A figure that no reading is passed by. */
+/** A figure that no reading is judged by. */
 function written(limit: Limit): Judged[] {
   return [{ limit, number: null, acceptance: 'simple' }];
 }
@@ -115,7 +115,7 @@ function limitsOf(procedure: Procedure, step: Step, which?: readonly Which[]): J
   return use === null ? [] : judgedLimits(procedure, step, use, which);
 }
 
-/** A part that is measured with no limit: a shim as thick as its stock has them; of others nobody says what. */
+/** A part that is measured with no limit: a shim within the range of its stock; for others nothing is known. */
 function sizeOf({ family, shop }: Procedure, step: Step): Work {
   const parts = step.objects.flatMap(({ name }) => family.parts.find((part) => part.name === name) ?? []);
   const limits = parts.flatMap((part) => {
@@ -123,11 +123,11 @@ function sizeOf({ family, shop }: Procedure, step: Step): Work {
     const [low, high] = [sizes[0], sizes.at(-1)];
     return low === undefined || high === undefined ? [] : written({ form: 'range', low, high });
   });
-  // The ends of a stock are what may lie between the jaws, not a limit that the shim is held to.
+  // The ends of a stock are what may be between the jaws, not a limit that the shim is held to.
   return { does: 'read', kind: limits[0] === undefined ? null : kindOfLimit(limits[0].limit), limits: ends(limits) };
 }
 
-/** What must lie on the tool's scale and is no limit: its ends one by one, so that they have no width. */
+/** What must be on the tool's scale but is not a limit: its ends one by one, so that they have no width. */
 function ends(limits: readonly Judged[]): Judged[] {
   return limits.flatMap(({ limit, number }) => {
     const { low, high, nominal } = window(limit);
@@ -143,7 +143,7 @@ function ends(limits: readonly Judged[]): Judged[] {
   });
 }
 
-/** What a test, a setting or a reading says of its value. */
+/** What a test, a setting or a reading states about its value. */
 function reading(procedure: Procedure, step: Step): Work[] {
   const { specs, shop } = procedure;
   // A master's value is not declared.
@@ -156,7 +156,7 @@ function reading(procedure: Procedure, step: Step): Work[] {
       : judgedLimits(procedure, step, { form: 'spec', spec: spec.name, source: step.source }, which);
   };
   const served = step.asFound ? limits(['inService']) : [];
-  // With no limit for the service a reading as found is held to none: the tool must reach it, no more.
+  // With no limit in service, a reading as found is held to none: the tool must only reach it.
   const judged = served.length > 0 ? served : step.asFound ? ends(limits(['rebuilt'])) : limits(['rebuilt', 'whenNew']);
   const kind = step.test?.reads ?? (judged[0] === undefined ? (spec?.kind ?? null) : kindOfLimit(judged[0].limit));
   return kind === null
@@ -164,7 +164,7 @@ function reading(procedure: Procedure, step: Step): Work[] {
     : [{ does: 'read', kind, limits: judged.filter(({ limit }) => kindOfLimit(limit) === kind) }];
 }
 
-/** The pressures that a test holds or starts from. What is held below or above a reading is not known before. */
+/** The pressures that a test holds or starts from. A pressure held below or above a reading is not known beforehand. */
 function pressures({ test }: Step): Work[] {
   if (test === null || (test.hold === null && test.from === null)) return [];
   const known = [test.hold?.relation === 'at' ? test.hold.amount : null, test.from, test.to];

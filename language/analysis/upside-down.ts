@@ -3,7 +3,7 @@ import { type Relations, restsOn } from './relations.ts';
 
 /**
  * Whether a fit belongs to a stack that is built from its other end: a run of fits in which every part comes before
- * the part that it rests on. One pair alone is a slip of order, not a way of building.
+ * the part that it rests on. A single pair is a mistake in the order, not a way of building.
  */
 export function builtUpsideDown(block: Block, step: Step, relations: Relations): boolean {
   const at = block.steps.indexOf(step);
@@ -20,7 +20,7 @@ export function builtUpsideDown(block: Block, step: Step, relations: Relations):
     ...restsOn(relations.part(part)).flatMap((under) =>
       order.has(under) && order.get(under) !== place ? [place < order.get(under)!] : [],
     ),
-    // What a stack bears on comes after it; where the stack is turned over, before.
+    // The part that a stack presses on comes after it; in a stack that is turned over, before it.
     ...relations
       .part(part)
       .bearsOn.flatMap((loaded) =>

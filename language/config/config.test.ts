@@ -41,7 +41,7 @@ describe('how sheets are printed', () => {
     ]);
   });
 
-  it('as it is asked for, else as the file says', () => {
+  it('as requested, else as the file says', () => {
     const said = sheet('{ "word": "Job card", "language": "es" }');
     expect(printedAs(said)).toEqual({ word: 'Job card', language: 'es', paper: 'a4' });
     expect(printedAs(said, { language: 'de', paper: 'letter' })).toEqual({
@@ -110,7 +110,7 @@ describe('a settings file', () => {
     expect(severities(text)).toEqual([['not-marked', 'warning']]);
   });
 
-  it('that is no JSON, or empty, is told and not used', () => {
+  it('that is no JSON, or empty, is reported and not used', () => {
     expect(problems('{ "severities": ')).toHaveLength(1);
     expect(problems('')).toHaveLength(1);
     expect(problems('[1, 2]')).toHaveLength(1);

@@ -76,7 +76,7 @@ export interface SheetSettings {
 
 export const noSheetSettings: SheetSettings = { word: null, language: null, paper: null };
 
-/** How a sheet is printed: as it is asked for, else as the workspace says, else English on A4. */
+/** How a sheet is printed: as requested, else as the workspace says, else in English on A4. */
 export function printedAs(
   { word, language, paper }: SheetSettings,
   asked: { readonly language?: Language | undefined; readonly paper?: Paper | undefined } = {},

@@ -57,7 +57,7 @@ describe('a rule that throws', () => {
     const { source } = defects.find(({ message }) => message.includes('throws-on-the-way'))!;
     expect(source).toEqual(procedure!.source);
     expect(defects[0]!.message).toBe(
-      'This is a defect of Handtight, not of your text: the rule throws-over-workspace stopped with “Cannot read properties of undefined (reading “name”)”, and what it looks for is not checked here. All else is. Please report it, with this file.',
+      'This is a defect of Handtight, not of your text: the rule throws-over-workspace stopped with “Cannot read properties of undefined (reading “name”)”, and what it looks for is not checked here. Everything else is. Please report it, with this file.',
     );
   });
 });
@@ -92,7 +92,7 @@ describe('more ways than are followed', () => {
     expect(told?.severity).toBe('error');
     expect(told?.source).toEqual(procedures[0]!.procedure.source);
     expect(told?.message).toMatch(
-      /^There are too many ways through .+: every test can send the unit to every repair, and after \d+ steps not all are followed\./u,
+      /^There are too many paths through .+: every test can send the unit to every repair, and after \d+ steps some are still left\./u,
     );
     expect(procedures[0]!.findings).toContain(told);
   });

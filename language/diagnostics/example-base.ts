@@ -1,6 +1,6 @@
 /**
- * What the examples of the rules' pages leave unsaid: a small shop, a small family, and for an example of procedure
- * items the head of a procedure around them. README.md shows the shop and the family; rules.test.ts holds it to these.
+ * What the examples on the rule pages leave out: a small shop, a small family, and for an example of procedure items the
+ * head of a procedure around them. README.md shows the shop and the family; rules.test.ts compares it with these.
  */
 
 export const exampleShop = `shop bench "Example bench" {
@@ -39,7 +39,7 @@ export const exampleFamily = `family holder "Nozzle holder with one spring" {
 }
 `;
 
-/** Specs of the example procedure, by name. One that an example writes itself takes its place. */
+/** Specs of the example procedure, by name. A spec in the example itself replaces the one here. */
 const exampleSpecs: Readonly<Record<string, string>> = {
   opening: '  spec opening    pressure  250 bar +8 -0  source "Example sheet"',
   'nut-fit': '  spec nut-fit    torque    60 N·m ±5      source "Example sheet"',
@@ -75,10 +75,10 @@ export interface WholeExample {
   readonly lineOf: (line: number) => number;
 }
 
-/** Puts the missing parts around an example. */
+/** Adds the missing parts around an example. */
 export function wholeExample(example: string): WholeExample {
   const all = example.replace(/\n$/u, '').split('\n');
-  // A job stands behind the procedure that it is of.
+  // A job comes after its procedure.
   const jobAt = all.findIndex((row) => row.startsWith('job '));
   const rows = jobAt < 0 ? all : all.slice(0, jobAt);
   const job = jobAt < 0 ? [] : all.slice(jobAt);
@@ -100,7 +100,7 @@ export function wholeExample(example: string): WholeExample {
   if (!rows.some((row) => row.startsWith('number '))) head.push(exampleNumber);
   const sends = /on fail\b.*\breshim\b/u.test(example) && !rows.some((row) => row.startsWith('repair reshim'));
   const tail = sends && family === undefined ? exampleRepair.trimEnd().split('\n') : [];
-  // With a job alone the procedure has nothing but its head.
+  // With a job alone, the procedure has only its head.
   const first = firstItem < 0 ? rows.length : firstItem;
   const text = [...before, ...rows.slice(0, first), ...head, ...rows.slice(first), ...tail, '}', ...job].join('\n');
   const behind = head.length + tail.length + 1;

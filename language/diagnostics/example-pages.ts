@@ -7,8 +7,8 @@ import { wholeExample } from './example-base.ts';
 import { type Area, rulesByArea } from './index.ts';
 
 /*
- * Test helper: reads the rules' pages and checks the examples that stand in them. A bad example marks where the
- * finding stands by a comment with carets under the line: `//   ^^^^ rule-name`.
+ * Test helper: reads the rule pages and checks the examples in them. A bad example marks the place of the finding with
+ * a comment with carets under the line: `//   ^^^^ rule-name`.
  */
 
 export interface Example {
@@ -101,7 +101,7 @@ export function check(text: string): CheckResult {
   return checkFiles([{ uri: 'example', text }]);
 }
 
-/** What is told of a text besides hints, which show in the editor only. */
+/** The findings in a text, without hints, which show only in the editor. */
 export function told(text: string): readonly Finding[] {
   return check(text).findings.filter(({ severity }) => severity !== 'hint');
 }
@@ -116,7 +116,7 @@ export function applyFix(text: string, fix: Fix): string {
   return edited(text, fix.edits);
 }
 
-/** A text with the blanks of its fix written out, as an author might. */
+/** A text with the placeholders of its fix filled in, as an author might. */
 export function filled(text: string): string {
   return text.replaceAll(`(${blank} times)`, '(2 times)').replaceAll(`with ${blank}`, 'with "Micrometer"');
 }

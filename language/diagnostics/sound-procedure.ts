@@ -1,8 +1,8 @@
 import { exampleFamily, exampleShop } from './example-base.ts';
 
 /*
- * Test helper: a whole procedure for the example family in which the checker finds nothing. A test puts its own text in
- * the place of one of the stages, or changes the family, and sees what is found then.
+ * Test helper: a whole procedure for the example family in which the checker finds nothing. A test replaces one of the
+ * stages with its own text, or changes the family, and looks at what is found then.
  */
 
 export interface Texts {
@@ -117,7 +117,7 @@ const sound: Texts = {
     }`,
 };
 
-/** The sound procedure with some of its texts changed: given anew, or made of the sound ones. */
+/** The sound procedure with some of its texts changed: replaced, or derived from the sound ones. */
 export function procedureWith(
   change: { readonly [text in keyof Texts]?: string | ((sound: string) => string) } = {},
 ): string {
@@ -131,11 +131,11 @@ export function procedureWith(
   return `${at('shop')}\n${at('family')}\n${at('head')}\n{${items.join('\n')}\n}\n`;
 }
 
-/** The sound text with one piece of it changed. Fails where the piece is not there, or is there twice. */
+/** The sound text with one piece of it changed. Fails if the piece is missing, or is there twice. */
 export function instead(piece: string, put: string): (text: string) => string {
   return (text) => {
     const parts = text.split(piece);
-    if (parts.length !== 2) throw new Error(`“${piece}” stands ${parts.length - 1} times in the text`);
+    if (parts.length !== 2) throw new Error(`“${piece}” appears ${parts.length - 1} times in the text`);
     return parts.join(put);
   };
 }

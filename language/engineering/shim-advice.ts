@@ -14,7 +14,7 @@ export interface ShimQuestion {
   readonly high: Quantity | null;
   /** Where it should land; what lands most surely where none is given. */
   readonly aim: Quantity | null;
-  /** What a metre more of shim brings, in the base unit of the reading; over nothing. */
+  /** What a meter more of shim brings, in the base unit of the reading; over nothing. */
   readonly rate: Fraction;
   /** Standard error of the rate, where it is known. */
   readonly rateError: Fraction | null;
@@ -149,7 +149,7 @@ function doubtAt({ reading, rate, rateError, scatter, resolution }: ShimQuestion
   return Math.hypot(change * (rateError?.valueOf() ?? 0), Math.SQRT2 * each);
 }
 
-/** That a reading which is expected there falls outside, 0 to 1: small chances are told apart to the last digit. */
+/** That a reading which is expected there falls outside, 0 to 1: small chances are distinguished to the last digit. */
 function missesAt(question: ShimQuestion): (expected: number) => number {
   const { low, high } = windowOf(question);
   const [least, most] = [low?.valueOf() ?? null, high?.valueOf() ?? null];
@@ -224,7 +224,7 @@ function lowest(of: (place: number) => number, from: number, to: number): number
   return (low + high) / 2;
 }
 
-/** How far from the peak towards an end the risk is kept. */
+/** How far from the peak toward an end the risk is kept. */
 function edge(misses: (place: number) => number, peak: number, end: number): number {
   if (misses(end) <= risk) return end;
   let [inside, outside] = [peak, end];

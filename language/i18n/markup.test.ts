@@ -23,7 +23,7 @@ test('what would hide or turn the text beside it goes', () => {
   expect(String(html`<p title="${'a\u202eb'}">${'c\u0000\u2066d\n5 \u00b5m'}</p>`)).toBe('<p title="ab">cd 5 μm</p>');
 });
 
-test('markup and text are told apart by type', () => {
+test('markup and text are distinguished by type', () => {
   // @ts-expect-error: a string is not markup
   joined(['<b>'], ' ');
   // @ts-expect-error: null would be printed as nothing

@@ -31,7 +31,7 @@ export interface Procedure extends Named {
   readonly files: readonly string[];
 }
 
-/** A spring, and the needle that it loads: what a millimetre of shim brings follows from them. */
+/** A spring, and the needle that it loads: what a millimeter of shim brings follows from them. */
 export interface RateFrom {
   readonly stiffness: Quantity;
   /** Diameters of the needle's guide, and of the seat that it closes. */
@@ -52,7 +52,7 @@ export interface SpecValue {
   readonly whenNewPart?: string | null | undefined;
   /** `settling 4 bar`: what a new spring will lose of it; the unit is set so much higher. Null: not said. */
   readonly settling: Difference | null;
-  /** A value is written that has no meaning: that is told at its place, and it is not missed. */
+  /** A value is written that has no meaning: that is reported at its place, and the value does not count as missing. */
   readonly unread?: boolean;
   readonly notRequired: boolean;
   /** `acceptance guarded` of this limit; null: as the shop. */
@@ -110,7 +110,7 @@ export type ObjectKind = 'part' | 'face' | 'port' | 'adjuster';
 export interface StepObject {
   readonly kind: ObjectKind;
   readonly name: string;
-  /** How the author said that it is located: the family's words, or his own; null: not said. */
+  /** How the author says that it is located: the family's words, or their own; null if not stated. */
   readonly located: string | null;
   /** `with marks aligned`. */
   readonly marksAligned: boolean;
@@ -204,7 +204,7 @@ export interface Step {
   readonly tools: readonly ToolUse[];
   /** Fluid in the shop (`wash … in solvent`). */
   readonly fluid: string | null;
-  /** `clamp body in "holding fixture"`, `held by "spanner"`. */
+  /** `clamp body in "holding fixture"`, `held by "wrench"`. */
   readonly holder: string | null;
   /** Station of `keep … at`, `send … to`. */
   readonly station: string | null;
@@ -260,7 +260,7 @@ export interface Step {
   readonly allow: readonly Allow[];
   /** Part numbers that it is for; null: all. */
   readonly only: readonly string[] | null;
-  /** Title of the sequence of which it is the first step. */
+  /** Title of the sequence that it is the first step of. */
   readonly lead: string | null;
   /** The call that wrote this step out of a sequence; null: written in place. */
   readonly call: NameUse | null;

@@ -45,12 +45,12 @@ const alternatives = [
   .sort((a, b) => b.spelling.length - a.spelling.length || (a.spelling < b.spelling ? -1 : 1))
   .map(({ spelling, anyCase }) => spellingPattern(spelling, anyCase));
 
-/** The number of a quantity: a unit behind it shows that what stands apart is one number. */
+/** The number of a quantity: a unit after it shows that separated digits are one number. */
 export const quantityNumberPart: string = `(?:${spaced}|${numberPart})`;
 
 /**
  * Source of the pattern of a bare number, for a sticky expression with the `u` flag; not followed by a letter. Before the
- * other end of a range, and in brackets, what stands apart is one number too.
+ * other end of a range, and in parentheses, separated digits are one number too.
  */
 export const numberPattern: string = `(?:${spaced}(?=\\.\\.|\\)| times)|${numberPart}${numberEnds})`;
 

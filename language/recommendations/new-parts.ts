@@ -27,7 +27,7 @@ export function limitNow(procedure: Procedure, reading: string, unit: Unit): Lim
   return use === null ? { limit: null, forNew: false, acceptance: 'simple' } : limitOfUse(procedure, use, unit);
 }
 
-/** The same of a limit that is asked for at a step. */
+/** The same for a limit that is required at a step. */
 export function limitOfUse(procedure: Procedure, use: LimitUse, { number, results }: Unit): LimitNow {
   const newPart = use.form === 'spec' ? specFor(procedure, use.spec, number)?.whenNewPart : null;
   const forNew = newPart != null && renewedIn(results).has(newPart);
@@ -36,7 +36,7 @@ export function limitOfUse(procedure: Procedure, use: LimitUse, { number, result
   return { limit: own?.limit ?? null, forNew, acceptance: own?.acceptance ?? 'simple' };
 }
 
-/** What a reading of a unit will still lose, if one of these springs went in new. Null: nothing, or nobody says. */
+/** What a reading of a unit will still lose, if one of these springs went in new. Null: nothing, or not stated. */
 export function settlingIn(
   procedure: Procedure,
   { number, results }: Unit,

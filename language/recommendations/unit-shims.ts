@@ -15,14 +15,14 @@ import { add, amount, compare, kindOfUnit, lastPlace, unitOf, window } from '../
 import type { Difference, Limit, Quantity } from '../quantities/types.ts';
 import { limitNow, settlingIn } from './new-parts.ts';
 
-/** How a unit stands at one thing that is chosen for it: what it reads now, with which shim. */
+/** The state of a unit at one part that is chosen for it: what it reads now, with which shim. */
 export interface UnitStand {
   readonly unit: Unit;
   readonly choice: ShimChoice;
   /** Ends of the window that the tool may show; one of them may be open where there is an aim. */
   readonly low: Quantity | null;
   readonly high: Quantity | null;
-  /** What a new spring in it will lose by settling; null: nothing, or nobody says. */
+  /** What a new spring in it will lose by settling; null: nothing, or not stated. */
   readonly settling: Difference | null;
   readonly reading: ReadingResult;
   /** The shim that was in at that reading. */
@@ -35,7 +35,7 @@ export interface UnitStand {
   readonly question: ShimQuestion;
 }
 
-/** Why nothing can be said of a unit yet. */
+/** Why nothing can be said about a unit yet. */
 export type Unknown =
   | {
       readonly why: 'no reading' | 'changed since' | 'no limit' | 'no aim' | 'no rate' | 'other kind' | 'several parts';
@@ -55,7 +55,7 @@ export interface UnknownStand {
 }
 
 /**
- * How the units of a job stand, as far as their results tell. A reading belongs to the shim that was fitted before it;
+ * The state of the units of a job, as far as their results show. A reading belongs to the shim that was fitted before it;
  * one taken before any shim came out, to the one that came out. A unit on hold is the lead's.
  */
 export function unitStands(job: Job): UnitStand[] {

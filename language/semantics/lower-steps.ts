@@ -40,7 +40,7 @@ export interface Names {
   readonly specs: readonly NameUse[];
   readonly numbers: readonly NameUse[];
   readonly repairs: readonly NameUse[];
-  /** Tests of the procedure and of the family: what `read`, `set`, `choose`, `below` speak of. */
+  /** Tests of the procedure and of the family: what `read`, `set`, `choose`, `below` refer to. */
   readonly tests: readonly NameUse[];
   readonly sequences: ReadonlyMap<string, ast.Sequence>;
   /** Part numbers of all procedures. */
@@ -209,7 +209,7 @@ export class StepMaker {
     if (node.arguments.length !== sequence.parameters.length) {
       const wanted = sequence.parameters.length === 0 ? 'nothing' : sequence.parameters.join('; ');
       this.context.syntax(
-        `Sequence ${name} is called with ${wanted}: give it ${sequence.parameters.length} lists, separated by ;.`,
+        `Sequence ${name} is called with ${wanted}: give it ${sequence.parameters.length === 1 ? 'one list' : `${sequence.parameters.length} lists, separated by ;`}.`,
         at,
       );
       return [];
@@ -642,7 +642,7 @@ class OneStep {
         return;
       case 'TakesClause':
         step.takes = measureOf(context, clause, 'time', clause.time, {
-          what: 'What a step takes',
+          what: 'The time of a step',
           why: 'the time for the job is added up from it',
           like: 'takes 10 min',
           kind: 'time',
@@ -688,7 +688,7 @@ class OneStep {
         const amount =
           clause.relation === undefined
             ? limitOf(context, clause.amount)
-            : amountOf(context, clause.amount, `What is held ${clause.relation} a reading`);
+            : amountOf(context, clause.amount, 'A pressure difference');
         if (amount !== null)
           test.hold = {
             amount,
@@ -796,7 +796,7 @@ class OneStep {
     const angle = quantityOf(this.context, item, 'angle', text);
     if (angle === null || (kindOfUnit(angle.unit) === 'angle' && Number(angle.number) <= 180)) return angle;
     this.context.syntax(
-      `An adapter is at 0° to 180° to its wrench, and this says ${formatQuantity(angle)}: what to set cannot be worked out. Write, for example, at 90°.`,
+      `An adapter is at 0° to 180° to its wrench, but this says ${formatQuantity(angle)}: what to set cannot be worked out. Write, for example, at 90°.`,
       this.source(item, 'angle'),
     );
     return null;
@@ -804,7 +804,7 @@ class OneStep {
 
   private ceiling(clause: ast.NeverClause): Quantity | null {
     return measureOf(this.context, clause, 'limit', clause.limit, {
-      what: 'What must never be exceeded',
+      what: 'A ceiling',
       why: 'nothing could be done below it',
       like: 'never above 140 bar',
       kind: null,

@@ -45,7 +45,7 @@ describe('the results of a unit', () => {
     ]);
   });
 
-  it('stand beside notes and what is on hold; each line alone, but for a comma at its end', () => {
+  it('are beside notes and what is on hold; each line alone, but for a comma at its end', () => {
     const { results, note, onHold, messages } = unit(`
       note "Tip blued"
       opening 231 bar
@@ -117,7 +117,7 @@ describe('a reading', () => {
   });
 
   // That no step reads it is not what is asked here.
-  const told = (messages: readonly string[]) => messages.filter((message) => !message.startsWith('No step reads'));
+  const told = (messages: readonly string[]) => messages.filter((message) => !message.startsWith('No step uses'));
 
   it.each([
     ['volume 25 mm³/stroke ±2', '24.5 mm³/stroke'],

@@ -17,9 +17,9 @@ export interface Target {
 
 export interface Targets {
   readonly workspace: CliWorkspace;
-  /** Each once, in the order asked for. */
+  /** Each once, in the order requested. */
   readonly targets: readonly Target[];
-  /** Why something that was asked for has no sheet. */
+  /** Why something that was requested has no sheet. */
   readonly refused: readonly string[];
   /** What was taken, where it is not plain. */
   readonly notes: readonly string[];
@@ -68,7 +68,7 @@ export async function findTargets(names: readonly string[], around: string): Pro
 
 /**
  * Reads the workspace, and with it the folders that lie outside. One that has the name of a job or a procedure is not
- * asked for, and must not bring its files in.
+ * requested, and must not bring its files in.
  */
 async function openWith(around: string, files: readonly string[], folders: Folders): Promise<CliWorkspace> {
   if (folders.size > 0 && files.length === 0 && (await folderAt(around, around)).files.length === 0)

@@ -106,7 +106,7 @@ function textEdit({ source: { range }, text }: Edit, { snippets }: Editing): Tex
   return { range, snippet: { kind: 'snippet', value } };
 }
 
-/** What an `allow` can stand on; a procedure's own stands in its head and would silence too much. */
+/** What an `allow` can be on; a procedure's own is in its head and would silence too much. */
 const allowedOn = new Set(['step', 'test', 'check', 'spec', 'number', 'part', 'repair', 'gate', 'across']);
 
 /** It can hurt somebody, or what is missing can only be written: whoever means to allow it writes that out. */

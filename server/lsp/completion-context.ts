@@ -1,4 +1,4 @@
-/** What may stand at a place, by the words before it. */
+/** What may be at a place, by the words before it. */
 import { propertyClasses } from '../../language/engineering/proof-load.ts';
 import { dangers } from '../../language/model/danger.ts';
 import { continuing, fluidWords, kindWords, stepBlocks } from '../../language/syntax/keywords.ts';
@@ -9,7 +9,7 @@ import { names, nothing, type Wanted, words } from './wanted.ts';
 /** What can hurt of a part, a station or a step, and that it does not. */
 const dangerWords = [...dangers, 'not'];
 
-/** Kinds of the things that a tool number stands on. */
+/** Kinds of the things that a tool number is on. */
 const assetKinds = ['wrench', 'gauge', 'tool'];
 
 /** What to offer at a place. */
@@ -34,7 +34,7 @@ export function wantedAt(place: Place): Wanted {
   return nothing;
 }
 
-/** Clauses may stand on lines of their own, where a word begins them that says so. */
+/** Clauses may be on lines of their own if a word at the beginning shows that they are clauses. */
 function withClausesAbove(wanted: Wanted, { above }: Place): Wanted {
   if (!wanted.verbs || above.length === 0) return wanted;
   const further = inStep(above).words.filter((said) => continuing.includes(said.replace(/ .*/u, '')));
@@ -203,7 +203,7 @@ function inJob(before: readonly string[]): Wanted {
   return before.length < 2 ? nothing : words('number', 'serial', 'on hold');
 }
 
-/** Results: what follows the last word, since several may stand on a line. */
+/** Results: what follows the last word, since several may be on a line. */
 function inUnit(before: readonly string[]): Wanted {
   const last = before.at(-1) ?? '';
   if (last === 'found') return names('test', 'spec');

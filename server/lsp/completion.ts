@@ -25,7 +25,7 @@ export interface CompletionOptions {
 }
 
 /**
- * What may stand at an offset of a text.
+ * What may be at an offset of a text.
  * @param result the last check: names stay what they were while a line is half typed
  */
 export function completions(

@@ -1,6 +1,6 @@
 /** One call for many that come close after each other. */
 export interface Debounced {
-  /** Asks for a call; it comes when nobody has asked for a while. */
+  /** Requests a call; it is made once no request has come for a while. */
   ask(): void;
   cancel(): void;
 }

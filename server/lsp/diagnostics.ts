@@ -2,7 +2,7 @@
 import { type Diagnostic, DiagnosticSeverity, DiagnosticTag } from 'vscode-languageserver-types';
 import { type Finding, type Severity, shortMessage } from '../../language/model/diagnostic.ts';
 
-/** What stands behind a diagnostic's source in the editor. */
+/** What the editor shows after a diagnostic's source. */
 const diagnosticSource = 'handtight';
 
 /** Findings of what is written and does nothing: the editor shows it faded. */

@@ -222,7 +222,7 @@ export class Library {
     });
   }
 
-  /** The settings that a check goes by: a file from elsewhere is checked by those of the first folder. */
+  /** The settings for a check: a file from elsewhere is checked with those of the first folder. */
   #settingsIn(world: string): SettingsFile | null {
     return this.#settingsOf(this.#folders.find(({ uri }) => uri === world) ?? this.#folders[0]);
   }

@@ -7,7 +7,7 @@ import { contains } from '../../language/model/ranges.ts';
 import type { Position, Range, Source } from '../../language/model/source.ts';
 import { allDeclared, type Declared } from './scope.ts';
 
-/** A name at a place, and what it leads to: several where it stands in a sequence that several procedures call. */
+/** A name at a place, and what it leads to: several where it is in a sequence that several procedures call. */
 interface Named {
   readonly range: Range;
   readonly targets: readonly Target[];
@@ -141,7 +141,7 @@ function written(text: string | null, range: Range): string | null {
     .replace(/\s*\{$/, '');
 }
 
-/** Text that Markdown reads as it stands. */
+/** Text escaped for Markdown. */
 function markdownText(text: string): string {
   return text.replace(/[\\`*_{}[\]()#+!<>|~]/g, '\\$&');
 }

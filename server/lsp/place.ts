@@ -1,5 +1,5 @@
 /**
- * Where in a text a position stands, from the text alone: half-typed lines are where completion is asked for, and the
+ * The place of a position in a text, from the text alone: completion is requested on half-typed lines, and the
  * parser has set such a line aside. Strings and comments are stepped over; braces are counted.
  */
 

@@ -1,4 +1,4 @@
-/** The request `handtight/sheet`: the sheet of what stands at a place, for a view beside the editor. */
+/** The request `handtight/sheet`: the sheet of what is at a place, for a view beside the editor. */
 import { printedAs } from '../../language/config/config.ts';
 import { htmlOf, sheetOf } from '../../language/documents/traveler/index.ts';
 import { contentHash } from '../host/files/content-hash.ts';

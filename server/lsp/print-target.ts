@@ -13,7 +13,7 @@ import { canonicalUri } from './uris.ts';
 export interface Subject {
   readonly procedure: Procedure;
   readonly job: Job | null;
-  /** Findings that bear on it: those of the procedure and, for a job, its own. */
+  /** Findings that affect it: those of the procedure and, for a job, its own. */
   readonly findings: readonly Finding[];
   /** The declaration in the document. */
   readonly symbol: DeclaredSymbol;

@@ -1,4 +1,4 @@
-/** The request `handtight/print`: the sheet of what stands at a place, as a PDF in a folder. */
+/** The request `handtight/print`: the sheet of what is at a place, as a PDF in a folder. */
 
 import type { z } from 'zod';
 import { printedAs } from '../../language/config/config.ts';
@@ -11,7 +11,7 @@ import { subjectAt } from './print-target.ts';
 import type { PrintAnswer, printQuestion } from './requests.ts';
 import { pathOfUri, uriOfPath } from './uris.ts';
 
-/** Prints, unless there are errors and no draft was asked for. A file that cannot be written is an answer, not a defect. */
+/** Prints, unless there are errors and no draft was requested. A file that cannot be written is an answer, not a defect. */
 export async function printAt(
   library: Library,
   { uri, position, folder, paper, draft }: z.output<typeof printQuestion>,

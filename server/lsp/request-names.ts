@@ -1,10 +1,10 @@
-/** The sheet of what stands at a place of a document: {@link SheetQuestion} to {@link SheetAnswer}. */
+/** The sheet of what is at a place of a document: {@link SheetQuestion} to {@link SheetAnswer}. */
 export const sheetMethod = 'handtight/sheet';
 
-/** The specifications of what stands at a place of a document: {@link SheetQuestion} to {@link SpecsAnswer}. */
+/** The specifications of what is at a place of a document: {@link SheetQuestion} to {@link SpecsAnswer}. */
 export const specsMethod = 'handtight/specs';
 
-/** Prints what stands at a place of a document: {@link PrintQuestion} to {@link PrintAnswer}. */
+/** Prints what is at a place of a document: {@link PrintQuestion} to {@link PrintAnswer}. */
 export const printMethod = 'handtight/print';
 
 /** Finds what a printed sheet was made of: {@link OriginQuestion} to {@link OriginAnswer}. */

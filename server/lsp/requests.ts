@@ -7,7 +7,7 @@ import { z } from 'zod';
 const position = z.strictObject({ line: z.int().min(0), character: z.int().min(0) });
 const documentUri = z.string().min(1).max(4096);
 
-/** What is asked for a sheet, or for the specifications: the procedure or job of `uri` that holds `position`; without one, the first. */
+/** The target of a sheet, or of the specifications: the procedure or job of `uri` that holds `position`; without one, the first. */
 export const sheetQuestion = z.strictObject({ uri: documentUri, position: position.optional() });
 export type SheetQuestion = z.infer<typeof sheetQuestion>;
 
@@ -45,7 +45,7 @@ export const settings = z.object({
   hints: z.object({ shims: z.boolean().default(true) }).default({ shims: true }),
 });
 
-/** A page that stands beside the editor, as a whole HTML document. Lines are zero-based. */
+/** A page that is beside the editor, as a whole HTML document. Lines are zero-based. */
 interface Page {
   readonly html: string;
   readonly title: string;
@@ -71,7 +71,7 @@ export type PrintAnswer =
   | { readonly kind: 'errors'; readonly title: string; readonly errors: number }
   | { readonly kind: 'none'; readonly reason: string };
 
-/** Where the procedure or the job of a printed sheet stands, and whether its text is still what was printed. */
+/** The place of the procedure or the job of a printed sheet, and whether its text is still what was printed. */
 export type OriginAnswer =
   | {
       readonly kind: 'found';

@@ -1,4 +1,4 @@
-/** Where the pages of the rules stand: in folders by area, beside the built server or where the client says. */
+/** The place of the rule pages: in folders by area, beside the built server or where the client says. */
 import { readdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { pathOfUri, uriOfPath } from './uris.ts';

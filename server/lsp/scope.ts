@@ -7,7 +7,7 @@ import type { Place } from './place.ts';
 export interface Declared {
   readonly uri: string;
   readonly symbol: DeclaredSymbol;
-  /** The declaration at the margin that it stands in. */
+  /** The declaration at the margin that it is in. */
   readonly within: DeclaredSymbol;
 }
 

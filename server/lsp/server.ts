@@ -209,7 +209,7 @@ export function serve(connection: Connection): void {
           ...editing,
         })
       : [];
-    // Only where it is asked for by kind: on save, or from the menu of source actions.
+    // Only when it is requested by kind: on save, or from the menu of source actions.
     const all = context.only !== undefined && wants(fixAllKind) ? fixAll({ uri, findings, ...editing }) : null;
     return all === null ? actions : [...actions, all];
   });

@@ -38,7 +38,7 @@ const lists: ReadonlySet<string> = new Set(['with', 'except', 'proves', 'fail', 
 /** All that a parameter of a sequence may stand for. */
 const argumentKinds = ['part', 'face', 'port', 'adjuster', 'test', 'spec'];
 
-/** What may stand behind these words of a statement in a block of steps. */
+/** What may follow these words of a statement in a block of steps. */
 export function inStep(before: readonly string[]): Wanted {
   return new StepReader(before).wanted();
 }

@@ -5,7 +5,7 @@ import type { DeclaredSymbol } from '../../language/semantics/symbols.ts';
 /** Most entries that are sent for one file: more make no outline, and the editor slow. */
 const mostSymbols = 5000;
 
-/** Symbols of a file in the protocol's terms; the author's own words stand behind the name. */
+/** Symbols of a file in the protocol's terms; the author's own words follow the name. */
 export function documentSymbols(symbols: readonly DeclaredSymbol[]): DocumentSymbol[] {
   let left = mostSymbols;
   const of = (list: readonly DeclaredSymbol[]): DocumentSymbol[] => {

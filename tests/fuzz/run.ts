@@ -1,6 +1,6 @@
 /**
  * `npm run fuzz -- MINUTES SEED`, or `npm run fuzz -- --cases=COUNT SEED`, which is the same on every machine: random and
- * hostile input to everything that takes an author's text. Each defect is reported once, made small, and written into
+ * hostile input to everything that takes an author's text. Each defect is reported once, reduced, and written into
  * tests/fuzz/found/ as a fixture.
  */
 import { mkdirSync, writeFileSync } from 'node:fs';

@@ -194,7 +194,7 @@ function aboutSheet(target: string, sheet: Sheet, fail: Fail) {
   if (foreign !== null) fail(target, `HTML, ${foreign}`, foreign);
   if (html !== htmlOf(sheet)) fail(target, 'HTML twice', 'two prints of one sheet differ');
   const source = typstOf([sheet], 'title');
-  // The words are data: each begins and ends on its line, and none ends the string that it stands in.
+  // The words are data: each begins and ends on its line, and none ends the string that it is in.
   const data = source.split('\n').slice(0, 3);
   for (const line of data)
     if (!/^#let \w+ = json\(bytes\("(?:[^"\\]|\\[\\"])*"\)\)$/u.test(line))

@@ -3,7 +3,7 @@ import type { Failure, FuzzCase } from './case.ts';
 
 /**
  * Runs cases in a thread that is ended when it takes too long or too much memory: then the case is reported with the
- * target that it stood in. The time is no assertion about a machine, only what is waited for an answer.
+ * target that it was in. The time asserts nothing about a machine: it only limits how long to wait for an answer.
  */
 export class Watched {
   private worker: Worker | null = null;

@@ -8,7 +8,7 @@ import { facesOf, familyText, hasShim, outerPorts, partsOf, type Shape, shapes, 
 
 /*
  * Random legal procedures, by walking the replay: each stage has a bag of steps that must be done in it. The next one is
- * drawn at random from those at which no rule objects to the state that the replay has come to. What comes out is in no
+ * drawn at random from those to which no rule objects in the state that the replay has reached. The result is in no
  * order that anybody thought of.
  */
 
@@ -218,7 +218,7 @@ function isLegal(around: Tree, text: string): boolean {
   });
 }
 
-/** What rules say of a step itself: what is told when the unit leaves or is done is for a stage that is whole. */
+/** What rules report at a step itself: findings about a unit that leaves or is finished apply to a whole stage. */
 function onlyAt(step: Step, visitors: readonly Visitor[]): Visitor {
   return {
     step(visit) {
@@ -231,7 +231,7 @@ function onlyAt(step: Step, visitors: readonly Visitor[]): Visitor {
   };
 }
 
-/** A procedure whose steps were drawn by `random` (from 0 to 1); null where the draw came to a dead end. */
+/** A procedure whose steps were drawn by `random` (from 0 to 1); null if the draw reached a dead end. */
 export function walk(taste: Taste, random: () => number): string | null {
   const around: Tree = { uri: 'around', ast: parse(aroundText(taste.shape)).ast };
   const stages: { head: string; steps: string[] }[] = [];

@@ -142,7 +142,7 @@ export function claimsOf(procedure: Procedure, options: SheetOptions): SheetClai
       ...(procedure.approvedBy === null ? claim('alarm', words.notApproved) : []),
     ],
     lists: [
-      // A short title stands on each page, and need not be said again.
+      // A short title is on each page, and need not be said again.
       ...claim('title', beginning(procedure.title) === procedure.title ? null : procedure.title),
       ...claim('name', procedure.name),
       ...claim('revision', procedure.revision),
@@ -258,7 +258,7 @@ function stepClaims(
       ...(test?.gauge === 'open' || step.gauge === 'open' ? claim('gauge', words.facts.open) : []),
       ...step.verdicts.flatMap(({ verdict, text }) => [
         ...claim('verdict', words.boxes.verdicts[verdict]),
-        // The repair stands on its own: its boxes are in the rows for the tries.
+        // The repair is on its own: its boxes are in the rows for the tries.
         ...(step.number.startsWith('R') ? [] : claim('verdict', text)),
       ]),
       ...step.marking.flatMap((mark) => claim('mark', mark)),

@@ -1,5 +1,5 @@
 /**
- * Whatever a step takes stands on its sheet: each clause behind each verb is refused, or says something more there. Walked
+ * Whatever a step takes is on its sheet: each clause behind each verb is refused, or says something more there. Walked
  * from the grammar's own list, so that a new clause or a new verb cannot be forgotten.
  */
 import { describe, expect, it } from 'vitest';
@@ -114,7 +114,7 @@ const written: Readonly<Record<ClauseType, readonly (readonly [text: string, ...
   ProvesClause: [],
   NeverClause: [['never above 1.9 mm', '1.9 mm']],
   ExceptClause: [],
-  // Its caution stands before the step or at the head of the stage: tests/cautions.test.ts.
+  // Its caution is before the step or at the head of the stage: tests/cautions.test.ts.
   DangerClause: [],
   ReadClause: [['read pressure', 'Reading']],
   HoldClause: [
@@ -206,7 +206,7 @@ describe.each(verbs)('after %s', (verb) => {
   });
 });
 
-describe('what stands around steps', () => {
+describe('what is around steps', () => {
   const printed = (body: string, more = '') => {
     const text = `${exampleShop}
 ${exampleFamily}

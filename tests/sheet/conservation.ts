@@ -24,7 +24,7 @@ export function lostOf(
   ];
 }
 
-/** Each drawing stands once, in its order, with all that is written in it. */
+/** Each drawing appears once, in its order, with everything that is written in it. */
 function lostDrawings({ blocks }: Sheet, { drawings }: Words): string[] {
   const own = blocks.flatMap((block) =>
     block.kind === 'drawing' ? [block] : block.kind === 'step' ? block.drawings : [],
@@ -38,7 +38,7 @@ function lostDrawings({ blocks }: Sheet, { drawings }: Words): string[] {
   });
 }
 
-/** The words of the HTML of a sheet; its head stands once. */
+/** The words of the HTML of a sheet; its head appears once. */
 export function wordsInHtml(sheet: Sheet): Words {
   const words = htmlWords(htmlOf(sheet));
   return { ...words, furniture: [words.furniture.join(' ')] };

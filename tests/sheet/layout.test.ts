@@ -21,7 +21,7 @@ const library = papers.flatMap((paper) => libraryPrints(paper));
 const job = library.findLast(({ options }) => options.job !== null)!;
 /** The worst for a browser: each takes it seconds. */
 const forBrowser = ['words of 300 letters in every place', '12 units of 12 long numbers'];
-/** Where fixed words stand beside long ones, and in the narrowest columns. */
+/** Where fixed words are beside long ones, and in the narrowest columns. */
 const forLanguages = ['words of 300 letters in every place', '12 units of 12 long numbers'];
 /** A page that is wrong is so in many places. */
 const first = (faults: readonly string[]) => faults.slice(0, 5);
@@ -101,7 +101,7 @@ describe('a page that is wrong', () => {
       }),
       false,
     )();
-    expect(faultsOf(pages).join()).toContain('stand on each other');
+    expect(faultsOf(pages).join()).toContain('overlap');
   });
   it('has text that runs out of its cell', async () => {
     const pages = await clean((page) => {
@@ -133,7 +133,7 @@ describe('a page that is wrong', () => {
       )();
     expect(faultsOf(await moved({})).join()).toBe('');
     expect(faultsOf(await moved({ y: 800 })).join()).toContain('a figure at');
-    expect(faultsOf(await moved({ x: 200 })).join()).toContain("stands outside the page's margin");
+    expect(faultsOf(await moved({ x: 200 })).join()).toContain("is outside the page's margin");
     const covered = await clean(
       (page) => ({
         ...page,
@@ -148,7 +148,7 @@ describe('a page that is wrong', () => {
     )();
     expect(smallnessOf(job.sheet, small).join()).toContain('has 9.0 pt in a drawing');
   });
-  it('has a value that is not bold, small text, a hair line, a colour, and a low box', async () => {
+  it('has a value that is not bold, small text, a hairline, a color, and a low box', async () => {
     const pages = await jobPages();
     const value = job.sheet.blocks.flatMap((block) => (block.kind === 'step' ? block.limits : []))[0]!.value;
     const spoiled = (change: (page: Painted) => Partial<Painted>) =>
@@ -167,8 +167,8 @@ describe('a page that is wrong', () => {
     expect(spoiled(({ lines }) => ({ lines: lines.map((line) => ({ ...line, width: 0.3 })) }))).toContain(
       'a line of 0.30 pt',
     );
-    expect(spoiled(() => ({ colours: new Set(['#0000ff']) }))).toContain('the colour #0000ff');
-    // The lowest line of a row of boxes, two millimetres higher.
+    expect(spoiled(() => ({ colours: new Set(['#0000ff']) }))).toContain('the color #0000ff');
+    // The lowest line of a row of boxes, two millimeters higher.
     const low = spoiled(({ lines }) => ({
       lines: lines.map((line) =>
         line.right - line.left > 100

@@ -25,7 +25,7 @@ export async function pagesOf(document: PDFDocumentProxy): Promise<PDFPageProxy[
   return pages;
 }
 
-/** The words of a PDF: those that are tagged as content, and apart from them what stands on each page as furniture. */
+/** The words of a PDF: those that are tagged as content, and apart from them what is on each page as furniture. */
 export async function pdfWords(bytes: Uint8Array): Promise<Words> {
   return withPdf(bytes, async (document) => {
     const body: Piece[] = [];

@@ -21,7 +21,7 @@ const samples = [
 /** A few of the samples, marked so that no other text can stand for them. */
 type Words = () => string;
 
-/** The text of a legal procedure, or of one with slips; null: the walk came to a dead end. */
+/** The text of a legal procedure, or of one with mistakes; null if the walk reached a dead end. */
 function textOf(seed: number): string | null {
   if (seed % 2 === 0) return shopText + fc.sample(procedureTexts, { seed, numRuns: 1 })[0]!;
   return walk(fc.sample(tastes, { seed, numRuns: 1 })[0]!, numbersFrom(seed));

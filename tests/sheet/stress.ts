@@ -124,7 +124,7 @@ function manyNumbers(procedure: Procedure, count: number, name: (index: number) 
   return { ...procedure, numbers };
 }
 
-/** A family of so many parts more, all of which are measured, checked and taken off one by one. */
+/** A family with that many more parts; each is measured, checked and taken off one by one. */
 function manyParts(procedure: Procedure, count: number): Procedure {
   const { family } = procedure;
   const [first] = family.parts;

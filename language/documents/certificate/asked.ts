@@ -15,7 +15,7 @@ export interface Held {
   readonly newPart: string | null;
   readonly rule: DecisionRule;
   readonly source: string | null;
-  /** The shop's tolerance, if that is what it stands on. */
+  /** The shop's tolerance, if that is what it is based on. */
   readonly standing: StandingTolerance | null;
 }
 
@@ -64,7 +64,7 @@ export function askedOf(procedure: Procedure, name: string, unit: Unit): Asked {
     step,
     limits,
     verdict: worded || limits.length !== 1,
-    // All its tests are for other part numbers, or its only figure is not asked for.
+    // All its tests are for other part numbers, or its only figure is not required.
     notRequired:
       (step === null && everywhere.length > 0) || (value?.notRequired === true && limits.length === 0 && !worded),
   };
@@ -116,7 +116,7 @@ function heldOf(procedure: Procedure, use: LimitUse, unit: Unit, step: Step | nu
   ];
 }
 
-/** A limit that stands in the step. */
+/** A limit that is written in the step. */
 function heldTo(procedure: Procedure, written: Limit, source: string | null): Held {
   const { limit, standing } = withStanding(written, { standing: standingIn(procedure) });
   return { limit, newPart: null, rule: procedure.shop.acceptance.rule, source, standing };

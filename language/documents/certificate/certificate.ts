@@ -51,7 +51,7 @@ function missingIn({ missing }: JudgedJob, findings: CertificateOptions['finding
 
 /**
  * The customer's certificate of a job, as a sheet: what was found, renewed, set and read, and what it was held to. Where
- * anything is missing it is a draft, whatever is asked for, and lists what. Pure, as `sheetOf`.
+ * anything is missing it is a draft, whatever is requested, and lists what. Pure, like `sheetOf`.
  */
 export function certificateOf(procedure: Procedure, job: Job, options: CertificateOptions): Sheet {
   const judged = judgedJob(procedure, job, options.today);

@@ -149,7 +149,7 @@ export class Changes {
 
   /**
    * Further apart than the errors of the tools and a twentieth of the reading. Common practice, no source: a unit that
-   * nobody touches repeats within a few per cent.
+   * nobody touches repeats within a few percent.
    */
   private isFar(before: ReadingResult, after: ReadingResult): boolean {
     if (compare(before.value, after.value) === null) return false;

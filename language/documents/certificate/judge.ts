@@ -41,7 +41,7 @@ import { nameWords, partWords, type Say } from './say.ts';
 export interface Outcome {
   readonly asked: Asked;
   readonly reading: ReadingResult | null;
-  /** What was said of it; null: nothing that still counts. */
+  /** The verdict on it; null if none still counts. */
   readonly verdict: boolean | null;
   readonly held: Held | null;
   /** What the tool may show by a guarded decision rule; null: the limit itself. */
@@ -61,13 +61,13 @@ export interface Torqued {
 export interface Found {
   readonly name: string;
   readonly reading: ReadingResult | null;
-  /** What was said of it, or what the limit in service says; null: there is none. */
+  /** The verdict on it, or that of the limit in service; null if there is none. */
   readonly verdict: boolean | null;
   readonly held: Held | null;
   readonly problems: readonly Say[];
 }
 
-/** How a unit stands that is not on hold. */
+/** The state of a unit that is not on hold. */
 export interface Judged {
   readonly unit: Unit;
   readonly found: readonly Found[];
@@ -143,7 +143,7 @@ export function judgedJob(procedure: Procedure, job: Job, today: string | null):
   };
 }
 
-/** How a unit stands at a reading that a shim or a screw sets. */
+/** The state of a unit at a reading that a shim or a screw sets. */
 type Stand = UnitStand | ScrewStand;
 
 /** What a unit is judged with. */
@@ -217,7 +217,7 @@ function judgedUnit(known: Known, unit: Unit): Judged {
     outcomes,
     done,
     tools: procedure.shop.assets.filter((asset) => tools.some((tool) => tool.asset === asset)),
-    // A doubt that a test has told is not told again.
+    // A doubt that a test has reported is not reported again.
     problems: [...new Set(problems)],
   };
 }
@@ -373,7 +373,7 @@ class UnitJudge {
     if (inside === 'no') return told((w) => w.certificate.missing.outside(shown(w)), true);
     if (rule === 'simple') return told(null);
     const asset = this.asset(tool);
-    // That no tool is written down is said where its tool is asked for.
+    // A missing tool is reported where the tool is required.
     if (asset === null) return told(null);
     const drawn = guardedOn(asset, limit, rule);
     if (drawn === null) return told((w) => w.certificate.missing.noAccuracy({ name, tool: asset.name }));
@@ -447,8 +447,8 @@ class UnitJudge {
 
   /**
    * The tool of a reading is written down where a step names one, and wherever a figure is judged that a tool of the shop
-   * shows. The one at the station is not taken for it: which was in the hand is what is asked for when one of them is
-   * found wrong. With a guarded rule it is asked for how far it may be off besides.
+   * shows. The one at the station is not assumed: the question is which one was used, when one of them is
+   * found wrong. With a guarded rule its error is required as well.
    */
   private readWith(
     name: string,
@@ -536,7 +536,7 @@ class UnitJudge {
     });
   }
 
-  /** What is certified stands before the last `done by`. */
+  /** What is certified comes before the last `done by`. */
   unsigned(used: readonly Result[]): Say[] {
     const { results } = this.unit;
     const last = results.findLastIndex(({ form }) => form === 'done');

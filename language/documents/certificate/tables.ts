@@ -19,7 +19,7 @@ const mostUnits = 6;
 /** Shares of the width: what is read, its limit, and all units together. */
 const shares = { what: 10.5, limit: 10, units: 25 };
 
-/** Millimetres that all units together have on A4, and what a cell has at its sides. */
+/** Millimeters that all units together have on A4, and what a cell has at its sides. */
 const widthOfUnits = (186 * shares.units) / (shares.what + shares.limit + shares.units);
 const sides = 3;
 
@@ -111,13 +111,13 @@ interface Row {
 }
 
 /**
- * What was read of each unit: as found, what was fitted, and as left. Units stand side by side, six to a table, or as
+ * What was read of each unit: as found, what was fitted, and as left. Units are side by side, six to a table, or as
  * many as there is room for.
  */
 export function resultTables({ procedure, words }: Setting, { units }: JudgedJob): TableBlock[] {
   if (units.length === 0) return [];
   const texts = rowsOf(procedure, words, units).flatMap(({ cells }) => [...cells.values()]);
-  // A quantity and its unit stand together.
+  // A quantity and its unit stay together.
   const widest = Math.max(...texts.flatMap((cell) => cell.split(' ').map(widthOf)));
   const across = Math.min(mostUnits, Math.max(1, Math.floor(widthOfUnits / (widest + sides))));
   const tables = Math.ceil(units.length / across);
@@ -292,7 +292,7 @@ export function ruleText(setting: Setting, { units }: JudgedJob): TextBlock {
   return { ...block, text: `${[text, ...new Set(own)].join('. ')}.` };
 }
 
-/** Where each limit is from, one source with all that stand on it. */
+/** Where each limit comes from: one source with all limits that it covers. */
 export function sourcesText({ procedure, words }: Setting, judged: JudgedJob): TextBlock | null {
   const { certificate } = words;
   const bySource = new Map<string, Set<string>>();
@@ -374,7 +374,7 @@ export function conditionsText({ procedure, words }: Setting, { units }: JudgedJ
   return { kind: 'text', text, strong: false };
 }
 
-/** On a draft: what stands in the way. */
+/** On a draft: what is in the way. */
 export function missingTable({ words }: Setting, missing: readonly Missing[]): TableBlock | null {
   if (missing.length === 0) return null;
   const { title, where, what } = words.certificate.missing;

@@ -69,7 +69,7 @@ export function onceEach(family: Family): DrawnFamily {
   };
 }
 
-/** The author's words; where he wrote none, the name with blanks. */
+/** The author's words; if there are none, the name with blanks. */
 function titleOf({ name, title, base, position }: Part): string {
   const own = position === null ? title : title.replace(new RegExp(`, cylinder ${position}$`, 'u'), '');
   const isName = own === name || own === base;

@@ -7,14 +7,14 @@ export interface SvgOptions {
   /** The family by which the sheet's text font is known where the drawing is put. */
   readonly font?: string;
   /**
-   * It is drawn by a browser, which finds a font for any sign by itself. A typesetter is told the font of each: for a sign that
+   * It is drawn by a browser, which finds a font for any sign by itself. A typesetter has to be given the font of each: for a sign that
    * the named font lacks it would take one of the machine's, and some such signs end it (usvg 0.45: `removal index`).
    */
   readonly inBrowser?: boolean;
 }
 
 /**
- * A drawing as SVG, in millimetres. Attributes only, no style sheet and no foreign elements: typesetters and browsers draw
+ * A drawing as SVG, in millimeters. Attributes only, no style sheet and no foreign elements: typesetters and browsers draw
  * the same. The same drawing gives the same bytes.
  */
 export function svgOf(drawing: Drawing, options: SvgOptions = {}): string {
@@ -82,7 +82,7 @@ function fontRuns(text: string): { readonly text: string; readonly isLent: boole
   return runs.length === 0 ? [{ text: '', isLent: false }] : runs;
 }
 
-/** Hundredths of a millimetre; no `-0`. */
+/** Hundredths of a millimeter; no `-0`. */
 function number(value: number): string {
   return String(Math.round(value * 100) / 100 + 0);
 }

@@ -55,10 +55,10 @@ export function wordsCell(
   };
 }
 
-/** What a hand counts or reads off a clock: no numbered tool is asked for. */
+/** Quantities that are counted or read off a clock: no numbered tool is needed. */
 const byHand: ReadonlySet<Kind> = new Set(['time', 'drops', 'strokes', 'turns', 'stroke rate', 'ratio']);
 
-/** A limit that a step goes by. */
+/** A limit that a step uses. */
 export function limitCell(
   setting: Setting,
   done: Done,
@@ -125,7 +125,7 @@ interface FoundTool {
   readonly words: string;
 }
 
-/** The tool that the sheet takes for a limit, or what the author says of one. */
+/** The tool that the sheet assumes for a limit, or the author's words for one. */
 function toolFor(setting: Setting, { step, stations }: Done, kind: Kind, limit: Limit): FoundTool | null {
   const { procedure } = setting;
   const { assets } = procedure.shop;

@@ -94,7 +94,7 @@ describe('joints', () => {
     expect(specs.groups[0]!.items[0]!.facts).toEqual(['on body', 'M16x1.5', 'class 10.9', 'threads oiled']);
   });
 
-  it('that are torqued alike in a repair stand once; another tool is another line', () => {
+  it('that are torqued alike in a repair appear once; another tool is another line', () => {
     const specs = specsOf(
       procedureOf({
         family: joint,
@@ -129,7 +129,7 @@ describe('joints', () => {
     ]);
   });
 
-  it('of several cylinders stand together', () => {
+  it('of several cylinders are together', () => {
     const specs = specsOf(
       procedureOf({
         family: 'part nut "Union nut" on body for each cylinder 1..3\n  joint nut to body',
@@ -315,7 +315,7 @@ describe('what is missing', () => {
     expect(missingCount(specs)).toBe(1);
   });
 
-  it('not a tool of which the job gives the number', () => {
+  it('not a tool whose number the job gives', () => {
     const specs = specsOf(procedureOf({ family: joint, steps: 'torque plug to fit with wrench 16..80 N·m' }));
     expect(lines(figures(specs, 'joints', 'Plug'))).toEqual([
       'Torque [1.1] 60 N·m | 55 to 65 N·m | Test sheet | torque wrench, 16 to 80 N·m',
@@ -337,7 +337,7 @@ describe('part numbers, measurements and the rest', () => {
   });
   const specs = specsOf(made);
 
-  it('stand across, each with its own figure and line', () => {
+  it('are across, each with its own figure and line', () => {
     expect(specs.columns).toEqual([
       { number: 'A', title: 'Marine' },
       { number: 'B', title: '' },
@@ -377,7 +377,7 @@ describe('part numbers, measurements and the rest', () => {
     expect(text.split('\n').every((line) => [...line].length <= 80)).toBe(true);
     expect(text).toContain('Part number             A                 B                 C\n');
     expect(text).toMatch(/^ {2}As rebuilt {12}250 to 258 bar {4}220 to 228 bar {4}250 to 258 bar$/mu);
-    // Too narrow for three: the last stands below.
+    // Too narrow for three: the last is below.
     const narrow = specsText(specs, { width: 44 });
     expect(narrow.split('\n').every((line) => [...line].length <= 44)).toBe(true);
     expect(narrow.match(/^Part number/gmu)).toHaveLength(3);

@@ -15,7 +15,7 @@ import type { GroupKind, SpecCell, SpecFigure, SpecGroup, SpecItem, SpecLine, Sp
 import { remarksOf } from './remarks.ts';
 
 /**
- * All figures that a procedure goes by, for every part number: plain data, pure. Limits are worded as the sheet prints
+ * All figures that a procedure uses, for every part number: plain data, pure. Limits are worded as the sheet prints
  * them, since both take the same functions.
  */
 export function specsOf(procedure: Procedure): Specs {
@@ -136,7 +136,7 @@ class Layout {
     };
   }
 
-  /** Where a number's value stands: with the number if it has one of its own, else with the spec. */
+  /** Where a number's value is written: with the number if it has one of its own, else with the spec. */
   #lineOfSpec(name: string, number: PartNumber | null, which: Which): SpecLine {
     const own = number?.values.find(({ spec }) => spec === name);
     const spec = this.#procedure.specs.find((other) => other.name === name)!;
@@ -232,7 +232,7 @@ class Layout {
     return figures;
   }
 
-  /** Nuts of several cylinders that are alike stand together. */
+  /** Identical nuts of several cylinders share one entry. */
   #copiesTogether(items: readonly { item: SpecItem; part: Part | undefined; name: string }[]): SpecItem[] {
     const together = new Map<string, { items: SpecItem[]; parts: Part[]; base: string }>();
     for (const { item, part, name } of items) {
@@ -344,7 +344,7 @@ class Layout {
       if (name === null) continue;
       byName.set(name, [...(byName.get(name) ?? []), done]);
     }
-    // A test stands where it is made, not where its reading was written down before.
+    // A test is listed where it is made, not where its reading was written down before.
     const first = (dones: readonly Done[]) =>
       this.#done.indexOf(dones.find(({ step }) => step.verb === 'test') ?? dones[0]!);
     const inOrder = [...byName].sort(([, a], [, b]) => first(a) - first(b));
@@ -614,7 +614,7 @@ function cellKey(cell: SpecCell | null): string {
 }
 
 /**
- * Figures of the same thing that say the same for each number that both are for stand once, with the steps of both: a
+ * Figures of the same thing that say the same for each number that both are for appear once, with the steps of both: a
  * joint is torqued in a stage and in every repair that opens it.
  */
 function merged(figures: readonly SpecFigure[]): SpecFigure[] {

@@ -6,11 +6,11 @@ export interface Strip {
   readonly kind: 'value' | 'also' | 'tool' | 'source' | 'missing';
   /** One text for each column; a single one where all say the same. */
   readonly texts: readonly string[];
-  /** Stands before the first of lines that go for all of several columns; empty elsewhere. */
+  /** Printed before the first of several lines that apply to all columns; empty elsewhere. */
   readonly all: string;
 }
 
-/** Stands where a figure is not for a part number. */
+/** Printed where a figure does not apply to a part number. */
 const notFor = '–';
 
 /** The lines of a figure, in reading order; a line that no column has is left out. */
@@ -41,7 +41,7 @@ function toolText({ tool, ratio }: SpecCell): string {
   return ratio === null ? name : `${name}, ${specWords.ratio} ${ratio}`;
 }
 
-/** Columns that stand side by side; what has more of them is laid out again below. Evenly, as far as it goes. */
+/** Columns that are side by side; what has more of them is laid out again below. Evenly, as far as it goes. */
 export function blocksOf(count: number, most: number): { readonly from: number; readonly to: number }[] {
   const blocks = Math.max(1, Math.ceil(count / most));
   const each = Math.max(1, Math.ceil(count / blocks));
@@ -61,7 +61,7 @@ export function columnHead({ number, title }: SpecColumn): { readonly number: st
   return number === null ? null : { number, title };
 }
 
-/** What stands over it all: family, procedure, revision, shop. */
+/** What is over it all: family, procedure, revision, shop. */
 export function headFacts({ procedure, family, revision, shop }: Specs): { label: string; text: string }[] {
   return [
     { label: specWords.family, text: family },

@@ -108,7 +108,7 @@ function figureLines({ what, steps }: SpecFigure, strips: readonly Strip[], acro
   );
 }
 
-/** A line that goes for all columns says so where the first such line stands. */
+/** The first of the lines that apply to all columns says so. */
 function stripLines({ texts, all }: Strip, across: Across, paint: (text: string) => string): string[] {
   if (texts.length > 1 || across.columns === 1) return strip(texts, across, paint);
   const before = `${specWords.all}: `;

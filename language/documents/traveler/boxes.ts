@@ -131,7 +131,7 @@ function isJudged(step: Step): boolean {
   return !testReads(step) || step.accept !== null || step.reject !== null;
 }
 
-/** Several things are sorted: each has a verdict of its own, and the words for it stand over the boxes. */
+/** Several things are sorted: each has a verdict of its own, and the words for it are over the boxes. */
 export function isEach(step: Step): boolean {
   return step.verdicts.length > 0 && step.objects.length > 1;
 }

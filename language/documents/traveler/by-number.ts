@@ -1,6 +1,6 @@
 import type { Setting } from './print-context.ts';
 
-/** What is told, and for which part numbers. */
+/** A result, and the part numbers that it is for. */
 export interface ByNumber<T> {
   readonly told: T;
   /** `A-250, A-235`; empty: it is for all of the sheet. */
@@ -8,8 +8,8 @@ export interface ByNumber<T> {
 }
 
 /**
- * What is worked out for each part number of the sheet, once for all that come to the same; a number of which nothing is
- * to be told has none. With no part numbers it is worked out once, for none.
+ * Results for the part numbers of the sheet, once for all that have the same result; a number for which nothing has
+ * to be shown has none. With no part numbers it is computed once, for none.
  */
 export function byNumber<T>(
   { numbers }: Pick<Setting, 'numbers'>,

@@ -28,7 +28,7 @@ export function shortCaution({ cautions, signals }: Words, { topic, word }: Caut
   };
 }
 
-/** What the author warns of, in his own words. */
+/** The author's own warning. */
 export function ownCaution({ signals }: Words, { word, text }: Hazard): CautionBlock {
   return { kind: 'caution', word, label: signals[word], text, short: false, pressure: false };
 }

@@ -3,7 +3,7 @@ import type { TableBlock } from './model.ts';
 import { titleOf } from './names.ts';
 import { allSteps, type Setting } from './print-context.ts';
 
-/** Every concession with its reason, wherever it stands: the last table of the sheet. */
+/** Every concession with its reason, wherever it is written: the last table of the sheet. */
 export function concessionsTable(setting: Setting): TableBlock | null {
   const { procedure, words } = setting;
   const { places } = words;

@@ -7,10 +7,10 @@ import { byNumber } from './by-number.ts';
 import type { DrawingBlock, Paper, TextBlock } from './model.ts';
 import { allSteps, type Setting } from './print-context.ts';
 
-/** What is left of a page under a long head and the title of the drawing, and over first aid at the foot, in millimetres. */
+/** What is left of a page under a long head and the title of the drawing, and over first aid at the foot, in millimeters. */
 const room: Record<Paper, number> = { a4: 208, letter: 190 };
 
-/** The unit taken apart, and which parts are on it at the end of each stage. What the pictures cut stands below, whole. */
+/** The unit taken apart, and which parts are on it at the end of each stage. What the pictures cut off is printed whole below. */
 export function drawingsOf(setting: Setting): (DrawingBlock | TextBlock)[] {
   const { procedure, words } = setting;
   if (procedure.family.parts.length === 0) return [];

@@ -30,7 +30,7 @@ export interface Shown {
   readonly value: string;
   /** Small, beside it: the window of a nominal, and what the author wrote where that differs. */
   readonly also: string;
-  /** Tolerance and source of the shop's standing rule where the author wrote none. */
+  /** Tolerance and source of the shop's standing tolerances where the author wrote none. */
   readonly standing: StandingTolerance | null;
 }
 
@@ -77,9 +77,9 @@ export function limitText(limit: Limit, wording: Wording, showing: Partial<Showi
 }
 
 /**
- * A limit as a bench hand needs it: no arithmetic left to do. Large stands what decides, in the unit of the tool and no
+ * A limit as a bench hand needs it: no arithmetic left to do. Printed large is what decides, in the unit of the tool and no
  * finer than it can be read: of a pair in two units that one, else it is converted, never loosened. As it was written it
- * stands beside.
+ * is beside.
  */
 export function shownLimit(limit: Limit, showing: Showing): Shown {
   const withTolerance = withStanding(limit, showing);
@@ -103,7 +103,7 @@ export function shownLimit(limit: Limit, showing: Showing): Shown {
   }
   if (limit.form !== 'tolerance' && limit.form !== 'then' && limit.pair !== undefined) {
     const range = whole.form === 'nominal' ? windowText(wording, whole, showing.unit ?? own!, showing.mark) : null;
-    // Nobody reads a tool: it is told as it was written.
+    // Nobody reads a tool here: it is printed as it was written.
     if (showing.unit === null) return { value: written, also: range ?? split(wording, whole, true).beside, standing };
     const part =
       own === showing.unit
@@ -116,7 +116,7 @@ export function shownLimit(limit: Limit, showing: Showing): Shown {
   }
   const marked = whole.form === 'nominal' ? windowText(wording, whole, own!, showing.mark) : null;
   const { value, beside } = split(wording, whole, showing.setToNominal, marked);
-  // The words of the author stand beside a window that was worked out from them.
+  // The words of the author are beside a window that was worked out from them.
   return {
     value,
     also: joined(
@@ -187,7 +187,7 @@ function joined(...texts: readonly string[]): string {
   return texts.filter((text, index) => text !== '' && texts.indexOf(text) === index).join('; ');
 }
 
-/** A limit in the tool's unit: a window never loosens, a nominal that was worked from per cent is the nearest mark. */
+/** A limit in the tool's unit: a window never loosens, a nominal that was worked from percent is the nearest mark. */
 function inTool(limit: Limit, unit: UnitName, mark: Difference | null): Limit | null {
   if (limit.form === 'then' || limit.form === 'tolerance') return inUnit(limit, unit);
   if (limit.form !== 'nominal') {
@@ -223,7 +223,7 @@ function readableEnds(limit: NominalLimit, unit: UnitName, mark: Difference | nu
   const { low, high } = window(limit);
   if (low === null || high === null || compare(low, high) !== -1) return null;
   const own = unit === limit.nominal.unit;
-  // What the author wrote in the tool's unit stands as it is.
+  // What the author wrote in the tool's unit stays as it is.
   if (own && !inPerCent(limit)) return { low, high };
   const marked = mark?.unit === unit ? windowInSteps(limit, mark) : null;
   if (marked?.low != null && marked.high != null && compare(marked.low, marked.high) === -1)
@@ -249,7 +249,7 @@ export function fewDigits({ low, high }: Ends, unit: UnitName, coarsest = Number
 /** Places tried beyond the first; the next one loses a fifth of a window at most. */
 const finerPlaces = 2;
 
-/** As few digits as keep a figure within half a per cent. */
+/** As few digits as keep a figure within half a percent. */
 function nearest(quantity: Quantity, unit: UnitName): Quantity | null {
   const exact = convert(quantity, unit)?.valueOf();
   if (exact === undefined) return null;

@@ -101,7 +101,7 @@ describe('what the gauge may show', () => {
     ]);
   });
 
-  it('is not said of a gauge of which the shop does not know how far it may be off', () => {
+  it('is not given for a gauge whose error the shop does not state', () => {
     expect(made('graduated 1 bar', 'acceptance guarded').windows).toEqual([]);
   });
 

@@ -75,7 +75,7 @@ export function factsOf(setting: Setting): FactsBlock {
   };
 }
 
-/** Most characters of one entry: the head stands on every page, and must leave room for the work. */
+/** Most characters of one entry: the head is on every page, and must leave room for the work. */
 const longestEntry = 60;
 
 export function brief(text: string, most = longestEntry): string {

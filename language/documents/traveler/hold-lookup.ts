@@ -78,7 +78,7 @@ function bothOf(limit: Limit, forNew: Limit): Limit {
   };
 }
 
-/** The spec of the reading that is spoken of; `reading` is the last pressure read before this step. */
+/** The spec of the reading that is mentioned; `reading` is the last pressure read before this step. */
 function specOfReading(setting: Setting, step: Step, of: string | null): string | null {
   if (of !== null && setting.procedure.specs.some(({ name }) => name === of)) return of;
   const steps = stageSteps(setting).map((each) => each.step);
@@ -103,7 +103,7 @@ function pairsOf(
   if (unitOfLimit(limit) === null) return null;
   const unit = toolUnit(setting, step, where, 'pressure', limit) ?? amount.unit;
   const grades = gradesOf(markAt(setting, step, where, limit), limit, unit);
-  // Both ends stand on the finest marks, however far apart the readings between them are.
+  // Both ends are on the finest marks, however far apart the readings between them are.
   const { low, high: top } = windowInSteps(limit, grades[0]!) ?? { low: null, high: null };
   if (low === null) return null;
   for (const grade of grades) {

@@ -527,7 +527,7 @@ export const procedure: Procedure = {
         step('remove', 'nut'),
         step('wash', 'body nut spacer seat spring shim', { fluid: 'solvent' }),
         step('clean-holes', 'nozzle', {
-          tools: [{ form: 'words', text: 'pin vice and wires', source: here() }],
+          tools: [{ form: 'words', text: 'pin vise and wires', source: here() }],
         }),
         step('wash', 'nozzle needle', { fluid: 'solvent' }),
         step('blow-dry', '', {
@@ -712,7 +712,7 @@ export const procedure: Procedure = {
   files: [],
 };
 
-/** A job of so many units, of which the fourth is another part number and the last is on hold. */
+/** A job with that many units: the fourth has another part number, and the last is on hold. */
 export function jobOf(count: number): Job {
   return {
     ...named('2207', 'Set of six, harbour tug'),

@@ -34,7 +34,7 @@ describe('a limit as a hand needs it', () => {
   test('a wrench gets its setting, with the window beside', () => {
     expect(shown(nominal('60 N·m', '5'), null, true)).toEqual(['60 N·m', '55 to 65 N·m']);
   });
-  test('of a pair the half in the unit of the tool stands large, and beside it the pair as it was written', () => {
+  test('of a pair, the half in the unit of the tool is large, and beside it is the pair as written', () => {
     const written = '45 N·m (33 lbf·ft)';
     const pair = nominal('45 N·m', null, null, nominal('33 lbf·ft'));
     expect(shown(pair, 'N·m', true)).toEqual(['45 N·m', written]);
@@ -53,7 +53,7 @@ describe('a limit as a hand needs it', () => {
     expect(shown({ form: 'at least', least: q('200 bar') }, 'psi', false)[0]).toBe('at least 2910 psi');
     expect(shown(range('55', '65 N·m'), 'lbf·ft', true)).toEqual(['40.6 to 47.9 lbf·ft', '55 to 65 N·m']);
   });
-  test('a bare figure goes to the nearest mark, or keeps within half a per cent', () => {
+  test('a bare figure goes to the nearest mark, or keeps within half a percent', () => {
     const psi = (mark: ReturnType<typeof q> | null) =>
       flat(
         shownLimit(nominal('10 MPa'), {
@@ -191,7 +191,7 @@ describe("the window of a shop's standing tolerance", () => {
   };
   const pair = nominal('25855 kPa', null, null, nominal('3750 psi'));
 
-  test('stands in whole marks of the gauge beside a written pair', () => {
+  test('is in whole marks of the gauge beside a written pair', () => {
     expect(shown(pair, 'psi', '10 psi')).toEqual(['3750 to 3860 psi', '25 855 kPa (3750 psi)']);
     expect(shown(pair, 'psi', '50 psi')).toEqual(['3750 to 3850 psi', '25 855 kPa (3750 psi)']);
     // 258.55 to 266.3 bar
@@ -253,7 +253,7 @@ describe('the gauge that a limit is read on', () => {
     expect(at([small, large], nominal('50 bar'))).toEqual(['bar', '0.5']);
     expect(at([small, large], nominal('900 bar'))).toEqual(['bar', '0.5']);
   });
-  test('has its own marks or none, not those of its neighbour', () => {
+  test('has its own marks or none, not those of its neighbor', () => {
     expect(at([small, { ...large, graduated: null }], nominal('250 bar'))).toEqual(['psi', null]);
   });
 });

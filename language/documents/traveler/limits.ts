@@ -76,7 +76,7 @@ function specLines(setting: Setting, step: Step, where: Where, spec: string): Li
     }));
   });
   const filled = columns.filter((lines) => lines.length > 0);
-  // What a test is held to anyway needs no head where nothing stands beside it.
+  // What a test is held to anyway needs no head where nothing is beside it.
   const [only, ...others] = filled;
   return titled(
     setting,
@@ -92,7 +92,7 @@ function specLines(setting: Setting, step: Step, where: Where, spec: string): Li
 function titled({ procedure }: Setting, { verb, reading, gate }: Step, name: string, lines: LimitLine[]): LimitLine[] {
   const spec = procedure.specs.find((one) => one.name === name);
   const [first, ...others] = lines;
-  // What a part is chosen by is told beside its aim.
+  // The reading that a part is chosen by is printed beside its target.
   if (spec === undefined || spec.title === spec.name || first === undefined || verb === 'choose') return lines;
   const title = capital(titleOf(spec));
   const said = reading ?? gate?.name.replace(/^across /u, '') ?? null;
@@ -139,7 +139,7 @@ function specLine(
   return lineOf(setting.words, head, shownIn(setting, step, where, limit), value.sourceText);
 }
 
-/** Whether the source written in a step stands beside a limit that is written in it too. */
+/** Whether the source written in a step is beside a limit that is written in it too. */
 export function saysSource({ limit, stretch, test }: Step): boolean {
   const use = limit ?? test?.within ?? null;
   return use?.form === 'limit' || [stretch, test?.inTime, test?.spread].some((one) => one != null);

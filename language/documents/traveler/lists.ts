@@ -49,7 +49,7 @@ function serialCell(words: Words, { serial, noSerial = null }: Unit) {
   return { text: serial ?? '', fill: serial === null };
 }
 
-/** What the part numbers are called, on a blank sheet: with a job it stands in the table of units. */
+/** What the part numbers are called, on a blank sheet: with a job it is in the table of units. */
 export function numberTitles(setting: Setting): TextBlock | null {
   const { options, numbers, words } = setting;
   if (options.job !== null || numbers.every(({ name, title }) => name === title)) return null;
@@ -102,7 +102,7 @@ export function renewTable(setting: Setting): TableBlock | null {
   };
 }
 
-/** Tools by number with range and calibration, then kinds of tool, of which the number is written in. */
+/** Tools by number with range and calibration, then kinds of tool, whose number is written in. */
 export function toolsTable(setting: Setting): TableBlock | null {
   const { procedure, words } = setting;
   const { title, tool, range, accuracy, due, number, kinds } = words.tools;

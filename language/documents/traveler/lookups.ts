@@ -7,8 +7,8 @@ interface Made {
 }
 
 /**
- * Tables for part numbers, one for all that have the same; the numbers stand before its title, unless it is for all of
- * them. A number of which nothing can be worked out has none.
+ * Tables for part numbers, one for all that have the same; the numbers are before its title, unless it is for all of
+ * them. A number for which nothing can be worked out has none.
  */
 export function lookupsOf<T extends Made>(
   cases: readonly { readonly number: string; readonly made: T | null }[],

@@ -14,9 +14,9 @@ export interface Sheet {
   /** Printed across each page; null: a released sheet. */
   readonly watermark: string | null;
   readonly header: SheetHeader;
-  /** Stands at the foot of each page with work under test pressure. */
+  /** Printed at the foot of each page with work under test pressure. */
   readonly firstAid: string | null;
-  /** Stands at the foot of each page. */
+  /** Printed at the foot of each page. */
   readonly foot: string;
   readonly pageWords: { readonly page: string; readonly of: string };
   readonly blocks: readonly Block[];
@@ -24,7 +24,7 @@ export interface Sheet {
 
 export type Paper = 'a4' | 'letter';
 
-/** Stands at the head of each page. */
+/** Printed at the head of each page. */
 export interface SheetHeader {
   readonly title: string;
   readonly subtitle: string;
@@ -96,7 +96,7 @@ export interface Drawing {
   /** Sound SVG with no style sheet in it; texts are in the font of the sheet. */
   readonly svg: string;
   readonly alt: string;
-  /** As printed, in millimetres. */
+  /** As printed, in millimeters. */
   readonly width: number;
   readonly height: number;
 }
@@ -140,7 +140,7 @@ export interface PlaceBlock {
   readonly line: SourceLine;
 }
 
-/** A caution stands before what it belongs to and has no number. */
+/** A caution comes before what it belongs to and has no number. */
 export interface CautionBlock {
   readonly kind: 'caution';
   readonly word: SignalWord;
@@ -244,7 +244,7 @@ export interface Lookup {
 /** Boxes to write in: a column per unit, a row per thing recorded. */
 export interface Grid {
   readonly title: string;
-  /** Columns of the widest of the grids that belong together: boxes stand under each other. */
+  /** Columns of the widest of the grids that belong together: boxes are under each other. */
   readonly across: number;
   /** `1`, and under it the part number where the set is mixed. */
   readonly columns: readonly {

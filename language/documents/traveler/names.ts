@@ -2,7 +2,7 @@ import type { Words } from '../../i18n/index.ts';
 import type { Family, Part } from '../../model/family.ts';
 import type { Procedure, StepObject } from '../../model/procedure.ts';
 
-/** The author's words for a thing; where he wrote none, its name with blanks. */
+/** The author's words for a thing; if there are none, its name with blanks. */
 export function titleOf({ name, title }: { readonly name: string; readonly title: string }): string {
   return title === name ? name.replace(/[-_]+/gu, ' ') : title;
 }
@@ -35,7 +35,7 @@ export function objectTitle({ procedure: { family }, words }: Told, object: Step
   }
 }
 
-/** `end face of holder`, unless the author has words of his own for the face. */
+/** `end face of holder`, unless the author has a title for the face. */
 function faceTitle(family: Family, words: Words, id: string): string {
   const face = family.faces.find((other) => other.id === id);
   const part = family.parts.find(({ name }) => name === face?.part);

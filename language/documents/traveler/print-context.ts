@@ -8,7 +8,7 @@ export interface SheetOptions {
   /** One part number's limits (and, with a job, its units); null: all of them side by side. */
   readonly number: string | null;
   readonly paper: Paper;
-  /** Asked for as a draft; errors make it one anyway. */
+  /** Requested as a draft; errors make it one anyway. */
   readonly draft: boolean;
   readonly findings: readonly Finding[];
   /** Of the fixed words; English unless said otherwise. */
@@ -30,7 +30,7 @@ export interface UnitColumn {
 export interface Setting {
   readonly procedure: Procedure;
   readonly options: SheetOptions;
-  /** The fixed words, in the language that is asked for. */
+  /** The fixed words, in the requested language. */
   readonly words: Words;
   readonly units: readonly Unit[];
   readonly columns: readonly UnitColumn[];

@@ -5,7 +5,7 @@ import { pathsOf } from './paths.ts';
 import { stockWords } from './stock.ts';
 
 /**
- * A step as one imperative sentence in the author's names. Limits, tools and what is recorded are not in it: they stand
+ * A step as one imperative sentence in the author's names. Limits, tools and what is recorded are not in it: they are
  * under it, larger.
  */
 export function sentenceOf(told: Told, step: Step): Span[] {
@@ -73,7 +73,7 @@ function keyOf({ verb, text, count, asFound, asLeft }: Step, parts: string) {
   }
 }
 
-/** The reading that a step speaks of. */
+/** The reading that a step mentions. */
 function readingOf({ procedure, words }: Told, { reading, gate }: Step): string {
   const name = reading ?? gate?.name.replace(/^across /u, '') ?? null;
   return name === null ? '' : words.inSentence(specTitle(procedure, name));
@@ -85,7 +85,7 @@ function objectsLeft({ procedure }: Told, step: Step): readonly StepObject[] {
   return gone === undefined ? step.objects : step.objects.filter(({ name }) => !gone.has(name));
 }
 
-/** `all parts`, or `all parts except …`. Parts thrown away are not there any more. */
+/** `all parts`, or `all parts except …`. Parts thrown away are no longer there. */
 function allWords({ procedure, words }: Told, step: Step): string {
   const named = new Set(step.objects.map(({ name }) => name));
   const gone = pathsOf(procedure).gone.get(step);

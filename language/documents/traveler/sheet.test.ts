@@ -283,7 +283,7 @@ describe('the sheet', () => {
       `vscode://handtight.handtight/sheet?procedure=rebuild-injector-17&revision=B&job=2207&hash=${blank.hash.slice(0, 12)}`,
     );
   });
-  test('each page tells itself from others in a line; for whom and by whom stands once', () => {
+  test('each page is identified by one line; for whom and by whom appears once', () => {
     const titled = {
       ...procedure,
       numbers: procedure.numbers.map((number) => ({ ...number, title: 'Old pattern with grooved spacer' })),
@@ -298,7 +298,7 @@ describe('the sheet', () => {
       expect(textOf(made).join('\n')).toContain('A-250 Old pattern with grooved spacer');
     }
   });
-  test('concessions stand at their step and in the last table', () => {
+  test('concessions are at their step and in the last table', () => {
     const last = sheet.blocks.at(-1)!;
     expect(last.kind === 'table' ? last.rows.map((row) => row.map(({ text }) => text)) : []).toEqual([
       ['Spec shim rate', 'rate-not-measured', 'Shop rule; the prediction is checked by the re-test'],
@@ -321,7 +321,7 @@ describe('the sheet', () => {
     };
     expect(textOf(sheetOf(empty, blank))).toContain(sheet.header.title);
   });
-  test('a left-hand thread is told at each turn, the right way round', () => {
+  test('a left-hand thread is mentioned at each turn, in the right direction', () => {
     const joints = procedure.family.joints.map((joint) => ({
       ...joint,
       leftHand: true,
@@ -333,7 +333,7 @@ describe('the sheet', () => {
     expect(told('3.3')).toBe('LEFT-HAND THREAD: turn clockwise to slacken');
     expect(told('6.7')).toBe('LEFT-HAND THREAD: turn counterclockwise to tighten');
   });
-  test('the class of a solid bolt is told beside its thread, where it is tightened', () => {
+  test('the class of a solid bolt is printed beside its thread, where it is tightened', () => {
     const joints = procedure.family.joints.map((joint) => ({
       ...joint,
       solid: { diameter: q('20 mm'), pitch: q('1.5 mm'), propertyClass: '8.8' },

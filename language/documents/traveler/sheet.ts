@@ -125,7 +125,7 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
   };
 }
 
-/** Stations, protective equipment, and what else stands at the head of a stage or repair. */
+/** Stations, protective equipment, and what else is at the head of a stage or repair. */
 function placeFacts({ procedure, words }: Setting, stations: readonly string[], more: readonly Fact[]): Fact[] {
   const found = procedure.shop.stations.filter(({ name }) => stations.includes(name));
   const wear = [...new Set(found.flatMap((station) => station.wear ?? []))];
@@ -138,7 +138,7 @@ function placeFacts({ procedure, words }: Setting, stations: readonly string[], 
 }
 
 /**
- * What to do where tests of a stage fail, told before the first of them: those that wait for each other are all run, and
+ * What to do where tests of a stage fail, printed before the first of them: those that wait for each other are all run, and
  * one repair is done; a check is judged at once, and so is a test that says so at its own step.
  */
 function severalFail({ words }: Setting, steps: readonly Step[]): Block[] {

@@ -18,7 +18,7 @@ import type { Drawing } from './model.ts';
 import type { Setting } from './print-context.ts';
 import { type ShimTable, type Stair, shimTables } from './shim-lookup.ts';
 
-/** In millimetres, as printed. */
+/** In millimeters, as printed. */
 const size = { width: 84, height: 66 };
 const plot = { left: 20, right: 3, top: 8, bottom: 12 };
 

@@ -85,7 +85,7 @@ describe('the rate of a shim, on the sheet', () => {
     expect(rate('3 bar per 0.001 in')).toBe('3 bar per 0.001 in (Source: Example sheet)');
   });
 
-  it('is told by part number where one has its own', () => {
+  it('is given by part number where one has its own', () => {
     expect(rate(worked, 'shim-rate 96 bar per mm')).toBe(
       `A-250: ${printed}; A-220: 96 bar per mm (Source: Example sheet)`,
     );

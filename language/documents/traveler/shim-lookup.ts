@@ -28,7 +28,7 @@ import type { Lookup } from './model.ts';
 import { objectWords, specTitle } from './names.ts';
 import type { Setting } from './print-context.ts';
 
-/** Columns that stand beside each other at arm's length, and rows of them: beyond, the lead is asked. */
+/** Columns that are beside each other at arm's length, and rows of them: beyond, the lead is asked. */
 const columns = 7;
 const mostRows = 5;
 /** Where no limit in service says how low a unit may come in: 15 % under the limit; and 3 % over it. */
@@ -40,7 +40,7 @@ const strides = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000];
 /**
  * `choose shim to bring opening to 254 bar by shim-rate` worked out: by how much thicker a shim for which reading, in the
  * unit and on the marks of the gauge that it is read on, lowest first, one table for each part number that differs. Each
- * change is the one that the advice for a unit gives, and lands in the window for every reading that it stands under. What
+ * change is the one that the advice for a unit gives, and lands in the window for every reading that it is under. What
  * the table does not cover it says. None where the rate or the aim is not given, or the drawer has no even steps.
  */
 export function shimLookup(setting: Setting, step: Step): Lookup[] {
@@ -87,7 +87,7 @@ export function shimTables(setting: Setting, step: Step): ShimTable[] {
     from: `${words.lookup.from}, ${words.wording.unit(unit, false)}`,
     to: `${words.lookup.change}, ${drawer.unit}`,
   }));
-  // The tables stand in the order in which each first came up: so do the figures.
+  // The tables are in the order in which each first came up, and so are the figures.
   const kept = cases.flatMap(({ made }) => (made === null ? [] : [made]));
   const distinct = kept.filter((made, index) => kept.findIndex((one) => same(one, made)) === index);
   return tables.map((table, index) => {
@@ -101,7 +101,7 @@ function same(one: unknown, other: unknown): boolean {
   return JSON.stringify(one) === JSON.stringify(other);
 }
 
-/** A long table in rows that can be read, all of about the same length; the title stands over the first. */
+/** A long table in rows that can be read, all of about the same length; the title is over the first. */
 function inRows(table: Lookup): Lookup[] {
   const rows = Math.ceil(table.pairs.length / columns);
   const length = Math.ceil(table.pairs.length / rows);
@@ -113,7 +113,7 @@ function inRows(table: Lookup): Lookup[] {
 }
 
 interface EvenStep {
-  /** From one size to the next, in metres. */
+  /** From one size to the next, in meters. */
   readonly width: Fraction;
   readonly unit: Quantity['unit'];
   readonly decimals: number;
@@ -285,7 +285,7 @@ function runsFor(
   return runs.slice(start, start + most);
 }
 
-/** What is advised, and a word that is the same for readings of which the same is said. */
+/** The advice, and a key that is the same for readings with the same advice. */
 interface Told {
   readonly key: string;
   readonly change: number | null;
@@ -296,7 +296,7 @@ function without(runs: readonly Run[]): number {
   return runs.reduce((sum, { from, to, change }) => sum + (change === null ? to - from + 1 : 0), 0);
 }
 
-/** Readings together of which the same is said; a lower one is never to be changed by less, so that ends that are alike tell all. */
+/** Consecutive readings with the same advice; a lower reading never needs a smaller change, so equal ends decide. */
 function runsBetween(of: (marks: number) => Told, first: number, last: number): Run[] {
   const runs: Run[] = [];
   const add = ({ from, to, change }: Run) => {
@@ -313,7 +313,7 @@ function runsBetween(of: (marks: number) => Told, first: number, last: number): 
       const middle = Math.floor((from + to) / 2);
       const told = of(middle);
       split(from, middle, low, told);
-      // The middle one stands in the first half.
+      // The middle one is in the first half.
       if (middle + 1 <= to) split(middle + 1, to, middle + 1 === to ? high : of(middle + 1), high);
     }
   };

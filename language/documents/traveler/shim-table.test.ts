@@ -19,7 +19,7 @@ interface Made {
   readonly width: number;
   /** In bar per mm. */
   readonly rate: number;
-  /** Hundredths of a millimetre. */
+  /** Hundredths of a millimeter. */
   readonly step: number;
   readonly gauge: string;
   readonly error: string;
@@ -78,7 +78,7 @@ it('lands in the window with every change, whatever is read, and agrees with the
       const [stand] = unitStands(job);
       let before: number | null = null;
       for (const { low, high, change } of table.stairs) {
-        // Every mark stands in the table once, lowest first.
+        // Every mark is in the table once, lowest first.
         if (before !== null) expect(low).toBeCloseTo(before + table.mark, 6);
         before = high;
         for (const mark of new Set([low, (low + high) / 2, high])) {

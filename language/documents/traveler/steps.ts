@@ -27,7 +27,7 @@ import { shimLookup } from './shim-lookup.ts';
 import { toolUnit, toolWords } from './units.ts';
 import { passFacts, wrenchSettings } from './wrench-setting.ts';
 
-/** One step with everything that stands around it, in reading order. */
+/** One step with everything that is around it, in reading order. */
 export function stepBlock(
   setting: Setting,
   place: Stage | Repair,
@@ -55,7 +55,7 @@ export function stepBlock(
     lookups: [...holdLookup(setting, step, place), ...shimLookup(setting, step)],
     drawings: shimCharts(setting, step),
     facts: facts(setting, step, place, inRepair),
-    // A repair is done up to so many times: its boxes stand in the rows for the tries.
+    // A repair is done up to so many times: its boxes are in the rows for the tries.
     grids: inRepair ? [] : stepGrids(setting, step, place),
     lines: linesOf(setting, step),
     fail: failPath(setting, step),

@@ -19,7 +19,7 @@ function sizeWords({ piece, quantity }: Words, size: Quantity, count: number | n
   return textOf(piece(count === 0 ? 'countedNone' : 'counted', { size: quantity(size), count }));
 }
 
-/** The step from each size to the next. Null: they are not even, or there are too few to speak of steps. */
+/** The step from each size to the next. Null if they are uneven, or too few to have steps. */
 function evenStep(sizes: readonly Quantity[]): Difference | null {
   const [first, second, third] = sizes;
   const step = first === undefined || second === undefined || third === undefined ? null : between(second, first);

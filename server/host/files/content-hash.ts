@@ -16,7 +16,7 @@ export interface CheckedFiles {
  *
  * What it is made of is read off the model: every fact in it carries the place where it was written, and each declaration
  * that holds such a place counts whole: procedure, family, shop, job, and wherever steps come from, which are sequences of
- * any file and the procedures that it is `like`. So nothing that prints can be forgotten here, and what stands beside it in
+ * any file and the procedures that it is `like`. So nothing that prints can be forgotten here, and what is beside it in
  * the same files does not count. Nor do the names and the order of the files, line ends, remarks, blank lines and the
  * width of blank space: they print nowhere. A line break does, since it can part one statement from the next.
  *

@@ -17,7 +17,7 @@ export interface Unread {
   readonly message: string;
 }
 
-/** What stands at a path given by hand: its files, or why there are none. */
+/** What is at a path given by hand: its files, or why there are none. */
 export type FoundFiles = { readonly files: readonly string[] } | { readonly problem: string };
 
 interface Place {
@@ -158,7 +158,7 @@ function byName(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }
 
-/** A path, from the folder that is walked, that the walk would not come to: it tells of a change of a file the same. */
+/** A path, from the walked folder, that the walk would not reach: it signals the change of a file all the same. */
 export function isPassedOver(path: string): boolean {
   return path.split(/[\\/]/u).some((name) => name.startsWith('.') || skipped.has(name));
 }

@@ -252,7 +252,7 @@ describe('the PDF', () => {
     expect(pdfOf([forUnits(1)]).bytes.toString('latin1')).toMatch(/MediaBox \[0 0 595\.27/u);
     expect(pdfOf([forUnits(1, { paper: 'letter' })]).bytes.toString('latin1')).toMatch(/MediaBox \[0 0 612 792\]/u);
   });
-  test.skipIf(!hasText)('nothing stands outside the page or in its margin', () => {
+  test.skipIf(!hasText)('nothing is outside the page or in its margin', () => {
     const file = join(folder, 'bounds.pdf');
     writeFileSync(file, pdfOf([attacked]).bytes);
     const boxes = execFileSync('pdftotext', ['-bbox', file, '-'], {
@@ -275,12 +275,12 @@ describe.skipIf(!hasText)('the pages', () => {
   const text = hasText ? pdfText(sheet) : '';
   const pages = text.split('\f').filter((page) => page.trim() !== '');
 
-  test('first aid stands on each page with work under pressure or a warning of injection, and on no other', () => {
+  test('first aid is on each page with work under pressure or a warning of injection, and on no other', () => {
     const pressed = sheet.blocks.flatMap((block) => (block.kind === 'step' && block.pressure ? [block.number] : []));
     expect(pressed.length).toBeGreaterThan(5);
     const { text, short } = wordsIn('en').cautions.injection;
     for (const page of pages) {
-      // A step begins its line; what is written down of it stands in the rows of a try, behind the same number.
+      // A step begins its line; what is written down for it is in the rows of a try, after the same number.
       const rows = page.split(/^Attempt \d/mu)[0]!.split('\n');
       const works = pressed.some((number) => rows.some((line) => line.startsWith(`${number} `)));
       const here = works || [text, short].some((warning) => bones(page).includes(bones(warning)));

@@ -4,7 +4,7 @@ import { assert, extension, fileUri, open, problems, replace, rule, type Test, u
 
 export const printTests: readonly Test[] = [
   {
-    name: 'a procedure with errors is refused, and prints as a draft where that is asked for',
+    name: 'a procedure with errors is refused, and prints as a draft on request',
     async run() {
       const { client } = await extension();
       const editor = await open('procedure.rebuild');

@@ -4,7 +4,7 @@ import { kindOfLimit } from '../../../quantities/index.ts';
 import { behind } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
-/** The lever is worked fast with an undamped gauge open. */
+/** The lever is worked fast while an undamped gauge is open. */
 export const gaugeOpenWhilePulsing: Rule<{ source: Source }> = {
   code: 'gauge-open-while-pulsing',
   severity: 'error',
@@ -22,9 +22,9 @@ export const gaugeOpenWhilePulsing: Rule<{ source: Source }> = {
         report({
           at: step,
           way,
-          message: `The gauge stands open while ${priming ? 'the unit is primed' : `${step.gate!.name} is tested`}.`,
-          why: 'the beats knock its movement out of true, and every reading after that is wrong.',
-          help: 'Write “with gauge shut”, or say in the shop that the gauge is damped.',
+          message: `The gauge is open while ${priming ? 'the unit is primed' : `${step.gate!.name} is tested`}.`,
+          why: 'the pulses knock its movement out of adjustment, and every reading after that is wrong.',
+          help: 'Write “with gauge shut”, or declare in the shop that the gauge is damped.',
           data: priming && step.gauge === null && step.call === null ? { source: step.source } : undefined,
         });
       },
@@ -35,7 +35,7 @@ export const gaugeOpenWhilePulsing: Rule<{ source: Source }> = {
   },
 };
 
-/** Quick strokes: priming, and what is judged by eye and ear. A figure is read at slow ones. */
+/** Quick strokes: priming, and tests judged by eye and ear. A figure is read at slow strokes. */
 function pulses({ verb, test, gate }: Step): boolean {
   if (verb === 'prime') return true;
   if (verb !== 'test' || test === null || test.reads !== null || test.within !== null) return false;

@@ -59,7 +59,7 @@ describe('gate-out-of-order', () => {
     ]);
   });
 
-  it('goes by the tests of each part number', () => {
+  it('uses the tests of each part number', () => {
     const only = (number: string, test: string) => `      only ${number} {\n${test}      }\n`;
     const other = seat.replace('20 bar below opening', '230 bar ±5');
     const prove = only('A-250', opening + other) + only('A-220', opening + other);
@@ -108,7 +108,7 @@ describe('repair-never-returns', () => {
 });
 
 describe('reading-not-taken-yet', () => {
-  it('leaves alone what goes by a spec, and `below reading`', () => {
+  it('leaves alone what uses a spec, and `below reading`', () => {
     const specs = (text: string) => `${text}\n    spec seat-line  pressure  230 bar ±5  source "Example sheet"`;
     const below = (name: string) => seat.replace('below opening', `below ${name}`);
     const names = (text: string) => one(text, 'reading-not-taken-yet');
@@ -128,7 +128,7 @@ describe('reading-not-taken-yet', () => {
     expect(found(text)).toEqual([]);
   });
 
-  it('is not told beside a test that is missing altogether', () => {
+  it('is not reported beside a test that is missing altogether', () => {
     const text = procedureWith({ prove: instead(opening, seat) });
     expect(found(text)).toEqual(['– gate-missing']);
   });

@@ -6,25 +6,25 @@ import type { Step } from '../../../model/procedure.ts';
 import { nearest } from '../../../syntax/nearest.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A step reckons from a reading that no step before it has taken on this build. */
+/** A step uses a reading that no step before it has taken on this build. */
 export const readingNotTakenYet: Rule = {
   code: 'reading-not-taken-yet',
   severity: 'error',
   since: '0.2.0',
-  title: 'A step reckons from a reading that was not taken before it.',
+  title: 'A step uses a reading that was not taken before it.',
   replay: ({ program, layout }, report) => {
     const { procedure } = program;
     const steps = stageSteps(program);
-    /** gate-missing says so. */
+    /** gate-missing reports it. */
     const missing = (name: string) =>
       [...procedure.family.provenBy, ...procedure.family.provenAcrossSet].some((proof) => proof.name === name) &&
       !steps.some(({ step }) => step.verb === 'test' && step.gate!.name === name);
     const asFound = (name: string, at: number) =>
       steps.some((one) => one.step.asFound && one.step.reading === name && one.at < at);
-    /** A reading that is no gate's: that a test is no longer proven is told as stale, with what used its reading. */
+    /** A reading that is no gate's. A test that is no longer proven is reported as stale, with what used its reading. */
     const old = (state: State, name: string) =>
       state.may(layout.readings.get(name)!, reading.old) && !layout.gates.has(name) && !layout.gates.has(`set ${name}`);
-    /** On the way of a repair it may be another slip of the same place. */
+    /** On the path of a repair it may be another mistake at the same place. */
     const told = new Set<Step>();
     return {
       step({ step, before, way, at }) {
@@ -33,14 +33,14 @@ export const readingNotTakenYet: Rule = {
         const { name, what } = use;
         const cell = layout.readings.get(name);
         if (cell === undefined) {
-          // `below reading` is the last one; a spec's own figure is there from the start.
+          // `below reading` is the last reading; a spec's own figure is known from the start.
           if (name === 'reading' || procedure.specs.some((spec) => spec.name === name)) return;
           const near = nearest(name, [...layout.readings.keys()]);
           report({
             at: step,
-            message: `${what} ${name}, and no step takes a reading of that name.`,
-            why: 'nobody could say from what.',
-            help: `${near.length > 0 ? `Did you mean ${either(near)}?` : 'Name the test that it goes by.'}`,
+            message: `${what} ${name}, but no step takes a reading of that name.`,
+            why: 'the bench hand has no figure to use.',
+            help: `${near.length > 0 ? `Did you mean ${either(near)}?` : 'Name the test that takes the reading.'}`,
           });
           return;
         }
@@ -50,8 +50,8 @@ export const readingNotTakenYet: Rule = {
             at: step,
             way,
             cause: `reading:${name}`,
-            message: `${what} ${name}, and ${name} has not been read before it.`,
-            why: 'the bench hand has no figure to go by, or takes an old one.',
+            message: `${what} ${name}, but ${name} has not been read by then.`,
+            why: 'the bench hand has no figure to use, or uses an old one.',
             help: `Read or test ${name} first.`,
           });
         } else if (step.verb !== 'choose' && old(before, name)) {
@@ -62,8 +62,8 @@ export const readingNotTakenYet: Rule = {
             way,
             since,
             cause: `stale:${since}`,
-            message: `${what} ${name}, and the unit was opened since ${name} was read.`,
-            why: 'the figure is that of another build.',
+            message: `${what} ${name}, but the unit was opened after ${name} was read.`,
+            why: 'the figure belongs to an earlier build.',
             help: `Read or test ${name} again first.`,
           });
         }
@@ -72,12 +72,11 @@ export const readingNotTakenYet: Rule = {
   },
 };
 
-/** What a step reckons from, and the words for it. After a fail `choose` goes by the reading that failed: an old one. */
+/** The reading that a step uses, and the words for it. After a fail `choose` uses the reading that failed: an old one. */
 function useOf(step: Step): { name: string; what: string } | null {
   const { hold, spread } = step.test ?? { hold: null, spread: null };
   if (hold != null && hold.of !== null) return { name: hold.of, what: `The pressure is held ${hold.relation}` };
-  if (step.choose !== null && step.choose.test !== '')
-    return { name: step.choose.test, what: 'The part is chosen by its' };
+  if (step.choose !== null && step.choose.test !== '') return { name: step.choose.test, what: 'The part is chosen by' };
   if (step.verb === 'across' && spread != null)
     return { name: step.gate!.name.replace(/^across /u, ''), what: 'The spread is that of' };
   return null;

@@ -20,7 +20,7 @@ export const settingNotLocked: Rule = {
           cause,
           message: `The ${words(adjuster.part)} is not locked when the unit leaves.`,
           why: 'it turns by itself on the engine, and the setting is lost.',
-          help: `Write “lock ${lock}”, with its torque, after it is set.`,
+          help: `After it is set, write “lock ${lock}” with its torque.`,
         });
       }
     },

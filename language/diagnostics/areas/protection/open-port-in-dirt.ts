@@ -23,8 +23,8 @@ export const openPortInDirt: Rule = {
         since,
         cause,
         message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open ${when}.`,
-        why: `grit goes in and comes out in the ${shipping ? 'engine of the customer' : 'tester'}.`,
-        help: `Write “cap ${names.join(', ')}” before.`,
+        why: `grit goes in, and comes out in the ${shipping ? "customer's engine" : 'tester'}.`,
+        help: `Write “cap ${names.join(', ')}” before this.`,
       });
     };
     return {

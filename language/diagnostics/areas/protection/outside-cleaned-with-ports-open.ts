@@ -22,8 +22,8 @@ export const outsideCleanedWithPortsOpen: Rule<{ names: readonly string[]; sourc
         since,
         cause,
         message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open while the outside is cleaned.`,
-        why: 'what the brush takes off goes in there.',
-        help: `Write “cap ${names.join(', ')}” before.`,
+        why: 'the dirt that the brush takes off goes in there.',
+        help: `Write “cap ${names.join(', ')}” before this step.`,
         data: step.call === null ? { names, source: step.source } : undefined,
       });
     },

@@ -26,7 +26,7 @@ export const partsLeftLoose: Rule = {
         cause,
         message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'lie' : 'lies'} loose ${when}.`,
         why: 'parts of several units get mixed.',
-        help: `Write keep ${names.join(', ')} at their place before.`,
+        help: `Write “keep ${names.join(', ')} at” and a station before this.`,
       });
     };
     return {
