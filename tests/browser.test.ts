@@ -203,6 +203,10 @@ describe.each([
     expect(await editor.ask<SpecsResult>('handtight/specs', { uri })).toMatchObject({ kind: 'specs' });
   });
 
+  it('refuses parameters of the wrong form with words, and goes on', async () => {
+    await expect(editor.ask('handtight/sheet', { uri: 7 })).rejects.toThrow(/expected string, received number/u);
+  });
+
   it('prints nothing, and says where that can be done', async () => {
     const printed = await editor.ask<PrintResult>('handtight/print', { uri, folder, draft: true });
     expect(printed).toMatchObject({ kind: 'none', reason: expect.stringContaining('desktop') });

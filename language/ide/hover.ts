@@ -1,6 +1,6 @@
 /** Hover: why a finding matters, a name's words, and what is declared of it. */
 import type { CheckResult } from '../db/workspace.ts';
-import { familySvg } from '../documents/traveler/index.ts';
+import { familySvg } from '../documents/traveler/drawings.ts';
 import { wordsIn } from '../i18n/index.ts';
 import { contains } from '../model/ranges.ts';
 import type { Position, Range } from '../model/source.ts';

@@ -1,5 +1,5 @@
 /** What is built: the command, the language server for Node and for browsers, the extension. */
-import type { BuildOptions } from 'esbuild';
+import type { BuildOptions, Plugin } from 'esbuild';
 
 const requireInModule =
   'import { createRequire as handtightRequire } from "node:module";\nconst require = handtightRequire(import.meta.url);';
@@ -24,6 +24,16 @@ const node: BuildOptions = {
   external: ['vscode', '@myriaddreamin/typst-ts-node-compiler', '@expo-google-fonts/*', 'dejavu-fonts-ttf'],
 };
 
+/** Leaves a module out of a bundle, which loads it from a file beside it: what is loaded so is compiled once for all starts. */
+function apart(module: string, file: string): Plugin {
+  return {
+    name: 'apart',
+    setup({ onResolve }) {
+      onResolve({ filter: /^\./ }, ({ path }) => (path === module ? { path: file, external: true } : undefined));
+    },
+  };
+}
+
 /** The language server for a worker of a browser: nothing of Node, nothing beside it. */
 export const browserWorker: BuildOptions = {
   ...common,
@@ -41,13 +51,28 @@ export const bundles: readonly BuildOptions[] = [
     entryPoints: ['server/cli/main.ts'],
     outfile: 'out/handtight.mjs',
     format: 'esm',
+    banner: { js: '#!/usr/bin/env node' },
+    plugins: [apart('./run.ts', './command.mjs')],
+  },
+  {
+    ...node,
+    entryPoints: ['server/cli/run.ts'],
+    outfile: 'out/command.mjs',
+    format: 'esm',
     // Packages written for CommonJS ask for require inside a module.
-    banner: { js: `#!/usr/bin/env node\n${requireInModule}` },
+    banner: { js: requireInModule },
   },
   {
     ...node,
     entryPoints: ['server/lsp/main.ts'],
     outfile: 'out/server.cjs',
+    format: 'cjs',
+    plugins: [apart('./node-main.ts', './language-server.cjs')],
+  },
+  {
+    ...node,
+    entryPoints: ['server/lsp/node-main.ts'],
+    outfile: 'out/language-server.cjs',
     format: 'cjs',
     define: { 'import.meta.url': 'handtightUrl' },
     banner: { js: 'const handtightUrl = require("node:url").pathToFileURL(__filename).href;' },

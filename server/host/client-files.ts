@@ -2,7 +2,7 @@
  * Files of a workspace that the server cannot reach itself: in a browser they are the client's. These requests go from the
  * server to the client. What comes back passes a schema.
  */
-import { z } from 'zod';
+import * as z from 'zod';
 
 /** All files of some folders of the workspace, {@link FindFilesParams} to {@link findFilesResult}. */
 export const findFilesMethod = 'handtight/findFiles';

@@ -1,5 +1,5 @@
 /** The request `handtight/print`: the sheet of what is at a place, as a PDF in a folder. */
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { printedContent } from '../../language/db/printed-content.ts';
 import { countOf, sheetFor } from '../../language/ide/pages.ts';
 import { printTargetAt, titleOf } from '../../language/ide/print-target.ts';

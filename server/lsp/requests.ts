@@ -2,7 +2,7 @@
  * The requests and notifications that the protocol does not have. What comes in passes a schema at the door;
  * what goes out is typed here, for the client to share.
  */
-import { z } from 'zod';
+import * as z from 'zod';
 import type { SheetPage, SpecsPage } from '../../language/ide/pages.ts';
 
 const position = z.strictObject({ line: z.int().min(0), character: z.int().min(0) });

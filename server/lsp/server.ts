@@ -16,7 +16,7 @@ import {
   TextDocuments,
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { isSettings } from '../../language/config/config.ts';
 import { actionsIn, allSafeChanges } from '../../language/ide/code-actions.ts';
 import { completionsAt } from '../../language/ide/completion/completions.ts';
@@ -32,8 +32,6 @@ import { completionItem } from './completion.ts';
 import { debounce } from './debounce.ts';
 import { diagnosticOf } from './diagnostics.ts';
 import { DocumentStore } from './document-store.ts';
-import { sheetAt, specsAt } from './pages.ts';
-import { printAt } from './print.ts';
 import { resolvePrintLink } from './print-link.ts';
 import { Publisher } from './publish.ts';
 import { checkedMethod, printLinkMethod, printMethod, sheetMethod, specsMethod } from './request-names.ts';
@@ -213,15 +211,19 @@ export function serve(connection: Connection, host: Host): void {
     return all === null ? actions : [...actions, all];
   });
 
-  connection.onRequest<SheetResult, void>(sheetMethod, (params: unknown) =>
-    sheetAt(store, host, understood(sheetParams, params)),
-  );
-  connection.onRequest<SpecsResult, void>(specsMethod, (params: unknown) =>
-    specsAt(store, host, understood(sheetParams, params)),
-  );
-  connection.onRequest<PrintResult, void>(printMethod, (params: unknown) =>
-    printAt(store, host, understood(printParams, params)),
-  );
+  // Pages are loaded with the first one that is asked for: an editor that starts waits for none of it.
+  connection.onRequest<SheetResult, void>(sheetMethod, async (params: unknown) => {
+    const { sheetAt } = await import('./pages.ts');
+    return sheetAt(store, host, understood(sheetParams, params));
+  });
+  connection.onRequest<SpecsResult, void>(specsMethod, async (params: unknown) => {
+    const { specsAt } = await import('./pages.ts');
+    return specsAt(store, host, understood(sheetParams, params));
+  });
+  connection.onRequest<PrintResult, void>(printMethod, async (params: unknown) => {
+    const { printAt } = await import('./print.ts');
+    return printAt(store, host, understood(printParams, params));
+  });
   connection.onRequest<PrintLinkResult, void>(printLinkMethod, (params: unknown) =>
     resolvePrintLink(store, host, understood(printLinkParams, params)),
   );
