@@ -4,7 +4,7 @@ import { isUnnecessary, problemText } from '../../language/ide/problem.ts';
 import type { Finding, Severity } from '../../language/model/diagnostic.ts';
 
 /** Who says it, in the editor's list of problems. */
-export const diagnosticSource = 'handtight';
+const diagnosticSource = 'handtight';
 
 /**
  * A finding as a diagnostic: its code is the rule, and the code's link opens the rule's page.

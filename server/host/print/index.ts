@@ -51,7 +51,6 @@ export function printSheets(sheets: readonly [Sheet, ...Sheet[]], title: string,
 }
 
 export { fileName } from './file-name.ts';
-export { htmlFonts } from './fonts.ts';
 export { pdfOf } from './pdf.ts';
 export { sheetNames } from './sheet-name.ts';
 export { WriteError, writeWhole } from './write.ts';
