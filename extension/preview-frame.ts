@@ -94,7 +94,7 @@ print?.addEventListener('click', () => host.postMessage({ type: 'print' }));
 problems.addEventListener('click', () => { if (!nextMissing()) host.postMessage({ type: 'problems' }); });
 
 addEventListener('message', ({ data }) => {
-  if (data.type === 'page') showPage(data.answer, data.uri, data.status, data.whose);
+  if (data.type === 'page') showPage(data.result, data.uri, data.status, data.whose);
   if (data.type === 'reveal') { wanted = data.line; reveal(); }
 });
 
@@ -137,20 +137,20 @@ document.addEventListener('copy', (event) => {
   event.preventDefault();
 });
 
-function showPage(answer, uri, status, of) {
-  const there = answer.kind !== 'none';
+function showPage(result, uri, status, of) {
+  const there = result.kind !== 'none';
   host.setState({ uri });
   view.hidden = !there;
   none.hidden = there;
   problems.hidden = !there;
   if (print) print.disabled = !there;
   whose.textContent = of ?? '';
-  if (!there) { none.textContent = answer.reason; shown = null; return; }
+  if (!there) { none.textContent = result.reason; shown = null; return; }
   problems.textContent = status.text;
   problems.classList.toggle('bad', status.bad);
-  file = answer.file;
-  const key = uri + '\\n' + answer.title;
-  const page = new DOMParser().parseFromString(answer.html, 'text/html');
+  file = result.file;
+  const key = uri + '\\n' + result.title;
+  const page = new DOMParser().parseFromString(result.html, 'text/html');
   // No link of the sheet leads anywhere from here.
   for (const element of page.querySelectorAll('script, meta[http-equiv], base, link')) element.remove();
   for (const element of page.querySelectorAll('a[href], [tabindex]')) {

@@ -25,11 +25,34 @@ function filesIn(folder: string) {
     .map((name) => ({ path: `${folder}/${name}`, text: readFileSync(join(root, folder, name), 'utf8') }));
 }
 
+/** Of Node: what a browser has not. */
+const ofNode = /^node:|^(?:vscode-languageserver|vscode-jsonrpc)\/node$/u;
+
 describe('server/', () => {
   it('writes to the streams of the command in one place, where hidden characters are written out', () => {
     const writing = filesIn('server/cli').filter(({ text }) => /std(out|err)\.write\(|console\./u.test(text));
     // main.ts reports that even this failed.
     expect(writing.map(({ path }) => path)).toEqual(['server/cli/main.ts', 'server/cli/say.ts']);
+  });
+
+  it('leaves to the language server the protocol: what is known of the language comes from language/ide', () => {
+    const reached = filesIn('server/lsp').flatMap(({ text }) =>
+      [...text.matchAll(/(?:from|import\()\s*'\.\.\/\.\.\/language\/([^/']+)\//gu)].map(([, layer]) => layer!),
+    );
+    expect([...new Set(reached)].sort()).toEqual(['config', 'db', 'ide', 'model']);
+    const model = filesIn('server/lsp').filter(({ text }) => /^import (?!type)[^;]*language\/model\//mu.test(text));
+    expect(model.map(({ path }) => path)).toEqual([]);
+  });
+
+  it('gives the language server its host at its two entries, so that it runs in a browser too', () => {
+    const lsp = filesIn('server/lsp');
+    expect(importing(ofNode, lsp).sort()).toEqual(['server/lsp/main.ts', 'server/lsp/node-main.ts']);
+    expect(importing(/\/host\/(?:print\/|node\.ts|browser\.ts)/u, lsp).sort()).toEqual([
+      'server/lsp/browser-main.ts',
+      'server/lsp/node-main.ts',
+    ]);
+    expect(importing(ofNode, filesIn('server/host')).sort()).toEqual(['server/host/node.ts']);
+    expect(filesIn('server/lsp').filter(({ text }) => /\b(?:Buffer|process|NodeJS)\./u.test(text))).toEqual([]);
   });
 });
 
@@ -38,7 +61,7 @@ describe('language/', () => {
     expect(importing(/^(node:|fs$|path$|vscode|langium\/lsp)/u)).toEqual([]);
     expect(
       sources
-        .filter(({ text }) => /\bprocess\.|Date\.now\(|new Date\(\)|Math\.random\(/u.test(text))
+        .filter(({ text }) => /\bprocess\.|\bBuffer\b|\bNodeJS\.|Date\.now\(|new Date\(\)|Math\.random\(/u.test(text))
         .map(({ path }) => path),
     ).toEqual([]);
   });
@@ -110,6 +133,21 @@ const layers: Readonly<Record<string, readonly string[]>> = {
   ],
   config: ['diagnostics', 'documents/traveler', 'i18n', 'model', 'syntax'],
   db: ['analysis', 'config', 'diagnostics', 'model', 'semantics', 'syntax'],
+  ide: [
+    'config',
+    'db',
+    'diagnostics',
+    'documents/specs',
+    'documents/traveler',
+    'engineering',
+    'i18n',
+    'model',
+    'quantities',
+    'recommendations',
+    'semantics',
+    'syntax',
+    'syntax/verbs',
+  ],
 };
 
 describe('the layers of language/', () => {

@@ -6,7 +6,7 @@ import {
   parseTree,
   printParseErrorCode,
 } from 'jsonc-parser';
-import { z } from 'zod';
+import * as z from 'zod';
 import { rules } from '../diagnostics/index.ts';
 import type { Paper } from '../documents/traveler/model.ts';
 import { type Language, languages } from '../i18n/index.ts';

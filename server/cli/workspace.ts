@@ -2,9 +2,11 @@ import { dirname, resolve } from 'node:path';
 import { isSettings, readSettings, type SettingsFile } from '../../language/config/config.ts';
 import { Checker, type CheckResult, type SourceFile } from '../../language/db/workspace.ts';
 import type { Finding } from '../../language/model/diagnostic.ts';
-import { excludedBy, FileFinder, type IsExcluded, isRead, settingsAt, shownPath } from '../host/files/find-files.ts';
+import { excludedBy, FileFinder, type IsExcluded, settingsAt, shownPath } from '../host/files/find-files.ts';
 import { idleSettings, unreadFinding } from '../host/files/not-read.ts';
-import { type ReadText, readText } from '../host/files/read-text.ts';
+import { readText } from '../host/files/read-text.ts';
+import { isRead } from '../host/files/which-files.ts';
+import type { ReadText } from '../host/host.ts';
 import { note } from './say.ts';
 import { UsageError } from './usage-error.ts';
 

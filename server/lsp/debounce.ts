@@ -5,9 +5,9 @@ export interface Debounced {
   cancel(): void;
 }
 
-/** @param delay quiet time before the call, ms */
+/** @param delay time without another request before the call, ms */
 export function debounce(call: () => void, delay: number): Debounced {
-  let timer: NodeJS.Timeout | undefined;
+  let timer: ReturnType<typeof setTimeout> | undefined;
   return {
     ask() {
       clearTimeout(timer);

@@ -45,7 +45,10 @@ async function main(): Promise<number> {
           else if (type === 'error' && suiteLine.test(text)) console.error(text);
           else if (suiteLine.test(text) || process.env.VERBOSE) console.log(text);
         },
-        exit: resolve,
+        exit(code) {
+          clearTimeout(timer);
+          resolve(code);
+        },
       })
         .then(() => page.goto(workbenchAddress(host, { workspace, extension: root, tests })))
         .catch((error) => {

@@ -4,8 +4,9 @@ import { mkdirSync, mkdtempSync, realpathSync, rmSync, symlinkSync, writeFileSyn
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
 import { afterAll, beforeEach, describe, expect, it } from 'vitest';
-import { excludedBy, FileFinder, isRead, settingsAt } from './find-files.ts';
+import { excludedBy, FileFinder, settingsAt } from './find-files.ts';
 import { readText } from './read-text.ts';
+import { isRead } from './which-files.ts';
 
 const top = realpathSync(mkdtempSync(join(tmpdir(), 'handtight-files-')));
 const folder = join(top, 'work');

@@ -1,15 +1,9 @@
 import { lstatSync } from 'node:fs';
 import { readdir, readlink, realpath, stat } from 'node:fs/promises';
 import { dirname, join, relative, resolve } from 'node:path';
-import ignore from 'ignore';
 import { settingsName } from '../../../language/config/config.ts';
 import { whyUnread } from './read-text.ts';
-
-/** Folders that hold no author's text, however many there are. */
-const skipped = new Set(['node_modules', 'out', 'dist']);
-
-/** More files than any shop writes: a workspace at the root of a disk must not take the memory. */
-const mostFiles = 10_000;
+import { isPassedOver, isRead, leftOutBy, mostFiles, tooManyFiles } from './which-files.ts';
 
 /** Something that was found and cannot be read, and what to do about it. */
 export interface Unread {
@@ -31,16 +25,13 @@ export type IsExcluded = (path: string, kind: 'file' | 'folder') => boolean;
 const nothing: IsExcluded = () => false;
 
 /**
- * What is left out by patterns as in .gitignore. Capital letters count everywhere alike, whatever the disk thinks of them.
+ * What is left out by patterns as in .gitignore.
  * @param folder that the patterns are from: nothing outside it is left out
  */
 export function excludedBy(folder: string, patterns: readonly string[]): IsExcluded {
   if (patterns.length === 0) return nothing;
-  const left = ignore({ ignorecase: false }).add(patterns);
-  return (path, kind) => {
-    const below = relative(folder, resolve(path)).replaceAll('\\', '/');
-    return ignore.isPathValid(below) && left.ignores(kind === 'folder' ? `${below}/` : below);
-  };
+  const leavesOut = leftOutBy(patterns);
+  return (path, kind) => leavesOut(relative(folder, resolve(path)).replaceAll('\\', '/'), kind);
 }
 
 /** A walk through a folder: what it has found, and where it has still to go. */
@@ -135,7 +126,7 @@ export class FileFinder {
     } else if (isRead(place.path)) {
       if (!kind.isFile()) this.#tell(place.path, noFile);
       else if (this.#found.size < mostFiles || this.#found.has(place.real)) walk.files.add(this.#pathOf(place));
-      else if (!this.unread.some(({ message }) => message === tooMany)) this.#tell(place.path, tooMany);
+      else if (!this.unread.some(({ message }) => message === tooManyFiles)) this.#tell(place.path, tooManyFiles);
     }
   }
 
@@ -151,38 +142,22 @@ export class FileFinder {
 }
 
 const noFile = 'This is a pipe, a socket or a device, not a file, so it is not read. Move it out of the folder.';
-const tooMany = `This file and those after it are not read: there are more than ${mostFiles} in this workspace. Open or name a smaller folder.`;
 
 /** By code unit: the same on every machine, whatever its language. */
 function byName(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }
 
-/** A path, from the walked folder, that the walk would not reach: it signals the change of a file all the same. */
-export function isPassedOver(path: string): boolean {
-  return path.split(/[\\/]/u).some((name) => name.startsWith('.') || skipped.has(name));
-}
-
-/** A file's name says whether it is read: procedures, and the settings of a workspace. */
-export function isRead(path: string): boolean {
-  const name = path.replace(/^.*[\\/]/u, '');
-  return !name.startsWith('.') && (name.endsWith('.rebuild') || name === settingsName);
-}
-
 /**
  * The one settings file that is in force: that of the folder that the command is run in, or that the editor has open; where
  * it has none, of the nearest folder above. Null where there is none.
  */
-export function settingsAt(folder: string, exists = isThere): string | null {
+export function settingsAt(folder: string): string | null {
   for (let at = resolve(folder); ; at = dirname(at)) {
     const path = join(at, settingsName);
-    if (exists(path)) return path;
+    if (lstatSync(path, { throwIfNoEntry: false }) !== undefined) return path;
     if (dirname(at) === at) return null;
   }
-}
-
-function isThere(path: string): boolean {
-  return lstatSync(path, { throwIfNoEntry: false }) !== undefined;
 }
 
 /** A path as it is shown and kept in records: from the current folder, with forward slashes. */

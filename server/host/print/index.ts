@@ -51,5 +51,5 @@ export function printSheets(sheets: readonly [Sheet, ...Sheet[]], title: string,
 }
 
 export { fileName } from './file-name.ts';
-export { htmlFonts } from './fonts.ts';
+export { sheetNames } from './sheet-name.ts';
 export { WriteError } from './write.ts';

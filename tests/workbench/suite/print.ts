@@ -1,5 +1,5 @@
 import { commands, Uri, workspace } from 'vscode';
-import type { PrintAnswer } from '../../../server/lsp/requests.ts';
+import type { PrintResult } from '../../../server/lsp/requests.ts';
 import { assert, extension, fileUri, open, problems, replace, rule, type Test, until } from './test.ts';
 
 export const printTests: readonly Test[] = [
@@ -11,9 +11,9 @@ export const printTests: readonly Test[] = [
       await replace(editor, 'remove nut, nozzle', 'remove nut, nozzel');
       await until('a finding', () => problems(editor.document).some((problem) => rule(problem) === 'unknown-name'));
       const question = { uri: editor.document.uri.toString(), folder: fileUri('traveler').toString() };
-      const refused = await client.sendRequest<PrintAnswer>('handtight/print', question);
+      const refused = await client.sendRequest<PrintResult>('handtight/print', question);
       assert.equal(refused.kind, 'errors');
-      const draft = await client.sendRequest<PrintAnswer>('handtight/print', { ...question, draft: true });
+      const draft = await client.sendRequest<PrintResult>('handtight/print', { ...question, draft: true });
       assert.equal(draft.kind, 'printed');
       if (draft.kind === 'printed') await expectPdf(draft.file);
       await open('procedure.rebuild');

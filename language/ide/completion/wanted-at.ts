@@ -1,7 +1,7 @@
-/** What may be at a place, by the words before it. */
-import { propertyClasses } from '../../language/engineering/proof-load.ts';
-import { dangers } from '../../language/model/danger.ts';
-import { continuing, fluidWords, kindWords, stepBlocks } from '../../language/syntax/keywords.ts';
+/** What may be written at a place, by the words before it. */
+import { propertyClasses } from '../../engineering/proof-load.ts';
+import { dangers } from '../../model/danger.ts';
+import { continuing, fluidWords, kindWords, stepBlocks } from '../../syntax/keywords.ts';
 import type { Place } from './place.ts';
 import { addressVerbs, inStep } from './step-place.ts';
 import { names, nothing, type Wanted, words } from './wanted.ts';

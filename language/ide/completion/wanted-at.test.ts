@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { wantedAt } from './completion-context.ts';
 import { placeAt } from './place.ts';
+import { wantedAt } from './wanted-at.ts';
 
 /** The words that are offered at the end of a text. */
 const wordsAt = (text: string) => wantedAt(placeAt(text, text.length)).words;

@@ -1,35 +1,6 @@
 /** Names that can be used at a place: those of the family and the shop that the procedure is for, else all. */
-import type { CheckResult } from '../../language/db/workspace.ts';
-import type { DeclaredSymbol } from '../../language/semantics/symbols.ts';
+import type { Declared } from '../declared.ts';
 import type { Place } from './place.ts';
-
-/** A declared name and the file that declares it. */
-export interface Declared {
-  readonly uri: string;
-  readonly symbol: DeclaredSymbol;
-  /** The declaration at the margin that it is in. */
-  readonly within: DeclaredSymbol;
-}
-
-/** Every declared name of the workspace, flat, in the order of the files. */
-export function allDeclared(result: CheckResult): Declared[] {
-  const all: Declared[] = [];
-  for (const [uri, symbols] of result.symbols) {
-    const walk = (symbol: DeclaredSymbol, within: DeclaredSymbol) => {
-      for (const named of usableNames(symbol)) all.push({ uri, symbol: named, within });
-      for (const child of symbol.children) walk(child, within);
-    };
-    for (const symbol of symbols) walk(symbol, symbol);
-  }
-  return all;
-}
-
-/** A `port` line may declare several; a test has the name of what it reads, in a step. */
-function usableNames(symbol: DeclaredSymbol): DeclaredSymbol[] {
-  if (symbol.kind === 'port') return symbol.name.split(',').map((name) => ({ ...symbol, name: name.trim() }));
-  const test = symbol.kind === 'step' ? /^test ([^\s,]+)/u.exec(symbol.name)?.[1] : undefined;
-  return test === undefined ? [symbol] : [symbol, { ...symbol, name: test, kind: 'test' }];
-}
 
 /** The declarations whose names are meant at a place. */
 export interface Scope {

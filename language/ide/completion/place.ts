@@ -3,8 +3,8 @@
  * parser has set such a line aside. Strings and comments are stepped over; braces are counted.
  */
 
-import { numberPattern, quantityPattern } from '../../language/quantities/index.ts';
-import { continuing } from '../../language/syntax/keywords.ts';
+import { numberPattern, quantityPattern } from '../../quantities/index.ts';
+import { continuing } from '../../syntax/keywords.ts';
 
 /** What encloses a position. */
 export interface Place {

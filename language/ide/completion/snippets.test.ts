@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { checkFiles } from '../../language/db/workspace.ts';
+import { checkFiles } from '../../db/workspace.ts';
 import { snippets } from './snippets.ts';
 
 /** The text that comes of a snippet when every gap is left as it is. */

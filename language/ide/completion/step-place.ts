@@ -1,10 +1,10 @@
 /** What may go on in a step, by the words before it: read forward, with the table of verbs. */
 
-import { dangers } from '../../language/model/danger.ts';
-import { kindWords, stepWords } from '../../language/syntax/keywords.ts';
-import { phrasesAfter, spellingOf, type Verb, verbs, verbTable } from '../../language/syntax/verbs/index.ts';
-import { clauseOf, type Follow, type Phrase, repeats } from '../../language/syntax/verbs/phrases.ts';
-import type { VerbObject } from '../../language/syntax/verbs/verb.ts';
+import { dangers } from '../../model/danger.ts';
+import { kindWords, stepWords } from '../../syntax/keywords.ts';
+import { phrasesAfter, spellingOf, type Verb, verbs, verbTable } from '../../syntax/verbs/index.ts';
+import { clauseOf, type Follow, type Phrase, repeats } from '../../syntax/verbs/phrases.ts';
+import type { VerbObject } from '../../syntax/verbs/verb.ts';
 import { names, nothing, type Wanted, words } from './wanted.ts';
 
 /** Kinds of declared names that each is a name of, as `DeclaredSymbol.kind` calls them. */
