@@ -8,7 +8,7 @@ test('a problem is said with its step, and what to do', () => {
   const { snapshot } = askedAt(edited('    clamp body in "holding fixture"\n', ''));
   const problem = snapshot.result.findings.find(({ rule }) => rule === 'not-clamped')!;
   expect(problemText(problem)).toMatch(
-    /^Step \d+\.\d+: Nothing holds the unit while the nozzle nut is broken loose\. Clamp it before/u,
+    /^Step \d+\.\d+: Nothing holds the unit while the nozzle nut is broken loose\. Clamp it first/u,
   );
   expect(isUnnecessary(problem)).toBe(false);
   expect(snapshot.result.findings.filter(isUnnecessary).map(({ rule }) => rule)).toContain('spec-unused');
