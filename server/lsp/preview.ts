@@ -1,6 +1,7 @@
 /** The request `handtight/sheet`: the sheet of what stands at a place, for a view beside the editor. */
 import { printedAs } from '../../language/config/config.ts';
-import { htmlOf, sheetOf } from '../../language/documents/traveler/index.ts';
+import { htmlOf } from '../../language/documents/renderers/index.ts';
+import { sheetOf } from '../../language/documents/traveler/index.ts';
 import { contentHash } from '../host/files/content-hash.ts';
 import { htmlFonts } from '../host/print/index.ts';
 import type { Library } from './document-store.ts';

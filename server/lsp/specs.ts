@@ -1,5 +1,6 @@
 /** The request `handtight/specs`: the specifications of the procedure at a place, for a view beside the editor. */
-import { missingCount, specsHtml, specsOf } from '../../language/documents/specs/index.ts';
+import { specsHtml } from '../../language/documents/renderers/index.ts';
+import { missingCount, specsOf } from '../../language/documents/specs/index.ts';
 import { htmlFonts } from '../host/print/index.ts';
 import type { Library } from './document-store.ts';
 import { subjectAt } from './print-target.ts';

@@ -1,41 +1,23 @@
+import { type Asked, askedOf, type Held, heldInService, isFor, proofsOf, stepsFor, torqueLimits, torqueSteps } from '../../analysis/held.ts';
 import { guardedOn } from '../../engineering/guarded.ts';
 import type { Words } from '../../i18n/index.ts';
+import { limitWords } from '../../i18n/limit-words.ts';
 import type { DoneResult, Job, ReadingResult, Result, ShimResult, TorqueResult, Unit } from '../../model/job.ts';
 import type { Procedure, Step } from '../../model/procedure.ts';
 import type { Asset } from '../../model/shop.ts';
 import { decimalsOf, decimalValue, rounded } from '../../quantities/decimal.ts';
-import {
-  add,
-  asDifference,
-  between,
-  compare,
-  compareDifferences,
-  kindOfLimit,
-  kindOfUnit,
-  sub,
-  window,
-} from '../../quantities/index.ts';
+import { add, asDifference, between, compare, compareDifferences, kindOfLimit, kindOfUnit, sub, window } from '../../quantities/index.ts';
 import type { Difference, Limit, Quantity } from '../../quantities/types.ts';
 import type { Window } from '../../quantities/window.ts';
 import { type ScrewStand, screwStands } from '../../recommendations/unit-screws.ts';
 import { type UnitStand, unitStands } from '../../recommendations/unit-shims.ts';
-import { capital } from '../traveler/names.ts';
-import {
-  type Asked,
-  askedOf,
-  type Held,
-  heldInService,
-  isFor,
-  proofsOf,
-  stepsFor,
-  torqueLimits,
-  torqueSteps,
-} from './asked.ts';
+import { capital, nameWords, partWords } from '../../model/titles.ts';
 import { type Change, Changes } from './changes.ts';
-import { type Doubt, doubtsOf } from './doubts.ts';
-import { limitWords, unitsWords } from './limit-words.ts';
+import { doubtsOf } from '../../analysis/doubts.ts';
+import type { Doubt } from '../../model/doubt.ts';
+import { doubtWords } from '../../i18n/doubt-words.ts';
 import { dayOf, misdated, uncalibrated } from './on-the-day.ts';
-import { nameWords, partWords, type Say } from './say.ts';
+import { type Say, unitsWords } from './say.ts';
 
 /** A last result, and what it was held to. */
 export interface Outcome {
@@ -118,7 +100,7 @@ export function judgedJob(procedure: Procedure, job: Job, today: string | null):
     procedure,
     job,
     today,
-    doubts: doubtsOf(job),
+    doubts: doubtsOf(job).map(({ unit, result, why }) => ({ unit, result, say: (w: Words) => doubtWords(w, why) })),
     stands: [...unitStands(job), ...screwStands(job)],
   };
   const units = job.units.filter(({ onHold }) => onHold === null).map((unit) => judgedUnit(known, unit));
@@ -146,12 +128,17 @@ export function judgedJob(procedure: Procedure, job: Job, today: string | null):
 /** How a unit stands at a reading that a shim or a screw sets. */
 type Stand = UnitStand | ScrewStand;
 
+/** A figure that cannot be, said once wherever it is met. */
+interface SaidDoubt extends Pick<Doubt, 'unit' | 'result'> {
+  readonly say: Say;
+}
+
 /** What a unit is judged with. */
 interface Known {
   readonly procedure: Procedure;
   readonly job: Job;
   readonly today: string | null;
-  readonly doubts: readonly Doubt[];
+  readonly doubts: readonly SaidDoubt[];
   readonly stands: readonly Stand[];
 }
 

@@ -1,5 +1,5 @@
 import { breakable, printable } from '../../i18n/printable.ts';
-import type { Sheet } from '../traveler/model.ts';
+import type { Sheet } from '../model.ts';
 import { template } from './typst-template.ts';
 
 /**

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../../db/workspace.ts';
 import type { Procedure } from '../../model/procedure.ts';
+import { stepFigures } from '../figures/step-figures.ts';
+import { settingOf, shownSteps } from '../print-context.ts';
+import { specsHtml, specsText } from '../renderers/index.ts';
 import { stepLimits } from '../traveler/limits.ts';
-import { settingOf, shownSteps } from '../traveler/print-context.ts';
-import { missingCount, type SpecCell, type SpecFigure, type Specs, specsHtml, specsOf, specsText } from './index.ts';
+import { missingCount, type SpecCell, type SpecFigure, type Specs, specsOf } from './index.ts';
 
 interface Texts {
   readonly shop?: string;
@@ -366,7 +368,7 @@ describe('part numbers, measurements and the rest', () => {
     const printed = new Set(cells.map((cell) => `${cell?.value} ${cell?.also}`));
     const setting = settingOf(made, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
     const limits = made.stages.flatMap((stage) =>
-      shownSteps(setting, stage).flatMap((step) => stepLimits(setting, step, stage)),
+      shownSteps(setting, stage).flatMap((step) => stepLimits(setting, stepFigures(setting, step, stage))),
     );
     expect(limits.length).toBeGreaterThan(4);
     for (const { value, also } of limits) expect(printed).toContain(`${value} ${also}`);

@@ -1,5 +1,5 @@
 import { capital, listed } from '../../../analysis/prose.ts';
-import { stageSteps } from '../../../analysis/stage-steps.ts';
+import { stageSteps } from '../../../analysis/stages.ts';
 import type { Rule } from '../../rule.ts';
 
 /** The tests stand in another order than the family's. One that is run again later is judged by either place. */

@@ -1,4 +1,5 @@
-import { doubtsOf } from '../../../documents/certificate/doubts.ts';
+import { doubtsOf } from '../../../analysis/doubts.ts';
+import { doubtWords } from '../../../i18n/doubt-words.ts';
 import { wordsIn } from '../../../i18n/index.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -10,6 +11,6 @@ export const implausibleResult: Rule = {
   title: 'A result of a job cannot be as it is written: a slip of the point, nothing, or more than the tool can show.',
   workspace({ jobs }, report) {
     const words = wordsIn('en');
-    for (const { result, say } of jobs.flatMap(doubtsOf)) report({ at: result.source, message: say(words) });
+    for (const { result, why } of jobs.flatMap(doubtsOf)) report({ at: result.source, message: doubtWords(words, why) });
   },
 };
