@@ -98,15 +98,7 @@ const layers: Readonly<Record<string, readonly string[]>> = {
     'syntax/verbs',
   ],
   'documents/specs': ['documents', 'documents/figures', 'engineering', 'i18n', 'model', 'quantities'],
-  'documents/certificate': [
-    'analysis',
-    'documents',
-    'engineering',
-    'i18n',
-    'model',
-    'quantities',
-    'recommendations',
-  ],
+  'documents/certificate': ['analysis', 'documents', 'engineering', 'i18n', 'model', 'quantities', 'recommendations'],
   // HTML, Typst and text of a document: nothing in language/ takes them, the command and the server do.
   'documents/renderers': ['documents', 'documents/specs', 'i18n'],
   config: ['diagnostics', 'i18n', 'model', 'syntax'],

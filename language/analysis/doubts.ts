@@ -1,14 +1,14 @@
-import type { Doubt, DoubtReason } from '../model/doubt.ts';
-import { capital, nameWords, partWords } from '../model/titles.ts';
 import Fraction from 'fraction.js';
-import { askedOf, choosing, heldInService, torqueLimits } from './held.ts';
-import { suits } from './tools.ts';
+import type { Doubt, DoubtReason } from '../model/doubt.ts';
 import type { Job, ReadingResult, ShimResult, TorqueResult, Unit } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Asset, Stock } from '../model/shop.ts';
+import { capital, nameWords, partWords } from '../model/titles.ts';
 import { decimalsOf, decimalValue, exactText, tenTo } from '../quantities/decimal.ts';
 import { amount, compare, kindOfLimit, kindOfUnit, type Limit, window } from '../quantities/index.ts';
 import type { Kind, Quantity } from '../quantities/types.ts';
+import { askedOf, choosing, heldInService, torqueLimits } from './held.ts';
+import { suits } from './tools.ts';
 
 /**
  * How many times over the upper end of its limit, or under the lower, a figure is no result but a slip. Common practice,
@@ -107,8 +107,7 @@ function shimDoubt(procedure: Procedure, unit: Unit, { part, size, fitted, tool 
   const never = choosing(procedure, part)
     .flatMap(({ choose }) => choose!.neverAbove ?? [])
     .find((limit) => compare(size, limit) === 1);
-  if (fitted && never !== undefined)
-    return { is: 'over most', name: title, value: size, most: never };
+  if (fitted && never !== undefined) return { is: 'over most', name: title, value: size, most: never };
   return tool === undefined ? null : notShown(procedure, title, size, tool);
 }
 
@@ -137,8 +136,7 @@ function farFrom(name: string, value: Quantity, limit: Limit, { low: under }: { 
 /** The tool that is named cannot show it, or none of the shop can. */
 function notShown({ shop }: Procedure, name: string, value: Quantity, tool: string | null): DoubtReason | null {
   const asset = tool === null ? null : (shop.assets.find((one) => one.name === tool) ?? null);
-  if (asset !== null)
-    return shows(asset, value) ? null : { is: 'wrong tool', name, value, tool: asset.name };
+  if (asset !== null) return shows(asset, value) ? null : { is: 'wrong tool', name, value, tool: asset.name };
   const kind = kindOfUnit(value.unit);
   const all = shop.assets.filter(({ range }) => range !== null && kindOfUnit(range.high.unit) === kind);
   if (tool !== null || all.length === 0 || all.some((one) => shows(one, value))) return null;

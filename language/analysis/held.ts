@@ -4,7 +4,7 @@ import type { LimitUse, Procedure, Step } from '../model/procedure.ts';
 import type { DecisionRule, StandingTolerance } from '../model/shop.ts';
 import { specFor } from '../model/spec-for.ts';
 import type { Limit } from '../quantities/types.ts';
-import { judgedLimits, withStanding } from './limits.ts';
+import { judgedLimit, withStanding } from './limits.ts';
 import { limitOfReading } from './readings.ts';
 
 /** Parts that went in new, as far as the results say so. */
@@ -30,8 +30,7 @@ export function limitNow(procedure: Procedure, reading: string, unit: Unit): Lim
 export function limitOfUse(procedure: Procedure, use: LimitUse, { number, results }: Unit): LimitNow {
   const newPart = use.form === 'spec' ? specFor(procedure, use.spec, number)?.whenNewPart : null;
   const forNew = newPart != null && renewedIn(results).has(newPart);
-  const limits = judgedLimits(procedure, { only: null }, use, [forNew ? 'whenNew' : 'rebuilt']);
-  const own = limits.find((one) => one.number === number) ?? limits.find((one) => one.number === null);
+  const own = judgedLimit(procedure, use, number, forNew ? 'whenNew' : 'rebuilt');
   return { limit: own?.limit ?? null, forNew, acceptance: own?.acceptance ?? 'simple' };
 }
 

@@ -166,6 +166,12 @@ export function judgedLimits(
   });
 }
 
+/** The limit of one part number: its own, or that of all. Null: none is given, or none is asked for. */
+export function judgedLimit(procedure: Procedure, use: LimitUse, number: string | null, which: Which): Judged | null {
+  const limits = judgedLimits(procedure, { only: number === null ? null : [number] }, use, [which]);
+  return limits.find((one) => one.number === number) ?? limits.find((one) => one.number === null) ?? null;
+}
+
 /** A unit of the wrong kind is another rule's finding. A rate in two quantities is not of the kind of its first. */
 function isOfItsKind({ kind, per }: Spec, limit: Limit): boolean {
   return kind === null || per !== null || kindAdmits(kind, quantitiesOf(limit)[0]!.unit);

@@ -1,6 +1,6 @@
 import type { Allow } from '../model/source.ts';
-import type { TableBlock } from './model.ts';
 import { titleOf } from '../model/titles.ts';
+import type { TableBlock } from './model.ts';
 import type { Setting } from './print-context.ts';
 import { allSteps } from './print-context.ts';
 

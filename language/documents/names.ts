@@ -1,7 +1,7 @@
-import { titleOf } from '../model/titles.ts';
 import type { Words } from '../i18n/index.ts';
 import type { Family, Part } from '../model/family.ts';
 import type { Procedure, StepObject } from '../model/procedure.ts';
+import { titleOf } from '../model/titles.ts';
 
 /** Title of the thing of this name, or the name as words. */
 function titleAmong(things: readonly { readonly name: string; readonly title: string }[], name: string): string {

@@ -4,17 +4,17 @@ import { limitWords } from '../../i18n/limit-words.ts';
 import type { Unit } from '../../model/job.ts';
 import type { Procedure } from '../../model/procedure.ts';
 import type { Asset } from '../../model/shop.ts';
+import { capital, nameWords, partWords } from '../../model/titles.ts';
 import { limitText } from '../../quantities/index.ts';
 import type { Quantity } from '../../quantities/types.ts';
 import { acceptanceText } from '../acceptance.ts';
 import type { Block, TableBlock, TextBlock } from '../model.ts';
-import { capital } from '../../model/titles.ts';
 import { baseTitle, numberWords } from '../names.ts';
 import type { Setting } from '../print-context.ts';
 import { accuracyWords, assetWords } from '../tools.ts';
-import { type Found, type Judged, type JudgedJob, type Missing, type Outcome, ownUnit } from './judge.ts';
-import { nameWords, partWords } from '../../model/titles.ts';
+import type { Found, Judged, JudgedJob, Missing, Outcome } from './judged.ts';
 import { unitsWords } from './say.ts';
+import { ownUnit } from './set-spread.ts';
 
 /** Most units side by side in the table of readings. */
 const mostUnits = 6;

@@ -1,5 +1,5 @@
-import { formatQuantity } from '../../quantities/index.ts';
 import { capital, titleOf } from '../../model/titles.ts';
+import { formatQuantity } from '../../quantities/index.ts';
 import { specTitle } from '../names.ts';
 import { lineOf, missing, wordsCell } from './cells.ts';
 import { torque } from './joints.ts';

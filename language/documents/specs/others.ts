@@ -1,9 +1,9 @@
 import type { PartNumber } from '../../model/procedure.ts';
 import { specFor } from '../../model/spec-for.ts';
+import { capital, titleOf } from '../../model/titles.ts';
 import { formatQuantity, limitText, type Quantity } from '../../quantities/index.ts';
 import type { Which } from '../figures/held.ts';
 import { rateWords } from '../figures/rates.ts';
-import { capital, titleOf } from '../../model/titles.ts';
 import { objectWords, specTitle } from '../names.ts';
 import { lineOf, missing, wordsCell } from './cells.ts';
 import { specWords, sheetWords as words } from './labels.ts';

@@ -1,11 +1,11 @@
 import { ceilingText } from '../../i18n/limit-words.ts';
 import type { LimitUse, Step } from '../../model/procedure.ts';
 import { specFor } from '../../model/spec-for.ts';
+import { capital } from '../../model/titles.ts';
 import { formatQuantity } from '../../quantities/index.ts';
 import type { Which } from '../figures/held.ts';
 import { holdWords } from '../figures/hold-words.ts';
 import { conditionFigure, type LimitFigure, lineOf as lineOfFigure } from '../figures/limit-figure.ts';
-import { capital } from '../../model/titles.ts';
 import { objectWords, specTitle } from '../names.ts';
 import { type Done, lineOf, wordsCell } from './cells.ts';
 import { specWords, sheetWords as words } from './labels.ts';

@@ -233,7 +233,7 @@ describe('the PDF', () => {
     const run = () =>
       execFileSync(process.execPath, ['--input-type=module', '--experimental-strip-types', '-e', script], {
         encoding: 'utf8',
-        cwd: join(import.meta.dirname, '../..'),
+        cwd: join(import.meta.dirname, '../../..'),
         stdio: ['ignore', 'pipe', 'ignore'],
       });
     const hash = run();

@@ -11,6 +11,7 @@ export const implausibleResult: Rule = {
   title: 'A result of a job cannot be as it is written: a slip of the point, nothing, or more than the tool can show.',
   workspace({ jobs }, report) {
     const words = wordsIn('en');
-    for (const { result, why } of jobs.flatMap(doubtsOf)) report({ at: result.source, message: doubtWords(words, why) });
+    for (const { result, why } of jobs.flatMap(doubtsOf))
+      report({ at: result.source, message: doubtWords(words, why) });
   },
 };
