@@ -107,7 +107,7 @@ export function limit(layout: Layout, done: Done, use: LimitUse, which: Which): 
 const noFigure = { value: null, figure: null };
 
 /** The limits of a use that is the step's own, or of another: an adjuster is held to the spec that it sets. */
-function heldAt(setting: Setting, { step, where, figures }: Done, use: LimitUse): readonly HeldFigure[] {
+export function heldAt(setting: Setting, { step, where, figures }: Done, use: LimitUse): readonly HeldFigure[] {
   const own = figures.use;
   const isOwn = own === use || (own?.form === 'spec' && use.form === 'spec' && own.spec === use.spec);
   return isOwn ? figures.held : heldFigures(setting, step, where, use);

@@ -225,6 +225,14 @@ describe('tests', () => {
     expect(lines(figures(specs, 'tests', 'Lift'))[0]).toMatch(/\| MIC-1 \| ±0.003 mm \| 3\.9:1$/u);
   });
 
+  it('have a spread of temperatures in its own unit, as the sheet: 5 °C apart are no 41 °F', () => {
+    const shop = 'gauge TH-1 range 0..200 °F within 2 °F at tester';
+    const more =
+      'stage t at tester { test warm read temperature accept "warm"  across the set warm spread at most 5 °C }';
+    const spread = lines(figures(specsOf(procedureOf({ shop, more })), 'tests', 'Warm')).at(-1);
+    expect(spread).toMatch(/^Spread over the set \[2\.2\] at most 5 °C \|/u);
+  });
+
   it('have every figure, in the order of the procedure, with what is found and the spread', () => {
     const specs = specsOf(
       procedureOf({

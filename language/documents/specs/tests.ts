@@ -9,7 +9,18 @@ import { conditionFigure, type LimitFigure, lineOf as lineOfFigure } from '../fi
 import { objectWords, specTitle } from '../names.ts';
 import { type Done, lineOf, wordsCell } from './cells.ts';
 import { specWords, sheetWords as words } from './labels.ts';
-import { type Cells, condition, figure, type Layout, limit, merged, nothing, specOf, written } from './layout.ts';
+import {
+  type Cells,
+  condition,
+  figure,
+  heldAt,
+  type Layout,
+  limit,
+  merged,
+  nothing,
+  specOf,
+  written,
+} from './layout.ts';
 import type { SpecFigure, SpecItem } from './model.ts';
 
 export function tests(layout: Layout): SpecItem[] {
@@ -110,7 +121,7 @@ export function readings(
 ): SpecFigure[] {
   const { step } = done;
   if (use.form === 'limit') return [figure(layout, what, done, limit(layout, done, use, 'rebuilt'))];
-  const values = layout.numbers.map((number) => specFor(layout.procedure, use.spec, number?.name ?? null));
+  const values = heldAt(layout.setting, done, use).flatMap(({ which, value }) => (which === 'rebuilt' ? value : []));
   const has = (which: Which) => values.some((value) => value?.[which] != null);
   const judgedBy: readonly Which[] = step.asFound ? [has('inService') ? 'inService' : 'rebuilt'] : wanted;
   const settles = !step.asFound && values.some((value) => value?.settling != null);
