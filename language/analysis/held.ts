@@ -27,7 +27,7 @@ export function limitNow(procedure: Procedure, reading: string, unit: Unit): Lim
 }
 
 /** The same of a limit that is asked for at a step. */
-export function limitOfUse(procedure: Procedure, use: LimitUse, { number, results }: Unit): LimitNow {
+function limitOfUse(procedure: Procedure, use: LimitUse, { number, results }: Unit): LimitNow {
   const newPart = use.form === 'spec' ? specFor(procedure, use.spec, number)?.whenNewPart : null;
   const forNew = newPart != null && renewedIn(results).has(newPart);
   const own = judgedLimit(procedure, use, number, forNew ? 'whenNew' : 'rebuilt');
@@ -126,7 +126,7 @@ export function torqueLimits(procedure: Procedure, unit: Unit, part: string): He
 }
 
 /** The limit of a unit at a use: of its part number, and for new parts where such went in. None: nobody gives one. */
-export function heldOf(procedure: Procedure, use: LimitUse, unit: Unit, step: Step | null): Held[] {
+function heldOf(procedure: Procedure, use: LimitUse, unit: Unit, step: Step | null): Held[] {
   if (use.form === 'limit') return [heldTo(procedure, use.limit, step?.sourceText ?? null)];
   const value = specFor(procedure, use.spec, unit.number);
   const { limit, forNew } = limitOfUse(procedure, use, unit);
@@ -144,7 +144,7 @@ export function heldOf(procedure: Procedure, use: LimitUse, unit: Unit, step: St
 }
 
 /** A limit that stands in the step. */
-export function heldTo(procedure: Procedure, written: Limit, source: string | null): Held {
+function heldTo(procedure: Procedure, written: Limit, source: string | null): Held {
   const { limit, standing } = withStanding(procedure.shop, written);
   return { limit, newPart: null, rule: procedure.shop.acceptance.rule, source, standing };
 }

@@ -39,6 +39,6 @@ export function acrossSet(procedure: Procedure, test: string, kind: Kind, number
 }
 
 /** The name of what a step compares across the set. */
-export function comparedBy({ gate }: Step): string {
+function comparedBy({ gate }: Step): string {
   return gate!.name.replace(/^across /u, '');
 }

@@ -204,7 +204,7 @@ export function firstToBind({ parts }: Family, shim: Part): Binding | null {
  * What the shims of a choice may never pass, all that lie on each other together: `never above` of the step, or the
  * thickness over which a spring binds, whichever is less. Null: nothing is said.
  */
-export function thicknessLimit(family: Family, shims: readonly Part[], neverAbove: Quantity | null): Quantity | null {
+function thicknessLimit(family: Family, shims: readonly Part[], neverAbove: Quantity | null): Quantity | null {
   const bounds = [neverAbove, ...shims.map((shim) => firstToBind(family, shim)?.bindsOver ?? null)];
   return bounds.reduce((least, one) => (least === null || (one !== null && compare(one, least) === -1) ? one : least));
 }

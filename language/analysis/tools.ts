@@ -59,7 +59,7 @@ export function isAsked(asset: Asset, { kind, range }: KindUse): boolean {
 }
 
 /** What must lie on a tool's scale: of a torque what the wrench is set to, of a reading both ends of its limit. */
-export function onScale(work: ToolWork, limit: Limit, asset: Asset): Quantity[] {
+function onScale(work: ToolWork, limit: Limit, asset: Asset): Quantity[] {
   const { low, high, nominal } = window(limit);
   if (work.does !== 'set') return low === null && high === null ? present(nominal) : present(low, high);
   const torque = aimOf(limit);
@@ -116,7 +116,7 @@ export function namedTools({ shop }: Procedure, { step, kind }: ToolWork): Asset
  * The tools with which a limit is set or read: those that the step names; else the gauge of the station, else the
  * loose ones. Only such as reach it. None where the step names a tool in words of its own: nobody can judge that one.
  */
-export function toolsFor(procedure: Procedure, work: ToolWork, judged: Judged): Asset[] {
+function toolsFor(procedure: Procedure, work: ToolWork, judged: Judged): Asset[] {
   const named = namedTools(procedure, work);
   const reaching = (tools: readonly Asset[]) => tools.filter((asset) => reaches(work, judged, asset));
   if (named.length > 0) return reaching(named.filter((asset) => isAt(work.station, asset)));

@@ -73,7 +73,7 @@ function onTool(procedure: Setting['procedure'], step: Step, where: Where, limit
 }
 
 /** The least that can be read of a tool: half a mark; of a digital one, all of its last digit. */
-export function leastOn(scale: Scale | null): Difference | null {
+function leastOn(scale: Scale | null): Difference | null {
   const mark = scale?.graduated ?? null;
   if (mark === null || scale?.digital === true) return mark;
   return { ...mark, number: exactText(decimalValue(mark.number).div(2)) };

@@ -52,7 +52,7 @@ export function shimLookup(setting: Setting, { objects }: Step, group: ForNumber
 }
 
 /** `+0.05`, `0`, `−0.05`. */
-export function changeWords({ words }: Setting, change: string): string {
+function changeWords({ words }: Setting, change: string): string {
   const size = Number(change);
   return size > 0 ? `+${words.number(change)}` : size === 0 ? '0' : words.number(change);
 }
