@@ -7,8 +7,6 @@ import { root } from './library.ts';
 const sources = readdirSync(join(root, 'language'), { recursive: true, withFileTypes: true })
   .filter((entry) => entry.isFile() && entry.name.endsWith('.ts') && !entry.name.endsWith('.test.ts'))
   .map((entry) => join(entry.parentPath, entry.name))
-  // What only tests use may read files.
-  .filter((path) => !/example-pages|sound-procedure|example-base/u.test(path))
   .map((path) => ({ path: relative(root, path).replaceAll('\\', '/'), text: readFileSync(path, 'utf8') }));
 
 const importing = (pattern: RegExp, among = sources) =>

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { told } from '../diagnostics/example-pages.ts';
-import { instead, procedureWith } from '../diagnostics/sound-procedure.ts';
+import { told } from '../../tests/fixtures/example-pages.ts';
+import { instead, procedureWith } from '../../tests/fixtures/sound-procedure.ts';
 
 /** Rules on the fitness of tools that speak where the opening is held to a limit and read on a gauge. */
 function read(limit: string, gauge: string): string[] {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
+import { procedureWith } from '../../../tests/fixtures/sound-procedure.ts';
 import { checkFiles } from '../../db/workspace.ts';
-import { procedureWith } from '../../diagnostics/sound-procedure.ts';
 import { shimAdvice } from '../../engineering/shim-advice.ts';
 import { convert } from '../../quantities/index.ts';
 import { unitStands } from '../../recommendations/unit-shims.ts';

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { instead, procedureWith } from '../../../tests/fixtures/sound-procedure.ts';
 import { checkFiles } from '../../db/workspace.ts';
-import { instead, procedureWith } from '../../diagnostics/sound-procedure.ts';
+import { settlingFigures } from '../figures/settling.ts';
 import { settingOf } from '../print-context.ts';
 import { settlingFacts } from './steps.ts';
-import { settlingFigures } from '../figures/settling.ts';
 
 /** Facts of the repair's `choose`, with a spec line and a line before it. */
 function facts(spec: string, before: string, change: { family?: (text: string) => string; own?: string } = {}) {
@@ -23,7 +23,9 @@ function facts(spec: string, before: string, change: { family?: (text: string) =
   const place = procedure.repairs.find(({ name }) => name === 'reshim')!;
   const step = place.steps.find(({ verb }) => verb === 'choose')!;
   const setting = settingOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
-  return settlingFacts(setting, settlingFigures(setting, step, place)).map(({ label, text: of }) => `${label}: ${of}`.replaceAll('\u00a0', ' '));
+  return settlingFacts(setting, settlingFigures(setting, step, place)).map(({ label, text: of }) =>
+    `${label}: ${of}`.replaceAll('\u00a0', ' '),
+  );
 }
 
 const settling = ', settling 4 bar';

@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import { instead, procedureWith } from '../../../tests/fixtures/sound-procedure.ts';
 import { checkFiles } from '../../db/workspace.ts';
-import { instead, procedureWith } from '../../diagnostics/sound-procedure.ts';
 import { wordsIn } from '../../i18n/index.ts';
-import { textOf } from '../renderers/index.ts';
-import { sheetOf } from '../traveler/index.ts';
-import { rateText } from '../figures/rates.ts';
-import { sentenceOf } from '../traveler/sentences.ts';
-import { settingOf } from '../print-context.ts';
 import { inRows, shimLookup } from '../figures/lookups.ts';
+import { rateText } from '../figures/rates.ts';
 import { shimTables } from '../figures/shim-table.ts';
+import { settingOf } from '../print-context.ts';
+import { textOf } from '../renderers/index.ts';
+import { sheetOf } from './index.ts';
+import { sentenceOf } from './sentences.ts';
 
 /** The tables of the repair's `choose`, with plain blanks and signs. */
 function tables(change: Parameters<typeof procedureWith>[0] = {}) {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { instead, procedureWith } from '../../../tests/fixtures/sound-procedure.ts';
 import { checkFiles } from '../../db/workspace.ts';
-import { instead, procedureWith } from '../../diagnostics/sound-procedure.ts';
 import { stepFigures } from '../figures/step-figures.ts';
 import { settingOf } from '../print-context.ts';
 import { passFacts, wrenchSettings } from './wrench-setting.ts';
@@ -18,7 +18,9 @@ function settings(torque: string, wrench: string, adapter = 'adapter 6 in at 0°
   const place = procedure.repairs.find(({ steps }) => steps.some(({ verb }) => verb === 'torque'))!;
   const step = place.steps.find(({ verb }) => verb === 'torque')!;
   const setting = settingOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
-  return facts(setting, stepFigures(setting, step, place)).map(({ label, text: value }) => `${label}: ${value.replaceAll('\u00a0', ' ')}`);
+  return facts(setting, stepFigures(setting, step, place)).map(
+    ({ label, text: value }) => `${label}: ${value.replaceAll('\u00a0', ' ')}`,
+  );
 }
 
 const wrench = 'range 10..100 lbf·ft  within 4 %  length 12 in';
