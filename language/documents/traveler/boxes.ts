@@ -1,12 +1,12 @@
-import type { Repair, Step } from '../../model/procedure.ts';
 import { waitsForOthers } from '../../analysis/control-flow-graph.ts';
 import type { Words } from '../../i18n/index.ts';
-import type { Grid } from '../model.ts';
+import type { Repair, Step } from '../../model/procedure.ts';
 import { capital } from '../../model/titles.ts';
-import { objectWords, specTitle } from '../names.ts';
-import { pathsOf } from './paths.ts';
-import { type Setting, shownSteps } from '../print-context.ts';
 import type { StepFigures } from '../figures/step-figures.ts';
+import type { Grid } from '../model.ts';
+import { objectWords, specTitle } from '../names.ts';
+import { type Setting, shownSteps } from '../print-context.ts';
+import { pathsOf } from './paths.ts';
 
 type Row = Grid['rows'][number];
 
@@ -227,8 +227,7 @@ function repeatedAfter(setting: Setting, repair: Repair): Step[] {
   const all = stages.flatMap((place) => shownSteps(setting, place).map((step) => ({ place, step })));
   const from = all.findIndex(({ step }) => step === first);
   // A part that is renewed at a check in a repair is looked at there again.
-  if (from < 0)
-    return repairs.flatMap(({ steps }) => steps.filter((step) => step === first));
+  if (from < 0) return repairs.flatMap(({ steps }) => steps.filter((step) => step === first));
   const sends = (names: ReadonlySet<string>) => (step: Step) =>
     step.gate?.onFail.some((entry) => names.has(entry.repair)) === true;
   const names = new Set([repair.name]);

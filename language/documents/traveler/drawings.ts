@@ -1,10 +1,10 @@
-import { type Drawing as Drawn, drawingWords, explodedOf, stripsOf, svgOf } from '../drawing/index.ts';
+import type { Words } from '../../i18n/index.ts';
 import type { Family } from '../../model/family.ts';
 import type { Step } from '../../model/procedure.ts';
-import type { Words } from '../../i18n/index.ts';
+import { type Drawing as Drawn, drawingWords, explodedOf, stripsOf, svgOf } from '../drawing/index.ts';
 import { byNumber } from '../figures/by-number.ts';
-import type { DrawingBlock, Paper, TextBlock } from '../model.ts';
 import type { StepFigures } from '../figures/step-figures.ts';
+import type { DrawingBlock, Paper, TextBlock } from '../model.ts';
 import type { Setting } from '../print-context.ts';
 
 /** What is left of a page under a long head and the title of the drawing, and over first aid at the foot, in millimetres. */

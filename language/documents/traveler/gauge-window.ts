@@ -19,7 +19,10 @@ export function gaugeWindows(setting: Setting, { step, held }: StepFigures): Fac
   });
   // With new parts another limit counts.
   const withNew = step.asFound ? [] : byNumber(setting, (number) => factOf(setting, of('whenNew', number)));
-  return [...rebuilt, ...withNew].map(({ told, whose }) => ({ ...told, text: withNumbers({ told: told.text, whose }) }));
+  return [...rebuilt, ...withNew].map(({ told, whose }) => ({
+    ...told,
+    text: withNumbers({ told: told.text, whose }),
+  }));
 }
 
 function factOf({ procedure, words }: Setting, held: HeldFigure | undefined): Fact | null {

@@ -1,16 +1,16 @@
 import { describe, expect, test } from 'vitest';
+import { jobOf, nominal, procedure, q, range, shop } from '../../../tests/fixtures/injector.ts';
 import { withStanding } from '../../analysis/limits.ts';
-import type { Procedure, Step } from '../../model/index.ts';
-import { english, type Limit } from '../../quantities/index.ts';
 import { wordsIn } from '../../i18n/index.ts';
 import { ceilingText } from '../../i18n/limit-words.ts';
+import type { Procedure, Step } from '../../model/index.ts';
+import { english, type Limit } from '../../quantities/index.ts';
 import { shownLimit } from '../../quantities/shown-limit.ts';
-import { jobOf, nominal, procedure, q, range, shop } from '../../../tests/fixtures/injector.ts';
-import { stepLimits } from './limits.ts';
-import { type Setting, settingOf, type SheetOptions } from '../print-context.ts';
 import { limitFigure } from '../figures/limit-figure.ts';
 import { unitOfScale } from '../figures/scales.ts';
 import { stepFigures } from '../figures/step-figures.ts';
+import { type Setting, type SheetOptions, settingOf } from '../print-context.ts';
+import { stepLimits } from './limits.ts';
 
 const blank: SheetOptions = {
   job: null,
@@ -62,7 +62,7 @@ describe('a limit as a hand needs it', () => {
         shownLimit(nominal('10 MPa'), {
           unit: 'psi',
           mark,
-         
+
           setToNominal: true,
           wording: english,
         }).value,
@@ -236,10 +236,7 @@ describe('the gauge that a limit is read on', () => {
     const made = { ...procedure, shop: { ...shop, assets: assets.map((own) => ({ ...gauge, ...own })) } };
     const setting = settingOf(made, blank);
     const { scale } = limitFigure(setting, opening, { station: 'tester' }, limit);
-    return [
-      unitOfScale(scale),
-      scale?.graduated?.number ?? null,
-    ];
+    return [unitOfScale(scale), scale?.graduated?.number ?? null];
   };
   const needle = { range: range('0', '1 mm') as typeof gauge.range, graduated: q('0.002 mm') };
   const small = { range: range('0', '60 bar') as typeof gauge.range, graduated: q('0.5 bar') };

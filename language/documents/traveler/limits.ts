@@ -1,12 +1,12 @@
 import type { Words } from '../../i18n/index.ts';
 import type { Step } from '../../model/procedure.ts';
+import { capital, titleOf } from '../../model/titles.ts';
 import { type ForNumbers, forNumbers, whoseWords } from '../figures/by-number.ts';
 import type { HeldFigure, Which } from '../figures/held.ts';
 import type { LimitFigure } from '../figures/limit-figure.ts';
 import { sourceWords } from '../figures/rates.ts';
 import type { StepFigures } from '../figures/step-figures.ts';
 import type { LimitLine } from '../model.ts';
-import { capital, titleOf } from '../../model/titles.ts';
 import { specTitle } from '../names.ts';
 import { numbersOf, type Setting } from '../print-context.ts';
 

@@ -1,14 +1,14 @@
-import { accuracyWords, assetWords } from '../tools.ts';
-import { capital, titleOf } from '../../model/titles.ts';
-import { baseTitle, numberWords } from '../names.ts';
+import type { Words } from '../../i18n/index.ts';
 import type { Unit } from '../../model/job.ts';
 import type { Asset } from '../../model/shop.ts';
-import type { RangeLimit } from '../../quantities/types.ts';
-import type { Words } from '../../i18n/index.ts';
+import { capital, titleOf } from '../../model/titles.ts';
 import { limitText } from '../../quantities/index.ts';
-import type { TableBlock, TextBlock } from '../model.ts';
-import { allSteps, setSize, type Setting, shownSteps, stageSteps } from '../print-context.ts';
+import type { RangeLimit } from '../../quantities/types.ts';
 import { assetsAt } from '../figures/scales.ts';
+import type { TableBlock, TextBlock } from '../model.ts';
+import { baseTitle, numberWords } from '../names.ts';
+import { allSteps, type Setting, setSize, shownSteps, stageSteps } from '../print-context.ts';
+import { accuracyWords, assetWords } from '../tools.ts';
 
 /** The units of the set; on a blank sheet, lines to write them on. */
 export function unitsTable(setting: Setting): TableBlock {

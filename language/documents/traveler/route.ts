@@ -1,5 +1,5 @@
-import type { RouteBlock } from '../model.ts';
 import { capital, titleOf } from '../../model/titles.ts';
+import type { RouteBlock } from '../model.ts';
 import { stationTitle } from '../names.ts';
 import { type Setting, shownSteps } from '../print-context.ts';
 

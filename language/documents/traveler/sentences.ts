@@ -1,5 +1,5 @@
-import type { Step, StepObject } from '../../model/procedure.ts';
 import type { Span } from '../../i18n/index.ts';
+import type { Step, StepObject } from '../../model/procedure.ts';
 import { capital } from '../../model/titles.ts';
 import { baseTitle, fluidTitle, objectWords, specTitle, stationTitle, type Told } from '../names.ts';
 import { pathsOf } from './paths.ts';

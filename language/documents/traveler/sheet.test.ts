@@ -1,18 +1,18 @@
 import { describe, expect, test } from 'vitest';
+import { jobOf, procedure, q, step } from '../../../tests/fixtures/injector.ts';
+import { wordsIn } from '../../i18n/index.ts';
 import type { Procedure, Step } from '../../model/index.ts';
 import { verbs } from '../../model/verbs.ts';
-import { wordsIn } from '../../i18n/index.ts';
-import { attemptGrids, unitGrids } from './boxes.ts';
-import { failPath } from './fail-path.ts';
 import { holdTables } from '../figures/hold-table.ts';
 import { holdLookup } from '../figures/lookups.ts';
 import { figuresOf } from '../figures/step-figures.ts';
-import { jobOf, procedure, q, step } from '../../../tests/fixtures/injector.ts';
 import type { Block, StepBlock } from '../model.ts';
-import { sentenceOf } from './sentences.ts';
 import { type SheetOptions, settingOf } from '../print-context.ts';
-import { sheetOf } from './sheet.ts';
 import { spanText, textOf } from '../renderers/text.ts';
+import { attemptGrids, unitGrids } from './boxes.ts';
+import { failPath } from './fail-path.ts';
+import { sentenceOf } from './sentences.ts';
+import { sheetOf } from './sheet.ts';
 
 const blank: SheetOptions = {
   job: null,

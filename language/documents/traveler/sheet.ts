@@ -1,24 +1,24 @@
-import { drawingsOf } from './drawings.ts';
-import { acceptanceText } from '../acceptance.ts';
 import { usualCautions } from '../../analysis/cautions/index.ts';
-import { fullMessage } from '../../model/diagnostic.ts';
-import type { Allow, Procedure, Step } from '../../model/index.ts';
 import { waitsForOthers } from '../../analysis/control-flow-graph.ts';
 import { stationsOf } from '../../analysis/stages.ts';
 import type { Words } from '../../i18n/index.ts';
+import { fullMessage } from '../../model/diagnostic.ts';
+import type { Allow, Procedure, Step } from '../../model/index.ts';
+import { capital, titleOf } from '../../model/titles.ts';
+import { acceptanceText } from '../acceptance.ts';
+import { concessionsTable } from '../concessions.ts';
+import { figuresOf } from '../figures/step-figures.ts';
+import { documentTitle, factsOf, headerOf, shortHash } from '../header.ts';
+import type { Block, Fact, Sheet, TableBlock } from '../model.ts';
+import { stationTitle } from '../names.ts';
+import { type Setting, type SheetOptions, settingOf, shownSteps } from '../print-context.ts';
 import { attemptGrids, setGrid, unitGrids } from './boxes.ts';
 import { fullCaution, ownCaution } from './cautions.ts';
-import { concessionsTable } from '../concessions.ts';
+import { drawingsOf } from './drawings.ts';
 import { backText, repairWords } from './fail-path.ts';
-import { documentTitle, factsOf, headerOf, shortHash } from '../header.ts';
 import { fluidsTable, numberTitles, renewTable, toolsTable, unitsTable } from './lists.ts';
-import type { Block, Fact, Sheet, TableBlock } from '../model.ts';
-import { capital, titleOf } from '../../model/titles.ts';
-import { stationTitle } from '../names.ts';
 import { routeOf } from './route.ts';
 import { setPage } from './set-page.ts';
-import { type Setting, settingOf, type SheetOptions, shownSteps } from '../print-context.ts';
-import { figuresOf } from '../figures/step-figures.ts';
 import { stepBlock } from './steps.ts';
 
 /**

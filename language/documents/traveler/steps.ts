@@ -1,11 +1,8 @@
-import { stepLimits } from './limits.ts';
-import { holdLookup } from '../figures/lookups.ts';
-import { wrenchSettings, passFacts } from './wrench-setting.ts';
-import { gaugeWindows } from './gauge-window.ts';
 import { shimChoices } from '../../analysis/shims.ts';
 import { ceilingText } from '../../i18n/limit-words.ts';
 import type { Step } from '../../model/procedure.ts';
 import { specFor } from '../../model/spec-for.ts';
+import { capital } from '../../model/titles.ts';
 import { limitText } from '../../quantities/index.ts';
 import { advisedOf } from '../../recommendations/advised.ts';
 import { spreadWords } from '../../recommendations/sentences.ts';
@@ -16,12 +13,11 @@ import { byNumber, whoseWords, withNumbers } from '../figures/by-number.ts';
 import { holdTables } from '../figures/hold-table.ts';
 import { holdWords } from '../figures/hold-words.ts';
 import { type LimitFigure, lineOf } from '../figures/limit-figure.ts';
-import { inRows, shimLookup } from '../figures/lookups.ts';
+import { holdLookup, inRows, shimLookup } from '../figures/lookups.ts';
 import { rateText } from '../figures/rates.ts';
 import { shimTables } from '../figures/shim-table.ts';
 import { readsGauge, type StepFigures } from '../figures/step-figures.ts';
 import type { CautionBlock, Fact, LimitLine, StepBlock } from '../model.ts';
-import { capital } from '../../model/titles.ts';
 import { baseTitle, fluidTitle, specTitle } from '../names.ts';
 import { isShown, type Setting } from '../print-context.ts';
 import { toolWords } from '../tools.ts';
@@ -29,8 +25,10 @@ import { isEach, stepGrids } from './boxes.ts';
 import { fullCaution, ownCaution, shortCaution } from './cautions.ts';
 import { failPath } from './fail-path.ts';
 import { isGateStep } from './gates.ts';
-import { saysSource, specLines } from './limits.ts';
+import { gaugeWindows } from './gauge-window.ts';
+import { saysSource, specLines, stepLimits } from './limits.ts';
 import { sentenceOf } from './sentences.ts';
+import { passFacts, wrenchSettings } from './wrench-setting.ts';
 
 /** One step with everything that stands around it, in reading order. */
 export function stepBlock(setting: Setting, figures: StepFigures, inRepair: boolean): StepBlock {
@@ -211,7 +209,8 @@ function openGauge({ procedure, words }: Setting, figures: StepFigures): Fact[] 
   const shuts = [...procedure.stages, ...procedure.repairs].some(({ steps }) =>
     steps.some(({ gauge, test }) => gauge === 'shut' || test?.gauge === 'shut'),
   );
-  if (!shuts || step.gauge !== null || (step.test?.gauge ?? null) !== null || !readsGauge(procedure, figures)) return [];
+  if (!shuts || step.gauge !== null || (step.test?.gauge ?? null) !== null || !readsGauge(procedure, figures))
+    return [];
   return [{ label: words.facts.gauge, text: words.facts.open }];
 }
 

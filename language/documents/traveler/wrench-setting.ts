@@ -1,5 +1,5 @@
-import { betweenWords } from '../../i18n/limit-words.ts';
 import type { Words } from '../../i18n/index.ts';
+import { betweenWords } from '../../i18n/limit-words.ts';
 import { byNumber } from '../figures/by-number.ts';
 import type { StepFigures } from '../figures/step-figures.ts';
 import type { WrenchSetting } from '../figures/wrenches.ts';
