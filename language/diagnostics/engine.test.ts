@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { instead, procedureWith } from '../../tests/fixtures/sound-procedure.ts';
 import { replay } from '../analysis/flow-analysis.ts';
 import { checkFiles } from '../db/workspace.ts';
 import { resolve } from '../semantics/resolve.ts';
@@ -6,7 +7,6 @@ import { parse } from '../syntax/parse.ts';
 import { findingsOf } from './engine.ts';
 import { rules } from './index.ts';
 import type { AnyRule } from './rule.ts';
-import { instead, procedureWith } from './sound-procedure.ts';
 
 /** The sound procedure with a joint left hand-tight, so that something is found besides. */
 const text = procedureWith({ build: instead('      torque nut to nut-fit with TW-80\n', '') });

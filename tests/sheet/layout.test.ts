@@ -3,8 +3,8 @@
  * of the HTML as a browser prints it.
  */
 import { afterAll, describe, expect, it } from 'vitest';
+import type { Sheet } from '../../language/documents/model.ts';
 import { sheetOf } from '../../language/documents/traveler/index.ts';
-import type { Sheet } from '../../language/documents/traveler/model.ts';
 import { languages } from '../../language/i18n/index.ts';
 import { pdfOf } from '../../server/host/print/pdf.ts';
 import { closeBrowser, noBrowser, printedByBrowser } from './chromium.ts';
