@@ -16,7 +16,7 @@ export interface HeldFigure {
   readonly number: string | null;
   /** What the spec says for the number; null: the limit is written in the step, or there is no such spec. */
   readonly value: ReturnType<typeof specFor>;
-  /** Null: no limit is given, or none is asked for. */
+  /** Null: no limit is given, or none is required. */
   readonly figure: LimitFigure | null;
   /** What the tool may show where the limit is guarded; null: the limit itself, or nobody knows how far the tool is off. */
   readonly mayRead: MayRead | null;
