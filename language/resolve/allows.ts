@@ -1,5 +1,6 @@
-import { type AstNode, AstUtils } from 'langium';
+import type { AstNode } from 'langium';
 import type * as ast from '../grammar/generated/ast.ts';
+import { contentsOf } from '../grammar/place.ts';
 import type { Allow } from '../model/source.ts';
 import type { Context } from './context.ts';
 
@@ -49,8 +50,7 @@ export function allowOf(context: Context, node: ast.Allow): Allow {
 
 /** Every concession inside a declaration. */
 export function allowsWithin(context: Context, node: AstNode): Allow[] {
-  return AstUtils.streamAllContents(node)
+  return [...contentsOf(node)]
     .filter((inner) => inner.$type === 'Allow')
-    .map((inner) => allowOf(context, inner as ast.Allow))
-    .toArray();
+    .map((inner) => allowOf(context, inner as ast.Allow));
 }

@@ -1,6 +1,7 @@
 import type { AstNode } from 'langium';
-import * as ast from '../grammar/generated/ast.ts';
+import type * as ast from '../grammar/generated/ast.ts';
 import { nearest } from '../grammar/nearest.ts';
+import { textOf } from '../grammar/place.ts';
 import type { Source } from '../model/source.ts';
 import type { Context } from './context.ts';
 import { type FindProcedure, likeOf } from './like-chain.ts';
@@ -40,6 +41,12 @@ export function bodyOf(
   return body;
 }
 
+const patchTypes: readonly string[] = ['InsteadOf', 'After', 'Before', 'Without'] satisfies ast.Patch['$type'][];
+
+function isPatch(item: ast.ProcedureItem): item is ast.Patch {
+  return patchTypes.includes(item.$type);
+}
+
 function madeBody(context: Context, node: ast.Procedure, find: FindProcedure, known: Map<ast.Procedure, Body>): Body {
   const like = likeOf(node);
   const own = node.items.flatMap((item) => (item.$type === 'Stage' || item.$type === 'Repair' ? [blockOf(item)] : []));
@@ -47,7 +54,7 @@ function madeBody(context: Context, node: ast.Procedure, find: FindProcedure, kn
     node.items.flatMap((item) => (item.$type === 'Sequence' ? [[item.name, item] as const] : [])),
   );
   const hazards = node.items.filter((item) => item.$type === 'Hazard') as ast.Hazard[];
-  const patches = node.items.filter((item) => ast.isPatch(item)) as ast.Patch[];
+  const patches = node.items.filter(isPatch);
   const base = like === undefined ? null : find(like.procedure.name);
   if (base === null) {
     for (const patch of patches)
@@ -180,7 +187,7 @@ function patchStep(
   const found = addressed(original, address);
   const [only] = found;
   if (only === undefined || found.length > 1) {
-    const words = address.$cstNode?.text ?? '';
+    const words = textOf(address);
     context.syntax(
       only === undefined
         ? `No step is called “${words}”. ${nearestStep(original, address)}`
@@ -194,8 +201,7 @@ function patchStep(
   const replace = (line: ast.StepLine): ast.StepLine[] => {
     const at = line.steps.indexOf(only);
     if (at < 0) return [within(line)];
-    const part = (steps: ast.Step[]): ast.StepLine[] =>
-      steps.length === 0 ? [] : [{ ...line, steps, $cstNode: line.$cstNode }];
+    const part = (steps: ast.Step[]): ast.StepLine[] => (steps.length === 0 ? [] : [{ ...line, steps }]);
     const before = part(line.steps.slice(0, at + (patch.$type === 'After' ? 1 : 0)));
     const after = part(line.steps.slice(at + (patch.$type === 'Before' ? 0 : 1)));
     return [...before, ...put, ...after];
@@ -203,9 +209,8 @@ function patchStep(
   /** Lines inside `only … { }` are patched too. */
   const within = (line: ast.StepLine): ast.StepLine => ({
     ...line,
-    $cstNode: line.$cstNode,
     steps: line.steps.map((step) =>
-      step.$type === 'OnlySteps' ? { ...step, $cstNode: step.$cstNode, lines: step.lines.flatMap(replace) } : step,
+      step.$type === 'OnlySteps' ? { ...step, lines: step.lines.flatMap(replace) } : step,
     ),
   });
   return blocks.map((block) => ({ ...block, lines: block.lines.flatMap(replace) }));

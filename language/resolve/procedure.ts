@@ -1,5 +1,6 @@
 import type * as ast from '../grammar/generated/ast.ts';
 import { nearest } from '../grammar/nearest.ts';
+import { textOf } from '../grammar/place.ts';
 import type { Family } from '../model/family.ts';
 import type { Hazard, Procedure, Repair, Stage, Step } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
@@ -192,7 +193,7 @@ function headsOf(context: Context, node: ast.Procedure, world: World, isLike: bo
   for (const head of node.heads) {
     if (seen.has(head.$type) && head.$type !== 'HeadAllow')
       context.syntax(
-        `${head.$cstNode?.text.split(' ')[0]} appears twice in the head of ${node.name}. Delete one.`,
+        `${textOf(head).split(' ')[0]} appears twice in the head of ${node.name}. Delete one.`,
         context.source(head),
       );
     seen.add(head.$type);

@@ -1,5 +1,6 @@
 import type * as ast from '../grammar/generated/ast.ts';
 import { nearest } from '../grammar/nearest.ts';
+import { textOf } from '../grammar/place.ts';
 import type { Result } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Named, NameUse } from '../model/source.ts';
@@ -230,7 +231,7 @@ class ResultReader {
       if (key === null || (takes.includes(key) && first)) continue;
       this.refuse(
         fact,
-        `“${fact.$cstNode?.text ?? ''}” belongs to no result here, and would be lost. Write the result that it belongs to before it, or delete it.`,
+        `“${textOf(fact)}” belongs to no result here, and would be lost. Write the result that it belongs to before it, or delete it.`,
       );
     }
   }

@@ -1,4 +1,5 @@
 import type * as ast from '../grammar/generated/ast.ts';
+import { textOf } from '../grammar/place.ts';
 import type {
   Acceptance,
   Asset,
@@ -181,7 +182,7 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
     const said = fact.$type === 'AssetTrait' ? fact.trait : fact.$type;
     if (seen.has(said) && fact.$type !== 'AssetAllow')
       context.syntax(
-        `${node.name} says “${fact.$cstNode?.text ?? said}” and gives the same fact again: nobody knows which one counts. Delete one.`,
+        `${node.name} says “${textOf(fact)}” and gives the same fact again: nobody knows which one counts. Delete one.`,
         context.source(fact),
       );
     seen.add(said);

@@ -1,6 +1,7 @@
 import type { AstNode } from 'langium';
 import type * as ast from '../grammar/generated/ast.ts';
 import { nearest } from '../grammar/nearest.ts';
+import { textOf } from '../grammar/place.ts';
 import { stepWords } from '../grammar/words.ts';
 import type { Family, Part } from '../model/family.ts';
 import type {
@@ -1057,9 +1058,7 @@ function baseOf(parts: readonly Part[], name: string): string {
 
 /** A located parameter makes what it stands for located. */
 function located(inner: ast.Subject, outer: ast.Subject): ast.Subject {
-  return outer.located
-    ? { ...inner, located: true, how: outer.how ?? inner.how, $cstNode: inner.$cstNode, $container: inner.$container }
-    : inner;
+  return outer.located ? { ...inner, located: true, how: outer.how ?? inner.how } : inner;
 }
 
 export function pathText(path: ast.Path): string {
@@ -1091,7 +1090,7 @@ function addText(step: Draft<Unnumbered>, text: string) {
 }
 
 function clauseWords(clause: ast.Clause | ast.TestClause | ast.WithItem): string {
-  const text = clause.$cstNode?.text.replace(/\s+/gu, ' ') ?? '';
+  const text = textOf(clause).replace(/\s+/gu, ' ');
   return `“${text.length > 40 ? `${text.slice(0, 39)}…` : text}”`;
 }
 
