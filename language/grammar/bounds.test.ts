@@ -49,3 +49,12 @@ it('compares a name only where it may be a slip', () => {
   ).toEqual([]);
   expect(nearest('nozle', ['nozzle'])).toEqual(['nozzle']);
 });
+
+it('answers where brackets can belong to many things: to each limit before them, and each angle', () => {
+  // Followed to the end, each bracket would double the work.
+  for (const depth of [5, 12, 20]) {
+    const limit = (closed: boolean) => `${'1 N·m then 2° ('.repeat(depth)}1 N·m${closed ? ')'.repeat(depth) : ''}`;
+    expect(problems(`procedure p {\n spec x torque ${limit(true)}\n}\n`)).toEqual([]);
+    expect(problems(`procedure p {\n spec x torque ${limit(false)}\n}\n`)).toHaveLength(1);
+  }
+});

@@ -172,6 +172,12 @@ function reach(configs: Configs, type: number): Configs {
   return reached;
 }
 
+/**
+ * As many places are followed at once. What somebody writes has fewer than a hundred and fifty; `1 mm then 2 mm (…)` in one another
+ * has twice as many with each bracket.
+ */
+const mostConfigs = 1000;
+
 /** The one way that is left, or the first where more tokens cannot tell them apart; null: more tokens are needed. */
 function decision(configs: Configs): number | null {
   const ways = new Set<number>();
@@ -185,5 +191,5 @@ function decision(configs: Configs): number | null {
   }
   if (ways.size === 0) return noWay;
   const isSame = [...byPlace.values()].every(({ size }) => size > 1);
-  return ways.size === 1 || allEnd || isSame ? Math.min(...ways) : null;
+  return ways.size === 1 || allEnd || isSame || configs.size > mostConfigs ? Math.min(...ways) : null;
 }

@@ -6,8 +6,26 @@ import type { Token } from './token.ts';
 export class Place {
   first: Token | null = null;
   last: Token | null = null;
-  /** Properties that are no nodes, each with its first and its last token, in the order of the text. */
-  readonly parts: [property: string, first: Token, last: Token][] = [];
+  /** Properties that are no nodes, in the order of the text: after each name its first and its last token. */
+  private parts: readonly (string | Token)[] | null = null;
+
+  /** Notes where a property is. */
+  add(property: string, first: Token, last: Token) {
+    // As long as what is in it: a list that grows keeps room for more, in each of many nodes.
+    this.parts = this.parts === null ? [property, first, last] : [...this.parts, property, first, last];
+  }
+
+  /** Where a property is: of its values the one with this index, or the last; null: nowhere, or it is a node. */
+  partOf(property: string, index: number): readonly [Token, Token] | null {
+    const { parts } = this;
+    let [found, left] = [-1, index];
+    for (let at = 0; parts !== null && at < parts.length && left >= 0; at += 3)
+      if (parts[at] === property) {
+        found = at;
+        left--;
+      }
+    return found < 0 ? null : [parts![found + 1] as Token, parts![found + 2] as Token];
+  }
 }
 
 interface Placed extends AstNode {
@@ -26,9 +44,8 @@ export function rangeOf(node: AstNode, property?: string, index = 0): Range {
   const place = placeOf(node);
   if (place === null) return { start, end: start };
   if (property !== undefined) {
-    const parts = place.parts.filter(([name]) => name === property);
-    const part = parts[Math.min(index, parts.length - 1)];
-    if (part !== undefined) return between(part[1], part[2]);
+    const part = place.partOf(property, index);
+    if (part !== null) return between(part[0], part[1]);
     const children = [(node as unknown as Record<string, unknown>)[property]].flat() as AstNode[];
     const child = children[Math.min(index, children.length - 1)];
     if (typeof child === 'object' && child !== null) return rangeOf(child);

@@ -125,13 +125,15 @@ class Reader implements Coming {
   recall(rule: unknown): Node | null {
     const { known } = this.statement;
     if (known === null || known.rule !== rule) return null;
-    const { node, statements, leavesEnd } = known;
-    for (let at = 1; at < statements.length; at++)
-      if (this.statements[this.number + at] !== statements[at]) return null;
-    if (leavesEnd) {
+    const { node, statements } = known;
+    if (statements === null) {
       this.index = this.tokens.length - 1;
       this.type = eol;
-    } else this.goTo(this.number + statements.length);
+      return node as Node;
+    }
+    for (let at = 1; at < statements.length; at++)
+      if (this.statements[this.number + at] !== statements[at]) return null;
+    this.goTo(this.number + statements.length);
     return node as Node;
   }
 
@@ -142,8 +144,8 @@ class Reader implements Coming {
   keep(rule: RuleReader, node: Node, from: number) {
     const leavesEnd = this.number === from && this.type === eol;
     if (!leavesEnd && (this.index > 0 || !rule.takesEnd)) return;
-    const statements = this.statements.slice(from, leavesEnd ? from + 1 : this.number);
-    statements[0]!.known = { rule, node, statements, leavesEnd };
+    const statements = leavesEnd ? null : this.statements.slice(from, this.number);
+    this.statements[from]!.known = { rule, node, statements };
   }
 
   private goTo(number: number) {
@@ -168,7 +170,8 @@ function finished(node: Node, reader: Reader, number: number, index: number): No
   node.$place.first = reader.first;
   node.$place.last = reader.last;
   const { lists, flags, needed } = tables.types[node.$type]!;
-  for (const name of lists) node[name] ??= [];
+  // A list that has grown keeps room for more: a copy has none.
+  for (const name of lists) node[name] = (node[name] as unknown[] | undefined)?.slice() ?? [];
   for (const name of flags) node[name] ??= false;
   for (const name of needed) {
     const value = node[name];
@@ -311,7 +314,7 @@ class RuleReader {
       if (token.isMade) return;
       if (property !== null) {
         put(reader, property, wordsOf(token));
-        reader.node?.$place.parts.push([property.name, token, token]);
+        reader.node?.$place.add(property.name, token, token);
       } else if (isWords) reader.words += wordsOf(token);
     };
     return { read, start };
@@ -331,7 +334,7 @@ class RuleReader {
         if (words === null) return;
         if (property !== null) {
           put(reader, property, words);
-          reader.node?.$place.parts.push([property.name, reader.first!, reader.last!]);
+          reader.node?.$place.add(property.name, reader.first!, reader.last!);
         } else if (isWords) reader.words += words;
       } else {
         const node = rule.node(reader);

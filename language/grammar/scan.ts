@@ -1,7 +1,7 @@
 import { numberPattern, quantityPattern } from '../quantities/index.ts';
 import { cut } from './bounds.ts';
 import { tables } from './tables.generated.ts';
-import { type Line, type Source, slipOf, Token, typeOf } from './token.ts';
+import { type Line, type Slip, type Source, slipOf, Token, typeOf } from './token.ts';
 import { fluidWords } from './words.ts';
 
 /*
@@ -163,8 +163,12 @@ function isSkipped(piece: string, at: number): boolean {
   return isBlank(code) || (code === 0x2f && piece.charCodeAt(at + 1) === 0x2f);
 }
 
+/** Most lines have nothing wrong. */
+const none: readonly Slip[] = [];
+
 function scanLine(piece: string, start: number, end: number, place: Pick<Line, 'source' | 'offset' | 'number'>): Line {
-  const line: Line = { ...place, tokens: [], isFlawed: false, slips: [], cuts: [], row: null };
+  const line: Line = { ...place, tokens: [], isFlawed: false, slips: none, cuts: none, row: null };
+  const slips: Slip[] = [];
   let at = start;
   while (at < end) {
     const code = piece.charCodeAt(at);
@@ -186,7 +190,7 @@ function scanLine(piece: string, start: number, end: number, place: Pick<Line, '
     const from = at;
     do at++;
     while (at < end && !isSkipped(piece, at) && tokenAt(piece, at, end) === null);
-    line.slips.push({
+    slips.push({
       line,
       column: from - start,
       length: at - from,
@@ -195,19 +199,27 @@ function scanLine(piece: string, start: number, end: number, place: Pick<Line, '
     // `# remark`, as in other languages: reported, and what follows it on its line is not read.
     if (code === 0x23) break;
   }
+  if (slips.length > 0) line.slips = slips;
   return finished(line);
 }
 
 /** Names and texts are cut to what is read, and a position is no length in inches. */
 export function finished(line: Line): Line {
   const { tokens } = line;
-  for (let index = tokens.length - 1; index >= 0; index--) {
-    const token = tokens[index]!;
-    tokens[index] = cut(token, (message) => line.cuts.unshift(slipOf(token, message)));
-    if (tokens[index]!.isOpen) line.isFlawed = true;
-    if (isPosition(tokens[index - 1], token, tokens[index + 1])) tokens.splice(index, 1, ...split(token));
-  }
-  if (line.slips.length > 0 || line.cuts.length > 0) line.isFlawed = true;
+  const cuts: Slip[] = [];
+  let hasPosition = false;
+  tokens.forEach((token, index) => {
+    const read = cut(token, (message) => cuts.push(slipOf(token, message)));
+    tokens[index] = read;
+    if (read.isOpen) line.isFlawed = true;
+    hasPosition ||= isPosition(tokens[index - 1], token, tokens[index + 1]);
+  });
+  if (hasPosition)
+    line.tokens = tokens.flatMap((token, index) =>
+      isPosition(tokens[index - 1], token, tokens[index + 1]) ? split(token) : [token],
+    );
+  if (cuts.length > 0) line.cuts = cuts;
+  if (line.slips.length > 0 || cuts.length > 0) line.isFlawed = true;
   return line;
 }
 

@@ -29,12 +29,11 @@ export class Statement {
   }
 }
 
-/** The node that a rule has made of some statements; of a single one, it may have left the EOL. */
+/** The node that a rule has made of some statements, or of one without its EOL: then they are null. */
 interface Known {
   readonly rule: unknown;
   readonly node: unknown;
-  readonly statements: readonly Statement[];
-  readonly leavesEnd: boolean;
+  readonly statements: readonly Statement[] | null;
 }
 
 /** A line, with those that go on from it. It stays the same as long as its lines do, and so does its statement. */

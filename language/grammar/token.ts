@@ -22,12 +22,12 @@ export interface Line {
   offset: number;
   /** Counted from zero. */
   number: number;
-  readonly tokens: Token[];
+  tokens: Token[];
   /** It has a slip or a cut, or a text without its closing quote. */
   isFlawed: boolean;
-  readonly slips: Slip[];
+  slips: readonly Slip[];
   /** What is longer than what is read. */
-  readonly cuts: Slip[];
+  cuts: readonly Slip[];
   /** The row that begins here, once it is known. */
   row: Row | null;
 }
