@@ -8,6 +8,7 @@ import {
   declarationHeads,
   itemHeads,
   kindWords,
+  namedItems,
   reserved,
   stepBlocks,
   stepWords,
@@ -185,13 +186,6 @@ function isWhole({ tokens, braces }: Row, open: readonly string[], following: re
   if (braces === '}') return open.length > 0 && !wouldStrand(open, following);
   return braces === 0 && !needsBlock(tokens, tokens[0]!.image, open);
 }
-
-/** What has a name of its own, by what it is in. */
-const namedItems: ReadonlyMap<string, readonly string[]> = new Map([
-  ['shop', ['station', 'wrench', 'gauge', 'tool', 'fluid', 'stock', 'master']],
-  ['family', ['part']],
-  ['procedure', ['spec', 'number', 'stage', 'repair', 'sequence']],
-]);
 
 /**
  * `family "Relief valve" {`, `part "ball"`, `stage {`: a head without its name gets one, or everything in it would

@@ -40,7 +40,7 @@ const last = new Statement([endOfText]);
 class Reader implements Coming {
   private readonly statements: readonly Statement[];
   /** The statement of the next token, its number and its tokens. */
-  statement: Statement;
+  private statement: Statement;
   number = 0;
   private tokens: readonly Token[];
   /** The next token in its statement, and its type: none after an error, so that nothing is read anymore. */

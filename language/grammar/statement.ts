@@ -1,9 +1,9 @@
 import { mayBeBeyond } from './bounds.ts';
 import { type Line, madeToken, type Token } from './token.ts';
 import { startOfUnread } from './unread.ts';
-import { blockHeads, declarationHeads, itemHeads } from './words.ts';
+import { blockHeads, declarationHeads, itemHeads, namedItems } from './words.ts';
 
-const heads = new Set([...declarationHeads, ...itemHeads, ...blockHeads, 'gauge', 'tool']);
+const heads = new Set([...declarationHeads, ...itemHeads, ...blockHeads, ...[...namedItems.values()].flat()]);
 
 /** What the parser reads at once: the tokens of a statement, with the EOL that ends it. */
 export class Statement {
