@@ -1,5 +1,5 @@
 import { numberPattern, quantityPattern } from '../quantities/index.ts';
-import { cut } from './bounds.ts';
+import { bounds, cut } from './bounds.ts';
 import { tables } from './tables.generated.ts';
 import { type Line, type Slip, type Source, slipOf, Token, typeOf } from './token.ts';
 import { fluidWords } from './words.ts';
@@ -112,6 +112,8 @@ const signs = tables.keywords
 
 const quantity = new RegExp(quantityPattern, 'uy');
 const number = new RegExp(numberPattern, 'uy');
+/** Digits without end that are no number: each of them would be tried again as the first of one. */
+export const endless = new RegExp(`[\\d.,]{${10 * bounds.number},}`, 'y');
 const date = /\d{4}-\d{2}-\d{2}/y;
 
 /** What begins at an offset: its kind and where it ends. Null: nothing that has a meaning. */
@@ -145,7 +147,8 @@ function tokenAt(piece: string, at: number, end: number): Found | null {
     const ofQuantity = ofPattern(quantity, piece, at);
     if (ofQuantity >= 0) return { name: 'QUANTITY', end: ofQuantity };
     const ofNumber = ofPattern(number, piece, at);
-    return ofNumber < 0 ? null : { name: 'NUMBER', end: ofNumber };
+    const to = ofNumber < 0 ? ofPattern(endless, piece, at) : ofNumber;
+    return to < 0 ? null : { name: 'NUMBER', end: to };
   }
   if (code === 0x22) {
     const quote = piece.indexOf('"', at + 1);

@@ -26,7 +26,7 @@ import { type File, reflection } from '../../language/grammar/generated/ast.ts';
 import { RebuildGeneratedModule, RebuildGeneratedSharedModule } from '../../language/grammar/generated/module.ts';
 import { parsedWith, type SyntaxProblem } from '../../language/grammar/parse.ts';
 import type { ParserError } from '../../language/grammar/rules.ts';
-import { finished, type Scanned, unexpectedCharacter } from '../../language/grammar/scan.ts';
+import { endless, finished, type Scanned, unexpectedCharacter } from '../../language/grammar/scan.ts';
 import type { Statement } from '../../language/grammar/statement.ts';
 import { endOfText, type Line, Token, typeOf } from '../../language/grammar/token.ts';
 import { numberPattern, quantityPattern } from '../../language/quantities/index.ts';
@@ -44,8 +44,9 @@ class TokenBuilder extends DefaultTokenBuilder {
       if (pattern === null) continue;
       const sticky = new RegExp(pattern, 'uy');
       const match = (text: string, offset: number) => {
+        endless.lastIndex = offset;
         sticky.lastIndex = offset;
-        return sticky.exec(text);
+        return sticky.exec(text) ?? (token.name === 'NUMBER' ? endless.exec(text) : null);
       };
       Object.assign(token, { PATTERN: match, LINE_BREAKS: false, start_chars_hint: digits });
     }
