@@ -53,7 +53,7 @@ export function parsedWith(readAll: typeof read, scanned: Scanned): Parsed {
   const { statements, reports } = statementsOf(lines);
   const damage = new Map<number, Harm>();
   const problems: SyntaxProblem[] = [];
-  let rounds = Math.max(4, Math.min(60, Math.floor(30_000_000 / (text.length + 1))));
+  let rounds = Math.max(4, Math.min(60, Math.floor(3_000_000 / (text.length + 1))));
   for (;;) {
     const marked = markUnread(statements, damage);
     const { file, error } = readAll(marked);
