@@ -7,9 +7,9 @@ import { existsSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { replay } from '../language/analysis/flow-analysis.ts';
+import { resolve } from '../language/db/resolve.ts';
 import { Checker } from '../language/db/workspace.ts';
 import { sheetOf } from '../language/documents/traveler/index.ts';
-import { resolve } from '../language/semantics/resolve.ts';
 import { parse } from '../language/syntax/parse.ts';
 import { pdfOf } from '../server/host/print/pdf.ts';
 import { libraryFiles, root } from './library.ts';

@@ -8,19 +8,20 @@ import {
   type SheetSettings,
   withSeverities,
 } from '../config/config.ts';
-import { findingsOf } from '../diagnostics/engine.ts';
-import { attempt, internalError } from '../diagnostics/not-checked.ts';
+import { touches } from '../diagnostics/engine.ts';
+import { attempt } from '../diagnostics/not-checked.ts';
 import type { Finding } from '../model/diagnostic.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
-import type { Position } from '../model/source.ts';
 import type { Link } from '../semantics/context.ts';
-import { type Resolved, resolve } from '../semantics/resolve.ts';
-import { type DeclaredSymbol, symbolsOf } from '../semantics/symbols.ts';
-import type { File } from '../syntax/generated/ast.ts';
-import { parse, type SyntaxProblem } from '../syntax/parse.ts';
-import { hiddenSigns, textProblem } from '../syntax/text-problem.ts';
-import { Memory, worldOf } from './cache.ts';
+import type { Resolved } from '../semantics/resolved.ts';
+import type { DeclaredSymbol } from '../semantics/symbols.ts';
+import type { SyntaxProblem } from '../syntax/parse.ts';
+import { Database } from './engine.ts';
+import { lazily } from './lazily.ts';
+import { queriesOf } from './queries.ts';
+import { Snapshot } from './snapshot.ts';
+import { Trees } from './trees.ts';
 
 /** A file as it was read or is being typed. */
 export interface SourceFile {
@@ -31,6 +32,7 @@ export interface SourceFile {
 
 export interface CheckedProcedure {
   readonly procedure: Procedure;
+  /** The analysis of its paths, made again when it is asked for. */
   readonly replays: readonly Replay[];
   /** Those that stand in the procedure. */
   readonly findings: readonly Finding[];
@@ -52,97 +54,106 @@ export interface CheckResult {
   readonly symbols: ReadonlyMap<string, readonly DeclaredSymbol[]>;
 }
 
-interface ParsedSource {
-  readonly text: string;
-  readonly ast: File;
-  readonly problems: readonly SyntaxProblem[];
-}
-
 /** Parses and checks a workspace of files, with the settings file that is in force. Pure; never throws. */
 export function checkFiles(files: readonly SourceFile[], settings: SettingsFile | null = null): CheckResult {
   return new Checker().check(files, settings);
 }
 
-/** Keeps syntax trees, and what procedures came to, between checks: one for each editor or watch. */
+/** Keeps what was computed between checks: one for each editor or watch. An edit costs what depends on it. */
 export class Checker {
-  private parsed = new Map<string, ParsedSource>();
-  private readonly memory = new Memory();
+  readonly database = new Database();
+  private readonly trees = new Trees();
+  private readonly queries = queriesOf(this.database, this.trees);
+  private uris: readonly string[] = [];
 
   /** The server and the command line call this one function; only presentation differs. */
   check(files: readonly SourceFile[], settingsFile: SettingsFile | null = null): CheckResult {
-    const settings = settingsFile === null ? [] : [readSettings(settingsFile)];
-    const severities = new Map(settings.flatMap((one) => [...one.severities]));
-    const now = new Map<string, ParsedSource>();
-    for (const file of files) {
-      const known = this.parsed.get(file.uri);
-      now.set(file.uri, known?.text === file.text ? known : parsedSource(file.text));
-    }
-    this.parsed = now;
-    const trees = files.map((file) => ({ uri: file.uri, ast: now.get(file.uri)!.ast }));
-    const resolved = resolve(trees);
-    const unmade = resolved.defects.map(({ what, source, error }) => internalError(what, source, error));
-    const symbols = new Map(trees.map(({ uri, ast }) => [uri, symbolsOf(ast)]));
-    const world = worldOf(symbols, (file) => now.get(file)?.text);
-    const replays = new Map<Procedure, readonly Replay[]>();
-    const syntax = [
-      ...settings.flatMap(({ problems }) => problems),
-      ...files.flatMap((file) => now.get(file.uri)!.problems.map((problem) => syntaxFinding(file.uri, problem))),
-    ];
-    const { all: found, byProcedure } = findingsOf(resolved, (procedure, work) => {
-      let outcome = this.memory.recall(procedure, world);
-      if (outcome === null) {
-        const defects: Finding[] = [];
-        const made = attempt('the check of its steps', procedure.source, defects, () => replay(procedure)) ?? [];
-        const { findings, used } = work(made);
-        outcome = { replays: made, findings: [...findings, ...defects], used };
-        this.memory.keep(procedure, outcome, world);
-      }
-      replays.set(procedure, outcome.replays);
-      return outcome;
-    });
-    // The settings file is not among the files: it stands before them.
-    const order = new Map(files.map((file, index) => [file.uri, index]));
-    const told = [...withSeverities([...syntax, ...found, ...unmade], severities)];
-    const findings = told.sort(
-      (a, b) =>
-        (order.get(a.source.file) ?? -1) - (order.get(b.source.file) ?? -1) ||
-        a.source.range.start.line - b.source.range.start.line ||
-        a.source.range.start.character - b.source.range.start.character,
-    );
-    return {
-      findings,
-      procedures: resolved.procedures.map((procedure) => ({
-        procedure,
-        replays: replays.get(procedure)!,
-        findings: withSeverities(
-          [...[...syntax, ...unmade].filter((finding) => standsIn(finding, procedure)), ...byProcedure.get(procedure)!],
-          severities,
-        ),
-      })),
-      jobs: resolved.jobs,
-      resolved,
-      links: resolved.links,
-      sheet: settings[0]?.sheet ?? noSheetSettings,
-      severities,
-      restated: found.filter(({ rule, severity }) => (severities.get(rule) ?? severity) !== severity).length,
-      symbols,
-    };
+    this.update(files);
+    const snapshot = new Snapshot(this.queries, this.uris);
+    this.trees.trim();
+    this.database.sweep(lasting);
+    return resultOf(snapshot, settingsFile === null ? null : readSettings(settingsFile));
+  }
+
+  /** Takes the files over: what is new, changed or gone. */
+  private update(files: readonly SourceFile[]) {
+    const { texts, files: order } = this.queries;
+    const uris = files.map(({ uri }) => uri);
+    for (const { uri, text } of files) texts.set(uri, text);
+    if (uris.length === this.uris.length && uris.every((uri, index) => uri === this.uris[index])) return;
+    const now = new Set(uris);
+    for (const uri of this.uris) if (!now.has(uri)) this.forget(uri);
+    this.uris = [...now];
+    order.set('', this.uris);
+  }
+
+  private forget(uri: string) {
+    this.queries.texts.delete(uri);
+    this.trees.drop(uri);
   }
 }
 
-function parsedSource(text: string): ParsedSource {
-  const problem = textProblem(text);
-  if (problem !== null)
-    return { text, ast: { $type: 'File', declarations: [] } as unknown as File, problems: [problem] };
-  const { ast, problems } = parse(text);
-  // What cannot be seen is named as such, not as a word without a meaning.
-  const hidden = hiddenSigns(text);
-  const seen = problems.filter(({ range }) => !hidden.some((sign) => samePlace(sign.range.start, range.start)));
-  return { text, ast, problems: [...seen, ...hidden] };
+/** Queries that are asked from outside, and whose results are kept while their file is there. */
+const lasting: ReadonlySet<string> = new Set(['parsed', 'declared', 'model', 'told', 'concessions', 'findings from']);
+
+function resultOf(snapshot: Snapshot, settings: Settings | null): CheckResult {
+  const severities = settings?.severities ?? new Map();
+  const all = (findings: readonly Finding[]) => findings.map((finding) => snapshot.located(finding));
+  const syntax = [
+    ...(settings?.problems ?? []),
+    ...snapshot.files.flatMap(({ uri, parsed }) => parsed.problems.map((problem) => syntaxFinding(uri, problem))),
+  ];
+  const from = (part: 'common' | 'idle' | 'unmade') => snapshot.files.flatMap(({ found }) => all(found[part]));
+  const [common, idle, unmade] = [from('common'), from('idle'), from('unmade')];
+  const own = new Map(
+    snapshot.files.flatMap(({ found }) => found.own.map(({ id, findings }) => [id, all(findings)] as const)),
+  );
+  const found = [...common, ...[...own.values()].flat(), ...idle];
+  const procedures = snapshot.procedures().map(({ id, model }) =>
+    lazily<CheckedProcedure>({
+      procedure: () => snapshot.located(model),
+      replays: () => attempt('the check of its steps', model.source, [], () => replay(snapshot.located(model))) ?? [],
+      findings: () => {
+        const procedure = snapshot.located(model);
+        return withSeverities(
+          [
+            ...[...syntax, ...unmade].filter((finding) => standsIn(finding, procedure)),
+            ...common.filter((finding) => touches(finding, procedure)),
+            ...own.get(id)!,
+            ...idle.filter((finding) => touches(finding, procedure)),
+          ],
+          severities,
+        );
+      },
+    }),
+  );
+  const result: CheckResult = lazily<CheckResult>({
+    findings: () =>
+      inOrder(
+        withSeverities([...syntax, ...found, ...unmade], severities),
+        snapshot.files.map(({ uri }) => uri),
+      ),
+    procedures: () => procedures,
+    jobs: () => snapshot.jobs(),
+    links: () => snapshot.links(),
+    resolved: () => snapshot.resolved(result.jobs, result.links),
+    sheet: () => settings?.sheet ?? noSheetSettings,
+    severities: () => severities,
+    restated: () => found.filter(({ rule, severity }) => (severities.get(rule) ?? severity) !== severity).length,
+    symbols: () => new Map(snapshot.files.map(({ uri, parsed }) => [uri, parsed.symbols])),
+  });
+  return result;
 }
 
-function samePlace(one: Position, other: Position): boolean {
-  return one.line === other.line && one.character === other.character;
+/** By file, then by place. The settings file is not among the files: it comes before them. */
+function inOrder(findings: readonly Finding[], uris: readonly string[]): Finding[] {
+  const order = new Map(uris.map((uri, index) => [uri, index]));
+  return [...findings].sort(
+    (a, b) =>
+      (order.get(a.source.file) ?? -1) - (order.get(b.source.file) ?? -1) ||
+      a.source.range.start.line - b.source.range.start.line ||
+      a.source.range.start.character - b.source.range.start.character,
+  );
 }
 
 function syntaxFinding(file: string, problem: SyntaxProblem): Finding {

@@ -11,16 +11,14 @@ export const allowWithoutReason: Rule = {
   since: '0.2.0',
   unsafe: true,
   title: 'A concession gives no reason.',
-  workspace({ concessions }, report) {
-    for (const { rule, because, source } of concessions) {
-      if (!isPlaceholder(because)) continue;
-      report({
-        at: source,
-        message: `This concession silences ${rule} and does not say why.`,
-        why: 'it prints on the sheet, and whoever reads it cannot judge it.',
-        help: 'Write the reason in the quotes, or take the concession out.',
-      });
-    }
+  concession({ rule, because, source }, report) {
+    if (!isPlaceholder(because)) return;
+    report({
+      at: source,
+      message: `This concession silences ${rule} and does not say why.`,
+      why: 'it prints on the sheet, and whoever reads it cannot judge it.',
+      help: 'Write the reason in the quotes, or take the concession out.',
+    });
   },
 };
 

@@ -8,8 +8,8 @@ export const implausibleResult: Rule = {
   severity: 'error',
   since: '0.2.0',
   title: 'A result of a job cannot be as it is written: a slip of the point, nothing, or more than the tool can show.',
-  workspace({ jobs }, report) {
+  job(job, report) {
     const words = wordsIn('en');
-    for (const { result, say } of jobs.flatMap(doubtsOf)) report({ at: result.source, message: say(words) });
+    for (const { result, say } of doubtsOf(job)) report({ at: result.source, message: say(words) });
   },
 };
