@@ -13,10 +13,11 @@ export interface Declaration {
   readonly numbers: readonly string[];
   readonly like: string | null;
   readonly family: string | null;
+  readonly revision: string | null;
 }
 
 export function declarationOf({ id, name, node }: DeclarationNode): Declaration {
-  const bare = { id, name, numbers: [], like: null, family: null };
+  const bare = { id, name, numbers: [], like: null, family: null, revision: null };
   try {
     return node.$type === 'Procedure' ? { ...bare, ...headOf(node) } : bare;
   } catch {
@@ -25,13 +26,15 @@ export function declarationOf({ id, name, node }: DeclarationNode): Declaration 
   }
 }
 
-function headOf(node: ast.Procedure): Pick<Declaration, 'numbers' | 'like' | 'family'> {
+function headOf(node: ast.Procedure): Omit<Declaration, 'id' | 'name'> {
   const head = <T extends ast.ProcedureHead>(type: T['$type']) =>
     node.heads.find((one) => one.$type === type) as T | undefined;
+  const revision = head<ast.InRevision>('InRevision')?.revision;
   return {
     numbers: node.items.flatMap((item) => (item.$type === 'PartNumber' ? [unquoted(item.name)] : [])),
     like: head<ast.LikeProcedure>('LikeProcedure')?.procedure.name ?? null,
     family: head<ast.ForFamily>('ForFamily')?.family.name ?? null,
+    revision: revision === undefined ? null : unquoted(revision),
   };
 }
 

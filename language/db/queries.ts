@@ -80,8 +80,8 @@ export type Queries = ReturnType<typeof queriesOf>;
 /** The order in which declarations are lowered and their problems told. */
 export const phases: readonly Declared[] = ['Unread', 'Shop', 'Family', 'Sequence', 'Procedure', 'Job'];
 
-/** Ranks of firewalls: what is declared; then what is gathered from all files for each: problems, and after them concessions. */
-const [declared, found, conceded] = [1, 2, 3];
+/** Ranks of firewalls: what is declared; then what is gathered from all files and asked of for each. */
+const [declared, gathered] = [1, 2];
 
 /**
  * The arrows from text to findings. Everything is computed in sources relative to declarations, by id, so that what moves
@@ -325,15 +325,14 @@ export function queriesOf(db: Database, trees: Trees) {
     };
   });
 
-  /** Problems that come of the declarations of a file, in whatever file they are. */
-  const problemsFrom = db.query(
-    'problems from',
-    (uri) =>
-      declarations(uri).flatMap(({ id }) =>
-        told(id).problems.map((problem) => ({ phase: phases.indexOf(kindOfId(id)), problem })),
-      ),
-    { equal },
-  );
+  const idsIn = (uri: string, kinds: (kind: Declared) => boolean) =>
+    declarations(uri).flatMap(({ id }) => (kinds(kindOfId(id)) ? [id] : []));
+  const toldBy = (id: string) => told(id).problems.map((problem) => ({ phase: phases.indexOf(kindOfId(id)), problem }));
+
+  /** Problems that come of the declarations of a file, in whatever file they are; those of a job are in its own. */
+  const problemsFrom = db.query('problems from', (uri) => idsIn(uri, (kind) => kind !== 'Job').flatMap(toldBy), {
+    equal,
+  });
   const allProblems = db.query(
     'all problems',
     () => {
@@ -342,41 +341,34 @@ export function queriesOf(db: Database, trees: Trees) {
         .sort((a, b) => a.phase - b.phase);
       return byUri(all, ({ problem }) => problem.source.file);
     },
-    { equal: equalMaps, firewall: found },
+    { equal: equalMaps, firewall: gathered },
   );
-  const problemsIn = db.query('problems in', (uri) => (allProblems('').get(uri) ?? []).map(({ problem }) => problem), {
-    equal,
-    firewall: found,
+  const problemsIn = db.query('problems in', (uri) => allProblems('').get(uri) ?? [], { equal, firewall: gathered });
+  const ofProblems = db.query('of problems', (uri): Outcome => {
+    const all = [...problemsIn(uri), ...idsIn(uri, (kind) => kind === 'Job').flatMap(toldBy)];
+    const problems = all.map(({ problem }) => problem);
+    return problemFindings(problems, { concessionsIn: concessions, unread: [] });
   });
-  const ofProblems = db.query(
-    'of problems',
-    (uri): Outcome => problemFindings(problemsIn(uri), { concessionsIn: concessions, unread: [] }),
-  );
 
-  /** Concessions that silenced something, as keys. */
+  /** Concessions that silenced something in the procedures of a file, in whatever file they are. */
   const usedFrom = db.query(
     'used from',
-    (uri) => {
-      const outcomes = [ofProblems(uri), ...declarations(uri).flatMap(({ id }) => outcomesOf(id))];
-      return [...new Set(outcomes.flatMap(({ used }) => used.map(placeKey)))];
-    },
+    (uri) => idsIn(uri, (kind) => kind === 'Procedure').flatMap((id) => outcome(id).used.map(placeKey)),
     { equal },
   );
   const allUsed = db.query('all used', () => new Set(uris().flatMap(usedFrom)), {
     equal: equalSets,
-    firewall: conceded,
+    firewall: gathered,
   });
-  const isUsed = db.query('is used', (key) => allUsed('').has(key), { firewall: conceded });
-
-  function outcomesOf(id: string): Outcome[] {
-    return kindOfId(id) === 'Procedure' ? [judged(id), outcome(id)] : [judged(id)];
-  }
+  const isUsed = db.query('is used', (key) => allUsed('').has(key), { firewall: gathered });
 
   const findingsFrom = db.query('findings from', (uri): FileFindings => {
     const all = declarations(uri).map(({ id }) => id);
-    const allowed = all.flatMap((id) => concessions(id));
+    const common = [ofProblems(uri), ...all.map(judged)];
+    const used = new Set(common.flatMap((one) => one.used.map(placeKey)));
+    const allowed = all.flatMap(concessions).filter((allow) => !used.has(placeKey(allow)));
     return {
-      common: [...ofProblems(uri).findings, ...all.flatMap((id) => judged(id).findings)],
+      common: common.flatMap(({ findings }) => findings),
       own: all.flatMap((id) => (kindOfId(id) === 'Procedure' ? [{ id, findings: outcome(id).findings }] : [])),
       idle: idleConcessions(allowed.filter((allow) => !isUsed(placeKey(allow)))),
       unmade: all.flatMap((id) =>
@@ -390,6 +382,7 @@ export function queriesOf(db: Database, trees: Trees) {
     files,
     parsed,
     declarations,
+    index,
     model,
     told,
     concessions,

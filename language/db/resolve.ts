@@ -22,5 +22,6 @@ export function resolve(files: readonly ParsedFile[]): Resolved {
   const uris = files.map(({ uri }) => uri);
   queries.files.set('', uris);
   const snapshot = new Snapshot(queries, uris);
-  return snapshot.resolved(snapshot.jobs(), snapshot.links());
+  const jobs = snapshot.ids('Job').flatMap((id) => snapshot.job(id) ?? []);
+  return snapshot.resolved(jobs, snapshot.links());
 }

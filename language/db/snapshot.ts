@@ -5,46 +5,51 @@ import type { Link } from '../semantics/context.ts';
 import { type Declared, kindOfId, uriOfId } from '../semantics/declaration-id.ts';
 import type { LoweredJob } from '../semantics/job.ts';
 import type { Resolved } from '../semantics/resolved.ts';
+import { type Declaration, type Index, nameKey } from './declarations.ts';
 import { type LineOf, locatedModel } from './located.ts';
 import { type FileFindings, type Model, type ParsedFile, phases, type Queries, type Told } from './queries.ts';
 
 interface DeclarationState {
-  readonly id: string;
-  readonly kind: Declared;
   readonly model: Model;
   readonly told: Told;
   readonly concessions: readonly Allow[];
 }
 
-interface FileState {
-  readonly uri: string;
-  readonly parsed: ParsedFile;
-  readonly declarations: readonly DeclarationState[];
-  readonly found: FileFindings;
-}
-
 /**
- * All results as they are now; what is asked of a snapshot later is of the same files. It holds them relative to
- * their declarations, and gives them out in their files.
+ * Results as they are now, worked out when they are asked for. They are kept relative to their declarations, and given out
+ * in their files. Once the files change only what was asked for, or all where it was `completed`, can be had.
  */
 export class Snapshot {
-  readonly files: readonly FileState[];
-  private readonly lines = new Map<string, ParsedFile['lines']>();
-  private readonly lineOf: LineOf = (id) => this.lines.get(uriOfId(id))?.get(id) ?? 0;
+  readonly uris: readonly string[];
+  private readonly queries: Queries;
+  private readonly index: Index;
+  private readonly parsed: ReadonlyMap<string, ParsedFile>;
+  private readonly states = new Map<string, DeclarationState>();
+  private readonly found = new Map<string, FileFindings>();
+  private readonly lineOf: LineOf = (id) => this.parsed.get(uriOfId(id))?.lines.get(id) ?? 0;
 
   constructor(queries: Queries, uris: readonly string[]) {
-    this.files = uris.map((uri) => {
-      const parsed = queries.parsed(uri);
-      this.lines.set(uri, parsed.lines);
-      const declarations = parsed.declarations.map(({ id }) => ({
-        id,
-        kind: kindOfId(id),
-        model: queries.model(id),
-        told: queries.told(id),
-        concessions: queries.concessions(id),
-      }));
-      return { uri, parsed, declarations, found: queries.findingsFrom(uri) };
-    });
+    this.queries = queries;
+    this.uris = uris;
+    this.index = queries.index('');
+    this.parsed = new Map(uris.map((uri) => [uri, queries.parsed(uri)]));
+  }
+
+  /** Works everything out. */
+  complete(): this {
+    for (const uri of this.uris) this.findings(uri);
+    for (const id of this.ids()) this.state(id);
+    return this;
+  }
+
+  file(uri: string): ParsedFile {
+    return this.parsed.get(uri)!;
+  }
+
+  findings(uri: string): FileFindings {
+    const known = this.found.get(uri) ?? this.queries.findingsFrom(uri);
+    this.found.set(uri, known);
+    return known;
   }
 
   /** A result with its sources in their files. */
@@ -52,49 +57,77 @@ export class Snapshot {
     return locatedModel(model, this.lineOf);
   }
 
-  /** Of a name that is declared twice, the first. */
-  procedures(): { readonly id: string; readonly model: Procedure }[] {
-    return this.declarations('Procedure').flatMap(({ id, model }) =>
-      model === null ? [] : [{ id, model: model as Procedure }],
+  /** Declarations of one kind, whether or not they can be read. */
+  declared(kind: Declared): Declaration[] {
+    return [...this.parsed.values()].flatMap(({ declarations }) =>
+      declarations.filter(({ id }) => kindOfId(id) === kind),
     );
   }
 
-  jobs(): Job[] {
-    const procedures = new Map(this.procedures().map(({ model }) => [model.name, model]));
-    return this.models<LoweredJob>('Job').map(({ of, ...job }) => ({
-      ...job,
-      procedure: this.located(procedures.get(of)!),
-    }));
+  /** Ids of one kind, or of all, in order. */
+  ids(kind?: Declared): string[] {
+    return this.uris.flatMap((uri) => this.idsIn(uri, kind));
   }
 
-  resolved(jobs: readonly Job[], links: readonly Link[]): Resolved {
-    const all = phases.flatMap((kind) => this.declarations(kind));
-    return {
-      shops: firstOfEach(this.models('Shop')),
-      families: firstOfEach(this.models('Family')),
-      procedures: this.procedures().map(({ model }) => this.located(model)),
-      jobs,
-      concessions: this.files.flatMap(({ declarations }) =>
-        declarations.flatMap(({ concessions }) => concessions.map((one) => this.located(one))),
-      ),
-      problems: all.flatMap(({ told }) => told.problems.map((one) => this.located(one))),
-      links,
-      defects: all.flatMap(({ told }) => told.defects.map((one) => this.located(one))),
-    };
+  idsIn(uri: string, kind?: Declared): string[] {
+    return (this.parsed.get(uri)?.declarations ?? []).flatMap(({ id }) =>
+      kind === undefined || kindOfId(id) === kind ? [id] : [],
+    );
+  }
+
+  /** Ids of all declarations of a name. */
+  idsOf(kind: Declared, name: string): readonly string[] {
+    return this.index.named.get(nameKey(kind, name)) ?? [];
+  }
+
+  /** Null where it cannot be read, or another of its name comes first. */
+  procedure(id: string): Procedure | null {
+    return this.state(id).model as Procedure | null;
+  }
+
+  job(id: string): Job | null {
+    const lowered = this.state(id).model as LoweredJob | null;
+    if (lowered === null) return null;
+    const { of, ...job } = this.located(lowered);
+    const [procedure] = this.idsOf('Procedure', of);
+    return { ...job, procedure: this.located(this.procedure(procedure!)!) };
   }
 
   links(): Link[] {
     return phases.flatMap((kind) =>
-      this.declarations(kind).flatMap(({ told }) => told.links.map((one) => this.located(one))),
+      this.ids(kind).flatMap((id) => this.state(id).told.links.map((one) => this.located(one))),
     );
   }
 
-  private declarations(kind: Declared): DeclarationState[] {
-    return this.files.flatMap(({ declarations }) => declarations.filter((one) => one.kind === kind));
+  resolved(jobs: readonly Job[], links: readonly Link[]): Resolved {
+    const told = phases.flatMap((kind) => this.ids(kind).map((id) => this.state(id).told));
+    return {
+      shops: firstOfEach(this.models('Shop')),
+      families: firstOfEach(this.models('Family')),
+      procedures: this.models('Procedure'),
+      jobs,
+      concessions: this.ids().flatMap((id) => this.state(id).concessions.map((one) => this.located(one))),
+      problems: told.flatMap(({ problems }) => problems.map((one) => this.located(one))),
+      links,
+      defects: told.flatMap(({ defects }) => defects.map((one) => this.located(one))),
+    };
+  }
+
+  private state(id: string): DeclarationState {
+    const known = this.states.get(id) ?? {
+      model: this.queries.model(id),
+      told: this.queries.told(id),
+      concessions: this.queries.concessions(id),
+    };
+    this.states.set(id, known);
+    return known;
   }
 
   private models<T extends object>(kind: Declared): T[] {
-    return this.declarations(kind).flatMap(({ model }) => (model === null ? [] : [this.located(model as object) as T]));
+    return this.ids(kind).flatMap((id) => {
+      const { model } = this.state(id);
+      return model === null ? [] : [this.located(model as object) as T];
+    });
   }
 }
 

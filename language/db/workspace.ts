@@ -1,14 +1,5 @@
 import { type Replay, replay } from '../analysis/flow-analysis.ts';
-import {
-  isSettings,
-  noSheetSettings,
-  readSettings,
-  type Settings,
-  type SettingsFile,
-  type SheetSettings,
-  withSeverities,
-} from '../config/config.ts';
-import { touches } from '../diagnostics/engine.ts';
+import { noSheetSettings, type Settings, type SettingsFile, type SheetSettings } from '../config/config.ts';
 import { attempt } from '../diagnostics/not-checked.ts';
 import type { Finding } from '../model/diagnostic.ts';
 import type { Job } from '../model/job.ts';
@@ -16,8 +7,8 @@ import type { Procedure } from '../model/procedure.ts';
 import type { Link } from '../semantics/context.ts';
 import type { Resolved } from '../semantics/resolved.ts';
 import type { DeclaredSymbol } from '../semantics/symbols.ts';
-import type { SyntaxProblem } from '../syntax/parse.ts';
 import { Database } from './engine.ts';
+import { Findings } from './findings.ts';
 import { lazily } from './lazily.ts';
 import { queriesOf } from './queries.ts';
 import { Snapshot } from './snapshot.ts';
@@ -38,6 +29,14 @@ export interface CheckedProcedure {
   readonly findings: readonly Finding[];
 }
 
+/** A job or a procedure as it is declared, whether or not it can be read. */
+export interface DeclaredName {
+  readonly name: string;
+  /** Of a procedure. */
+  readonly revision: string | null;
+}
+
+/** All that is found in a workspace; each part is worked out when it is asked for. */
 export interface CheckResult {
   /** By file in the order given, then by place. */
   readonly findings: readonly Finding[];
@@ -52,6 +51,13 @@ export interface CheckResult {
   readonly restated: number;
   /** The outline of each file. */
   readonly symbols: ReadonlyMap<string, readonly DeclaredSymbol[]>;
+  /** Names of all jobs and procedures. */
+  readonly declared: { readonly jobs: readonly DeclaredName[]; readonly procedures: readonly DeclaredName[] };
+  /** What is in one file, without a look at files that have no part in it. */
+  readonly findingsIn: (uri: string) => readonly Finding[];
+  /** Those of a name, or else in a file; the same. Null where there is none that can be read. */
+  readonly jobOf: (nameOrUri: string) => Job | null;
+  readonly procedureOf: (nameOrUri: string) => CheckedProcedure | null;
 }
 
 /** Parses and checks a workspace of files, with the settings file that is in force. Pure; never throws. */
@@ -67,12 +73,24 @@ export class Checker {
   private uris: readonly string[] = [];
 
   /** The server and the command line call this one function; only presentation differs. */
-  check(files: readonly SourceFile[], settingsFile: SettingsFile | null = null): CheckResult {
-    this.update(files);
-    const snapshot = new Snapshot(this.queries, this.uris);
+  check(files: readonly SourceFile[], settings: SettingsFile | null = null): CheckResult {
+    const result = resultOf(this.snapshot(files).complete(), settings);
     this.trees.trim();
     this.database.sweep(lasting);
-    return resultOf(snapshot, settingsFile === null ? null : readSettings(settingsFile));
+    return result;
+  }
+
+  /**
+   * The same result, of which what is not asked for is never worked out: for one question about a large workspace. It is
+   * of these files as long as no others are checked.
+   */
+  open(files: readonly SourceFile[], settings: SettingsFile | null = null): CheckResult {
+    return resultOf(this.snapshot(files), settings);
+  }
+
+  private snapshot(files: readonly SourceFile[]): Snapshot {
+    this.update(files);
+    return new Snapshot(this.queries, this.uris);
   }
 
   /** Takes the files over: what is new, changed or gone. */
@@ -96,75 +114,47 @@ export class Checker {
 /** Queries that are asked from outside, and whose results are kept while their file is there. */
 const lasting: ReadonlySet<string> = new Set(['parsed', 'declared', 'model', 'told', 'concessions', 'findings from']);
 
-function resultOf(snapshot: Snapshot, settings: Settings | null): CheckResult {
-  const severities = settings?.severities ?? new Map();
-  const all = (findings: readonly Finding[]) => findings.map((finding) => snapshot.located(finding));
-  const syntax = [
-    ...(settings?.problems ?? []),
-    ...snapshot.files.flatMap(({ uri, parsed }) => parsed.problems.map((problem) => syntaxFinding(uri, problem))),
-  ];
-  const from = (part: 'common' | 'idle' | 'unmade') => snapshot.files.flatMap(({ found }) => all(found[part]));
-  const [common, idle, unmade] = [from('common'), from('idle'), from('unmade')];
-  const own = new Map(
-    snapshot.files.flatMap(({ found }) => found.own.map(({ id, findings }) => [id, all(findings)] as const)),
-  );
-  const found = [...common, ...[...own.values()].flat(), ...idle];
-  const procedures = snapshot.procedures().map(({ id, model }) =>
-    lazily<CheckedProcedure>({
-      procedure: () => snapshot.located(model),
-      replays: () => attempt('the check of its steps', model.source, [], () => replay(snapshot.located(model))) ?? [],
-      findings: () => {
-        const procedure = snapshot.located(model);
-        return withSeverities(
-          [
-            ...[...syntax, ...unmade].filter((finding) => standsIn(finding, procedure)),
-            ...common.filter((finding) => touches(finding, procedure)),
-            ...own.get(id)!,
-            ...idle.filter((finding) => touches(finding, procedure)),
-          ],
-          severities,
-        );
-      },
-    }),
-  );
+function resultOf(snapshot: Snapshot, settings: SettingsFile | null): CheckResult {
+  const findings = new Findings(snapshot, settings);
+  const procedures = new Map<string, CheckedProcedure>();
+  const checked = (id: string): CheckedProcedure | null => {
+    const model = snapshot.procedure(id);
+    if (model === null) return null;
+    const procedure = () => snapshot.located(model);
+    const known =
+      procedures.get(id) ??
+      lazily<CheckedProcedure>({
+        procedure,
+        replays: () => attempt('the check of its steps', model.source, [], () => replay(procedure())) ?? [],
+        findings: () => findings.on(id, procedure()),
+      });
+    procedures.set(id, known);
+    return known;
+  };
+  /** The first of a name, or else of a file. */
+  const first = <T>(kind: 'Job' | 'Procedure', nameOrUri: string, make: (id: string) => T | null): T | null => {
+    const named = snapshot.idsOf(kind, nameOrUri);
+    const ids = named.length > 0 ? named : snapshot.idsIn(nameOrUri, kind);
+    for (const id of ids) {
+      const made = make(id);
+      if (made !== null) return made;
+    }
+    return null;
+  };
   const result: CheckResult = lazily<CheckResult>({
-    findings: () =>
-      inOrder(
-        withSeverities([...syntax, ...found, ...unmade], severities),
-        snapshot.files.map(({ uri }) => uri),
-      ),
-    procedures: () => procedures,
-    jobs: () => snapshot.jobs(),
+    findings: () => findings.all(),
+    procedures: () => snapshot.ids('Procedure').flatMap((id) => checked(id) ?? []),
+    jobs: () => snapshot.ids('Job').flatMap((id) => snapshot.job(id) ?? []),
     links: () => snapshot.links(),
     resolved: () => snapshot.resolved(result.jobs, result.links),
-    sheet: () => settings?.sheet ?? noSheetSettings,
-    severities: () => severities,
-    restated: () => found.filter(({ rule, severity }) => (severities.get(rule) ?? severity) !== severity).length,
-    symbols: () => new Map(snapshot.files.map(({ uri, parsed }) => [uri, parsed.symbols])),
+    sheet: () => findings.settings?.sheet ?? noSheetSettings,
+    severities: () => findings.settings?.severities ?? new Map(),
+    restated: () => findings.restated(),
+    symbols: () => new Map(snapshot.uris.map((uri) => [uri, snapshot.file(uri).symbols])),
+    declared: () => ({ jobs: snapshot.declared('Job'), procedures: snapshot.declared('Procedure') }),
+    findingsIn: () => (uri) => findings.in(uri),
+    jobOf: () => (nameOrUri) => first('Job', nameOrUri, (id) => snapshot.job(id)),
+    procedureOf: () => (nameOrUri) => first('Procedure', nameOrUri, checked),
   });
   return result;
-}
-
-/** By file, then by place. The settings file is not among the files: it comes before them. */
-function inOrder(findings: readonly Finding[], uris: readonly string[]): Finding[] {
-  const order = new Map(uris.map((uri, index) => [uri, index]));
-  return [...findings].sort(
-    (a, b) =>
-      (order.get(a.source.file) ?? -1) - (order.get(b.source.file) ?? -1) ||
-      a.source.range.start.line - b.source.range.start.line ||
-      a.source.range.start.character - b.source.range.start.character,
-  );
-}
-
-function syntaxFinding(file: string, problem: SyntaxProblem): Finding {
-  return { rule: 'syntax', severity: 'error', message: problem.message, source: { file, range: problem.range } };
-}
-
-/**
- * A slip anywhere in the files of a procedure may have cost it a step: its sheet waits until it is fixed. So may one in the
- * settings, where the shop can have raised a warning to an error.
- */
-function standsIn(finding: Finding, procedure: Procedure): boolean {
-  const { file } = finding.source;
-  return isSettings(file) || procedure.files.includes(file);
 }
