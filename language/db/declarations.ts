@@ -1,5 +1,5 @@
 import { type AstNode, isAstNode } from 'langium';
-import { kindOfId } from '../semantics/declaration-id.ts';
+import { declarationId, kindOfId } from '../semantics/declaration-id.ts';
 import { mostLike } from '../semantics/like-chain.ts';
 import { unquoted } from '../semantics/lower-steps.ts';
 import type * as ast from '../syntax/generated/ast.ts';
@@ -17,13 +17,27 @@ export interface Declaration {
 }
 
 export function declarationOf({ id, name, node }: DeclarationNode): Declaration {
-  const bare = { id, name, numbers: [], like: null, family: null, revision: null };
+  const bare = bareDeclaration(id, name);
   try {
     return node.$type === 'Procedure' ? { ...bare, ...headOf(node) } : bare;
   } catch {
     // Whatever throws here throws where it is lowered, and is reported there.
     return bare;
   }
+}
+
+function bareDeclaration(id: string, name: string): Declaration {
+  return { id, name, numbers: [], like: null, family: null, revision: null };
+}
+
+/** The jobs of a file. */
+export function jobsNamed(uri: string, names: readonly string[]): Declaration[] {
+  const ordinals = new Map<string, number>();
+  return names.map((name) => {
+    const ordinal = ordinals.get(name) ?? 0;
+    ordinals.set(name, ordinal + 1);
+    return bareDeclaration(declarationId(uri, 'Job', name, ordinal), name);
+  });
 }
 
 function headOf(node: ast.Procedure): Omit<Declaration, 'id' | 'name'> {
@@ -65,6 +79,7 @@ function shapeOf(node: AstNode, from: number): string {
 
 /** The declarations of all files, by what they are looked up by. */
 export interface Index {
+  readonly all: readonly Declaration[];
   /** Ids by kind, in the order of files and of their text. */
   readonly ids: ReadonlyMap<string, readonly string[]>;
   /** Ids by kind and name. */
@@ -75,6 +90,8 @@ export interface Index {
   readonly tooMany: ReadonlySet<string>;
   /** Procedures by every family that they may be for: their own, and those of what they are like. */
   readonly forFamily: ReadonlyMap<string, readonly string[]>;
+  /** Procedures that have steps of a procedure, by its id: itself, and those that are like it. */
+  readonly withSteps: ReadonlyMap<string, readonly string[]>;
 }
 
 export function indexOf(declarations: readonly Declaration[]): Index {
@@ -85,6 +102,7 @@ export function indexOf(declarations: readonly Declaration[]): Index {
   const likes = new Map<string, number>();
   const tooMany = new Set<string>();
   const forFamily = new Map<string, string[]>();
+  const withSteps = new Map<string, string[]>();
   const first = new Map<string, Declaration>();
   for (const one of declarations) {
     const kind = kindOfId(one.id);
@@ -103,8 +121,9 @@ export function indexOf(declarations: readonly Declaration[]): Index {
     const chain = new Set([one]);
     for (const { like: base } of chain) if (base !== null && first.has(base)) chain.add(first.get(base)!);
     for (const family of new Set([...chain].flatMap((each) => each.family ?? []))) put(forFamily, family, one.id);
+    for (const { id } of chain) put(withSteps, id, one.id);
   }
-  return { ids, named, names, partNumbers, tooMany, forFamily };
+  return { all: declarations, ids, named, names, partNumbers, tooMany, forFamily, withSteps };
 }
 
 export function nameKey(kind: string, name: string): string {

@@ -30,7 +30,7 @@ export class Findings {
 
   /** What is in one file. */
   in(uri: string): Finding[] {
-    if (!this.snapshot.uris.includes(uri)) return [];
+    if (!this.snapshot.has(uri)) return [];
     const here = joined([this.of(uri)]).filter(({ source }) => source.file === uri);
     return inOrder(this.stated(here), [uri]);
   }

@@ -248,3 +248,41 @@ describe('what an edit computes', () => {
     expect(checker.database.log).toEqual([]);
   });
 });
+
+describe('one question about a workspace', () => {
+  const asked = () => {
+    const checker = new Checker();
+    checker.database.log = [];
+    const result = checker.open([...start, { uri: 'more.rebuild', text: 'job 77 of a {\n}\n' }]);
+    return { result, log: checker.database.log };
+  };
+
+  it('is answered as a whole check does', () => {
+    const whole = checkFiles([...start, { uri: 'more.rebuild', text: 'job 77 of a {\n}\n' }]);
+    for (const job of whole.jobs) {
+      expect(asked().result.jobOf(job.name)).toEqual(job);
+      const { file } = job.source;
+      expect(asked().result.findingsIn(file)).toEqual(whole.findings.filter(({ source }) => source.file === file));
+    }
+    for (const { procedure, findings } of whole.procedures) {
+      expect(asked().result.procedureOf(procedure.name)?.procedure).toEqual(procedure);
+      expect(asked().result.procedureOf(procedure.name)?.findings).toEqual(findings);
+    }
+    expect(asked().result.jobOf('jobs.rebuild')).toEqual(whole.jobs[1]);
+    expect(asked().result.jobOf('none')).toBeNull();
+  });
+
+  it('leaves other jobs and procedures alone', () => {
+    const { result, log } = asked();
+    const job = result.jobOf('1')!;
+    const done = (query: string) =>
+      log.filter((line) => line.startsWith(`${query} `)).map((line) => line.split('\0').slice(1, 3).join(' '));
+    expect(done('lowered').sort()).toEqual(['Family holder', 'Job 1', 'Procedure a', 'Shop bench']);
+    expect(done('outcome')).toEqual([]);
+    result.procedureOf(job.procedure.name)!.findings.forEach(String);
+    // b and c are like a: whether they use its concession is asked too.
+    expect(done('outcome').sort()).toEqual(['Procedure a', 'Procedure b', 'Procedure c']);
+    expect(done('judged').filter((one) => one.startsWith('Job'))).toEqual([]);
+    expect(log).not.toContain('parsed more.rebuild');
+  });
+});

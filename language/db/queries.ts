@@ -33,8 +33,9 @@ import { unreadLine } from '../semantics/unread.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import type { SyntaxProblem } from '../syntax/parse.ts';
-import { type Declaration, declarationOf, fingerprintOf, indexOf, nameKey } from './declarations.ts';
+import { type Declaration, declarationOf, fingerprintOf, indexOf, jobsNamed, nameKey } from './declarations.ts';
 import type { Database } from './engine.ts';
+import { jobHeads } from './job-heads.ts';
 import type { Trees } from './trees.ts';
 
 /** Null where a declaration has no model of its own, or cannot have one (reported). */
@@ -61,6 +62,12 @@ export interface ParsedFile {
   /** Where each begins. */
   readonly lines: ReadonlyMap<string, number>;
   readonly symbols: readonly DeclaredSymbol[];
+}
+
+interface Heads {
+  /** Whether it declares jobs and nothing else. */
+  readonly areJobs: boolean;
+  readonly declarations: readonly Declaration[];
 }
 
 /** What is found in a file, or comes of what it declares. Sources are relative to declarations. */
@@ -106,13 +113,29 @@ export function queriesOf(db: Database, trees: Trees) {
       symbols: symbolsOf(tree.ast),
     };
   });
-  /** What other files can know of a file. */
-  const declarations = db.query('declared', (uri) => parsed(uri).declarations, { equal, firewall: declared });
+  /** What is declared in a file; of jobs alone, by their heads, so that it is not parsed for it. */
+  const heads = db.query(
+    'heads',
+    (uri): Heads => {
+      const jobs = jobHeads(textOf(uri));
+      return jobs === null
+        ? { areJobs: false, declarations: parsed(uri).declarations }
+        : { areJobs: true, declarations: jobsNamed(uri, jobs) };
+    },
+    { equal, firewall: declared },
+  );
+  /** Ids in a file as it is parsed. */
+  const idsIn = db.query('ids in', (uri) => parsed(uri).declarations.map(({ id }) => id), {
+    equal,
+    firewall: declared,
+  });
   /** What a declaration is made of; null: there is none. */
   const fingerprint = db.query('declaration', (id) => parsed(uriOfId(id)).fingerprints.get(id) ?? null, {
     firewall: declared,
   });
-  const index = db.query('index', () => indexOf(uris().flatMap(declarations)), { firewall: declared });
+  const index = db.query('index', () => indexOf(uris().flatMap((uri) => heads(uri).declarations)), {
+    firewall: declared,
+  });
   const none: readonly string[] = [];
   const ids = db.query('ids', (kind) => index('').ids.get(kind) ?? none, { equal, firewall: declared });
   const named = db.query('named', (key) => index('').named.get(key) ?? none, { equal, firewall: declared });
@@ -122,6 +145,7 @@ export function queriesOf(db: Database, trees: Trees) {
     equal,
     firewall: declared,
   });
+  const withSteps = db.query('with steps', (id) => index('').withSteps.get(id) ?? none, { equal, firewall: declared });
   const near = db.query(
     'nearest',
     (key) => {
@@ -325,14 +349,19 @@ export function queriesOf(db: Database, trees: Trees) {
     };
   });
 
-  const idsIn = (uri: string, kinds: (kind: Declared) => boolean) =>
-    declarations(uri).flatMap(({ id }) => (kinds(kindOfId(id)) ? [id] : []));
   const toldBy = (id: string) => told(id).problems.map((problem) => ({ phase: phases.indexOf(kindOfId(id)), problem }));
 
-  /** Problems that come of the declarations of a file, in whatever file they are; those of a job are in its own. */
-  const problemsFrom = db.query('problems from', (uri) => idsIn(uri, (kind) => kind !== 'Job').flatMap(toldBy), {
-    equal,
-  });
+  /** Problems that come of the declarations of a file, in whatever file they are. Those of a job are in its own. */
+  const problemsFrom = db.query(
+    'problems from',
+    (uri) =>
+      heads(uri).areJobs
+        ? []
+        : idsIn(uri)
+            .filter((id) => kindOfId(id) !== 'Job')
+            .flatMap(toldBy),
+    { equal },
+  );
   const allProblems = db.query(
     'all problems',
     () => {
@@ -345,7 +374,8 @@ export function queriesOf(db: Database, trees: Trees) {
   );
   const problemsIn = db.query('problems in', (uri) => allProblems('').get(uri) ?? [], { equal, firewall: gathered });
   const ofProblems = db.query('of problems', (uri): Outcome => {
-    const all = [...problemsIn(uri), ...idsIn(uri, (kind) => kind === 'Job').flatMap(toldBy)];
+    const own = idsIn(uri).filter((id) => heads(uri).areJobs || kindOfId(id) === 'Job');
+    const all = [...problemsIn(uri), ...own.flatMap(toldBy)];
     const problems = all.map(({ problem }) => problem);
     return problemFindings(problems, { concessionsIn: concessions, unread: [] });
   });
@@ -353,24 +383,36 @@ export function queriesOf(db: Database, trees: Trees) {
   /** Concessions that silenced something in the procedures of a file, in whatever file they are. */
   const usedFrom = db.query(
     'used from',
-    (uri) => idsIn(uri, (kind) => kind === 'Procedure').flatMap((id) => outcome(id).used.map(placeKey)),
+    (uri) => {
+      if (heads(uri).areJobs) return [];
+      const procedures = idsIn(uri).filter((id) => kindOfId(id) === 'Procedure');
+      return procedures.flatMap((id) => outcome(id).used.map(placeKey));
+    },
     { equal },
   );
   const allUsed = db.query('all used', () => new Set(uris().flatMap(usedFrom)), {
     equal: equalSets,
     firewall: gathered,
   });
-  const isUsed = db.query('is used', (key) => allUsed('').has(key), { firewall: gathered });
+  const isUsedAnywhere = db.query('is used', (key) => allUsed('').has(key), { firewall: gathered });
+  /** One in a procedure is heard in that and in those that are like it; others may be wherever they are used. */
+  function isUsed(allow: Allow): boolean {
+    const key = placeKey(allow);
+    const { file } = allow.source;
+    return kindOfId(file) === 'Procedure'
+      ? withSteps(file).some((id) => outcome(id).used.some((one) => placeKey(one) === key))
+      : isUsedAnywhere(key);
+  }
 
   const findingsFrom = db.query('findings from', (uri): FileFindings => {
-    const all = declarations(uri).map(({ id }) => id);
+    const all = idsIn(uri);
     const common = [ofProblems(uri), ...all.map(judged)];
     const used = new Set(common.flatMap((one) => one.used.map(placeKey)));
     const allowed = all.flatMap(concessions).filter((allow) => !used.has(placeKey(allow)));
     return {
       common: common.flatMap(({ findings }) => findings),
       own: all.flatMap((id) => (kindOfId(id) === 'Procedure' ? [{ id, findings: outcome(id).findings }] : [])),
-      idle: idleConcessions(allowed.filter((allow) => !isUsed(placeKey(allow)))),
+      idle: idleConcessions(allowed.filter((allow) => !isUsed(allow))),
       unmade: all.flatMap((id) =>
         told(id).defects.map(({ what, source, error }) => internalError(what, source, error)),
       ),
@@ -381,7 +423,6 @@ export function queriesOf(db: Database, trees: Trees) {
     texts,
     files,
     parsed,
-    declarations,
     index,
     model,
     told,

@@ -23,27 +23,35 @@ export class Snapshot {
   readonly uris: readonly string[];
   private readonly queries: Queries;
   private readonly index: Index;
-  private readonly parsed: ReadonlyMap<string, ParsedFile>;
+  private readonly known: ReadonlySet<string>;
+  private readonly parsed = new Map<string, ParsedFile>();
   private readonly states = new Map<string, DeclarationState>();
   private readonly found = new Map<string, FileFindings>();
-  private readonly lineOf: LineOf = (id) => this.parsed.get(uriOfId(id))?.lines.get(id) ?? 0;
+  private readonly lineOf: LineOf = (id) => this.file(uriOfId(id)).lines.get(id) ?? 0;
 
   constructor(queries: Queries, uris: readonly string[]) {
     this.queries = queries;
     this.uris = uris;
     this.index = queries.index('');
-    this.parsed = new Map(uris.map((uri) => [uri, queries.parsed(uri)]));
+    this.known = new Set(uris);
   }
 
   /** Works everything out. */
   complete(): this {
     for (const uri of this.uris) this.findings(uri);
+    for (const uri of this.uris) this.file(uri);
     for (const id of this.ids()) this.state(id);
     return this;
   }
 
   file(uri: string): ParsedFile {
-    return this.parsed.get(uri)!;
+    const known = this.parsed.get(uri) ?? this.queries.parsed(uri);
+    this.parsed.set(uri, known);
+    return known;
+  }
+
+  has(uri: string): boolean {
+    return this.known.has(uri);
   }
 
   findings(uri: string): FileFindings {
@@ -59,9 +67,7 @@ export class Snapshot {
 
   /** Declarations of one kind, whether or not they can be read. */
   declared(kind: Declared): Declaration[] {
-    return [...this.parsed.values()].flatMap(({ declarations }) =>
-      declarations.filter(({ id }) => kindOfId(id) === kind),
-    );
+    return this.index.all.filter(({ id }) => kindOfId(id) === kind);
   }
 
   /** Ids of one kind, or of all, in order. */
@@ -70,9 +76,7 @@ export class Snapshot {
   }
 
   idsIn(uri: string, kind?: Declared): string[] {
-    return (this.parsed.get(uri)?.declarations ?? []).flatMap(({ id }) =>
-      kind === undefined || kindOfId(id) === kind ? [id] : [],
-    );
+    return this.file(uri).declarations.flatMap(({ id }) => (kind === undefined || kindOfId(id) === kind ? [id] : []));
   }
 
   /** Ids of all declarations of a name. */

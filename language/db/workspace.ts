@@ -9,7 +9,7 @@ import type { Resolved } from '../semantics/resolved.ts';
 import type { DeclaredSymbol } from '../semantics/symbols.ts';
 import { Database } from './engine.ts';
 import { Findings } from './findings.ts';
-import { lazily } from './lazily.ts';
+import { LazyMap, lazily } from './lazily.ts';
 import { queriesOf } from './queries.ts';
 import { Snapshot } from './snapshot.ts';
 import { Trees } from './trees.ts';
@@ -112,7 +112,7 @@ export class Checker {
 }
 
 /** Queries that are asked from outside, and whose results are kept while their file is there. */
-const lasting: ReadonlySet<string> = new Set(['parsed', 'declared', 'model', 'told', 'concessions', 'findings from']);
+const lasting: ReadonlySet<string> = new Set(['parsed', 'index', 'model', 'told', 'concessions', 'findings from']);
 
 function resultOf(snapshot: Snapshot, settings: SettingsFile | null): CheckResult {
   const findings = new Findings(snapshot, settings);
@@ -134,7 +134,7 @@ function resultOf(snapshot: Snapshot, settings: SettingsFile | null): CheckResul
   /** The first of a name, or else of a file. */
   const first = <T>(kind: 'Job' | 'Procedure', nameOrUri: string, make: (id: string) => T | null): T | null => {
     const named = snapshot.idsOf(kind, nameOrUri);
-    const ids = named.length > 0 ? named : snapshot.idsIn(nameOrUri, kind);
+    const ids = named.length > 0 || !snapshot.has(nameOrUri) ? named : snapshot.idsIn(nameOrUri, kind);
     for (const id of ids) {
       const made = make(id);
       if (made !== null) return made;
@@ -150,7 +150,7 @@ function resultOf(snapshot: Snapshot, settings: SettingsFile | null): CheckResul
     sheet: () => findings.settings?.sheet ?? noSheetSettings,
     severities: () => findings.settings?.severities ?? new Map(),
     restated: () => findings.restated(),
-    symbols: () => new Map(snapshot.uris.map((uri) => [uri, snapshot.file(uri).symbols])),
+    symbols: () => new LazyMap(snapshot.uris, (uri) => snapshot.file(uri).symbols),
     declared: () => ({ jobs: snapshot.declared('Job'), procedures: snapshot.declared('Procedure') }),
     findingsIn: () => (uri) => findings.in(uri),
     jobOf: () => (nameOrUri) => first('Job', nameOrUri, (id) => snapshot.job(id)),
