@@ -18,7 +18,7 @@ const body = (name: string) => `procedure ${name} "Example" for holder at bench 
   }
   stage build at build {
     rinse all in cal-oil
-    only A-250 { check shim look "flat" }
+    only A-250 { check shim reuse if "flat" reject if "scored" }
     clamp body
     fit shim, spring, seat, spacer located, nozzle located with needle
     torque nut to nut-fit with TW-80
@@ -235,9 +235,13 @@ describe('what an edit computes', () => {
     expect(of('outcome')).toEqual(['b.rebuild Procedure b', 'b.rebuild Procedure c']);
   });
 
-  it('leaves jobs alone while what they know of their procedure is the same', () => {
-    const of = computed('a.rebuild', (text) => text.replace('"flat"', '"flat, bright"'));
-    expect(of('lowered').filter((one) => one.includes('Job'))).toEqual([]);
+  it.each([
+    ['a line', '  stage prove', '\n  stage prove'],
+    ['a note to a test', 'read pressure within opening', 'read pressure within opening note "slowly"'],
+  ])('leaves jobs alone while the figures of their procedure are the same: %s', (_, one, other) => {
+    const of = computed('a.rebuild', (text) => text.replace(one, other));
+    expect(of('outcome')).toContain('a.rebuild Procedure a');
+    expect([...of('lowered'), ...of('judged')].filter((each) => each.includes('Job'))).toEqual([]);
   });
 
   it('is nothing for the same files', () => {
@@ -263,6 +267,7 @@ describe('one question about a workspace', () => {
       expect(asked().result.jobOf(job.name)).toEqual(job);
       const { file } = job.source;
       expect(asked().result.findingsIn(file)).toEqual(whole.findings.filter(({ source }) => source.file === file));
+      expect(asked().result.linksIn(file)).toEqual(whole.links.filter(({ use }) => use.file === file));
     }
     for (const { procedure, findings } of whole.procedures) {
       expect(asked().result.procedureOf(procedure.name)?.procedure).toEqual(procedure);

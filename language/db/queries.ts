@@ -27,7 +27,7 @@ import { unusedParameters } from '../semantics/parameters.ts';
 import { procedureOf } from '../semantics/procedure.ts';
 import type { Scope } from '../semantics/scope.ts';
 import { shopOf } from '../semantics/shop.ts';
-import { signatureOf } from '../semantics/signature.ts';
+import { factsOf, signatureOf } from '../semantics/signature.ts';
 import { type DeclaredSymbol, symbolsOf } from '../semantics/symbols.ts';
 import { unreadLine } from '../semantics/unread.ts';
 import type * as ast from '../syntax/generated/ast.ts';
@@ -245,6 +245,7 @@ export function queriesOf(db: Database, trees: Trees) {
     },
     { equal },
   );
+  const facts = db.query('facts', (id) => factsOf(model(id) as Procedure), { equal });
   const tests = db.query('tests', (id) => testsOf(model(id) as Procedure), { equal });
   /** A family's names that only shops and procedures declare. */
   const uses = db.query(
@@ -334,8 +335,8 @@ export function queriesOf(db: Database, trees: Trees) {
   }
 
   function jobWith({ of, ...job }: LoweredJob): Job | null {
-    const procedure = modelNamed<Procedure>('Procedure', of);
-    return procedure === null ? null : { ...job, procedure };
+    const id = first('Procedure', of);
+    return id === null ? null : { ...job, procedure: facts(id) };
   }
 
   /** All that is said while a declaration is lowered, and of its name. */

@@ -1,10 +1,11 @@
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
-import type { Allow } from '../model/source.ts';
+import type { Allow, Source } from '../model/source.ts';
 import type { Link } from '../semantics/context.ts';
 import { type Declared, kindOfId, uriOfId } from '../semantics/declaration-id.ts';
 import type { LoweredJob } from '../semantics/job.ts';
 import type { Resolved } from '../semantics/resolved.ts';
+import { isSomewhere, readableNames } from '../semantics/signature.ts';
 import { type Declaration, type Index, nameKey } from './declarations.ts';
 import { type LineOf, locatedModel } from './located.ts';
 import { type FileFindings, type Model, type ParsedFile, phases, type Queries, type Told } from './queries.ts';
@@ -26,6 +27,8 @@ export class Snapshot {
   private readonly known: ReadonlySet<string>;
   private readonly parsed = new Map<string, ParsedFile>();
   private readonly states = new Map<string, DeclarationState>();
+  /** Where each procedure reads what, by name. */
+  private readonly readings = new Map<string, ReadonlyMap<string, Source>>();
   private readonly found = new Map<string, FileFindings>();
   private readonly lineOf: LineOf = (id) => this.file(uriOfId(id)).lines.get(id) ?? 0;
 
@@ -98,8 +101,18 @@ export class Snapshot {
   }
 
   links(): Link[] {
+    return phases.flatMap((kind) => this.ids(kind).flatMap((id) => this.ended(this.state(id).told.links)));
+  }
+
+  /** The links of names that are written in a file. Those of a sequence come of the procedures that call it. */
+  linksIn(uri: string): Link[] {
+    if (!this.has(uri)) return [];
+    const written = this.idsIn(uri);
     return phases.flatMap((kind) =>
-      this.ids(kind).flatMap((id) => this.state(id).told.links.map((one) => this.located(one))),
+      this.ids(kind).flatMap((id) => {
+        const byUse = linksByUse(this.state(id).told);
+        return written.flatMap((other) => this.ended(byUse.get(other) ?? []));
+      }),
     );
   }
 
@@ -115,6 +128,21 @@ export class Snapshot {
       links,
       defects: told.flatMap(({ defects }) => defects.map((one) => this.located(one))),
     };
+  }
+
+  /** Links with their targets: of a job that names what its procedure reads, where that is read. */
+  private ended(links: readonly Link[]): Link[] {
+    return links.map((link) => {
+      const { target, name } = link;
+      return this.located(isSomewhere(target) ? { ...link, target: this.reading(target.file, name) } : link);
+    });
+  }
+
+  private reading(id: string, name: string): Source {
+    const known =
+      this.readings.get(id) ?? new Map(readableNames(this.procedure(id)!).map((use) => [use.name, use.source]));
+    this.readings.set(id, known);
+    return known.get(name)!;
   }
 
   private state(id: string): DeclarationState {
@@ -133,6 +161,21 @@ export class Snapshot {
       return model === null ? [] : [this.located(model as object) as T];
     });
   }
+}
+
+const linksOf = new WeakMap<Told, ReadonlyMap<string, readonly Link[]>>();
+
+function linksByUse(told: Told): ReadonlyMap<string, readonly Link[]> {
+  const known = linksOf.get(told);
+  if (known !== undefined) return known;
+  const links = new Map<string, Link[]>();
+  for (const link of told.links) {
+    const same = links.get(link.use.file);
+    if (same === undefined) links.set(link.use.file, [link]);
+    else same.push(link);
+  }
+  linksOf.set(told, links);
+  return links;
 }
 
 function firstOfEach<T extends { readonly name: string }>(models: readonly T[]): T[] {

@@ -44,6 +44,8 @@ export interface CheckResult {
   readonly jobs: readonly Job[];
   readonly resolved: Resolved;
   readonly links: readonly Link[];
+  /** Those of the names that are written in a file. */
+  readonly linksIn: (uri: string) => readonly Link[];
   /** How sheets are printed in this workspace. */
   readonly sheet: SheetSettings;
   /** Severities that the settings file changes, and the number of findings that it raised, lowered or turned off. */
@@ -146,6 +148,7 @@ function resultOf(snapshot: Snapshot, settings: SettingsFile | null): CheckResul
     procedures: () => snapshot.ids('Procedure').flatMap((id) => checked(id) ?? []),
     jobs: () => snapshot.ids('Job').flatMap((id) => snapshot.job(id) ?? []),
     links: () => snapshot.links(),
+    linksIn: () => (uri) => snapshot.linksIn(uri),
     resolved: () => snapshot.resolved(result.jobs, result.links),
     sheet: () => findings.settings?.sheet ?? noSheetSettings,
     severities: () => findings.settings?.severities ?? new Map(),

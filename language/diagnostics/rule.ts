@@ -68,6 +68,7 @@ export interface Rule<Data = never> {
   concession?(allow: Allow, report: Sink<Data>): void;
   shop?(shop: Shop, report: Sink<Data>): void;
   family?(family: Family, report: Sink<Data>): void;
+  /** Its procedure has no places of steps, and none of their notes, hazards and concessions: a job is judged by figures. */
   job?(job: Job, report: Sink<Data>): void;
   procedure?(procedure: Procedure, report: Sink<Data>): void;
   /** Over every way through a procedure: what it watches while the replay is walked. */

@@ -59,7 +59,7 @@ export function definitionAt(
 }
 
 function namedAt(uri: string, position: Position, result: CheckResult): Named | null {
-  const links = result.links.filter(({ use }) => use.file === uri && contains(use.range, position));
+  const links = result.linksIn(uri).filter(({ use }) => contains(use.range, position));
   const all = allDeclared(result);
   const [link] = links;
   if (link === undefined) {

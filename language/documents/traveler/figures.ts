@@ -1,3 +1,4 @@
+import type { Words } from '../../i18n/index.ts';
 import type { StandingTolerance } from '../../model/shop.ts';
 import type {
   Difference,
@@ -22,7 +23,6 @@ import {
   window,
   windowInSteps,
 } from '../../quantities/index.ts';
-import type { Words } from '../../i18n/index.ts';
 
 /** How a limit is printed. */
 export interface Shown {

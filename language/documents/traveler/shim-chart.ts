@@ -1,3 +1,7 @@
+import type { Words } from '../../i18n/index.ts';
+import { printable } from '../../i18n/printable.ts';
+import type { Step } from '../../model/procedure.ts';
+import { decimalsOf } from '../../quantities/decimal.ts';
 import {
   type Box,
   type Drawing as Drawn,
@@ -10,10 +14,6 @@ import {
 } from '../drawing/drawing.ts';
 import { svgOf } from '../drawing/index.ts';
 import { widthOf } from '../drawing/text-width.ts';
-import type { Step } from '../../model/procedure.ts';
-import { decimalsOf } from '../../quantities/decimal.ts';
-import type { Words } from '../../i18n/index.ts';
-import { printable } from '../../i18n/printable.ts';
 import type { Drawing } from './model.ts';
 import type { Setting } from './print-context.ts';
 import { type ShimTable, type Stair, shimTables } from './shim-lookup.ts';
