@@ -274,6 +274,10 @@ describe('one question about a workspace', () => {
       expect(asked().result.procedureOf(procedure.name)?.findings).toEqual(findings);
     }
     expect(asked().result.jobOf('jobs.rebuild')).toEqual(whole.jobs[1]);
+    // What is to be printed is told apart by what it is.
+    expect(whole.jobOf('1')).toBe(whole.jobs[1]);
+    expect(whole.procedureOf('a')).toBe(whole.procedures[0]);
+    expect(whole.jobs[1]!.procedure).toBe(whole.procedures[0]!.procedure);
     expect(asked().result.jobOf('none')).toBeNull();
   });
 

@@ -29,6 +29,7 @@ export class Snapshot {
   private readonly states = new Map<string, DeclarationState>();
   /** Where each procedure reads what, by name. */
   private readonly readings = new Map<string, ReadonlyMap<string, Source>>();
+  private readonly jobs = new Map<string, Job>();
   private readonly found = new Map<string, FileFindings>();
   private readonly lineOf: LineOf = (id) => this.file(uriOfId(id)).lines.get(id) ?? 0;
 
@@ -92,12 +93,17 @@ export class Snapshot {
     return this.state(id).model as Procedure | null;
   }
 
+  /** The same object each time. */
   job(id: string): Job | null {
+    const known = this.jobs.get(id);
+    if (known !== undefined) return known;
     const lowered = this.state(id).model as LoweredJob | null;
     if (lowered === null) return null;
     const { of, ...job } = this.located(lowered);
     const [procedure] = this.idsOf('Procedure', of);
-    return { ...job, procedure: this.located(this.procedure(procedure!)!) };
+    const made = { ...job, procedure: this.located(this.procedure(procedure!)!) };
+    this.jobs.set(id, made);
+    return made;
   }
 
   links(): Link[] {
