@@ -1,7 +1,7 @@
 /**
  * An incremental computation engine: inputs, derived queries, recorded dependencies. It is demand-driven with revision
  * numbers, early cut-off and backdating as in salsa (red and green cells), and marks what may be stale when an input
- * changes (dirty bits, as in Adapton), so that what an edit cannot affect is not even looked at.
+ * changes (dirty bits), so that what an edit cannot affect is not even looked at.
  */
 
 /** What a query is besides its function. */
@@ -111,18 +111,27 @@ export class Database {
     };
   }
 
-  /** Drops results that nothing reads any more, but those of the queries named; only where many have come since. */
-  sweep(roots: ReadonlySet<string>, least = 2_000) {
+  /** How many results are kept. */
+  get size(): number {
+    return this.queries.reduce((sum, { cells }) => sum + cells.size, 0);
+  }
+
+  /**
+   * Drops results that nothing reads any more, but those that are asked for from outside; only where many have come since.
+   * @param roots gives which those are, by query and key
+   */
+  sweep(roots: () => (query: string, key: string) => boolean, least = 2_000) {
     if (this.sinceSweep < least) return;
     this.sinceSweep = 0;
-    const unread = this.queries
-      .filter(({ name }) => !roots.has(name))
-      .flatMap(({ cells }) => [...cells.values()].filter(({ dependents }) => dependents.size === 0));
-    for (let one = unread.pop(); one !== undefined; one = unread.pop()) {
+    const isRoot = roots();
+    const isGarbage = ({ query, key, dependents }: Cell) =>
+      query !== null && dependents.size === 0 && !isRoot(query.name, key);
+    const garbage = this.queries.flatMap(({ cells }) => [...cells.values()].filter(isGarbage));
+    for (let one = garbage.pop(); one !== undefined; one = garbage.pop()) {
       one.query!.cells.delete(one.key);
       for (const other of one.dependencies) {
         other.dependents.delete(one);
-        if (other.dependents.size === 0 && other.query !== null && !roots.has(other.query.name)) unread.push(other);
+        if (isGarbage(other)) garbage.push(other);
       }
       one.dependencies.clear();
     }

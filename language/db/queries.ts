@@ -424,6 +424,7 @@ export function queriesOf(db: Database, trees: Trees) {
     texts,
     files,
     parsed,
+    idsIn,
     index,
     model,
     told,

@@ -78,7 +78,7 @@ export class Checker {
   check(files: readonly SourceFile[], settings: SettingsFile | null = null): CheckResult {
     const result = resultOf(this.snapshot(files).complete(), settings);
     this.trees.trim();
-    this.database.sweep(lasting);
+    this.database.sweep(() => this.isAskedFor());
     return result;
   }
 
@@ -88,6 +88,12 @@ export class Checker {
    */
   open(files: readonly SourceFile[], settings: SettingsFile | null = null): CheckResult {
     return resultOf(this.snapshot(files), settings);
+  }
+
+  /** What is asked for at each check, of what there is. */
+  private isAskedFor(): (query: string, key: string) => boolean {
+    const keys = new Set(['', ...this.uris, ...this.uris.flatMap((uri) => this.queries.idsIn(uri))]);
+    return (query, key) => lasting.has(query) && keys.has(key);
   }
 
   private snapshot(files: readonly SourceFile[]): Snapshot {
