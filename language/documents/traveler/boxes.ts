@@ -1,6 +1,6 @@
+import type { Repair, Stage, Step } from '../../model/procedure.ts';
 import { waitsForOthers } from '../../analysis/control-flow-graph.ts';
 import type { Words } from '../../i18n/index.ts';
-import type { Repair, Stage, Step } from '../../model/procedure.ts';
 import type { Grid } from './model.ts';
 import { capital, objectWords, specTitle } from './names.ts';
 import { pathsOf } from './paths.ts';

@@ -1,6 +1,6 @@
 import type { Caution } from '../../analysis/cautions/index.ts';
-import type { Words } from '../../i18n/index.ts';
 import type { Hazard } from '../../model/procedure.ts';
+import type { Words } from '../../i18n/index.ts';
 import type { CautionBlock } from './model.ts';
 
 /** The whole text of a usual caution. */

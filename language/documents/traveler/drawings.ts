@@ -1,8 +1,8 @@
-import type { Words } from '../../i18n/index.ts';
+import { type Drawing as Drawn, drawingWords, explodedOf, stripsOf, svgOf } from '../drawing/index.ts';
 import type { Family } from '../../model/family.ts';
 import { specFor } from '../../model/spec-for.ts';
 import type { Limit } from '../../quantities/index.ts';
-import { type Drawing as Drawn, drawingWords, explodedOf, stripsOf, svgOf } from '../drawing/index.ts';
+import type { Words } from '../../i18n/index.ts';
 import { byNumber } from './by-number.ts';
 import type { DrawingBlock, Paper, TextBlock } from './model.ts';
 import { allSteps, type Setting } from './print-context.ts';

@@ -4,8 +4,8 @@ import { brief } from './header.ts';
 import type { FailPath, FailStop, FailWay } from './model.ts';
 import { capital, repairNumber, repairTitle } from './names.ts';
 import { pathsOf } from './paths.ts';
-import { isShown, type Setting, shownSteps } from './print-context.ts';
 import { sentenceOf } from './sentences.ts';
+import { isShown, type Setting, shownSteps } from './print-context.ts';
 
 /** What happens on a fail, to be followed by hand from box to box. Null: the step is no gate. */
 export function failPath(setting: Setting, step: Step): FailPath | null {

@@ -1,4 +1,3 @@
-import type { Words } from '../../i18n/index.ts';
 import type { StandingTolerance } from '../../model/shop.ts';
 import type {
   Difference,
@@ -23,6 +22,7 @@ import {
   window,
   windowInSteps,
 } from '../../quantities/index.ts';
+import type { Words } from '../../i18n/index.ts';
 
 /** How a limit is printed. */
 export interface Shown {

@@ -1,9 +1,9 @@
 import { guardedOn } from '../../engineering/guarded.ts';
-import type { Words } from '../../i18n/index.ts';
 import type { LimitUse, Step } from '../../model/procedure.ts';
 import type { DecisionRule } from '../../model/shop.ts';
 import { specFor } from '../../model/spec-for.ts';
 import { kindOfUnit, type Limit, type Quantity, roundTo, type Window } from '../../quantities/index.ts';
+import type { Words } from '../../i18n/index.ts';
 import { byNumber, withNumbers } from './by-number.ts';
 import { betweenWords, fewDigits, unitOfLimit, withStanding } from './figures.ts';
 import { standingOf, useOf } from './limits.ts';

@@ -1,6 +1,6 @@
 import type { Fact, FactsBlock, SheetHeader } from './model.ts';
-import type { Setting } from './print-context.ts';
 import { qrOf } from './qr.ts';
+import type { Setting } from './print-context.ts';
 
 /** Digits of the hash that a person compares. */
 const shownHash = 12;

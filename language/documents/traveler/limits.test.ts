@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { wordsIn } from '../../i18n/index.ts';
 import type { Procedure } from '../../model/index.ts';
 import type { Limit } from '../../quantities/index.ts';
 import { english } from '../../quantities/index.ts';
+import { wordsIn } from '../../i18n/index.ts';
 import { ceilingText, shownLimit } from './figures.ts';
 import { jobOf, nominal, procedure, q, range, shop } from './injector-fixture.ts';
 import { stepLimits } from './limits.ts';

@@ -1,8 +1,8 @@
-import type { Words } from '../../i18n/index.ts';
 import type { LimitUse, PartNumber, RateFrom, Step } from '../../model/procedure.ts';
 import { specFor } from '../../model/spec-for.ts';
 import type { Kind, Limit, Quantity } from '../../quantities/index.ts';
 import { kindOfLimit, kindOfUnit } from '../../quantities/index.ts';
+import type { Words } from '../../i18n/index.ts';
 import { byNumber, withNumbers } from './by-number.ts';
 import { limitText, type Shown, shownLimit, unitOfLimit } from './figures.ts';
 import type { LimitLine } from './model.ts';

@@ -1,7 +1,7 @@
-import type { Words } from '../../i18n/index.ts';
 import type { Unit } from '../../model/job.ts';
 import type { Asset, AssetKind } from '../../model/shop.ts';
 import type { RangeLimit } from '../../quantities/types.ts';
+import type { Words } from '../../i18n/index.ts';
 import { limitText } from './figures.ts';
 import type { TableBlock, TextBlock } from './model.ts';
 import { baseTitle, capital, titleOf } from './names.ts';

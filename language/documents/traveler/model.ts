@@ -1,6 +1,6 @@
-import type { Language, Span } from '../../i18n/index.ts';
 import type { SignalWord } from '../../model/procedure.ts';
 import type { Verb } from '../../model/verbs.ts';
+import type { Language, Span } from '../../i18n/index.ts';
 
 export type { Span } from '../../i18n/index.ts';
 

@@ -1,6 +1,6 @@
-import type { Words } from '../../i18n/index.ts';
 import type { Family, Part } from '../../model/family.ts';
 import type { Procedure, StepObject } from '../../model/procedure.ts';
+import type { Words } from '../../i18n/index.ts';
 
 /** The author's words for a thing; where he wrote none, its name with blanks. */
 export function titleOf({ name, title }: { readonly name: string; readonly title: string }): string {

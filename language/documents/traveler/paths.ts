@@ -1,6 +1,6 @@
-import { replay } from '../../analysis/flow-analysis.ts';
-import { place } from '../../analysis/locations.ts';
 import type { Procedure, Step } from '../../model/procedure.ts';
+import { place } from '../../analysis/locations.ts';
+import { replay } from '../../analysis/flow-analysis.ts';
 
 /** What the sheet has to know of the ways that a unit may take. */
 export interface Paths {

@@ -1,5 +1,5 @@
-import { type Language, type Words, wordsIn } from '../../i18n/index.ts';
 import type { Finding, Job, PartNumber, Procedure, Stage, Step, Unit } from '../../model/index.ts';
+import { type Language, type Words, wordsIn } from '../../i18n/index.ts';
 import type { Paper } from './model.ts';
 
 export interface SheetOptions {

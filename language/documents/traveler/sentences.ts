@@ -1,5 +1,5 @@
-import type { Span } from '../../i18n/index.ts';
 import type { Step, StepObject } from '../../model/procedure.ts';
+import type { Span } from '../../i18n/index.ts';
 import { baseTitle, capital, fluidTitle, objectWords, specTitle, stationTitle, type Told } from './names.ts';
 import { pathsOf } from './paths.ts';
 import { stockWords } from './stock.ts';

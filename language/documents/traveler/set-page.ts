@@ -1,6 +1,6 @@
-import type { Unit } from '../../model/job.ts';
 import { advisedOf } from '../../recommendations/advised.ts';
 import { matchedSets } from '../../recommendations/set-shims.ts';
+import type { Unit } from '../../model/job.ts';
 import type { TableBlock } from './model.ts';
 import { capital, specTitle } from './names.ts';
 import { type Setting, setSize, stageSteps } from './print-context.ts';

@@ -1,6 +1,6 @@
-import { settlingOf, springsOf } from '../../analysis/settling-allowance.ts';
 import type { Part } from '../../model/family.ts';
 import type { Repair, Stage, Step } from '../../model/procedure.ts';
+import { settlingOf, springsOf } from '../../analysis/settling-allowance.ts';
 import { byNumber, withNumbers } from './by-number.ts';
 import type { Fact } from './model.ts';
 import { baseTitle } from './names.ts';

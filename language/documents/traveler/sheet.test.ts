@@ -1,16 +1,16 @@
 import { describe, expect, test } from 'vitest';
-import { wordsIn } from '../../i18n/index.ts';
 import type { Procedure, Step } from '../../model/index.ts';
 import { verbs } from '../../model/verbs.ts';
-import { spanText, textOf } from '../renderers/text.ts';
+import { wordsIn } from '../../i18n/index.ts';
 import { attemptGrids, unitGrids } from './boxes.ts';
 import { failPath } from './fail-path.ts';
 import { holdLookup } from './hold-lookup.ts';
 import { jobOf, procedure, q, step } from './injector-fixture.ts';
 import type { Block, StepBlock } from './model.ts';
-import { type SheetOptions, settingOf } from './print-context.ts';
 import { sentenceOf } from './sentences.ts';
+import { type SheetOptions, settingOf } from './print-context.ts';
 import { sheetOf } from './sheet.ts';
+import { spanText, textOf } from '../renderers/text.ts';
 
 const blank: SheetOptions = {
   job: null,

@@ -1,9 +1,9 @@
 import { usualCautions } from '../../analysis/cautions/index.ts';
+import { fullMessage } from '../../model/diagnostic.ts';
+import type { Allow, Procedure, Step } from '../../model/index.ts';
 import { waitsForOthers } from '../../analysis/control-flow-graph.ts';
 import { stationsOf } from '../../analysis/stations-of.ts';
 import type { Words } from '../../i18n/index.ts';
-import { fullMessage } from '../../model/diagnostic.ts';
-import type { Allow, Procedure, Step } from '../../model/index.ts';
 import { attemptGrids, setGrid, unitGrids } from './boxes.ts';
 import { fullCaution, ownCaution } from './cautions.ts';
 import { concessionsTable } from './concessions.ts';
@@ -13,9 +13,9 @@ import { documentTitle, factsOf, headerOf, shortHash } from './header.ts';
 import { acceptanceText, fluidsTable, numberTitles, renewTable, toolsTable, unitsTable } from './lists.ts';
 import type { Block, Fact, Sheet, TableBlock } from './model.ts';
 import { capital, stationTitle, titleOf } from './names.ts';
-import { type Setting, type SheetOptions, settingOf, shownSteps } from './print-context.ts';
 import { routeOf } from './route.ts';
 import { setPage } from './set-page.ts';
+import { type Setting, type SheetOptions, settingOf, shownSteps } from './print-context.ts';
 import { stepBlock } from './steps.ts';
 
 /**

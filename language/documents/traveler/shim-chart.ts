@@ -1,7 +1,3 @@
-import type { Words } from '../../i18n/index.ts';
-import { printable } from '../../i18n/printable.ts';
-import type { Step } from '../../model/procedure.ts';
-import { decimalsOf } from '../../quantities/decimal.ts';
 import {
   type Box,
   type Drawing as Drawn,
@@ -14,6 +10,10 @@ import {
 } from '../drawing/drawing.ts';
 import { svgOf } from '../drawing/index.ts';
 import { widthOf } from '../drawing/text-width.ts';
+import type { Step } from '../../model/procedure.ts';
+import { decimalsOf } from '../../quantities/decimal.ts';
+import type { Words } from '../../i18n/index.ts';
+import { printable } from '../../i18n/printable.ts';
 import type { Drawing } from './model.ts';
 import type { Setting } from './print-context.ts';
 import { type ShimTable, type Stair, shimTables } from './shim-lookup.ts';

@@ -4,8 +4,8 @@ import { instead, procedureWith } from '../../diagnostics/sound-procedure.ts';
 import { wordsIn } from '../../i18n/index.ts';
 import { sheetOf, textOf } from './index.ts';
 import { rateText } from './limits.ts';
-import { settingOf } from './print-context.ts';
 import { sentenceOf } from './sentences.ts';
+import { settingOf } from './print-context.ts';
 import { shimLookup } from './shim-lookup.ts';
 
 /** The tables of the repair's `choose`, with plain blanks and signs. */

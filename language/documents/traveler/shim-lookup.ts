@@ -1,6 +1,4 @@
 import Fraction from 'fraction.js';
-import { gaugeOfReading, markOn, unitOnTool } from '../../analysis/gauge-of-reading.ts';
-import { type ChoiceCase, limitOfReading, type ShimChoice, shimChoices } from '../../analysis/shim-choices.ts';
 import type { LaidOut } from '../../engineering/drawer.ts';
 import { guardedOn } from '../../engineering/guarded.ts';
 import { differenceOf } from '../../engineering/measured.ts';
@@ -22,6 +20,8 @@ import {
   unitOf,
   window,
 } from '../../quantities/index.ts';
+import { gaugeOfReading, markOn, unitOnTool } from '../../analysis/gauge-of-reading.ts';
+import { type ChoiceCase, limitOfReading, type ShimChoice, shimChoices } from '../../analysis/shim-choices.ts';
 import { unitOfLimit } from './figures.ts';
 import { lookupsOf } from './lookups.ts';
 import type { Lookup } from './model.ts';

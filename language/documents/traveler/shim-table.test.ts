@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { checkFiles } from '../../db/workspace.ts';
-import { procedureWith } from '../../diagnostics/sound-procedure.ts';
-import { shimAdvice } from '../../engineering/shim-advice.ts';
-import { convert } from '../../quantities/index.ts';
 import { unitStands } from '../../recommendations/unit-shims.ts';
+import { shimAdvice } from '../../engineering/shim-advice.ts';
+import { checkFiles } from '../../db/workspace.ts';
+import { convert } from '../../quantities/index.ts';
+import { procedureWith } from '../../diagnostics/sound-procedure.ts';
 import { settingOf } from './print-context.ts';
 import { shimTables } from './shim-lookup.ts';
 

@@ -1,6 +1,5 @@
 import type Fraction from 'fraction.js';
 import { changesSetting, settingThroughAdapter } from '../../engineering/adapter.ts';
-import type { Words } from '../../i18n/index.ts';
 import type { Step } from '../../model/procedure.ts';
 import type { Asset } from '../../model/shop.ts';
 import { specFor } from '../../model/spec-for.ts';
@@ -15,6 +14,7 @@ import {
   toStep,
 } from '../../quantities/decimal.ts';
 import { convert, type Difference, type Limit, type Quantity, type UnitName, window } from '../../quantities/index.ts';
+import type { Words } from '../../i18n/index.ts';
 import { byNumber } from './by-number.ts';
 import { betweenWords, withStanding } from './figures.ts';
 import { standingOf } from './limits.ts';
