@@ -1,4 +1,3 @@
-import type { Finding } from '../model/diagnostic.ts';
 import type { Source } from '../model/source.ts';
 import { uriOfId } from '../semantics/declaration-id.ts';
 
@@ -6,7 +5,7 @@ import { uriOfId } from '../semantics/declaration-id.ts';
 export type LineOf = (id: string) => number;
 
 /** A source that is relative to its declaration, in its file. */
-export function located({ file: id, range: { start, end } }: Source, lineOf: LineOf): Source {
+function located({ file: id, range: { start, end } }: Source, lineOf: LineOf): Source {
   const line = lineOf(id);
   return {
     file: uriOfId(id),
@@ -14,20 +13,6 @@ export function located({ file: id, range: { start, end } }: Source, lineOf: Lin
       start: { line: start.line + line, character: start.character },
       end: { line: end.line + line, character: end.character },
     },
-  };
-}
-
-export function locatedFinding(finding: Finding, lineOf: LineOf): Finding {
-  const { source, related, fix } = finding;
-  return {
-    ...finding,
-    source: located(source, lineOf),
-    ...(related === undefined
-      ? {}
-      : { related: related.map((one) => ({ ...one, source: located(one.source, lineOf) })) }),
-    ...(fix === undefined
-      ? {}
-      : { fix: { ...fix, edits: fix.edits.map((edit) => ({ ...edit, source: located(edit.source, lineOf) })) } }),
   };
 }
 

@@ -55,7 +55,7 @@ export interface CheckResult {
   readonly symbols: ReadonlyMap<string, readonly DeclaredSymbol[]>;
   /** Names of all jobs and procedures. */
   readonly declared: { readonly jobs: readonly DeclaredName[]; readonly procedures: readonly DeclaredName[] };
-  /** What is in one file, without a look at files that have no part in it. */
+  /** What is in one file and comes of what it declares, without a look at files that have no part in that. */
   readonly findingsIn: (uri: string) => readonly Finding[];
   /** Those of a name, or else in a file; the same. Null where there is none that can be read. */
   readonly jobOf: (nameOrUri: string) => Job | null;
