@@ -54,7 +54,7 @@ function headOf(node: ast.Procedure): Omit<Declaration, 'id' | 'name'> {
 
 /**
  * All that a declaration's tree depends on: its text, and where it begins in its line. Where the parser had problems in
- * it, or may have given up before it, what stands around it may have changed how it was read: the tree itself is compared.
+ * it, or may have given up before it, its surroundings may have changed how it was read: the tree itself is compared.
  */
 export function fingerprintOf({ node }: DeclarationNode, text: string, { problems }: Tree): string {
   const cst = node.$cstNode;

@@ -101,7 +101,7 @@ describe('a query database', () => {
     expect(db.log).toEqual(['wall ']);
   });
 
-  it('sweeps out what nothing reads any more, and not what is asked from outside', () => {
+  it('sweeps out what nothing reads now, and not what is read from outside', () => {
     const db = new Database();
     const input = db.input<string>();
     const leaf = db.query('leaf', (key) => key.length);

@@ -117,7 +117,7 @@ export class Database {
   }
 
   /**
-   * Drops results that nothing reads any more, but those that are asked for from outside; only where many have come since.
+   * Drops results that nothing reads now, except those that are read from outside; only where many have come since.
    * @param roots gives which those are, by query and key
    */
   sweep(roots: () => (query: string, key: string) => boolean, least = 2_000) {

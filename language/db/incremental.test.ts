@@ -289,7 +289,7 @@ describe('one question about a workspace', () => {
       expect(asked().result.procedureOf(procedure.name)?.findings).toEqual(findings);
     }
     expect(asked().result.jobOf('jobs.rebuild')).toEqual(whole.jobs[1]);
-    // What is to be printed is told apart by what it is.
+    // Sheets to be printed are distinguished by these objects.
     expect(whole.jobOf('1')).toBe(whole.jobs[1]);
     expect(whole.procedureOf('a')).toBe(whole.procedures[0]);
     expect(whole.jobs[1]!.procedure).toBe(whole.procedures[0]!.procedure);

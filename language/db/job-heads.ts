@@ -4,7 +4,7 @@ const otherHead = /^(?:shop|family|procedure|sequence)\b/u;
 
 /**
  * The names of a file that declares jobs and nothing else, without parsing it: a shop has thousands of jobs, and most are
- * never asked for. Null for any other file. Where a head is broken the parser may see another declaration in its place;
+ * never needed. Null for any other file. Where a head is broken the parser may see another declaration in its place;
  * it is found when that file is parsed.
  */
 export function jobHeads(text: string): string[] | null {

@@ -14,7 +14,7 @@ export function lazily<T extends object>(makers: { readonly [key in keyof T]: ()
   return made;
 }
 
-/** A map whose values are worked out when they are asked for. */
+/** A map whose values are worked out when they are read. */
 export class LazyMap<Value> implements ReadonlyMap<string, Value> {
   private readonly names: ReadonlySet<string>;
   private readonly make: (key: string) => Value;

@@ -42,17 +42,17 @@ import type { Trees } from './trees.ts';
 export type Model = Shop | Family | Procedure | LoweredJob | null;
 
 /** What is said while a declaration is lowered. Sources are relative to declarations. */
-export interface Told {
+export interface Reported {
   readonly problems: readonly ResolveProblem[];
   readonly links: readonly Link[];
   readonly defects: readonly Defect[];
 }
 
-interface Lowered extends Told {
+interface Lowered extends Reported {
   readonly model: Model;
 }
 
-const nothing: Told = { problems: [], links: [], defects: [] };
+const nothing: Reported = { problems: [], links: [], defects: [] };
 
 /** A file as it was parsed: plain data. */
 export interface ParsedFile {
@@ -84,7 +84,7 @@ export interface FileFindings {
 
 export type Queries = ReturnType<typeof queriesOf>;
 
-/** The order in which declarations are lowered and their problems told. */
+/** The order in which declarations are lowered and their problems reported. */
 export const phases: readonly Declared[] = ['Unread', 'Shop', 'Family', 'Sequence', 'Procedure', 'Job'];
 
 /** Ranks of firewalls: what is declared; then what is gathered from all files and asked of for each. */
@@ -340,7 +340,7 @@ export function queriesOf(db: Database, trees: Trees) {
   }
 
   /** All that is said while a declaration is lowered, and of its name. */
-  const told = db.query('told', (id): Told => {
+  const reported = db.query('reported', (id): Reported => {
     const { problems, links, defects } = lowered(id);
     const more = kindOfId(id) === 'Family' ? uses(id) : nothing;
     return {
@@ -350,7 +350,8 @@ export function queriesOf(db: Database, trees: Trees) {
     };
   });
 
-  const toldBy = (id: string) => told(id).problems.map((problem) => ({ phase: phases.indexOf(kindOfId(id)), problem }));
+  const reportedBy = (id: string) =>
+    reported(id).problems.map((problem) => ({ phase: phases.indexOf(kindOfId(id)), problem }));
 
   /** Problems that come of the declarations of a file, in whatever file they are. Those of a job are in its own. */
   const problemsFrom = db.query(
@@ -360,7 +361,7 @@ export function queriesOf(db: Database, trees: Trees) {
         ? []
         : idsIn(uri)
             .filter((id) => kindOfId(id) !== 'Job')
-            .flatMap(toldBy),
+            .flatMap(reportedBy),
     { equal },
   );
   const allProblems = db.query(
@@ -376,7 +377,7 @@ export function queriesOf(db: Database, trees: Trees) {
   const problemsIn = db.query('problems in', (uri) => allProblems('').get(uri) ?? [], { equal, firewall: gathered });
   const ofProblems = db.query('of problems', (uri): Outcome => {
     const own = idsIn(uri).filter((id) => heads(uri).areJobs || kindOfId(id) === 'Job');
-    const all = [...problemsIn(uri), ...own.flatMap(toldBy)];
+    const all = [...problemsIn(uri), ...own.flatMap(reportedBy)];
     const problems = all.map(({ problem }) => problem);
     return problemFindings(problems, { concessionsIn: concessions, unread: [] });
   });
@@ -415,7 +416,7 @@ export function queriesOf(db: Database, trees: Trees) {
       own: all.flatMap((id) => (kindOfId(id) === 'Procedure' ? [{ id, findings: outcome(id).findings }] : [])),
       idle: idleConcessions(allowed.filter((allow) => !isUsed(allow))),
       unmade: all.flatMap((id) =>
-        told(id).defects.map(({ what, source, error }) => internalError(what, source, error)),
+        reported(id).defects.map(({ what, source, error }) => internalError(what, source, error)),
       ),
     };
   });
@@ -427,7 +428,7 @@ export function queriesOf(db: Database, trees: Trees) {
     idsIn,
     index,
     model,
-    told,
+    reported,
     concessions,
     findingsFrom,
   };

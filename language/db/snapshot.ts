@@ -8,17 +8,17 @@ import type { Resolved } from '../semantics/resolved.ts';
 import { isSomewhere, readableNames } from '../semantics/signature.ts';
 import { type Declaration, type Index, nameKey } from './declarations.ts';
 import { type LineOf, locatedModel } from './located.ts';
-import { type FileFindings, type Model, type ParsedFile, phases, type Queries, type Told } from './queries.ts';
+import { type FileFindings, type Model, type ParsedFile, phases, type Queries, type Reported } from './queries.ts';
 
 interface DeclarationState {
   readonly model: Model;
-  readonly told: Told;
+  readonly reported: Reported;
   readonly concessions: readonly Allow[];
 }
 
 /**
- * Results as they are now, worked out when they are asked for. They are kept relative to their declarations, and given out
- * in their files. Once the files change only what was asked for, or all where it was `completed`, can be had.
+ * Results as they are now, worked out when they are read. They are kept relative to their declarations, and given out
+ * in their files. Once the files change only what was read, or all where it was `completed`, can be had.
  */
 export class Snapshot {
   readonly uris: readonly string[];
@@ -107,7 +107,7 @@ export class Snapshot {
   }
 
   links(): Link[] {
-    return phases.flatMap((kind) => this.ids(kind).flatMap((id) => this.ended(this.state(id).told.links)));
+    return phases.flatMap((kind) => this.ids(kind).flatMap((id) => this.ended(this.state(id).reported.links)));
   }
 
   /** The links of names that are written in a file. Those of a sequence come of the procedures that call it. */
@@ -116,23 +116,23 @@ export class Snapshot {
     const written = this.idsIn(uri);
     return phases.flatMap((kind) =>
       this.ids(kind).flatMap((id) => {
-        const byUse = linksByUse(this.state(id).told);
+        const byUse = linksByUse(this.state(id).reported);
         return written.flatMap((other) => this.ended(byUse.get(other) ?? []));
       }),
     );
   }
 
   resolved(jobs: readonly Job[], links: readonly Link[]): Resolved {
-    const told = phases.flatMap((kind) => this.ids(kind).map((id) => this.state(id).told));
+    const reported = phases.flatMap((kind) => this.ids(kind).map((id) => this.state(id).reported));
     return {
       shops: firstOfEach(this.models('Shop')),
       families: firstOfEach(this.models('Family')),
       procedures: this.models('Procedure'),
       jobs,
       concessions: this.ids().flatMap((id) => this.state(id).concessions.map((one) => this.located(one))),
-      problems: told.flatMap(({ problems }) => problems.map((one) => this.located(one))),
+      problems: reported.flatMap(({ problems }) => problems.map((one) => this.located(one))),
       links,
-      defects: told.flatMap(({ defects }) => defects.map((one) => this.located(one))),
+      defects: reported.flatMap(({ defects }) => defects.map((one) => this.located(one))),
     };
   }
 
@@ -154,7 +154,7 @@ export class Snapshot {
   private state(id: string): DeclarationState {
     const known = this.states.get(id) ?? {
       model: this.queries.model(id),
-      told: this.queries.told(id),
+      reported: this.queries.reported(id),
       concessions: this.queries.concessions(id),
     };
     this.states.set(id, known);
@@ -169,18 +169,18 @@ export class Snapshot {
   }
 }
 
-const linksOf = new WeakMap<Told, ReadonlyMap<string, readonly Link[]>>();
+const linksOf = new WeakMap<Reported, ReadonlyMap<string, readonly Link[]>>();
 
-function linksByUse(told: Told): ReadonlyMap<string, readonly Link[]> {
-  const known = linksOf.get(told);
+function linksByUse(reported: Reported): ReadonlyMap<string, readonly Link[]> {
+  const known = linksOf.get(reported);
   if (known !== undefined) return known;
   const links = new Map<string, Link[]>();
-  for (const link of told.links) {
+  for (const link of reported.links) {
     const same = links.get(link.use.file);
     if (same === undefined) links.set(link.use.file, [link]);
     else same.push(link);
   }
-  linksOf.set(told, links);
+  linksOf.set(reported, links);
   return links;
 }
 

@@ -7,7 +7,7 @@ import type * as ast from '../syntax/generated/ast.ts';
 import { parse, type SyntaxProblem } from '../syntax/parse.ts';
 import { hiddenSigns, textProblem } from '../syntax/text-problem.ts';
 
-/** A file's syntax tree, and what the parser said of it. */
+/** A file's syntax tree, and what the parser reported about it. */
 export interface Tree {
   readonly ast: ast.File;
   readonly problems: readonly SyntaxProblem[];
@@ -20,7 +20,7 @@ export interface DeclarationNode extends Anchor {
   readonly node: ast.Declaration;
 }
 
-/** Most syntax trees that are kept: those of open files and of what everybody reads. Others are parsed again when asked for. */
+/** Most syntax trees that are kept: those of open files and of what everybody reads. Others are parsed again when they are needed. */
 const mostKept = 16;
 
 /**
@@ -28,7 +28,7 @@ const mostKept = 16;
  * depends on it depends on the text.
  */
 export class Trees {
-  /** The ones asked for last come last. */
+  /** The ones used last come last. */
   private readonly trees = new Map<
     string,
     Tree & { readonly text: string; nodes: Map<string, DeclarationNode> | null }
@@ -64,7 +64,7 @@ export class Trees {
     this.trees.delete(uri);
   }
 
-  /** Drops the trees that were not asked for lately. */
+  /** Drops the trees that were not used lately. */
   trim() {
     for (const uri of this.trees.keys()) {
       if (this.trees.size <= mostKept) return;

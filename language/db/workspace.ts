@@ -23,9 +23,9 @@ export interface SourceFile {
 
 export interface CheckedProcedure {
   readonly procedure: Procedure;
-  /** The analysis of its paths, made again when it is asked for. */
+  /** The analysis of its paths, made again when it is read. */
   readonly replays: readonly Replay[];
-  /** Those that stand in the procedure. */
+  /** Those that are in the procedure. */
   readonly findings: readonly Finding[];
 }
 
@@ -36,7 +36,7 @@ export interface DeclaredName {
   readonly revision: string | null;
 }
 
-/** All that is found in a workspace; each part is worked out when it is asked for. */
+/** All that is found in a workspace; each part is worked out when it is read. */
 export interface CheckResult {
   /** By file in the order given, then by place. */
   readonly findings: readonly Finding[];
@@ -78,20 +78,20 @@ export class Checker {
   check(files: readonly SourceFile[], settings: SettingsFile | null = null): CheckResult {
     const result = resultOf(this.snapshot(files).complete(), settings);
     this.trees.trim();
-    this.database.sweep(() => this.isAskedFor());
+    this.database.sweep(() => this.isRead());
     return result;
   }
 
   /**
-   * The same result, of which what is not asked for is never worked out: for one question about a large workspace. It is
-   * of these files as long as no others are checked.
+   * The same result, for one question about a large workspace: what nobody reads is never worked out. It describes these
+   * files as long as no others are checked.
    */
   open(files: readonly SourceFile[], settings: SettingsFile | null = null): CheckResult {
     return resultOf(this.snapshot(files), settings);
   }
 
-  /** What is asked for at each check, of what there is. */
-  private isAskedFor(): (query: string, key: string) => boolean {
+  /** What each check reads of the files that are there. */
+  private isRead(): (query: string, key: string) => boolean {
     const keys = new Set(['', ...this.uris, ...this.uris.flatMap((uri) => this.queries.idsIn(uri))]);
     return (query, key) => lasting.has(query) && keys.has(key);
   }
@@ -119,8 +119,8 @@ export class Checker {
   }
 }
 
-/** Queries that are asked from outside, and whose results are kept while their file is there. */
-const lasting: ReadonlySet<string> = new Set(['parsed', 'index', 'model', 'told', 'concessions', 'findings from']);
+/** Queries that are read from outside, and whose results are kept while their file is there. */
+const lasting: ReadonlySet<string> = new Set(['parsed', 'index', 'model', 'reported', 'concessions', 'findings from']);
 
 function resultOf(snapshot: Snapshot, settings: SettingsFile | null): CheckResult {
   const findings = new Findings(snapshot, settings);

@@ -218,7 +218,7 @@ function moved(finding: Finding, procedure: Procedure): Finding {
   };
 }
 
-/** What is said of concessions that silence nothing, or name no rule. */
+/** The findings on concessions that silence nothing, or name no rule. */
 export function idleConcessions(idle: readonly Allow[], rules: readonly AnyRule[] = allRules): readonly Finding[] {
   if (idle.length === 0) return [];
   const rule = rules.find((other) => other.code === 'allow-without-effect')!;

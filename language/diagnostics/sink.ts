@@ -17,7 +17,7 @@ interface Kept {
 export interface Surroundings {
   /** Every concession in the file, or declaration, of a source. */
   readonly concessionsIn: (file: string) => readonly Allow[];
-  /** Places of which something could not be read. */
+  /** Places where something could not be read. */
   readonly unread: readonly Source[];
 }
 
