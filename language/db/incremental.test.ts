@@ -107,6 +107,7 @@ const additions = [
   'family holder "Second" {\n  part body "Body"\n}\n',
   'shop bench "Second" {\n  station one\n}\n',
   'job 3 of e {\n}\n',
+  'job 1 of a received 2026 1 {\n}\n',
   '// a remark\n\n',
   'wait what\n',
 ];
@@ -294,6 +295,18 @@ describe('one question about a workspace', () => {
     expect(whole.procedureOf('a')).toBe(whole.procedures[0]);
     expect(whole.jobs[1]!.procedure).toBe(whole.procedures[0]!.procedure);
     expect(asked().result.jobOf('none')).toBeNull();
+  });
+
+  it('takes no job for a second one where the head of the first is none when it is parsed', () => {
+    const files = [
+      { uri: 'broken.rebuild', text: 'job 5 of a received 2026 1 {\n}\n' },
+      { uri: 'sound.rebuild', text: 'job 5 of a {\n}\n' },
+      ...start,
+    ];
+    const { findings, jobs } = checkFiles(files);
+    expect(findings.filter(({ rule }) => rule === 'duplicate-name')).toEqual([]);
+    expect(jobs.map(({ name }) => name)).toContain('5');
+    expect(new Checker().open(files).jobOf('5')?.source.file).toBe('sound.rebuild');
   });
 
   it('leaves other jobs and procedures alone', () => {

@@ -269,8 +269,9 @@ export function queriesOf(db: Database, trees: Trees) {
       if (node === null || node.$type === 'Unread') return [];
       const kind = node.$type;
       const name = nameOfId(id);
-      const before = first(kind, name);
-      if (before === null || before === id) return [];
+      // The head of a job may be none when its file is parsed.
+      const before = named(nameKey(kind, name)).find((other) => other === id || fingerprint(other) !== null);
+      if (before === undefined || before === id) return [];
       const context = new Context((declaration) => trees.anchorOf(declaration));
       const [one, other] = [nodeOf(before)!, node].map((each) => ({ name, source: context.source(each, 'name') }));
       context.unique([one!, other!], kind.toLowerCase());
