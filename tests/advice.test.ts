@@ -1,7 +1,8 @@
 /** Advice on the library: for an adjusting screw, and for a set of units with shims. */
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../language/db/workspace.ts';
-import { sheetOf, textOf } from '../language/documents/traveler/index.ts';
+import { textOf } from '../language/documents/renderers/index.ts';
+import { sheetOf } from '../language/documents/traveler/index.ts';
 import { fullMessage } from '../language/model/diagnostic.ts';
 import { hintsOf } from '../language/recommendations/hints.ts';
 import { matchLines, shimLines } from '../language/recommendations/report.ts';

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { Checker, checkFiles } from '../language/db/workspace.ts';
 import { certificateOf, missingOf, placeWords } from '../language/documents/certificate/index.ts';
-import { htmlOf, textOf } from '../language/documents/traveler/index.ts';
+import { htmlOf, textOf } from '../language/documents/renderers/index.ts';
 import { languages, wordsIn } from '../language/i18n/index.ts';
 import type { Result } from '../language/model/job.ts';
 import type { Quantity } from '../language/quantities/types.ts';

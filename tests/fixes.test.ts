@@ -3,9 +3,9 @@ import { dirname } from 'node:path';
 import { expect, test } from 'vitest';
 import { Checker } from '../language/db/workspace.ts';
 import { blank } from '../language/diagnostics/edits.ts';
-import { wholeExample } from '../language/diagnostics/example-base.ts';
-import { applyFix, filled, pages } from '../language/diagnostics/example-pages.ts';
 import { type Finding, type Fix, fullMessage } from '../language/model/diagnostic.ts';
+import { wholeExample } from './fixtures/example-base.ts';
+import { applyFix, filled, pages } from './fixtures/example-pages.ts';
 import { libraryFiles } from './library.ts';
 
 interface Case {

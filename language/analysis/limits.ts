@@ -1,6 +1,8 @@
 import type { LimitUse, Procedure, Spec, Step } from '../model/procedure.ts';
+import type { DecisionRule, Shop, StandingTolerance } from '../model/shop.ts';
 import type { Source } from '../model/source.ts';
-import type { Kind, Limit } from '../quantities/types.ts';
+import { kindAdmits, kindOfUnit, quantitiesOf } from '../quantities/index.ts';
+import type { Kind, Limit, NominalLimit } from '../quantities/types.ts';
 
 /** One limit as it is written somewhere, with the words for it. */
 export interface Written {
@@ -118,4 +120,75 @@ function kindsOfTest(procedure: Procedure, name: string | null): readonly Kind[]
   const reads = steps.find((step) => step.gate?.name === name && step.test?.reads != null)?.test?.reads;
   const kind = reads ?? procedure.specs.find((spec) => spec.name === name)?.kind ?? null;
   return kind === null ? null : [kind];
+}
+
+/** A limit that units are held to, with the shop's tolerance where the author wrote none. */
+export interface Judged {
+  readonly limit: Limit;
+  /** The part number that it is for; null: all that have none of their own. */
+  readonly number: string | null;
+  /** How a reading near it is judged. */
+  readonly acceptance: DecisionRule;
+}
+
+export type Which = 'rebuilt' | 'inService' | 'whenNew';
+
+/** The limits that a use of a limit stands for at a step: the one written, or those of its spec and its part numbers. */
+export function judgedLimits(
+  procedure: Procedure,
+  step: Pick<Step, 'only'>,
+  use: LimitUse,
+  which: readonly Which[] = ['rebuilt'],
+): Judged[] {
+  const judged = (limit: Limit, number: string | null, acceptance: DecisionRule) => ({
+    limit: withStanding(procedure.shop, limit).limit,
+    number,
+    acceptance,
+  });
+  const ofShop = procedure.shop.acceptance.rule;
+  if (use.form === 'limit') return [judged(use.limit, null, ofShop)];
+  const spec = procedure.specs.find((other) => other.name === use.spec);
+  if (spec === undefined) return [];
+  const ofSpec = spec.acceptance ?? ofShop;
+  const numbers = procedure.numbers.filter(({ name }) => step.only === null || step.only.includes(name));
+  return which.flatMap((one) => {
+    const own = numbers.flatMap(({ name, values }) => {
+      const value = values.find((other) => other.spec === spec.name);
+      return value === undefined || (value[one] === null && !value.notRequired)
+        ? []
+        : [{ name, limit: value[one], acceptance: value.acceptance ?? ofSpec }];
+    });
+    // Where every number has a value of its own, that of the spec is nobody's.
+    const common = own.length > 0 && own.length === numbers.length ? null : spec[one];
+    return [{ name: null, limit: common, acceptance: ofSpec }, ...own].flatMap(({ name, limit, acceptance }) =>
+      limit === null || !isOfItsKind(spec, limit) ? [] : [judged(limit, name, acceptance)],
+    );
+  });
+}
+
+/** The limit of one part number: its own, or that of all. Null: none is given, or none is required. */
+export function judgedLimit(procedure: Procedure, use: LimitUse, number: string | null, which: Which): Judged | null {
+  const limits = judgedLimits(procedure, { only: number === null ? null : [number] }, use, [which]);
+  return limits.find((one) => one.number === number) ?? limits.find((one) => one.number === null) ?? null;
+}
+
+/** A unit of the wrong kind is another rule's finding. A rate in two quantities is not of the kind of its first. */
+function isOfItsKind({ kind, per }: Spec, limit: Limit): boolean {
+  return kind === null || per !== null || kindAdmits(kind, quantitiesOf(limit)[0]!.unit);
+}
+
+/** A limit with the shop's tolerance put to a nominal that has none, and that tolerance; null: it is not needed, or there is none. */
+export function withStanding(shop: Shop, limit: Limit): { limit: Limit; standing: StandingTolerance | null } {
+  if (limit.form === 'then') {
+    const [first, angle] = [withStanding(shop, limit.first), withStanding(shop, limit.angle)];
+    return {
+      limit: { ...limit, first: first.limit as NominalLimit, angle: angle.limit as NominalLimit },
+      standing: first.standing ?? angle.standing,
+    };
+  }
+  if (limit.form !== 'nominal' || limit.plus !== null || limit.minus !== null) return { limit, standing: null };
+  const kind = kindOfUnit(limit.nominal.unit);
+  const standing = shop.unlessStated.find((one) => one.kind === kind) ?? null;
+  if (standing === null) return { limit, standing };
+  return { limit: { ...limit, plus: standing.limit.plus, minus: standing.limit.minus }, standing };
 }

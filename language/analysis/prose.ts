@@ -1,4 +1,4 @@
-import type { Procedure } from '../model/procedure.ts';
+import type { Procedure, Step } from '../model/procedure.ts';
 import type { Way } from './flow-analysis.ts';
 
 const and = new Intl.ListFormat('en-GB', { type: 'conjunction' });
@@ -61,4 +61,19 @@ export function capital(text: string): string {
 export function stationWords(procedure: Procedure, name: string | null): string {
   const station = procedure.shop.stations.find((other) => other.name === name);
   return station === undefined ? 'its station' : `the ${lower(station.title)}`;
+}
+
+/** A gate in the middle of a sentence: `opening`, `the check at 5.3`, `opening across the set`. */
+export function gateWords({ gate, verb, number, reading }: Step): string {
+  switch (verb) {
+    case 'check':
+    case 'measure':
+      return `the ${verb} at ${number}`;
+    case 'across':
+      return `${gate!.name.replace(/^across /u, '')} across the set`;
+    case 'set':
+      return `the setting of ${reading}`;
+    default:
+      return gate!.name;
+  }
 }

@@ -2,7 +2,7 @@ import type { Asset, AssetKind } from '../model/shop.ts';
 import { decimalsOf, decimalValue } from '../quantities/decimal.ts';
 import { formatLimit, formatQuantity, roundTo } from '../quantities/index.ts';
 import type { Kind, Quantity } from '../quantities/types.ts';
-import type { Judged } from './judged-limits.ts';
+import type { Judged } from './limits.ts';
 import type { ToolWork } from './tool-work.ts';
 
 const called: { readonly [kind in Kind]?: string } = {

@@ -1,8 +1,8 @@
 import type { Procedure, Step } from '../model/procedure.ts';
 import { kindOfLimit, window } from '../quantities/index.ts';
 import type { Kind, Limit } from '../quantities/types.ts';
-import { type Judged, judgedLimits, type Which } from './judged-limits.ts';
-import { stationsOf } from './stations-of.ts';
+import { type Judged, judgedLimits, type Which } from './limits.ts';
+import { stationsOf } from './stages.ts';
 
 /** One thing that a tool must do in a step, at one of the stations where the step may be done. */
 export interface ToolWork {

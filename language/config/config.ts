@@ -8,9 +8,9 @@ import {
 } from 'jsonc-parser';
 import * as z from 'zod';
 import { rules } from '../diagnostics/index.ts';
-import type { Paper } from '../documents/traveler/model.ts';
 import { type Language, languages } from '../i18n/index.ts';
 import type { Finding, Severity } from '../model/diagnostic.ts';
+import type { Paper } from '../model/paper.ts';
 import type { Position, Source } from '../model/source.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textProblem } from '../syntax/text-problem.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { exampleFamily, exampleShop } from '../../tests/fixtures/example-base.ts';
 import { Random } from '../../tests/fuzz/random.ts';
 import type { SettingsFile } from '../config/config.ts';
-import { exampleFamily, exampleShop } from '../diagnostics/example-base.ts';
 import { Checker, type CheckResult, checkFiles, type SourceFile } from './workspace.ts';
 
 const body = (name: string) => `procedure ${name} "Example" for holder at bench revision A {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { procedureWith } from '../../tests/fixtures/sound-procedure.ts';
 import { libraryFiles } from '../../tests/library.ts';
-import { procedureWith } from '../diagnostics/sound-procedure.ts';
 import { Checker, checkFiles } from './workspace.ts';
 
 const whole = procedureWith();

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { instead, procedureWith } from '../../tests/fixtures/sound-procedure.ts';
 import { resolve } from '../db/resolve.ts';
 import { checkFiles } from '../db/workspace.ts';
 import { parse } from '../syntax/parse.ts';
 import { concessionFindings, declarationFindings, problemFindings, procedureFindings } from './engine.ts';
 import { rules } from './index.ts';
 import type { AnyRule } from './rule.ts';
-import { instead, procedureWith } from './sound-procedure.ts';
 
 /** The sound procedure with a joint left hand-tight, so that something is found besides. */
 const text = procedureWith({ build: instead('      torque nut to nut-fit with TW-80\n', '') });

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
+import { wholeExample } from '../../tests/fixtures/example-base.ts';
+import { check, pages } from '../../tests/fixtures/example-pages.ts';
 import { fullMessage } from '../model/diagnostic.ts';
-import { wholeExample } from './example-base.ts';
-import { check, pages } from './example-pages.ts';
 
 /**
  * The messages for every bad example, in one text, so that a change of wording is reviewed before it is accepted:

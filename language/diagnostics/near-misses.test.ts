@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { told } from '../../tests/fixtures/example-pages.ts';
+import { instead, procedureWith } from '../../tests/fixtures/sound-procedure.ts';
 import { fullMessage } from '../model/diagnostic.ts';
-import { told } from './example-pages.ts';
-import { instead, procedureWith } from './sound-procedure.ts';
 
 /** What is found in a text: each finding as `step rule: message`. A near-miss is correct practice: nothing is found. */
 function found(text: string): string[] {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { check, told } from '../../tests/fixtures/example-pages.ts';
+import { instead, procedureWith } from '../../tests/fixtures/sound-procedure.ts';
 import { type Finding, fullMessage } from '../model/diagnostic.ts';
-import { check, told } from './example-pages.ts';
-import { instead, procedureWith } from './sound-procedure.ts';
 
 const noTorque = instead('      torque nut to nut-fit with TW-80\n', '');
 const noTorqueInClose = instead('    torque nut to nut-fit with TW-80', '');

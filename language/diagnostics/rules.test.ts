@@ -1,7 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { fullMessage } from '../model/diagnostic.ts';
-import { exampleFamily, exampleShop, wholeExample } from './example-base.ts';
+import { exampleFamily, exampleShop, wholeExample } from '../../tests/fixtures/example-base.ts';
 import {
   applyFix,
   areaFolders,
@@ -13,7 +12,8 @@ import {
   pages,
   placeOf,
   textBeside,
-} from './example-pages.ts';
+} from '../../tests/fixtures/example-pages.ts';
+import { fullMessage } from '../model/diagnostic.ts';
 import { areaOf, rules, rulesByArea } from './index.ts';
 
 const all = pages();

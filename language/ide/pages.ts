@@ -1,8 +1,9 @@
 /** What is shown beside the text in an editor, and what is printed from it: sheets and specifications. */
 import { printedAs } from '../config/config.ts';
 import type { CheckResult } from '../db/workspace.ts';
-import { missingCount, specsHtml, specsOf } from '../documents/specs/index.ts';
-import { type FontFace, htmlOf, type Paper, type Sheet, sheetOf } from '../documents/traveler/index.ts';
+import { type FontFace, htmlOf, specsHtml } from '../documents/renderers/index.ts';
+import { missingCount, specsOf } from '../documents/specs/index.ts';
+import { type Paper, type Sheet, sheetOf } from '../documents/traveler/index.ts';
 import { type PrintTarget, titleOf } from './print-target.ts';
 
 /** A page as a whole HTML document. Lines are zero-based. */

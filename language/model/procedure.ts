@@ -1,9 +1,12 @@
 import type { Difference, Kind, Limit, Quantity, RangeLimit } from '../quantities/types.ts';
+import type { ObjectKind } from '../syntax/verbs/verb.ts';
 import type { DangerFact } from './danger.ts';
 import type { Family } from './family.ts';
 import type { AssetKind, DecisionRule, Shop } from './shop.ts';
 import type { Allow, Named, NameUse, Source } from './source.ts';
 import type { Verb } from './verbs.ts';
+
+export type { ObjectKind } from '../syntax/verbs/verb.ts';
 
 /** A procedure after names are resolved, patches of `like` applied and sequences written out. */
 export interface Procedure extends Named {
@@ -103,8 +106,6 @@ export interface Hazard {
   readonly text: string;
   readonly source: Source;
 }
-
-export type ObjectKind = 'part' | 'face' | 'port' | 'adjuster';
 
 /** One thing that a step acts on. `name` is an id of its kind in the family. */
 export interface StepObject {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { instead, procedureWith } from '../../tests/fixtures/sound-procedure.ts';
 import { checkFiles } from '../db/workspace.ts';
-import { instead, procedureWith } from '../diagnostics/sound-procedure.ts';
 import { hintsOf } from './hints.ts';
 import { matchLines, shimLines } from './report.ts';
 

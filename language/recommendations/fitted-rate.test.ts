@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { procedureWith } from '../../tests/fixtures/sound-procedure.ts';
 import { checkFiles } from '../db/workspace.ts';
-import { procedureWith } from '../diagnostics/sound-procedure.ts';
 import { fittedRates } from './fitted-rate.ts';
 import { rateLines } from './rate-report.ts';
 

@@ -1,5 +1,5 @@
-import { gaugeOfReading } from '../analysis/gauge-of-reading.ts';
-import { type ShimChoice, shimChoices } from '../analysis/shim-choices.ts';
+import { type ShimChoice, shimChoices } from '../analysis/shims.ts';
+import { gaugeOfReading } from '../analysis/tools.ts';
 import type { Point } from '../engineering/fit-line.ts';
 import { type FittedSlope, fitSlope } from '../engineering/fit-slope.ts';
 import { medianOf, resolutionOf, slipOf, unslipped } from '../engineering/slip.ts';

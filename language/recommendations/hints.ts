@@ -1,4 +1,4 @@
-import { inUnits, type ShimChoice, shimChoices } from '../analysis/shim-choices.ts';
+import { inUnits, type ShimChoice, shimChoices } from '../analysis/shims.ts';
 import { workedOut } from '../analysis/tool-words.ts';
 import { within } from '../analysis/within.ts';
 import { widestStep } from '../engineering/shim-stock.ts';

@@ -1,4 +1,4 @@
-import { type ShimChoice, shimChoices } from '../analysis/shim-choices.ts';
+import { type ShimChoice, shimChoices } from '../analysis/shims.ts';
 import { wordsIn } from '../i18n/index.ts';
 import type { Job, Unit } from '../model/job.ts';
 import { formatQuantity, kindOfUnit, window } from '../quantities/index.ts';

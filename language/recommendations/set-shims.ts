@@ -1,4 +1,4 @@
-import { type Across, acrossSet } from '../analysis/across-set.ts';
+import { type Across, acrossSet } from '../analysis/readings.ts';
 import { type LaidOut, type Total, thickestTo, thinnestFrom, ticksOf, without } from '../engineering/drawer.ts';
 import { fewestOpened } from '../engineering/matching.ts';
 import { differenceOf, quantityOf } from '../engineering/measured.ts';

@@ -1,11 +1,12 @@
-import { aimOf } from '../analysis/tool-choice.ts';
+import { limitNow } from '../analysis/held.ts';
+import { settlingIn } from '../analysis/shims.ts';
+import { aimOf } from '../analysis/tools.ts';
 import { type ScrewTurns, screwTurns } from '../engineering/screw-turns.ts';
 import type { Adjuster } from '../model/family.ts';
 import type { Job, ReadingResult, Unit } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import { add, compare, kindOfUnit, window } from '../quantities/index.ts';
 import type { Difference, Quantity } from '../quantities/types.ts';
-import { limitNow, settlingIn } from './new-parts.ts';
 
 /** The state of a unit at the reading that one of its screws sets. */
 export interface ScrewStand {

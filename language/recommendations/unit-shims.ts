@@ -1,7 +1,7 @@
-import { sameReading } from '../analysis/across-set.ts';
-import { gaugeOfReading } from '../analysis/gauge-of-reading.ts';
-import { springsOf } from '../analysis/settling-allowance.ts';
-import { caseFor, middleOf, type ShimChoice, shimChoices } from '../analysis/shim-choices.ts';
+import { limitNow } from '../analysis/held.ts';
+import { sameReading } from '../analysis/readings.ts';
+import { caseFor, middleOf, type ShimChoice, settlingIn, shimChoices, springsOf } from '../analysis/shims.ts';
+import { gaugeOfReading } from '../analysis/tools.ts';
 import { type LaidOut, laidOut } from '../engineering/drawer.ts';
 import { guardedOn } from '../engineering/guarded.ts';
 import { differenceOf } from '../engineering/measured.ts';
@@ -13,7 +13,6 @@ import type { Procedure } from '../model/procedure.ts';
 import type { Asset } from '../model/shop.ts';
 import { add, amount, compare, kindOfUnit, lastPlace, unitOf, window } from '../quantities/index.ts';
 import type { Difference, Limit, Quantity } from '../quantities/types.ts';
-import { limitNow, settlingIn } from './new-parts.ts';
 
 /** The state of a unit at one part that is chosen for it: what it reads now, with which shim. */
 export interface UnitStand {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { procedureWith } from '../../tests/fixtures/sound-procedure.ts';
 import { Checker, checkFiles } from '../db/workspace.ts';
-import { procedureWith } from '../diagnostics/sound-procedure.ts';
 import { fullMessage } from '../model/diagnostic.ts';
 
 const sound = procedureWith();

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { procedureWith } from '../../tests/fixtures/sound-procedure.ts';
 import { checkFiles } from '../db/workspace.ts';
-import { procedureWith } from '../diagnostics/sound-procedure.ts';
 import { fullMessage } from '../model/diagnostic.ts';
 
 /** A job of one unit with such lines, of the sound procedure or of one with some texts changed. */

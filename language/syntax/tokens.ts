@@ -1,5 +1,4 @@
-import type { Grammar } from 'langium';
-import { DefaultTokenBuilder, type TokenBuilderOptions } from 'langium';
+import { DefaultTokenBuilder, type Grammar, type TokenBuilderOptions } from 'langium';
 import { numberPattern, quantityPattern } from '../quantities/index.ts';
 
 /** Order of terminals: what can begin like another comes before it. */

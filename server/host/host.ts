@@ -4,7 +4,8 @@
  */
 import type { Printed } from '../../language/db/printed-content.ts';
 import type { CheckResult } from '../../language/db/workspace.ts';
-import type { FontFace, Sheet } from '../../language/documents/traveler/index.ts';
+import type { FontFace } from '../../language/documents/renderers/index.ts';
+import type { Sheet } from '../../language/documents/traveler/index.ts';
 
 export interface Host {
   readonly files: Files;

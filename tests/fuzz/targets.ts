@@ -1,8 +1,9 @@
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { Checker, type CheckResult, checkFiles, type SourceFile } from '../../language/db/workspace.ts';
 import { certificateOf, missingOf } from '../../language/documents/certificate/index.ts';
-import { specsHtml, specsOf, specsText } from '../../language/documents/specs/index.ts';
-import { htmlOf, type Sheet, sheetOf, textOf, typstOf } from '../../language/documents/traveler/index.ts';
+import { htmlOf, specsHtml, specsText, textOf, typstOf } from '../../language/documents/renderers/index.ts';
+import { specsOf } from '../../language/documents/specs/index.ts';
+import { type Sheet, sheetOf } from '../../language/documents/traveler/index.ts';
 import { languages } from '../../language/i18n/index.ts';
 import { actionsIn, allSafeChanges } from '../../language/ide/code-actions.ts';
 import { completionsAt } from '../../language/ide/completion/completions.ts';

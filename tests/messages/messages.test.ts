@@ -1,7 +1,7 @@
 import { globSync, readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { check } from '../../language/diagnostics/example-pages.ts';
 import { fullMessage } from '../../language/model/diagnostic.ts';
+import { check } from '../fixtures/example-pages.ts';
 import { texts } from './texts.ts';
 
 const read = (files: readonly string[]) => files.map((file) => readFileSync(file, 'utf8'));

@@ -1,5 +1,5 @@
 /** Short texts with one mistake each, for the messages that no page of a rule shows. */
-import { exampleFamily, exampleShop, wholeExample } from '../../language/diagnostics/example-base.ts';
+import { exampleFamily, exampleShop, wholeExample } from '../fixtures/example-base.ts';
 
 const added = (text: string, line: string) => text.replace(/\}\n$/u, `  ${line}\n}\n`);
 const inShop = (line: string) => `${added(exampleShop, line)}\n${exampleFamily}`;

@@ -1,6 +1,7 @@
 import type { Replay, Way } from '../../language/analysis/flow-analysis.ts';
 import type { CheckedProcedure, CheckResult } from '../../language/db/workspace.ts';
-import { sheetOf, textOf } from '../../language/documents/traveler/index.ts';
+import { textOf } from '../../language/documents/renderers/index.ts';
+import { sheetOf } from '../../language/documents/traveler/index.ts';
 import type { Step } from '../../language/model/procedure.ts';
 
 /**

@@ -3,12 +3,13 @@
  * acts on, its limits, tools, cautions, sources, concessions and what is done on a fail.
  */
 import { usualCautions } from '../../language/analysis/cautions/index.ts';
-import { baseTitle, objectTitle, titleOf } from '../../language/documents/traveler/names.ts';
-import type { SheetOptions } from '../../language/documents/traveler/print-context.ts';
+import { baseTitle, objectTitle } from '../../language/documents/names.ts';
+import type { SheetOptions } from '../../language/documents/print-context.ts';
 import { wordsIn } from '../../language/i18n/index.ts';
 import { fullMessage } from '../../language/model/diagnostic.ts';
 import type { LimitUse, Procedure, Step, Verb } from '../../language/model/index.ts';
 import { specFor } from '../../language/model/spec-for.ts';
+import { titleOf } from '../../language/model/titles.ts';
 import { formatLimit, formatQuantity, type Limit } from '../../language/quantities/index.ts';
 import { judgedLimit } from './limit-claims.ts';
 

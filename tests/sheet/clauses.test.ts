@@ -4,13 +4,13 @@
  */
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../../language/db/workspace.ts';
-import { exampleFamily, exampleShop } from '../../language/diagnostics/example-base.ts';
+import type { StepBlock } from '../../language/documents/model.ts';
 import { blockTexts } from '../../language/documents/renderers/text.ts';
 import { sheetOf } from '../../language/documents/traveler/index.ts';
-import type { StepBlock } from '../../language/documents/traveler/model.ts';
 import { verbs } from '../../language/model/verbs.ts';
 import type { Clause, TestClause } from '../../language/syntax/generated/ast.ts';
 import { spellingOf, verbTable } from '../../language/syntax/verbs/index.ts';
+import { exampleFamily, exampleShop } from '../fixtures/example-base.ts';
 import { lowBones } from './words.ts';
 
 type ClauseType = (Clause | TestClause)['$type'];

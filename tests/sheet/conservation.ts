@@ -1,7 +1,8 @@
 /** All that a print is held to, put together: for a sheet, what its HTML and its PDF have lost. */
+
+import type { Sheet } from '../../language/documents/model.ts';
 import { htmlOf } from '../../language/documents/renderers/html.ts';
 import { headTexts, textOf } from '../../language/documents/renderers/text.ts';
-import type { Sheet } from '../../language/documents/traveler/model.ts';
 import { pdfOf } from '../../server/host/print/pdf.ts';
 import { claimsOf } from './claims.ts';
 import { lost } from './conserved.ts';

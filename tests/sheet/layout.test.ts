@@ -3,8 +3,8 @@
  * of the HTML as a browser prints it.
  */
 import { afterAll, describe, expect, it } from 'vitest';
+import type { Sheet } from '../../language/documents/model.ts';
 import { sheetOf } from '../../language/documents/traveler/index.ts';
-import type { Sheet } from '../../language/documents/traveler/model.ts';
 import { languages } from '../../language/i18n/index.ts';
 import { pdfOf } from '../../server/host/print/pdf.ts';
 import { closeBrowser, noBrowser, printedByBrowser } from './chromium.ts';
@@ -141,7 +141,7 @@ describe('a page that is wrong', () => {
       }),
       true,
     )();
-    expect(faultsOf(covered).join()).toMatch(/a figure at .* stands on “/u);
+    expect(faultsOf(covered).join()).toMatch(/a figure at .* is on “/u);
     const small = await clean(
       (page) => ({ ...page, runs: page.runs.map((run) => (run.figure === null ? run : { ...run, size: 9 })) }),
       true,

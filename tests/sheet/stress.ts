@@ -1,7 +1,7 @@
 /** Prints with more in every place than anybody would write: what does not fit must still stay in its box. */
 
+import type { SheetOptions } from '../../language/documents/print-context.ts';
 import { sheetOf } from '../../language/documents/traveler/index.ts';
-import type { SheetOptions } from '../../language/documents/traveler/print-context.ts';
 import type { Job, PartNumber, Procedure, Step } from '../../language/model/index.ts';
 import type { Print } from './prints.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { procedure, q, shop, step } from '../../documents/traveler/injector-fixture.ts';
+import { procedure, q, shop, step } from '../../../tests/fixtures/injector.ts';
 import { wordsIn } from '../../i18n/index.ts';
 import type { Procedure, Step } from '../../model/index.ts';
 import { topics, usualCautions, usualHazards } from './index.ts';

@@ -1,13 +1,14 @@
 import type { Job } from '../../model/job.ts';
 import type { Procedure } from '../../model/procedure.ts';
-import { concessionsTable } from '../traveler/concessions.ts';
-import { brief, codeOf, named, shortHash } from '../traveler/header.ts';
-import type { Block, Fact, Sheet, SheetHeader } from '../traveler/model.ts';
-import { capital } from '../traveler/names.ts';
-import { type Setting, type SheetOptions, settingOf } from '../traveler/print-context.ts';
-import { qrOf } from '../traveler/qr.ts';
-import { type JudgedJob, judgedJob, type Missing } from './judge.ts';
-import { unitsWords } from './limit-words.ts';
+import { capital } from '../../model/titles.ts';
+import { concessionsTable } from '../concessions.ts';
+import { brief, codeOf, named, shortHash } from '../header.ts';
+import type { Block, Fact, Sheet, SheetHeader } from '../model.ts';
+import { type Setting, type SheetOptions, settingOf } from '../print-context.ts';
+import { qrOf } from '../qr.ts';
+import { judgedJob } from './judge.ts';
+import type { JudgedJob, Missing } from './judged.ts';
+import { unitsWords } from './say.ts';
 import {
   alwaysText,
   conditionsText,

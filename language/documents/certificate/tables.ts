@@ -1,17 +1,20 @@
+import { type Held, proofsOf } from '../../analysis/held.ts';
 import type { Words } from '../../i18n/index.ts';
+import { limitWords } from '../../i18n/limit-words.ts';
 import type { Unit } from '../../model/job.ts';
 import type { Procedure } from '../../model/procedure.ts';
 import type { Asset } from '../../model/shop.ts';
+import { capital, nameWords, partWords } from '../../model/titles.ts';
+import { limitText } from '../../quantities/index.ts';
 import type { Quantity } from '../../quantities/types.ts';
-import { limitText } from '../traveler/figures.ts';
-import { acceptanceText, accuracyWords, assetWords, numberWords } from '../traveler/lists.ts';
-import type { Block, TableBlock, TextBlock } from '../traveler/model.ts';
-import { baseTitle, capital } from '../traveler/names.ts';
-import type { Setting } from '../traveler/print-context.ts';
-import { type Held, proofsOf } from './asked.ts';
-import { type Found, type Judged, type JudgedJob, type Missing, type Outcome, ownUnit } from './judge.ts';
-import { limitWords, unitsWords } from './limit-words.ts';
-import { nameWords, partWords } from './say.ts';
+import { acceptanceText } from '../acceptance.ts';
+import type { Block, TableBlock, TextBlock } from '../model.ts';
+import { baseTitle, numberWords } from '../names.ts';
+import type { Setting } from '../print-context.ts';
+import { accuracyWords, assetWords } from '../tools.ts';
+import type { Found, Judged, JudgedJob, Missing, Outcome } from './judged.ts';
+import { unitsWords } from './say.ts';
+import { ownUnit } from './set-spread.ts';
 
 /** Most units side by side in the table of readings. */
 const mostUnits = 6;
@@ -49,7 +52,7 @@ export function unitsTable(setting: Setting, judged: readonly Judged[]): TableBl
     ],
     rows: judged.map((one) => [
       { text: one.unit.place, strong: true },
-      { text: numberWords(setting, one.unit.numberText), strong: true },
+      { text: numberWords(setting.procedure, one.unit.numberText), strong: true },
       { text: serialWords(words, one.unit), strong: true },
       { text: one.remarks.join('; ') },
       { text: capital(one.renewed.map((part) => words.inSentence(partWords(procedure, part))).join(', ')) },
@@ -93,7 +96,7 @@ export function notCertifiedTable(setting: Setting, onHold: readonly Unit[]): Ta
     ],
     rows: onHold.map((unit) => [
       { text: unit.place, strong: true },
-      { text: numberWords(setting, unit.numberText) },
+      { text: numberWords(setting.procedure, unit.numberText) },
       { text: serialWords(words, unit) },
       { text: unit.onHold ?? '' },
     ]),

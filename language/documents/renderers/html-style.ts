@@ -1,5 +1,5 @@
 import { printable } from '../../i18n/printable.ts';
-import type { Sheet } from '../traveler/model.ts';
+import type { Sheet } from '../model.ts';
 import type { FontFace } from './html.ts';
 
 /** The look of the HTML sheet: that of the PDF, on paper and in a window. Black on white in every color theme. */

@@ -16,7 +16,7 @@ import type {
   Span,
   StepBlock,
   TableBlock,
-} from '../traveler/model.ts';
+} from '../model.ts';
 import { styleOf } from './html-style.ts';
 import { qrSvg } from './typst.ts';
 

@@ -1,6 +1,6 @@
 import { html, type Markup } from '../../i18n/markup.ts';
 import { breakable, printable } from '../../i18n/printable.ts';
-import type { Sheet } from '../traveler/model.ts';
+import type { Sheet } from '../model.ts';
 import { template } from './typst-template.ts';
 
 /**

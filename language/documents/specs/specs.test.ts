@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../../db/workspace.ts';
 import type { Procedure } from '../../model/procedure.ts';
+import { stepFigures } from '../figures/step-figures.ts';
+import { settingOf, shownSteps } from '../print-context.ts';
+import { specsHtml, specsText } from '../renderers/index.ts';
 import { stepLimits } from '../traveler/limits.ts';
-import { settingOf, shownSteps } from '../traveler/print-context.ts';
-import { missingCount, type SpecCell, type SpecFigure, type Specs, specsHtml, specsOf, specsText } from './index.ts';
+import { missingCount, type SpecCell, type SpecFigure, type Specs, specsOf } from './index.ts';
 
 interface Texts {
   readonly shop?: string;
@@ -223,6 +225,14 @@ describe('tests', () => {
     expect(lines(figures(specs, 'tests', 'Lift'))[0]).toMatch(/\| MIC-1 \| ±0.003 mm \| 3\.9:1$/u);
   });
 
+  it('have a spread of temperatures in its own unit, as the sheet: 5 °C apart are no 41 °F', () => {
+    const shop = 'gauge TH-1 range 0..200 °F within 2 °F at tester';
+    const more =
+      'stage t at tester { test warm read temperature accept "warm"  across the set warm spread at most 5 °C }';
+    const spread = lines(figures(specsOf(procedureOf({ shop, more })), 'tests', 'Warm')).at(-1);
+    expect(spread).toMatch(/^Spread over the set \[2\.2\] at most 5 °C \|/u);
+  });
+
   it('have every figure, in the order of the procedure, with what is found and the spread', () => {
     const specs = specsOf(
       procedureOf({
@@ -366,7 +376,7 @@ describe('part numbers, measurements and the rest', () => {
     const printed = new Set(cells.map((cell) => `${cell?.value} ${cell?.also}`));
     const setting = settingOf(made, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
     const limits = made.stages.flatMap((stage) =>
-      shownSteps(setting, stage).flatMap((step) => stepLimits(setting, step, stage)),
+      shownSteps(setting, stage).flatMap((step) => stepLimits(setting, stepFigures(setting, step, stage))),
     );
     expect(limits.length).toBeGreaterThan(4);
     for (const { value, also } of limits) expect(printed).toContain(`${value} ${also}`);

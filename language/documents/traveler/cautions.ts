@@ -1,7 +1,7 @@
 import type { Caution } from '../../analysis/cautions/index.ts';
 import type { Words } from '../../i18n/index.ts';
 import type { Hazard } from '../../model/procedure.ts';
-import type { CautionBlock } from './model.ts';
+import type { CautionBlock } from '../model.ts';
 
 /** The whole text of a usual caution. */
 export function fullCaution({ cautions, signals }: Words, { topic, word }: Caution): CautionBlock {

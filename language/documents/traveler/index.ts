@@ -1,6 +1,3 @@
-export { type FontFace, type HtmlOptions, htmlOf } from '../renderers/html.ts';
-export { textOf } from '../renderers/text.ts';
-export { typstOf } from '../renderers/typst.ts';
-export type * from './model.ts';
-export type { SheetOptions } from './print-context.ts';
+export type * from '../model.ts';
+export type { SheetOptions } from '../print-context.ts';
 export { sheetOf } from './sheet.ts';

@@ -1,16 +1,17 @@
 import { describe, expect, test } from 'vitest';
+import { jobOf, nominal, procedure, q, range, shop } from '../../../tests/fixtures/injector.ts';
+import { withStanding } from '../../analysis/limits.ts';
 import { wordsIn } from '../../i18n/index.ts';
-import type { Procedure } from '../../model/index.ts';
-import type { Limit } from '../../quantities/index.ts';
-import { english } from '../../quantities/index.ts';
-import { ceilingText, shownLimit } from './figures.ts';
-import { jobOf, nominal, procedure, q, range, shop } from './injector-fixture.ts';
+import { ceilingText } from '../../i18n/limit-words.ts';
+import type { Procedure, Step } from '../../model/index.ts';
+import { english, type Limit } from '../../quantities/index.ts';
+import { shownLimit } from '../../quantities/shown-limit.ts';
+import { limitFigure } from '../figures/limit-figure.ts';
+import { unitOfScale } from '../figures/scales.ts';
+import { stepFigures } from '../figures/step-figures.ts';
+import { type Setting, type SheetOptions, settingOf } from '../print-context.ts';
 import { stepLimits } from './limits.ts';
-import type { SheetOptions } from './print-context.ts';
-import { settingOf } from './print-context.ts';
-import { markAt, toolUnit } from './units.ts';
 
-const none = () => null;
 const blank: SheetOptions = {
   job: null,
   number: null,
@@ -19,12 +20,14 @@ const blank: SheetOptions = {
   findings: [],
   hash: 'ab'.repeat(32),
 };
+const limitsAt = (setting: Setting, step: Step, station: string | null) =>
+  stepLimits(setting, stepFigures(setting, step, { station, steps: [] }));
 /** Plain spaces, to read the expectations by. */
 const flat = <T>(value: T): T => JSON.parse(JSON.stringify(value).replace(/[\u00a0\u202f]/gu, ' ')) as T;
 
 describe('a limit as a hand needs it', () => {
   const shown = (limit: Limit, unit: Parameters<typeof shownLimit>[1]['unit'], setToNominal: boolean) => {
-    const { value, also } = flat(shownLimit(limit, { unit, standing: none, setToNominal, wording: english }));
+    const { value, also } = flat(shownLimit(limit, { unit, setToNominal, wording: english }));
     return [value, also];
   };
 
@@ -59,7 +62,7 @@ describe('a limit as a hand needs it', () => {
         shownLimit(nominal('10 MPa'), {
           unit: 'psi',
           mark,
-          standing: none,
+
           setToNominal: true,
           wording: english,
         }).value,
@@ -87,9 +90,7 @@ describe('limits of a step', () => {
   const torque = procedure.stages.flatMap(({ steps }) => steps).find(({ verb }) => verb === 'torque')!;
   const at = (made: Procedure, options: Partial<SheetOptions>, step = opening, station = 'tester') =>
     flat(
-      stepLimits(settingOf(made, { ...blank, ...options }), step, {
-        station,
-      }).map(({ head, label, value, source }) => [
+      limitsAt(settingOf(made, { ...blank, ...options }), step, station).map(({ head, label, value, source }) => [
         [head, label].filter((word) => word !== '').join(', '),
         value,
         source,
@@ -127,7 +128,7 @@ describe('limits of a step', () => {
       ...procedure,
       specs: procedure.specs.map((spec) => (spec.name === 'nut-fit' ? { ...spec, rebuilt: nominal('60 N·m') } : spec)),
     };
-    const [line] = flat(stepLimits(settingOf(made, blank), torque, { station: null }));
+    const [line] = flat(limitsAt(settingOf(made, blank), torque, null));
     expect(line).toMatchObject({
       value: '60 N·m',
       also: '54 to 66 N·m',
@@ -169,15 +170,14 @@ describe('limits of a step', () => {
 });
 
 describe("the window of a shop's standing tolerance", () => {
-  const standing = (kind: string) => {
-    const tolerance = (plus: string, minus: string) => ({
-      kind: kind as 'pressure',
-      limit: { form: 'tolerance' as const, plus: q(plus), minus: q(minus) },
-      sourceText: null,
-      source: shop.source,
-    });
-    return kind === 'pressure' ? tolerance('3 %', '0 %') : kind === 'torque' ? tolerance('10 %', '10 %') : null;
-  };
+  const tolerance = (kind: 'pressure' | 'torque', plus: string, minus: string) => ({
+    kind,
+    limit: { form: 'tolerance' as const, plus: q(plus), minus: q(minus) },
+    sourceText: null,
+    source: shop.source,
+  });
+  const unlessStated = [tolerance('pressure', '3 %', '0 %'), tolerance('torque', '10 %', '10 %')];
+  const complete = (limit: Limit) => withStanding({ ...shop, unlessStated }, limit).limit;
   const shown = (
     limit: Limit,
     unit: Parameters<typeof shownLimit>[1]['unit'],
@@ -185,7 +185,7 @@ describe("the window of a shop's standing tolerance", () => {
     setToNominal = false,
   ) => {
     const { value, also } = flat(
-      shownLimit(limit, { unit, mark: mark === null ? null : q(mark), standing, setToNominal, wording: english }),
+      shownLimit(limit, { unit, mark: mark === null ? null : q(mark), complete, setToNominal, wording: english }),
     );
     return [value, also];
   };
@@ -235,10 +235,8 @@ describe('the gauge that a limit is read on', () => {
   const at = (assets: readonly Partial<typeof gauge>[], limit: Limit) => {
     const made = { ...procedure, shop: { ...shop, assets: assets.map((own) => ({ ...gauge, ...own })) } };
     const setting = settingOf(made, blank);
-    return [
-      toolUnit(setting, opening, { station: 'tester' }, 'pressure', limit),
-      markAt(setting, opening, { station: 'tester' }, limit)?.number ?? null,
-    ];
+    const { scale } = limitFigure(setting, opening, { station: 'tester' }, limit);
+    return [unitOfScale(scale), scale?.graduated?.number ?? null];
   };
   const needle = { range: range('0', '1 mm') as typeof gauge.range, graduated: q('0.002 mm') };
   const small = { range: range('0', '60 bar') as typeof gauge.range, graduated: q('0.5 bar') };

@@ -1,6 +1,7 @@
 import type { Span } from '../../i18n/index.ts';
 import type { Step, StepObject } from '../../model/procedure.ts';
-import { baseTitle, capital, fluidTitle, objectWords, specTitle, stationTitle, type Told } from './names.ts';
+import { capital } from '../../model/titles.ts';
+import { baseTitle, fluidTitle, objectWords, specTitle, stationTitle, type Told } from '../names.ts';
 import { pathsOf } from './paths.ts';
 import { stockWords } from './stock.ts';
 

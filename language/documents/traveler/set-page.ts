@@ -1,9 +1,10 @@
 import type { Unit } from '../../model/job.ts';
+import { capital } from '../../model/titles.ts';
 import { advisedOf } from '../../recommendations/advised.ts';
 import { matchedSets } from '../../recommendations/set-shims.ts';
-import type { TableBlock } from './model.ts';
-import { capital, specTitle } from './names.ts';
-import { type Setting, setSize, stageSteps } from './print-context.ts';
+import type { TableBlock } from '../model.ts';
+import { specTitle } from '../names.ts';
+import { type Setting, setSize, stageSteps } from '../print-context.ts';
 
 /**
  * A page for the set, where units are compared: each one's reading, the shim that is in and the one that is to go in, to

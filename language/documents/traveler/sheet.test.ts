@@ -1,14 +1,16 @@
 import { describe, expect, test } from 'vitest';
+import { jobOf, procedure, q, step } from '../../../tests/fixtures/injector.ts';
 import { wordsIn } from '../../i18n/index.ts';
 import type { Procedure, Step } from '../../model/index.ts';
 import { verbs } from '../../model/verbs.ts';
+import { holdTables } from '../figures/hold-table.ts';
+import { holdLookup } from '../figures/lookups.ts';
+import { figuresOf } from '../figures/step-figures.ts';
+import type { Block, StepBlock } from '../model.ts';
+import { type SheetOptions, settingOf } from '../print-context.ts';
 import { spanText, textOf } from '../renderers/text.ts';
 import { attemptGrids, unitGrids } from './boxes.ts';
 import { failPath } from './fail-path.ts';
-import { holdLookup } from './hold-lookup.ts';
-import { jobOf, procedure, q, step } from './injector-fixture.ts';
-import type { Block, StepBlock } from './model.ts';
-import { type SheetOptions, settingOf } from './print-context.ts';
 import { sentenceOf } from './sentences.ts';
 import { sheetOf } from './sheet.ts';
 
@@ -134,7 +136,8 @@ describe('boxes', () => {
     ]);
   });
   test('a repair has rows for each try, with what its steps record and the tests again', () => {
-    const grids = attemptGrids(settingOf(procedure, { ...blank, job: jobOf(3) }), procedure.repairs[0]!);
+    const setting = settingOf(procedure, { ...blank, job: jobOf(3) });
+    const grids = attemptGrids(setting, figuresOf(setting), procedure.repairs[0]!);
     expect(grids.map(({ title }) => title)).toEqual(['Attempt 1', 'Attempt 2', 'Attempt 3']);
     expect(grids[0]!.rows).toEqual([
       { label: 'R1.6 Setting shim out', unit: 'mm' },
@@ -211,7 +214,8 @@ describe('the sheet', () => {
       };
       const hold = { ...stepAt('7.4').test!.hold!, amount: { ...psi, nominal: q('500 psi') } };
       const leak = { ...stepAt('7.4'), test: { ...stepAt('7.4').test!, hold } };
-      return holdLookup(settingOf(made, blank), leak, { station: 'tester' }).map((table) => [
+      const setting = settingOf(made, blank);
+      return holdLookup(setting, holdTables(setting, leak, { station: 'tester' })).map((table) => [
         flat(table.to).split(', ').at(-1),
         table.pairs.map(({ from, to }) => `${from}-${to}`).join(' '),
       ]);

@@ -1,5 +1,5 @@
 /** Every way to go on after a verb: how it begins, and what follows. The grammar reads them, the table says after which verb. */
-import { dangers } from '../../model/danger.ts';
+import { dangers } from './dangers.ts';
 
 /** What follows the words of a phrase: words in quotes, a figure, a limit, a rule, or a name of one of these kinds. */
 export type Follow =

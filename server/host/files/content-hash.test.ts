@@ -1,7 +1,8 @@
 /** The hash on a sheet: it changes with all that prints, and with nothing else. */
 import { describe, expect, it } from 'vitest';
 import { Checker, checkFiles, type SourceFile } from '../../../language/db/workspace.ts';
-import { sheetOf, textOf } from '../../../language/documents/traveler/index.ts';
+import { textOf } from '../../../language/documents/renderers/index.ts';
+import { sheetOf } from '../../../language/documents/traveler/index.ts';
 import { libraryFiles } from '../../../tests/library.ts';
 import { contentHash } from './content-hash.ts';
 

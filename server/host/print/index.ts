@@ -1,6 +1,6 @@
 import { join } from 'node:path';
+import type { Sheet } from '../../../language/documents/model.ts';
 import { htmlOf, htmlOfAll } from '../../../language/documents/renderers/html.ts';
-import type { Sheet } from '../../../language/documents/traveler/model.ts';
 import { fileName } from './file-name.ts';
 import { htmlFonts } from './fonts.ts';
 import { pdfOf } from './pdf.ts';

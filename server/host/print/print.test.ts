@@ -15,14 +15,14 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, describe, expect, test } from 'vitest';
+import type { Sheet } from '../../../language/documents/model.ts';
+import type { SheetOptions } from '../../../language/documents/print-context.ts';
 import { htmlOf } from '../../../language/documents/renderers/html.ts';
 import { textOf } from '../../../language/documents/renderers/text.ts';
-import { jobOf, procedure } from '../../../language/documents/traveler/injector-fixture.ts';
-import type { Sheet } from '../../../language/documents/traveler/model.ts';
-import type { SheetOptions } from '../../../language/documents/traveler/print-context.ts';
 import { sheetOf } from '../../../language/documents/traveler/sheet.ts';
 import { wordsIn } from '../../../language/i18n/index.ts';
 import { printable } from '../../../language/i18n/printable.ts';
+import { jobOf, procedure } from '../../../tests/fixtures/injector.ts';
 import { fileName, printSheet } from './index.ts';
 import { pdfOf } from './pdf.ts';
 import { WriteError, writeWhole } from './write.ts';
@@ -228,7 +228,7 @@ describe('the PDF', () => {
     expect(first.toString('latin1')).not.toMatch(/CreationDate|ModDate|xmp:CreateDate/u);
   });
   test('is the same bytes from a fresh program', () => {
-    const script = `import { sheetOf } from './language/documents/traveler/sheet.ts'; import { pdfOf } from './server/host/print/pdf.ts'; import { jobOf, procedure } from './language/documents/traveler/injector-fixture.ts'; import { createHash } from 'node:crypto';
+    const script = `import { sheetOf } from './language/documents/traveler/sheet.ts'; import { pdfOf } from './server/host/print/pdf.ts'; import { jobOf, procedure } from './tests/fixtures/injector.ts'; import { createHash } from 'node:crypto';
       process.stdout.write(createHash('sha256').update(pdfOf([sheetOf(procedure, { job: jobOf(6), number: null, paper: 'a4', draft: false, findings: [], hash: '00' })]).bytes).digest('hex'));`;
     const run = () =>
       execFileSync(process.execPath, ['--input-type=module', '--experimental-strip-types', '-e', script], {

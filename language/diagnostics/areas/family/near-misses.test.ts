@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { check } from '../../../../tests/fixtures/example-pages.ts';
+import { instead, procedureWith } from '../../../../tests/fixtures/sound-procedure.ts';
 import { fullMessage } from '../../../model/diagnostic.ts';
-import { check } from '../../example-pages.ts';
-import { instead, procedureWith } from '../../sound-procedure.ts';
 import { language } from '../language/index.ts';
 import { family as familyRules } from './index.ts';
 

@@ -1,6 +1,6 @@
 import { gate } from '../../../analysis/locations.ts';
 import { capital, either, listed } from '../../../analysis/prose.ts';
-import { stageSteps } from '../../../analysis/stage-steps.ts';
+import { stageSteps } from '../../../analysis/stages.ts';
 import type { Procedure, Step } from '../../../model/procedure.ts';
 import { amount, kindOfLimit, window } from '../../../quantities/index.ts';
 import type { Rule } from '../../rule.ts';

@@ -1,5 +1,4 @@
-import { gateWords } from '../../../analysis/gate-words.ts';
-import { partsWords } from '../../../analysis/prose.ts';
+import { gateWords, partsWords } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Rule } from '../../rule.ts';
 

@@ -1,5 +1,5 @@
 import { capital, listed } from '../../../analysis/prose.ts';
-import { stageSteps } from '../../../analysis/stage-steps.ts';
+import { stageSteps } from '../../../analysis/stages.ts';
 import type { Rule } from '../../rule.ts';
 
 /** The tests are in another order than the family's. A test that is run again later may count at either place. */

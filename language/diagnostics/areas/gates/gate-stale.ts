@@ -1,6 +1,5 @@
-import { gateWords } from '../../../analysis/gate-words.ts';
 import { gate } from '../../../analysis/locations.ts';
-import { capital, listed } from '../../../analysis/prose.ts';
+import { capital, gateWords, listed } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
 
 /** At the end, gates are not passed on this build: what they prove through was changed after them. */

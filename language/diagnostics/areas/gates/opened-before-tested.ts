@@ -1,7 +1,7 @@
 import { isHydraulic } from '../../../analysis/hydraulic.ts';
 import { place } from '../../../analysis/locations.ts';
 import { either } from '../../../analysis/prose.ts';
-import { stageSteps } from '../../../analysis/stage-steps.ts';
+import { stageSteps } from '../../../analysis/stages.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Torn down with no reading as found, where the tester that proves the unit could have taken one. */

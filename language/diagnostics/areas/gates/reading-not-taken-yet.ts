@@ -1,6 +1,6 @@
 import { reading } from '../../../analysis/locations.ts';
 import { either } from '../../../analysis/prose.ts';
-import { stageSteps } from '../../../analysis/stage-steps.ts';
+import { stageSteps } from '../../../analysis/stages.ts';
 import type { State } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import { nearest } from '../../../syntax/nearest.ts';

@@ -1,6 +1,6 @@
 import { isHydraulic } from '../../../analysis/hydraulic.ts';
 import { either, stationWords } from '../../../analysis/prose.ts';
-import { type StageStep, stageSteps } from '../../../analysis/stage-steps.ts';
+import { type StageStep, stageSteps } from '../../../analysis/stages.ts';
 import type { Rule } from '../../rule.ts';
 
 /** The shop has a master for a station, and the readings there are not bracketed by readings of it. */

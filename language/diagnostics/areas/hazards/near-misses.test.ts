@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { check } from '../../../../tests/fixtures/example-pages.ts';
+import { instead, procedureWith } from '../../../../tests/fixtures/sound-procedure.ts';
 import { fullMessage } from '../../../model/diagnostic.ts';
-import { check } from '../../example-pages.ts';
 import { rulesByArea } from '../../index.ts';
-import { instead, procedureWith } from '../../sound-procedure.ts';
 
 const own = new Set(rulesByArea.hazards.map((rule) => rule.code));
 

@@ -1,7 +1,7 @@
+import { variantParts } from '../../../analysis/assembly.ts';
 import { place } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import type { State } from '../../../analysis/state.ts';
-import { variantParts } from '../../../analysis/variant-parts.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
 import type { Part } from '../../../model/family.ts';
 import type { Rule } from '../../rule.ts';

@@ -1,4 +1,4 @@
-import { inPlaceCause } from '../../../analysis/in-place.ts';
+import { inPlaceCause } from '../../../analysis/assembly.ts';
 import { place } from '../../../analysis/locations.ts';
 import { faceWords, partWords } from '../../../analysis/prose.ts';
 import type { Source } from '../../../model/source.ts';

@@ -1,7 +1,6 @@
 import { provesThrough } from '../../../analysis/effects.ts';
 import { joint } from '../../../analysis/locations.ts';
-import { isOpenLock } from '../../../analysis/locks.ts';
-import { isLock, loosened, readsUnderPressure } from '../../../analysis/loose-joints.ts';
+import { isLock, isOpenLock, loosened, readsUnderPressure } from '../../../analysis/loose.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
 

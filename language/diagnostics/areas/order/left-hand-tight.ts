@@ -1,6 +1,5 @@
 import { provesThrough } from '../../../analysis/effects.ts';
-import { isOpenLock } from '../../../analysis/locks.ts';
-import { isLock, loose, loosened, readsUnderPressure } from '../../../analysis/loose-joints.ts';
+import { isLock, isOpenLock, loose, loosened, readsUnderPressure } from '../../../analysis/loose.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { check, checkExample } from '../../../../tests/fixtures/example-pages.ts';
+import { instead, procedureWith } from '../../../../tests/fixtures/sound-procedure.ts';
 import { fullMessage } from '../../../model/diagnostic.ts';
-import { check, checkExample } from '../../example-pages.ts';
-import { instead, procedureWith } from '../../sound-procedure.ts';
 import { order } from './index.ts';
 
 const codes: readonly string[] = order.map((rule) => rule.code);

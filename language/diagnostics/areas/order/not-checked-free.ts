@@ -1,7 +1,7 @@
+import { variantParts } from '../../../analysis/assembly.ts';
 import type { Way } from '../../../analysis/flow-analysis.ts';
 import { flag } from '../../../analysis/locations.ts';
 import { partWords } from '../../../analysis/prose.ts';
-import { variantParts } from '../../../analysis/variant-parts.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Rule } from '../../rule.ts';

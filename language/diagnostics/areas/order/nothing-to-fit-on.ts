@@ -1,7 +1,7 @@
+import { builtUpsideDown } from '../../../analysis/assembly.ts';
 import { place } from '../../../analysis/locations.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
-import { builtUpsideDown } from '../../../analysis/upside-down.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Fitted before the part that it rests on. Within one step parts go together in an order that works. */

@@ -1,6 +1,6 @@
-import { bareFaces } from '../../../analysis/bare-faces.ts';
-import { inPlaceCause } from '../../../analysis/in-place.ts';
+import { inPlaceCause } from '../../../analysis/assembly.ts';
 import { joint, place } from '../../../analysis/locations.ts';
+import { bareFaces } from '../../../analysis/openings.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
 

@@ -1,6 +1,6 @@
+import { variantParts } from '../../../analysis/assembly.ts';
 import { place } from '../../../analysis/locations.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
-import { variantParts } from '../../../analysis/variant-parts.ts';
 import type { Part } from '../../../model/family.ts';
 import type { Rule } from '../../rule.ts';
 

@@ -1,5 +1,5 @@
+import { inPlaceCause } from '../../../analysis/assembly.ts';
 import { partNames } from '../../../analysis/effects.ts';
-import { inPlaceCause } from '../../../analysis/in-place.ts';
 import { place } from '../../../analysis/locations.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';

@@ -1,6 +1,6 @@
 import { provesThrough } from '../../../analysis/effects.ts';
 import { adjuster as setting } from '../../../analysis/locations.ts';
-import { openLocks } from '../../../analysis/locks.ts';
+import { openLocks } from '../../../analysis/loose.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
 

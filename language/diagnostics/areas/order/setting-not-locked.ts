@@ -1,4 +1,4 @@
-import { openLocks, turned } from '../../../analysis/locks.ts';
+import { openLocks, turned } from '../../../analysis/loose.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
 

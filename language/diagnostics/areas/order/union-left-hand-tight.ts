@@ -1,4 +1,4 @@
-import { isLock, loose, loosened, readsUnderPressure } from '../../../analysis/loose-joints.ts';
+import { isLock, loose, loosened, readsUnderPressure } from '../../../analysis/loose.ts';
 import { listed, partWords } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
 

@@ -1,7 +1,7 @@
+import { builtUpsideDown } from '../../../analysis/assembly.ts';
 import { guard, place } from '../../../analysis/locations.ts';
 import { faceWords, partsWords, partWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
-import { builtUpsideDown } from '../../../analysis/upside-down.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Fitted under something that is already on: a closed joint, the part that its stack presses on, a guard. */

@@ -1,5 +1,5 @@
-import { bareFaces } from '../../../analysis/bare-faces.ts';
 import type { Way } from '../../../analysis/flow-analysis.ts';
+import { bareFaces } from '../../../analysis/openings.ts';
 import { capital, faceWords, partWords, stationWords } from '../../../analysis/prose.ts';
 import type { State } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';

@@ -1,5 +1,4 @@
-import { shutInBy } from '../../../analysis/closed-in.ts';
-import { inPlaceCause } from '../../../analysis/in-place.ts';
+import { inPlaceCause, shutInBy } from '../../../analysis/assembly.ts';
 import { flag, guard, place } from '../../../analysis/locations.ts';
 import { capital, faceWords, partWords } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';

@@ -1,4 +1,4 @@
-import { shutInBy } from '../../../analysis/closed-in.ts';
+import { shutInBy } from '../../../analysis/assembly.ts';
 import { place } from '../../../analysis/locations.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';

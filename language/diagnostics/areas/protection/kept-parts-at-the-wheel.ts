@@ -1,5 +1,5 @@
 import { place } from '../../../analysis/locations.ts';
-import { looseParts } from '../../../analysis/loose-parts.ts';
+import { looseParts } from '../../../analysis/loose.ts';
 import { partsWords, stationWords } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
 

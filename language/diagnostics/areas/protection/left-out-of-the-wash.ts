@@ -1,7 +1,7 @@
+import { variantParts } from '../../../analysis/assembly.ts';
 import { dirt, place } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
-import { variantParts } from '../../../analysis/variant-parts.ts';
 import type { Stage } from '../../../model/procedure.ts';
 import type { Rule } from '../../rule.ts';
 

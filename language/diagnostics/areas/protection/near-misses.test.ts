@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { check, told } from '../../../../tests/fixtures/example-pages.ts';
+import { instead, procedureWith } from '../../../../tests/fixtures/sound-procedure.ts';
 import { fullMessage } from '../../../model/diagnostic.ts';
-import { check, told } from '../../example-pages.ts';
-import { instead, procedureWith } from '../../sound-procedure.ts';
 import { protection } from './index.ts';
 
 const area = protection.map(({ code }) => code);

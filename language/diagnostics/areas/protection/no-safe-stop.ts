@@ -1,6 +1,5 @@
-import { bareFaces } from '../../../analysis/bare-faces.ts';
-import { looseParts } from '../../../analysis/loose-parts.ts';
-import { isDraining, openPorts } from '../../../analysis/open-ports.ts';
+import { looseParts } from '../../../analysis/loose.ts';
+import { bareFaces, isDraining, openPorts } from '../../../analysis/openings.ts';
 import { capital, faceWords, listed, partsWords } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
 

@@ -1,5 +1,5 @@
 import type { Way } from '../../../analysis/flow-analysis.ts';
-import { isDraining, openPorts } from '../../../analysis/open-ports.ts';
+import { isDraining, openPorts } from '../../../analysis/openings.ts';
 import { listed } from '../../../analysis/prose.ts';
 import type { State } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';

@@ -1,4 +1,4 @@
-import { openPorts } from '../../../analysis/open-ports.ts';
+import { openPorts } from '../../../analysis/openings.ts';
 import { listed } from '../../../analysis/prose.ts';
 import type { Source } from '../../../model/source.ts';
 import { stepBefore } from '../../edits.ts';

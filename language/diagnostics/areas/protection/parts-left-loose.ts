@@ -1,5 +1,5 @@
 import type { Way } from '../../../analysis/flow-analysis.ts';
-import { looseParts } from '../../../analysis/loose-parts.ts';
+import { looseParts } from '../../../analysis/loose.ts';
 import { partsWords, stationWords } from '../../../analysis/prose.ts';
 import type { State } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';

@@ -1,6 +1,6 @@
 import { isHydraulic, isPneumatic } from '../../../analysis/hydraulic.ts';
 import { port } from '../../../analysis/locations.ts';
-import { portExposed } from '../../../analysis/port-exposed.ts';
+import { portExposed } from '../../../analysis/openings.ts';
 import { listed, partsWords } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
 

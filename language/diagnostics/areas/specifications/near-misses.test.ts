@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { check } from '../../../../tests/fixtures/example-pages.ts';
+import { instead, procedureWith } from '../../../../tests/fixtures/sound-procedure.ts';
 import { fullMessage } from '../../../model/diagnostic.ts';
-import { check } from '../../example-pages.ts';
-import { instead, procedureWith } from '../../sound-procedure.ts';
 import { specifications } from './index.ts';
 
 const mine = new Set(specifications.map(({ code }) => code));

@@ -1,5 +1,5 @@
 import { partsWords } from '../../../analysis/prose.ts';
-import { assetOf } from '../../../analysis/tool-choice.ts';
+import { assetOf } from '../../../analysis/tools.ts';
 import { changesSetting, settingThroughAdapter } from '../../../engineering/adapter.ts';
 import { formatQuantity, type Quantity } from '../../../quantities/index.ts';
 import type { Rule } from '../../rule.ts';

@@ -1,7 +1,7 @@
 import { listed } from '../../../analysis/prose.ts';
-import { atHand, isAt, namedTools, reaches } from '../../../analysis/tool-choice.ts';
 import { limitWords, takeOr, toolCalled, toolWords } from '../../../analysis/tool-words.ts';
 import { conditionWork } from '../../../analysis/tool-work.ts';
+import { atHand, isAt, namedTools, reaches } from '../../../analysis/tools.ts';
 import { formatLimit } from '../../../quantities/index.ts';
 import type { Rule } from '../../rule.ts';
 

@@ -1,14 +1,16 @@
+import { limitWords, takeOr, toolCalled } from '../../../analysis/tool-words.ts';
+import { toolWork } from '../../../analysis/tool-work.ts';
 import {
   type Exchange,
+  exactWidth,
   exchange,
   exchanged,
   type Passes,
+  readable,
   toolCause,
   unfitTools,
-} from '../../../analysis/tool-choice.ts';
-import { exactWidth, readable, widthOf } from '../../../analysis/tool-fit.ts';
-import { limitWords, takeOr, toolCalled } from '../../../analysis/tool-words.ts';
-import { toolWork } from '../../../analysis/tool-work.ts';
+  widthOf,
+} from '../../../analysis/tools.ts';
 import { formatQuantity } from '../../../quantities/index.ts';
 import type { Rule } from '../../rule.ts';
 

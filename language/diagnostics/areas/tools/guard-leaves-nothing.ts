@@ -1,14 +1,14 @@
+import { limitWords, takeOr, toolCalled } from '../../../analysis/tool-words.ts';
+import { toolWork } from '../../../analysis/tool-work.ts';
 import {
   type Exchange,
   exchange,
   exchanged,
+  fitOf,
   type Passes,
   toolCause,
   unfitTools,
-} from '../../../analysis/tool-choice.ts';
-import { fitOf } from '../../../analysis/tool-fit.ts';
-import { limitWords, takeOr, toolCalled } from '../../../analysis/tool-words.ts';
-import { toolWork } from '../../../analysis/tool-work.ts';
+} from '../../../analysis/tools.ts';
 import { guardedOn } from '../../../engineering/guarded.ts';
 import { formatQuantity } from '../../../quantities/index.ts';
 import type { Rule } from '../../rule.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { told } from '../../../../tests/fixtures/example-pages.ts';
+import { instead, procedureWith } from '../../../../tests/fixtures/sound-procedure.ts';
 import { fullMessage } from '../../../model/diagnostic.ts';
-import { told } from '../../example-pages.ts';
-import { instead, procedureWith } from '../../sound-procedure.ts';
 import { tools } from './index.ts';
 
 /** What the rules of this area find: `step rule: message`. */

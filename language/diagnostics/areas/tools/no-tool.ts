@@ -1,7 +1,7 @@
 import { listed, stationWords } from '../../../analysis/prose.ts';
-import { atHand, reaches } from '../../../analysis/tool-choice.ts';
 import { declaredAs, doWords, limitWords, toolCalled, toolWords } from '../../../analysis/tool-words.ts';
 import { conditionsInWords, toolWork } from '../../../analysis/tool-work.ts';
+import { atHand, reaches } from '../../../analysis/tools.ts';
 import { formatLimit } from '../../../quantities/index.ts';
 import type { Rule } from '../../rule.ts';
 

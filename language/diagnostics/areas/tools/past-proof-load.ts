@@ -1,4 +1,4 @@
-import { judgedLimits } from '../../../analysis/judged-limits.ts';
+import { judgedLimits } from '../../../analysis/limits.ts';
 import { allSteps } from '../../../analysis/locations.ts';
 import { lower } from '../../../analysis/prose.ts';
 import { limitWords } from '../../../analysis/tool-words.ts';

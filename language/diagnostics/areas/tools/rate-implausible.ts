@@ -1,6 +1,6 @@
 import type Fraction from 'fraction.js';
 import { specLimits } from '../../../analysis/limits.ts';
-import { inUnits, shimChoices } from '../../../analysis/shim-choices.ts';
+import { inUnits, shimChoices } from '../../../analysis/shims.ts';
 import { workedOut } from '../../../analysis/tool-words.ts';
 import { shimRate } from '../../../engineering/shim-stock.ts';
 import type { Procedure } from '../../../model/procedure.ts';

@@ -1,7 +1,6 @@
 import Fraction from 'fraction.js';
-import { firstToBind } from '../../../analysis/limit-of-use.ts';
 import { listed, partWords } from '../../../analysis/prose.ts';
-import { inUnits, shimChoices } from '../../../analysis/shim-choices.ts';
+import { firstToBind, inUnits, shimChoices } from '../../../analysis/shims.ts';
 import { thickest } from '../../../engineering/shim-stock.ts';
 import type { Source } from '../../../model/source.ts';
 import { amount, compare, formatQuantity } from '../../../quantities/index.ts';

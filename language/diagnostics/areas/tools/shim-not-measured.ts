@@ -1,5 +1,5 @@
 import { listed, partsWords } from '../../../analysis/prose.ts';
-import { shimChoices } from '../../../analysis/shim-choices.ts';
+import { shimChoices } from '../../../analysis/shims.ts';
 import type { Procedure } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
 import { blank, stepBefore } from '../../edits.ts';

@@ -1,6 +1,6 @@
 import { partsWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
-import { inUnits, lowestFound, type ShimChoice, shimChoices } from '../../../analysis/shim-choices.ts';
+import { inUnits, lowestFound, type ShimChoice, shimChoices } from '../../../analysis/shims.ts';
 import { workedOut } from '../../../analysis/tool-words.ts';
 import { stackedSizes } from '../../../engineering/shim-stock.ts';
 import type { Statement } from '../../../model/diagnostic.ts';

@@ -1,9 +1,9 @@
 import Fraction from 'fraction.js';
-import { acrossSet } from '../../../analysis/across-set.ts';
 import { partsWords } from '../../../analysis/prose.ts';
-import { type ChoiceCase, inUnits, lowestFound, type ShimChoice, shimChoices } from '../../../analysis/shim-choices.ts';
-import { widthOf } from '../../../analysis/tool-fit.ts';
+import { acrossSet } from '../../../analysis/readings.ts';
+import { type ChoiceCase, inUnits, lowestFound, type ShimChoice, shimChoices } from '../../../analysis/shims.ts';
 import { workedOut } from '../../../analysis/tool-words.ts';
+import { widthOf } from '../../../analysis/tools.ts';
 import { thickest, widestStep } from '../../../engineering/shim-stock.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
 import type { Procedure } from '../../../model/procedure.ts';

@@ -1,4 +1,6 @@
 import { capital, stationWords } from '../../../analysis/prose.ts';
+import { doWords, limitWords, takeOr, toolCalled, toolWords, workedOut } from '../../../analysis/tool-words.ts';
+import { type ToolWork, toolWork } from '../../../analysis/tool-work.ts';
 import {
   aimOf,
   assetOf,
@@ -12,9 +14,7 @@ import {
   reaches,
   settingOn,
   suits,
-} from '../../../analysis/tool-choice.ts';
-import { doWords, limitWords, takeOr, toolCalled, toolWords, workedOut } from '../../../analysis/tool-words.ts';
-import { type ToolWork, toolWork } from '../../../analysis/tool-work.ts';
+} from '../../../analysis/tools.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
 import type { Procedure, ToolUse } from '../../../model/procedure.ts';
 import type { Asset } from '../../../model/shop.ts';

@@ -1,7 +1,7 @@
 import { either } from '../../../analysis/prose.ts';
-import { atHand } from '../../../analysis/tool-choice.ts';
 import { doWords, toolCalled, toolWords } from '../../../analysis/tool-words.ts';
 import { conditionsInWords, toolWork } from '../../../analysis/tool-work.ts';
+import { atHand } from '../../../analysis/tools.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Rule } from '../../rule.ts';
 

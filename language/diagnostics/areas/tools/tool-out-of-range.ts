@@ -1,5 +1,7 @@
-import type { Judged } from '../../../analysis/judged-limits.ts';
+import type { Judged } from '../../../analysis/limits.ts';
 import { capital } from '../../../analysis/prose.ts';
+import { limitWords, takeOr, toolWords, workedOut } from '../../../analysis/tool-words.ts';
+import { type ToolWork, toolWork } from '../../../analysis/tool-work.ts';
 import {
   aimOf,
   type Exchange,
@@ -8,9 +10,7 @@ import {
   settingOn,
   toolCause,
   unfitTools,
-} from '../../../analysis/tool-choice.ts';
-import { limitWords, takeOr, toolWords, workedOut } from '../../../analysis/tool-words.ts';
-import { type ToolWork, toolWork } from '../../../analysis/tool-work.ts';
+} from '../../../analysis/tools.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
 import type { Asset } from '../../../model/shop.ts';
 import { amount, formatQuantity, kindOfUnit, window } from '../../../quantities/index.ts';

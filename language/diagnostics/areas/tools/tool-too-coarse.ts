@@ -1,15 +1,16 @@
-import type { Judged } from '../../../analysis/judged-limits.ts';
+import type { Judged } from '../../../analysis/limits.ts';
+import { limitWords, takeOr, toolCalled } from '../../../analysis/tool-words.ts';
+import { type ToolWork, toolWork } from '../../../analysis/tool-work.ts';
 import {
   type Exchange,
   exchange,
   exchanged,
+  fitOf,
   type Passes,
+  settingFits,
   toolCause,
   unfitTools,
-} from '../../../analysis/tool-choice.ts';
-import { fitOf, settingFits } from '../../../analysis/tool-fit.ts';
-import { limitWords, takeOr, toolCalled } from '../../../analysis/tool-words.ts';
-import { type ToolWork, toolWork } from '../../../analysis/tool-work.ts';
+} from '../../../analysis/tools.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
 import type { Asset } from '../../../model/shop.ts';
 import { formatQuantity } from '../../../quantities/index.ts';

@@ -1,5 +1,5 @@
 import { partsWords } from '../../../analysis/prose.ts';
-import { assetOf } from '../../../analysis/tool-choice.ts';
+import { assetOf } from '../../../analysis/tools.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A torque wrench is a measuring tool: it is not for breaking a joint loose. */

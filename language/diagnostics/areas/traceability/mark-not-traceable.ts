@@ -1,4 +1,4 @@
-import { stageSteps } from '../../../analysis/stage-steps.ts';
+import { stageSteps } from '../../../analysis/stages.ts';
 import type { Source } from '../../../model/source.ts';
 import { behind } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';

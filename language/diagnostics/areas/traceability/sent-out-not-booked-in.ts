@@ -1,4 +1,4 @@
-import { stageSteps } from '../../../analysis/stage-steps.ts';
+import { stageSteps } from '../../../analysis/stages.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A unit is sent to somebody else, and tested or signed off with no line saying that it came back. */

@@ -1,4 +1,4 @@
-import { stageSteps } from '../../../analysis/stage-steps.ts';
+import { stageSteps } from '../../../analysis/stages.ts';
 import type { Verb } from '../../../model/verbs.ts';
 import { verbsThat } from '../../../syntax/verbs/index.ts';
 import type { Rule } from '../../rule.ts';
