@@ -7,9 +7,9 @@ import { existsSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { replay } from '../language/analysis/flow-analysis.ts';
+import { resolve } from '../language/db/resolve.ts';
 import { Checker } from '../language/db/workspace.ts';
 import { sheetOf } from '../language/documents/traveler/index.ts';
-import { resolve } from '../language/semantics/resolve.ts';
 import { parse } from '../language/syntax/parse.ts';
 import { pdfOf } from '../server/host/print/pdf.ts';
 import { libraryFiles, root } from './library.ts';
@@ -61,6 +61,29 @@ say(
   typed / cold,
   `${ms(typed)} over ${ms(cold)}, ${files.length} files`,
 );
+
+/** What a workspace of some procedures takes, in a process of its own. BEFORE is a worktree of another state of the source. */
+type Workspace = Readonly<Record<'first' | 'nothing' | 'keystroke' | 'newLine' | 'newName' | 'memory', number>>;
+const workspaceOf = (count: number, source = root) =>
+  JSON.parse(
+    spawnSync(process.execPath, ['--expose-gc', 'tests/bench-workspace.ts', String(count), source], {
+      cwd: root,
+      encoding: 'utf8',
+    }).stdout,
+  ) as Workspace;
+const before = process.env.BEFORE;
+const lone = workspaceOf(1);
+for (const count of [100, 1000]) {
+  const many = workspaceOf(count);
+  const other = before === undefined ? null : workspaceOf(count, before);
+  for (const what of ['first', 'nothing', 'keystroke', 'newLine', 'newName'] as const)
+    say(
+      `${count} procedures over one: ${what}`,
+      many[what] / lone[what],
+      `${ms(many[what])} over ${ms(lone[what])}${other === null ? '' : `; before ${ms(other[what])}, ${(other[what] / many[what]).toFixed(1)} times as much`}`,
+    );
+  say(`${count} procedures over one: memory`, many.memory / lone.memory, `${(many.memory / 1e6).toFixed(0)} MB`);
+}
 
 const browser = process.env.CHROMIUM ?? '/usr/bin/chromium';
 const program = join(root, 'out/handtight.mjs');

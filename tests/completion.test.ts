@@ -4,9 +4,9 @@
  */
 import { AstUtils, type CstNode, CstUtils } from 'langium';
 import { describe, expect, it } from 'vitest';
+import { resolve } from '../language/db/resolve.ts';
 import type { CheckResult } from '../language/db/workspace.ts';
 import { completionsIn, type Suggestion } from '../language/ide/completion/completions.ts';
-import { resolve } from '../language/semantics/resolve.ts';
 import { symbolsOf } from '../language/semantics/symbols.ts';
 import { isProcedure, isSequence, type Procedure, type StepLine } from '../language/syntax/generated/ast.ts';
 import { RebuildGrammar } from '../language/syntax/generated/grammar.ts';

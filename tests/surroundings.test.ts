@@ -334,7 +334,7 @@ describe('where nothing can be written', () => {
 
 describe('a defect of the program', () => {
   it('ends with one sentence and its own exit code; the trace is for those who ask for it', async () => {
-    const broken = vi.spyOn(Checker.prototype, 'check').mockImplementation(() => {
+    const broken = vi.spyOn(Checker.prototype, 'open').mockImplementation(() => {
       throw new TypeError('x is not a function\n    at nowhere');
     });
     try {

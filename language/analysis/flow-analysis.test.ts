@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { resolve } from '../semantics/resolve.ts';
+import { resolve } from '../db/resolve.ts';
 import { parse } from '../syntax/parse.ts';
 import { variants } from './control-flow-graph.ts';
 import { type Replay, replay } from './flow-analysis.ts';

@@ -33,19 +33,6 @@ describe('a checker that is kept', () => {
     for (const texts of states) expect(found(checker, texts)).toEqual(found(new Checker(), texts));
   });
 
-  it('does not compute a procedure again if nothing in it changed', () => {
-    const checker = new Checker();
-    const files = [
-      { uri: 'base', text: base },
-      { uri: 'own', text: own },
-    ];
-    const [before] = checker.check(files).procedures;
-    const [after] = checker.check([...files, { uri: 'remark', text: '// nothing\n' }]).procedures;
-    expect(after!.replays[0]).toBe(before!.replays[0]);
-    const [changed] = checker.check([files[0]!, { uri: 'own', text: `${own}\n` }]).procedures;
-    expect(changed!.replays[0]).not.toBe(before!.replays[0]);
-  });
-
   it('gives the same as a single check', () => {
     expect(checkFiles([{ uri: 'whole', text: whole }]).findings).toEqual([]);
   });

@@ -1,26 +1,18 @@
 import { type Replay, replay } from '../analysis/flow-analysis.ts';
-import {
-  isSettings,
-  noSheetSettings,
-  readSettings,
-  type Settings,
-  type SettingsFile,
-  type SheetSettings,
-  withSeverities,
-} from '../config/config.ts';
-import { findingsOf } from '../diagnostics/engine.ts';
-import { attempt, internalError } from '../diagnostics/not-checked.ts';
+import { noSheetSettings, type Settings, type SettingsFile, type SheetSettings } from '../config/config.ts';
+import { attempt } from '../diagnostics/not-checked.ts';
 import type { Finding } from '../model/diagnostic.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
-import type { Position } from '../model/source.ts';
 import type { Link } from '../semantics/context.ts';
-import { type Resolved, resolve } from '../semantics/resolve.ts';
-import { type DeclaredSymbol, symbolsOf } from '../semantics/symbols.ts';
-import type { File } from '../syntax/generated/ast.ts';
-import { type Parsed, parse, type SyntaxProblem } from '../syntax/parse.ts';
-import { hiddenSigns, textProblem } from '../syntax/text-problem.ts';
-import { Memory, worldOf } from './cache.ts';
+import type { Resolved } from '../semantics/resolved.ts';
+import type { DeclaredSymbol } from '../semantics/symbols.ts';
+import { Database } from './engine.ts';
+import { Findings } from './findings.ts';
+import { LazyMap, lazily } from './lazily.ts';
+import { queriesOf } from './queries.ts';
+import { Snapshot } from './snapshot.ts';
+import { Trees } from './trees.ts';
 
 /** A file as it was read or is being typed. */
 export interface SourceFile {
@@ -31,11 +23,20 @@ export interface SourceFile {
 
 export interface CheckedProcedure {
   readonly procedure: Procedure;
+  /** The analysis of its paths, made again when it is read. */
   readonly replays: readonly Replay[];
   /** Those that are in the procedure. */
   readonly findings: readonly Finding[];
 }
 
+/** A job or a procedure as it is declared, whether or not it can be read. */
+export interface DeclaredName {
+  readonly name: string;
+  /** Of a procedure. */
+  readonly revision: string | null;
+}
+
+/** All that is found in a workspace; each part is worked out when it is read. */
 export interface CheckResult {
   /** By file in the order given, then by place. */
   readonly findings: readonly Finding[];
@@ -43,6 +44,8 @@ export interface CheckResult {
   readonly jobs: readonly Job[];
   readonly resolved: Resolved;
   readonly links: readonly Link[];
+  /** Those of the names that are written in a file. */
+  readonly linksIn: (uri: string) => readonly Link[];
   /** How sheets are printed in this workspace. */
   readonly sheet: SheetSettings;
   /** Severities that the settings file changes, and the number of findings that it raised, lowered or turned off. */
@@ -50,14 +53,13 @@ export interface CheckResult {
   readonly restated: number;
   /** The outline of each file. */
   readonly symbols: ReadonlyMap<string, readonly DeclaredSymbol[]>;
-}
-
-interface ParsedSource {
-  readonly text: string;
-  readonly ast: File;
-  readonly problems: readonly SyntaxProblem[];
-  /** For the parse after an edit; null: the text is none. */
-  readonly parsed: Parsed | null;
+  /** Names of all jobs and procedures. */
+  readonly declared: { readonly jobs: readonly DeclaredName[]; readonly procedures: readonly DeclaredName[] };
+  /** What is in one file and comes of what it declares, without a look at files that have no part in that. */
+  readonly findingsIn: (uri: string) => readonly Finding[];
+  /** Those of a name, or else in a file; the same. Null where there is none that can be read. */
+  readonly jobOf: (nameOrUri: string) => Job | null;
+  readonly procedureOf: (nameOrUri: string) => CheckedProcedure | null;
 }
 
 /** Parses and checks a workspace of files, with the settings file that is in force. Pure; never throws. */
@@ -65,98 +67,103 @@ export function checkFiles(files: readonly SourceFile[], settings: SettingsFile 
   return new Checker().check(files, settings);
 }
 
-/** Keeps syntax trees, and the results of procedures, between checks: one for each editor or watch. */
+/** Keeps what was computed between checks: one for each editor or watch. An edit costs what depends on it. */
 export class Checker {
-  private parsed = new Map<string, ParsedSource>();
-  private readonly memory = new Memory();
+  readonly database = new Database();
+  private readonly trees = new Trees();
+  private readonly queries = queriesOf(this.database, this.trees);
+  private uris: readonly string[] = [];
 
   /** The server and the command line call this one function; only presentation differs. */
-  check(files: readonly SourceFile[], settingsFile: SettingsFile | null = null): CheckResult {
-    const settings = settingsFile === null ? [] : [readSettings(settingsFile)];
-    const severities = new Map(settings.flatMap((one) => [...one.severities]));
-    const now = new Map<string, ParsedSource>();
-    for (const file of files) {
-      const known = this.parsed.get(file.uri);
-      now.set(file.uri, known?.text === file.text ? known : parsedSource(file.text, known?.parsed ?? null));
-    }
-    this.parsed = now;
-    const trees = files.map((file) => ({ uri: file.uri, ast: now.get(file.uri)!.ast }));
-    const resolved = resolve(trees);
-    const unmade = resolved.defects.map(({ what, source, error }) => internalError(what, source, error));
-    const symbols = new Map(trees.map(({ uri, ast }) => [uri, symbolsOf(ast)]));
-    const world = worldOf(symbols, (file) => now.get(file)?.text);
-    const replays = new Map<Procedure, readonly Replay[]>();
-    const syntax = [
-      ...settings.flatMap(({ problems }) => problems),
-      ...files.flatMap((file) => now.get(file.uri)!.problems.map((problem) => syntaxFinding(file.uri, problem))),
-    ];
-    const { all: found, byProcedure } = findingsOf(resolved, (procedure, work) => {
-      let outcome = this.memory.recall(procedure, world);
-      if (outcome === null) {
-        const defects: Finding[] = [];
-        const made = attempt('the check of its steps', procedure.source, defects, () => replay(procedure)) ?? [];
-        const { findings, used } = work(made);
-        outcome = { replays: made, findings: [...findings, ...defects], used };
-        this.memory.keep(procedure, outcome, world);
-      }
-      replays.set(procedure, outcome.replays);
-      return outcome;
-    });
-    // The settings file is not among the files: it comes before them.
-    const order = new Map(files.map((file, index) => [file.uri, index]));
-    const told = [...withSeverities([...syntax, ...found, ...unmade], severities)];
-    const findings = told.sort(
-      (a, b) =>
-        (order.get(a.source.file) ?? -1) - (order.get(b.source.file) ?? -1) ||
-        a.source.range.start.line - b.source.range.start.line ||
-        a.source.range.start.character - b.source.range.start.character,
-    );
-    return {
-      findings,
-      procedures: resolved.procedures.map((procedure) => ({
-        procedure,
-        replays: replays.get(procedure)!,
-        findings: withSeverities(
-          [...[...syntax, ...unmade].filter((finding) => standsIn(finding, procedure)), ...byProcedure.get(procedure)!],
-          severities,
-        ),
-      })),
-      jobs: resolved.jobs,
-      resolved,
-      links: resolved.links,
-      sheet: settings[0]?.sheet ?? noSheetSettings,
-      severities,
-      restated: found.filter(({ rule, severity }) => (severities.get(rule) ?? severity) !== severity).length,
-      symbols,
-    };
+  check(files: readonly SourceFile[], settings: SettingsFile | null = null): CheckResult {
+    const result = resultOf(this.snapshot(files).complete(), settings);
+    this.trees.trim();
+    this.database.sweep(() => this.isRead());
+    return result;
+  }
+
+  /**
+   * The same result, for one question about a large workspace: what nobody reads is never worked out. It describes these
+   * files as long as no others are checked.
+   */
+  open(files: readonly SourceFile[], settings: SettingsFile | null = null): CheckResult {
+    return resultOf(this.snapshot(files), settings);
+  }
+
+  /** What each check reads of the files that are there. */
+  private isRead(): (query: string, key: string) => boolean {
+    const keys = new Set(['', ...this.uris, ...this.uris.flatMap((uri) => this.queries.idsIn(uri))]);
+    return (query, key) => lasting.has(query) && keys.has(key);
+  }
+
+  private snapshot(files: readonly SourceFile[]): Snapshot {
+    this.update(files);
+    return new Snapshot(this.queries, this.uris);
+  }
+
+  /** Takes the files over: what is new, changed or gone. */
+  private update(files: readonly SourceFile[]) {
+    const { texts, files: order } = this.queries;
+    const uris = files.map(({ uri }) => uri);
+    for (const { uri, text } of files) texts.set(uri, text);
+    if (uris.length === this.uris.length && uris.every((uri, index) => uri === this.uris[index])) return;
+    const now = new Set(uris);
+    for (const uri of this.uris) if (!now.has(uri)) this.forget(uri);
+    this.uris = [...now];
+    order.set('', this.uris);
+  }
+
+  private forget(uri: string) {
+    this.queries.texts.delete(uri);
+    this.trees.drop(uri);
   }
 }
 
-function parsedSource(text: string, before: Parsed | null): ParsedSource {
-  const problem = textProblem(text);
-  if (problem !== null)
-    return { text, ast: { $type: 'File', declarations: [] } as unknown as File, problems: [problem], parsed: null };
-  const parsed = parse(text, before);
-  const { ast, problems } = parsed;
-  // What cannot be seen is named as such, not as a word without a meaning.
-  const hidden = hiddenSigns(text);
-  const seen = problems.filter(({ range }) => !hidden.some((sign) => samePlace(sign.range.start, range.start)));
-  return { text, ast, problems: [...seen, ...hidden], parsed };
-}
+/** Queries that are read from outside, and whose results are kept while their file is there. */
+const lasting: ReadonlySet<string> = new Set(['parsed', 'index', 'model', 'reported', 'concessions', 'findings from']);
 
-function samePlace(one: Position, other: Position): boolean {
-  return one.line === other.line && one.character === other.character;
-}
-
-function syntaxFinding(file: string, problem: SyntaxProblem): Finding {
-  return { rule: 'syntax', severity: 'error', message: problem.message, source: { file, range: problem.range } };
-}
-
-/**
- * A slip anywhere in the files of a procedure may have cost it a step: its sheet waits until it is fixed. So may one in the
- * settings, where the shop can have raised a warning to an error.
- */
-function standsIn(finding: Finding, procedure: Procedure): boolean {
-  const { file } = finding.source;
-  return isSettings(file) || procedure.files.includes(file);
+function resultOf(snapshot: Snapshot, settings: SettingsFile | null): CheckResult {
+  const findings = new Findings(snapshot, settings);
+  const procedures = new Map<string, CheckedProcedure>();
+  const checked = (id: string): CheckedProcedure | null => {
+    const model = snapshot.procedure(id);
+    if (model === null) return null;
+    const procedure = () => snapshot.located(model);
+    const known =
+      procedures.get(id) ??
+      lazily<CheckedProcedure>({
+        procedure,
+        replays: () => attempt('the check of its steps', model.source, [], () => replay(procedure())) ?? [],
+        findings: () => findings.on(id, procedure()),
+      });
+    procedures.set(id, known);
+    return known;
+  };
+  /** The first of a name, or else of a file. */
+  const first = <T>(kind: 'Job' | 'Procedure', nameOrUri: string, make: (id: string) => T | null): T | null => {
+    const named = snapshot.idsOf(kind, nameOrUri);
+    const ids = named.length > 0 || !snapshot.has(nameOrUri) ? named : snapshot.idsIn(nameOrUri, kind);
+    for (const id of ids) {
+      const made = make(id);
+      if (made !== null) return made;
+    }
+    return null;
+  };
+  const result: CheckResult = lazily<CheckResult>({
+    findings: () => findings.all(),
+    procedures: () => snapshot.ids('Procedure').flatMap((id) => checked(id) ?? []),
+    jobs: () => snapshot.ids('Job').flatMap((id) => snapshot.job(id) ?? []),
+    links: () => snapshot.links(),
+    linksIn: () => (uri) => snapshot.linksIn(uri),
+    resolved: () => snapshot.resolved(result.jobs, result.links),
+    sheet: () => findings.settings?.sheet ?? noSheetSettings,
+    severities: () => findings.settings?.severities ?? new Map(),
+    restated: () => findings.restated(),
+    symbols: () => new LazyMap(snapshot.uris, (uri) => snapshot.file(uri).symbols),
+    declared: () => ({ jobs: snapshot.declared('Job'), procedures: snapshot.declared('Procedure') }),
+    findingsIn: () => (uri) => findings.in(uri),
+    jobOf: () => (nameOrUri) => first('Job', nameOrUri, (id) => snapshot.job(id)),
+    procedureOf: () => (nameOrUri) => first('Procedure', nameOrUri, checked),
+  });
+  return result;
 }

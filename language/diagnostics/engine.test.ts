@@ -1,10 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { instead, procedureWith } from '../../tests/fixtures/sound-procedure.ts';
-import { replay } from '../analysis/flow-analysis.ts';
+import { resolve } from '../db/resolve.ts';
 import { checkFiles } from '../db/workspace.ts';
-import { resolve } from '../semantics/resolve.ts';
 import { parse } from '../syntax/parse.ts';
-import { findingsOf } from './engine.ts';
+import { concessionFindings, declarationFindings, problemFindings, procedureFindings } from './engine.ts';
 import { rules } from './index.ts';
 import type { AnyRule } from './rule.ts';
 
@@ -17,30 +16,37 @@ const fails = (): never => {
 
 const base = { severity: 'warning', since: '0.1.0', title: 'A rule that throws.' } as const;
 const throwing: readonly AnyRule[] = [
-  { ...base, code: 'throws-over-workspace', workspace: fails },
+  { ...base, code: 'throws-over-problems', problems: fails },
+  { ...base, code: 'throws-over-concession', concession: fails },
   { ...base, code: 'throws-over-shop', shop: fails },
   { ...base, code: 'throws-over-family', family: fails },
+  { ...base, code: 'throws-over-job', job: fails },
   { ...base, code: 'throws-over-procedure', procedure: fails },
   { ...base, code: 'throws-before-the-way', replay: fails },
   { ...base, code: 'throws-on-the-way', replay: () => ({ step: fails, after: fails, end: fails }) },
 ];
 
+const job = 'job 1 of example {\n}\n';
+const resolved = resolve([{ uri: 'a.rebuild', ast: parse(`${text}${job}`).ast }]);
+const [procedure] = resolved.procedures;
+const problem = { kind: 'syntax', message: 'A slip.', source: procedure!.source } as const;
+const allow = { rule: 'no-sign-off', because: 'x', source: procedure!.source, extent: procedure!.source };
+
 function found(among: readonly AnyRule[]) {
-  const resolved = resolve([{ uri: 'a.rebuild', ast: parse(text).ast }]);
-  const { all } = findingsOf(
-    resolved,
-    (procedure, work) => {
-      const replays = replay(procedure);
-      return { replays, ...work(replays) };
-    },
-    among,
-  );
-  return { all, resolved };
+  const around = { concessionsIn: () => [], unread: [] };
+  return [
+    problemFindings([problem], around, among),
+    concessionFindings([allow], around, among),
+    declarationFindings({ kind: 'shop', shop: resolved.shops[0]! }, around, among),
+    declarationFindings({ kind: 'family', family: resolved.families[0]! }, around, among),
+    declarationFindings({ kind: 'job', job: resolved.jobs[0]! }, around, among),
+    procedureFindings(procedure!, around, among),
+  ].flatMap(({ findings }) => findings);
 }
 
 describe('a rule that throws', () => {
-  const without = found(rules).all;
-  const { all, resolved } = found([...throwing, ...rules]);
+  const without = found(rules);
+  const all = found([...throwing, ...rules]);
   const defects = all.filter(({ rule }) => rule === 'internal-error');
 
   it('costs its own findings, and no others', () => {
@@ -49,7 +55,6 @@ describe('a rule that throws', () => {
   });
 
   it('is reported once as a defect of the tool, at the head of what it was shown, as an error', () => {
-    const [procedure] = resolved.procedures;
     expect(defects.map(({ message }) => /rule ([\w-]+)/u.exec(message)![1]).sort()).toEqual(
       throwing.map(({ code }) => code).sort(),
     );
@@ -57,7 +62,7 @@ describe('a rule that throws', () => {
     const { source } = defects.find(({ message }) => message.includes('throws-on-the-way'))!;
     expect(source).toEqual(procedure!.source);
     expect(defects[0]!.message).toBe(
-      'This is a defect of Handtight, not of your text: the rule throws-over-workspace stopped with “Cannot read properties of undefined (reading “name”)”, and what it looks for is not checked here. Everything else is. Please report it, with this file.',
+      'This is a defect of Handtight, not of your text: the rule throws-over-problems stopped with “Cannot read properties of undefined (reading “name”)”, and what it looks for is not checked here. Everything else is. Please report it, with this file.',
     );
   });
 });

@@ -1,105 +1,144 @@
-import { mostPassed, type Replay, type Visitor } from '../analysis/flow-analysis.ts';
+import { mostPassed, replay, type Visitor } from '../analysis/flow-analysis.ts';
 import { either } from '../analysis/prose.ts';
 import { within } from '../analysis/within.ts';
 import type { Finding } from '../model/diagnostic.ts';
+import type { Family } from '../model/family.ts';
+import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
+import type { Shop } from '../model/shop.ts';
 import type { Allow, Source } from '../model/source.ts';
-import type { Resolved } from '../semantics/resolve.ts';
+import type { ResolveProblem } from '../semantics/context.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { rules as allRules } from './index.ts';
 import { attempt, internalError, tooManyWays } from './not-checked.ts';
-import type { AnyRule } from './rule.ts';
-import { Collector } from './sink.ts';
+import type { AnyRule, Report } from './rule.ts';
+import { Collector, type Surroundings } from './sink.ts';
 
-/** The result of one procedure: what its paths are, and what the rules report. */
+/** What rules report of something, and the concessions that silenced something there. */
 export interface Outcome {
-  readonly replays: readonly Replay[];
   readonly findings: readonly Finding[];
-  /** Concessions that silenced something. */
   readonly used: readonly Allow[];
 }
 
-/**
- * All findings of a workspace, and those of each procedure. `outcomeOf` returns the cached result of a procedure, or
- * computes it. A rule that throws costs its own findings, and is reported as a defect at the head of what it was shown.
- */
-export function findingsOf(
-  resolved: Resolved,
-  outcomeOf: (procedure: Procedure, work: (replays: readonly Replay[]) => Omit<Outcome, 'replays'>) => Outcome,
-  rules: readonly AnyRule[] = allRules,
-) {
-  const used = new Set<Allow>();
-  const unread = resolved.problems.flatMap((problem) =>
+/** One declaration, as rules are shown it. */
+export type Judged =
+  | { readonly kind: 'shop'; readonly shop: Shop }
+  | { readonly kind: 'family'; readonly family: Family }
+  | { readonly kind: 'job'; readonly job: Job };
+
+/** Where something is that could not be read: what rules miss there may be just that. */
+export function unreadPlaces(problems: readonly ResolveProblem[]): Source[] {
+  return problems.flatMap((problem) =>
     problem.kind === 'syntax' || problem.kind === 'unknown-name'
       ? [problem.source, ...(problem.from === undefined ? [] : [problem.from.source])]
       : [],
   );
-  const collector = new Collector(null, resolved.concessions, used, unread);
-  const defects: Finding[] = [];
-  const somewhere = [...resolved.procedures, ...resolved.families, ...resolved.shops][0]?.source ?? nowhere;
-  for (const rule of rules) {
-    const report = collector.reporter(rule);
-    const of = (source: Source, work: () => void) => attempt(ruleWords(rule), source, defects, work);
-    of(somewhere, () => rule.workspace?.(resolved, report));
-    for (const shop of resolved.shops) of(shop.source, () => rule.shop?.(shop, report));
-    for (const family of resolved.families) of(family.source, () => rule.family?.(family, report));
-  }
-  const common = [...collector.findings(), ...defects];
-  const byProcedure = new Map<Procedure, Finding[]>();
-  for (const procedure of resolved.procedures) {
-    const { findings: own, used: conceded } = outcomeOf(procedure, (replays) => {
-      const here = new Set<Allow>();
-      const findings = procedureFindings(rules, procedure, replays, resolved.concessions, here, unread);
-      return { findings, used: [...here] };
-    });
-    for (const allow of conceded) used.add(allow);
-    const around = common.filter((finding) => touches(finding, procedure));
-    byProcedure.set(procedure, [...around, ...own.map((finding) => moved(finding, procedure))]);
-  }
-  const idle = idleConcessions(rules, resolved, used);
-  const all = [...common, ...[...byProcedure.values()].flat().filter((finding) => !common.includes(finding)), ...idle];
-  for (const [procedure, findings] of byProcedure)
-    findings.push(...idle.filter((finding) => touches(finding, procedure)));
-  return { all, byProcedure };
 }
 
-const nowhere: Source = {
-  file: '',
-  range: { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } },
-};
-
-function ruleWords({ code }: AnyRule): string {
-  return `the rule ${code}`;
+/**
+ * What rules say of the problems in one file. A rule that throws costs its own findings, and is reported as a defect at
+ * the head of what it was shown; so everywhere below.
+ */
+export function problemFindings(
+  problems: readonly ResolveProblem[],
+  surroundings: Surroundings,
+  rules: readonly AnyRule[] = allRules,
+): Outcome {
+  const [first] = problems;
+  if (first === undefined) return nothing;
+  return collected(
+    surroundings,
+    (rule, report, defects) => attempt(ruleWords(rule), first.source, defects, () => rule.problems?.(problems, report)),
+    rules,
+  );
 }
 
-function procedureFindings(
-  rules: readonly AnyRule[],
-  procedure: Procedure,
-  replays: readonly Replay[],
+/** What rules say of the concessions in a declaration. */
+export function concessionFindings(
   concessions: readonly Allow[],
-  used: Set<Allow>,
-  unread: readonly Source[],
-): Finding[] {
-  const collector = new Collector(procedure, concessions, used, unread);
+  surroundings: Surroundings,
+  rules: readonly AnyRule[] = allRules,
+): Outcome {
+  if (concessions.length === 0) return nothing;
+  return collected(
+    surroundings,
+    (rule, report, defects) => {
+      for (const allow of concessions)
+        attempt(ruleWords(rule), allow.source, defects, () => rule.concession?.(allow, report));
+    },
+    rules,
+  );
+}
+
+/** What rules say of a shop, a family or a job. */
+export function declarationFindings(
+  judged: Judged,
+  surroundings: Surroundings,
+  rules: readonly AnyRule[] = allRules,
+): Outcome {
+  return collected(
+    surroundings,
+    (rule, report, defects) => {
+      switch (judged.kind) {
+        case 'shop':
+          return attempt(ruleWords(rule), judged.shop.source, defects, () => rule.shop?.(judged.shop, report));
+        case 'family':
+          return attempt(ruleWords(rule), judged.family.source, defects, () => rule.family?.(judged.family, report));
+        case 'job':
+          return attempt(ruleWords(rule), judged.job.source, defects, () => rule.job?.(judged.job, report));
+      }
+    },
+    rules,
+  );
+}
+
+/** What rules say of a procedure and of every path through it. */
+export function procedureFindings(
+  procedure: Procedure,
+  surroundings: Surroundings,
+  rules: readonly AnyRule[] = allRules,
+): Outcome {
+  const used = new Set<Allow>();
+  const collector = new Collector(procedure, surroundings, used);
   const { source } = procedure;
   const defects: Finding[] = [];
+  const findings = () => [...collector.findings(), ...defects].map((finding) => moved(finding, procedure));
+  const replays = attempt('the check of its steps', source, defects, () => replay(procedure)) ?? [];
   for (const rule of rules)
     attempt(ruleWords(rule), source, defects, () => rule.procedure?.(procedure, collector.reporter(rule)));
   const cutOff = replays.find(({ isWhole }) => !isWhole);
-  if (cutOff !== undefined)
-    return [...collector.findings(), ...defects, tooManyWays(procedure.name, source, mostPassed(cutOff.program))];
-  for (const replay of replays) {
-    const visitors = rules.flatMap((rule) => {
-      const visitor = attempt(ruleWords(rule), source, defects, () =>
-        rule.replay?.(replay, collector.reporter(rule, replay)),
-      );
-      return visitor == null
-        ? []
-        : guarded(visitor, (error) => defects.push(internalError(ruleWords(rule), source, error)));
-    });
-    attempt('the check of its steps', source, defects, () => replay.visit(together(visitors)));
-  }
-  return [...collector.findings(), ...defects];
+  if (cutOff !== undefined) defects.push(tooManyWays(procedure.name, source, mostPassed(cutOff.program)));
+  else
+    for (const one of replays) {
+      const visitors = rules.flatMap((rule) => {
+        const visitor = attempt(ruleWords(rule), source, defects, () =>
+          rule.replay?.(one, collector.reporter(rule, one)),
+        );
+        return visitor == null
+          ? []
+          : guarded(visitor, (error) => defects.push(internalError(ruleWords(rule), source, error)));
+      });
+      attempt('the check of its steps', source, defects, () => one.visit(together(visitors)));
+    }
+  return { findings: findings(), used: [...used] };
+}
+
+const nothing: Outcome = { findings: [], used: [] };
+
+function collected(
+  surroundings: Surroundings,
+  show: (rule: AnyRule, report: (report: Report) => void, defects: Finding[]) => void,
+  rules: readonly AnyRule[],
+): Outcome {
+  const used = new Set<Allow>();
+  const collector = new Collector(null, surroundings, used);
+  const defects: Finding[] = [];
+  for (const rule of rules) show(rule, collector.reporter(rule), defects);
+  return { findings: [...collector.findings(), ...defects], used: [...used] };
+}
+
+function ruleWords({ code }: AnyRule): string {
+  return `the rule ${code}`;
 }
 
 /** Hooks of a visitor, each there or not. */
@@ -149,7 +188,7 @@ function together(visitors: readonly Guarded[]): Visitor {
 }
 
 /** Findings of shop and family count for the procedures that use them; those of a sequence for all that call it. */
-function touches(finding: Finding, procedure: Procedure): boolean {
+export function touches(finding: Finding, procedure: Procedure): boolean {
   // A line that is lost in a sequence, or in the procedure that this one is like, may be a step that does not print.
   if (finding.severity === 'error' && procedure.files.includes(finding.source.file)) return true;
   const own = [procedure.source.file, procedure.family.source.file, procedure.shop.source.file];
@@ -179,17 +218,14 @@ function moved(finding: Finding, procedure: Procedure): Finding {
   };
 }
 
-/** Concessions that silence nothing, or name no rule. */
-function idleConcessions(rules: readonly AnyRule[], resolved: Resolved, used: ReadonlySet<Allow>): Finding[] {
+/** The findings on concessions that silence nothing, or name no rule. */
+export function idleConcessions(idle: readonly Allow[], rules: readonly AnyRule[] = allRules): readonly Finding[] {
+  if (idle.length === 0) return [];
   const rule = rules.find((other) => other.code === 'allow-without-effect')!;
-  const collector = new Collector(null, [], new Set());
+  const collector = new Collector(null, { concessionsIn: () => [], unread: [] }, new Set());
   const report = collector.reporter(rule);
-  const places = (allow: Allow) =>
-    `${allow.source.file}:${allow.source.range.start.line}:${allow.source.range.start.character}`;
-  const usedPlaces = new Set([...used].map(places));
   const codes = rules.map(({ code }) => code);
-  for (const allow of resolved.concessions) {
-    if (usedPlaces.has(places(allow))) continue;
+  for (const allow of idle) {
     const near = nearest(allow.rule, codes);
     report({
       at: allow.source,

@@ -1,10 +1,11 @@
 import type { Replay, Visitor, Way } from '../analysis/flow-analysis.ts';
 import type { Fix, Severity, Statement } from '../model/diagnostic.ts';
 import type { Family } from '../model/family.ts';
+import type { Job } from '../model/job.ts';
 import type { Procedure, Step } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Allow, Source } from '../model/source.ts';
-import type { Resolved } from '../semantics/resolve.ts';
+import type { ResolveProblem } from '../semantics/context.ts';
 
 /** A folder of rules. `language` is about the text and its names, `family` about what a family declares. */
 export type Area =
@@ -62,10 +63,13 @@ export interface Rule<Data = never> {
   readonly references?: readonly string[];
   /** One line: what it finds. */
   readonly title: string;
-  /** Checks everything that the files declare. */
-  workspace?(resolved: Resolved, report: Sink<Data>): void;
+  /** Over what could not be read, or found, in one file. Several procedures may have the same problem in a sequence. */
+  problems?(problems: readonly ResolveProblem[], report: Sink<Data>): void;
+  concession?(allow: Allow, report: Sink<Data>): void;
   shop?(shop: Shop, report: Sink<Data>): void;
   family?(family: Family, report: Sink<Data>): void;
+  /** Its procedure has no places of steps, and none of their notes, hazards and concessions: a job is judged by figures. */
+  job?(job: Job, report: Sink<Data>): void;
   procedure?(procedure: Procedure, report: Sink<Data>): void;
   /** Checks every path through a procedure: the visitor for the replay. */
   replay?(replay: Replay, report: Sink<Data>): Visitor;

@@ -13,6 +13,14 @@ interface Kept {
   readonly numbers: Set<string> | null;
 }
 
+/** What decides besides what a rule is shown whether it is heard. */
+export interface Surroundings {
+  /** Every concession in the file, or declaration, of a source. */
+  readonly concessionsIn: (file: string) => readonly Allow[];
+  /** Places where something could not be read. */
+  readonly unread: readonly Source[];
+}
+
 /** The sink of reports: applies concessions, keeps one finding per cause, and adds the path and the place of origin. */
 export class Collector {
   /** By cause; null if it was conceded, so that the next place with the same cause is not reported either. */
@@ -20,18 +28,13 @@ export class Collector {
   /** By message, place and origin in the source text: a sequence is written once, however often it is called. */
   private readonly slips = new Map<string, Kept | null>();
   private readonly procedure: Procedure | null;
-  private readonly all: readonly Allow[];
+  private readonly surroundings: Surroundings;
   private readonly used: Set<Allow>;
-  private readonly unread: readonly Source[];
 
-  /**
-   * `all`: every concession of the workspace. `used` collects those that silenced something. `unread`: places where
-   * something could not be parsed.
-   */
-  constructor(procedure: Procedure | null, all: readonly Allow[], used: Set<Allow>, unread: readonly Source[] = []) {
-    this.unread = unread;
+  /** @param used gathers the concessions that silenced something */
+  constructor(procedure: Procedure | null, surroundings: Surroundings, used: Set<Allow>) {
     this.procedure = procedure;
-    this.all = all;
+    this.surroundings = surroundings;
     this.used = used;
   }
 
@@ -86,7 +89,7 @@ export class Collector {
 
   /** Part of the step, or of the line, could not be parsed. */
   private isUnread(step: Step | null, source: Source): boolean {
-    return this.unread.some((at) =>
+    return this.surroundings.unread.some((at) =>
       step === null
         ? at.file === source.file && at.range.start.line === source.range.start.line
         : within(at, step.source),
@@ -102,7 +105,7 @@ export class Collector {
     const blocks = procedure === null ? [] : [...procedure.stages, ...procedure.repairs];
     const block = step === null ? undefined : blocks.find((other) => other.steps.includes(step));
     return [
-      ...this.all.filter((allow) => within(source, allow.extent)),
+      ...this.surroundings.concessionsIn(source.file).filter((allow) => within(source, allow.extent)),
       ...(report.allow ?? []),
       ...(step?.allow ?? []),
       ...(block?.allow ?? []),

@@ -17,7 +17,7 @@ interface Target {
 
 /** The name that is used or declared at a place; null where there is none. */
 export function namedAt(result: CheckResult, file: string, position: Position): Named | null {
-  const links = result.links.filter(({ use }) => use.file === file && contains(use.range, position));
+  const links = result.linksIn(file).filter(({ use }) => contains(use.range, position));
   const all = allDeclared(result);
   const [link] = links;
   if (link === undefined) {

@@ -4,9 +4,10 @@ import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
 import type { Context } from './context.ts';
-import { type FindProcedure, likeOf } from './like-chain.ts';
+import { likeOf } from './like-chain.ts';
 import { countOf } from './limits.ts';
 import { pathText, verbOf } from './lower-steps.ts';
+import type { Scope } from './scope.ts';
 
 /** A stage or repair before its lines are made into steps: patches of `like` act on these. */
 export interface BodyBlock {
@@ -31,12 +32,12 @@ export interface Body {
 export function bodyOf(
   context: Context,
   node: ast.Procedure,
-  find: FindProcedure,
+  scope: Scope,
   known = new Map<ast.Procedure, Body>(),
 ): Body {
   const before = known.get(node);
   if (before !== undefined) return before;
-  const body = madeBody(context, node, find, known);
+  const body = madeBody(context, node, scope, known);
   known.set(node, body);
   return body;
 }
@@ -47,7 +48,7 @@ function isPatch(item: ast.ProcedureItem): item is ast.Patch {
   return patchTypes.includes(item.$type);
 }
 
-function madeBody(context: Context, node: ast.Procedure, find: FindProcedure, known: Map<ast.Procedure, Body>): Body {
+function madeBody(context: Context, node: ast.Procedure, scope: Scope, known: Map<ast.Procedure, Body>): Body {
   const like = likeOf(node);
   const own = node.items.flatMap((item) => (item.$type === 'Stage' || item.$type === 'Repair' ? [blockOf(item)] : []));
   const sequences = new Map(
@@ -55,13 +56,13 @@ function madeBody(context: Context, node: ast.Procedure, find: FindProcedure, kn
   );
   const hazards = node.items.filter((item) => item.$type === 'Hazard') as ast.Hazard[];
   const patches = node.items.filter(isPatch);
-  const base = like === undefined ? null : find(like.procedure.name);
+  const base = like === undefined ? null : scope.procedure(like.procedure.name);
   if (base === null) {
     for (const patch of patches)
       context.syntax('There is nothing to patch: this procedure is not written like another.', context.source(patch));
     return { blocks: own, sequences, hazards };
   }
-  const inherited = bodyOf(context, base, find, known);
+  const inherited = bodyOf(context, base, scope, known);
   const patched = patchAll(context, inherited.blocks, patches);
   return {
     blocks: [

@@ -1,8 +1,8 @@
 import type { AstNode } from 'langium';
 import type { Range, Source } from '../model/source.ts';
-import type { File, Procedure } from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { rangeOf } from '../syntax/place.ts';
+import { kindOfId } from './declaration-id.ts';
 
 /** What led to text that is written elsewhere: the call of a sequence, a `like`. */
 export interface From {
@@ -55,28 +55,34 @@ export interface Defect {
   readonly error: unknown;
 }
 
-/** Collects problems and links while syntax trees are made into plain data. */
+/** Where a declaration begins: sources in it are counted from there. */
+export interface Anchor {
+  /** What its sources call their file. */
+  readonly id: string;
+  /** Line in its syntax tree. */
+  readonly line: number;
+}
+
+/**
+ * Collects problems and links while syntax trees are made into plain data. Sources are relative to the declaration that
+ * they are in: what is above it in its file has no part in them.
+ */
 export class Context {
   readonly problems: ResolveProblem[] = [];
   readonly links: Link[] = [];
   readonly defects: Defect[] = [];
-  private readonly files = new Map<File, string>();
-  private readonly procedures = new Map<string, { readonly node: Procedure; readonly range: Range }[]>();
-  private reader: Procedure | null = null;
+  private readonly anchorOf: (declaration: AstNode) => Anchor;
+  private reader: AstNode | null = null;
   /** What is expanded now: problems are reported where they are written, and say what led there. */
   private from: From | undefined;
 
-  register(ast: File, uri: string) {
-    this.files.set(ast, uri);
-    const procedures = ast.declarations.filter((node) => node.$type === 'Procedure') as Procedure[];
-    this.procedures.set(
-      uri,
-      procedures.map((node) => ({ node, range: this.source(node).range })),
-    );
+  /** @param anchorOf of a node at the top of a file */
+  constructor(anchorOf: (declaration: AstNode) => Anchor) {
+    this.anchorOf = anchorOf;
   }
 
   /** Reads names as the procedure sees them, also in text that it takes over from another. */
-  readAs<T>(procedure: Procedure, read: () => T): T {
+  readAs<T>(procedure: AstNode, read: () => T): T {
     this.reader = procedure;
     try {
       return read();
@@ -108,13 +114,8 @@ export class Context {
 
   /** Where a node is; the whole node, or the token of one of its properties. */
   source(node: AstNode, property?: string, index?: number): Source {
-    return { file: this.fileOf(node), range: rangeOf(node, property, index) };
-  }
-
-  private fileOf(node: AstNode): string {
-    let root: AstNode = node;
-    while (root.$container !== undefined) root = root.$container;
-    return this.files.get(root as File) ?? '';
+    const { id, line } = this.anchorOf(declarationOf(node));
+    return { file: id, range: relativeTo(line, rangeOf(node, property, index)) };
   }
 
   /** A slip that no rule of its own names. `written`: the replacement is a guess at what this word means. */
@@ -130,13 +131,16 @@ export class Context {
 
   /** It is in the text of another procedure, which is `like`: there the name may mean something else. */
   private isForeign(use: Source): boolean {
-    if (this.reader === null) return false;
-    const writer = this.procedures.get(use.file)?.find(({ range }) => holds(range, use.range));
-    return writer !== undefined && writer.node !== this.reader;
+    return this.reader !== null && use.file !== this.anchorOf(this.reader).id && kindOfId(use.file) === 'Procedure';
   }
 
   unknown(name: string, what: string, candidates: Iterable<string>, source: Source) {
-    this.problems.push({ kind: 'unknown-name', name, what, near: nearest(name, candidates), source, from: this.from });
+    this.isUnknown(name, what, nearest(name, candidates), source);
+  }
+
+  /** @param near the names most like it */
+  isUnknown(name: string, what: string, near: readonly string[], source: Source) {
+    this.problems.push({ kind: 'unknown-name', name, what, near, source, from: this.from });
   }
 
   /** Looks a name up among declared things, links it where it is written, or reports it there. */
@@ -179,8 +183,16 @@ export class Context {
   }
 }
 
-function holds(outer: Range, inner: Range): boolean {
-  const isBefore = (a: Range['start'], b: Range['start']) =>
-    a.line < b.line || (a.line === b.line && a.character <= b.character);
-  return isBefore(outer.start, inner.start) && isBefore(inner.end, outer.end);
+/** The node at the top of a file that a node is in. */
+function declarationOf(node: AstNode): AstNode {
+  let at = node;
+  while (at.$container?.$container !== undefined) at = at.$container;
+  return at;
+}
+
+function relativeTo(line: number, { start, end }: Range): Range {
+  return {
+    start: { line: start.line - line, character: start.character },
+    end: { line: end.line - line, character: end.character },
+  };
 }

@@ -1,4 +1,5 @@
 import type * as ast from '../syntax/generated/ast.ts';
+import type { Sequences } from './scope.ts';
 
 /** Most steps that a procedure may have with its sequences written out. */
 export const mostSteps = 20_000;
@@ -8,9 +9,9 @@ const deepest = 50;
 /** How many steps lines have with all calls written out; infinite where calls go too deep. Counted, not written out. */
 export class WrittenOut {
   private readonly known = new Map<ast.Sequence, number>();
-  private readonly sequences: ReadonlyMap<string, ast.Sequence>;
+  private readonly sequences: Sequences;
 
-  constructor(sequences: ReadonlyMap<string, ast.Sequence>) {
+  constructor(sequences: Sequences) {
     this.sequences = sequences;
   }
 

@@ -1,28 +1,21 @@
 import type { Family } from '../model/family.ts';
 import type { Procedure } from '../model/procedure.ts';
-import type { Shop } from '../model/shop.ts';
 import type { NameUse } from '../model/source.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import type { Context } from './context.ts';
+import type { Scope } from './scope.ts';
 
 /** Names in a family that only shops and procedures declare: the stock of a part, and the tests. */
-export function familyUses(
-  context: Context,
-  node: ast.Family,
-  family: Family,
-  shops: readonly Shop[],
-  procedures: readonly Procedure[],
-) {
-  const stocks = shops.flatMap((shop) => shop.stocks);
+export function familyUses(context: Context, node: ast.Family, family: Family, scope: Scope) {
+  const stocks = node.items.some(isChosen) ? scope.stocks() : [];
   for (const item of node.items) {
     // Without a stock anywhere the shop is somewhere else.
     if (item.$type === 'Part' && stocks.length > 0)
       for (const fact of item.facts)
         if (fact.$type === 'PartChosen') context.find(fact.stock.name, 'stock', stocks, context.source(fact.stock));
   }
-  const mine = procedures.filter((procedure) => procedure.family === family);
-  const tests = testsOf(mine);
+  const tests = scope.testsFor(node.name);
   // A family that no test is written for yet can name tests that are to come.
   if (tests.length === 0) return;
   for (const item of node.items) {
@@ -43,9 +36,9 @@ function namesOf(uses: readonly NameUse[]): string[] {
   return uses.map(({ name }) => name);
 }
 
-/** What is specified, tested, looked at or read in procedures. */
-function testsOf(procedures: readonly Procedure[]): NameUse[] {
-  return procedures.flatMap(({ specs, stages, repairs }) => [
+/** What is specified, tested, looked at or read in a procedure. */
+export function testsOf({ specs, stages, repairs }: Procedure): NameUse[] {
+  return [
     ...specs,
     ...[...stages, ...repairs].flatMap(({ steps }) =>
       steps.flatMap((step): NameUse[] => {
@@ -56,5 +49,9 @@ function testsOf(procedures: readonly Procedure[]): NameUse[] {
           : [];
       }),
     ),
-  ]);
+  ].map(({ name, source: at }) => ({ name, source: at }));
+}
+
+function isChosen(item: ast.FamilyItem): boolean {
+  return item.$type === 'Part' && item.facts.some((fact) => fact.$type === 'PartChosen');
 }

@@ -1,23 +1,23 @@
 import type { AstNode } from 'langium';
 import type { Job, Unit } from '../model/job.ts';
-import type { Procedure } from '../model/procedure.ts';
-import type { Shop } from '../model/shop.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import type { Context } from './context.ts';
 import { numberOf } from './limits.ts';
 import { unquoted } from './lower-steps.ts';
+import { lookUp } from './procedure.ts';
 import { resultsOf } from './results.ts';
+import type { Scope } from './scope.ts';
 import { dateOf } from './shop.ts';
+import type { Signature } from './signature.ts';
 import { unreadLine } from './unread.ts';
 
+/** A job with the name of its procedure. */
+export interface LoweredJob extends Omit<Job, 'procedure'> {
+  readonly of: string;
+}
+
 /** Makes a job plain data. Null where its procedure is not known (reported). */
-export function jobOf(
-  context: Context,
-  node: ast.Job,
-  procedures: readonly Procedure[],
-  declared: readonly string[],
-  shops: readonly Shop[],
-): Job | null {
+export function jobOf(context: Context, node: ast.Job, scope: Scope): LoweredJob | null {
   const head = <T extends ast.JobHead>(type: T['$type']) =>
     node.heads.find((other) => other.$type === type) as T | undefined;
   const of = head<ast.OfProcedure>('OfProcedure');
@@ -31,15 +31,16 @@ export function jobOf(
   }
   if (of.procedure?.name === undefined) return null;
   const at = head<ast.AtShop>('AtShop');
-  const shop = at?.shop?.name === undefined ? null : context.find(at.shop.name, 'shop', shops, context.source(at.shop));
-  const procedure = procedures.find((other) => other.name === of.procedure.name);
-  if (procedure === undefined) {
-    if (declared.includes(of.procedure.name))
+  const shop = at?.shop?.name === undefined ? null : lookUp(context, at.shop, 'shop', scope.shop(at.shop.name), scope);
+  const { name: called } = of.procedure;
+  const procedure = scope.signature(called);
+  if (procedure === null) {
+    if (scope.isDeclared('Procedure', called))
       context.syntax(
-        `Job ${name} is not checked: ${of.procedure.name} cannot be read yet. Correct what is reported there first.`,
+        `Job ${name} is not checked: ${called} cannot be read yet. Correct what is reported there first.`,
         context.source(of.procedure),
       );
-    else context.unknown(of.procedure.name, 'procedure', declared, context.source(of.procedure));
+    else context.isUnknown(called, 'procedure', scope.nearest(called, 'Procedure'), context.source(of.procedure));
     return null;
   }
   context.link(context.source(of.procedure), procedure.source, procedure.name, 'procedure');
@@ -73,7 +74,7 @@ export function jobOf(
     name,
     title: node.title ?? name,
     source,
-    procedure,
+    of: procedure.name,
     revision: written ?? procedure.revision,
     customer:
       customer?.text === undefined ? null : said(context, customer, customer.text, 'Write whose it is: customer "…".'),
@@ -82,7 +83,7 @@ export function jobOf(
   };
 }
 
-function unitOf(context: Context, node: ast.Unit, procedure: Procedure): Unit {
+function unitOf(context: Context, node: ast.Unit, procedure: Signature): Unit {
   const numberText = node.number === undefined ? 'unknown' : unquoted(node.number.name);
   const number =
     numberText === 'unknown'

@@ -1,41 +1,27 @@
 import type * as ast from '../syntax/generated/ast.ts';
 import type { Context } from './context.ts';
-
-/** Finds a procedure's syntax tree by its name. */
-export type FindProcedure = (name: string) => ast.Procedure | null;
+import type { Scope } from './scope.ts';
 
 /** Most procedures that may be like one another in a row. */
 const longestChain = 20;
 
 /** Most procedures that may be like one: each is checked whole. */
-const mostLike = 100;
+export const mostLike = 100;
 
 /** Where a procedure says what it is like. */
 export function likeOf(node: ast.Procedure): ast.LikeProcedure | undefined {
   return node.heads.find((head) => head.$type === 'LikeProcedure') as ast.LikeProcedure | undefined;
 }
 
-/**
- * Whether what a procedure is like can be followed to a beginning. Reports where it cannot, and why.
- *
- * @param likes how many procedures are like each, so far
- */
-export function hasBeginning(
-  context: Context,
-  node: ast.Procedure,
-  find: FindProcedure,
-  declared: readonly string[],
-  likes: Map<string, number>,
-): boolean {
+/** Whether what a procedure is like can be followed to a beginning. Reports where it cannot, and why. */
+export function hasBeginning(context: Context, node: ast.Procedure, scope: Scope): boolean {
   const like = likeOf(node)?.procedure;
   if (like === undefined) return true;
-  if (find(like.name) === null) {
-    context.unknown(like.name, 'procedure', declared, context.source(like));
+  if (scope.procedure(like.name) === null) {
+    context.isUnknown(like.name, 'procedure', scope.nearest(like.name, 'Procedure'), context.source(like));
     return false;
   }
-  const before = likes.get(like.name) ?? 0;
-  likes.set(like.name, before + 1);
-  if (before >= mostLike) {
+  if (scope.isOneTooMany(node)) {
     context.syntax(
       `More than ${mostLike} procedures are like ${like.name}, and ${node.name} is not checked. Variants that differ only in their figures are part numbers of one procedure: write number and its lines.`,
       context.source(like),
@@ -45,7 +31,7 @@ export function hasBeginning(
   const chain = [node];
   for (;;) {
     const next = likeOf(chain.at(-1)!)?.procedure.name;
-    const base = next === undefined ? null : find(next);
+    const base = next === undefined ? null : scope.procedure(next);
     if (next !== undefined && base === null) {
       context.syntax(
         `${node.name} is not checked: it takes its steps from ${chain.at(-1)!.name}, which is like ${next}, and there is no procedure of that name. Correct it there.`,

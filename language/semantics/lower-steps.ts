@@ -31,6 +31,7 @@ import { partsNamed } from './family.ts';
 import { amountOf, countOf, limitOf, measureOf, quantityOf, rangeOf, spreadOf } from './limits.ts';
 import { passesOf } from './passes.ts';
 import { phraseOfItem, phrasesOf } from './phrase-of.ts';
+import type { Scope, Sequences } from './scope.ts';
 import { synonymMessage, synonyms } from './synonyms.ts';
 import { unreadLine } from './unread.ts';
 
@@ -43,9 +44,8 @@ export interface Names {
   readonly repairs: readonly NameUse[];
   /** Tests of the procedure and of the family: what `read`, `set`, `choose`, `below` refer to. */
   readonly tests: readonly NameUse[];
-  readonly sequences: ReadonlyMap<string, ast.Sequence>;
-  /** Part numbers of all procedures. */
-  readonly sharedNumbers: ReadonlySet<string>;
+  readonly sequences: Sequences;
+  readonly scope: Scope;
   /** The procedure that the steps are made for. */
   readonly procedure: ast.Procedure;
 }
@@ -128,12 +128,7 @@ export class StepMaker {
   private step(node: ast.Step, place: Place): MadeStep[] | null {
     switch (node.$type) {
       case 'Unread':
-        unreadLine(
-          this.context,
-          node,
-          [...stepWords, ...this.names.sequences.keys()],
-          [...this.names.sequences.keys()],
-        );
+        unreadLine(this.context, node, stepWords, this.names.sequences);
         return null;
       case 'Call':
         return this.call(node, place);
@@ -171,7 +166,7 @@ export class StepMaker {
       const source = this.context.source(node, 'numbers', index);
       if (number !== undefined) this.context.link(source, number.source, name, 'part number');
       // Of what is taken over by like, or shared, the numbers may be another procedure's.
-      else if (this.isOwn(node) || !this.names.sharedNumbers.has(name))
+      else if (this.isOwn(node) || !this.names.scope.isPartNumber(name))
         this.context.unknown(
           name,
           'part number',
@@ -198,7 +193,7 @@ export class StepMaker {
         return null;
       }
       if (meant !== undefined) this.context.syntax(synonymMessage(name), at, meant);
-      else this.context.unknown(name, 'step or sequence', [...stepWords, ...this.names.sequences.keys()], at);
+      else this.context.isUnknown(name, 'step or sequence', this.names.sequences.nearest(name, stepWords), at);
       return null;
     }
     this.context.link(at, this.context.source(sequence, 'name'), name, 'sequence');

@@ -1,15 +1,15 @@
 import type { Family } from '../model/family.ts';
 import type { Hazard, Procedure, Repair, Stage, Step } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
-import type { Allow, NameUse } from '../model/source.ts';
+import type { Allow, Named, NameUse } from '../model/source.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
 import { allowOf } from './allows.ts';
-import { type Body, type BodyBlock, bodyOf } from './body.ts';
+import { type BodyBlock, bodyOf } from './body.ts';
 import type { Context } from './context.ts';
 import { mostSteps, WrittenOut } from './expansion.ts';
-import { type FindProcedure, hasBeginning, likeOf } from './like-chain.ts';
+import { hasBeginning, likeOf } from './like-chain.ts';
 import {
   hazardOf,
   isAddressed,
@@ -21,30 +21,15 @@ import {
   unquoted,
   verbOf,
 } from './lower-steps.ts';
+import { type Scope, Sequences } from './scope.ts';
 import { dateOf, named } from './shop.ts';
 import { partNumberOf, specOf } from './specs.ts';
 import { unreadLine } from './unread.ts';
 
-/** What a procedure finds in the workspace. */
-export interface World {
-  readonly shops: readonly Shop[];
-  readonly families: readonly Family[];
-  readonly sequences: ReadonlyMap<string, ast.Sequence>;
-  readonly findProcedure: FindProcedure;
-  /** Names of all procedures. */
-  readonly procedures: readonly string[];
-  /** Part numbers of all procedures: a shared sequence may name those of any that call it. */
-  readonly numbers: ReadonlySet<string>;
-  /** How many procedures are like each, so far. */
-  readonly likes: Map<string, number>;
-  /** Bodies that are made already. */
-  readonly bodies: Map<ast.Procedure, Body>;
-}
-
 /** Makes a procedure plain data. Null where it has no family or shop to be replayed over (reported). */
-export function procedureOf(context: Context, node: ast.Procedure, world: World): Procedure | null {
-  const isLike = hasBeginning(context, node, world.findProcedure, world.procedures, world.likes);
-  const heads = headsOf(context, node, world, isLike);
+export function procedureOf(context: Context, node: ast.Procedure, scope: Scope): Procedure | null {
+  const isLike = hasBeginning(context, node, scope);
+  const heads = headsOf(context, node, scope, isLike);
   for (const item of node.items) {
     if (item.$type === 'Unread')
       unreadLine(context, item, [
@@ -71,9 +56,9 @@ export function procedureOf(context: Context, node: ast.Procedure, world: World)
     node.items.flatMap((item) => (item.$type === 'PartNumber' ? [partNumberOf(context, item, specs, family)] : [])),
     'part number',
   );
-  const body = bodyOf(context, node, world.findProcedure, world.bodies);
-  const sequences = new Map([...world.sequences, ...body.sequences]);
-  if (!canBeWrittenOut(context, node, body, sequences)) return null;
+  const body = bodyOf(context, node, scope);
+  const sequences = new Sequences(body.sequences, scope);
+  if (!canBeWrittenOut(context, node, body.blocks, sequences)) return null;
   const blocks = body.blocks.map((block) => ({ ...block, source: context.source(block.node, 'name') }));
   const stageBlocks = context.unique(
     blocks.filter((block) => block.kind === 'stage'),
@@ -91,7 +76,7 @@ export function procedureOf(context: Context, node: ast.Procedure, world: World)
     repairs: repairBlocks,
     tests: testsOf(context, [...stageBlocks, ...repairBlocks], family, sequences),
     sequences,
-    sharedNumbers: world.numbers,
+    scope,
     procedure: node,
   };
   const maker = new StepMaker(context, names);
@@ -146,7 +131,7 @@ export function procedureOf(context: Context, node: ast.Procedure, world: World)
     extent: context.source(node),
     files: [
       ...new Set([
-        ...[node, ...basesOf(node, world)].map((one) => context.source(one).file),
+        ...[node, ...basesOf(node, scope)].map((one) => context.source(one).file),
         family.source.file,
         shop.source.file,
         ...maker.files,
@@ -175,7 +160,7 @@ interface Heads {
   allow: Allow[];
 }
 
-function headsOf(context: Context, node: ast.Procedure, world: World, isLike: boolean): Heads {
+function headsOf(context: Context, node: ast.Procedure, scope: Scope, isLike: boolean): Heads {
   const heads: Heads = {
     family: null,
     shop: null,
@@ -199,18 +184,18 @@ function headsOf(context: Context, node: ast.Procedure, world: World, isLike: bo
     seen.add(head.$type);
     switch (head.$type) {
       case 'ForFamily':
-        heads.family = context.find(head.family.name, 'family', world.families, context.source(head.family));
+        heads.family = lookUp(context, head.family, 'family', scope.family(head.family.name), scope);
         break;
       case 'AtShop':
-        heads.shop = context.find(head.shop.name, 'shop', world.shops, context.source(head.shop));
+        heads.shop = lookUp(context, head.shop, 'shop', scope.shop(head.shop.name), scope);
         break;
       case 'LikeProcedure': {
         heads.like = head.procedure.name;
         heads.likeSource = context.source(head.procedure);
-        const base = world.findProcedure(head.procedure.name);
+        const base = scope.procedure(head.procedure.name);
         if (base === null) break;
         context.link(context.source(head.procedure), context.source(base, 'name'), head.procedure.name, 'procedure');
-        const taken = isLike ? inheritedHeads(base, world) : null;
+        const taken = isLike ? inheritedHeads(base, scope) : null;
         heads.family ??= saidFor ? null : (taken?.family ?? null);
         heads.shop ??= saidAt ? null : (taken?.shop ?? null);
         break;
@@ -251,17 +236,33 @@ function headsOf(context: Context, node: ast.Procedure, world: World, isLike: bo
   return heads;
 }
 
+/** Links a name of the workspace where it is written, or reports that it is none. */
+export function lookUp<T extends Named>(
+  context: Context,
+  ref: ast.NameRef,
+  what: 'family' | 'shop',
+  found: T | null,
+  scope: Scope,
+): T | null {
+  const use = context.source(ref);
+  if (found === null)
+    context.isUnknown(ref.name, what, scope.nearest(ref.name, what === 'family' ? 'Family' : 'Shop'), use);
+  else context.link(use, found.source, ref.name, what);
+  return found;
+}
+
 /** Family and shop of the procedure that another is like, through a chain of them that has a beginning. */
-function inheritedHeads(node: ast.Procedure, world: World): { family: Family | null; shop: Shop | null } {
+function inheritedHeads(node: ast.Procedure, scope: Scope): { family: Family | null; shop: Shop | null } {
   const head = <T extends ast.ProcedureHead>(type: T['$type']) =>
     node.heads.find((other) => other.$type === type) as T | undefined;
   const family = head<ast.ForFamily>('ForFamily')?.family.name;
   const shop = head<ast.AtShop>('AtShop')?.shop.name;
-  const base = world.findProcedure(likeOf(node)?.procedure.name ?? '');
-  const further = base === null ? null : inheritedHeads(base, world);
+  const like = likeOf(node);
+  const base = like === undefined ? null : scope.procedure(like.procedure.name);
+  const further = base === null ? null : inheritedHeads(base, scope);
   return {
-    family: world.families.find((other) => other.name === family) ?? further?.family ?? null,
-    shop: world.shops.find((other) => other.name === shop) ?? further?.shop ?? null,
+    family: (family === undefined ? null : scope.family(family)) ?? further?.family ?? null,
+    shop: (shop === undefined ? null : scope.shop(shop)) ?? further?.shop ?? null,
   };
 }
 
@@ -269,8 +270,8 @@ function inheritedHeads(node: ast.Procedure, world: World): { family: Family | n
 function canBeWrittenOut(
   context: Context,
   node: ast.Procedure,
-  { blocks }: Body,
-  sequences: ReadonlyMap<string, ast.Sequence>,
+  blocks: readonly BodyBlock[],
+  sequences: Sequences,
 ): boolean {
   const writtenOut = new WrittenOut(sequences);
   const lines = blocks.flatMap((block) => block.lines);
@@ -285,12 +286,7 @@ function canBeWrittenOut(
 }
 
 /** Tests by name: those of the body, of its sequences' callers, and what the family is proven by. */
-function testsOf(
-  context: Context,
-  blocks: readonly BodyBlock[],
-  family: Family,
-  sequences: ReadonlyMap<string, ast.Sequence>,
-): NameUse[] {
+function testsOf(context: Context, blocks: readonly BodyBlock[], family: Family, sequences: Sequences): NameUse[] {
   const tests = new Map<string, NameUse>();
   const called = new Set<ast.Sequence>();
   const read = (lines: readonly ast.StepLine[]) => {
@@ -338,11 +334,11 @@ function numbered(made: readonly MadeStep[], prefix: string, place: string): Ste
 }
 
 /** What a procedure is `like`, and what that is like, as far as the ring or the chain goes. */
-function basesOf(node: ast.Procedure, world: World): ast.Procedure[] {
+function basesOf(node: ast.Procedure, scope: Scope): ast.Procedure[] {
   const bases: ast.Procedure[] = [];
   const baseOf = (one: ast.Procedure) => {
-    const like = one.heads.find((head) => head.$type === 'LikeProcedure') as ast.LikeProcedure | undefined;
-    return like === undefined ? null : world.findProcedure(like.procedure.name);
+    const like = likeOf(one);
+    return like === undefined ? null : scope.procedure(like.procedure.name);
   };
   for (let base = baseOf(node); base !== null && !bases.includes(base); base = baseOf(base)) bases.push(base);
   return bases;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { resolve } from '../db/resolve.ts';
 import type { Procedure, Step } from '../model/procedure.ts';
 import { parse } from '../syntax/parse.ts';
-import { resolve } from './resolve.ts';
 
 const shop =
   'shop bench {\n station dirty dirty\n station tester pressure\n wrench W range 16..80 N·m\n fluid solvent\n stock shims from 1.00 mm to 1.10 mm by 0.05 mm\n}\n';

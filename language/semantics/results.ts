@@ -1,6 +1,5 @@
 import type { Result } from '../model/job.ts';
-import type { Procedure } from '../model/procedure.ts';
-import type { Named, NameUse } from '../model/source.ts';
+import type { NameUse } from '../model/source.ts';
 import { formatQuantity, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
 import { kindAdmits } from '../quantities/kinds.ts';
 import type { Kind, Quantity, UnitName } from '../quantities/types.ts';
@@ -10,6 +9,7 @@ import { textOf } from '../syntax/place.ts';
 import type { Context } from './context.ts';
 import { quantityOf } from './limits.ts';
 import { dateOf } from './shop.ts';
+import type { Signature } from './signature.ts';
 
 /** What was written down of a unit, and its notes. */
 interface Written {
@@ -18,7 +18,7 @@ interface Written {
 }
 
 /** Makes the lines of a unit plain data: the words of each tell what it is. */
-export function resultsOf(context: Context, nodes: readonly ast.Result[], procedure: Procedure): Written {
+export function resultsOf(context: Context, nodes: readonly ast.Result[], procedure: Signature): Written {
   const written: Written = { results: [], notes: [] };
   const reader = new ResultReader(context, procedure, written);
   for (const node of nodes) reader.read(node);
@@ -45,15 +45,15 @@ const noFacts: Facts = { value: null, fitted: null, tool: null, gauge: null, by:
 
 class ResultReader {
   private readonly context: Context;
-  private readonly procedure: Procedure;
+  private readonly procedure: Signature;
   private readonly written: Written;
   private readonly readable: readonly NameUse[];
 
-  constructor(context: Context, procedure: Procedure, written: Written) {
+  constructor(context: Context, procedure: Signature, written: Written) {
     this.context = context;
     this.procedure = procedure;
     this.written = written;
-    this.readable = readableNames(procedure);
+    this.readable = procedure.readable;
   }
 
   /** `seat-leak pass chatter pass back-leak 9 s` is one node: what follows the last name belongs to that. */
@@ -272,17 +272,6 @@ class ResultReader {
   }
 }
 
-/** What can be read of a unit: specs, tests, and what is read or set by a name of its own. */
-function readableNames({ specs, stages, repairs }: Procedure): NameUse[] {
-  const steps = [...stages, ...repairs].flatMap((block) => block.steps);
-  const named = steps.flatMap((step): NameUse[] => {
-    if (step.verb === 'test') return [{ name: step.gate!.name, source: step.source }];
-    return step.reading !== null ? [{ name: step.reading, source: step.source }] : [];
-  });
-  const all: readonly (Named | NameUse)[] = [...specs, ...named];
-  return all.filter(({ name }, index) => all.findIndex((other) => other.name === name) === index);
-}
-
 function keyOf(fact: ast.ResultFact): keyof Facts | null {
   switch (fact.$type) {
     case 'ResultValue':
@@ -301,16 +290,12 @@ function keyOf(fact: ast.ResultFact): keyof Facts | null {
 }
 
 /** A part that is turned: a joint, a screw or what locks it, or one that a step tightens. */
-function isTightened({ family, stages, repairs }: Procedure, part: string): boolean {
+function isTightened({ family, tightened }: Signature, part: string): boolean {
   const { joints, adjusters } = family;
   return (
     joints.some((joint) => joint.part === part) ||
     adjusters.some((adjuster) => adjuster.part === part || adjuster.lockedBy === part) ||
-    [...stages, ...repairs].some(({ steps }) =>
-      steps.some(
-        ({ verb, objects }) => (verb === 'torque' || verb === 'lock') && objects.some(({ name }) => name === part),
-      ),
-    )
+    tightened.includes(part)
   );
 }
 
@@ -326,9 +311,8 @@ function only(...kinds: readonly Kind[]): Readable {
 }
 
 /** What a test reads: every unit that the limits take which it is held to; without one, what its own words take. */
-function readingOf({ specs, stages, numbers }: Procedure, name: string): Readable {
-  const test = stages.flatMap(({ steps }) => steps).find((step) => step.verb === 'test' && step.gate!.name === name);
-  const { within = null, inTime = null, reads = null } = test?.test ?? {};
+function readingOf({ specs, tests, numbers }: Signature, name: string): Readable {
+  const { within = null, inTime = null, reads = null } = tests.find((test) => test.name === name) ?? {};
   if (inTime !== null) return only('time');
   if (within?.form === 'limit') return only(kindOfLimit(within.limit));
   const spec = specs.find((one) => one.name === (within?.spec ?? name));

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { resolve } from '../db/resolve.ts';
 import { parse } from '../syntax/parse.ts';
-import { resolve } from './resolve.ts';
 
 /** A family with one joint, and something else about its stud. */
 function resolved(joint: string, more = '') {

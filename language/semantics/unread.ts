@@ -1,23 +1,26 @@
 import type { Source } from '../model/source.ts';
 import type * as ast from '../syntax/generated/ast.ts';
-import { continuing, stepWords } from '../syntax/keywords.ts';
+import { continuing } from '../syntax/keywords.ts';
 import { nearest } from '../syntax/nearest.ts';
 import type { Context } from './context.ts';
+import type { Sequences } from './scope.ts';
 import { synonymMessage, synonyms } from './synonyms.ts';
 
 /**
  * Reports a line that begins with no word of the language, with the nearest ones. A line that the parser broke
  * off in begins with one: its error is reported already.
+ *
+ * @param sequences those that could be called there
  */
 export function unreadLine(
   context: Context,
   node: ast.Unread,
   words: readonly string[],
-  sequences: readonly string[] = [],
+  sequences: Sequences | null = null,
 ) {
   const whole = context.source(node);
   const word = /^[^\s,{}]+/u.exec(node.text)?.[0] ?? node.text;
-  if (words.includes(word) && !(sequences.includes(word) && !stepWords.includes(word))) return;
+  if (words.includes(word)) return;
   const source: Source = {
     file: whole.file,
     range: {
@@ -25,7 +28,7 @@ export function unreadLine(
       end: { line: whole.range.start.line, character: whole.range.start.character + word.length },
     },
   };
-  if (sequences.includes(word)) {
+  if (sequences?.get(word) !== undefined) {
     context.syntax(
       `${word} is a word of the language: a sequence of that name cannot be called. Give the sequence another name.`,
       source,
@@ -33,7 +36,7 @@ export function unreadLine(
     return;
   }
   const meant = synonyms.get(word);
-  if (meant !== undefined && words.includes(meant)) {
+  if (meant !== undefined && (words.includes(meant) || sequences?.get(meant) !== undefined)) {
     context.syntax(synonymMessage(word), source, meant);
     return;
   }
@@ -44,7 +47,7 @@ export function unreadLine(
     );
     return;
   }
-  const near = nearest(word, words);
+  const near = sequences?.nearest(word, words) ?? nearest(word, words);
   const what =
     near.length === 0
       ? 'Delete the line, or begin it with a word of the language.'

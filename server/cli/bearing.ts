@@ -8,13 +8,13 @@ import type { Target } from './targets.ts';
  * declaration there. A slip between declarations may have cost any of them something.
  */
 export function findingsOn({ procedure, job }: Target, result: CheckResult): Finding[] {
-  const checked = result.procedures.find((other) => other.procedure === procedure)!;
+  const checked = result.procedureOf(procedure.name)!;
   if (job === null) return [...checked.findings];
   const { file, range } = job.source;
   const others = (result.symbols.get(file) ?? []).filter((symbol) => !holds(symbol.range, range.start));
-  const own = result.findings.filter(
-    ({ source }) => source.file === file && !others.some((other) => holds(other.range, source.range.start)),
-  );
+  const own = result
+    .findingsIn(file)
+    .filter(({ source }) => !others.some((other) => holds(other.range, source.range.start)));
   return [...checked.findings, ...own.filter((finding) => !checked.findings.includes(finding))];
 }
 

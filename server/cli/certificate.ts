@@ -41,7 +41,7 @@ export async function certificateCommand(name: string, options: CertificateComma
   });
   const { formats, to } = options;
   try {
-    report(printSheet(sheet, { formats, to, name: certificateName(job, options.draft, result.jobs) }));
+    report(printSheet(sheet, { formats, to, name: certificateName(job, options.draft, result.declared.jobs) }));
   } catch (error) {
     throw error instanceof WriteError ? new UsageError(error.message) : error;
   }

@@ -16,6 +16,8 @@ export async function openJobIn(name: string, around: string): Promise<CliWorksp
   const isFile = name.endsWith('.rebuild');
   const workspace = await openQuietly([around, ...(isFile ? [name] : [])]);
   const path = isFile ? shownPath(name) : name;
+  const found = workspace.result.jobOf(path);
+  if (found !== null) return { ...workspace, job: found };
   unreadable(path, workspace.result);
   return { ...workspace, job: named('job', path, workspace.result.jobs, (one) => one) };
 }

@@ -1,13 +1,15 @@
-import type { CheckedProcedure } from '../../language/db/workspace.ts';
-import type { Job } from '../../language/model/job.ts';
+import type { CheckedProcedure, CheckResult } from '../../language/db/workspace.ts';
+import { shownPath } from '../host/files/find-files.ts';
 import { named } from './named.ts';
 import { openQuietly } from './workspace.ts';
 
-/** The procedure of a name, or the first of a file, with all jobs around it. Throws a UsageError with the nearest names. */
+/** The procedure of a name, or the first of a file, with the check of all around it. Throws a UsageError with the nearest names. */
 export async function openProcedure(
   name: string,
   workspace: string,
-): Promise<CheckedProcedure & { readonly jobs: readonly Job[] }> {
+): Promise<{ readonly found: CheckedProcedure; readonly result: CheckResult }> {
   const { result } = await openQuietly([workspace, ...(name.endsWith('.rebuild') ? [name] : [])]);
-  return { ...named('procedure', name, result.procedures, ({ procedure }) => procedure), jobs: result.jobs };
+  const path = name.endsWith('.rebuild') ? shownPath(name) : name;
+  const found = result.procedureOf(path) ?? named('procedure', name, result.procedures, ({ procedure }) => procedure);
+  return { found, result };
 }

@@ -30,7 +30,7 @@ export async function replayCommand(
   name: string,
   options: { format: 'text' | 'json'; workspace: string },
 ): Promise<number> {
-  const found = await openProcedure(name, options.workspace);
+  const { found } = await openProcedure(name, options.workspace);
   const replays = found.replays.map((replay) => ({ numbers: replay.program.numbers, steps: stepsOf(replay) }));
   if (options.format === 'json') {
     sayData(`${visibleJson({ procedure: found.procedure.name, replays }, 1)}\n`);

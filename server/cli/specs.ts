@@ -24,7 +24,8 @@ const usualWidth = 100;
 
 /** Lays out the specifications of a procedure. What is missing is listed, and is not a failure: that is for the check. */
 export async function specsCommand(name: string, { format, out, workspace }: SpecsCommandOptions): Promise<number> {
-  const { procedure, findings } = await openProcedure(name, workspace);
+  const { found } = await openProcedure(name, workspace);
+  const { procedure, findings } = found;
   const specs = specsOf(procedure);
   if (out === undefined) {
     (format === 'text' ? say : sayData)(written(specs, format, true));

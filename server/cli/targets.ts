@@ -96,10 +96,10 @@ function targetsOf(name: string, workspace: CliWorkspace, folders: Folders): Fou
 }
 
 function named(name: string, { result }: CliWorkspace): Target | null {
-  const job = result.jobs.find((other) => other.name === name);
-  if (job !== undefined) return { procedure: job.procedure, job };
-  const found = result.procedures.find(({ procedure }) => procedure.name === name);
-  return found === undefined ? null : { procedure: found.procedure, job: null };
+  const job = result.jobOf(name);
+  if (job !== null) return { procedure: job.procedure, job };
+  const found = result.procedureOf(name);
+  return found === null ? null : { procedure: found.procedure, job: null };
 }
 
 function targetsOfFile(name: string, workspace: CliWorkspace): Found {

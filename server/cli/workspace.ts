@@ -66,7 +66,7 @@ export async function openWorkspace(paths: readonly string[], around: string | u
       ...(settings === null ? [] : [settings.uri]),
     ]),
     settings,
-    result: new Checker().check(files, settings),
+    result: new Checker().open(files, settings),
     notRead: [
       ...[...notRead].sort().map(([path, message]) => unreadFinding(path, message)),
       ...idle.map((path) => idleSettings(path, settings?.uri ?? null)),

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { replay, type Visitor } from '../../language/analysis/flow-analysis.ts';
+import { resolve } from '../../language/db/resolve.ts';
 import { rules } from '../../language/diagnostics/index.ts';
 import type { Step } from '../../language/model/procedure.ts';
-import { resolve } from '../../language/semantics/resolve.ts';
 import { parse } from '../../language/syntax/parse.ts';
 import { facesOf, familyText, hasShim, outerPorts, partsOf, type Shape, shapes, shopText } from './family.ts';
 

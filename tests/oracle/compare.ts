@@ -1,9 +1,9 @@
 import { type Replay, replay, type Visitor } from '../../language/analysis/flow-analysis.ts';
 import { allSteps } from '../../language/analysis/locations.ts';
+import { resolve } from '../../language/db/resolve.ts';
 import { rules } from '../../language/diagnostics/index.ts';
 import type { Report } from '../../language/diagnostics/rule.ts';
 import type { Source } from '../../language/model/source.ts';
-import { resolve } from '../../language/semantics/resolve.ts';
 import { parse } from '../../language/syntax/parse.ts';
 import { allDeviations, type Deviation } from './deviations.ts';
 import { covered, interpret } from './interpreter.ts';

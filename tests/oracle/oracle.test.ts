@@ -4,7 +4,7 @@
  */
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { resolve } from '../../language/semantics/resolve.ts';
+import { resolve } from '../../language/db/resolve.ts';
 import { parse } from '../../language/syntax/parse.ts';
 import { type Comparison, compare } from './compare.ts';
 import { knownMissed } from './deviations.ts';

@@ -4,21 +4,20 @@ import type { Procedure } from '../../../language/model/procedure.ts';
 import { fileKey, nameDigits } from './file-name.ts';
 
 /** What prints: a procedure, or a job by one. */
-interface Printed {
-  readonly procedure: Procedure;
-  readonly job: Job | null;
-}
+type Printed =
+  | { readonly job: Pick<Job, 'name'> }
+  | { readonly job: null; readonly procedure: Pick<Procedure, 'name' | 'revision'> };
 
 /**
  * Names the files of sheets. Two sheets of a workspace never share a file, even where case is not distinguished: names
  * that would be the same get digits of their own. A draft has another name than the released sheet, so that it never takes
  * its place.
  */
-export function sheetNames({ jobs, procedures }: Pick<CheckResult, 'jobs' | 'procedures'>) {
+export function sheetNames({ declared: { jobs, procedures } }: Pick<CheckResult, 'declared'>) {
   const wanted = new Map<string, Set<string>>();
   const all = [
-    ...jobs.map((job) => ({ procedure: job.procedure, job })),
-    ...procedures.map(({ procedure }) => ({ procedure, job: null })),
+    ...jobs.map((job): Printed => ({ job })),
+    ...procedures.map((procedure): Printed => ({ procedure, job: null })),
   ];
   for (const one of all) {
     const key = fileKey(plainName(one));
@@ -31,8 +30,9 @@ export function sheetNames({ jobs, procedures }: Pick<CheckResult, 'jobs' | 'pro
   };
 }
 
-function plainName({ procedure, job }: Printed): string {
-  if (job !== null) return `job-${job.name}`;
+function plainName(one: Printed): string {
+  if (one.job !== null) return `job-${one.job.name}`;
+  const { procedure } = one;
   return procedure.revision === null ? procedure.name : `${procedure.name}-revision-${procedure.revision}`;
 }
 
@@ -41,7 +41,7 @@ function identityOf(one: Printed): string {
 }
 
 /** Name of a certificate's file; `jobs` are all jobs of the workspace; no other shares it. */
-export function certificateName(job: Job, draft: boolean, jobs: readonly Job[]): string {
+export function certificateName(job: Pick<Job, 'name'>, draft: boolean, jobs: readonly Pick<Job, 'name'>[]): string {
   const own = `certificate-${job.name}`;
   const shared = jobs.some(({ name }) => name !== job.name && fileKey(`certificate-${name}`) === fileKey(own));
   return `${own}${shared ? `-${nameDigits(own)}` : ''}${draft ? '-draft' : ''}`;

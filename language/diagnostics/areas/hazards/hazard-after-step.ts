@@ -7,7 +7,7 @@ export const hazardAfterStep: Rule = {
   since: '0.1.0',
   unsafe: true,
   title: 'A hazard is written after the step that it warns about.',
-  workspace({ problems }, report) {
+  problems(problems, report) {
     for (const problem of problems) {
       if (problem.kind !== 'hazard-after-step') continue;
       report({

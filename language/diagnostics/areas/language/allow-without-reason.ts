@@ -11,16 +11,14 @@ export const allowWithoutReason: Rule = {
   since: '0.2.0',
   unsafe: true,
   title: 'A concession gives no reason.',
-  workspace({ concessions }, report) {
-    for (const { rule, because, source } of concessions) {
-      if (!isPlaceholder(because)) continue;
-      report({
-        at: source,
-        message: `This concession silences ${rule} but does not say why.`,
-        why: 'it prints on the sheet, and nobody who reads it can judge it.',
-        help: 'Write the reason in the quotes, or delete the concession.',
-      });
-    }
+  concession({ rule, because, source }, report) {
+    if (!isPlaceholder(because)) return;
+    report({
+      at: source,
+      message: `This concession silences ${rule} but does not say why.`,
+      why: 'it prints on the sheet, and nobody who reads it can judge it.',
+      help: 'Write the reason in the quotes, or delete the concession.',
+    });
   },
 };
 

@@ -6,7 +6,7 @@ export const duplicateName: Rule = {
   severity: 'error',
   since: '0.1.0',
   title: 'A name is declared twice.',
-  workspace({ problems }, report) {
+  problems(problems, report) {
     for (const problem of problems) {
       if (problem.kind !== 'duplicate-name') continue;
       report({

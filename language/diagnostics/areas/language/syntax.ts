@@ -10,7 +10,7 @@ export const syntax: Rule<Replaced> = {
   since: '0.1.0',
   unsafe: true,
   title: 'A line that cannot be read, or a clause that has no meaning where it is written.',
-  workspace({ problems }, report) {
+  problems(problems, report) {
     const unread = problems.filter((problem) => problem.kind === 'syntax');
     for (const same of grouped(unread, ({ source }) => placeKey(source))) {
       const { message, source, replacement, written } = same[0]!;

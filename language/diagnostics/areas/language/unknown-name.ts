@@ -11,17 +11,17 @@ export const unknownName: Rule<{ source: Source; near: string; safe: boolean }> 
   since: '0.1.0',
   unsafe: true,
   title: 'A name that nothing declares.',
-  workspace({ problems }, report) {
+  problems(problems, report) {
     const unknown = problems.filter((problem) => problem.kind === 'unknown-name');
     // Once in each file: a check of one file must show what is wrong in it.
-    for (const same of grouped(unknown, ({ what, name, source }) => `${source.file}:${what}:${name}`)) {
+    for (const same of grouped(unknown, ({ what, name }) => `${what}:${name}`)) {
       const { name, what, near, source } = same[0]!;
       const help = near.length > 0 ? `Did you mean ${either(near)}?` : 'Declare it, or correct the name.';
       const [first] = near;
       const [, ...elsewhere] = grouped(same, (problem) => placeKey(problem.source));
       report({
         at: source,
-        cause: `unknown:${source.file}:${what}:${name}`,
+        cause: `unknown:${what}:${name}`,
         related: [
           ...elsewhere.slice(0, 5).map(([other]) => ({ message: `${name} is named here too.`, source: other!.source })),
           ...callsOf(same),

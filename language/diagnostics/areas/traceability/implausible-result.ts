@@ -10,9 +10,9 @@ export const implausibleResult: Rule = {
   since: '0.2.0',
   title:
     'A result of a job cannot be right as written: a misplaced decimal point, zero, or more than the tool can show.',
-  workspace({ jobs }, report) {
+  job(job, report) {
     const words = wordsIn('en');
-    for (const { result, why } of jobs.flatMap(doubtsOf)) {
+    for (const { result, why } of doubtsOf(job)) {
       const [message, ...help] = sentences(doubtWords(words, why));
       report({
         at: result.source,

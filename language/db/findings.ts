@@ -1,0 +1,124 @@
+import { isSettings, readSettings, type Settings, type SettingsFile, withSeverities } from '../config/config.ts';
+import { touches } from '../diagnostics/engine.ts';
+import type { Finding } from '../model/diagnostic.ts';
+import type { Procedure } from '../model/procedure.ts';
+import { uriOfId } from '../semantics/declaration-id.ts';
+import type { SyntaxProblem } from '../syntax/parse.ts';
+import type { FileFindings } from './queries.ts';
+import type { Snapshot } from './snapshot.ts';
+
+interface Located extends FileFindings {
+  readonly syntax: readonly Finding[];
+}
+
+/** The findings of a workspace in their files, with the severities that its settings give them. */
+export class Findings {
+  readonly settings: Settings | null;
+  private readonly snapshot: Snapshot;
+  private readonly located = new Map<string, Located>();
+
+  constructor(snapshot: Snapshot, settings: SettingsFile | null) {
+    this.snapshot = snapshot;
+    this.settings = settings === null ? null : readSettings(settings);
+  }
+
+  /** By file in the order of the files, then by place. */
+  all(): Finding[] {
+    const { uris } = this.snapshot;
+    return inOrder(this.stated([...(this.settings?.problems ?? []), ...joined(uris.map((uri) => this.of(uri)))]), uris);
+  }
+
+  /** What is in one file. */
+  in(uri: string): Finding[] {
+    if (!this.snapshot.has(uri)) return [];
+    const here = joined([this.of(uri)]).filter(({ source }) => source.file === uri);
+    return inOrder(this.stated(here), [uri]);
+  }
+
+  /** Those that count for a procedure. */
+  on(id: string, procedure: Procedure): readonly Finding[] {
+    const files = filesAround(this.snapshot, procedure).map((uri) => this.of(uri));
+    const unread = [...files.flatMap(({ syntax }) => syntax), ...files.flatMap(({ unmade }) => unmade)];
+    const touching = (findings: readonly Finding[]) => findings.filter((finding) => touches(finding, procedure));
+    return this.stated([
+      ...[...(this.settings?.problems ?? []), ...unread].filter((finding) => standsIn(finding, procedure)),
+      ...touching(files.flatMap(({ common }) => common)),
+      ...files.flatMap(({ own }) => own.flatMap((one) => (one.id === id ? one.findings : []))),
+      ...touching(files.flatMap(({ idle }) => idle)),
+    ]);
+  }
+
+  /** How many the settings raised, lowered or turned off. */
+  restated(): number {
+    const severities = this.settings?.severities;
+    if (severities === undefined || severities.size === 0) return 0;
+    const found = joined(this.snapshot.uris.map((uri) => ({ ...this.of(uri), syntax: [], unmade: [] })));
+    return found.filter(({ rule, severity }) => (severities.get(rule) ?? severity) !== severity).length;
+  }
+
+  private stated(findings: readonly Finding[]): readonly Finding[] {
+    return withSeverities(findings, this.settings?.severities ?? new Map());
+  }
+
+  private of(uri: string): Located {
+    const known = this.located.get(uri);
+    if (known !== undefined) return known;
+    const { common, own, idle, unmade } = this.snapshot.findings(uri);
+    const all = (findings: readonly Finding[]) => findings.map((finding) => this.snapshot.located(finding));
+    const made = {
+      syntax: this.snapshot.file(uri).problems.map((problem) => syntaxFinding(uri, problem)),
+      common: all(common),
+      own: own.map(({ id, findings }) => ({ id, findings: all(findings) })),
+      idle: all(idle),
+      unmade: all(unmade),
+    };
+    this.located.set(uri, made);
+    return made;
+  }
+}
+
+/** By what they come of: of several at one place the first of them is shown first. */
+function joined(files: readonly Located[]): Finding[] {
+  return [
+    ...files.flatMap(({ syntax }) => syntax),
+    ...files.flatMap(({ common }) => common),
+    ...files.flatMap(({ own }) => own.flatMap(({ findings }) => findings)),
+    ...files.flatMap(({ idle }) => idle),
+    ...files.flatMap(({ unmade }) => unmade),
+  ];
+}
+
+/** By file, then by place. The settings file is not among the files: it comes before them. */
+function inOrder(findings: readonly Finding[], uris: readonly string[]): Finding[] {
+  const order = new Map(uris.map((uri, index) => [uri, index]));
+  return [...findings].sort(
+    (a, b) =>
+      (order.get(a.source.file) ?? -1) - (order.get(b.source.file) ?? -1) ||
+      a.source.range.start.line - b.source.range.start.line ||
+      a.source.range.start.character - b.source.range.start.character,
+  );
+}
+
+/** The files in which something can be found that counts for a procedure: its own, and those of a second of its names. */
+function filesAround(snapshot: Snapshot, { name, family, shop, files }: Procedure): string[] {
+  const same = [
+    ...snapshot.idsOf('Procedure', name),
+    ...snapshot.idsOf('Family', family.name),
+    ...snapshot.idsOf('Shop', shop.name),
+  ];
+  const around = new Set([...files, ...same.map(uriOfId)]);
+  return snapshot.uris.filter((uri) => around.has(uri));
+}
+
+function syntaxFinding(file: string, problem: SyntaxProblem): Finding {
+  return { rule: 'syntax', severity: 'error', message: problem.message, source: { file, range: problem.range } };
+}
+
+/**
+ * A slip anywhere in the files of a procedure may have cost it a step: its sheet waits until it is fixed. So may one in the
+ * settings, where the shop can have raised a warning to an error.
+ */
+function standsIn(finding: Finding, procedure: Procedure): boolean {
+  const { file } = finding.source;
+  return isSettings(file) || procedure.files.includes(file);
+}

@@ -1,0 +1,32 @@
+const jobHead =
+  /^job[ \t]+(?:"([^"]+)"|(\d+(?:\.\d+)?|\p{L}[\p{L}\d_]*(?:-[\p{L}\d_]+)*))(?=[ \t]*(?:$|["{]|\/\/|(?:of|at|revision|customer|received)\b))/u;
+const otherHead = /^(?:shop|family|procedure|sequence)\b/u;
+
+/**
+ * The names of a file that declares jobs and nothing else, without parsing it: a shop has thousands of jobs, and most are
+ * never needed. Null for any other file. Where a head is broken the parser may see another declaration in its place;
+ * it is found when that file is parsed.
+ */
+export function jobHeads(text: string): string[] | null {
+  const names: string[] = [];
+  let depth = 0;
+  let isInHead = false;
+  for (const line of text.split(/\r\n|\n|\r/u)) {
+    const bare = line.replace(/("[^"]*"?)|\/\/.*/gu, (_, quoted?: string) => (quoted === undefined ? '' : '""')).trim();
+    if (bare === '') continue;
+    if (depth === 0) {
+      const head = jobHead.exec(line.trim());
+      const name = head?.[1] ?? head?.[2];
+      if (name !== undefined) names.push(name);
+      else if (!isInHead || otherHead.test(bare)) return null;
+      isInHead = true;
+    }
+    for (const sign of bare) {
+      if (sign === '{') depth++;
+      if (sign === '}') depth--;
+    }
+    if (depth > 0) isInHead = false;
+    if (depth < 0) return null;
+  }
+  return depth === 0 && !isInHead ? names : null;
+}

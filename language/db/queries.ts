@@ -1,0 +1,459 @@
+import equal from 'fast-deep-equal';
+import {
+  concessionFindings,
+  declarationFindings,
+  idleConcessions,
+  type Judged,
+  type Outcome,
+  problemFindings,
+  procedureFindings,
+  unreadPlaces,
+} from '../diagnostics/engine.ts';
+import { internalError } from '../diagnostics/not-checked.ts';
+import type { Surroundings } from '../diagnostics/sink.ts';
+import type { Finding } from '../model/diagnostic.ts';
+import type { Family } from '../model/family.ts';
+import type { Job } from '../model/job.ts';
+import type { Procedure } from '../model/procedure.ts';
+import type { Shop } from '../model/shop.ts';
+import type { Allow } from '../model/source.ts';
+import { allowsWithin } from '../semantics/allows.ts';
+import { Context, type Defect, type Link, type ResolveProblem } from '../semantics/context.ts';
+import { type Declared, kindOfId, nameOfId, uriOfId } from '../semantics/declaration-id.ts';
+import { familyOf } from '../semantics/family.ts';
+import { familyUses, testsOf } from '../semantics/family-uses.ts';
+import { jobOf, type LoweredJob } from '../semantics/job.ts';
+import { unusedParameters } from '../semantics/parameters.ts';
+import { procedureOf } from '../semantics/procedure.ts';
+import type { Scope } from '../semantics/scope.ts';
+import { shopOf } from '../semantics/shop.ts';
+import { factsOf, signatureOf } from '../semantics/signature.ts';
+import { type DeclaredSymbol, symbolsOf } from '../semantics/symbols.ts';
+import { unreadLine } from '../semantics/unread.ts';
+import type * as ast from '../syntax/generated/ast.ts';
+import { nearest } from '../syntax/nearest.ts';
+import type { SyntaxProblem } from '../syntax/parse.ts';
+import { type Declaration, declarationOf, fingerprintOf, indexOf, jobsNamed, nameKey } from './declarations.ts';
+import type { Database } from './engine.ts';
+import { jobHeads } from './job-heads.ts';
+import type { Trees } from './trees.ts';
+
+/** Null where a declaration has no model of its own, or cannot have one (reported). */
+export type Model = Shop | Family | Procedure | LoweredJob | null;
+
+/** What is said while a declaration is lowered. Sources are relative to declarations. */
+export interface Reported {
+  readonly problems: readonly ResolveProblem[];
+  readonly links: readonly Link[];
+  readonly defects: readonly Defect[];
+}
+
+interface Lowered extends Reported {
+  readonly model: Model;
+}
+
+const nothing: Reported = { problems: [], links: [], defects: [] };
+
+/** A file as it was parsed: plain data. */
+export interface ParsedFile {
+  readonly problems: readonly SyntaxProblem[];
+  readonly declarations: readonly Declaration[];
+  readonly fingerprints: ReadonlyMap<string, string>;
+  /** Where each begins. */
+  readonly lines: ReadonlyMap<string, number>;
+  readonly symbols: readonly DeclaredSymbol[];
+}
+
+interface Heads {
+  /** Whether it declares jobs and nothing else. */
+  readonly areJobs: boolean;
+  readonly declarations: readonly Declaration[];
+}
+
+/** What is found in a file, or comes of what it declares. Sources are relative to declarations. */
+export interface FileFindings {
+  /** Of the text, of its declarations as such, and of concessions. */
+  readonly common: readonly Finding[];
+  /** Of each procedure and the paths through it. */
+  readonly own: readonly { readonly id: string; readonly findings: readonly Finding[] }[];
+  /** Concessions that silence nothing. */
+  readonly idle: readonly Finding[];
+  /** What could not be read because something threw. */
+  readonly unmade: readonly Finding[];
+}
+
+export type Queries = ReturnType<typeof queriesOf>;
+
+/** The order in which declarations are lowered and their problems reported. */
+export const phases: readonly Declared[] = ['Unread', 'Shop', 'Family', 'Sequence', 'Procedure', 'Job'];
+
+/** Ranks of firewalls: what is declared; then what is gathered from all files and asked of for each. */
+const [declared, gathered] = [1, 2];
+
+/**
+ * The arrows from text to findings. Everything is computed in sources relative to declarations, by id, so that what moves
+ * is not computed again.
+ */
+export function queriesOf(db: Database, trees: Trees) {
+  const texts = db.input<string>();
+  /** All files, in order. */
+  const files = db.input<readonly string[]>();
+  const uris = () => files.get('') ?? [];
+  const textOf = (uri: string) => texts.get(uri) ?? '';
+
+  const parsed = db.query('parsed', (uri): ParsedFile => {
+    const text = textOf(uri);
+    const tree = trees.tree(uri, text);
+    const nodes = [...trees.nodes(uri, text).values()];
+    return {
+      problems: tree.problems,
+      declarations: nodes.map(declarationOf),
+      fingerprints: new Map(nodes.map((node) => [node.id, fingerprintOf(node, text, tree)])),
+      lines: new Map(nodes.map((node) => [node.id, node.line])),
+      symbols: symbolsOf(tree.ast),
+    };
+  });
+  /** What is declared in a file; of jobs alone, by their heads, so that it is not parsed for it. */
+  const heads = db.query(
+    'heads',
+    (uri): Heads => {
+      const jobs = jobHeads(textOf(uri));
+      return jobs === null
+        ? { areJobs: false, declarations: parsed(uri).declarations }
+        : { areJobs: true, declarations: jobsNamed(uri, jobs) };
+    },
+    { equal, firewall: declared },
+  );
+  /** Ids in a file as it is parsed. */
+  const idsIn = db.query('ids in', (uri) => parsed(uri).declarations.map(({ id }) => id), {
+    equal,
+    firewall: declared,
+  });
+  /** What a declaration is made of; null: there is none. */
+  const fingerprint = db.query('declaration', (id) => parsed(uriOfId(id)).fingerprints.get(id) ?? null, {
+    firewall: declared,
+  });
+  const index = db.query('index', () => indexOf(uris().flatMap((uri) => heads(uri).declarations)), {
+    firewall: declared,
+  });
+  const none: readonly string[] = [];
+  const ids = db.query('ids', (kind) => index('').ids.get(kind) ?? none, { equal, firewall: declared });
+  const named = db.query('named', (key) => index('').named.get(key) ?? none, { equal, firewall: declared });
+  const isPartNumber = db.query('part number', (name) => index('').partNumbers.has(name), { firewall: declared });
+  const isOneTooMany = db.query('one too many', (id) => index('').tooMany.has(id), { firewall: declared });
+  const forFamily = db.query('for family', (name) => index('').forFamily.get(name) ?? none, {
+    equal,
+    firewall: declared,
+  });
+  const withSteps = db.query('with steps', (id) => index('').withSteps.get(id) ?? none, { equal, firewall: declared });
+  const near = db.query(
+    'nearest',
+    (key) => {
+      const [written, kind, ...more] = JSON.parse(key) as [string, string, ...string[]];
+      return nearest(written, [...more, ...(index('').names.get(kind) ?? none)]);
+    },
+    { equal, firewall: declared },
+  );
+
+  const first = (kind: Declared, name: string) => named(nameKey(kind, name))[0] ?? null;
+
+  /** The tree of a declaration: reading it depends on what it is made of, and not on where it is. */
+  function nodeOf(id: string): ast.Declaration | null {
+    if (fingerprint(id) === null) return null;
+    const uri = uriOfId(id);
+    return trees.nodes(uri, texts.peek(uri) ?? '').get(id)!.node;
+  }
+
+  const scope: Scope = {
+    shop: (name) => modelNamed<Shop>('Shop', name),
+    family: (name) => modelNamed<Family>('Family', name),
+    procedure: (name) => nodeNamed<ast.Procedure>('Procedure', name),
+    sequence: (name) => nodeNamed<ast.Sequence>('Sequence', name),
+    signature(name) {
+      const id = first('Procedure', name);
+      return id === null ? null : signature(id);
+    },
+    isDeclared: (kind, name) => first(kind, name) !== null,
+    nearest: (written, kind, more = []) => near(JSON.stringify([written, kind, ...more])),
+    isPartNumber,
+    isOneTooMany: (node) => isOneTooMany(trees.anchorOf(node).id),
+    stocks: () => ids('Shop').flatMap((id) => (model(id) as Shop | null)?.stocks ?? []),
+    testsFor: (family) => {
+      const of = modelNamed<Family>('Family', family);
+      return forFamily(family).flatMap((id) => ((model(id) as Procedure | null)?.family === of ? tests(id) : []));
+    },
+  };
+
+  function modelNamed<T>(kind: Declared, name: string): T | null {
+    const id = first(kind, name);
+    return id === null ? null : (model(id) as T | null);
+  }
+
+  function nodeNamed<T>(kind: Declared, name: string): T | null {
+    const id = first(kind, name);
+    return id === null ? null : (nodeOf(id) as T | null);
+  }
+
+  const lowered = db.query(
+    'lowered',
+    (id): Lowered => {
+      const node = nodeOf(id);
+      const context = new Context((declaration) => trees.anchorOf(declaration));
+      const made = node === null ? null : lower(context, node, id);
+      const { problems, links, defects } = context;
+      return { model: made, problems, links, defects };
+    },
+    { equal },
+  );
+
+  function lower(context: Context, node: ast.Declaration, id: string): Model {
+    switch (node.$type) {
+      case 'Unread':
+        unreadLine(context, node, ['shop', 'family', 'procedure', 'job', 'sequence']);
+        return null;
+      case 'Shop':
+        return context.attempt('reading this shop', node, () => shopOf(context, node));
+      case 'Family':
+        return context.attempt('reading this family', node, () => familyOf(context, node));
+      case 'Sequence':
+        return parameters(context, node);
+      case 'Procedure':
+        context.attempt('reading this procedure', node, () => {
+          for (const item of node.items) if (item.$type === 'Sequence') parameters(context, item);
+        });
+        if (first('Procedure', node.name) !== id) return null;
+        return context.attempt('reading this procedure', node, () =>
+          context.readAs(node, () => procedureOf(context, node, scope)),
+        );
+      case 'Job':
+        return context.attempt('reading this job', node, () => jobOf(context, node, scope));
+    }
+  }
+
+  function parameters(context: Context, node: ast.Sequence): null {
+    context.attempt('reading this sequence', node, () => unusedParameters(context, node));
+    return null;
+  }
+
+  /** The model alone, without where its names are linked. */
+  const model = db.query('model', (id) => lowered(id).model, { equal });
+  const signature = db.query(
+    'signature',
+    (id) => {
+      const procedure = model(id) as Procedure | null;
+      return procedure === null ? null : signatureOf(procedure);
+    },
+    { equal },
+  );
+  const facts = db.query('facts', (id) => factsOf(model(id) as Procedure), { equal });
+  const tests = db.query('tests', (id) => testsOf(model(id) as Procedure), { equal });
+  /** A family's names that only shops and procedures declare. */
+  const uses = db.query(
+    'uses',
+    (id) => {
+      const family = model(id) as Family | null;
+      const context = new Context((declaration) => trees.anchorOf(declaration));
+      const node = nodeOf(id) as ast.Family | null;
+      if (node !== null && family !== null && first('Family', family.name) === id)
+        context.attempt('reading this family', node, () => familyUses(context, node, family, scope));
+      const { problems, links, defects } = context;
+      return { problems, links, defects };
+    },
+    { equal },
+  );
+  /** A second declaration of a name. */
+  const duplicate = db.query(
+    'duplicate',
+    (id): readonly ResolveProblem[] => {
+      const node = nodeOf(id);
+      if (node === null || node.$type === 'Unread') return [];
+      const kind = node.$type;
+      const name = nameOfId(id);
+      // The head of a job may be none when its file is parsed.
+      const before = named(nameKey(kind, name)).find((other) => other === id || fingerprint(other) !== null);
+      if (before === undefined || before === id) return [];
+      const context = new Context((declaration) => trees.anchorOf(declaration));
+      const [one, other] = [nodeOf(before)!, node].map((each) => ({ name, source: context.source(each, 'name') }));
+      context.unique([one!, other!], kind.toLowerCase());
+      return context.problems;
+    },
+    { equal },
+  );
+  const concessions = db.query(
+    'concessions',
+    (id): readonly Allow[] => {
+      // Most have none: the tree is not walked for it.
+      if (fingerprint(id)?.includes('allow') !== true) return [];
+      const context = new Context((declaration) => trees.anchorOf(declaration));
+      const node = nodeOf(id)!;
+      return context.attempt('reading what is allowed', node, () => allowsWithin(context, node)) ?? [];
+    },
+    { equal },
+  );
+  const unread = db.query(
+    'unread',
+    (id) => unreadPlaces([...lowered(id).problems, ...(kindOfId(id) === 'Family' ? uses(id).problems : [])]),
+    { equal },
+  );
+
+  const surroundings = (...of: readonly string[]): Surroundings => ({
+    concessionsIn: concessions,
+    unread: of.flatMap(unread),
+  });
+
+  /** What rules say of a procedure and the paths through it. Its states are gone when they have spoken. */
+  const outcome = db.query('outcome', (id): Outcome => {
+    const procedure = model(id) as Procedure | null;
+    if (procedure === null) return { findings: [], used: [] };
+    return procedureFindings(procedure, surroundings(id, procedure.family.source.file, procedure.shop.source.file));
+  });
+
+  /** What rules say of a declaration as such. */
+  const judged = db.query('judged', (id): Outcome => {
+    const allowed = concessionFindings(concessions(id), surroundings(id));
+    const one = judgedOf(id);
+    const own = one === null ? null : declarationFindings(one, surroundings(id));
+    return own === null
+      ? allowed
+      : { findings: [...allowed.findings, ...own.findings], used: [...allowed.used, ...own.used] };
+  });
+
+  function judgedOf(id: string): Judged | null {
+    const kind = kindOfId(id);
+    // Of a name that is declared twice the first counts.
+    if ((kind === 'Shop' || kind === 'Family') && first(kind, nameOfId(id)) !== id) return null;
+    if (kind !== 'Shop' && kind !== 'Family' && kind !== 'Job') return null;
+    const made = model(id);
+    if (made === null) return null;
+    switch (kind) {
+      case 'Shop':
+        return { kind: 'shop', shop: made as Shop };
+      case 'Family':
+        return { kind: 'family', family: made as Family };
+      case 'Job':
+        return { kind: 'job', job: jobWith(made as LoweredJob)! };
+    }
+  }
+
+  function jobWith({ of, ...job }: LoweredJob): Job | null {
+    const id = first('Procedure', of);
+    return id === null ? null : { ...job, procedure: facts(id) };
+  }
+
+  /** All that is said while a declaration is lowered, and of its name. */
+  const reported = db.query('reported', (id): Reported => {
+    const { problems, links, defects } = lowered(id);
+    const more = kindOfId(id) === 'Family' ? uses(id) : nothing;
+    return {
+      problems: [...problems, ...duplicate(id), ...more.problems],
+      links: [...links, ...more.links],
+      defects: [...defects, ...more.defects],
+    };
+  });
+
+  const reportedBy = (id: string) =>
+    reported(id).problems.map((problem) => ({ phase: phases.indexOf(kindOfId(id)), problem }));
+
+  /** Problems that come of the declarations of a file, in whatever file they are. Those of a job are in its own. */
+  const problemsFrom = db.query(
+    'problems from',
+    (uri) =>
+      heads(uri).areJobs
+        ? []
+        : idsIn(uri)
+            .filter((id) => kindOfId(id) !== 'Job')
+            .flatMap(reportedBy),
+    { equal },
+  );
+  const allProblems = db.query(
+    'all problems',
+    () => {
+      const all = uris()
+        .flatMap(problemsFrom)
+        .sort((a, b) => a.phase - b.phase);
+      return byUri(all, ({ problem }) => problem.source.file);
+    },
+    { equal: equalMaps, firewall: gathered },
+  );
+  const problemsIn = db.query('problems in', (uri) => allProblems('').get(uri) ?? [], { equal, firewall: gathered });
+  const ofProblems = db.query('of problems', (uri): Outcome => {
+    const own = idsIn(uri).filter((id) => heads(uri).areJobs || kindOfId(id) === 'Job');
+    const all = [...problemsIn(uri), ...own.flatMap(reportedBy)];
+    const problems = all.map(({ problem }) => problem);
+    return problemFindings(problems, { concessionsIn: concessions, unread: [] });
+  });
+
+  /** Concessions that silenced something in the procedures of a file, in whatever file they are. */
+  const usedFrom = db.query(
+    'used from',
+    (uri) => {
+      if (heads(uri).areJobs) return [];
+      const procedures = idsIn(uri).filter((id) => kindOfId(id) === 'Procedure');
+      return procedures.flatMap((id) => outcome(id).used.map(placeKey));
+    },
+    { equal },
+  );
+  const allUsed = db.query('all used', () => new Set(uris().flatMap(usedFrom)), {
+    equal: equalSets,
+    firewall: gathered,
+  });
+  const isUsedAnywhere = db.query('is used', (key) => allUsed('').has(key), { firewall: gathered });
+  /** One in a procedure is heard in that and in those that are like it; others may be wherever they are used. */
+  function isUsed(allow: Allow): boolean {
+    const key = placeKey(allow);
+    const { file } = allow.source;
+    return kindOfId(file) === 'Procedure'
+      ? withSteps(file).some((id) => outcome(id).used.some((one) => placeKey(one) === key))
+      : isUsedAnywhere(key);
+  }
+
+  const findingsFrom = db.query('findings from', (uri): FileFindings => {
+    const all = idsIn(uri);
+    const common = [ofProblems(uri), ...all.map(judged)];
+    const used = new Set(common.flatMap((one) => one.used.map(placeKey)));
+    const allowed = all.flatMap(concessions).filter((allow) => !used.has(placeKey(allow)));
+    return {
+      common: common.flatMap(({ findings }) => findings),
+      own: all.flatMap((id) => (kindOfId(id) === 'Procedure' ? [{ id, findings: outcome(id).findings }] : [])),
+      idle: idleConcessions(allowed.filter((allow) => !isUsed(allow))),
+      unmade: all.flatMap((id) =>
+        reported(id).defects.map(({ what, source, error }) => internalError(what, source, error)),
+      ),
+    };
+  });
+
+  return {
+    texts,
+    files,
+    parsed,
+    idsIn,
+    index,
+    model,
+    reported,
+    concessions,
+    findingsFrom,
+  };
+}
+
+function placeKey({ source: { file, range } }: Allow): string {
+  return `${file}:${range.start.line}:${range.start.character}`;
+}
+
+function byUri<T>(items: readonly T[], idOf: (item: T) => string): Map<string, T[]> {
+  const map = new Map<string, T[]>();
+  for (const item of items) {
+    const uri = uriOfId(idOf(item));
+    const known = map.get(uri);
+    if (known === undefined) map.set(uri, [item]);
+    else known.push(item);
+  }
+  return map;
+}
+
+function equalMaps<T>(one: ReadonlyMap<string, T>, other: ReadonlyMap<string, T>): boolean {
+  return one.size === other.size && [...one].every(([key, value]) => equal(value, other.get(key)));
+}
+
+function equalSets(one: ReadonlySet<string>, other: ReadonlySet<string>): boolean {
+  return one.size === other.size && [...one].every((key) => other.has(key));
+}

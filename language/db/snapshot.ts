@@ -1,0 +1,190 @@
+import type { Job } from '../model/job.ts';
+import type { Procedure } from '../model/procedure.ts';
+import type { Allow, Source } from '../model/source.ts';
+import type { Link } from '../semantics/context.ts';
+import { type Declared, kindOfId, uriOfId } from '../semantics/declaration-id.ts';
+import type { LoweredJob } from '../semantics/job.ts';
+import type { Resolved } from '../semantics/resolved.ts';
+import { isSomewhere, readableNames } from '../semantics/signature.ts';
+import { type Declaration, type Index, nameKey } from './declarations.ts';
+import { type LineOf, locatedModel } from './located.ts';
+import { type FileFindings, type Model, type ParsedFile, phases, type Queries, type Reported } from './queries.ts';
+
+interface DeclarationState {
+  readonly model: Model;
+  readonly reported: Reported;
+  readonly concessions: readonly Allow[];
+}
+
+/**
+ * Results as they are now, worked out when they are read. They are kept relative to their declarations, and given out
+ * in their files. Once the files change only what was read, or all where it was `completed`, can be had.
+ */
+export class Snapshot {
+  readonly uris: readonly string[];
+  private readonly queries: Queries;
+  private readonly index: Index;
+  private readonly known: ReadonlySet<string>;
+  private readonly parsed = new Map<string, ParsedFile>();
+  private readonly states = new Map<string, DeclarationState>();
+  /** Where each procedure reads what, by name. */
+  private readonly readings = new Map<string, ReadonlyMap<string, Source>>();
+  private readonly jobs = new Map<string, Job>();
+  private readonly found = new Map<string, FileFindings>();
+  private readonly lineOf: LineOf = (id) => this.file(uriOfId(id)).lines.get(id) ?? 0;
+
+  constructor(queries: Queries, uris: readonly string[]) {
+    this.queries = queries;
+    this.uris = uris;
+    this.index = queries.index('');
+    this.known = new Set(uris);
+  }
+
+  /** Works everything out. */
+  complete(): this {
+    for (const uri of this.uris) this.findings(uri);
+    for (const uri of this.uris) this.file(uri);
+    for (const id of this.ids()) this.state(id);
+    return this;
+  }
+
+  file(uri: string): ParsedFile {
+    const known = this.parsed.get(uri) ?? this.queries.parsed(uri);
+    this.parsed.set(uri, known);
+    return known;
+  }
+
+  has(uri: string): boolean {
+    return this.known.has(uri);
+  }
+
+  findings(uri: string): FileFindings {
+    const known = this.found.get(uri) ?? this.queries.findingsFrom(uri);
+    this.found.set(uri, known);
+    return known;
+  }
+
+  /** A result with its sources in their files. */
+  located<T extends object>(model: T): T {
+    return locatedModel(model, this.lineOf);
+  }
+
+  /** Declarations of one kind, whether or not they can be read. */
+  declared(kind: Declared): Declaration[] {
+    return this.index.all.filter(({ id }) => kindOfId(id) === kind);
+  }
+
+  /** Ids of one kind, or of all, in order. */
+  ids(kind?: Declared): string[] {
+    return this.uris.flatMap((uri) => this.idsIn(uri, kind));
+  }
+
+  idsIn(uri: string, kind?: Declared): string[] {
+    return this.file(uri).declarations.flatMap(({ id }) => (kind === undefined || kindOfId(id) === kind ? [id] : []));
+  }
+
+  /** Ids of all declarations of a name. */
+  idsOf(kind: Declared, name: string): readonly string[] {
+    return this.index.named.get(nameKey(kind, name)) ?? [];
+  }
+
+  /** Null where it cannot be read, or another of its name comes first. */
+  procedure(id: string): Procedure | null {
+    return this.state(id).model as Procedure | null;
+  }
+
+  /** The same object each time. */
+  job(id: string): Job | null {
+    const known = this.jobs.get(id);
+    if (known !== undefined) return known;
+    const lowered = this.state(id).model as LoweredJob | null;
+    if (lowered === null) return null;
+    const { of, ...job } = this.located(lowered);
+    const [procedure] = this.idsOf('Procedure', of);
+    const made = { ...job, procedure: this.located(this.procedure(procedure!)!) };
+    this.jobs.set(id, made);
+    return made;
+  }
+
+  links(): Link[] {
+    return phases.flatMap((kind) => this.ids(kind).flatMap((id) => this.ended(this.state(id).reported.links)));
+  }
+
+  /** The links of names that are written in a file. Those of a sequence come of the procedures that call it. */
+  linksIn(uri: string): Link[] {
+    if (!this.has(uri)) return [];
+    const written = this.idsIn(uri);
+    return phases.flatMap((kind) =>
+      this.ids(kind).flatMap((id) => {
+        const byUse = linksByUse(this.state(id).reported);
+        return written.flatMap((other) => this.ended(byUse.get(other) ?? []));
+      }),
+    );
+  }
+
+  resolved(jobs: readonly Job[], links: readonly Link[]): Resolved {
+    const reported = phases.flatMap((kind) => this.ids(kind).map((id) => this.state(id).reported));
+    return {
+      shops: firstOfEach(this.models('Shop')),
+      families: firstOfEach(this.models('Family')),
+      procedures: this.models('Procedure'),
+      jobs,
+      concessions: this.ids().flatMap((id) => this.state(id).concessions.map((one) => this.located(one))),
+      problems: reported.flatMap(({ problems }) => problems.map((one) => this.located(one))),
+      links,
+      defects: reported.flatMap(({ defects }) => defects.map((one) => this.located(one))),
+    };
+  }
+
+  /** Links with their targets: of a job that names what its procedure reads, where that is read. */
+  private ended(links: readonly Link[]): Link[] {
+    return links.map((link) => {
+      const { target, name } = link;
+      return this.located(isSomewhere(target) ? { ...link, target: this.reading(target.file, name) } : link);
+    });
+  }
+
+  private reading(id: string, name: string): Source {
+    const known =
+      this.readings.get(id) ?? new Map(readableNames(this.procedure(id)!).map((use) => [use.name, use.source]));
+    this.readings.set(id, known);
+    return known.get(name)!;
+  }
+
+  private state(id: string): DeclarationState {
+    const known = this.states.get(id) ?? {
+      model: this.queries.model(id),
+      reported: this.queries.reported(id),
+      concessions: this.queries.concessions(id),
+    };
+    this.states.set(id, known);
+    return known;
+  }
+
+  private models<T extends object>(kind: Declared): T[] {
+    return this.ids(kind).flatMap((id) => {
+      const { model } = this.state(id);
+      return model === null ? [] : [this.located(model as object) as T];
+    });
+  }
+}
+
+const linksOf = new WeakMap<Reported, ReadonlyMap<string, readonly Link[]>>();
+
+function linksByUse(reported: Reported): ReadonlyMap<string, readonly Link[]> {
+  const known = linksOf.get(reported);
+  if (known !== undefined) return known;
+  const links = new Map<string, Link[]>();
+  for (const link of reported.links) {
+    const same = links.get(link.use.file);
+    if (same === undefined) links.set(link.use.file, [link]);
+    else same.push(link);
+  }
+  linksOf.set(reported, links);
+  return links;
+}
+
+function firstOfEach<T extends { readonly name: string }>(models: readonly T[]): T[] {
+  const names = new Set<string>();
+  return models.filter(({ name }) => !names.has(name) && names.add(name));
+}

@@ -1,0 +1,83 @@
+import type { Block, Procedure, TestFigures } from '../model/procedure.ts';
+import type { NameUse, Source } from '../model/source.ts';
+
+/**
+ * What a job may say of a procedure: all that others know of it, and nothing of how its steps are done or where they
+ * are, so that a job is lowered again for none of that.
+ */
+export interface Signature
+  extends Pick<Procedure, 'name' | 'source' | 'family' | 'shop' | 'revision' | 'numbers' | 'specs'> {
+  /** What can be read of a unit: specs, tests, and what is read or set by a name of its own. */
+  readonly readable: readonly NameUse[];
+  /** Parts that a step tightens or locks. */
+  readonly tightened: readonly string[];
+  readonly tests: readonly TestSignature[];
+}
+
+export interface TestSignature extends Pick<TestFigures, 'within' | 'inTime' | 'reads'> {
+  readonly name: string;
+}
+
+export function signatureOf(procedure: Procedure): Signature {
+  const { name, source, family, shop, revision, numbers, specs, stages, repairs } = procedure;
+  const steps = [...stages, ...repairs].flatMap((block) => block.steps);
+  const tightening = steps.filter(({ verb }) => verb === 'torque' || verb === 'lock');
+  return {
+    name,
+    source,
+    family,
+    shop,
+    revision,
+    numbers,
+    specs,
+    readable: withoutPlaces(readableNames(procedure), somewhere(source)),
+    tightened: [...new Set(tightening.flatMap(({ objects }) => objects.map((object) => object.name)))],
+    tests: stages.flatMap((stage) =>
+      stage.steps.flatMap((step) => {
+        if (step.verb !== 'test') return [];
+        const { within, inTime, reads } = step.test!;
+        return [withoutPlaces({ name: step.gate!.name, within, inTime, reads }, somewhere(source))];
+      }),
+    ),
+  };
+}
+
+/** Where in its declaration something is has to be asked when it matters, by its name. */
+function somewhere({ file }: Source): Source {
+  return { file, range: { start: { line: -1, character: 0 }, end: { line: -1, character: 0 } } };
+}
+
+/** A source in a signature that says only which declaration it is in. */
+export function isSomewhere({ range }: Source): boolean {
+  return range.start.line < 0;
+}
+
+/** What is read in a procedure: specs, tests, and what is read or set by a name of its own; where it is read first. */
+export function readableNames({ specs, stages, repairs }: Procedure): NameUse[] {
+  const steps = [...stages, ...repairs].flatMap((block) => block.steps);
+  const named = steps.flatMap((step): NameUse[] => {
+    if (step.verb === 'test') return [{ name: step.gate!.name, source: step.source }];
+    return step.reading !== null ? [{ name: step.reading, source: step.source }] : [];
+  });
+  const all = [...specs.map(({ name, source }) => ({ name, source })), ...named];
+  return all.filter(({ name }, index) => all.findIndex((other) => other.name === name) === index);
+}
+
+/** A procedure as far as the figures of its jobs depend on it: without the places of its steps, and without their words. */
+export function factsOf(procedure: Procedure): Procedure {
+  const bare = <T extends Block>(block: T): T => ({
+    ...block,
+    allow: [],
+    steps: block.steps.map((step) => ({ ...step, hazards: [], dangers: [], allow: [], note: null })),
+  });
+  const { family, shop, stages, repairs, ...rest } = procedure;
+  const facts = { ...rest, hazards: [], allow: [], stages: stages.map(bare), repairs: repairs.map(bare) };
+  return { ...withoutPlaces(facts, somewhere(procedure.source)), family, shop };
+}
+
+function withoutPlaces<T>(value: T, place: Source): T {
+  if (typeof value !== 'object' || value === null) return value;
+  if (Array.isArray(value)) return value.map((one) => withoutPlaces(one, place)) as T;
+  if ('file' in value && 'range' in value) return place as T;
+  return Object.fromEntries(Object.entries(value).map(([key, one]) => [key, withoutPlaces(one, place)])) as T;
+}
