@@ -22,16 +22,11 @@ export interface Across {
 export function acrossSet(procedure: Procedure, test: string, kind: Kind, number: string | null = null): Across | null {
   const isSame = sameReading(procedure, test);
   for (const step of procedure.stages.flatMap(({ steps }) => steps)) {
-    if (step.verb !== 'across' || step.test?.spread == null) continue;
+    if (step.verb !== 'across' || step.spread === null) continue;
     if (number !== null && step.only !== null && !step.only.includes(number)) continue;
-    const width = window(step.test.spread).high;
+    const width = window(step.spread).high;
     if (width === null || kindOfUnit(width.unit) !== kind) continue;
-    if (isSame(comparedBy(step))) return { step, width: asDifference(width) };
+    if (isSame(step.gate.test)) return { step, width: asDifference(width) };
   }
   return null;
-}
-
-/** The name of what a step compares across the set. */
-export function comparedBy({ gate }: Step): string {
-  return gate!.name.replace(/^across /u, '');
 }

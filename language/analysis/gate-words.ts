@@ -1,16 +1,16 @@
-import type { Step } from '../model/procedure.ts';
+import type { GateStep } from '../model/steps.ts';
 
 /** A gate in the middle of a sentence: `opening`, `the check at 5.3`, `opening across the set`. */
-export function gateWords({ gate, verb, number, reading }: Step): string {
-  switch (verb) {
+export function gateWords({ gate, number }: GateStep): string {
+  switch (gate.kind) {
     case 'check':
     case 'measure':
-      return `the ${verb} at ${number}`;
+      return `the ${gate.kind} at ${number}`;
     case 'across':
-      return `${gate!.name.replace(/^across /u, '')} across the set`;
+      return `${gate.test} across the set`;
     case 'set':
-      return `the setting of ${reading}`;
-    default:
-      return gate!.name;
+      return `the setting of ${gate.test}`;
+    case 'test':
+      return gate.test;
   }
 }

@@ -1,5 +1,6 @@
 import type { Procedure } from '../model/procedure.ts';
 import type { Asset } from '../model/shop.ts';
+import { readingOf } from '../model/steps.ts';
 import { decimalsOf, tenTo, written } from '../quantities/decimal.ts';
 import { kindOfLimit, kindOfUnit, unitOf, window } from '../quantities/index.ts';
 import type { Difference, Kind, Limit, Quantity, UnitName } from '../quantities/types.ts';
@@ -15,7 +16,7 @@ export function gaugeOfReading(procedure: Procedure, test: string, limit: Limit)
   known.set(procedure, all);
   for (const work of all) {
     const { step } = work;
-    if (work.does !== 'read' || work.kind !== kind || (step.gate?.name !== test && step.reading !== test)) continue;
+    if (work.does !== 'read' || work.kind !== kind || readingOf(step) !== test) continue;
     const [tool] = toolsFor(procedure, work, { limit, number: null, acceptance: 'simple' });
     if (tool !== undefined) return tool;
   }

@@ -1,5 +1,6 @@
 import type { LimitUse, Procedure, Spec, Step } from '../model/procedure.ts';
 import type { Source } from '../model/source.ts';
+import { isTestOf, own } from '../model/steps.ts';
 import type { Kind, Limit } from '../quantities/types.ts';
 
 /** One limit as it is written somewhere, with the words for it. */
@@ -62,39 +63,34 @@ export function stepLimits(procedure: Procedure): Written[] {
 function limitsOfStep(step: Step, procedure: Procedure): Written[] {
   const made = (limit: Limit | null | undefined, words: string, kinds: readonly Kind[] | null): Written[] =>
     limit == null ? [] : [{ limit, words, source: step.source, step, spec: null, kinds }];
-  const { test } = step;
-  // What a test accepts (`accept at most 2 drops`) is held to as well.
-  const use = step.limit ?? test?.within ?? null;
-  const own = use?.form === 'limit' ? use.limit : null;
+  const test = own(step, 'test');
+  const use = own(step, 'limit');
+  const choose = own(step, 'choose');
   return [
     ...made(
-      own,
+      use?.form === 'limit' ? use.limit : null,
       step.verb === 'torque' || step.verb === 'lock' ? 'the torque' : 'the limit',
       step.verb === 'torque' || step.verb === 'lock' ? ['torque'] : test?.reads != null ? [test.reads] : null,
     ),
-    ...made(step.stretch, 'the stretch', ['length']),
+    ...made(own(step, 'stretch'), 'the stretch', ['length']),
     ...made(step.air, 'the air', ['pressure']),
-    ...made(step.bath, 'the bath', ['temperature']),
+    ...made(own(step, 'bath'), 'the bath', ['temperature']),
     ...made(test?.hold?.amount, 'the pressure held', ['pressure']),
     ...made(test?.from, 'the pressure at the start', ['pressure']),
     ...made(test?.to, 'the pressure at the end', ['pressure']),
     ...made(test?.forTime, 'the time', ['time']),
     ...made(test?.inTime, 'the time', ['time']),
     // With the gauge shut nothing is worked at a pressure.
-    ...made(test?.at, 'the speed', [
+    ...made(own(step, 'at'), 'the speed', [
       'stroke rate',
       'speed',
-      ...(test?.gauge === 'shut' ? [] : (['pressure'] as const)),
+      ...(own(step, 'gauge') === 'shut' ? [] : (['pressure'] as const)),
       'temperature',
       'angle',
       'cam angle',
     ]),
-    ...(test?.spread == null
-      ? []
-      : made(test.spread, 'the spread', kindsOfTest(procedure, step.gate!.name.replace(/^across /u, '')))),
-    ...(step.choose?.target == null
-      ? []
-      : made(step.choose.target, 'the target', kindsOfTest(procedure, step.choose.test))),
+    ...(step.verb === 'across' ? made(step.spread, 'the spread', kindsOfTest(procedure, step.gate.test)) : []),
+    ...(choose == null ? [] : made(choose.target, 'the target', kindsOfTest(procedure, choose.test))),
   ];
 }
 
@@ -113,9 +109,9 @@ export function limitsOfUse(procedure: Procedure, use: LimitUse): { limit: Limit
 }
 
 /** What the test of a name is of, by its spec or by what it reads; null: nobody says. */
-function kindsOfTest(procedure: Procedure, name: string | null): readonly Kind[] | null {
+function kindsOfTest(procedure: Procedure, name: string): readonly Kind[] | null {
   const steps = [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps);
-  const reads = steps.find((step) => step.gate?.name === name && step.test?.reads != null)?.test?.reads;
-  const kind = reads ?? procedure.specs.find((spec) => spec.name === name)?.kind ?? null;
+  const reads = steps.flatMap((step) => (isTestOf(step, name) ? (step.test.reads ?? []) : []));
+  const kind = reads[0] ?? procedure.specs.find((spec) => spec.name === name)?.kind ?? null;
   return kind === null ? null : [kind];
 }

@@ -47,7 +47,7 @@ export function wayWords(procedure: Procedure, way: Way): string {
   const failed =
     gate.verb === 'check' || gate.verb === 'measure'
       ? `the ${gate.verb} at ${gate.number}`
-      : `${gate.gate!.name} (${gate.number})`;
+      : `${gate.gate.id} (${gate.number})`;
   const repair = way.repair.inline ? `${way.repair.steps[0]!.verb} (R${number})` : `${way.repair.name} (R${number})`;
   const before = way.from.way.repair === null ? 'after ' : `${wayWords(procedure, way.from.way)}, then `;
   return `${before}${failed} fails and ${repair} is done`;

@@ -1,8 +1,9 @@
 import Fraction from 'fraction.js';
 import { shimRate, stackedSizes } from '../engineering/shim-stock.ts';
 import type { Part } from '../model/family.ts';
-import type { LimitUse, Procedure, Step } from '../model/procedure.ts';
+import type { Choice, LimitUse, Procedure, Step, StepOf } from '../model/procedure.ts';
 import type { Stock } from '../model/shop.ts';
+import { isTestOf } from '../model/steps.ts';
 import { exactText } from '../quantities/decimal.ts';
 import {
   amount,
@@ -21,7 +22,8 @@ import { aimOf } from './tool-choice.ts';
 
 /** A part, or a stack of several, chosen out of the drawer to bring a reading where it belongs. */
 export interface ShimChoice {
-  readonly step: Step;
+  readonly step: StepOf<'choose'>;
+  readonly choose: Choice;
   /** Those that are chosen together and lie one on the other: of copies by position the first ones. */
   readonly parts: readonly Part[];
   readonly stocks: readonly Stock[];
@@ -68,31 +70,33 @@ function choicesOf(procedure: Procedure): ShimChoice[] {
   const { family, shop } = procedure;
   return [...procedure.stages, ...procedure.repairs].flatMap(({ steps }) =>
     steps.flatMap((step) => {
-      if (step.choose === null) return [];
+      if (step.verb !== 'choose' || step.choose === null) return [];
+      const { choose } = step;
       const all = step.objects.flatMap(({ name }) => family.parts.find((part) => part.name === name) ?? []);
       const parts = all.filter(({ position }) => position === all[0]!.position);
       const stocks = parts.flatMap((part) => shop.stocks.find(({ name }) => name === part.chosenFrom) ?? []);
       if (stocks.length === 0 || stocks.length < parts.length) return [];
-      const most = thicknessLimit(family, parts, step.choose.neverAbove);
+      const most = thicknessLimit(family, parts, choose.neverAbove);
       const end = most === null ? null : amount(most);
       const sizes = stackedSizes(stocks);
       return [
         {
           step,
+          choose,
           parts,
           stocks,
           most,
           sizes: sizes?.filter((size) => end === null || size.compare(end) <= 0) ?? null,
-          test: step.choose.test,
-          cases: casesOf(procedure, step),
+          test: choose.test,
+          cases: casesOf(procedure, step, choose),
         },
       ];
     }),
   );
 }
 
-function casesOf(procedure: Procedure, step: Step): ChoiceCase[] {
-  const { test, target, targetSpec, rate } = step.choose!;
+function casesOf(procedure: Procedure, step: Step, choose: Choice): ChoiceCase[] {
+  const { test, target, targetSpec, rate } = choose;
   const use = limitOfReading(procedure, test);
   const limits = (of: LimitUse | null, which: Which = 'rebuilt') =>
     of === null ? [] : judgedLimits(procedure, step, of, [which]);
@@ -135,8 +139,8 @@ function specUse(spec: string, { source }: Step): LimitUse {
 
 /** What a test is held to: its own limit, or the spec of its name. */
 export function limitOfReading({ stages, specs }: Procedure, name: string): LimitUse | null {
-  const tests = stages.flatMap(({ steps }) => steps.filter((step) => step.verb === 'test' && step.gate?.name === name));
-  const within = tests.map((step) => step.test?.within ?? null).find((use) => use !== null);
+  const tests = stages.flatMap(({ steps }) => steps.filter((step) => isTestOf(step, name)));
+  const within = tests.map(({ limit }) => limit).find((use) => use !== null);
   const spec = specs.find((one) => one.name === name);
   return within ?? (spec === undefined ? null : { form: 'spec', spec: spec.name, source: spec.source });
 }

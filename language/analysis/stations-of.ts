@@ -1,4 +1,5 @@
 import type { Procedure, Repair, Stage } from '../model/procedure.ts';
+import { failEntries } from '../model/steps.ts';
 
 /**
  * Where each stage and repair may be done. A stage that names no station stays where the one before it was; a repair
@@ -15,7 +16,7 @@ export function stationsOf(procedure: Procedure): ReadonlyMap<Stage | Repair, Re
   for (const repair of procedure.repairs)
     stations.set(repair, new Set(repair.station === null ? [] : [repair.station]));
   const sendFrom = (block: Stage | Repair) => {
-    for (const entry of block.steps.flatMap((step) => step.gate?.onFail ?? [])) {
+    for (const entry of block.steps.flatMap((step) => failEntries(step))) {
       const repair = repairs.get(entry.repair);
       if (repair === undefined || repair.station !== null) continue;
       const there = stations.get(repair)!;

@@ -1,6 +1,7 @@
 import type { Result } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Named, NameUse } from '../model/source.ts';
+import { isTestOf, readingOf } from '../model/steps.ts';
 import { formatQuantity, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
 import { kindAdmits } from '../quantities/kinds.ts';
 import type { Kind, Quantity, UnitName } from '../quantities/types.ts';
@@ -178,7 +179,7 @@ class ResultReader {
     const name = this.find(first, 'test', this.readable);
     if (value === null) return this.refuse(node, 'Write what was read, or pass or fail.');
     this.only(node, ['value', 'tool', 'gauge', 'text']);
-    if (name !== null && this.isOf(value, readingOf(procedure, name), node))
+    if (name !== null && this.isOf(value, readableOf(procedure, name), node))
       written.results.push({ form: 'reading', name, asFound, value, ...this.readOn(facts, value), text, source });
   }
 
@@ -274,8 +275,8 @@ class ResultReader {
 function readableNames({ specs, stages, repairs }: Procedure): NameUse[] {
   const steps = [...stages, ...repairs].flatMap((block) => block.steps);
   const named = steps.flatMap((step): NameUse[] => {
-    if (step.verb === 'test') return [{ name: step.gate!.name, source: step.source }];
-    return step.reading !== null ? [{ name: step.reading, source: step.source }] : [];
+    const name = readingOf(step);
+    return name === null ? [] : [{ name, source: step.source }];
   });
   const all: readonly (Named | NameUse)[] = [...specs, ...named];
   return all.filter(({ name }, index) => all.findIndex((other) => other.name === name) === index);
@@ -324,12 +325,12 @@ function only(...kinds: readonly Kind[]): Readable {
 }
 
 /** What a test reads: every unit that the limits take which it is held to; without one, what its own words take. */
-function readingOf({ specs, stages, numbers }: Procedure, name: string): Readable {
-  const test = stages.flatMap(({ steps }) => steps).find((step) => step.verb === 'test' && step.gate!.name === name);
-  const { within = null, inTime = null, reads = null } = test?.test ?? {};
+function readableOf({ specs, stages, numbers }: Procedure, name: string): Readable {
+  const test = stages.flatMap(({ steps }) => steps).find((step) => isTestOf(step, name));
+  const { limit = null, test: { inTime, reads } = { inTime: null, reads: null } } = test ?? {};
   if (inTime !== null) return only('time');
-  if (within?.form === 'limit') return only(kindOfLimit(within.limit));
-  const spec = specs.find((one) => one.name === (within?.spec ?? name));
+  if (limit?.form === 'limit') return only(kindOfLimit(limit.limit));
+  const spec = specs.find((one) => one.name === (limit?.spec ?? name));
   const values = numbers.flatMap((number) => number.values.filter((value) => value.spec === spec?.name));
   const limits = [spec, ...values].flatMap((value) => [value?.rebuilt, value?.inService, value?.whenNew]);
   const kinds = limits.flatMap((limit) => (limit == null ? [] : kindOfLimit(limit)));

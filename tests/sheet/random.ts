@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { checkFiles } from '../../language/db/workspace.ts';
 import type { Allow, Job, Procedure, Repair, Source, Stage, Step } from '../../language/model/index.ts';
+import { own } from '../../language/model/steps.ts';
 import { numbersFrom, tastes, walk } from '../legal/walk.ts';
 import { procedureTexts, shopText } from '../oracle/random.ts';
 import { type Print, printOf } from './prints.ts';
@@ -55,9 +56,9 @@ function dressed(procedure: Procedure, words: Words, chance: Chance): Procedure 
       : one.hazards,
     allow: chance(0.1) ? [...one.allow, allowed(one.source, words)] : one.allow,
     text: one.text !== null && chance(0.5) ? words() : one.text,
-    accept: one.accept !== null && chance(0.5) ? words() : one.accept,
-    sourceText: one.limit?.form === 'limit' && chance(0.5) ? words() : one.sourceText,
-    holder: one.holder !== null && chance(0.5) ? words() : one.holder,
+    ...(own(one, 'accept') != null && chance(0.5) ? { accept: words() } : {}),
+    sourceText: own(one, 'limit')?.form === 'limit' && chance(0.5) ? words() : one.sourceText,
+    ...(own(one, 'holder') != null && chance(0.5) ? { holder: words() } : {}),
   });
   const place = <P extends Stage | Repair>(one: P): P => ({
     ...one,

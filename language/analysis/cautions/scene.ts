@@ -2,6 +2,7 @@ import type { Danger } from '../../model/danger.ts';
 import type { Family, Part } from '../../model/family.ts';
 import type { Step } from '../../model/procedure.ts';
 import type { Fluid } from '../../model/shop.ts';
+import { namedIn, own } from '../../model/steps.ts';
 import type { Verb } from '../../model/verbs.ts';
 import type { Quantity } from '../../quantities/types.ts';
 import { verbsThat } from '../../syntax/verbs/index.ts';
@@ -31,7 +32,7 @@ export const verbIs =
 
 /** The fluid that the step uses, as the shop declares it. */
 function fluidAt({ procedure, step }: Scene): Fluid | null {
-  return procedure.shop.fluids.find((fluid) => fluid.name === step.fluid) ?? null;
+  return procedure.shop.fluids.find((fluid) => fluid.name === own(step, 'fluid')) ?? null;
 }
 
 /** The step's fluid is of this kind. */
@@ -59,18 +60,18 @@ export const wetsBy =
 
 /** The parts that a step handles. */
 function partsAt({ procedure, step }: Scene): Part[] {
-  return [...step.objects, ...step.withObjects].flatMap((object) => partsOfObject(procedure.family, object));
+  return namedIn(step).flatMap((object) => partsOfObject(procedure.family, object));
 }
 
 /** The author's own words of a step, without those of its station and its parts. */
 export function ownWords(step: Step): string {
   return [
     step.text,
-    step.reading,
+    own(step, 'reading'),
     step.note,
-    step.holder,
-    step.accept,
-    ...(step.test?.conditions ?? []),
+    own(step, 'holder'),
+    own(step, 'accept'),
+    ...(own(step, 'conditions') ?? []),
     ...step.tools.map((tool) => (tool.form === 'words' ? tool.text : '')),
   ]
     .filter((word) => word != null)
@@ -155,7 +156,7 @@ const drives: readonly Verb[] = verbsThat('drives');
 export function isDriven(scene: Scene): Call | null {
   const { procedure, step } = scene;
   const electrical = ['voltage', 'current', 'resistance'] as const;
-  const reads = step.test?.reads;
+  const reads = own(step, 'test')?.reads;
   if (electrical.some((kind) => kind === reads)) return { because: { from: 'reading', what: `read ${reads}` } };
   const figure = ofKind(figuresOf(procedure, step), ...electrical);
   if (figure !== null) return { because: { from: 'figure', figure } };
@@ -213,7 +214,7 @@ const piercing: Quantity = { number: '7', unit: 'bar' };
 export function isHarmlessGas(scene: Pick<Scene, 'procedure' | 'step'>): boolean {
   const { procedure, step } = scene;
   if (!isPneumatic(step)) return false;
-  if (step.test?.conditions.includes('vacuum')) return true;
+  if (step.gas === 'vacuum') return true;
   const top = highest([...figuresOf(procedure, step), ...(step.air === null ? [] : airFigures(step))], 'pressure');
   return top !== null && atLeast([top], piercing) === null;
 }
@@ -236,16 +237,10 @@ function airFigures({ air }: Step): Quantity[] {
 /** The unit is under pressure, of whatever: its gauge is read, or it is pumped. */
 export function isPressed({ step, station }: Pick<Scene, 'step' | 'station'>): boolean {
   if (step.verb !== 'test' && step.verb !== 'set' && step.verb !== 'read') return false;
-  const figures = step.test;
-  return (
-    station?.pressure === true ||
-    (figures !== null &&
-      (figures.reads === 'pressure' ||
-        figures.hold !== null ||
-        figures.gauge !== null ||
-        figures.from !== null ||
-        figures.neverAbove !== null))
-  );
+  if (station?.pressure === true || step.gauge !== null) return true;
+  if (step.verb !== 'test') return false;
+  const { reads, hold, from, neverAbove } = step.test;
+  return reads === 'pressure' || hold !== null || from !== null || neverAbove !== null;
 }
 
 /** The unit is under test pressure that goes through skin. */
@@ -270,7 +265,7 @@ export function isSprayed(scene: Scene): Call | null {
 export function usesAir(scene: Scene): Call | null {
   const { step } = scene;
   if (step.verb === 'blow-dry') return verbIs('blow-dry')(scene);
-  const withAir = step.air !== null || (step.airNamed && !step.test?.conditions.includes('vacuum'));
+  const withAir = step.air !== null || step.gas === 'air';
   return withAir ? { because: { from: 'reading', what: 'with air' } } : null;
 }
 

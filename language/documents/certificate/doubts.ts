@@ -78,7 +78,7 @@ function readingDoubt(procedure: Procedure, unit: Unit, reading: ReadingResult):
   const shown = notShown(procedure, title, value, reading.tool);
   if (shown !== null || reading.watched === undefined) return shown;
   // The gauge of a leak-down shows the pressure that the time is counted from.
-  const from = asked.step?.test?.from ?? null;
+  const from = asked.step?.test.from ?? null;
   const gauge = procedure.shop.assets.find((asset) => asset.name === reading.watched);
   const start = from === null ? null : (window(from).nominal ?? window(from).high);
   if (gauge === undefined || (start === null ? suits(gauge, 'pressure') : shows(gauge, start))) return null;
@@ -119,7 +119,7 @@ function shimDoubt(procedure: Procedure, unit: Unit, { part, size, fitted, tool 
         });
   }
   const never = choosing(procedure, part)
-    .flatMap(({ choose }) => choose!.neverAbove ?? [])
+    .flatMap(({ neverAbove }) => neverAbove ?? [])
     .find((limit) => compare(size, limit) === 1);
   if (fitted && never !== undefined)
     return (w) => w.certificate.missing.overMost({ name: title, size: w.quantity(size), most: w.quantity(never) });

@@ -1,7 +1,7 @@
 import { guardedOn } from '../../engineering/guarded.ts';
 import type { Words } from '../../i18n/index.ts';
 import type { DoneResult, Job, ReadingResult, Result, ShimResult, TorqueResult, Unit } from '../../model/job.ts';
-import type { Procedure, Step } from '../../model/procedure.ts';
+import type { Procedure, Step, StepOf } from '../../model/procedure.ts';
 import type { Asset } from '../../model/shop.ts';
 import { decimalsOf, decimalValue, rounded } from '../../quantities/decimal.ts';
 import {
@@ -556,7 +556,7 @@ class UnitJudge {
   }
 
   private measuring(name: string): Step[] {
-    return this.allSteps().filter(({ limit }) => limit?.form === 'spec' && limit.spec === name);
+    return this.allSteps().filter((step) => 'limit' in step && step.limit?.form === 'spec' && step.limit.spec === name);
   }
 
   private allSteps(): Step[] {
@@ -621,8 +621,10 @@ function spreadsOf(
       if (read.length < 2) continue;
       const step = procedure.stages
         .flatMap(({ steps }) => steps)
-        .findLast((one) => one.verb === 'across' && one.gate?.name === `across ${name}` && isFor(one, number));
-      const limit = step?.test?.spread ?? null;
+        .findLast(
+          (one): one is StepOf<'across'> => one.verb === 'across' && one.gate.test === name && isFor(one, number),
+        );
+      const limit = step?.spread ?? null;
       if (limit === null) {
         problems.push((w) => w.certificate.missing.noSpread({ name: title }));
         continue;

@@ -358,7 +358,7 @@ export function conditionsText({ procedure, words }: Setting, { units }: JudgedJ
   const { certificate } = words;
   const said = units.flatMap(({ outcomes }) =>
     outcomes.flatMap(({ asked: { name, step } }) => {
-      const conditions = step?.test?.conditions ?? [];
+      const conditions = step?.conditions ?? [];
       return conditions.length === 0
         ? []
         : [

@@ -1,7 +1,8 @@
 import type { Joint, Part } from '../../model/family.ts';
-import type { LimitUse, PartNumber, Procedure, Stage, Step, StepObject } from '../../model/procedure.ts';
+import type { LimitUse, PartNumber, Procedure, Stage, Step, StepObject, TestFigures } from '../../model/procedure.ts';
 import type { Source } from '../../model/source.ts';
 import { specFor } from '../../model/spec-for.ts';
+import { failEntries, isAsFound, isTestOf, own } from '../../model/steps.ts';
 import { formatQuantity, kindOfUnit, type Limit, type Quantity } from '../../quantities/index.ts';
 import { ceilingText, limitText } from '../traveler/figures.ts';
 import { figureText, rateWords, type Which } from '../traveler/limits.ts';
@@ -196,7 +197,7 @@ class Layout {
       onto === undefined ? null : facts.on(words.inSentence(titleOf(onto))),
       thread,
       solid === null ? null : facts.ofClass(solid.propertyClass),
-      oiled || torqued.some(({ step }) => step.oiled) ? facts.oiled : null,
+      oiled || torqued.some(({ step }) => own(step, 'oiled')) ? facts.oiled : null,
       leftHand ? facts.leftHand : null,
       handTightIsFinal ? words.inSentence(words.facts.handTight) : null,
     ].filter((fact) => fact !== null);
@@ -223,8 +224,9 @@ class Layout {
   #torque(done: Done, what: string = specWords.what.torque): SpecFigure[] {
     const { step } = done;
     const figures: SpecFigure[] = [];
-    if (step.limit !== null) figures.push(this.#figure(what, done, this.#limit(done, step.limit, 'rebuilt')));
-    if (step.stretch !== null) figures.push(this.#written(done, words.facts.stretch, step.stretch));
+    const [use, stretch] = [own(step, 'limit'), own(step, 'stretch')];
+    if (use != null) figures.push(this.#figure(what, done, this.#limit(done, use, 'rebuilt')));
+    if (stretch != null) figures.push(this.#written(done, words.facts.stretch, stretch));
     if (figures.length === 0) {
       const cell = wordsCell('', lineOf(step.source), [missing('value', specWords.missing.torque)]);
       figures.push(this.#figure(what, done, () => cell));
@@ -280,11 +282,11 @@ class Layout {
       const setting = this.#done.filter(
         ({ step }) => step.verb === 'set' && (step.reading === sets || step.objects.some(({ name }) => name === part)),
       );
-      const tests = this.#done.filter(({ step }) => step.verb === 'test' && step.gate?.name === sets);
+      const tests = this.#done.filter(({ step }) => isTestOf(step, sets));
       const by = setting.length > 0 ? setting : tests;
       const limits = merged(
         by.flatMap((done) => {
-          const use = done.step.limit ?? done.step.test?.within ?? this.#specOf(sets, source);
+          const use = own(done.step, 'limit') ?? this.#specOf(sets, source);
           return use === null ? [] : this.#readings(done, use, what, ['rebuilt', 'whenNew']);
         }),
       );
@@ -334,13 +336,11 @@ class Layout {
     for (const done of this.#done) {
       const { step } = done;
       const name =
-        step.verb === 'test'
-          ? step.gate!.name
-          : step.verb === 'across'
-            ? step.gate!.name.replace(/^across /u, '')
-            : step.verb === 'read' || (step.verb === 'set' && !adjusted.has(step.reading ?? ''))
-              ? step.reading
-              : null;
+        step.verb === 'test' || step.verb === 'across'
+          ? step.gate.test
+          : step.verb === 'read' || (step.verb === 'set' && !adjusted.has(step.reading))
+            ? step.reading
+            : null;
       if (name === null) continue;
       byName.set(name, [...(byName.get(name) ?? []), done]);
     }
@@ -350,7 +350,9 @@ class Layout {
     const inOrder = [...byName].sort(([, a], [, b]) => first(a) - first(b));
     const items = inOrder.map(([name, dones]): SpecItem => {
       const accepts = dones.flatMap(({ step }) => [
-        ...(step.test?.gauge == null ? [] : [`${words.inSentence(words.facts.gauge)} ${words.facts[step.test.gauge]}`]),
+        ...('gauge' in step && step.gauge !== null
+          ? [`${words.inSentence(words.facts.gauge)} ${words.facts[step.gauge]}`]
+          : []),
         ...lookFacts(step),
       ]);
       return {
@@ -364,12 +366,12 @@ class Layout {
   }
 
   #testFigures(dones: readonly Done[], name: string): SpecFigure[] {
-    const foundSteps = dones.some(({ step }) => step.asFound);
+    const foundSteps = dones.some(({ step }) => isAsFound(step));
     return dones.flatMap((done) => {
       const { step, where } = done;
-      const { test } = step;
+      const test = own(step, 'test');
       const figures: SpecFigure[] = [];
-      const use = step.limit ?? test?.within ?? (step.verb === 'read' ? this.#specOf(name, step.source) : null);
+      const use = own(step, 'limit') ?? (step.verb === 'read' ? this.#specOf(name, step.source) : null);
       const { what } = specWords;
       if (use !== null)
         figures.push(
@@ -381,31 +383,28 @@ class Layout {
           ),
         );
       else if (test?.reads != null) figures.push(this.#nothing(done, what.read, specWords.missing.limit));
-      if (test === null) return figures;
-      const condition = (label: string, limit: Limit | null, value?: string) => {
-        if (limit !== null)
+      const condition = (label: string, limit: Limit | null | undefined, value?: string) => {
+        if (limit != null)
           figures.push(
             this.#written(done, label, limit, false, value ?? figureText(this.#setting, step, where, limit)),
           );
       };
-      if (test.hold !== null) {
+      if (test?.hold != null) {
         const amount = figureText(this.#setting, step, where, test.hold.amount);
-        condition(what.hold, test.hold.amount, holdWords(this.#setting, step, amount));
+        condition(what.hold, test.hold.amount, holdWords(this.#setting, test.hold, amount));
       }
-      condition(what.from, test.from);
-      condition(what.to, test.to);
-      if (test.inTime !== null) figures.push(this.#written(done, what.inTime, test.inTime));
-      condition(what.forTime, test.forTime);
-      condition(what.at, test.at);
-      if (test.spread !== null) figures.push(this.#written(done, what.spread, test.spread));
-      if (test.neverAbove !== null) {
+      condition(what.from, test?.from);
+      condition(what.to, test?.to);
+      if (test?.inTime != null) figures.push(this.#written(done, what.inTime, test.inTime));
+      condition(what.forTime, test?.forTime);
+      condition(what.at, own(step, 'at'));
+      if (step.verb === 'across' && step.spread !== null) figures.push(this.#written(done, what.spread, step.spread));
+      if (test?.neverAbove != null) {
         const most: Limit = { form: 'at most', most: test.neverAbove };
         const unit = toolUnit(this.#setting, step, where, kindOfUnit(test.neverAbove.unit), most);
         condition(what.never, most, ceilingText(words, test.neverAbove, unit));
       }
-      const timed = test.forTime !== null || test.inTime !== null || test.to !== null;
-      if (test.reads === null && timed && test.hold === null && test.from === null)
-        figures.push(this.#nothing(done, what.hold, specWords.missing.pressure));
+      if (test != null && isTimedOnly(test)) figures.push(this.#nothing(done, what.hold, specWords.missing.pressure));
       // A test by eye has no figure, and still is one of the tests.
       if (figures.length === 0 && step.verb === 'test') {
         const cell = step.accept === null ? null : wordsCell(step.accept, lineOf(step.source));
@@ -430,8 +429,8 @@ class Layout {
     if (use.form === 'limit') return [this.#figure(what, done, this.#limit(done, use, 'rebuilt'))];
     const values = this.#numbers.map((number) => specFor(this.#procedure, use.spec, number?.name ?? null));
     const has = (which: Which) => values.some((value) => value?.[which] != null);
-    const judgedBy: readonly Which[] = step.asFound ? [has('inService') ? 'inService' : 'rebuilt'] : wanted;
-    const settles = !step.asFound && values.some((value) => value?.settling != null);
+    const judgedBy: readonly Which[] = isAsFound(step) ? [has('inService') ? 'inService' : 'rebuilt'] : wanted;
+    const settles = !isAsFound(step) && values.some((value) => value?.settling != null);
     const figures = judgedBy.flatMap((which) => {
       const cells = this.#limit(done, use, which);
       if (which !== 'rebuilt' && !has(which)) return [];
@@ -444,7 +443,7 @@ class Layout {
           : which === 'rebuilt' && what !== specWords.what.read
             ? what
             : words.limits[which];
-      return [this.#figure(step.asFound && which === 'rebuilt' ? specWords.what.asFound : label, done, cells)];
+      return [this.#figure(isAsFound(step) && which === 'rebuilt' ? specWords.what.asFound : label, done, cells)];
     });
     return settles ? [...figures, this.#figure(specWords.what.settling, done, this.#settling(use.spec))] : figures;
   }
@@ -477,10 +476,11 @@ class Layout {
     for (const done of this.#done) {
       const { step } = done;
       const known = ['torque', 'lock', 'test', 'set', 'read', 'across', 'choose'];
-      if (step.limit === null || known.includes(step.verb)) continue;
+      const use = own(step, 'limit');
+      if (use == null || known.includes(step.verb)) continue;
       const title = capital(objectWords(this.#setting, step.objects).join(', ') || step.verb);
-      const label = step.limit.form === 'spec' ? specTitle(this.#procedure, step.limit.spec) : specWords.what.limit;
-      const figures = this.#readings(done, step.limit, label, ['rebuilt', 'whenNew', 'inService']);
+      const label = use.form === 'spec' ? specTitle(this.#procedure, use.spec) : specWords.what.limit;
+      const figures = this.#readings(done, use, label, ['rebuilt', 'whenNew', 'inService']);
       const before = byTitle.get(title);
       byTitle.set(title, {
         title,
@@ -500,9 +500,10 @@ class Layout {
     return [
       ...left.map((spec): SpecItem => {
         const steps = this.#done
-          .filter(({ step: { choose, test } }) =>
-            [choose?.rate, choose?.targetSpec, test?.hold?.of].includes(spec.name),
-          )
+          .filter(({ step }) => {
+            const choose = own(step, 'choose');
+            return [choose?.rate, choose?.targetSpec, own(step, 'test')?.hold?.of].includes(spec.name);
+          })
           .map(({ step }) => step.number);
         return {
           title: capital(titleOf(spec)),
@@ -560,8 +561,9 @@ class Layout {
     const byTitle = new Map<string, SpecItem>();
     for (const done of this.#done) {
       const { step } = done;
-      if (step.choose === null || (step.choose.target === null && step.choose.neverAbove === null)) continue;
+      if (step.verb !== 'choose' || step.choose === null) continue;
       const { target, test, neverAbove } = step.choose;
+      if (target === null && neverAbove === null) continue;
       const line = lineOf(step.source);
       const noSource = step.sourceText === null ? [missing('source', specWords.missing.source)] : [];
       const cell = (value: string) => {
@@ -593,14 +595,21 @@ class Layout {
 
 /** Stages that send a unit to a repair; the repair is done at their stations. */
 function sendersOf({ stages }: Procedure, repair: string): Stage[] {
-  return stages.filter(({ steps }) => steps.some(({ gate }) => gate?.onFail.some((entry) => entry.repair === repair)));
+  return stages.filter(({ steps }) => steps.some((step) => failEntries(step).some((entry) => entry.repair === repair)));
+}
+
+/** A test is timed, and no pressure is said. */
+function isTimedOnly({ reads, hold, from, to, inTime, forTime }: TestFigures): boolean {
+  const timed = forTime !== null || inTime !== null || to !== null;
+  return timed && reads === null && hold === null && from === null;
 }
 
 /** What is looked for at a test or a measurement. */
-function lookFacts({ accept, reject }: Step): string[] {
+function lookFacts(step: Step): string[] {
+  const [accept, reject] = [own(step, 'accept'), own(step, 'reject')];
   return [
-    ...(accept === null ? [] : [`${words.inSentence(words.facts.accept)} “${accept}”`]),
-    ...(reject === null ? [] : [`${words.inSentence(words.facts.reject)} “${reject}”`]),
+    ...(accept == null ? [] : [`${words.inSentence(words.facts.accept)} “${accept}”`]),
+    ...(reject == null ? [] : [`${words.inSentence(words.facts.reject)} “${reject}”`]),
   ];
 }
 

@@ -1,4 +1,5 @@
-import type { Repair, Stage, Step } from '../../model/procedure.ts';
+import type { Repair, Stage, Step, StepOf } from '../../model/procedure.ts';
+import { failEntries } from '../../model/steps.ts';
 import { waitsForOthers } from '../../analysis/control-flow-graph.ts';
 import type { Words } from '../../i18n/index.ts';
 import type { Grid } from './model.ts';
@@ -50,7 +51,7 @@ export function stepGrids(setting: Setting, step: Step, place: { readonly statio
     // It is compared again after each try of what it sends to.
     const tries = Math.max(
       0,
-      ...(step.gate?.onFail ?? []).map(({ repair, tries: of }) => triesOf(setting, repair, of)),
+      ...failEntries(step).map(({ repair, tries: of }) => triesOf(setting, repair, of)),
     );
     const again = Array.from({ length: tries }, (_, index) => words.boxes.try({ count: index + 1 }));
     return [
@@ -122,17 +123,17 @@ export function stepRows(setting: Setting, step: Step, place: { readonly station
 }
 
 /** A figure is written down at this test. */
-export function testReads(step: Step): boolean {
-  return step.test !== null && (step.test.reads !== null || step.test.inTime !== null || step.test.within !== null);
+export function testReads({ test, limit }: StepOf<'test'>): boolean {
+  return test.reads !== null || test.inTime !== null || limit !== null;
 }
 
 /** It is passed by what is seen, besides a figure or alone. */
-function isJudged(step: Step): boolean {
+function isJudged(step: StepOf<'test'>): boolean {
   return !testReads(step) || step.accept !== null || step.reject !== null;
 }
 
 /** Several things are sorted: each has a verdict of its own, and the words for it stand over the boxes. */
-export function isEach(step: Step): boolean {
+export function isEach(step: StepOf<'check'>): boolean {
   return step.verdicts.length > 0 && step.objects.length > 1;
 }
 
@@ -141,11 +142,11 @@ function perObject(setting: Setting, step: Step): string[] {
 }
 
 /** `Reuse / Lap / Reject` */
-function verdictWords({ words }: Setting, step: Step): string {
+function verdictWords({ words }: Setting, step: StepOf<'check'>): string {
   return step.verdicts.map(({ verdict }) => words.boxes.verdicts[verdict]).join(' / ');
 }
 
-function verdictRows({ words }: Setting, step: Step): Row[] {
+function verdictRows({ words }: Setting, step: StepOf<'check'>): Row[] {
   return step.verdicts.map(({ verdict, text }) => ({
     label: `${words.boxes.verdicts[verdict]}: ${text}`,
     unit: '',
@@ -187,7 +188,7 @@ function triedRows(setting: Setting, step: Step, place: { readonly station: stri
     case 'across':
       return [];
     case 'test': {
-      const name = capital(specTitle(procedure, step.gate?.name ?? ''));
+      const name = capital(specTitle(procedure, step.gate.test));
       return [
         ...(testReads(step) ? [numbered(name, unit)] : []),
         ...(isJudged(step) ? [numbered(name, words.boxes.verdict)] : []),
@@ -217,7 +218,7 @@ function repeatedAfter(setting: Setting, repair: Repair): { place: Stage | Repai
   if (from < 0)
     return repairs.flatMap((place) => place.steps.filter((step) => step === first).map((step) => ({ place, step })));
   const sends = (names: ReadonlySet<string>) => (step: Step) =>
-    step.gate?.onFail.some((entry) => names.has(entry.repair)) === true;
+    failEntries(step).some((entry) => names.has(entry.repair));
   const names = new Set([repair.name]);
   // A repair may send on to this one.
   for (let known = 0; known < names.size; ) {

@@ -52,8 +52,9 @@ function torquesOf(setting: Setting): Map<string, string> {
   const { procedure, numbers, words } = setting;
   const torques = new Map<string, string>();
   for (const step of allSteps(setting)) {
+    if (step.verb !== 'torque' && step.verb !== 'lock') continue;
     const use = step.limit;
-    if (use === null || (step.verb !== 'torque' && step.verb !== 'lock')) continue;
+    if (use === null) continue;
     const limitFor = (number: string | null): Limit | null =>
       use.form === 'limit' ? use.limit : (specFor(procedure, use.spec, number)?.rebuilt ?? null);
     const texts = byNumber({ numbers }, (number) => {

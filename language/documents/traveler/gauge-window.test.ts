@@ -4,6 +4,7 @@ import { instead, procedureWith } from '../../diagnostics/sound-procedure.ts';
 import { gaugeWindows } from './gauge-window.ts';
 import { acceptanceText } from './lists.ts';
 import { settingOf } from './print-context.ts';
+import { isTestOf } from '../../model/steps.ts';
 
 /** The test of the opening, with another gauge, shop line and spec line. */
 function made(gauge: string, shop = '', spec = '', range = 'range 0..400 bar') {
@@ -89,7 +90,7 @@ describe('what the gauge may show', () => {
       findings: [],
       hash: '',
     });
-    const step = procedure.stages.flatMap(({ steps }) => steps).find((one) => one.gate?.name === 'warm')!;
+    const step = procedure.stages.flatMap(({ steps }) => steps).find((one) => isTestOf(one, 'warm'))!;
     expect(
       gaugeWindows(setting, step, { station: 'tester' }).map((fact) => fact.text.replaceAll('\u00a0', ' ')),
     ).toEqual(['21 °C to 29 °C']);

@@ -2,6 +2,7 @@ import { guardedOn } from '../../engineering/guarded.ts';
 import type { LimitUse, Step } from '../../model/procedure.ts';
 import type { DecisionRule } from '../../model/shop.ts';
 import { specFor } from '../../model/spec-for.ts';
+import { isAsFound } from '../../model/steps.ts';
 import { kindOfUnit, type Limit, type Quantity, roundTo, type Window } from '../../quantities/index.ts';
 import type { Words } from '../../i18n/index.ts';
 import { byNumber, withNumbers } from './by-number.ts';
@@ -56,12 +57,12 @@ function judgedBy(
   const value = use.form === 'spec' ? specFor(setting.procedure, use.spec, number) : null;
   const limit =
     which === 'whenNew'
-      ? step.asFound
+      ? isAsFound(step)
         ? null
         : (value?.whenNew ?? null)
       : use.form === 'limit'
         ? use.limit
-        : ((step.asFound ? value?.inService : null) ?? value?.rebuilt ?? null);
+        : ((isAsFound(step) ? value?.inService : null) ?? value?.rebuilt ?? null);
   if (limit === null) return null;
   return {
     limit: withStanding(limit, { standing: standingOf(setting) }).limit,

@@ -1,5 +1,6 @@
-import type { SpecValue, Step } from '../../model/procedure.ts';
+import type { SpecValue, Step, StepOf } from '../../model/procedure.ts';
 import { specFor } from '../../model/spec-for.ts';
+import { own } from '../../model/steps.ts';
 import type { Difference, Limit, Quantity, UnitName } from '../../quantities/index.ts';
 import {
   add,
@@ -29,7 +30,7 @@ const mostPairs = 9;
  * nobody subtracts at the bench. None where the limit has no lower end.
  */
 export function holdLookup(setting: Setting, step: Step, where: Where): Lookup[] {
-  const hold = step.test?.hold ?? null;
+  const hold = own(step, 'test')?.hold ?? null;
   if (hold === null || hold.relation === 'at') return [];
   const amount = window(hold.amount).nominal;
   const spec = specOfReading(setting, step, hold.of);
@@ -84,12 +85,12 @@ function specOfReading(setting: Setting, step: Step, of: string | null): string 
   const steps = stageSteps(setting).map((each) => each.step);
   const before = steps.slice(0, steps.indexOf(step)).reverse();
   const read = before.find(
-    (other) =>
+    (other): other is StepOf<'test'> =>
       other.verb === 'test' &&
-      (of === null || of === 'reading' || other.gate?.name === of) &&
-      other.test?.within?.form === 'spec',
+      (of === null || of === 'reading' || other.gate.test === of) &&
+      other.limit?.form === 'spec',
   );
-  return read?.test?.within?.form === 'spec' ? read.test.within.spec : null;
+  return read?.limit?.form === 'spec' ? read.limit.spec : null;
 }
 
 function pairsOf(

@@ -1,7 +1,7 @@
 import type {
+  Action,
   Asset,
   Family,
-  Gate,
   Job,
   Part,
   Procedure,
@@ -9,9 +9,10 @@ import type {
   Source,
   Step,
   StepObject,
-  TestFigures,
+  StepOf,
   Verb,
 } from '../../model/index.ts';
+import { actionOf, type Said, sayNothing } from '../../semantics/action-of.ts';
 import type { Figure, Limit, Quantity } from '../../quantities/types.ts';
 
 /** A one-spring nozzle holder written by hand: what the language's example is after names are resolved. */
@@ -252,21 +253,6 @@ export const family: Family = {
   allow: [],
 };
 
-export const noFigures: TestFigures = {
-  reads: null,
-  within: null,
-  hold: null,
-  from: null,
-  to: null,
-  inTime: null,
-  forTime: null,
-  at: null,
-  gauge: null,
-  spread: null,
-  neverAbove: null,
-  conditions: [],
-};
-
 /** `nut`, `body.end`, `port:inlet` */
 function object(id: string): StepObject {
   const [name, kind] = id.startsWith('port:')
@@ -277,70 +263,20 @@ function object(id: string): StepObject {
 
 const objects = (ids: string) => (ids === '' ? [] : ids.split(' ').map(object));
 
-/** A step with the fields that matter; the others are empty. */
-export function step(verb: Verb, ids = '', more: Partial<Step> = {}): Step {
-  const source = next();
+/** A step of which the clauses that matter are said. */
+export function step<V extends Verb>(verb: V, ids = '', more: Partial<Said & Around> = {}): StepOf<V> {
+  const { hazards = [], only = null, call = null, ...said } = more;
+  const all = { ...sayNothing(next()), objects: objects(ids), ...said };
   const first = ids.split(' ')[0] ?? '';
-  return {
-    verb,
-    number: '',
-    key: `${verb} ${first}`.trim(),
-    source,
-    objects: objects(ids),
-    all: false,
-    withObjects: [],
-    tools: [],
-    fluid: null,
-    holder: null,
-    station: null,
-    limit: null,
-    stretch: null,
-    air: null,
-    airNamed: false,
-    gauge: null,
-    text: null,
-    reading: null,
-    sourceText: null,
-    marking: [],
-    choose: null,
-    count: null,
-    bath: null,
-    passes: [],
-    pattern: false,
-    oiled: false,
-    forTrial: false,
-    readyToFit: false,
-    moves: null,
-    asFound: false,
-    asLeft: false,
-    lead: null,
-    accept: null,
-    reject: null,
-    verdicts: [],
-    gate: null,
-    test: null,
-    takes: null,
-    note: null,
-    hazards: [],
-    dangers: [],
-    allow: [],
-    only: null,
-    call: null,
-    ...more,
-  } as Step;
+  return { ...actionOf(verb, all, { hazards, only, call }), number: '', key: `${verb} ${first}`.trim() } as StepOf<V>;
 }
 
-export const gate = (name: string, ...fails: [string, number | null][]): Gate => ({
-  name,
-  onFail: fails.map(([repair, tries]) => ({
-    repair,
-    tries,
-    furthestOut: false,
-    source: here(),
-  })),
+type Around = Pick<Action, 'hazards' | 'only' | 'call'>;
+
+/** `on fail reshim (3 times)` */
+const onFail = (...fails: [string, number | null][]): Pick<Said, 'onFail' | 'failWritten'> => ({
+  onFail: fails.map(([repair, tries]) => ({ repair, tries, furthestOut: false, source: here() })),
   failWritten: true,
-  stopIfFails: false,
-  provesThrough: null,
 });
 const use = (spec: string) => ({ form: 'spec' as const, spec, source: here() });
 const tool = (name: string) => ({
@@ -396,15 +332,10 @@ const close = () => [
 ];
 const test = (
   name: string,
-  figures: Partial<TestFigures>,
+  figures: Partial<Said>,
   fails: [string, number | null][],
-  more: Partial<Step> = {},
-) =>
-  step('test', '', {
-    gate: gate(name, ...fails),
-    test: { ...noFigures, ...figures },
-    ...more,
-  });
+  more: Partial<Said> = {},
+) => step('test', '', { reading: name, ...onFail(...fails), ...figures, ...more });
 
 const thorough: [string, number | null][] = [
   ['clean-seat', null],
@@ -486,7 +417,6 @@ export const procedure: Procedure = {
         step('read', '', {
           reading: 'opening',
           asFound: true,
-          test: noFigures,
           note: 'One stroke a second; write down the highest figure',
         }),
         step('relieve'),
@@ -506,7 +436,7 @@ export const procedure: Procedure = {
           takes: q('5 min'),
         }),
         step('remove', 'nut nozzle needle spacer seat spring shim'),
-        step('measure', 'shim', { tools: [tool('MIC-1')], test: noFigures }),
+        step('measure', 'shim', { tools: [tool('MIC-1')]}),
         step('keep', 'nozzle needle spacer seat spring shim', {
           station: 'tank',
           text: 'Own basket, own number',
@@ -542,8 +472,7 @@ export const procedure: Procedure = {
         }),
         step('check', 'needle', {
           text: 'Falls by its own weight from one third out',
-          gate: gate('check needle', ['renew nozzle, needle', null]),
-          test: noFigures,
+          ...onFail(['renew nozzle, needle', null]),
         }),
         step('check', 'body.end spacer.top spacer.bottom nozzle.top', {
           verdicts: [
@@ -551,8 +480,7 @@ export const procedure: Procedure = {
             { verdict: 'lap', text: 'stained' },
             { verdict: 'reject', text: 'scored or pitted' },
           ],
-          gate: gate('check body.end', ['lap body.end', Number.POSITIVE_INFINITY]),
-          test: noFigures,
+          ...onFail(['lap body.end', Number.POSITIVE_INFINITY]),
         }),
         step('clamp', 'body', { holder: 'holding fixture' }),
         fitStack(),
@@ -574,7 +502,7 @@ export const procedure: Procedure = {
           count: { form: 'nominal', nominal: q('6 strokes'), plus: null, minus: null },
           gauge: 'shut',
         }),
-        test('opening', { reads: 'pressure', within: use('opening'), gauge: 'open' }, [['reshim', 3]], {
+        test('opening', { reads: 'pressure', gauge: 'open' }, [['reshim', 3]], {
           limit: use('opening'),
           allow: [
             {
@@ -623,18 +551,10 @@ export const procedure: Procedure = {
         'tester',
         [
           step('across', '', {
-            gate: {
-              ...gate('across opening', ['reshim', null]),
-              onFail: [
-                {
-                  repair: 'reshim',
-                  tries: null,
-                  furthestOut: true,
-                  source: here(),
-                },
-              ],
-            },
-            test: { ...noFigures, spread: atMost('5 bar') },
+            reading: 'opening',
+            onFail: [{ repair: 'reshim', tries: null, furthestOut: true, source: here() }],
+            failWritten: true,
+            spread: atMost('5 bar'),
           }),
         ],
         true,

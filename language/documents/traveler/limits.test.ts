@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Procedure } from '../../model/index.ts';
+import type { Procedure, Step } from '../../model/index.ts';
 import type { Limit } from '../../quantities/index.ts';
 import { english } from '../../quantities/index.ts';
 import { wordsIn } from '../../i18n/index.ts';
@@ -9,6 +9,7 @@ import { stepLimits } from './limits.ts';
 import type { SheetOptions } from './print-context.ts';
 import { settingOf } from './print-context.ts';
 import { markAt, toolUnit } from './units.ts';
+import { isAsFound, isTestOf } from '../../model/steps.ts';
 
 const none = () => null;
 const blank: SheetOptions = {
@@ -82,10 +83,10 @@ describe('a limit as a hand needs it', () => {
 });
 
 describe('limits of a step', () => {
-  const opening = procedure.stages.flatMap(({ steps }) => steps).find(({ gate }) => gate?.name === 'opening')!;
-  const found = procedure.stages.flatMap(({ steps }) => steps).find(({ asFound }) => asFound)!;
+  const opening = procedure.stages.flatMap(({ steps }) => steps).find((one) => isTestOf(one, 'opening'))!;
+  const found = procedure.stages.flatMap(({ steps }) => steps).find(isAsFound)!;
   const torque = procedure.stages.flatMap(({ steps }) => steps).find(({ verb }) => verb === 'torque')!;
-  const at = (made: Procedure, options: Partial<SheetOptions>, step = opening, station = 'tester') =>
+  const at = (made: Procedure, options: Partial<SheetOptions>, step: Step = opening, station = 'tester') =>
     flat(
       stepLimits(settingOf(made, { ...blank, ...options }), step, {
         station,
@@ -230,7 +231,7 @@ describe("the window of a shop's standing tolerance", () => {
 });
 
 describe('the gauge that a limit is read on', () => {
-  const opening = procedure.stages.flatMap(({ steps }) => steps).find(({ gate }) => gate?.name === 'opening')!;
+  const opening = procedure.stages.flatMap(({ steps }) => steps).find((one) => isTestOf(one, 'opening'))!;
   const gauge = shop.assets.find(({ kind }) => kind === 'gauge')!;
   const at = (assets: readonly Partial<typeof gauge>[], limit: Limit) => {
     const made = { ...procedure, shop: { ...shop, assets: assets.map((own) => ({ ...gauge, ...own })) } };

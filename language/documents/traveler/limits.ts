@@ -1,5 +1,6 @@
 import type { LimitUse, PartNumber, RateFrom, Step } from '../../model/procedure.ts';
 import { specFor } from '../../model/spec-for.ts';
+import { isAsFound, own, readingOf } from '../../model/steps.ts';
 import type { Kind, Limit, Quantity } from '../../quantities/index.ts';
 import { kindOfLimit, kindOfUnit } from '../../quantities/index.ts';
 import type { Words } from '../../i18n/index.ts';
@@ -16,7 +17,6 @@ export type Which = 'rebuilt' | 'inService' | 'whenNew';
 export function stepLimits(setting: Setting, step: Step, where: Where): LimitLine[] {
   const { words } = setting;
   const lines: LimitLine[] = [];
-  const test = step.test;
   const use = useOf(setting, step);
   if (use !== null) {
     const spec = use.form === 'spec' ? use.spec : null;
@@ -26,31 +26,32 @@ export function stepLimits(setting: Setting, step: Step, where: Where): LimitLin
         : specLines(setting, step, where, spec)),
     );
   }
-  if (step.stretch !== null) lines.push(writtenLine(setting, step, where, step.stretch, words.facts.stretch));
-  if (test?.inTime != null) lines.push(writtenLine(setting, step, where, test.inTime));
-  if (test?.spread != null) lines.push(spreadLine(setting, step, where, test.spread));
+  const [stretch, inTime, spread] = [own(step, 'stretch'), own(step, 'test')?.inTime, own(step, 'spread')];
+  if (stretch != null) lines.push(writtenLine(setting, step, where, stretch, words.facts.stretch));
+  if (inTime != null) lines.push(writtenLine(setting, step, where, inTime));
+  if (spread != null) lines.push(spreadLine(setting, step, where, spread));
   return lines;
 }
 
 /** What the figure of a step is held to: written in it, or its spec. */
 export function useOf(setting: Setting, step: Step): LimitUse | null {
-  return step.limit ?? step.test?.within ?? readingSpec(setting, step);
+  return own(step, 'limit') ?? readingSpec(setting, step);
 }
 
 /** A `read` or `set` names its spec, if there is one. */
 function readingSpec(setting: Setting, step: Step): LimitUse | null {
-  const spec = setting.procedure.specs.find(({ name }) => name === step.reading);
+  const spec = setting.procedure.specs.find(({ name }) => name === own(step, 'reading'));
   return spec === undefined ? null : { form: 'spec', spec: spec.name, source: step.source };
 }
 
 /** As found is judged by the in-service limit, what was rebuilt by the other. */
 function whichOf(step: Step, served: boolean): readonly Which[] {
   // What was found is judged by the limit in service; that of a rebuilt unit beside it says how far it has gone.
-  if (step.asFound) return served ? ['inService', 'rebuilt'] : ['rebuilt'];
+  if (isAsFound(step)) return served ? ['inService', 'rebuilt'] : ['rebuilt'];
   return step.verb === 'test' || step.verb === 'set' || step.verb === 'read' ? ['rebuilt', 'whenNew'] : ['rebuilt'];
 }
 
-function specLines(setting: Setting, step: Step, where: Where, spec: string): LimitLine[] {
+export function specLines(setting: Setting, step: Step, where: Where, spec: string): LimitLine[] {
   const { procedure, numbers } = setting;
   const several: readonly (PartNumber | null)[] = numbers.length === 0 ? [null] : numbers;
   // Where some number has a limit for the service, what was found is not held to the rebuilt one.
@@ -82,20 +83,20 @@ function specLines(setting: Setting, step: Step, where: Where, spec: string): Li
     setting,
     step,
     spec,
-    others.length > 0 || only === undefined || step.asFound || only[0]!.head !== setting.words.limits.rebuilt
+    others.length > 0 || only === undefined || isAsFound(step) || only[0]!.head !== setting.words.limits.rebuilt
       ? filled.flat()
       : only.map((line) => ({ ...line, head: '' })),
   );
 }
 
 /** What the figure is of, before it, where the sentence of the step does not say it: `Free length of the spring`. */
-function titled({ procedure }: Setting, { verb, reading, gate }: Step, name: string, lines: LimitLine[]): LimitLine[] {
+function titled({ procedure }: Setting, step: Step, name: string, lines: LimitLine[]): LimitLine[] {
   const spec = procedure.specs.find((one) => one.name === name);
   const [first, ...others] = lines;
   // What a part is chosen by is told beside its aim.
-  if (spec === undefined || spec.title === spec.name || first === undefined || verb === 'choose') return lines;
+  if (spec === undefined || spec.title === spec.name || first === undefined || step.verb === 'choose') return lines;
   const title = capital(titleOf(spec));
-  const said = reading ?? gate?.name.replace(/^across /u, '') ?? null;
+  const said = step.verb === 'across' ? step.gate.test : readingOf(step);
   if (said !== null && capital(specTitle(procedure, said)) === title) return lines;
   if (first.head === '' && first.label === '') return [{ ...first, label: title }, ...others];
   return [{ ...first, head: first.head === '' ? title : `${title}, ${first.head}` }, ...others];
@@ -127,7 +128,7 @@ function specLine(
       : null;
   const limit = value[which];
   if (limit === null)
-    return which === 'rebuilt' && !step.asFound
+    return which === 'rebuilt' && !isAsFound(step)
       ? {
           head,
           label: '',
@@ -140,9 +141,9 @@ function specLine(
 }
 
 /** Whether the source written in a step stands beside a limit that is written in it too. */
-export function saysSource({ limit, stretch, test }: Step): boolean {
-  const use = limit ?? test?.within ?? null;
-  return use?.form === 'limit' || [stretch, test?.inTime, test?.spread].some((one) => one != null);
+export function saysSource(step: Step): boolean {
+  const figures = [own(step, 'stretch'), own(step, 'test')?.inTime, own(step, 'spread')];
+  return own(step, 'limit')?.form === 'limit' || figures.some((one) => one != null);
 }
 
 function writtenLine(setting: Setting, step: Step, where: Where, limit: Limit, head = ''): LimitLine {

@@ -1,5 +1,6 @@
 import type { Unit } from '../../model/job.ts';
 import type { Asset, AssetKind } from '../../model/shop.ts';
+import { namedIn, own } from '../../model/steps.ts';
 import type { RangeLimit } from '../../quantities/types.ts';
 import type { Words } from '../../i18n/index.ts';
 import { limitText } from './figures.ts';
@@ -76,7 +77,7 @@ export function renewTable(setting: Setting): TableBlock | null {
   const named = new Set(
     stageSteps(setting)
       .filter(({ step }) => step.verb === 'renew')
-      .flatMap(({ step }) => [...step.objects, ...step.withObjects].map(({ name }) => name)),
+      .flatMap(({ step }) => namedIn(step).map(({ name }) => name)),
   );
   const counts = new Map<string, number>();
   for (const part of family.parts) {
@@ -123,9 +124,10 @@ export function toolsTable(setting: Setting): TableBlock | null {
         });
       } else others.set(use.text, { name: use.text, range: '', calibrated: false });
     }
-    if (step.holder !== null)
-      others.set(step.holder, {
-        name: step.holder,
+    const holder = own(step, 'holder');
+    if (holder != null)
+      others.set(holder, {
+        name: holder,
         range: '',
         calibrated: false,
       });
@@ -193,7 +195,7 @@ export function accuracyWords({ number, tools, quantity }: Words, asset: Asset):
 /** Fluids that the steps use, with what burns. */
 export function fluidsTable(setting: Setting): TableBlock | null {
   const { procedure, words } = setting;
-  const used = new Set(allSteps(setting).map(({ fluid }) => fluid));
+  const used = new Set(allSteps(setting).map((step) => own(step, 'fluid')));
   const fluids = procedure.shop.fluids.filter(({ name }) => used.has(name));
   if (fluids.length === 0) return null;
   const { title, fluid, kind, flash, notStated, kinds } = words.fluids;

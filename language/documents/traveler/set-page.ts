@@ -14,7 +14,7 @@ export function setPage(setting: Setting): TableBlock | null {
   const compared = [
     ...new Set(
       stageSteps(setting).flatMap(({ step }) =>
-        step.verb === 'across' ? [step.gate!.name.replace(/^across /u, '')] : [],
+        step.verb === 'across' ? [step.gate.test] : [],
       ),
     ),
   ];
@@ -23,7 +23,7 @@ export function setPage(setting: Setting): TableBlock | null {
   const advised = job === null ? [] : advisedOf(job, words);
   const matched = job === null ? [] : matchedSets(job).flatMap(({ choices }) => choices ?? []);
   const chooses = [...procedure.stages, ...procedure.repairs].some(({ steps }) =>
-    steps.some(({ choose }) => choose !== null && compared.includes(choose.test)),
+    steps.some((step) => step.verb === 'choose' && step.choose !== null && compared.includes(step.choose.test)),
   );
   const { place, number, read, now, fit, after } = words.set;
   const readingOf = (unit: Unit | undefined, test: string) => {

@@ -1,5 +1,6 @@
 import type { Part } from '../../model/family.ts';
-import type { Repair, Stage, Step } from '../../model/procedure.ts';
+import type { Repair, Stage, Step, StepOf } from '../../model/procedure.ts';
+import { namedIn } from '../../model/steps.ts';
 import { settlingOf, springsOf } from '../../analysis/settling-allowance.ts';
 import { byNumber, withNumbers } from './by-number.ts';
 import type { Fact } from './model.ts';
@@ -10,13 +11,19 @@ import type { Setting } from './print-context.ts';
  * `New spring: set 4 bar higher, it settles`, where a shim is chosen under a spring that was renewed earlier in the same
  * block and the spec of the reading says what a new one loses; one for each part number that differs.
  */
-export function settlingFacts({ procedure, numbers, words }: Setting, step: Step, place: Stage | Repair): Fact[] {
+export function settlingFacts(
+  { procedure, numbers, words }: Setting,
+  step: StepOf<'choose'>,
+  place: Stage | Repair,
+): Fact[] {
+  const { choose } = step;
+  if (choose === null) return [];
   const earlier = place.steps.slice(
     0,
     place.steps.findIndex(({ key }) => key === step.key),
   );
   const facts = byNumber({ numbers }, (number): Fact | null => {
-    const settling = settlingOf(procedure, step.choose!, number);
+    const settling = settlingOf(procedure, choose, number);
     const spring = springsOf(procedure, step).find((part) => earlier.some((one) => isRenewed(part, one, number)));
     if (settling === null || spring === undefined) return null;
     return {
@@ -28,8 +35,9 @@ export function settlingFacts({ procedure, numbers, words }: Setting, step: Step
 }
 
 /** By the step itself, or because it is fitted and always renewed. */
-function isRenewed(part: Part, { verb, objects, withObjects, only }: Step, number: string | null): boolean {
+function isRenewed(part: Part, step: Step, number: string | null): boolean {
+  const { verb, only } = step;
   if (only !== null && number !== null && !only.includes(number)) return false;
   if (verb !== 'renew' && !(verb === 'fit' && part.renewed)) return false;
-  return [...objects, ...withObjects].some(({ kind, name }) => kind === 'part' && name === part.name);
+  return namedIn(step).some(({ kind, name }) => kind === 'part' && name === part.name);
 }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Procedure, Step } from '../../model/index.ts';
+import type { Procedure, Step, StepOf } from '../../model/index.ts';
 import { verbs } from '../../model/verbs.ts';
 import { wordsIn } from '../../i18n/index.ts';
 import { attemptGrids, unitGrids } from './boxes.ts';
@@ -209,8 +209,9 @@ describe('the sheet', () => {
           ),
         },
       };
-      const hold = { ...stepAt('7.4').test!.hold!, amount: { ...psi, nominal: q('500 psi') } };
-      const leak = { ...stepAt('7.4'), test: { ...stepAt('7.4').test!, hold } };
+      const test = stepAt('7.4') as StepOf<'test'>;
+      const hold = { ...test.test.hold!, amount: { ...psi, nominal: q('500 psi') } };
+      const leak = { ...test, test: { ...test.test, hold } };
       return holdLookup(settingOf(made, blank), leak, { station: 'tester' }).map((table) => [
         flat(table.to).split(', ').at(-1),
         table.pairs.map(({ from, to }) => `${from}-${to}`).join(' '),

@@ -17,6 +17,7 @@ import { routeOf } from './route.ts';
 import { setPage } from './set-page.ts';
 import { type Setting, type SheetOptions, settingOf, shownSteps } from './print-context.ts';
 import { stepBlock } from './steps.ts';
+import { isGate } from '../../model/steps.ts';
 
 /**
  * The traveler of a procedure, for a job or blank: plain data, every word in the order in which it is read. Pure: the
@@ -142,10 +143,10 @@ function placeFacts({ procedure, words }: Setting, stations: readonly string[], 
  * one repair is done; a check is judged at once, and so is a test that says so at its own step.
  */
 function severalFail({ words }: Setting, steps: readonly Step[]): Block[] {
-  const sending = steps.filter(({ gate }) => gate !== null && gate.onFail.length > 0);
+  const sending = steps.filter(isGate).filter(({ gate }) => gate.onFail.length > 0);
   const waiting = sending.filter(waitsForOthers);
-  const repairs = new Set(waiting.flatMap(({ gate }) => gate!.onFail.map(({ repair }) => repair)));
-  const stops = sending.some(({ gate }) => gate!.stopIfFails);
+  const repairs = new Set(waiting.flatMap(({ gate }) => gate.onFail.map(({ repair }) => repair)));
+  const stops = sending.some(({ gate }) => gate.stopIfFails);
   if (sending.length === 0) return [];
   const { finishFirst, finishOthers, oneRepair, whereToWrite } = words.sections;
   const text = [

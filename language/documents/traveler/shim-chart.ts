@@ -24,7 +24,6 @@ const plot = { left: 20, right: 3, top: 8, bottom: 12 };
 
 /** The shim tables as stairs: along the reading, up to the line, across to the change. One for each table. */
 export function shimCharts(setting: Setting, step: Step): Drawing[] {
-  if (step.choose === null) return [];
   return shimTables(setting, step).flatMap((table) => chart(setting.words, table) ?? []);
 }
 

@@ -2,8 +2,9 @@ import { advisedOf } from '../../recommendations/advised.ts';
 import { spreadWords } from '../../recommendations/sentences.ts';
 import { matchedSets } from '../../recommendations/set-shims.ts';
 import type { StepCautions } from '../../analysis/cautions/index.ts';
-import type { Repair, Stage, Step } from '../../model/procedure.ts';
+import type { Hold, Repair, Stage, Step } from '../../model/procedure.ts';
 import { specFor } from '../../model/spec-for.ts';
+import { own } from '../../model/steps.ts';
 import type { Limit } from '../../quantities/index.ts';
 import { kindOfLimit, kindOfUnit } from '../../quantities/index.ts';
 import { shimChoices } from '../../analysis/shim-choices.ts';
@@ -16,7 +17,7 @@ import { ceilingText, limitText } from './figures.ts';
 import { isGateStep } from './gates.ts';
 import { gaugeWindows } from './gauge-window.ts';
 import { holdLookup } from './hold-lookup.ts';
-import { figureText, rateText, saysSource, stepLimits, useOf } from './limits.ts';
+import { figureText, rateText, saysSource, specLines, stepLimits, useOf } from './limits.ts';
 import type { CautionBlock, Fact, LimitLine, StepBlock } from './model.ts';
 import { capital, fluidTitle, specTitle } from './names.ts';
 import { sentenceOf } from './sentences.ts';
@@ -94,18 +95,20 @@ function facts(setting: Setting, step: Step, place: Stage | Repair, inRepair: bo
     })),
     ...wrenchSettings(setting, step),
     ...gaugeWindows(setting, step, place),
-    ...(step.holder !== null && step.verb !== 'clamp' ? [{ label: label.held, text: step.holder }] : []),
+    ...('holder' in step && step.holder !== null && step.verb !== 'clamp'
+      ? [{ label: label.held, text: step.holder }]
+      : []),
     ...jointFacts(setting, step),
     ...passFacts(setting, step),
     ...(step.air === null ? [] : [{ label: label.air, text: limitText(step.air, words.wording) }]),
-    ...(step.gauge === null ? [] : [{ label: label.gauge, text: label[step.gauge] }]),
+    ...('gauge' in step && step.gauge !== null ? [{ label: label.gauge, text: label[step.gauge] }] : []),
     ...openGauge(setting, step),
     ...testFacts(setting, step, place),
     ...chooseFacts(setting, step, place),
     ...screwFacts(setting, step),
     ...comparedFacts(setting, step),
     ...matchFacts(setting, step),
-    ...(step.fluid !== null && !saysFluid.has(step.verb)
+    ...('fluid' in step && step.fluid !== null && !saysFluid.has(step.verb)
       ? [
           {
             label: label.fluid,
@@ -113,11 +116,11 @@ function facts(setting: Setting, step: Step, place: Stage | Repair, inRepair: bo
           },
         ]
       : []),
-    ...(isEach(step) || inRepair
+    ...(step.verb === 'check' && (isEach(step) || inRepair)
       ? step.verdicts.map(({ verdict, text }) => ({ label: words.boxes.verdicts[verdict], text }))
       : []),
-    ...(step.accept === null ? [] : [{ label: label.accept, text: step.accept }]),
-    ...(step.reject === null ? [] : [{ label: label.reject, text: step.reject }]),
+    ...('accept' in step && step.accept !== null ? [{ label: label.accept, text: step.accept }] : []),
+    ...('reject' in step && step.reject !== null ? [{ label: label.reject, text: step.reject }] : []),
     ...(step.sourceText === null || saysSource(step) ? [] : [{ label: words.limits.source, text: step.sourceText }]),
     ...(step.takes === null ? [] : [{ label: label.takes, text: words.quantity(step.takes) }]),
   ];
@@ -152,7 +155,7 @@ function jointFacts(setting: Setting, step: Step): Fact[] {
     if (joint.oiled && tightens) add({ label: label.oilThread, text: label.oilThreadText });
     if (joint.handTightIsFinal && step.verb === 'run-down') add({ label: label.handTight, text: '' });
   }
-  if (step.oiled) add({ label: label.oilThread, text: label.oilThreadText });
+  if (step.verb === 'torque' && step.oiled) add({ label: label.oilThread, text: label.oilThreadText });
   return facts;
 }
 
@@ -160,23 +163,22 @@ function jointFacts(setting: Setting, step: Step): Fact[] {
 const turns: ReadonlySet<string> = new Set(verbsThat('turns'));
 
 function testFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
-  const { test } = step;
-  if (test === null) return [];
   const { words } = setting;
   const label = words.facts;
   const facts: Fact[] = [];
   const figure = (limit: Limit) => figureText(setting, step, place, limit);
-  if (test.gauge !== null) facts.push({ label: label.gauge, text: label[test.gauge] });
-  if (test.hold !== null)
+  const test = own(step, 'test');
+  const at = own(step, 'at');
+  if (test?.hold != null)
     facts.push({
       label: label.hold,
-      text: holdWords(setting, step, figure(test.hold.amount)),
+      text: holdWords(setting, test.hold, figure(test.hold.amount)),
     });
-  if (test.from !== null) facts.push({ label: label.from, text: figure(test.from) });
-  if (test.to !== null) facts.push({ label: label.to, text: figure(test.to) });
-  if (test.forTime !== null) facts.push({ label: label.forTime, text: figure(test.forTime) });
-  if (test.at !== null) facts.push({ label: label.at, text: figure(test.at) });
-  if (test.neverAbove !== null)
+  if (test?.from != null) facts.push({ label: label.from, text: figure(test.from) });
+  if (test?.to != null) facts.push({ label: label.to, text: figure(test.to) });
+  if (test?.forTime != null) facts.push({ label: label.forTime, text: figure(test.forTime) });
+  if (at != null) facts.push({ label: label.at, text: figure(at) });
+  if (test?.neverAbove != null)
     facts.push({
       label: label.never,
       text: ceilingText(
@@ -185,13 +187,12 @@ function testFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[] 
         toolUnit(setting, step, place, kindOfUnit(test.neverAbove.unit), { form: 'at most', most: test.neverAbove }),
       ),
     });
-  for (const condition of test.conditions) facts.push({ label: label.conditions, text: condition });
+  for (const condition of own(step, 'conditions') ?? []) facts.push({ label: label.conditions, text: condition });
   return facts;
 }
 
 /** `20 bar below the opening pressure read`. */
-export function holdWords(setting: Setting, step: Step, text: string): string {
-  const { relation, of } = step.test!.hold!;
+export function holdWords(setting: Setting, { relation, of }: Hold, text: string): string {
   if (relation === 'at') return text;
   const { facts: said, inSentence } = setting.words;
   const name = of === null || of === 'reading' ? said.pressure : inSentence(specTitle(setting.procedure, of));
@@ -202,7 +203,7 @@ export function holdWords(setting: Setting, step: Step, text: string): string {
 function unitLines(setting: Setting, step: Step): LimitLine[] {
   const { words } = setting;
   const { job } = setting.options;
-  const test = step.choose?.test ?? (step.verb === 'set' ? step.reading : null);
+  const test = own(step, 'choose')?.test ?? (step.verb === 'set' ? step.reading : null);
   if (job === null || test === null) return [];
   const parts = step.objects.map(({ name }) => name);
   return advisedOf(job, words).flatMap(({ unit, test: of, part, reading, sentence }) =>
@@ -224,17 +225,17 @@ function unitLines(setting: Setting, step: Step): LimitLine[] {
 function openGauge(setting: Setting, step: Step): Fact[] {
   const { procedure, words } = setting;
   const shuts = [...procedure.stages, ...procedure.repairs].some(({ steps }) =>
-    steps.some(({ gauge, test }) => gauge === 'shut' || test?.gauge === 'shut'),
+    steps.some((one) => own(one, 'gauge') === 'shut'),
   );
-  if (!shuts || step.gauge !== null || (step.test?.gauge ?? null) !== null || !readsGauge(setting, step)) return [];
+  if (!shuts || own(step, 'gauge') != null || !readsGauge(setting, step)) return [];
   return [{ label: words.facts.gauge, text: words.facts.open }];
 }
 
 function readsGauge(setting: Setting, step: Step): boolean {
-  const { verb, test } = step;
-  if (verb === 'relieve') return true;
-  if (verb !== 'read' && verb !== 'set' && verb !== 'test') return false;
-  if (test !== null && (test.hold !== null || test.from !== null)) return true;
+  if (step.verb === 'relieve') return true;
+  if (step.verb !== 'read' && step.verb !== 'set' && step.verb !== 'test') return false;
+  const test = own(step, 'test');
+  if (test?.hold != null || test?.from != null) return true;
   // What is read is said outright, or by what it is held to.
   const use = useOf(setting, step);
   const spec = use?.form === 'spec' ? setting.procedure.specs.find(({ name }) => name === use.spec) : undefined;
@@ -287,7 +288,7 @@ function screwFacts({ procedure, words }: Setting, step: Step): Fact[] {
 }
 
 function chooseFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
-  if (step.choose === null) return [];
+  if (step.verb !== 'choose' || step.choose === null) return [];
   const { words } = setting;
   const { test, target, targetSpec, rate } = step.choose;
   const name = words.inSentence(specTitle(setting.procedure, test));
@@ -297,14 +298,7 @@ function chooseFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[
     target === null
       ? targetSpec === null
         ? ''
-        : stepLimits(
-            setting,
-            {
-              ...step,
-              limit: { form: 'spec', spec: targetSpec, source: step.source },
-            },
-            place,
-          )
+        : specLines(setting, step, place, targetSpec)
             .map(({ label, value }) => (label === '' ? value : `${label} ${value}`))
             .join(', ')
       : limitText(target, words.wording);

@@ -1,6 +1,7 @@
 import type { Procedure, Step, ToolUse } from '../../model/procedure.ts';
 import type { Asset } from '../../model/shop.ts';
 import { specFor } from '../../model/spec-for.ts';
+import { own } from '../../model/steps.ts';
 import { decimalValue, exactText } from '../../quantities/decimal.ts';
 import type { Difference, Kind, Limit, UnitName } from '../../quantities/index.ts';
 import { compare, kindOfUnit, window } from '../../quantities/index.ts';
@@ -96,7 +97,7 @@ function unitRead(setting: Setting, step: Step, where: Where): UnitName | null {
     step.verb === 'choose'
       ? 'length'
       : written === null
-        ? (step.test?.reads ?? (step.verb === 'measure' ? 'length' : null))
+        ? (own(step, 'test')?.reads ?? (step.verb === 'measure' ? 'length' : null))
         : kindOfUnit(written);
   if (step.verb === 'choose') return stockUnit(setting, step) ?? toolUnit(setting, step, where, 'length');
   return toolUnit(setting, step, where, kind, limit) ?? written;
@@ -104,13 +105,12 @@ function unitRead(setting: Setting, step: Step, where: Where): UnitName | null {
 
 /** The limit that the reading of a step is held against, if any. */
 function readingLimit(setting: Setting, step: Step): Limit | null {
-  if (step.stretch !== null) return step.stretch;
-  const spread = step.test?.spread ?? null;
-  if (spread !== null) return spread;
-  const use = step.limit ?? step.test?.within ?? null;
+  const difference = own(step, 'stretch') ?? own(step, 'spread') ?? null;
+  if (difference !== null) return difference;
+  const use = own(step, 'limit') ?? null;
   if (use !== null) return use.form === 'limit' ? use.limit : anyLimit(setting, use.spec);
-  if (step.test?.inTime != null) return step.test.inTime;
-  return step.reading === null ? null : anyLimit(setting, step.reading);
+  if (step.verb === 'test') return step.test.inTime;
+  return step.verb === 'read' || step.verb === 'set' ? anyLimit(setting, step.reading) : null;
 }
 
 function anyLimit(setting: Setting, spec: string): Limit | null {

@@ -3,6 +3,7 @@ import { changesSetting, settingThroughAdapter } from '../../engineering/adapter
 import type { Step } from '../../model/procedure.ts';
 import type { Asset } from '../../model/shop.ts';
 import { specFor } from '../../model/spec-for.ts';
+import { own } from '../../model/steps.ts';
 import {
   decimalsOf,
   decimalValue,
@@ -44,7 +45,7 @@ export function wrenchSettings(setting: Setting, step: Step): Fact[] {
 
 /** Torques that a group goes through on the way, as the author wrote them, and as each is set on the wrench where it differs. */
 export function passFacts(setting: Setting, step: Step): Fact[] {
-  if (step.passes.length === 0) return [];
+  if (step.verb !== 'torque' || step.passes.length === 0) return [];
   const written = { label: setting.words.facts.passes, text: step.passes.map(setting.words.quantity).join(', ') };
   const set = wrenchesOf(setting, step).flatMap(({ wrench, unit, through }) => {
     if (through === null && step.passes.every((pass) => unit === null || pass.unit === unit)) return [];
@@ -86,8 +87,9 @@ function wrenchesOf({ procedure }: Setting, step: Step): WrenchUse[] {
   });
 }
 
-function limitOf(setting: Setting, { limit: use }: Step, number: string | null): Limit | null {
-  if (use === null) return null;
+function limitOf(setting: Setting, step: Step, number: string | null): Limit | null {
+  const use = own(step, 'limit');
+  if (use == null) return null;
   const limit = use.form === 'limit' ? use.limit : specFor(setting.procedure, use.spec, number)?.rebuilt;
   return limit == null ? null : withStanding(limit, { standing: standingOf(setting) }).limit;
 }

@@ -1,5 +1,6 @@
 import { allSteps } from '../../../analysis/locations.ts';
 import type { Step } from '../../../model/procedure.ts';
+import { own } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** What is tested, set or compared here is not among what proves the family: another procedure could leave it out. */
@@ -25,16 +26,16 @@ export const setAndNotProven: Rule = {
         tell(
           first,
           'none',
-          `${first.gate!.name} is tested, and the family does not say what proves it. Write “proven by” and the tests that every unit must pass.`,
+          `${first.gate.test} is tested, and the family does not say what proves it. Write “proven by” and the tests that every unit must pass.`,
         );
       return;
     }
     for (const step of steps) {
-      const set = step.verb === 'set' ? step.reading : (step.choose?.test ?? null);
-      const tested = tests.some((test) => test.gate!.name === set);
+      const set = step.verb === 'set' ? step.reading : (own(step, 'choose')?.test ?? null);
+      const tested = tests.some((test) => test.gate.test === set);
       if (set !== null && tested && !family.provenBy.some((proof) => proof.name === set))
         tell(step, set, `${set} is set and tested, and is not among what proves the family. Write it at “proven by”.`);
-      const across = step.verb === 'across' ? step.gate!.name.replace(/^across /u, '') : null;
+      const across = step.verb === 'across' ? step.gate.test : null;
       if (across !== null && !family.provenAcrossSet.some((proof) => proof.name === across))
         tell(
           step,

@@ -3,6 +3,7 @@ import { either } from '../../../analysis/prose.ts';
 import { stageSteps } from '../../../analysis/stage-steps.ts';
 import type { State } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
+import { isTestOf, testGateId } from '../../../model/steps.ts';
 import { nearest } from '../../../syntax/nearest.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -18,12 +19,14 @@ export const readingNotTakenYet: Rule = {
     /** gate-missing says so. */
     const missing = (name: string) =>
       [...procedure.family.provenBy, ...procedure.family.provenAcrossSet].some((proof) => proof.name === name) &&
-      !steps.some(({ step }) => step.verb === 'test' && step.gate!.name === name);
+      !steps.some(({ step }) => isTestOf(step, name));
     const asFound = (name: string, at: number) =>
-      steps.some((one) => one.step.asFound && one.step.reading === name && one.at < at);
+      steps.some((one) => one.step.verb === 'read' && one.step.asFound && one.step.reading === name && one.at < at);
     /** A reading that is no gate's: that a test is no longer proven is told as stale, with what used its reading. */
     const old = (state: State, name: string) =>
-      state.may(layout.readings.get(name)!, reading.old) && !layout.gates.has(name) && !layout.gates.has(`set ${name}`);
+      state.may(layout.readings.get(name)!, reading.old) &&
+      !layout.gates.has(testGateId('test', name)) &&
+      !layout.gates.has(testGateId('set', name));
     /** On the way of a repair it may be another slip of the same place. */
     const told = new Set<Step>();
     return {
@@ -74,11 +77,18 @@ export const readingNotTakenYet: Rule = {
 
 /** What a step reckons from, and the words for it. After a fail `choose` goes by the reading that failed: an old one. */
 function useOf(step: Step): { name: string; what: string } | null {
-  const { hold, spread } = step.test ?? { hold: null, spread: null };
-  if (hold != null && hold.of !== null) return { name: hold.of, what: `The pressure is held ${hold.relation}` };
-  if (step.choose !== null && step.choose.test !== '')
-    return { name: step.choose.test, what: 'The part is chosen by its' };
-  if (step.verb === 'across' && spread != null)
-    return { name: step.gate!.name.replace(/^across /u, ''), what: 'The spread is that of' };
-  return null;
+  switch (step.verb) {
+    case 'test': {
+      const { hold } = step.test;
+      return hold?.of == null ? null : { name: hold.of, what: `The pressure is held ${hold.relation}` };
+    }
+    case 'choose':
+      return step.choose === null || step.choose.test === ''
+        ? null
+        : { name: step.choose.test, what: 'The part is chosen by its' };
+    case 'across':
+      return step.spread === null ? null : { name: step.gate.test, what: 'The spread is that of' };
+    default:
+      return null;
+  }
 }

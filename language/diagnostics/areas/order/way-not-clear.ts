@@ -2,6 +2,7 @@ import { guard, place } from '../../../analysis/locations.ts';
 import { faceWords, partsWords, partWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import { builtUpsideDown } from '../../../analysis/upside-down.ts';
+import { namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Fitted under what is on already: a closed joint, the part that its stack bears on, a guard. */
@@ -17,7 +18,7 @@ export const wayNotClear: Rule = {
       if (step.verb !== 'fit' && step.verb !== 'run-down') return;
       if (builtUpsideDown(block, step, relations)) return;
       const { procedure } = program;
-      const objects = [...step.objects, ...step.withObjects];
+      const objects = namedIn(step);
       const together = objects.map((object) => object.name);
       for (const object of objects) {
         if (before.mustBeIn(object.name)) continue;

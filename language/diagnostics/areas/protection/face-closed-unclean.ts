@@ -1,6 +1,7 @@
 import { place, unclean } from '../../../analysis/locations.ts';
 import { faceWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
+import { closesUp, namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A lapped face is shut for good while its part is dirty, where the part is neither fitted nor rested on. */
@@ -11,9 +12,8 @@ export const faceClosedUnclean: Rule = {
   title: 'A lapped face is shut for good while the part that it is on is dirty.',
   replay: ({ program, relations }, report) => ({
     step({ step, before, way }) {
-      if (step.verb !== 'fit' && step.verb !== 'run-down') return;
-      if (step.forTrial) return;
-      const objects = [...step.objects, ...step.withObjects].filter(({ name }) => !before.mustBeIn(name));
+      if (!closesUp(step)) return;
+      const objects = namedIn(step).filter(({ name }) => !before.mustBeIn(name));
       /** What goes in with a part that carries it. */
       const names = objects.flatMap(({ name }) => [
         name,

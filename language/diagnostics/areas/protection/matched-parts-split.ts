@@ -2,6 +2,7 @@ import { age, allSteps, place } from '../../../analysis/locations.ts';
 import { partsWords, partWords, stationWords } from '../../../analysis/prose.ts';
 import type { Block, Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
+import { namedIn, own } from '../../../model/steps.ts';
 import { behind } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -18,7 +19,9 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
     const { procedure, points } = program;
     const { parts } = procedure.family;
     const balances = allSteps(procedure).some(
-      (step) => /balanc/iu.test(`${step.text ?? ''} ${step.gate?.name ?? ''}`) || step.test?.reads === 'unbalance',
+      (step) =>
+        /balanc/iu.test(`${step.text ?? ''} ${step.verb === 'test' ? step.gate.test : ''}`) ||
+        own(step, 'test')?.reads === 'unbalance',
     );
     const balancedWith = (name: string) =>
       parts
@@ -32,7 +35,7 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
     return {
       step({ step, before, way }) {
         if (step.verb !== 'fit' || step.forTrial) return;
-        for (const { name } of [...step.objects, ...step.withObjects]) {
+        for (const { name } of namedIn(step)) {
           for (const other of partnersOf(name)) {
             for (const [fresh, old] of [
               [name, other],
@@ -72,7 +75,7 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
             const putDown = places.map((cell) => stepAt(state.since[cell]!)?.step ?? null);
             if (putDown.some((step) => step === null || step.text !== null || step.note !== null)) continue;
             const since = Math.max(...places.map((cell) => state.since[cell]!));
-            const [here, there] = putDown.map((step) => stationWords(procedure, step!.station));
+            const [here, there] = putDown.map((step) => stationWords(procedure, own(step!, 'station') ?? null));
             report({
               at: stepAt(since)!.step,
               way,

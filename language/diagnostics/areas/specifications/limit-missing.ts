@@ -2,6 +2,7 @@ import { allSteps } from '../../../analysis/locations.ts';
 import { within } from '../../../analysis/within.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Procedure, Step } from '../../../model/procedure.ts';
+import { failEntries, isGate } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Something is read, set, compared or measured, and no limit says what is good. A `read` needs none. */
@@ -17,10 +18,10 @@ export const limitMissing: Rule = {
       if (message !== null) report({ at: step, cause: `limit:${writtenAt(step)}`, message });
     }
     // A measurement with no limit passes nothing, so that its `on fail` is never asked for.
-    const asked = new Set(allSteps(procedure).flatMap((step) => step.gate?.onFail.map(({ repair }) => repair) ?? []));
+    const asked = new Set(allSteps(procedure).flatMap((step) => failEntries(step).map(({ repair }) => repair)));
     for (const repair of procedure.repairs) {
       if (!repair.inline || asked.has(repair.name)) continue;
-      const step = allSteps(procedure).find((other) => other.gate === null && within(repair.source, other.source));
+      const step = allSteps(procedure).find((other) => !isGate(other) && within(repair.source, other.source));
       report({
         at: step ?? repair.source,
         source: repair.source,
@@ -32,24 +33,23 @@ export const limitMissing: Rule = {
 };
 
 function missing(step: Step, procedure: Procedure): string | null {
-  const { test } = step;
-  if (test === null || step.gate === null || test.within !== null || test.spread !== null) return null;
-  const { name } = step.gate;
   switch (step.verb) {
-    case 'test':
-      if (step.accept !== null || step.reject !== null || test.inTime !== null) return null;
+    case 'test': {
+      const { test, gate } = step;
+      if (step.limit !== null || step.accept !== null || step.reject !== null || test.inTime !== null) return null;
       if (test.reads !== null)
-        return `Test ${name} reads ${test.reads}, and no limit says what is good: one hand passes what the next one opens again. Write “within” and a spec or a limit.`;
+        return `Test ${gate.test} reads ${test.reads}, and no limit says what is good: one hand passes what the next one opens again. Write “within” and a spec or a limit.`;
       return test.from === null || test.forTime !== null
         ? null
-        : `Test ${name} says from where the pressure falls, and not in what time: too fast and too slow both pass. Write “in” and a time, such as in 6..20 s.`;
+        : `Test ${gate.test} says from where the pressure falls, and not in what time: too fast and too slow both pass. Write “in” and a time, such as in 6..20 s.`;
+    }
     case 'set':
       // A setting is held to the spec of its name, where there is one.
-      return procedure.specs.some((spec) => spec.name === step.reading)
+      return step.limit !== null || procedure.specs.some((spec) => spec.name === step.reading)
         ? null
         : `Nothing says what ${step.reading} is set to: each hand stops turning where he likes. Write “within” and a spec or a limit.`;
     case 'across':
-      return step.text !== null
+      return step.spread !== null || step.text !== null
         ? null
         : 'Nothing says how far the units of the set may be apart, so every set passes. Write “spread at most” and a limit.';
     default:

@@ -11,8 +11,9 @@ export const pressureMissing: Rule = {
   title: 'A timed pressure test says no pressure.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
+      if (step.verb !== 'test') continue;
       const { test } = step;
-      if (step.verb !== 'test' || test === null || test.reads !== null || test.hold !== null) continue;
+      if (test.reads !== null || test.hold !== null) continue;
       if (test.forTime === null && test.inTime === null && test.to === null && test.from === null) continue;
       const start = test.from === null;
       // A fall that is only watched for a time ends where the words say.
@@ -21,8 +22,8 @@ export const pressureMissing: Rule = {
         at: step,
         cause: `test-pressure:${writtenAt(step)}`,
         message: start
-          ? `Test ${step.gate!.name} is timed, and no pressure says where it starts: each hand pumps to what he remembers. Write “hold” and a pressure, or “from … to …”.`
-          : `Test ${step.gate!.name} says from where the pressure falls, and not to where: the time cannot be stopped. Write “to” and the pressure at the end.`,
+          ? `Test ${step.gate.test} is timed, and no pressure says where it starts: each hand pumps to what he remembers. Write “hold” and a pressure, or “from … to …”.`
+          : `Test ${step.gate.test} says from where the pressure falls, and not to where: the time cannot be stopped. Write “to” and the pressure at the end.`,
       });
     }
   },

@@ -1,4 +1,5 @@
-import type { Procedure, Spec, Step } from '../../../model/procedure.ts';
+import type { Procedure, Spec } from '../../../model/procedure.ts';
+import { isTestOf, own } from '../../../model/steps.ts';
 import { compare, formatLimit, kindOfUnit, window } from '../../../quantities/index.ts';
 import type { Limit } from '../../../quantities/types.ts';
 import type { Rule } from '../../rule.ts';
@@ -12,17 +13,18 @@ export const targetOutsideLimit: Rule = {
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {
       for (const step of block.steps) {
-        const limit = limitOfTest(procedure, step.choose?.test ?? null);
-        if (step.choose === null || limit === null) continue;
+        const choose = own(step, 'choose');
+        const limit = choose == null ? null : limitOfTest(procedure, choose.test);
+        if (choose == null || limit === null) continue;
         for (const number of [null, ...procedure.numbers.map(({ name }) => name)]) {
-          const target = step.choose.target ?? valueFor(procedure, step.choose.targetSpec, number);
+          const target = choose.target ?? valueFor(procedure, choose.targetSpec, number);
           const judged = typeof limit === 'string' ? valueFor(procedure, limit, number) : limit;
           if (target === null || judged === null || !isOutside(target, judged)) continue;
           const of = number === null || procedure.numbers.length === 0 ? '' : ` for ${number}`;
           report({
             at: step,
             cause: `target:${step.number}`,
-            message: `This aims at ${formatLimit(target)}${of}, but ${step.choose.test} must be ${formatLimit(judged)}.`,
+            message: `This aims at ${formatLimit(target)}${of}, but ${choose.test} must be ${formatLimit(judged)}.`,
             why: 'the unit would come back to this repair each time.',
             help: `Give ${number === null ? 'the target and the limit' : number} figures that go together.`,
           });
@@ -34,11 +36,10 @@ export const targetOutsideLimit: Rule = {
 };
 
 /** The spec, or the limit, that the test of a name reads within. */
-function limitOfTest(procedure: Procedure, name: string | null): string | Limit | null {
+function limitOfTest(procedure: Procedure, name: string): string | Limit | null {
   const tests = [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps);
-  const test = tests.find((step: Step) => step.gate?.name === name && step.test?.within != null);
-  const within = test?.test?.within;
-  if (within == null) return null;
+  const [within] = tests.flatMap((step) => (isTestOf(step, name) ? (step.limit ?? []) : []));
+  if (within === undefined) return null;
   return within.form === 'spec' ? within.spec : within.limit;
 }
 

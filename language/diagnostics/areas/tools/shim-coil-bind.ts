@@ -16,8 +16,8 @@ export const shimCoilBind: Rule<Bound> = {
   since: '0.2.0',
   title: 'A shim may be chosen on which the coils of the spring bind.',
   procedure(procedure, report) {
-    for (const { step, parts, stocks } of shimChoices(procedure)) {
-      const { neverAbove } = step.choose!;
+    for (const { step, choose, parts, stocks } of shimChoices(procedure)) {
+      const { neverAbove } = choose;
       // What is chosen together lies on each other, and the spring feels all of it.
       const most = stocks.reduce<Fraction | null>((sum, stock) => {
         const own = thickest(stock);
