@@ -154,7 +154,7 @@ export function nextEntries(
       return next;
     }
     next.push(entry);
-    if (tries(entry.repair) === null && entry.verdict !== true) return next;
+    if (tries(entry.repair) === null && entry.as !== 'verdict') return next;
   }
   return next;
 }

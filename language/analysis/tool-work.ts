@@ -181,8 +181,3 @@ function pressures(test: TestFigures): Work[] {
 function isPressure(limit: Limit): boolean {
   return kindOfLimit(limit) === 'pressure';
 }
-
-/** Conditions of a test in the author's own words, which may name a tool; `with air` names none. */
-export function conditionsInWords(step: Step): readonly string[] {
-  return (own(step, 'conditions') ?? []).filter((words) => words !== 'air' && words !== 'vacuum');
-}

@@ -138,8 +138,8 @@ export interface FailEntry {
   readonly repair: string;
   /** Tries as written, Infinity for `without limit`; null: none written. */
   readonly tries: number | null;
-  /** What a verdict of a check asks for (`lap if`): it is no try before the others, but another outcome. */
-  readonly verdict?: boolean;
+  /** `repair`: the name of a repair. `at once`: what is done is written here. `verdict`: a check asks for it (`lap if`), not as a try before the others but as another outcome. */
+  readonly as: 'repair' | 'at once' | 'verdict';
   /** `of the furthest out`: across the set, the unit furthest from the middle. */
   readonly furthestOut: boolean;
   readonly source: Source;
@@ -266,7 +266,7 @@ interface Gauged {
 
 /** How the reading or the look is taken. */
 interface Looked extends Gauged {
-  /** `with "upright, tip down"`. */
+  /** `with "upright, tip down"`: the author's own words, which may name a tool. */
   readonly conditions: readonly string[];
 }
 

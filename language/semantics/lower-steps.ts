@@ -332,7 +332,7 @@ class OneStep {
     if (proves !== undefined && said.through !== null && (said.hold !== null || said.reads === 'pressure'))
       this.closedOver(said.through, proves);
     if (said.verdicts.some(({ verdict }) => verdict === 'lap'))
-      said.onFail = [{ ...this.inlineRepair('lap', said.objects, null, null), verdict: true }, ...said.onFail];
+      said.onFail = [this.inlineRepair('lap', said.objects, null, null), ...said.onFail];
     if (verb === 'test') said.reading = this.standsFor((this.node as ast.TestStep).name.name, this.node);
     if (verb === 'across') {
       const { name } = this.node as ast.AcrossStep;
@@ -446,7 +446,7 @@ class OneStep {
       if (kind === 'port') {
         const ports = family.ports.filter((port) =>
           path.tail === undefined
-            ? port.name === path.head || port.name.replace(/-\d+$/u, '') === path.head
+            ? port.name === path.head || port.base === path.head
             : port.name === path.tail && port.part === path.head,
         );
         if (ports.length > 0) return tied('port', ports, (port) => port.name);
@@ -705,8 +705,8 @@ class OneStep {
     }
     if (name === 'air' || name === 'vacuum') {
       said.gas = name;
-      if (verbIs(this.verb, 'reads')) said.conditions = [...said.conditions, name];
-      else if (this.verb !== 'blow-dry') said.tools = [...said.tools, { form: 'words', text: name, source }];
+      if (!verbIs(this.verb, 'reads') && this.verb !== 'blow-dry')
+        said.tools = [...said.tools, { form: 'words', text: name, source }];
       return;
     }
     const fluid = this.names.shop.fluids.find((known) => known.name === name);
@@ -927,7 +927,7 @@ class OneStep {
     );
     return repair === null
       ? null
-      : { repair: repair.name, tries, furthestOut: entry.furthest, source: this.source(entry) };
+      : { repair: repair.name, as: 'repair', tries, furthestOut: entry.furthest, source: this.source(entry) };
   }
 
   /** `on fail renew needle`, `lap if "…"`: a repair of one step, named by its words. */
@@ -956,7 +956,9 @@ class OneStep {
       inline: true,
       allow: [],
     });
-    return { repair: name, tries: entry === null ? Number.POSITIVE_INFINITY : null, furthestOut: false, source };
+    return entry === null
+      ? { repair: name, as: 'verdict', tries: Number.POSITIVE_INFINITY, furthestOut: false, source }
+      : { repair: name, as: 'at once', tries: null, furthestOut: false, source };
   }
 }
 

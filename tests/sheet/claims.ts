@@ -258,7 +258,7 @@ function stepClaims(
       ...claim('pass', ...(own(step, 'passes') ?? []).map((pass) => formatQuantity(pass))),
       ...claim('what is good', own(step, 'accept')),
       ...claim('what is not', own(step, 'reject')),
-      ...claim('condition', ...(own(step, 'conditions') ?? [])),
+      ...('conditions' in step ? claim('condition', step.gas && words.facts.gases[step.gas], ...step.conditions) : []),
       ...(gauge === 'shut' ? claim('gauge', words.facts.shut) : []),
       ...(gauge === 'open' ? claim('gauge', words.facts.open) : []),
       ...(own(step, 'verdicts') ?? []).flatMap(({ verdict, text }) => [

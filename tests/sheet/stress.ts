@@ -57,7 +57,7 @@ function everywhere(procedure: Procedure, text: string): Procedure {
       family: {
         ...family,
         title: text,
-        parts: titled(family.parts),
+        parts: titled(family.parts).map((part) => ({ ...part, baseTitle: text })),
         ports: titled(family.ports),
         joints: family.joints.map((joint) => ({ ...joint, thread: text })),
       },

@@ -8,6 +8,7 @@ import { acceptanceText, accuracyWords, assetWords, numberWords } from '../trave
 import type { Block, TableBlock, TextBlock } from '../traveler/model.ts';
 import { baseTitle, capital } from '../traveler/names.ts';
 import type { Setting } from '../traveler/print-context.ts';
+import { conditionsOf } from '../traveler/steps.ts';
 import { type Held, proofsOf } from './asked.ts';
 import { type Found, type Judged, type JudgedJob, type Missing, type Outcome, ownUnit } from './judge.ts';
 import { limitWords, unitsWords } from './limit-words.ts';
@@ -358,7 +359,7 @@ export function conditionsText({ procedure, words }: Setting, { units }: JudgedJ
   const { certificate } = words;
   const said = units.flatMap(({ outcomes }) =>
     outcomes.flatMap(({ asked: { name, step } }) => {
-      const conditions = step?.conditions ?? [];
+      const conditions = step === null ? [] : conditionsOf(words, step);
       return conditions.length === 0
         ? []
         : [

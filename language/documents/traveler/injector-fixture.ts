@@ -64,6 +64,7 @@ function part(name: string, title: string, more: Partial<Part> = {}): Part {
   return {
     ...named(name, title),
     base: name,
+    baseTitle: title,
     position: null,
     on: [],
     in: [],
@@ -208,6 +209,7 @@ const face = (on: string, name: string, meets: string, guardedBy: string | null 
 });
 const port = (name: string, on: string, under: string | null = null) => ({
   ...named(name, `${name} port`),
+  base: name,
   part: on,
   under,
   openInTransit: false,
@@ -275,7 +277,7 @@ type Around = Pick<Action, 'hazards' | 'only' | 'call'>;
 
 /** `on fail reshim (3 times)` */
 const onFail = (...fails: [string, number | null][]): Pick<Said, 'onFail' | 'failWritten'> => ({
-  onFail: fails.map(([repair, tries]) => ({ repair, tries, furthestOut: false, source: here() })),
+  onFail: fails.map(([repair, tries]) => ({ repair, as: 'repair', tries, furthestOut: false, source: here() })),
   failWritten: true,
 });
 const use = (spec: string) => ({ form: 'spec' as const, spec, source: here() });
@@ -552,7 +554,7 @@ export const procedure: Procedure = {
         [
           step('across', '', {
             reading: 'opening',
-            onFail: [{ repair: 'reshim', tries: null, furthestOut: true, source: here() }],
+            onFail: [{ repair: 'reshim', as: 'repair', tries: null, furthestOut: true, source: here() }],
             failWritten: true,
             spread: atMost('5 bar'),
           }),

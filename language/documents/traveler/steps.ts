@@ -1,3 +1,4 @@
+import type { Words } from '../../i18n/index.ts';
 import { advisedOf } from '../../recommendations/advised.ts';
 import { spreadWords } from '../../recommendations/sentences.ts';
 import { matchedSets } from '../../recommendations/set-shims.ts';
@@ -187,8 +188,14 @@ function testFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[] 
         toolUnit(setting, step, place, kindOfUnit(test.neverAbove.unit), { form: 'at most', most: test.neverAbove }),
       ),
     });
-  for (const condition of own(step, 'conditions') ?? []) facts.push({ label: label.conditions, text: condition });
+  for (const text of conditionsOf(words, step)) facts.push({ label: label.conditions, text });
   return facts;
+}
+
+/** What a reading is taken with: air or vacuum, and the author's own words. */
+export function conditionsOf({ facts: { gases } }: Words, step: Step): string[] {
+  if (!('conditions' in step)) return [];
+  return [...(step.gas === null ? [] : [gases[step.gas]]), ...step.conditions];
 }
 
 /** `20 bar below the opening pressure read`. */

@@ -14,7 +14,7 @@ export const verdictMissing: Rule = {
         if (step.verb !== 'check' || step.verdicts.length === 0) continue;
         const says = (verdict: string) => step.verdicts.some((one) => one.verdict === verdict);
         const onlyRejects = step.verdicts.every(({ verdict }) => verdict === 'reject');
-        const sent = failEntries(step).some((entry) => entry.verdict !== true);
+        const sent = failEntries(step).some((entry) => entry.as !== 'verdict');
         if (says('reuse') && (says('reject') || (sent && !says('lap')))) continue;
         // A first look for what is scrap says no more than that; so does a check with words of what is good.
         if (onlyRejects) continue;

@@ -56,7 +56,7 @@ function reachedRepairs(procedure: Procedure): Set<string> {
 /** Turning an adjuster and lapping may go on as long as it takes; of others repair-unbounded speaks. */
 function isEndless(entry: FailEntry, procedure: Procedure): boolean {
   const repair = procedure.repairs.find((other) => other.name === entry.repair);
-  if (repair === undefined || repair.tries !== null || entry.verdict === true) return false;
+  if (repair === undefined || repair.tries !== null || entry.as === 'verdict') return false;
   return (
     repair.steps.some((step) => step.verb === 'set') ||
     (repair.inline && repair.steps.every((step) => step.verb === 'lap'))

@@ -1,5 +1,5 @@
 import { guard, place } from '../../../analysis/locations.ts';
-import { faceWords, partsWords, partWords } from '../../../analysis/prose.ts';
+import { capital, faceWords, partsWords, partWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import { builtUpsideDown } from '../../../analysis/upside-down.ts';
 import { namedIn } from '../../../model/steps.ts';
@@ -59,7 +59,7 @@ export const wayNotClear: Rule = {
             way,
             since,
             cause: `guard-on:${met}:${since}`,
-            message: `${faceWords(procedure, met).replace(/^t/u, 'T')} still has its guard on when the ${partWords(procedure, object.name)} goes in.`,
+            message: `${capital(faceWords(procedure, met))} still has its guard on when the ${partWords(procedure, object.name)} goes in.`,
             help: `Remove the ${partWords(procedure, relations.face(met).guardedBy ?? '')} before.`,
           });
         }

@@ -1,5 +1,5 @@
 import { place, unclean } from '../../../analysis/locations.ts';
-import { faceWords } from '../../../analysis/prose.ts';
+import { capital, faceWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
@@ -39,7 +39,7 @@ export const faceClosedUnclean: Rule = {
           way,
           since,
           cause: `dirty:${since}`,
-          message: `${faceWords(program.procedure, face.id).replace(/^t/u, 'T')} is shut here and has not been cleaned${since < 0 ? ' since the unit came in' : ' since it was dirtied'}.`,
+          message: `${capital(faceWords(program.procedure, face.id))} is shut here and has not been cleaned${since < 0 ? ' since the unit came in' : ' since it was dirtied'}.`,
           why: 'one grain between lapped faces holds them apart, and they leak.',
           help: `Wash ${relations.part(face.part).base} before.`,
         });

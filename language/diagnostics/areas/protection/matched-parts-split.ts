@@ -1,5 +1,6 @@
 import { age, allSteps, place } from '../../../analysis/locations.ts';
 import { partsWords, partWords, stationWords } from '../../../analysis/prose.ts';
+import type { Family } from '../../../model/family.ts';
 import type { Block, Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
 import { namedIn, own } from '../../../model/steps.ts';
@@ -47,7 +48,7 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
               const cells = before.part(old);
               if (before.must(cells.age, age.new) || before.may(cells.place, place.gone)) continue;
               const { step: at, block } = renewed;
-              if (isMadeToSuit(at, block, fresh, old)) continue;
+              if (isMadeToSuit(procedure.family, at, block, fresh, old)) continue;
               const object = at.objects.find((one) => one.name === fresh)!;
               report({
                 at,
@@ -95,10 +96,13 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
 };
 
 /** The other is renewed with it, they are lapped to each other, or the words say that the new one is made to suit. */
-function isMadeToSuit(renewed: Step, block: Block, fresh: string, old: string): boolean {
+function isMadeToSuit({ faces }: Family, renewed: Step, block: Block, fresh: string, old: string): boolean {
   if (suited.test(`${renewed.text ?? ''} ${renewed.note ?? ''}`)) return true;
   const after = block.steps.slice(block.steps.indexOf(renewed) + 1);
-  const isOf = (name: string) => [fresh, old].some((part) => name === part || name.startsWith(`${part}.`));
+  const isOf = (name: string) => {
+    const part = faces.find(({ id }) => id === name)?.part ?? name;
+    return part === fresh || part === old;
+  };
   return (
     block.steps.some((step) => step.verb === 'renew' && step.objects.some(({ name }) => name === old)) ||
     after.some((step) => step.verb === 'lap' && step.objects.some(({ name }) => isOf(name)))
