@@ -1,5 +1,5 @@
 import type { FailEntry, Procedure, Repair, Stage, Step, StepOf } from '../model/procedure.ts';
-import { type GateStep, isGate, isTest, namedIn, own } from '../model/steps.ts';
+import { type GateStep, isGate, isOfAll, isTest, namedIn } from '../model/steps.ts';
 import type { Verb } from '../model/verbs.ts';
 
 /** One point of a procedure as it is walked. */
@@ -107,7 +107,7 @@ function carriedBack(repair: Repair): number {
 function absentParts(procedure: Procedure, mine: (step: Step) => boolean): ReadonlySet<string> {
   const named = [...procedure.stages, ...procedure.repairs]
     .flatMap((block) => block.steps)
-    .filter((step) => own(step, 'all') !== true);
+    .filter((step) => !isOfAll(step));
   const parts = (steps: readonly Step[]) =>
     steps.flatMap((step) =>
       namedIn(step)

@@ -210,6 +210,8 @@ export class Transfer {
         return set(unit.marked, bits.flag.yes);
       case 'sign-off':
         return set(unit.signed, bits.flag.yes);
+      default:
+        step satisfies never;
     }
   }
 
@@ -502,7 +504,7 @@ export function provesThrough(gate: Gate, what: string): boolean {
 const inHand: ReadonlySet<Verb> = new Set(verbsThat('takes in hand'));
 
 /** Names of the parts that a step acts on: a face's or a port's part is not taken in hand. */
-export function partNames(step: Step): string[] {
+function partNames(step: Step): string[] {
   return step.objects.filter((object) => object.kind === 'part').map((object) => object.name);
 }
 

@@ -90,7 +90,9 @@ function limitsOfStep(step: Step, procedure: Procedure): Written[] {
       'cam angle',
     ]),
     ...(step.verb === 'across' ? made(step.spread, 'the spread', kindsOfTest(procedure, step.gate.test)) : []),
-    ...(choose == null ? [] : made(choose.target, 'the target', kindsOfTest(procedure, choose.test))),
+    ...(choose?.target?.form === 'limit'
+      ? made(choose.target.limit, 'the target', kindsOfTest(procedure, choose.test))
+      : []),
   ];
 }
 

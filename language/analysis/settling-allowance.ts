@@ -1,5 +1,5 @@
 import type { Part } from '../model/family.ts';
-import type { Procedure, Step } from '../model/procedure.ts';
+import type { Choice, Procedure, Step } from '../model/procedure.ts';
 import { specFor } from '../model/spec-for.ts';
 import type { Difference } from '../quantities/types.ts';
 import { restsOn } from './relations.ts';
@@ -9,13 +9,9 @@ import { limitOfReading } from './shim-choices.ts';
  * What a new spring loses of a reading, by the spec that is aimed at or else by that of the reading. Null: nothing, or
  * nobody says.
  */
-export function settlingOf(
-  procedure: Procedure,
-  { test, targetSpec }: { readonly test: string; readonly targetSpec: string | null },
-  number: string | null,
-): Difference | null {
+export function settlingOf(procedure: Procedure, { test, target }: Choice, number: string | null): Difference | null {
   const use = limitOfReading(procedure, test);
-  const specs = [targetSpec, use?.form === 'spec' ? use.spec : null];
+  const specs = [target, use].map((one) => (one?.form === 'spec' ? one.spec : null));
   const [settling] = specs.flatMap((name) => (name === null ? [] : (specFor(procedure, name, number)?.settling ?? [])));
   return settling === undefined || Number(settling.number) === 0 ? null : settling;
 }

@@ -67,46 +67,57 @@ export function shimChoices(procedure: Procedure): readonly ShimChoice[] {
 }
 
 function choicesOf(procedure: Procedure): ShimChoice[] {
-  const { family, shop } = procedure;
-  return [...procedure.stages, ...procedure.repairs].flatMap(({ steps }) =>
+  return drawersOf(procedure).flatMap(({ step, parts, stocks }) => {
+    const { choose, neverAbove } = step;
+    if (choose === null) return [];
+    const most = thicknessLimit(procedure.family, parts, neverAbove);
+    const end = most === null ? null : amount(most);
+    const sizes = stackedSizes(stocks);
+    return [
+      {
+        step,
+        choose,
+        parts,
+        stocks,
+        most,
+        sizes: sizes?.filter((size) => end === null || size.compare(end) <= 0) ?? null,
+        test: choose.test,
+        cases: casesOf(procedure, step, choose),
+      },
+    ];
+  });
+}
+
+/** Every step that chooses parts out of stocks of the shop, by a reading or as its own words say. */
+export function drawersOf({
+  stages,
+  repairs,
+  family,
+  shop,
+}: Procedure): Pick<ShimChoice, 'step' | 'parts' | 'stocks'>[] {
+  return [...stages, ...repairs].flatMap(({ steps }) =>
     steps.flatMap((step) => {
-      if (step.verb !== 'choose' || step.choose === null) return [];
-      const { choose } = step;
+      if (step.verb !== 'choose') return [];
       const all = step.objects.flatMap(({ name }) => family.parts.find((part) => part.name === name) ?? []);
       const parts = all.filter(({ position }) => position === all[0]!.position);
       const stocks = parts.flatMap((part) => shop.stocks.find(({ name }) => name === part.chosenFrom) ?? []);
-      if (stocks.length === 0 || stocks.length < parts.length) return [];
-      const most = thicknessLimit(family, parts, choose.neverAbove);
-      const end = most === null ? null : amount(most);
-      const sizes = stackedSizes(stocks);
-      return [
-        {
-          step,
-          choose,
-          parts,
-          stocks,
-          most,
-          sizes: sizes?.filter((size) => end === null || size.compare(end) <= 0) ?? null,
-          test: choose.test,
-          cases: casesOf(procedure, step, choose),
-        },
-      ];
+      return stocks.length === 0 || stocks.length < parts.length ? [] : [{ step, parts, stocks }];
     }),
   );
 }
 
-function casesOf(procedure: Procedure, step: Step, choose: Choice): ChoiceCase[] {
-  const { test, target, targetSpec, rate } = choose;
+function casesOf(procedure: Procedure, step: StepOf<'choose'>, { test, target: aimed }: Choice): ChoiceCase[] {
+  const { rate } = step;
   const use = limitOfReading(procedure, test);
   const limits = (of: LimitUse | null, which: Which = 'rebuilt') =>
     of === null ? [] : judgedLimits(procedure, step, of, [which]);
   const [rebuilt, inService] = [limits(use), use?.form === 'spec' ? limits(use, 'inService') : []];
-  const targets = targetSpec === null ? [] : limits(specUse(targetSpec, step));
+  const targets = aimed?.form === 'spec' ? limits(aimed) : [];
   const rates = rate === null ? [] : limits(specUse(rate, step));
   const numbers = new Set([...rebuilt, ...inService, ...targets, ...rates].map(({ number }) => number));
   return [...numbers].map((number) => {
     const limit = of(rebuilt, number);
-    const aim = target ?? of(targets, number);
+    const aim = aimed?.form === 'limit' ? aimed.limit : of(targets, number);
     const kind = limit === null ? null : kindOfLimit(limit);
     return {
       number,

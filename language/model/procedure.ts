@@ -49,14 +49,14 @@ export interface SpecValue {
   /** With new parts (`new spring 258 bar +8 -0`). */
   readonly whenNew: Limit | null;
   /** The part that is new then (`new spring`); null: not said. */
-  readonly whenNewPart?: string | null;
+  readonly whenNewPart: string | null;
   /** `settling 4 bar`: what a new spring will lose of it; the unit is set so much higher. Null: not said. */
   readonly settling: Difference | null;
   /** A value is written that has no meaning: that is told at its place, and it is not missed. */
-  readonly unread?: boolean;
+  readonly isUnread: boolean;
   readonly notRequired: boolean;
   /** `acceptance guarded` of this limit; null: as the shop. */
-  readonly acceptance?: DecisionRule | null;
+  readonly acceptance: DecisionRule | null;
   readonly sourceText: string | null;
 }
 
@@ -286,14 +286,11 @@ export interface Verdict {
   readonly text: string;
 }
 
-/** `choose shim to bring opening to 254 bar by shim-rate`. */
+/** `to bring opening to 254 bar`. */
 export interface Choice {
   readonly test: string;
-  readonly target: Limit | null;
-  readonly targetSpec: string | null;
-  readonly rate: string | null;
-  /** `never above 1.90 mm`: no shim over it. */
-  readonly neverAbove: Quantity | null;
+  /** Null: what is written cannot be read. */
+  readonly target: LimitUse | null;
 }
 
 /** What a step has besides, by its verb. A verb that is not here has nothing of its own. */
@@ -318,7 +315,13 @@ interface OwnFields {
   'clean-outside': InFluid;
   renew: WithParts & ReadyToFit;
   fit: WithParts & InFluid & ReadyToFit & { readonly forTrial: boolean };
-  choose: { readonly choose: Choice | null };
+  choose: {
+    readonly choose: Choice | null;
+    /** `by shim-rate`: a spec. */
+    readonly rate: string | null;
+    /** `never above 1.90 mm`: no shim over it. */
+    readonly neverAbove: Quantity | null;
+  };
   'run-down': Held;
   torque: Held &
     Limited &

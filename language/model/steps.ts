@@ -42,6 +42,11 @@ export function testGateId(kind: TestGate['kind'], test: string): string {
   return kind === 'test' ? test : `${kind} ${test}`;
 }
 
+/** `all` is its object. */
+export function isOfAll(step: Action): boolean {
+  return 'all' in step && step.all;
+}
+
 /** Where a unit is sent that does not pass a step. */
 export function failEntries(step: Step): readonly FailEntry[] {
   return isGate(step) ? step.gate.onFail : [];

@@ -3,7 +3,7 @@ import { settlingOf } from '../analysis/settling-allowance.ts';
 import { limitOfReading } from '../analysis/shim-choices.ts';
 import type { Part } from '../model/family.ts';
 import type { Result, Unit } from '../model/job.ts';
-import type { LimitUse, Procedure } from '../model/procedure.ts';
+import type { Choice, LimitUse, Procedure } from '../model/procedure.ts';
 import type { DecisionRule } from '../model/shop.ts';
 import { specFor } from '../model/spec-for.ts';
 import type { Difference, Limit } from '../quantities/types.ts';
@@ -41,7 +41,7 @@ export function settlingIn(
   procedure: Procedure,
   { number, results }: Unit,
   springs: readonly Part[],
-  of: { readonly test: string; readonly targetSpec: string | null },
+  of: Choice,
 ): Difference | null {
   const renewed = renewedIn(results);
   return springs.some(({ name }) => renewed.has(name)) ? settlingOf(procedure, of, number) : null;

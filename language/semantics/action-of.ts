@@ -37,6 +37,7 @@ export interface Said extends Draft<TestFigures> {
   sourceText: string | null;
   marking: readonly ('number' | 'serial')[];
   choose: Choice | null;
+  rate: string | null;
   count: Limit | null;
   bath: Limit | null;
   passes: readonly Quantity[];
@@ -83,6 +84,7 @@ export function sayNothing(source: Source): Said {
     sourceText: null,
     marking: [],
     choose: null,
+    rate: null,
     count: null,
     bath: null,
     passes: [],
@@ -184,7 +186,7 @@ export function actionOf(verb: Verb, said: Said, around: Pick<Action, 'hazards' 
     case 'fit':
       return { ...base, verb, withObjects, fluid, readyToFit, forTrial: said.forTrial };
     case 'choose':
-      return { ...base, verb, choose: said.choose };
+      return { ...base, verb, choose: said.choose, rate: said.rate, neverAbove: said.neverAbove };
     case 'mark':
       return { ...base, verb, station, marking: said.marking };
     case 'cap':

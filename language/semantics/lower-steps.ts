@@ -3,7 +3,6 @@ import { Relations, restsOn } from '../analysis/relations.ts';
 import type { Family, Part } from '../model/family.ts';
 import type {
   Action,
-  Choice,
   FailEntry,
   Hazard,
   LimitUse,
@@ -549,10 +548,7 @@ class OneStep {
       case 'BringClause':
         said.choose = {
           test: this.found(clause.test, 'test', [...this.names.tests, ...this.names.specs]) ?? clause.test.name,
-          target: limitOf(context, clause.limit),
-          targetSpec: clause.spec === undefined ? null : this.found(clause.spec, 'spec', this.names.specs),
-          rate: said.choose?.rate ?? null,
-          neverAbove: said.choose?.neverAbove ?? null,
+          target: this.limitUse(clause.limit, clause.spec, clause),
         };
         return;
       case 'ByClause':
@@ -623,8 +619,7 @@ class OneStep {
         if (said.through.length === 0) said.through = null;
         return;
       case 'NeverClause':
-        if (this.verb === 'choose') said.choose = { ...(said.choose ?? noChoice), neverAbove: this.ceiling(clause) };
-        else said.neverAbove = this.ceiling(clause);
+        said.neverAbove = this.ceiling(clause);
         return;
       case 'ExceptClause':
         if (!said.all) context.syntax('except goes with all: write wash all … except ….', context.source(clause));
@@ -790,8 +785,7 @@ class OneStep {
     }
     if (clause.name === undefined) return;
     if (this.takes('by spec')) {
-      const rate = this.found(clause.name, 'spec', this.names.specs);
-      step.choose = { ...(step.choose ?? noChoice), rate };
+      step.rate = this.found(clause.name, 'spec', this.names.specs);
       return;
     }
     const { adjusters } = this.names.family;
@@ -1050,5 +1044,3 @@ function clauseWords(clause: ast.Clause | ast.TestClause | ast.WithItem): string
   const text = clause.$cstNode?.text.replace(/\s+/gu, ' ') ?? '';
   return `“${text.length > 40 ? `${text.slice(0, 39)}…` : text}”`;
 }
-
-const noChoice: Choice = { test: '', target: null, targetSpec: null, rate: null, neverAbove: null };

@@ -1,4 +1,4 @@
-import type { Result } from '../model/job.ts';
+import type { ReadingResult, Result } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Named, NameUse } from '../model/source.ts';
 import { isTestOf, readingOf } from '../model/steps.ts';
@@ -93,9 +93,9 @@ class ResultReader {
       this.written.results.push({
         form: 'verdict',
         name,
-        ...(asFound ? { asFound } : {}),
+        asFound,
         passed,
-        ...(watched === null ? {} : { watched }),
+        watched,
         text: facts.text,
         source,
       });
@@ -169,7 +169,7 @@ class ResultReader {
           part,
           fitted: fitted !== null,
           size,
-          ...this.measuredWith(facts),
+          tool: facts.tool ?? facts.gauge,
           source,
         });
       return;
@@ -240,19 +240,14 @@ class ResultReader {
     return this.find(tool, 'tool', this.procedure.shop.assets);
   }
 
-  private measuredWith({ tool, gauge }: Facts): { tool?: string } {
-    const name = tool ?? gauge;
-    return name === null ? {} : { tool: name };
-  }
-
   /** `back-leak 9 s on PG-400 with SW-1`: the watch shows the seconds; the gauge, what they are counted between. */
-  private readOn(facts: Facts, value: Quantity): { tool: string | null; watched?: string } {
-    const [shown, other] = [facts.tool, facts.gauge].filter((name) => name !== null);
-    if (shown === undefined) return { tool: null };
+  private readOn(facts: Facts, value: Quantity): Pick<ReadingResult, 'tool' | 'watched'> {
+    const [shown, other = null] = [facts.tool, facts.gauge].filter((name) => name !== null);
+    if (shown === undefined) return { tool: null, watched: null };
     const { kind, range } = this.procedure.shop.assets.find(({ name }) => name === shown)!;
     const showsTime = range === null ? kind === 'tool' : kindOfUnit(range.high.unit) === 'time';
-    if (kindOfUnit(value.unit) === 'time' && !showsTime) return { tool: other ?? null, watched: shown };
-    return other === undefined ? { tool: shown } : { tool: shown, watched: other };
+    if (kindOfUnit(value.unit) === 'time' && !showsTime) return { tool: other, watched: shown };
+    return { tool: shown, watched: other };
   }
 
   private find(node: ast.NameRef, what: string, among: readonly NameUse[]): string | null {

@@ -9,7 +9,16 @@ import { wordsIn } from '../../language/i18n/index.ts';
 import { fullMessage } from '../../language/model/diagnostic.ts';
 import type { LimitUse, Procedure, Step, Verb } from '../../language/model/index.ts';
 import { specFor } from '../../language/model/spec-for.ts';
-import { failEntries, type GateStep, isAsFound, isGate, isTest, namedIn, own } from '../../language/model/steps.ts';
+import {
+  failEntries,
+  type GateStep,
+  isAsFound,
+  isGate,
+  isOfAll,
+  isTest,
+  namedIn,
+  own,
+} from '../../language/model/steps.ts';
 import { formatLimit, formatQuantity, type Limit } from '../../language/quantities/index.ts';
 import { judgedLimit } from './limit-claims.ts';
 
@@ -207,6 +216,7 @@ function stepClaims(
     specs.find((one) => one.name === name && one.title !== name)?.title;
   const fluid = shop.fluids.find(({ name }) => name === own(step, 'fluid'));
   const choose = own(step, 'choose');
+  const aim = aimedAt(step);
   const bath = own(step, 'bath');
   const count = own(step, 'count');
   const gauge = own(step, 'gauge');
@@ -250,8 +260,8 @@ function stepClaims(
       ...claim('as left', own(step, 'asLeft') ? 'as left' : null),
       ...claim('ready to fit', own(step, 'readyToFit') ? 'ready to fit' : null),
       ...(use?.form === 'spec' ? claim('spec', titled(use.spec)) : []),
-      ...claim('spec', titled(choose?.targetSpec)),
-      ...claim('spec', titled(choose?.rate)),
+      ...claim('spec', titled(aim)),
+      ...claim('spec', titled(own(step, 'rate'))),
       ...claim('fluid', fluid === undefined ? null : titleOf(fluid)),
       ...claim('count', count == null ? null : formatLimit(count)),
       ...claim('time', step.takes === null ? null : formatQuantity(step.takes)),
@@ -292,6 +302,12 @@ function stepClaims(
   };
 }
 
+/** The spec that a choice aims at. */
+function aimedAt(step: Step): string | null {
+  const target = own(step, 'choose')?.target;
+  return target?.form === 'spec' ? target.spec : null;
+}
+
 /** Something may be tried as often as it takes: then nothing is left over for the lead. */
 function isEndless({ repairs }: Procedure, step: GateStep): boolean {
   // A verdict of lap has a way of its own.
@@ -318,7 +334,7 @@ function readsShutGauge({ stages, repairs, specs }: Procedure, step: Step): bool
 /** Things acted on, by what they are called; copies by cylinder are said once. */
 function objectClaims(procedure: Procedure, step: Step): Claim[] {
   const { family } = procedure;
-  if (own(step, 'all') || step.verb === 'across') return [];
+  if (isOfAll(step) || step.verb === 'across') return [];
   const said = new Set<string>();
   return namedIn(step).flatMap((object) => {
     const part = object.kind === 'part' ? family.parts.find(({ name }) => name === object.name) : undefined;
@@ -337,8 +353,16 @@ function limitsOf(procedure: Procedure, numbers: readonly string[], step: Step) 
     own(step, 'limit') ??
     (procedure.specs.some(({ name }) => name === named) ? { form: 'spec', spec: named!, source: step.source } : null);
   const written = [own(step, 'stretch'), test?.inTime, own(step, 'spread'), use?.form === 'limit' ? use.limit : null];
-  const figures = [test?.from, test?.to, test?.forTime, own(step, 'at'), test?.hold?.amount, step.air, choose?.target];
-  const ceilings = [test?.neverAbove, choose?.neverAbove].flatMap((most) =>
+  const figures = [
+    test?.from,
+    test?.to,
+    test?.forTime,
+    own(step, 'at'),
+    test?.hold?.amount,
+    step.air,
+    choose?.target?.form === 'limit' ? choose.target.limit : null,
+  ];
+  const ceilings = [test?.neverAbove, step.verb === 'choose' ? step.neverAbove : null].flatMap((most) =>
     most == null ? [] : [{ form: 'at most' as const, most }],
   );
   const valuesOf = (spec: string | null | undefined) =>
@@ -353,7 +377,7 @@ function limitsOf(procedure: Procedure, numbers: readonly string[], step: Step) 
       source: value?.sourceText,
     }));
   });
-  const aimed = [choose?.targetSpec, choose?.rate].flatMap((spec) =>
+  const aimed = [aimedAt(step), own(step, 'rate')].flatMap((spec) =>
     valuesOf(spec).map((value) => ({ limit: value?.rebuilt, source: null })),
   );
   const rates = procedure.family.adjusters.flatMap(({ part, sets, rate }) =>

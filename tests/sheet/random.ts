@@ -110,6 +110,7 @@ function jobFor(procedure: Procedure, count: number, words: Words, chance: Chanc
       number: null,
       numberText: `K-${index}`,
       serial: chance(0.8) ? `S${1000 + index}` : null,
+      noSerial: null,
       onHold: chance(0.2) ? words() : null,
       note: chance(0.2) ? words() : null,
       results: [],

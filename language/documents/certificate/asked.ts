@@ -1,6 +1,6 @@
 import type { Family } from '../../model/family.ts';
 import type { Unit } from '../../model/job.ts';
-import type { Choice, LimitUse, Procedure, Step, StepOf } from '../../model/procedure.ts';
+import type { LimitUse, Procedure, Step, StepOf } from '../../model/procedure.ts';
 import type { DecisionRule, StandingTolerance } from '../../model/shop.ts';
 import { specFor } from '../../model/spec-for.ts';
 import { isTestOf } from '../../model/steps.ts';
@@ -78,11 +78,11 @@ export function stepsFor({ stages, repairs }: Procedure, number: string | null):
   return [...stages, ...repairs].flatMap(({ steps }) => steps).filter((step) => isFor(step, number));
 }
 
-/** What a part is chosen for, out of a drawer. */
-export function choosing({ stages, repairs }: Procedure, part: string): Choice[] {
+/** The steps that choose a part out of a drawer. */
+export function choosing({ stages, repairs }: Procedure, part: string): StepOf<'choose'>[] {
   return [...stages, ...repairs]
     .flatMap(({ steps }) => steps.filter((step) => step.verb === 'choose'))
-    .flatMap(({ choose, objects }) => (choose !== null && objects.some(({ name }) => name === part) ? [choose] : []));
+    .filter(({ objects }) => objects.some(({ name }) => name === part));
 }
 
 /** The steps that tighten a joint. */

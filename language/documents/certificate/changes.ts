@@ -46,7 +46,7 @@ export class Changes {
       }
       if (one.form === 'shim' && one.fitted) {
         const chosen = choosing(procedure, one.part);
-        if (chosen.length === 0 || chosen.some((choose) => order(choose.test) <= at))
+        if (chosen.length === 0 || chosen.some(({ choose }) => choose === null || order(choose.test) <= at))
           return { part: one.part, how: 'changed' };
       }
       if (one.form === 'renewed' && !this.isFittedLater(name, one.part)) return { part: one.part, how: 'changed' };
@@ -90,7 +90,7 @@ export class Changes {
     const { family } = this.procedure;
     const isSet =
       family.adjusters.some(({ sets }) => sets === name) ||
-      family.parts.some((part) => choosing(this.procedure, part.name).some(({ test }) => test === name));
+      family.parts.some((part) => choosing(this.procedure, part.name).some(({ choose }) => choose?.test === name));
     if (!isSet) return null;
     const readings = this.unit.results.filter((one) => one.form === 'reading' && one.name === name) as ReadingResult[];
     for (const [index, after] of readings.entries()) {
@@ -135,7 +135,7 @@ export class Changes {
     const { results } = this.unit;
     if ('text' in after && after.text !== null) return true;
     const from = results.indexOf(before);
-    const wasFound = 'asFound' in before && before.asFound === true;
+    const wasFound = 'asFound' in before && before.asFound;
     return results.slice(from + 1, results.indexOf(after)).some((one) => {
       if (one.form === 'renewed' || one.form === 'torque') return true;
       // What came in is taken apart and cleaned: that alone moves it. Later only another shim does.

@@ -76,7 +76,7 @@ function readingDoubt(procedure: Procedure, unit: Unit, reading: ReadingResult):
     if (said !== null) return said;
   }
   const shown = notShown(procedure, title, value, reading.tool);
-  if (shown !== null || reading.watched === undefined) return shown;
+  if (shown !== null || reading.watched === null) return shown;
   // The gauge of a leak-down shows the pressure that the time is counted from.
   const from = asked.step?.test.from ?? null;
   const gauge = procedure.shop.assets.find((asset) => asset.name === reading.watched);

@@ -501,8 +501,9 @@ class Layout {
       ...left.map((spec): SpecItem => {
         const steps = this.#done
           .filter(({ step }) => {
-            const choose = own(step, 'choose');
-            return [choose?.rate, choose?.targetSpec, own(step, 'test')?.hold?.of].includes(spec.name);
+            const target = own(step, 'choose')?.target;
+            const aim = target?.form === 'spec' ? target.spec : null;
+            return [own(step, 'rate'), aim, own(step, 'test')?.hold?.of].includes(spec.name);
           })
           .map(({ step }) => step.number);
         return {
@@ -561,9 +562,10 @@ class Layout {
     const byTitle = new Map<string, SpecItem>();
     for (const done of this.#done) {
       const { step } = done;
-      if (step.verb !== 'choose' || step.choose === null) continue;
-      const { target, test, neverAbove } = step.choose;
-      if (target === null && neverAbove === null) continue;
+      if (step.verb !== 'choose') continue;
+      const { choose, neverAbove } = step;
+      const aim = choose?.target?.form === 'limit' ? { test: choose.test, limit: choose.target.limit } : null;
+      if (aim === null && neverAbove === null) continue;
       const line = lineOf(step.source);
       const noSource = step.sourceText === null ? [missing('source', specWords.missing.source)] : [];
       const cell = (value: string) => {
@@ -571,12 +573,12 @@ class Layout {
         return () => made;
       };
       const figures = [
-        target === null
+        aim === null
           ? null
           : this.#figure(
-              `${specWords.what.aim}: ${words.inSentence(specTitle(this.#procedure, test))}`,
+              `${specWords.what.aim}: ${words.inSentence(specTitle(this.#procedure, aim.test))}`,
               done,
-              cell(limitText(target, words.wording)),
+              cell(limitText(aim.limit, words.wording)),
             ),
         neverAbove === null ? null : this.#figure(specWords.what.never, done, cell(formatQuantity(neverAbove))),
       ].filter((figure) => figure !== null);

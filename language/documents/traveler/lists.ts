@@ -44,7 +44,7 @@ export function unitsTable(setting: Setting): TableBlock {
 }
 
 /** A unit without a serial says so: an empty box would be filled with a guess. */
-function serialCell(words: Words, { serial, noSerial = null }: Unit) {
+function serialCell(words: Words, { serial, noSerial }: Unit) {
   if (serial === null && noSerial !== null)
     return { text: words.certificate.noSerial({ reason: noSerial }), fill: false };
   return { text: serial ?? '', fill: serial === null };

@@ -1,5 +1,5 @@
 import type { Procedure, Step } from '../../model/procedure.ts';
-import { own } from '../../model/steps.ts';
+import { isOfAll } from '../../model/steps.ts';
 import { place } from '../../analysis/locations.ts';
 import { replay } from '../../analysis/flow-analysis.ts';
 
@@ -27,7 +27,7 @@ function walked(procedure: Procedure): Paths {
     made.visit({
       step({ step, before }) {
         // Only `all` leaves it to the sheet which parts there are.
-        if (own(step, 'all') !== true) return;
+        if (!isOfAll(step)) return;
         const away = new Set(
           [...made.layout.parts].filter(([, cells]) => before.must(cells.place, place.gone)).map(([name]) => name),
         );

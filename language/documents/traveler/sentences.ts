@@ -1,5 +1,5 @@
 import type { Step, StepObject, StepOf } from '../../model/procedure.ts';
-import { own, readingOf } from '../../model/steps.ts';
+import { isOfAll, own, readingOf } from '../../model/steps.ts';
 import type { Span } from '../../i18n/index.ts';
 import { baseTitle, capital, fluidTitle, objectWords, specTitle, stationTitle, type Told } from './names.ts';
 import { pathsOf } from './paths.ts';
@@ -34,7 +34,7 @@ function spansOf(told: Told, step: Step): Span[] {
   return words.step(keyOf(step, parts), {
     text,
     parts,
-    things: own(step, 'all') === true ? allWords(told, step) : parts,
+    things: isOfAll(step) ? allWords(told, step) : parts,
     reading: readingWords(told, step),
     count: count ?? '',
     /** The author's words after a colon. */
@@ -87,7 +87,7 @@ function readingWords({ procedure, words }: Told, step: Step): string {
 
 /** What a step acts on; `all` is every part that was not thrown away before. */
 function objectsLeft({ procedure }: Told, step: Step): readonly StepObject[] {
-  const gone = own(step, 'all') === true ? pathsOf(procedure).gone.get(step) : undefined;
+  const gone = isOfAll(step) ? pathsOf(procedure).gone.get(step) : undefined;
   return gone === undefined ? step.objects : step.objects.filter(({ name }) => !gone.has(name));
 }
 

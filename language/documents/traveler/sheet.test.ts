@@ -10,6 +10,7 @@ import type { Block, StepBlock } from './model.ts';
 import { sentenceOf } from './sentences.ts';
 import { type SheetOptions, settingOf } from './print-context.ts';
 import { sheetOf } from './sheet.ts';
+import { conditionsOf } from './steps.ts';
 import { spanText, textOf } from '../renderers/text.ts';
 
 const blank: SheetOptions = {
@@ -376,4 +377,11 @@ describe('the sheet', () => {
     ])
       expect(text).toContain(wanted);
   });
+});
+
+test('air and vacuum are conditions in the language of the sheet, before the words of the author', () => {
+  const tight = step('test', '', { reading: 'tight', gas: 'vacuum', conditions: ['upright'] });
+  expect(conditionsOf(wordsIn('en'), tight)).toEqual(['vacuum', 'upright']);
+  expect(conditionsOf(wordsIn('es'), tight)).toEqual(['vacío', 'upright']);
+  expect(conditionsOf(wordsIn('de'), step('do', '', { gas: 'air' }))).toEqual([]);
 });

@@ -297,21 +297,22 @@ function screwFacts({ procedure, words }: Setting, step: Step): Fact[] {
 function chooseFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
   if (step.verb !== 'choose' || step.choose === null) return [];
   const { words } = setting;
-  const { test, target, targetSpec, rate } = step.choose;
+  const { test, target } = step.choose;
+  const { rate } = step;
   const name = words.inSentence(specTitle(setting.procedure, test));
   // Also where the step does not say it: over this the coils of the spring bind.
-  const most = shimChoices(setting.procedure).find((one) => one.step === step)?.most ?? step.choose.neverAbove;
+  const most = shimChoices(setting.procedure).find((one) => one.step === step)?.most ?? step.neverAbove;
   const to =
     target === null
-      ? targetSpec === null
-        ? ''
-        : specLines(setting, step, place, targetSpec)
+      ? ''
+      : target.form === 'spec'
+        ? specLines(setting, step, place, target.spec)
             .map(({ label, value }) => (label === '' ? value : `${label} ${value}`))
             .join(', ')
-      : limitText(target, words.wording);
+        : limitText(target.limit, words.wording);
   return [
     { label: words.facts.target, text: to === '' ? name : words.facts.targetTo({ name, target: to }) },
-    ...(targetSpec === null ? [] : aimedBy(setting, targetSpec)),
+    ...(target?.form === 'spec' ? aimedBy(setting, target.spec) : []),
     ...settlingFacts(setting, step, place),
     ...(rate === null ? [] : [{ label: rateTitle(setting, rate), text: rateText(setting, rate) }]),
     ...(most === null ? [] : [{ label: words.facts.never, text: words.quantity(most) }]),

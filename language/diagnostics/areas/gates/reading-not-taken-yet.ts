@@ -83,9 +83,7 @@ function useOf(step: Step): { name: string; what: string } | null {
       return hold?.of == null ? null : { name: hold.of, what: `The pressure is held ${hold.relation}` };
     }
     case 'choose':
-      return step.choose === null || step.choose.test === ''
-        ? null
-        : { name: step.choose.test, what: 'The part is chosen by its' };
+      return step.choose === null ? null : { name: step.choose.test, what: 'The part is chosen by its' };
     case 'across':
       return step.spread === null ? null : { name: step.gate.test, what: 'The spread is that of' };
     default:

@@ -3,7 +3,7 @@ import { partsWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import { variantParts } from '../../../analysis/variant-parts.ts';
 import type { Stage } from '../../../model/procedure.ts';
-import { own } from '../../../model/steps.ts';
+import { isOfAll } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** The first stage that washes names parts and forgets some that lie beside them, as dirty as they came. */
@@ -25,9 +25,7 @@ export const leftOutOfTheWash: Rule = {
       procedure.stages.flatMap((stage) => {
         const baths = stage.station === first.station ? [] : washes(stage);
         const others = stage.steps.filter(({ verb }) => ['wipe', 'renew', 'discard'].includes(verb));
-        return [...baths, ...others].flatMap((step) =>
-          own(step, 'all') === true ? [] : step.objects.map(({ name }) => name),
-        );
+        return [...baths, ...others].flatMap((step) => (isOfAll(step) ? [] : step.objects.map(({ name }) => name)));
       }),
     );
     const mine = variantParts(replay);

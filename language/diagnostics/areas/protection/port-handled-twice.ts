@@ -4,7 +4,7 @@ import { listed } from '../../../analysis/prose.ts';
 import type { Port } from '../../../model/family.ts';
 import type { Block, Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
-import { failEntries, own } from '../../../model/steps.ts';
+import { failEntries, isOfAll } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** What a port is already when a step on it does nothing, and the steps that made it so. */
@@ -53,12 +53,12 @@ export const portHandledTwice: Rule<{ source: Source }> = {
           );
         });
         const whole = twice.length === step.objects.length;
-        if (twice.length === 0 || (own(step, 'all') === true && !whole)) return;
+        if (twice.length === 0 || (isOfAll(step) && !whole)) return;
         const names = twice.map(({ name }) => name);
         const since = Math.max(...names.map((name) => before.since[cells(name)]!));
         report({
           at: step,
-          source: own(step, 'all') === true ? step.source : twice[0]!.source,
+          source: isOfAll(step) ? step.source : twice[0]!.source,
           way,
           since,
           // By these it may be told already what is missing between.
@@ -81,9 +81,9 @@ function isPortVerb(verb: Step['verb']): verb is keyof typeof already {
 }
 
 /** From how many places a unit is sent to a repair; gates that are judged together are one. */
-function sendersOf({ procedure, points, gates, decisions }: Program, block: Block): number {
+function sendersOf({ procedure, gates, decisions }: Program, block: Block): number {
   const judgedAt = (step: Step) => {
-    const gate = gates.find(({ point }) => (points[point] as { step?: Step }).step === step);
+    const gate = gates.find((one) => one.step === step);
     return gate === undefined ? step.number : decisions.get(gate.point)!;
   };
   const senders = allSteps(procedure).filter((step) => failEntries(step).some((entry) => entry.repair === block.name));

@@ -1,7 +1,7 @@
 import { place } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import type { Step } from '../../../model/procedure.ts';
-import { namedIn, own } from '../../../model/steps.ts';
+import { isOfAll, namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Loose parts of the whole set go into one bath, and no words say how the units are kept apart. */
@@ -30,7 +30,7 @@ export const unitsMixedInTheBath: Rule = {
         if (loose.length === 0) return;
         report({
           at: step,
-          source: own(step, 'all') === true ? step.source : loose[0]!.source,
+          source: isOfAll(step) ? step.source : loose[0]!.source,
           way,
           cause: `mixed:${block.name}`,
           message: `The ${partsWords(

@@ -51,7 +51,7 @@ export const numberMissingSpec: Rule = {
 };
 
 /** A unit that is only tested has no limit but that in service. */
-function isGiven({ rebuilt, inService, rateFrom, unread }: SpecValue): boolean {
+function isGiven({ rebuilt, inService, rateFrom, isUnread }: SpecValue): boolean {
   // A rate that does not come of its spring and needle is told by itself, and so is a value that could not be read.
-  return rebuilt !== null || inService !== null || rateFrom !== null || unread === true;
+  return rebuilt !== null || inService !== null || rateFrom !== null || isUnread;
 }

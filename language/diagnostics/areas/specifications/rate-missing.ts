@@ -16,7 +16,7 @@ export const rateMissing: Rule = {
     for (const step of allSteps(procedure)) {
       if (step.verb !== 'choose') continue;
       const { choose } = step;
-      if (choose === null || choose.test === '' || choose.rate !== null) continue;
+      if (choose === null || step.rate !== null) continue;
       if (step.text !== null || step.note !== null || isOneForOne(choose, procedure)) continue;
       report({
         at: step,
@@ -33,9 +33,12 @@ export const rateMissing: Rule = {
 };
 
 /** A length brought to a length: so much more shim, so much more lift or play. */
-function isOneForOne({ test, target, targetSpec }: Choice, procedure: Procedure): boolean {
+function isOneForOne({ test, target }: Choice, procedure: Procedure): boolean {
   return (
-    (target !== null && kindOfLimit(target) === 'length') ||
-    procedure.specs.some((spec) => (spec.name === targetSpec || spec.name === test) && spec.kind === 'length')
+    (target?.form === 'limit' && kindOfLimit(target.limit) === 'length') ||
+    procedure.specs.some(
+      (spec) =>
+        (spec.name === test || (target?.form === 'spec' && spec.name === target.spec)) && spec.kind === 'length',
+    )
   );
 }

@@ -65,8 +65,8 @@ function reads(step: Step): string[] {
     case 'across':
       return [step.gate.test];
     case 'choose': {
-      const { test = null, targetSpec = null, rate = null } = step.choose ?? {};
-      return [test, targetSpec, rate].flatMap((name) => name ?? []);
+      const { test = null, target = null } = step.choose ?? {};
+      return [test, target?.form === 'spec' ? target.spec : null, step.rate].flatMap((name) => name ?? []);
     }
     default:
       return limit;
@@ -82,8 +82,8 @@ function wants(step: Step, procedure: Procedure): readonly Kind[] {
     case 'measure':
       return step.gate === null ? ['length', 'force'] : [];
     case 'choose':
-      if (step.choose === null || step.choose.test === '') return ['setting rate', 'pressure', 'length'];
-      return step.choose.rate === null ? ['setting rate'] : [];
+      if (step.choose === null) return ['setting rate', 'pressure', 'length'];
+      return step.rate === null ? ['setting rate'] : [];
     default:
       return [];
   }

@@ -1,4 +1,4 @@
-import type { Procedure, Spec } from '../../../model/procedure.ts';
+import type { LimitUse, Procedure, Spec } from '../../../model/procedure.ts';
 import { isTestOf, own } from '../../../model/steps.ts';
 import { compare, formatLimit, kindOfUnit, window } from '../../../quantities/index.ts';
 import type { Limit } from '../../../quantities/types.ts';
@@ -17,8 +17,8 @@ export const targetOutsideLimit: Rule = {
         const limit = choose == null ? null : limitOfTest(procedure, choose.test);
         if (choose == null || limit === null) continue;
         for (const number of [null, ...procedure.numbers.map(({ name }) => name)]) {
-          const target = choose.target ?? valueFor(procedure, choose.targetSpec, number);
-          const judged = typeof limit === 'string' ? valueFor(procedure, limit, number) : limit;
+          const target = limitFor(procedure, choose.target, number);
+          const judged = limitFor(procedure, limit, number);
           if (target === null || judged === null || !isOutside(target, judged)) continue;
           const of = number === null || procedure.numbers.length === 0 ? '' : ` for ${number}`;
           report({
@@ -35,16 +35,17 @@ export const targetOutsideLimit: Rule = {
   },
 };
 
-/** The spec, or the limit, that the test of a name reads within. */
-function limitOfTest(procedure: Procedure, name: string): string | Limit | null {
+/** What the test of a name reads within. */
+function limitOfTest(procedure: Procedure, name: string): LimitUse | null {
   const tests = [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps);
   const [within] = tests.flatMap((step) => (isTestOf(step, name) ? (step.limit ?? []) : []));
-  if (within === undefined) return null;
-  return within.form === 'spec' ? within.spec : within.limit;
+  return within ?? null;
 }
 
-/** The value of a spec for a part number; null for number: as the procedure has it, where no number is. */
-function valueFor(procedure: Procedure, name: string | null, number: string | null): Limit | null {
+/** The limit of a use for a part number; null for number: as the procedure has it, where no number is. */
+function limitFor(procedure: Procedure, use: LimitUse | null, number: string | null): Limit | null {
+  if (use?.form === 'limit') return use.limit;
+  const name = use?.spec;
   const spec: Spec | undefined = procedure.specs.find((other) => other.name === name);
   if (spec === undefined || (number === null && procedure.numbers.length > 0)) return null;
   const own = procedure.numbers

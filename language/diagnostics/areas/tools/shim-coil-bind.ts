@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import { firstToBind } from '../../../analysis/limit-of-use.ts';
 import { listed, partWords } from '../../../analysis/prose.ts';
-import { inUnits, shimChoices } from '../../../analysis/shim-choices.ts';
+import { drawersOf, inUnits } from '../../../analysis/shim-choices.ts';
 import { thickest } from '../../../engineering/shim-stock.ts';
 import type { Source } from '../../../model/source.ts';
 import { amount, compare, formatQuantity } from '../../../quantities/index.ts';
@@ -16,8 +16,8 @@ export const shimCoilBind: Rule<Bound> = {
   since: '0.2.0',
   title: 'A shim may be chosen on which the coils of the spring bind.',
   procedure(procedure, report) {
-    for (const { step, choose, parts, stocks } of shimChoices(procedure)) {
-      const { neverAbove } = choose;
+    for (const { step, parts, stocks } of drawersOf(procedure)) {
+      const { neverAbove } = step;
       // What is chosen together lies on each other, and the spring feels all of it.
       const most = stocks.reduce<Fraction | null>((sum, stock) => {
         const own = thickest(stock);

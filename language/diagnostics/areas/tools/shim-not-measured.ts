@@ -12,9 +12,9 @@ export const shimNotMeasured: Rule<Missing> = {
   since: '0.2.0',
   title: 'A shim is chosen by the reading, and the one that came out is never measured.',
   procedure(procedure, report) {
-    for (const { step, choose, parts, cases } of shimChoices(procedure)) {
+    for (const { step, parts, cases } of shimChoices(procedure)) {
       // With no rate, and where it is not one for one, it is not worked out from the old one.
-      if (choose.rate === null && cases.every(({ rate }) => rate === null)) continue;
+      if (step.rate === null && cases.every(({ rate }) => rate === null)) continue;
       const unknown = parts.filter((part) => !isKnown(procedure, part.name));
       if (unknown.length === 0) continue;
       const names = unknown.map(({ base }) => base);
