@@ -7,7 +7,7 @@ import type { Verb } from '../../model/verbs.ts';
 import type { Quantity } from '../../quantities/types.ts';
 import { verbsThat } from '../../syntax/verbs/index.ts';
 import { isPneumatic } from '../hydraulic.ts';
-import type { Because } from './because.ts';
+import type { Because, WordsOf } from './because.ts';
 import type { Call, Scene } from './caution.ts';
 import { atLeast, below, figuresOf, highest, ofKind } from './figures.ts';
 import { partsOfObject } from './parts.ts';
@@ -100,14 +100,14 @@ function declaredAt(danger: Danger, whole: readonly Verb[], scene: Scene): Becau
   const part = parts.find((one) => said(one)?.denied === false);
   if (part !== undefined) return { from: 'part', part: part.name, trait: `is ${danger}` };
   if (own !== undefined) return null;
-  const sounding = [
-    { text: ownWords(step), of: 'the step' },
+  const sounding: { readonly text: string; readonly of: WordsOf }[] = [
+    { text: ownWords(step), of: { kind: 'step' } as const },
     ...(station === null || said(station) !== undefined
       ? []
-      : [{ text: station.title, of: `station ${station.name}` }]),
+      : [{ text: station.title, of: { kind: 'station', name: station.name } as const }]),
     ...partsAt(scene)
       .filter((one) => said(one) === undefined)
-      .map((one) => ({ text: one.title, of: `part ${one.name}` })),
+      .map((one) => ({ text: one.title, of: { kind: 'part', name: one.name } as const })),
   ];
   for (const { text, of } of sounding) {
     const word = suspectWord(danger, text);
@@ -144,7 +144,8 @@ export function handlesSpring(scene: Scene): Call | null {
     const trait = springTrait(scene.procedure.family, part);
     if (trait !== null) return { because: { from: 'part', part: part.name, trait } };
     const word = suspectWord('spring-loaded', part.title);
-    if (word !== null) return { because: { from: 'words', word, danger: 'spring-loaded', of: `part ${part.name}` } };
+    if (word !== null)
+      return { because: { from: 'words', word, danger: 'spring-loaded', of: { kind: 'part', name: part.name } } };
   }
   return null;
 }
@@ -168,7 +169,7 @@ export function isDriven(scene: Scene): Call | null {
 function nearOnly(call: Call | null, meets: readonly Verb[], { verb }: Step): Call | null {
   if (call === null || meets.includes(verb)) return call;
   const { because } = call;
-  const ofStep = because.from === 'step' || (because.from === 'words' && because.of === 'the step');
+  const ofStep = because.from === 'step' || (because.from === 'words' && because.of.kind === 'step');
   return ofStep ? call : { ...call, headOnly: true };
 }
 
