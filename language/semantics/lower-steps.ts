@@ -750,11 +750,13 @@ class OneStep {
   /** A step is held to one limit, however it is written. */
   private limit(use: LimitUse | null, clause: ast.Clause, said: Said) {
     // Twice the same clause is reported as that.
-    if (this.limitedBy !== null && this.limitedBy !== clause.$type)
+    if (this.limitedBy !== null && this.limitedBy !== clause.$type) {
       this.context.syntax(
-        `${clauseWords(clause)} is a second limit of this step, which is held to one: the other would be nowhere on the sheet. Delete one of the two, or give each a step of its own.`,
+        `${clauseWords(clause)} is a second limit of this step, which is held to one: it would be nowhere on the sheet. Delete one of the two, or give each a step of its own.`,
         this.context.source(clause),
       );
+      return;
+    }
     this.limitedBy = clause.$type;
     said.limit = use;
   }

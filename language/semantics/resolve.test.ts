@@ -240,7 +240,7 @@ describe('steps', () => {
   it('are held to one limit, however it is written', () => {
     const of = (test: string) => problems(inProcedure(` stage s at tester {\n  ${test}\n }`));
     expect(of('test opening read pressure within opening accept at most 3 drops')).toEqual([
-      'main:21 “accept at most 3 drops” is a second limit of this step, which is held to one: the other would be nowhere on the sheet. Delete one of the two, or give each a step of its own.',
+      'main:21 “accept at most 3 drops” is a second limit of this step, which is held to one: it would be nowhere on the sheet. Delete one of the two, or give each a step of its own.',
     ]);
     expect(of('test opening read pressure within opening accept "no drop"')).toEqual([]);
     expect(of('torque nut to fit by stretch 0.10..0.12 mm')).toEqual([]);
