@@ -1,14 +1,14 @@
-import type { Words } from '../../i18n/index.ts';
-import { advisedOf } from '../../recommendations/advised.ts';
-import { spreadWords } from '../../recommendations/sentences.ts';
-import { matchedSets } from '../../recommendations/set-shims.ts';
 import type { StepCautions } from '../../analysis/cautions/index.ts';
-import type { Hold, Repair, Stage, Step } from '../../model/procedure.ts';
+import { shimChoices } from '../../analysis/shim-choices.ts';
+import type { Words } from '../../i18n/index.ts';
+import type { Choice, Hold, Repair, Stage, Step, StepOf } from '../../model/procedure.ts';
 import { specFor } from '../../model/spec-for.ts';
 import { own } from '../../model/steps.ts';
 import type { Limit } from '../../quantities/index.ts';
 import { kindOfLimit, kindOfUnit } from '../../quantities/index.ts';
-import { shimChoices } from '../../analysis/shim-choices.ts';
+import { advisedOf } from '../../recommendations/advised.ts';
+import { spreadWords } from '../../recommendations/sentences.ts';
+import { matchedSets } from '../../recommendations/set-shims.ts';
 import { verbsThat } from '../../syntax/verbs/index.ts';
 import { isEach, stepGrids } from './boxes.ts';
 import { byNumber, withNumbers } from './by-number.ts';
@@ -21,8 +21,8 @@ import { holdLookup } from './hold-lookup.ts';
 import { figureText, rateText, saysSource, specLines, stepLimits, useOf } from './limits.ts';
 import type { CautionBlock, Fact, LimitLine, StepBlock } from './model.ts';
 import { capital, fluidTitle, specTitle } from './names.ts';
-import { sentenceOf } from './sentences.ts';
 import { isShown, type Setting } from './print-context.ts';
+import { sentenceOf } from './sentences.ts';
 import { settlingFacts } from './settling-allowance.ts';
 import { shimCharts } from './shim-chart.ts';
 import { shimLookup } from './shim-lookup.ts';
@@ -295,13 +295,21 @@ function screwFacts({ procedure, words }: Setting, step: Step): Fact[] {
 }
 
 function chooseFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
-  if (step.verb !== 'choose' || step.choose === null) return [];
+  if (step.verb !== 'choose') return [];
   const { words } = setting;
-  const { test, target } = step.choose;
-  const { rate } = step;
-  const name = words.inSentence(specTitle(setting.procedure, test));
+  const { choose, rate } = step;
   // Also where the step does not say it: over this the coils of the spring bind.
   const most = shimChoices(setting.procedure).find((one) => one.step === step)?.most ?? step.neverAbove;
+  return [
+    ...(choose === null ? [] : aimFacts(setting, step, choose, place)),
+    ...(rate === null ? [] : [{ label: rateTitle(setting, rate), text: rateText(setting, rate) }]),
+    ...(most === null ? [] : [{ label: words.facts.never, text: words.quantity(most) }]),
+  ];
+}
+
+function aimFacts(setting: Setting, step: StepOf<'choose'>, { test, target }: Choice, place: Stage | Repair): Fact[] {
+  const { words } = setting;
+  const name = words.inSentence(specTitle(setting.procedure, test));
   const to =
     target === null
       ? ''
@@ -314,8 +322,6 @@ function chooseFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[
     { label: words.facts.target, text: to === '' ? name : words.facts.targetTo({ name, target: to }) },
     ...(target?.form === 'spec' ? aimedBy(setting, target.spec) : []),
     ...settlingFacts(setting, step, place),
-    ...(rate === null ? [] : [{ label: rateTitle(setting, rate), text: rateText(setting, rate) }]),
-    ...(most === null ? [] : [{ label: words.facts.never, text: words.quantity(most) }]),
   ];
 }
 
