@@ -8,7 +8,7 @@ import {
 } from 'vscode-languageclient/node';
 import { registerPreview } from './preview.ts';
 import { registerPrint } from './print.ts';
-import { registerOrigin } from './print-link.ts';
+import { registerPrintLinks } from './print-link.ts';
 import { type CheckedNotification, checkedMethod } from './requests.ts';
 import { registerRulePages, rulePageUri } from './rule-pages.ts';
 import { registerStatus } from './status.ts';
@@ -62,7 +62,7 @@ export async function activate(context: ExtensionContext): Promise<Handtight> {
     registerRulePages(context.extensionUri),
     registerPreview(context, running, checked.event),
     registerPrint(running),
-    registerOrigin(running),
+    registerPrintLinks(running),
     commands.registerCommand('handtight.tour', () =>
       commands.executeCommand('workbench.action.openWalkthrough', `${context.extension.id}#start`, false),
     ),

@@ -1,7 +1,9 @@
 /**
- * The page of a view: a bar in the editor's colours, and the sheet or the specifications in a frame of its own. The
+ * The page of a view: a bar in the editor's colors, and the sheet or the specifications in a frame of its own. The
  * inner frame keeps the page's styles from the editor's and runs no script: its sandbox lets this page reach in, and nothing in it reach out.
  */
+
+import { html } from '@remix-run/html-template';
 
 /** The words of a view's frame. */
 export interface FrameWords {
@@ -22,34 +24,30 @@ export function frameHtml(nonce: string, words: FrameWords): string {
     "style-src 'unsafe-inline'",
     `script-src 'nonce-${nonce}'`,
   ].join('; ');
-  return `<!DOCTYPE html>
+  return String(html`<!DOCTYPE html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${policy}">
-<title>${markup(words.title)}</title>
-<style>${style}</style>
+<title>${words.title}</title>
+<style>${html.raw`${style}`}</style>
 </head>
 <body>
 <header>
   <button id="problems" type="button"></button>
   <span id="whose" role="status"></span>
   <span class="space"></span>
-  ${words.print === null ? '' : `<button id="print" type="button">${markup(words.print)}</button>`}
+  ${words.print === null ? '' : html`<button id="print" type="button">${words.print}</button>`}
 </header>
 <p id="none" role="status"></p>
-<div id="view" tabindex="0" role="document" aria-label="${markup(words.page)}"><iframe id="sheet" tabindex="-1" sandbox="allow-same-origin" srcdoc="${markup(empty)}" title="${markup(words.page)}"></iframe></div>
-<script nonce="${nonce}">${script}</script>
+<div id="view" tabindex="0" role="document" aria-label="${words.page}"><iframe id="sheet" tabindex="-1" sandbox="allow-same-origin" srcdoc="${empty}" title="${words.page}"></iframe></div>
+<script nonce="${nonce}">${html.raw`${script}`}</script>
 </body>
-</html>`;
+</html>`);
 }
 
 /** What the inner frame begins with: with a doctype, as heights are counted otherwise without one. */
 const empty = '<!doctype html><html><head></head><body></body></html>';
-
-function markup(text: string): string {
-  return text.replace(/[&<>"]/g, (character) => `&#${character.charCodeAt(0)};`);
-}
 
 const style = `
 html, body { height: 100%; margin: 0; padding: 0; overflow: hidden; }
@@ -96,7 +94,7 @@ print?.addEventListener('click', () => host.postMessage({ type: 'print' }));
 problems.addEventListener('click', () => { if (!nextMissing()) host.postMessage({ type: 'problems' }); });
 
 addEventListener('message', ({ data }) => {
-  if (data.type === 'page') showPage(data.answer, data.uri, data.status, data.whose);
+  if (data.type === 'page') showPage(data.result, data.uri, data.status, data.whose);
   if (data.type === 'reveal') { wanted = data.line; reveal(); }
 });
 
@@ -139,20 +137,20 @@ document.addEventListener('copy', (event) => {
   event.preventDefault();
 });
 
-function showPage(answer, uri, status, of) {
-  const there = answer.kind !== 'none';
+function showPage(result, uri, status, of) {
+  const there = result.kind !== 'none';
   host.setState({ uri });
   view.hidden = !there;
   none.hidden = there;
   problems.hidden = !there;
   if (print) print.disabled = !there;
   whose.textContent = of ?? '';
-  if (!there) { none.textContent = answer.reason; shown = null; return; }
+  if (!there) { none.textContent = result.reason; shown = null; return; }
   problems.textContent = status.text;
   problems.classList.toggle('bad', status.bad);
-  file = answer.file;
-  const key = uri + '\\n' + answer.title;
-  const page = new DOMParser().parseFromString(answer.html, 'text/html');
+  file = result.file;
+  const key = uri + '\\n' + result.title;
+  const page = new DOMParser().parseFromString(result.html, 'text/html');
   // No link of the sheet leads anywhere from here.
   for (const element of page.querySelectorAll('script, meta[http-equiv], base, link')) element.remove();
   for (const element of page.querySelectorAll('a[href], [tabindex]')) {

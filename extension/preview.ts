@@ -1,4 +1,4 @@
-/** The live views beside the editor, of what stands at the cursor: the sheet as it would be printed, and the specifications. */
+/** The live views beside the editor, of what is at the cursor: the sheet as it would be printed, and the specifications. */
 import {
   commands,
   Disposable,
@@ -21,16 +21,16 @@ import { type FrameWords, frameHtml } from './preview-frame.ts';
 import type { PrintPlace } from './print.ts';
 import {
   type CheckedNotification,
-  type SheetAnswer,
-  type SheetQuestion,
-  type SpecsAnswer,
+  type SheetParams,
+  type SheetResult,
+  type SpecsResult,
   sheetMethod,
   specsMethod,
 } from './requests.ts';
 
-type PageAnswer = SheetAnswer | SpecsAnswer;
+type PageResult = SheetResult | SpecsResult;
 
-/** What differs between the views that stand beside the editor. */
+/** What differs between the views that are beside the editor. */
 interface View {
   readonly viewType: string;
   readonly command: string;
@@ -38,8 +38,8 @@ interface View {
   readonly title: string;
   titleOf(page: string): string;
   readonly words: FrameWords;
-  /** What the bar says of a page, and whether it is bad. */
-  status(answer: Exclude<PageAnswer, { kind: 'none' }>): Status;
+  /** What the bar says about a page, and whether it is bad. */
+  status(result: Exclude<PageResult, { kind: 'none' }>): Status;
 }
 
 interface Status {
@@ -51,10 +51,10 @@ interface Status {
 export type ToFrame =
   | {
       readonly type: 'page';
-      readonly answer: PageAnswer;
+      readonly result: PageResult;
       readonly uri: string;
       readonly status: Status | null;
-      /** Whose page it is, where the cursor stands in something that has none. */
+      /** Whose page it is, where the cursor is in something that has none. */
       readonly whose: string | null;
     }
   | { readonly type: 'reveal'; readonly line: number };
@@ -68,8 +68,8 @@ function sheetView(): View {
     title: l10n.t('Sheet'),
     titleOf: (page) => l10n.t('Sheet: {0}', page),
     words: { title: l10n.t('Sheet'), page: l10n.t('Sheet as it prints'), print: l10n.t('Print to PDF') },
-    status(answer) {
-      const errors = answer.kind === 'sheet' ? answer.errors : 0;
+    status(result) {
+      const errors = result.kind === 'sheet' ? result.errors : 0;
       const text =
         errors === 0
           ? l10n.t('No errors')
@@ -90,8 +90,8 @@ function specsView(): View {
     title: l10n.t('Specifications'),
     titleOf: (page) => l10n.t('Specifications: {0}', page),
     words: { title: l10n.t('Specifications'), page: l10n.t('Specifications of the procedure'), print: null },
-    status(answer) {
-      const missing = answer.kind === 'specs' ? answer.missing : 0;
+    status(result) {
+      const missing = result.kind === 'specs' ? result.missing : 0;
       const text =
         missing === 0
           ? l10n.t('Nothing missing')
@@ -144,9 +144,9 @@ class Preview implements Disposable {
   #document: Uri | undefined;
   #position = new Position(0, 0);
   #lines: { first: number; last: number } | undefined;
-  /** Where the page that is shown was asked for: it stays while the cursor is in what has no page, such as a family. */
-  #shown: SheetQuestion | undefined;
-  /** Counts questions, so that an answer that was overtaken is dropped. */
+  /** Where the page that is shown was requested: it stays while the cursor is in what has no page, such as a family. */
+  #shown: SheetParams | undefined;
+  /** Counts requests, so that a result that was overtaken is dropped. */
   #asked = 0;
   #cursorMoved: NodeJS.Timeout | undefined;
 
@@ -235,33 +235,33 @@ class Preview implements Disposable {
     const panel = this.#panel;
     if (panel === undefined || this.#document === undefined) return;
     const asked = ++this.#asked;
-    let question = this.#question();
-    let answer = await this.#ask(question);
+    let params = this.#params();
+    let result = await this.#ask(params);
     // The cursor went to what has no page of its own: the last one stays, and goes on following the text.
-    const isKept = answer.kind === 'none' && this.#shown !== undefined;
+    const isKept = result.kind === 'none' && this.#shown !== undefined;
     if (isKept) {
-      question = this.#shown!;
-      answer = await this.#ask(question);
+      params = this.#shown!;
+      result = await this.#ask(params);
     }
     if (asked !== this.#asked || panel !== this.#panel) return;
-    const page = answer.kind === 'none' ? null : answer;
-    this.#shown = page === null ? undefined : question;
+    const page = result.kind === 'none' ? null : result;
+    this.#shown = page === null ? undefined : params;
     this.#lines = isKept ? undefined : page?.lines;
     panel.title = page === null ? this.#view.title : this.#view.titleOf(page.title);
     const status = page === null ? null : this.#view.status(page);
     const whose = isKept && page !== null ? l10n.t('Of {0}, shown last', page.title) : null;
-    await panel.webview.postMessage({ type: 'page', answer, uri: question.uri, status, whose } satisfies ToFrame);
+    await panel.webview.postMessage({ type: 'page', result, uri: params.uri, status, whose } satisfies ToFrame);
     if (!isKept) this.#reveal();
   }
 
-  #question(): SheetQuestion {
+  #params(): SheetParams {
     const { line, character } = this.#position;
     return { uri: this.#document!.toString(), position: { line, character } };
   }
 
-  async #ask(question: SheetQuestion): Promise<PageAnswer> {
+  async #ask(params: SheetParams): Promise<PageResult> {
     try {
-      return await this.#client.sendRequest<PageAnswer>(this.#view.method, question);
+      return await this.#client.sendRequest<PageResult>(this.#view.method, params);
     } catch (error) {
       const reason = error instanceof Error ? error.message : String(error);
       return { kind: 'none', reason: l10n.t('The language server did not answer: {0}', reason) };
@@ -278,7 +278,7 @@ class Preview implements Disposable {
     if (message.type === 'ready') void this.#refresh();
     if (message.type === 'print' && this.#document !== undefined) {
       // What is shown is printed, wherever the cursor has gone.
-      const place: PrintPlace = this.#shown ?? this.#question();
+      const place: PrintPlace = this.#shown ?? this.#params();
       void commands.executeCommand('handtight.print', place);
     }
     if (message.type === 'problems') void commands.executeCommand('workbench.actions.view.problems');

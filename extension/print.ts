@@ -1,12 +1,12 @@
 /** The command `handtight.print`: the procedure or job at the cursor, to a PDF in the workspace. */
 import { commands, type Disposable, env, l10n, ProgressLocation, Uri, window, workspace } from 'vscode';
 import type { LanguageClient } from 'vscode-languageclient/node';
-import { type PrintAnswer, type PrintQuestion, printMethod } from './requests.ts';
+import { type PrintParams, type PrintResult, printMethod } from './requests.ts';
 
 /** A place to print from; without one the active editor's cursor is taken. */
 export interface PrintPlace {
   readonly uri: string;
-  readonly position?: { readonly line: number; readonly character: number };
+  readonly position?: { readonly line: number; readonly character: number } | undefined;
 }
 
 /** Registers the command; it returns the URI of the file that it wrote, for other commands and tests. */
@@ -20,15 +20,15 @@ export function registerPrint(client: LanguageClient): Disposable {
     const folder = printFolder(Uri.parse(from.uri));
     if (folder === undefined) return undefined;
     const ask = (draft: boolean) => print(client, { ...from, folder: folder.toString(), ...paper(), draft });
-    let answer = await ask(false);
-    if (answer.kind === 'errors') {
+    let result = await ask(false);
+    if (result.kind === 'errors') {
       const draft = l10n.t('Print a Draft');
       const problems = l10n.t('Show Problems');
-      const count = answer.errors === 1 ? l10n.t('one error') : l10n.t('{0} errors', answer.errors);
+      const count = result.errors === 1 ? l10n.t('one error') : l10n.t('{0} errors', result.errors);
       const chosen = await window.showWarningMessage(
         l10n.t(
           '"{0}" has {1} and is not released for the bench. A draft is marked as one on every page.',
-          answer.title,
+          result.title,
           count,
         ),
         draft,
@@ -36,23 +36,23 @@ export function registerPrint(client: LanguageClient): Disposable {
       );
       if (chosen === problems) await commands.executeCommand('workbench.actions.view.problems');
       if (chosen !== draft) return undefined;
-      answer = await ask(true);
+      result = await ask(true);
     }
-    if (answer.kind !== 'printed') {
-      void window.showErrorMessage(answer.kind === 'none' ? answer.reason : l10n.t('It could not be printed.'));
+    if (result.kind !== 'printed') {
+      void window.showErrorMessage(result.kind === 'none' ? result.reason : l10n.t('It could not be printed.'));
       return undefined;
     }
-    for (const note of answer.notes) void window.showWarningMessage(note);
-    void offerToOpen(Uri.parse(answer.file));
-    return answer.file;
+    for (const note of result.notes) void window.showWarningMessage(note);
+    void offerToOpen(Uri.parse(result.file));
+    return result.file;
   });
 }
 
-function print(client: LanguageClient, question: PrintQuestion): Promise<PrintAnswer> {
+function print(client: LanguageClient, params: PrintParams): Promise<PrintResult> {
   const title = l10n.t('Handtight: printing');
   return Promise.resolve(
     window.withProgress({ location: ProgressLocation.Window, title }, () =>
-      client.sendRequest<PrintAnswer>(printMethod, question),
+      client.sendRequest<PrintResult>(printMethod, params),
     ),
   );
 }

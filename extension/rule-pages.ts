@@ -1,6 +1,6 @@
 /**
  * The pages of the rules, behind `handtight-rule:/NAME.md`. A scheme of its own lets the manifest say that they open
- * rendered (`workbench.editorAssociations`), wherever the link stands: in a hover, in the list of problems, in a command.
+ * rendered (`workbench.editorAssociations`), wherever the link is: in a hover, in the list of problems, in a command.
  */
 import { commands, Disposable, FileType, l10n, languages, Uri, window, workspace } from 'vscode';
 
@@ -54,7 +54,7 @@ function rulesAtCursor(): string[] {
   return [...rules];
 }
 
-/** Page of each rule: they stand in folders by area, which a link does not name. */
+/** Page of each rule: they are in folders by area, which a link does not name. */
 async function rulePages(folder: Uri): Promise<Map<string, Uri>> {
   const pages = new Map<string, Uri>();
   for (const [area, type] of await workspace.fs.readDirectory(folder)) {

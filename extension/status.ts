@@ -24,7 +24,7 @@ export function registerStatus(client: LanguageClient, onChecked: Event<CheckedN
       item.command = { command: 'handtight.restartServer', title: l10n.t('Restart') };
     } else {
       item.severity = LanguageStatusSeverity.Information;
-      item.detail = newState === State.Starting ? l10n.t('Starting') : undefined;
+      item.detail = newState === State.Starting ? l10n.t('Starting') : '';
       item.command = { command: 'handtight.showOutput', title: l10n.t('Show output') };
     }
   });

@@ -1,7 +1,8 @@
 /** Advice on the library: for an adjusting screw, and for a set of units with shims. */
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../language/db/workspace.ts';
-import { sheetOf, textOf } from '../language/documents/traveler/index.ts';
+import { textOf } from '../language/documents/renderers/index.ts';
+import { sheetOf } from '../language/documents/traveler/index.ts';
 import { fullMessage } from '../language/model/diagnostic.ts';
 import { hintsOf } from '../language/recommendations/hints.ts';
 import { matchLines, shimLines } from '../language/recommendations/report.ts';
@@ -29,7 +30,7 @@ const inward = 'Turn it 1 turn and 150° in: expect 133 bar';
 const outward = 'Turn it 120° out: expect 153 bar';
 
 describe('how far to turn an adjusting screw', () => {
-  it('is told for each unit by its part number, and not by what was found', () => {
+  it('is given for each unit by its part number, and not by what was found', () => {
     expect(plain(shimLines(checked(units).job))).toEqual([
       `unit 1 pin-130: opening 98 bar. ${inward}`,
       `unit 2 pin-150: opening 161.5 bar. ${outward}`,
@@ -38,7 +39,7 @@ describe('how far to turn an adjusting screw', () => {
     ]);
   });
 
-  it('goes by the limit with a new spring where one went in', () => {
+  it('uses the limit with a new spring where one went in', () => {
     // 135 to 141 bar with a new spring: 132 bar is under it. 6 bar to the middle, at 25 bar per turn: 86°.
     const renewed = '  unit 1 number pin-130 { renewed spring  opening 132 bar }';
     expect(plain(shimLines(checked(renewed).job))).toEqual([
@@ -46,7 +47,7 @@ describe('how far to turn an adjusting screw', () => {
     ]);
   });
 
-  it('stands beside the reading, and on the sheet of the job at each step that sets it', () => {
+  it('is beside the reading, and on the sheet of the job at each step that sets it', () => {
     const { job, procedure } = checked(units);
     expect(plain(hintsOf([], [job]).map(({ text }) => text))).toEqual([inward, outward]);
     const sheet = sheetOf(procedure, { job, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
@@ -61,7 +62,7 @@ describe('how far to turn an adjusting screw', () => {
 
   it.each(['0 bar per turn', '25 bar', '96 bar per mm'])('refuses a turn that brings %s', (rate) => {
     const { findings, job } = checked(units, rate);
-    const told = findings.filter((one) => fullMessage(one).includes('what one turn in brings'));
+    const told = findings.filter((one) => fullMessage(one).includes('how much one turn in adds'));
     expect(told).toHaveLength(1);
     expect(shimLines(job)).toHaveLength(1);
   });
@@ -113,7 +114,7 @@ describe('a shim that sets a length', () => {
     return checkFiles([...libraryFiles(true), { uri: 'job.rebuild', text }]).jobs.find(({ name }) => name === '9')!;
   };
 
-  it('does so one for one, and is told with the digits of its limit', () => {
+  it('does so one for one, and is given with the digits of its limit', () => {
     const lines = plain(shimLines(job('  unit 1 number two-175 { lift-shim out 0.50 mm  pre-lift 0.044 mm }')));
     // 0.016 mm to the aim of 0.060: 0.52 mm brings 0.064, 0.51 mm 0.054; 0.064 is nearer.
     expect(lines[0]).toBe('unit 1 two-175: pre-lift 0.044 mm. Fit 0.52 mm (now 0.50 mm): expect 0.064 mm');

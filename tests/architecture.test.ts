@@ -7,8 +7,6 @@ import { root } from './library.ts';
 const sources = readdirSync(join(root, 'language'), { recursive: true, withFileTypes: true })
   .filter((entry) => entry.isFile() && entry.name.endsWith('.ts') && !entry.name.endsWith('.test.ts'))
   .map((entry) => join(entry.parentPath, entry.name))
-  // What only tests use may read files.
-  .filter((path) => !/example-pages|injector-fixture|sound-procedure|example-base/u.test(path))
   .map((path) => ({ path: relative(root, path).replaceAll('\\', '/'), text: readFileSync(path, 'utf8') }));
 
 const importing = (pattern: RegExp, among = sources) =>
@@ -25,11 +23,34 @@ function filesIn(folder: string) {
     .map((name) => ({ path: `${folder}/${name}`, text: readFileSync(join(root, folder, name), 'utf8') }));
 }
 
+/** Of Node: what a browser has not. */
+const ofNode = /^node:|^(?:vscode-languageserver|vscode-jsonrpc)\/node$/u;
+
 describe('server/', () => {
   it('writes to the streams of the command in one place, where hidden characters are written out', () => {
     const writing = filesIn('server/cli').filter(({ text }) => /std(out|err)\.write\(|console\./u.test(text));
     // main.ts reports that even this failed.
     expect(writing.map(({ path }) => path)).toEqual(['server/cli/main.ts', 'server/cli/say.ts']);
+  });
+
+  it('leaves to the language server the protocol: what is known of the language comes from language/ide', () => {
+    const reached = filesIn('server/lsp').flatMap(({ text }) =>
+      [...text.matchAll(/(?:from|import\()\s*'\.\.\/\.\.\/language\/([^/']+)\//gu)].map(([, layer]) => layer!),
+    );
+    expect([...new Set(reached)].sort()).toEqual(['config', 'db', 'ide', 'model']);
+    const model = filesIn('server/lsp').filter(({ text }) => /^import (?!type)[^;]*language\/model\//mu.test(text));
+    expect(model.map(({ path }) => path)).toEqual([]);
+  });
+
+  it('gives the language server its host at its two entries, so that it runs in a browser too', () => {
+    const lsp = filesIn('server/lsp');
+    expect(importing(ofNode, lsp).sort()).toEqual(['server/lsp/main.ts', 'server/lsp/node-main.ts']);
+    expect(importing(/\/host\/(?:print\/|node\.ts|browser\.ts)/u, lsp).sort()).toEqual([
+      'server/lsp/browser-main.ts',
+      'server/lsp/node-main.ts',
+    ]);
+    expect(importing(ofNode, filesIn('server/host')).sort()).toEqual(['server/host/node.ts']);
+    expect(filesIn('server/lsp').filter(({ text }) => /\b(?:Buffer|process|NodeJS)\./u.test(text))).toEqual([]);
   });
 });
 
@@ -38,7 +59,7 @@ describe('language/', () => {
     expect(importing(/^(node:|fs$|path$|vscode|langium\/lsp)/u)).toEqual([]);
     expect(
       sources
-        .filter(({ text }) => /\bprocess\.|Date\.now\(|new Date\(\)|Math\.random\(/u.test(text))
+        .filter(({ text }) => /\bprocess\.|\bBuffer\b|\bNodeJS\.|Date\.now\(|new Date\(\)|Math\.random\(/u.test(text))
         .map(({ path }) => path),
     ).toEqual([]);
   });
@@ -55,25 +76,22 @@ describe('language/', () => {
 
 /** Folders of `language/` that are layers of their own inside another. */
 const inner =
-  /^language\/((?:documents|analysis|syntax)\/(?:traveler|drawing|certificate|specs|renderers|cautions|verbs)|[^/]+)\//u;
+  /^language\/((?:documents|analysis|syntax)\/(?:figures|drawing|traveler|specs|certificate|renderers|cautions|verbs)|[^/]+)\//u;
 
 /** Which layers of `language/` a layer imports from: data flows one way, so nothing reaches back. */
 const layers: Readonly<Record<string, readonly string[]>> = {
   quantities: [],
-  // A step is one of the verbs, and a verb acts on kinds of objects: each takes only types from the other.
+  'syntax/verbs': [],
   model: ['quantities', 'syntax/verbs'],
-  'syntax/verbs': ['model'],
-  i18n: ['quantities'],
+  i18n: ['model', 'quantities'],
   engineering: ['model', 'quantities'],
   syntax: ['model', 'quantities', 'syntax/verbs'],
   analysis: ['engineering', 'model', 'quantities', 'syntax/verbs'],
   'analysis/cautions': ['analysis', 'model', 'quantities', 'syntax/verbs'],
   semantics: ['analysis', 'engineering', 'model', 'quantities', 'syntax', 'syntax/verbs'],
-  // What a job must answer for is judged where the certificate is made: `implausible-result.ts`.
   diagnostics: [
     'analysis',
     'analysis/cautions',
-    'documents/certificate',
     'engineering',
     'i18n',
     'model',
@@ -84,32 +102,43 @@ const layers: Readonly<Record<string, readonly string[]>> = {
   ],
   calculator: ['engineering', 'model', 'quantities', 'syntax'],
   recommendations: ['analysis', 'engineering', 'i18n', 'model', 'quantities'],
-  'documents/drawing': ['analysis', 'i18n', 'model'],
-  'documents/renderers': ['documents/traveler', 'i18n'],
+  // What all documents share: the sheet as plain data, for what it is printed, and what things are called.
+  documents: ['i18n', 'model', 'quantities'],
+  'documents/figures': ['analysis', 'analysis/cautions', 'documents', 'engineering', 'i18n', 'model', 'quantities'],
+  'documents/drawing': ['analysis', 'documents', 'documents/figures', 'i18n', 'model', 'quantities'],
   'documents/traveler': [
     'analysis',
     'analysis/cautions',
+    'documents',
     'documents/drawing',
-    'documents/renderers',
-    'engineering',
+    'documents/figures',
     'i18n',
     'model',
     'quantities',
     'recommendations',
     'syntax/verbs',
   ],
-  'documents/specs': ['documents/renderers', 'documents/traveler', 'engineering', 'i18n', 'model', 'quantities'],
-  'documents/certificate': [
-    'analysis',
+  'documents/specs': ['documents', 'documents/figures', 'engineering', 'i18n', 'model', 'quantities'],
+  'documents/certificate': ['analysis', 'documents', 'engineering', 'i18n', 'model', 'quantities', 'recommendations'],
+  // HTML, Typst and text of a document: nothing in language/ takes them, the command and the server do.
+  'documents/renderers': ['documents', 'documents/specs', 'i18n'],
+  config: ['diagnostics', 'i18n', 'model', 'syntax'],
+  db: ['analysis', 'config', 'diagnostics', 'model', 'semantics', 'syntax'],
+  ide: [
+    'config',
+    'db',
+    'diagnostics',
+    'documents/specs',
     'documents/traveler',
     'engineering',
     'i18n',
     'model',
     'quantities',
     'recommendations',
+    'semantics',
+    'syntax',
+    'syntax/verbs',
   ],
-  config: ['diagnostics', 'documents/traveler', 'i18n', 'model', 'syntax'],
-  db: ['analysis', 'config', 'diagnostics', 'model', 'semantics', 'syntax'],
 };
 
 describe('the layers of language/', () => {
@@ -130,6 +159,15 @@ describe('the layers of language/', () => {
   it('are all of its folders', () => {
     const folders = [...new Set(sources.map(({ path }) => layerOf(path)))].filter((one) => one !== undefined);
     expect(Object.keys(layers).sort()).toEqual(folders.sort());
+  });
+
+  it('lie in one order: the table has no circle', () => {
+    const left = new Map(Object.entries(layers));
+    for (let before = -1; before !== left.size; ) {
+      before = left.size;
+      for (const [layer, below] of left) if (below.every((one) => !left.has(one))) left.delete(layer);
+    }
+    expect([...left.keys()]).toEqual([]);
   });
 
   it.each(Object.keys(layers))('%s imports from the layers below it', (layer) => {

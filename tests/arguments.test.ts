@@ -113,7 +113,7 @@ describe('the command', () => {
     expect({ status: answer.status, said }).toEqual({ status, said: expect.stringMatching(says) });
     // A trace, or a value that was never there.
     expect(said).not.toMatch(/\n\s+at .*:\d+|undefined|\[object|defect of Handtight/u);
-    // What stands beside the answer is no part of it.
+    // Output beside the answer is not part of it.
     if (status === 2) expect(answer.stdout).toBe('');
     expect(said.length).toBeLessThan(20_000);
   });

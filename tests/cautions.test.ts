@@ -119,7 +119,7 @@ describe('no language loses a caution', () => {
 });
 
 describe('what English words called for in 0.1', () => {
-  // As they stood there. What was false then is named in `false`, and is not wanted back.
+  // The cautions at that time. Those that were wrong are named in `false`, and must not come back.
   const listened = {
     rail: /\b(common rail|fuel rail|rail pressure|accumulator)\b/iu,
     electrical: /\b(solenoid|piezo|coil|voltage|energi[sz]e|high.voltage)s?\b/iu,
@@ -206,18 +206,18 @@ describe('a fact declares it, in any language', () => {
   });
 
   it('said twice or both ways it is reported, and warned of', () => {
-    expect(cautionsOf({ steps: 'do "Q" hot hot' }).problems).toEqual(['hot is said twice here. Delete one.']);
+    expect(cautionsOf({ steps: 'do "Q" hot hot' }).problems).toEqual(['hot is written twice here. Delete one.']);
     const both = cautionsOf({ steps: 'do "Q" not hot hot' });
     expect(both.problems).toHaveLength(1);
     expect(topics(both.head)).toContain('hot-cold');
   });
 
-  it('a part that stands next to one that bears on another is under load, whatever it is called', () => {
+  it('a part that is next to one that bears on another is under load, whatever it is called', () => {
     const parts = 'part muelle "F" on body\n part plato "G" on muelle bears on lid';
     const made = cautionsOf({ parts, steps: 'remove muelle' });
     expect(topics(made.head)).toContain('spring');
     expect(becauseText(made.head.find(({ topic }) => topic === 'spring')!.because)).toBe(
-      'part muelle stands next to plato, which bears on lid',
+      'part muelle is next to plato, which bears on lid',
     );
   });
 });

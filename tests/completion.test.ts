@@ -1,17 +1,16 @@
 /**
- * What stands in a step is offered at its place: every word of every step of library and corpus. And what is offered behind
+ * What a step contains is offered at its place: every word of every step of library and corpus. And what is offered after
  * a word of a step is read there, and means something.
  */
 import { AstUtils, type CstNode, CstUtils } from 'langium';
 import { describe, expect, it } from 'vitest';
-import { type CompletionItem, CompletionItemKind } from 'vscode-languageserver-types';
 import type { CheckResult } from '../language/db/workspace.ts';
+import { completionsIn, type Suggestion } from '../language/ide/completion/completions.ts';
 import { resolve } from '../language/semantics/resolve.ts';
 import { symbolsOf } from '../language/semantics/symbols.ts';
 import { isProcedure, isSequence, type Procedure, type StepLine } from '../language/syntax/generated/ast.ts';
 import { RebuildGrammar } from '../language/syntax/generated/grammar.ts';
 import { parse } from '../language/syntax/parse.ts';
-import { completions } from '../server/lsp/completion.ts';
 import { corpusFiles } from './corpus/files.ts';
 import { libraryFiles } from './library.ts';
 
@@ -30,8 +29,8 @@ const workspaces = [parsed(libraryFiles()), parsed(corpusFiles())];
 function offering(files: readonly Parsed[]) {
   const symbols = new Map(files.map(({ uri, ast }) => [uri, symbolsOf(ast)]));
   const textOf = (uri: string) => files.find((file) => file.uri === uri)?.text ?? null;
-  const options = { rules: [{ code: 'not-clamped', title: '' }], textOf, snippets: false, onlyNames: false };
-  return (text: string, offset: number) => completions(text, offset, { symbols } as unknown as CheckResult, options);
+  const snapshot = { result: { symbols } as unknown as CheckResult, textOf };
+  return (text: string, offset: number) => completionsIn(snapshot, text, offset, { snippets: false, onlyNames: false });
 }
 
 const keywords = new Set(
@@ -61,9 +60,9 @@ const amounts = [' 60 N·m', ' 5 mm', ' 5 min', ' 20 bar', ' 50 °C', ' 50 %', '
 const endings = ['', ')', ' times)', ' "x"', amounts[0]!, ' because "x"'];
 
 /** Lines that begin so and are read; of a figure in each of several units. Empty: whatever follows, it is not read. */
-function whole(line: string, offersAt: (line: string) => readonly CompletionItem[], depth = 3): string[] {
+function whole(line: string, offersAt: (line: string) => readonly Suggestion[], depth = 3): string[] {
   const items = depth === 0 ? [] : firstOfEach(offersAt(line));
-  const named = items.filter(({ kind }) => kind !== CompletionItemKind.Keyword).map(({ label }) => ` ${label}`);
+  const named = items.filter(({ kind }) => kind !== 'verb' && kind !== 'word').map(({ label }) => ` ${label}`);
   const read = [...endings, ...named].filter((ending) => isRead(line + ending));
   if (read.length > 0)
     return read.flatMap((ending) => (ending === amounts[0] ? amounts : [ending]).map((one) => line + one));
@@ -79,11 +78,11 @@ function whole(line: string, offersAt: (line: string) => readonly CompletionItem
 const isRead = (line: string) => parse(`procedure p for f at s {\n stage t {\n${line}\n}\n}\n`).problems.length === 0;
 
 /** Every word of the language, and one name of each kind. */
-function firstOfEach(items: readonly CompletionItem[]): CompletionItem[] {
+function firstOfEach(items: readonly Suggestion[]): Suggestion[] {
   const seen = new Set<string>();
-  return items.filter(({ label, kind, detail }) => {
-    const key = kind === CompletionItemKind.Keyword ? label.replace(/^not .*/u, 'not') : String(kind);
-    return detail !== 'parameter' && !seen.has(key) && seen.add(key);
+  return items.filter(({ label, kind, names }) => {
+    const key = kind === 'verb' || kind === 'word' ? label.replace(/^not .*/u, 'not') : `${kind} ${names}`;
+    return kind !== 'parameter' && !seen.has(key) && seen.add(key);
   });
 }
 
@@ -103,7 +102,7 @@ describe.each(['the library', 'the corpus'])('completion in %s', (which) => {
   const files = workspaces[which === 'the library' ? 0 : 1]!;
   const offers = offering(files);
 
-  it('offers every word that stands in a step', () => {
+  it('offers every word that is in a step', () => {
     const withheld = files.flatMap((file) =>
       linesOf(file).flatMap(({ line, cst }) => {
         const heads = new Set(line.steps.map((step) => step.$cstNode?.offset));
@@ -112,7 +111,7 @@ describe.each(['the library', 'the corpus'])('completion in %s', (which) => {
           if (!/^\p{L}/u.test(leaf.text)) return [];
           // A test has the name that it gives itself; a face is offered with its part.
           if (before === 'test' || before === '.') return [];
-          // A second step on a line is not offered: every clause would stand among all verbs.
+          // A second step on a line is not offered: every clause would show up among all verbs.
           if (index > 0 && heads.has(leaf.offset)) return [];
           const said = offers(file.text, leaf.offset).map(({ label }) => label);
           const is = (label: string) =>

@@ -1,7 +1,8 @@
 /** The library as a whole: it checks clean, and its demonstrations say what they are there to say. */
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../language/db/workspace.ts';
-import { sheetOf, textOf } from '../language/documents/traveler/index.ts';
+import { textOf } from '../language/documents/renderers/index.ts';
+import { sheetOf } from '../language/documents/traveler/index.ts';
 import { fullMessage } from '../language/model/diagnostic.ts';
 import { libraryFiles } from './library.ts';
 

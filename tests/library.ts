@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 
 export const root = fileURLToPath(new URL('..', import.meta.url));
 
-/** The files of the library, by path from the root; without the flawed one unless it is asked for. */
+/** The files of the library, by path from the root; without the flawed one unless it is requested. */
 export function libraryFiles(flawed = false): { readonly uri: string; readonly text: string }[] {
   const folder = join(root, 'procedures');
   return readdirSync(folder, { recursive: true, withFileTypes: true })

@@ -2,10 +2,12 @@
 import { expect, test } from 'vitest';
 import { within } from '../language/analysis/within.ts';
 import { type CheckResult, checkFiles } from '../language/db/workspace.ts';
+import { definitionsAt } from '../language/ide/definition.ts';
+import { hoverAt } from '../language/ide/hover.ts';
+import { snapshotOf } from '../language/ide/snapshot.ts';
 import type { Position, Source } from '../language/model/source.ts';
 import { hintsOf } from '../language/recommendations/hints.ts';
 import type { Link } from '../language/semantics/context.ts';
-import { definitionAt, hoverAt } from '../server/lsp/hover.ts';
 import { libraryFiles } from './library.ts';
 
 const library = libraryFiles();
@@ -62,7 +64,7 @@ const where = ({ use, what }: Link) => `${use.file}:${use.range.start.line + 1}:
 
 test.each([
   ['as they come', library],
-  ['the other way round', library.toReversed()],
+  ['the other way around', library.toReversed()],
 ])('each link of the library leads to what its procedure sees, files %s', (_, files) => {
   const result = checkFiles(files);
   let inProcedures = 0;
@@ -78,8 +80,8 @@ test.each([
 });
 
 test('definition and hover give the figure of the procedure that the text is written in', () => {
-  const result = checkFiles(library);
-  const specs = result.procedures.flatMap(({ procedure }) =>
+  const snapshot = snapshotOf(library);
+  const specs = snapshot.result.procedures.flatMap(({ procedure }) =>
     procedure.specs.map((spec) => ({ procedure, spec, uri: procedure.extent.file })),
   );
   let uses = 0;
@@ -92,12 +94,9 @@ test('definition and hover give the figure of the procedure that the text is wri
       if (!within({ file: uri, range: { start: at, end: at } }, procedure.extent)) continue;
       uses++;
       const place = `${uri}:${line + 1} ${spec.name}`;
-      expect(
-        definitionAt(uri, at, result, (same) => same),
-        place,
-      ).toEqual([{ uri, range: spec.source.range }]);
+      expect(definitionsAt(snapshot, uri, at), place).toEqual([{ file: uri, range: spec.source.range }]);
       const written = lines[spec.source.range.start.line]!.trim();
-      expect(JSON.stringify(hoverAt(uri, at, result, textOf)), place).toContain(JSON.stringify(written).slice(1, -1));
+      expect(JSON.stringify(hoverAt(snapshot, uri, at)), place).toContain(JSON.stringify(written).slice(1, -1));
     }
   }
   expect(uses).toBeGreaterThan(30);
@@ -137,13 +136,11 @@ procedure three "Three" for b at bench like one {
 `;
 
 function leads(before: string, name: string): string[] {
-  const result = checkFiles([{ uri: 'x', text: shared }]);
+  const snapshot = snapshotOf([{ uri: 'x', text: shared }]);
   const at = shared.indexOf(before + name) + before.length;
   const lines = shared.slice(0, at).split('\n');
   const position = { line: lines.length - 1, character: lines.at(-1)!.length };
-  return definitionAt('x', position, result, (uri) => uri).map(({ range }) =>
-    shared.split('\n')[range.start.line]!.trim(),
-  );
+  return definitionsAt(snapshot, 'x', position).map(({ range }) => shared.split('\n')[range.start.line]!.trim());
 }
 
 test('a name given to a sequence leads to what it names, and one in a shared sequence to all that it may mean', () => {

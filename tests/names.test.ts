@@ -1,6 +1,6 @@
 /**
- * Nothing that names something passes unread. Every place of the grammar where a name or a fixed word stands is found in
- * a workspace that uses them all, misspelt there, and must be reported there.
+ * No name is ignored. Every place of the grammar that takes a name or a fixed word is found in
+ * a workspace that uses them all, misspelled there, and must be reported there.
  */
 import { type AstNode, AstUtils, CstUtils, GrammarAST, GrammarUtils, isAstNode } from 'langium';
 import { describe, expect, it } from 'vitest';
@@ -193,7 +193,7 @@ interface Place {
 
 const nameRules = new Set(['Name', 'Label', 'IdRef', 'NameRef', 'LabelRef', 'Path']);
 
-/** The places of the grammar where a name stands: rule and property. */
+/** The places of the grammar that take a name: rule and property. */
 function declaredPlaces(): Set<string> {
   const places = RebuildGrammar().rules.flatMap((rule) =>
     rule.$type !== 'ParserRule' || nameRules.has(rule.name)
@@ -208,7 +208,7 @@ function declaredPlaces(): Set<string> {
   return new Set(places);
 }
 
-/** Every name in a text, with where it stands. */
+/** Every name in a text, with its place. */
 function namesIn(source: string): Place[] {
   const { ast } = parse(source);
   const place = (of: string, node: AstNode, property: string, index?: number): Place[] => {
@@ -260,14 +260,14 @@ describe('the workspace that misspells', () => {
     expect(found.map((one) => `${one.source.range.start.line + 1}: ${fullMessage(one)}`)).toEqual([]);
   });
 
-  it('has every place of the grammar where a name stands', () => {
+  it('has every place of the grammar that takes a name', () => {
     const used = new Set(places.map(({ of }) => of.split('.')[1]!));
     const missing = [...declaredPlaces()].map((one) => one.split(' ')[1]!).filter((property) => !used.has(property));
     expect(missing).toEqual([]);
   });
 });
 
-describe('a misspelt name', () => {
+describe('a misspelled name', () => {
   it('is reported where it is written, with the name that is near, or is free for a reason', () => {
     const unread: string[] = [];
     for (const { of, word, start, line, character } of places) {
@@ -288,7 +288,7 @@ describe('a misspelt name', () => {
   });
 });
 
-/** Every fixed word of the text that somebody can misspell, by where it stands. */
+/** Every fixed word of the text that somebody can misspell, by its place. */
 function wordsIn(source: string): Omit<Place, 'of'>[] {
   const { ast } = parse(source);
   return (
@@ -301,7 +301,7 @@ function wordsIn(source: string): Omit<Place, 'of'>[] {
   );
 }
 
-describe('a misspelt word of the language', () => {
+describe('a misspelled word of the language', () => {
   const words = wordsIn(text);
 
   it('is reported in its statement', () => {

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Metafile } from 'esbuild';
 import { describe, expect, it, test } from 'vitest';
+import { bundles } from '../server/build/bundles.ts';
 import { beside, bundled, noticesOf, packageIn } from '../server/build/notices.ts';
 import { packagedReadme } from '../server/build/package-readme.ts';
 import { root } from './library.ts';
@@ -45,6 +46,36 @@ describe('the notices', () => {
     rmSync(folder, { recursive: true });
     expect(noticesOf([])).toContain('LICENSE');
   });
+});
+
+describe('the programs', () => {
+  it('are packed, each with what it loads at its start; the server for browsers is not part of the extension yet', () => {
+    const built = bundles.map(({ outfile }) => outfile!).filter((file) => file !== 'out/server-worker.js');
+    expect(built.filter((file) => !ignored.includes(`!${file}`))).toEqual([]);
+    for (const file of built)
+      for (const [, beside] of read(file).matchAll(/\bimport\("(\.\/[^"]+)"\)/gu))
+        expect(built, `${file} loads ${beside}`).toContain(join('out', beside!));
+  });
+});
+
+describe('the language server', () => {
+  const metafiles = JSON.parse(read('out/metafiles.json')) as Metafile[];
+
+  it.each(['server/lsp/node-main.ts', 'server/lsp/browser-main.ts'])(
+    'loads nothing that only pages and prints need before the first one: %s',
+    (entry) => {
+      const { inputs } = metafiles.find(({ outputs }) =>
+        Object.values(outputs).some(({ entryPoint }) => entryPoint === entry),
+      )!;
+      const loaded = new Set([entry]);
+      for (const file of loaded)
+        for (const { path, kind } of inputs[file]?.imports ?? []) if (kind !== 'dynamic-import') loaded.add(path);
+      expect(loaded.size).toBeGreaterThan(300);
+      const late = /qrcode|typst|documents\/(?:renderers|specs)\/|traveler\/sheet\.ts|host\/print\//u;
+      expect([...loaded].filter((file) => late.test(file))).toEqual([]);
+      expect(Object.keys(inputs).filter((file) => late.test(file)).length).toBeGreaterThan(5);
+    },
+  );
 });
 
 describe('the page of the extension', () => {

@@ -1,4 +1,4 @@
-/** Words that every object has are no words of the language: where one stands, it is as unknown as any other. */
+/** Property names that every object has are not words of the language: they are as unknown as any other word. */
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../language/db/workspace.ts';
 import { fullMessage } from '../language/model/diagnostic.ts';
@@ -29,7 +29,7 @@ const places = new Map(
 const madeUp = new Map<string, readonly string[]>();
 
 describe.each(words.filter((word) => /^\p{L}/u.test(word)))('%s', (word) => {
-  it('is as unknown as a word that is made up, wherever it stands', () => {
+  it('is as unknown as an invented word, wherever it is', () => {
     expect(places.size).toBeGreaterThan(40);
     const known: string[] = [];
     for (const { word: old, index } of places.values()) {

@@ -21,7 +21,7 @@ describe('the README', () => {
     expect(lines(shown.join('\n'))).toEqual(lines(first));
   });
 
-  it('shows what is said of it when its torque is forgotten', () => {
+  it('shows what is reported when its torque is forgotten', () => {
     const at = first.indexOf('    torque plug to plug-fit with TW-60\n');
     const line = first.slice(at, first.indexOf('\n', at) + 1);
     const { findings } = checkFiles([{ uri: 'valve.rebuild', text: first.replace(line, '') }]);

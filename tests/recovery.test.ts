@@ -1,6 +1,6 @@
 /**
  * What a slip of the keyboard costs: every step line of the library cut at every token. No other step may be lost, and
- * the error stands on the damaged line.
+ * the error is on the damaged line.
  */
 import { type AstNode, AstUtils } from 'langium';
 import { describe, expect, it } from 'vitest';
@@ -31,7 +31,7 @@ function read(text: string) {
   return { steps, problems };
 }
 
-/** How many of the steps that stand elsewhere are no longer read. */
+/** How many of the steps that are elsewhere are no longer read. */
 function lost(before: readonly ReadStep[], after: readonly ReadStep[], line: number): number {
   const left = after.map(({ text }) => text);
   return before.filter(({ first, last, text }) => {
@@ -77,7 +77,7 @@ describe.each(libraryFiles())('$uri', ({ text }) => {
     expect(misplaced).toEqual([]);
   });
 
-  it.runIf(chosen.length > 0)('answers a misspelt verb with the nearest one, and loses nothing else', () => {
+  it.runIf(chosen.length > 0)('answers a misspelled verb with the nearest one, and loses nothing else', () => {
     const missed: string[] = [];
     for (const line of chosen.filter((one) =>
       /^\s+(fit|torque|remove|slacken|measure|connect|relieve|wash|rinse)\b/u.test(lines[one]!),

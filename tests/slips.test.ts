@@ -238,7 +238,7 @@ describe('a sequence', () => {
     expect(findings.map(({ source, message, related }) => [source.range.start.line + 1, message, related])).toEqual([
       [
         92,
-        'No part or face is called bal. Did you mean ball?',
+        'No part or face is called bal.',
         [{ message: 'Sequence bled is called here.', source: expect.objectContaining({ file: 'a.rebuild' }) }],
       ],
     ]);
@@ -263,7 +263,7 @@ describe('a sequence', () => {
     ]);
   });
 
-  it('is not written out where that comes to too many steps', () => {
+  it('is not expanded where that gives too many steps', () => {
     const doubling = Array.from({ length: 40 }, (_, at) => `sequence s${at + 1} { s${at} s${at} }`).join('\n');
     const text = `${first!.text.replace('    relieve\n', '    s40\n    relieve\n')}sequence s0 { wait 1 min }\n${doubling}\n`;
     expect(told(text)).toEqual([

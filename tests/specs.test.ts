@@ -1,7 +1,8 @@
 /** The specifications of the library: text in, text out. */
 import { expect, it } from 'vitest';
 import { checkFiles } from '../language/db/workspace.ts';
-import { specsHtml, specsOf, specsText } from '../language/documents/specs/index.ts';
+import { specsHtml, specsText } from '../language/documents/renderers/index.ts';
+import { specsOf } from '../language/documents/specs/index.ts';
 import { specsReport } from '../server/cli/specs-schema.ts';
 import { libraryFiles } from './library.ts';
 

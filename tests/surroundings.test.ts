@@ -71,7 +71,7 @@ describe('one bad entry costs itself', () => {
     });
   });
 
-  it.runIf(posix)('in print: the others print; it is named where its folder was asked for', async () => {
+  it.runIf(posix)('in print: the others print; it is named if its folder was requested', async () => {
     write('jobs/7.rebuild', job('7'));
     symlinkSync('gone.rebuild', join(folder, 'jobs/lost.rebuild'));
     expect(await handtight('print', '7', '--format', 'html', '--to', 'a')).toMatchObject({
@@ -128,6 +128,19 @@ describe('one settings file is in force', () => {
     expect(below.stdout.replaceAll('\n  ', ' ')).toContain(
       `${folder}/handtight.json changes the severity of 1 finding`,
     );
+  });
+
+  it('and says what is not read: neither checked nor printed, and no name of it is seen, unless it is named', async () => {
+    write('valve.rebuild', valve);
+    write('archive/valve.rebuild', valve);
+    expect((await handtight('check')).stdout).toContain('duplicate-name');
+    write('handtight.json', '{ "exclude": ["archive/"] }');
+    expect(await handtight('check')).toMatchObject({ status: 0, stdout: '2 files checked: nothing found.\n' });
+    expect((await handtight('print', 'rebuild-valve', '--format', 'html')).status).toBe(0);
+    expect((await handtight('check', 'archive')).stdout).toContain('2 files checked');
+    // Run below it, it is in force too.
+    write('sub/archive/other.rebuild', valve);
+    expect((await command(join(folder, 'sub'), 'check')).status).toBe(2);
   });
 
   it.each([

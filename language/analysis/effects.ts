@@ -227,7 +227,7 @@ export class Transfer {
   private wetWith(step: Step): number {
     const kind = this.procedure.shop.fluids.find((fluid) => fluid.name === own(step, 'fluid'))?.kind;
     if (kind !== undefined) return wetBit[kind];
-    // Nothing says in what, which is told: it is taken as what the step is for.
+    // Nothing says in what, and that is reported: the usual fluid for the step is assumed.
     return step.verb === 'rinse' ? bits.wet.oil : bits.wet.solvent;
   }
 
@@ -346,7 +346,7 @@ export class Transfer {
     state.set(cells.kept, bits.kept.kept, at);
     if (isNew || this.relations.part(name).renewed) state.set(cells.age, bits.age.new, at);
     state.set(cells.dirt, bits.dirt.rinsed, at);
-    // As if it had been dry or oiled: that it was not is told where it is fitted.
+    // As if it had been dry or oiled: if it was not, that is reported where it is fitted.
     if (!trial) state.set(cells.wet, bits.wet.oil, at);
     for (const inner of this.relations.inside(name)) {
       const cell = state.part(inner.name).place;
@@ -475,7 +475,7 @@ export class Transfer {
   }
 }
 
-/** A check of a part is a look at its faces too where it sorts parts, or speaks of faces. */
+/** A check of a part also looks at its faces if it sorts parts, or mentions faces. */
 function ofFaces(step: StepOf<'check'>): boolean {
   const speaks = /\bfaces?\b|\bsurfaces?\b|\blapped\b|\bground\b|\blands?\b/iu;
   return step.all || step.verdicts.length > 0 || speaks.test(step.text ?? '');

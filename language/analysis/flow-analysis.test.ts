@@ -231,7 +231,7 @@ describe('ways', () => {
     });
   });
 
-  it('come to a fixed point however many repairs send to each other', () => {
+  it('reach a fixpoint however many repairs send to each other', () => {
     const repairs = Array.from(
       { length: 6 },
       (_, index) =>

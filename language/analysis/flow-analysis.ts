@@ -15,7 +15,7 @@ import { Relations } from './relations.ts';
 import { isLeftToSoak } from './soaking.ts';
 import { State } from './state.ts';
 
-/** How a point was come to: the last repair, and the one-try repairs that are spent. */
+/** The path context of a point: the last repair, and the one-try repairs that are used up. */
 export interface Way {
   readonly id: number;
   readonly repair: Repair | null;
@@ -53,24 +53,24 @@ export interface Visitor {
   /** The unit goes from one station to another. */
   leave?(leaving: Departure & { readonly to: Stage | Repair }): void;
   end?(ending: Departure): void;
-  /** A repair is done, and the unit goes back to a test with parts off that were on when it stood there first. */
+  /** A repair is done, and the unit goes back to a test with parts off that were on when it was there first. */
   comeBack?(
     coming: Departure & { readonly block: Repair; readonly to: GateStep; readonly off: readonly string[] },
   ): void;
-  /** A repair is done, and the unit goes on at a gate; null: at the end of its tests, none of which is to be done again. */
+  /** A repair is done, and the unit goes on at a gate; null at the end of its tests, if none has to be done again. */
   resume?(repair: Repair, to: Step | null): void;
 }
 
 /**
- * Most one-try repairs that are told apart; what is over it is taken as if it could be tried again. So are repairs
+ * Most one-try repairs that are distinguished; any beyond that count as if they could be tried again. So do repairs
  * that are written inside an `on fail`: they come back to their own check, and telling them apart multiplied the ways
  * of a procedure with twelve repairs by fifteen without finding more.
  */
 const mostSpent = 6;
 
 /**
- * Most steps that a replay passes and units that it sends to repairs, over all ways, until it stands still. What goes on
- * longer is not followed to its end. The two-spring procedure of the library comes to 20,000 with its 150 points.
+ * Most steps that a replay visits and units that it sends to repairs, over all paths, until the fixpoint. Anything
+ * longer is not followed to its end. The two-spring procedure of the library takes 20,000 with its 150 points.
  */
 export function mostPassed({ points }: Program): number {
   return 200_000 + 20 * points.length;
@@ -83,7 +83,7 @@ export class Replay {
   private readonly transfer: Transfer;
   private readonly oneTry: readonly string[];
   private readonly ways = new Map<string, Way>();
-  /** States at heads: points that more than one way may come to. By way, then point. */
+  /** States at heads (join points): points that more than one path may reach. By path, then point. */
   private readonly heads = new Map<number, Map<number, State>>();
   private readonly headPoints = new Set<number>();
   private readonly work: { way: Way; point: number }[] = [];
@@ -162,7 +162,7 @@ export class Replay {
     return way;
   }
 
-  /** The point at which a gate's unit is sent to a repair; its number where it stands in a repair itself. */
+  /** The point at which a gate sends the unit to a repair; its number if it is in a repair itself. */
   private judgedAt(gate: Step): number | string {
     return this.placeOf(gate).judged;
   }
@@ -464,12 +464,12 @@ export class Replay {
     flow(way, point, state);
   }
 
-  /** The point of a gate that stands in a repair; -1 for one of a stage. */
+  /** The point of a gate that is in a repair; -1 for one of a stage. */
   private checkInRepair(gate: Step): number {
     return this.placeOf(gate).inRepair;
   }
 
-  /** What a repair left off is told once; then the unit is taken as it stood at the test on the first way. */
+  /** What a repair left off is reported once; then the unit counts as it was at the test on the first path. */
   private comeBack(point: number, repair: Repair, state: State, index: number, way: Way, visitor: Visitor | null) {
     const target = this.program.points[point]!;
     const stood = this.heads.get(0)?.get(point);

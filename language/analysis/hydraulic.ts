@@ -4,7 +4,7 @@ import type { Limit } from '../quantities/types.ts';
 
 /**
  * Whether a step puts the unit under pressure: it reads or holds a pressure, works the tester's lever, or says how
- * its gauge stands. A length, a force or a free movement is read on a unit at rest.
+ * its gauge is open. A length, a force or a free movement is read on a unit at rest.
  */
 export function isHydraulic(step: Step, procedure: Procedure): boolean {
   if (step.verb === 'prime') return true;

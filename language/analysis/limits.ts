@@ -1,7 +1,9 @@
 import type { LimitUse, Procedure, Spec, Step } from '../model/procedure.ts';
+import type { DecisionRule, Shop, StandingTolerance } from '../model/shop.ts';
 import type { Source } from '../model/source.ts';
 import { isTestOf, own } from '../model/steps.ts';
-import type { Kind, Limit } from '../quantities/types.ts';
+import { kindAdmits, kindOfUnit, quantitiesOf } from '../quantities/index.ts';
+import type { Kind, Limit, NominalLimit } from '../quantities/types.ts';
 
 /** One limit as it is written somewhere, with the words for it. */
 export interface Written {
@@ -10,7 +12,7 @@ export interface Written {
   readonly source: Source;
   readonly step: Step | null;
   readonly spec: Spec | null;
-  /** What it must be of; null: anything. */
+  /** The kinds that its unit may have; null for any. */
   readonly kinds: readonly Kind[] | null;
 }
 
@@ -53,7 +55,7 @@ export function specLimits(procedure: Procedure): Written[] {
   ];
 }
 
-/** Every limit that is written in a step, with what it must be of. */
+/** Every limit that is written in a step, with the kinds that its unit may have. */
 export function stepLimits(procedure: Procedure): Written[] {
   return [...procedure.stages, ...procedure.repairs].flatMap((block) =>
     block.steps.flatMap((step) => limitsOfStep(step, procedure)),
@@ -80,7 +82,7 @@ function limitsOfStep(step: Step, procedure: Procedure): Written[] {
     ...made(test?.to, 'the pressure at the end', ['pressure']),
     ...made(test?.forTime, 'the time', ['time']),
     ...made(test?.inTime, 'the time', ['time']),
-    // With the gauge shut nothing is worked at a pressure.
+    // With the gauge shut nothing is done at a pressure.
     ...made(own(step, 'at'), 'the speed', [
       'stroke rate',
       'speed',
@@ -96,7 +98,7 @@ function limitsOfStep(step: Step, procedure: Procedure): Written[] {
   ];
 }
 
-/** The limits that a use of a limit stands for: the one written, or those of its spec and its part numbers. */
+/** The limits that a use of a limit refers to: the one written, or those of its spec and its part numbers. */
 export function limitsOfUse(procedure: Procedure, use: LimitUse): { limit: Limit; spec: Spec | null }[] {
   if (use.form === 'limit') return [{ limit: use.limit, spec: null }];
   const spec = procedure.specs.find((other) => other.name === use.spec);
@@ -110,10 +112,81 @@ export function limitsOfUse(procedure: Procedure, use: LimitUse): { limit: Limit
   return values.flatMap((limit) => (limit === null ? [] : [{ limit, spec }]));
 }
 
-/** What the test of a name is of, by its spec or by what it reads; null: nobody says. */
+/** The kind that the test of a name reads, by its spec or by what it reads; null if none is stated. */
 function kindsOfTest(procedure: Procedure, name: string): readonly Kind[] | null {
   const steps = [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps);
   const reads = steps.flatMap((step) => (isTestOf(step, name) ? (step.test.reads ?? []) : []));
   const kind = reads[0] ?? procedure.specs.find((spec) => spec.name === name)?.kind ?? null;
   return kind === null ? null : [kind];
+}
+
+/** A limit that units are held to, with the shop's tolerance where the author wrote none. */
+export interface Judged {
+  readonly limit: Limit;
+  /** The part number that it is for; null: all that have none of their own. */
+  readonly number: string | null;
+  /** How a reading near it is judged. */
+  readonly acceptance: DecisionRule;
+}
+
+export type Which = 'rebuilt' | 'inService' | 'whenNew';
+
+/** The limits that a use of a limit stands for at a step: the one written, or those of its spec and its part numbers. */
+export function judgedLimits(
+  procedure: Procedure,
+  step: Pick<Step, 'only'>,
+  use: LimitUse,
+  which: readonly Which[] = ['rebuilt'],
+): Judged[] {
+  const judged = (limit: Limit, number: string | null, acceptance: DecisionRule) => ({
+    limit: withStanding(procedure.shop, limit).limit,
+    number,
+    acceptance,
+  });
+  const ofShop = procedure.shop.acceptance.rule;
+  if (use.form === 'limit') return [judged(use.limit, null, ofShop)];
+  const spec = procedure.specs.find((other) => other.name === use.spec);
+  if (spec === undefined) return [];
+  const ofSpec = spec.acceptance ?? ofShop;
+  const numbers = procedure.numbers.filter(({ name }) => step.only === null || step.only.includes(name));
+  return which.flatMap((one) => {
+    const own = numbers.flatMap(({ name, values }) => {
+      const value = values.find((other) => other.spec === spec.name);
+      return value === undefined || (value[one] === null && !value.notRequired)
+        ? []
+        : [{ name, limit: value[one], acceptance: value.acceptance ?? ofSpec }];
+    });
+    // Where every number has a value of its own, that of the spec is nobody's.
+    const common = own.length > 0 && own.length === numbers.length ? null : spec[one];
+    return [{ name: null, limit: common, acceptance: ofSpec }, ...own].flatMap(({ name, limit, acceptance }) =>
+      limit === null || !isOfItsKind(spec, limit) ? [] : [judged(limit, name, acceptance)],
+    );
+  });
+}
+
+/** The limit of one part number: its own, or that of all. Null: none is given, or none is asked for. */
+export function judgedLimit(procedure: Procedure, use: LimitUse, number: string | null, which: Which): Judged | null {
+  const limits = judgedLimits(procedure, { only: number === null ? null : [number] }, use, [which]);
+  return limits.find((one) => one.number === number) ?? limits.find((one) => one.number === null) ?? null;
+}
+
+/** A unit of the wrong kind is another rule's finding. A rate in two quantities is not of the kind of its first. */
+function isOfItsKind({ kind, per }: Spec, limit: Limit): boolean {
+  return kind === null || per !== null || kindAdmits(kind, quantitiesOf(limit)[0]!.unit);
+}
+
+/** A limit with the shop's tolerance put to a nominal that has none, and that tolerance; null: it is not needed, or there is none. */
+export function withStanding(shop: Shop, limit: Limit): { limit: Limit; standing: StandingTolerance | null } {
+  if (limit.form === 'then') {
+    const [first, angle] = [withStanding(shop, limit.first), withStanding(shop, limit.angle)];
+    return {
+      limit: { ...limit, first: first.limit as NominalLimit, angle: angle.limit as NominalLimit },
+      standing: first.standing ?? angle.standing,
+    };
+  }
+  if (limit.form !== 'nominal' || limit.plus !== null || limit.minus !== null) return { limit, standing: null };
+  const kind = kindOfUnit(limit.nominal.unit);
+  const standing = shop.unlessStated.find((one) => one.kind === kind) ?? null;
+  if (standing === null) return { limit, standing };
+  return { limit: { ...limit, plus: standing.limit.plus, minus: standing.limit.minus }, standing };
 }

@@ -24,7 +24,7 @@ export const reading = { none: 1, taken: 2, old: 4 } as const;
 export const flag = { no: 1, yes: 2 } as const;
 
 /** The words of each kind of cell, by bit. */
-export const words = {
+const words = {
   place: ['in place', 'off', 'discarded', 'on as a guard', 'in place for trial', 'out with its sub-assembly'],
   age: ['as found', 'new', 'lapped'],
   dirt: ['dirty', 'washed', 'rinsed', 'in preservative', 'dirt loosened', 'with lapping paste on it'],

@@ -1,4 +1,5 @@
 import type { Procedure } from '../model/procedure.ts';
+import type { GateStep } from '../model/steps.ts';
 import type { Way } from './flow-analysis.ts';
 
 const and = new Intl.ListFormat('en-GB', { type: 'conjunction' });
@@ -37,8 +38,8 @@ export function faceWords(procedure: Procedure, id: string): string {
 }
 
 /**
- * How a state was come to, as the sheet numbers it: `after opening (7.4) fails and reshim (R1) is done`. Empty on the
- * first way.
+ * The path to a state, with the step numbers of the sheet: `after opening (7.4) fails and reshim (R1) is done`. Empty on
+ * the first path.
  */
 export function wayWords(procedure: Procedure, way: Way): string {
   if (way.repair === null || way.from === null) return '';
@@ -61,4 +62,19 @@ export function capital(text: string): string {
 export function stationWords(procedure: Procedure, name: string | null): string {
   const station = procedure.shop.stations.find((other) => other.name === name);
   return station === undefined ? 'its station' : `the ${lower(station.title)}`;
+}
+
+/** A gate in the middle of a sentence: `opening`, `the check at 5.3`, `opening across the set`. */
+export function gateWords({ gate, number }: GateStep): string {
+  switch (gate.kind) {
+    case 'check':
+    case 'measure':
+      return `the ${gate.kind} at ${number}`;
+    case 'across':
+      return `${gate.test} across the set`;
+    case 'set':
+      return `the setting of ${gate.test}`;
+    case 'test':
+      return gate.test;
+  }
 }

@@ -57,14 +57,14 @@ export class Relations {
     );
   }
 
-  /** The part that everything stands on or in is the unit itself: what lies in it does not come out with it. */
+  /** The part that everything rests on or in is the unit itself: what is in it does not come out with it. */
   private isCarrier(part: string): boolean {
     return restsOn(this.part(part)).length === 0;
   }
 
   /**
    * What a joint closes over: the parts that its part holds, what those rest on down to the part that it is joined
-   * to, what lies inside them, and the chain (a spring's) that bears on any of them.
+   * to, what lies inside them, and the chain (a spring's) that presses on any of them.
    */
   closure(joint: string): ReadonlySet<string> {
     return this.closures.get(joint) ?? new Set();
@@ -95,8 +95,8 @@ export class Relations {
   }
 
   /**
-   * A part that bears on another and itself stands in the unit's body, as the spindle of a holder that is loaded from
-   * the top: what it bears on does not bar its way, and the joint below does not close over it.
+   * A part that presses on another and is itself in the unit's body, as the spindle of a holder that is loaded from
+   * the top: the part that it presses on does not block it, and the joint below does not close over it.
    */
   private isOnCarrier(part: string): boolean {
     return (
@@ -105,7 +105,7 @@ export class Relations {
     );
   }
 
-  /** Parts that cannot be in place before a part is: those that its own stack comes to bear on. */
+  /** Parts that cannot be in place before a part is: those that its own stack presses on. */
   bornBy(part: string): ReadonlySet<string> {
     const stack = new Set<string>();
     const climb = (name: string) => {

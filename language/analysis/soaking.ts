@@ -1,7 +1,7 @@
 import type { Program } from './control-flow-graph.ts';
 import type { State } from './state.ts';
 
-/** What was put to soak and is kept where the unit stands is left in the bath on purpose when the unit goes on. */
+/** Parts that were put to soak and are kept where the unit is stay in the bath on purpose when the unit goes on. */
 export function isLeftToSoak({ points }: Program, state: State, part: string): boolean {
   const cells = state.part(part);
   const point = points[state.since[cells.wet]!];

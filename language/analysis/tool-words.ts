@@ -2,7 +2,7 @@ import type { Asset, AssetKind } from '../model/shop.ts';
 import { decimalsOf, decimalValue } from '../quantities/decimal.ts';
 import { formatLimit, formatQuantity, roundTo } from '../quantities/index.ts';
 import type { Kind, Quantity } from '../quantities/types.ts';
-import type { Judged } from './judged-limits.ts';
+import type { Judged } from './limits.ts';
 import type { ToolWork } from './tool-work.ts';
 
 const called: { readonly [kind in Kind]?: string } = {
@@ -37,14 +37,14 @@ export function limitWords({ limit, number }: Judged): string {
   return `${formatLimit(limit)}${number === null ? '' : ` of ${number}`}`;
 }
 
-/** A figure that was worked out, to three figures: enough to see. */
+/** A calculated quantity, to three figures: enough to see. */
 export function workedOut(quantity: Quantity): string {
   const size = Math.abs(decimalValue(quantity.number).valueOf());
   const places = size === 0 ? 0 : Math.max(0, 2 - Math.floor(Math.log10(size)));
   return formatQuantity(roundTo(quantity, quantity.unit, Math.min(places, decimalsOf(quantity.number)), 'nearest')!);
 }
 
-/** What to do: take the better tool, or what else. */
+/** What to do: use the better tool, or else the given advice. */
 export function takeOr(better: Asset | null, otherwise: string): string {
-  return better === null ? otherwise : `Take ${toolWords(better)}.`;
+  return better === null ? otherwise : `Use ${toolWords(better)}.`;
 }

@@ -2,8 +2,8 @@ import type { Procedure, Step, StepOf, TestFigures } from '../model/procedure.ts
 import { own } from '../model/steps.ts';
 import { kindOfLimit, window } from '../quantities/index.ts';
 import type { Kind, Limit } from '../quantities/types.ts';
-import { type Judged, judgedLimits, type Which } from './judged-limits.ts';
-import { stationsOf } from './stations-of.ts';
+import { type Judged, judgedLimits, type Which } from './limits.ts';
+import { stationsOf } from './stages.ts';
 
 /** One thing that a tool must do in a step, at one of the stations where the step may be done. */
 export interface ToolWork {
@@ -11,13 +11,13 @@ export interface ToolWork {
   readonly station: string | null;
   /** A torque is set; a value is read; a difference is read (a stretch), wherever on the scale. */
   readonly does: 'set' | 'read' | 'difference';
-  /** Null: it is measured, and nobody says what. */
+  /** Null if it is measured, and nothing says what. */
   readonly kind: Kind | null;
   readonly limits: readonly Judged[];
 }
 
 /**
- * What a tool of the shop is for. The rest is told by the eye and the watch (drops, turns, seconds) or by the test
+ * The kinds that a tool of the shop is for. The rest is read by eye and watch (drops, turns, seconds) or on the test
  * bench itself (speed, delivery, temperature).
  */
 const byTool: ReadonlySet<Kind> = new Set<Kind>(['pressure', 'torque', 'length', 'force', 'resistance']);
@@ -35,13 +35,13 @@ export function toolWork(procedure: Procedure): ToolWork[] {
 
 /** A figure at which a step is done, which some tool must be able to show. */
 export interface ConditionWork extends ToolWork {
-  /** What the figure is, to the verb: `This step is done at`. */
+  /** What the figure is, up to the verb: `This step is done at`. */
   readonly words: string;
 }
 
 /**
- * What steps are done at, and the readings of a test bench: a tool that the shop has for it must reach it, and where it
- * has none the bench shows it itself.
+ * The figures that steps are done at, and the readings of a test bench: a tool that the shop has for them must reach
+ * them; without one, the bench itself shows them.
  */
 export function conditionWork(procedure: Procedure): ConditionWork[] {
   const work: ConditionWork[] = [];
@@ -66,11 +66,11 @@ function conditions(procedure: Procedure, step: Step): Pick<ConditionWork, 'word
         : [];
   return [
     ...read.flatMap(({ kind, limits }) =>
-      kind === null || byTool.has(kind) ? [] : [{ words: `The ${kind} that is read is`, limits }],
+      kind === null || byTool.has(kind) ? [] : [{ words: `The ${kind} to be read is`, limits }],
     ),
-    // With the gauge shut nothing is seen of a pressure, and nothing hurts the gauge.
+    // With the gauge shut no pressure is seen, and none hurts the gauge.
     ...(own(step, 'gauge') === 'shut' && at != null && isPressure(at) ? [] : of('This step is done at', at)),
-    ...of('The ceiling of this step is', neverAbove == null ? null : { form: 'at most', most: neverAbove }),
+    ...of('This step allows', neverAbove == null ? null : { form: 'at most', most: neverAbove }),
     ...(byAir.has(step.verb) ? of('The air is', step.air) : []),
     ...of('The bath is at', own(step, 'bath')),
   ];
@@ -109,7 +109,7 @@ function held(does: ToolWork['does'], limits: readonly Judged[]): Work[] {
   return first === undefined ? [] : [{ does, kind: kindOfLimit(first.limit), limits }];
 }
 
-/** A figure that no reading is passed by. */
+/** A figure that no reading is judged by. */
 function written(limit: Limit): Judged[] {
   return [{ limit, number: null, acceptance: 'simple' }];
 }
@@ -119,7 +119,7 @@ function limitsOf(procedure: Procedure, step: Step, which?: readonly Which[]): J
   return use == null ? [] : judgedLimits(procedure, step, use, which);
 }
 
-/** A part that is measured with no limit: a shim as thick as its stock has them; of others nobody says what. */
+/** A part that is measured with no limit: a shim within the range of its stock; for others nothing is known. */
 function sizeOf({ family, shop }: Procedure, step: Step): Work {
   const parts = step.objects.flatMap(({ name }) => family.parts.find((part) => part.name === name) ?? []);
   const limits = parts.flatMap((part) => {
@@ -127,11 +127,11 @@ function sizeOf({ family, shop }: Procedure, step: Step): Work {
     const [low, high] = [sizes[0], sizes.at(-1)];
     return low === undefined || high === undefined ? [] : written({ form: 'range', low, high });
   });
-  // The ends of a stock are what may lie between the jaws, not a limit that the shim is held to.
+  // The ends of a stock are what may be between the jaws, not a limit that the shim is held to.
   return { does: 'read', kind: limits[0] === undefined ? null : kindOfLimit(limits[0].limit), limits: ends(limits) };
 }
 
-/** What must lie on the tool's scale and is no limit: its ends one by one, so that they have no width. */
+/** What must be on the tool's scale but is not a limit: its ends one by one, so that they have no width. */
 function ends(limits: readonly Judged[]): Judged[] {
   return limits.flatMap(({ limit, number }) => {
     const { low, high, nominal } = window(limit);
@@ -147,7 +147,7 @@ function ends(limits: readonly Judged[]): Judged[] {
   });
 }
 
-/** What a test, a setting or a reading says of its value. */
+/** What a test, a setting or a reading states about its value. */
 function reading(procedure: Procedure, step: StepOf<'test' | 'read' | 'set'>): Work[] {
   const { specs, shop } = procedure;
   // A master's value is not declared.
@@ -161,7 +161,7 @@ function reading(procedure: Procedure, step: StepOf<'test' | 'read' | 'set'>): W
   };
   const asFound = step.verb === 'read' && step.asFound;
   const served = asFound ? limits(['inService']) : [];
-  // With no limit for the service a reading as found is held to none: the tool must reach it, no more.
+  // With no limit in service, a reading as found is held to none: the tool must only reach it.
   const judged = served.length > 0 ? served : asFound ? ends(limits(['rebuilt'])) : limits(['rebuilt', 'whenNew']);
   const reads = step.verb === 'test' ? step.test.reads : null;
   const kind = reads ?? (judged[0] === undefined ? (spec?.kind ?? null) : kindOfLimit(judged[0].limit));
@@ -170,7 +170,7 @@ function reading(procedure: Procedure, step: StepOf<'test' | 'read' | 'set'>): W
     : [{ does: 'read', kind, limits: judged.filter(({ limit }) => kindOfLimit(limit) === kind) }];
 }
 
-/** The pressures that a test holds or starts from. What is held below or above a reading is not known before. */
+/** The pressures that a test holds or starts from. A pressure held below or above a reading is not known beforehand. */
 function pressures(test: TestFigures): Work[] {
   if (test.hold === null && test.from === null) return [];
   const known = [test.hold?.relation === 'at' ? test.hold.amount : null, test.from, test.to];

@@ -1,6 +1,6 @@
 import type { Source } from '../model/source.ts';
 
-/** Whether a place begins inside a stretch of text. */
+/** Whether a place begins inside a range of text. */
 export function within(source: Source, extent: Source): boolean {
   if (source.file !== extent.file) return false;
   const { start } = source.range;

@@ -10,7 +10,7 @@ export function figure({ number, unit }: Quantity | Difference): string {
   return formatQuantity(quantityOf(base({ number, unit }), unit, shown) ?? { number, unit });
 }
 
-/** What is smaller is told as such: no figure at a bench has a power of ten. */
+/** A smaller figure is shown as “less than” this: no figure at a bench has a power of ten. */
 const smallest = 1e-6;
 
 /** A plain number, to five digits. */
@@ -19,7 +19,7 @@ export function plain(value: number): string {
   return rounded !== 0 && Math.abs(rounded) < smallest ? 'less than 0.000001' : String(rounded);
 }
 
-/** A length in millimetres, without its unit, for the lines of a way. */
+/** A length in millimeters, without its unit, for the lines of a way. */
 export function millimetres(quantity: Quantity): string {
   return plain(base(quantity) * 1000);
 }

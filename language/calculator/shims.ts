@@ -58,8 +58,7 @@ function rateOf(given: Given): Fraction | { problem: string } {
     return { problem: 'The error of the rate has the unit of the rate, such as 4 bar per mm.' };
   if (given.has('rate-error') && compare(given.quantity('rate-error'), rate) !== -1)
     return {
-      problem:
-        'The error of the rate is as large as the rate: nothing can be told from it. Fit the rate to more readings.',
+      problem: 'The error of the rate is as large as the rate: it says nothing. Fit the rate to more readings.',
     };
   return amount(rate);
 }
@@ -271,7 +270,7 @@ export const shimCalculations: readonly Calculation[] = [
     inputs: [
       { name: 'reading', kind: 'pressure', words: 'what the unit reads now', from: 'nothing', most: mostPressure },
       { name: 'aim', kind: 'pressure', words: 'what it should read', most: mostPressure },
-      { name: 'rate', kind: 'rate', words: 'what one turn in brings' },
+      { name: 'rate', kind: 'rate', words: 'how much one turn in adds' },
     ],
     example: ['reading=231 bar', 'aim=254 bar', 'rate=25 bar per turn'],
     work(given) {
@@ -332,7 +331,7 @@ export const shimCalculations: readonly Calculation[] = [
         shims.map((shim, index) => ({ x: base(shim), y: base(pressures[index]!) })),
         { x: resolutionOf(Math.max(...shims.map(digitOf))), y: resolutionOf(mark) },
       );
-      if (line === null) return { problem: 'A line wants three readings at least, with shims that differ.' };
+      if (line === null) return { problem: 'A line needs at least three readings, with different shims.' };
       if (line.slope <= 0)
         return {
           problem: 'A thicker shim brought no more pressure: something else was changed between these readings.',

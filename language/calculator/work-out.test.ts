@@ -26,7 +26,7 @@ describe('every calculation', () => {
     },
   );
 
-  it('is refused, and never comes to nonsense, for figures that make none', () => {
+  it('is refused, and never gives nonsense, for figures that make no sense', () => {
     const units = ['bar', 'mm', 'N', 'N/mm', 'N·m', 'bar per mm', '°', '', 'psi', 'in'];
     const number = fc.oneof(
       fc.constantFrom('0', '-1', '1e12', '0.000000001', '999999999999', 'NaN', '1,5', ''),
@@ -94,7 +94,7 @@ const absurd: Readonly<Record<string, (unit: string) => string>> = {
   markup: () => '<b>5</b>',
 };
 
-/** Each is refused, whatever is asked for. */
+/** Each is refused, whatever is calculated. */
 const never = [
   'nothing',
   'no unit',
@@ -141,7 +141,7 @@ describe('absurd figures', () => {
         expect(made, told).toHaveProperty('problem');
       if (input.from === 'nothing' && what === 'negative') expect(made, told).toHaveProperty('problem');
       if ('problem' in made) {
-        // What is wrong, and what is asked for.
+        // What is wrong, and what is expected.
         expect(text.length, told).toBeGreaterThan(20);
         expect(text, told).toMatch(/[.?]$|\)$|"$/u);
       }
@@ -197,10 +197,10 @@ function unitOfKind(kind: string): string {
 }
 
 describe('figures as they are typed', () => {
-  it('are asked for by name, kind and once', () => {
+  it('are given by name and kind, and once', () => {
     expect(answer('shim-rate', 'stiffness')).toMatch(/is not a name, an equals sign and a value/u);
     expect(answer('shim-rate', 'stifness=200 N/mm')).toMatch(/Did you mean stiffness\?/u);
-    expect(answer('shim-rate', 'stiffness=200 bar')).toMatch(/200 bar is a pressure, and a stiffness is asked for/u);
+    expect(answer('shim-rate', 'stiffness=200 bar')).toMatch(/200 bar is a pressure, but a stiffness is needed/u);
     expect(answer('shim-rate', 'guide=6 mm', 'guide=5 mm')).toMatch(/given twice/u);
     expect(answer('shim-rate', 'guide=6 mm')).toMatch(/^refused: Not given: stiffness, seat/u);
     expect(answer('gauge-error', 'class=1', 'low=0 bar', 'high=25 mm')).toMatch(/must be of one kind/u);
@@ -294,7 +294,7 @@ describe('answers', () => {
 
   it('of readings of the shop: three at least, and a thicker shim brings more', () => {
     expect(answer('fit-rate', 'shims=1.2 mm, 1.3 mm', 'pressures=220 bar, 230 bar')).toMatch(
-      /three readings at least/u,
+      /at least three readings/u,
     );
     expect(answer('fit-rate', 'shims=1.2 mm, 1.3 mm, 1.4 mm', 'pressures=230 bar, 220 bar, 210 bar')).toMatch(
       /brought no more pressure/u,

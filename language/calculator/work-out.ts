@@ -52,7 +52,7 @@ export function workOut(calculation: Calculation, typed: readonly string[]): Wor
   };
 }
 
-/** How a calculation is asked for. */
+/** How a calculation is requested. */
 export function usage({ name, inputs, example }: Calculation): string {
   const width = Math.max(...inputs.map((input) => input.name.length));
   return [
@@ -155,7 +155,7 @@ function readValue(input: Input, text: string): { value: Quantity | number } | {
   const shown = formatQuantity(value);
   if (input.kind !== 'same' && !kindAdmits(kindOf(input.kind), value.unit))
     return {
-      problem: `${shown} is a ${kindOfUnit(value.unit)}, and a ${input.kind} is asked for. Check the unit.`,
+      problem: `${shown} is a ${kindOfUnit(value.unit)}, but a ${input.kind} is needed. Check the unit.`,
     };
   const most = input.most === undefined ? null : readQuantity(input.most);
   const over =
@@ -182,7 +182,7 @@ const usuals: Readonly<Partial<Record<Input['kind'], string>>> = {
 /** No tool shows less than a millionth of its unit, or more than a thousand million of it. */
 const [smallest, largest] = [1e-6, 1e9];
 
-/** A figure that cannot be what is asked for. Null: it can. */
+/** Why a figure cannot be right for an input; null if it can. */
 function outside({ words, from, most }: Input, shown: string, value: number, over: boolean): string | null {
   const size = Math.abs(value);
   if (size > largest || (size > 0 && size < smallest))

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { instead, procedureWith } from '../../tests/fixtures/sound-procedure.ts';
 import { checkFiles } from '../db/workspace.ts';
-import { instead, procedureWith } from '../diagnostics/sound-procedure.ts';
 import { fullMessage } from '../model/diagnostic.ts';
 import { noSheetSettings, printedAs, readSettings } from './config.ts';
 
@@ -41,7 +41,7 @@ describe('how sheets are printed', () => {
     ]);
   });
 
-  it('as it is asked for, else as the file says', () => {
+  it('as requested, else as the file says', () => {
     const said = sheet('{ "word": "Job card", "language": "es" }');
     expect(printedAs(said)).toEqual({ word: 'Job card', language: 'es', paper: 'a4' });
     expect(printedAs(said, { language: 'de', paper: 'letter' })).toEqual({
@@ -49,6 +49,31 @@ describe('how sheets are printed', () => {
       language: 'de',
       paper: 'letter',
     });
+  });
+});
+
+describe('what is not read', () => {
+  const excluded = (exclude: unknown) => {
+    const read = readSettings({ uri: 'handtight.json', text: JSON.stringify({ exclude }) });
+    return { exclude: read.exclude, problems: read.problems.length };
+  };
+
+  it('is a list of patterns; each holds whatever is wrong with the others', () => {
+    expect(excluded(['archive/', '**/old/**', '*.draft.rebuild', '!keep.rebuild'])).toEqual({
+      exclude: ['archive/', '**/old/**', '*.draft.rebuild', '!keep.rebuild'],
+      problems: 0,
+    });
+    expect(excluded(['archive/', 7, ''])).toEqual({ exclude: ['archive/'], problems: 2 });
+    expect(excluded('archive/')).toEqual({ exclude: [], problems: 1 });
+    expect(problems('{ "exclude": ["a", 7] }')).toEqual([
+      '1:20 What is not read is a list of up to 100 patterns as in .gitignore, such as ["archive/", "*.draft.rebuild"]: each with at most 200 characters, two * between slashes, and two **.',
+    ]);
+    expect(problems('{ "exclud": [] }')).toEqual(['1:3 exclud is no setting. Did you mean exclude?']);
+  });
+
+  it('is bounded: a pattern that takes minutes to compare is not taken', () => {
+    expect(excluded(['*a'.repeat(50), '**/a/**/b/**/c', 'a'.repeat(201)])).toEqual({ exclude: [], problems: 3 });
+    expect(excluded(Array.from({ length: 101 }, (_, index) => `a${index}`)).exclude).toHaveLength(100);
   });
 });
 
@@ -85,7 +110,7 @@ describe('a settings file', () => {
     expect(severities(text)).toEqual([['not-marked', 'warning']]);
   });
 
-  it('that is no JSON, or empty, is told and not used', () => {
+  it('that is no JSON, or empty, is reported and not used', () => {
     expect(problems('{ "severities": ')).toHaveLength(1);
     expect(problems('')).toHaveLength(1);
     expect(problems('[1, 2]')).toHaveLength(1);

@@ -6,11 +6,11 @@ import {
   parseTree,
   printParseErrorCode,
 } from 'jsonc-parser';
-import { z } from 'zod';
+import * as z from 'zod';
 import { rules } from '../diagnostics/index.ts';
-import type { Paper } from '../documents/traveler/model.ts';
 import { type Language, languages } from '../i18n/index.ts';
 import type { Finding, Severity } from '../model/diagnostic.ts';
+import type { Paper } from '../model/paper.ts';
 import type { Position, Source } from '../model/source.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textProblem } from '../syntax/text-problem.ts';
@@ -19,6 +19,19 @@ import { textProblem } from '../syntax/text-problem.ts';
 export const settingsName = 'handtight.json';
 
 const level = z.enum(['error', 'warning', 'hint', 'off']);
+
+/**
+ * A pattern of files that are not read. Few signs that stand for anything: with many, a long name takes minutes to compare,
+ * and the file may be somebody else's.
+ */
+const pattern = z
+  .string()
+  .min(1)
+  .max(200)
+  .refine((text) => {
+    const parts = text.split('/');
+    return parts.every((part) => part.split('*').length <= 3) && parts.filter((part) => part === '**').length <= 2;
+  });
 
 /**
  * What a settings file may say. A rule whose neglect makes the sheet unsafe can be named, and stays an error: it is
@@ -34,6 +47,11 @@ export const settingsSchema = z
         paper: z.enum(['a4', 'letter']).describe('Paper that sheets are laid out for').optional(),
       })
       .describe('How sheets are printed in this workspace')
+      .optional(),
+    exclude: z
+      .array(pattern)
+      .max(100)
+      .describe('Files and folders that are not read: patterns as in .gitignore, from the folder of this file')
       .optional(),
     severities: z
       .strictObject(
@@ -58,7 +76,7 @@ export interface SheetSettings {
 
 export const noSheetSettings: SheetSettings = { word: null, language: null, paper: null };
 
-/** How a sheet is printed: as it is asked for, else as the workspace says, else English on A4. */
+/** How a sheet is printed: as requested, else as the workspace says, else in English on A4. */
 export function printedAs(
   { word, language, paper }: SheetSettings,
   asked: { readonly language?: Language | undefined; readonly paper?: Paper | undefined } = {},
@@ -67,6 +85,8 @@ export function printedAs(
 }
 
 export interface Settings {
+  /** Patterns as in .gitignore, from the folder of the file, of what is not read. */
+  readonly exclude: readonly string[];
   readonly sheet: SheetSettings;
   /** Rules whose severity differs from the one that is built in. */
   readonly severities: ReadonlyMap<string, Severity | 'off'>;
@@ -86,6 +106,7 @@ export type SettingsFile =
 export function readSettings(file: SettingsFile): Settings {
   const { uri } = file;
   const unused = (message: string, source: Source): Settings => ({
+    exclude: [],
     sheet: noSheetSettings,
     severities: new Map(),
     problems: [{ rule: 'syntax', severity: 'error', message, source }],
@@ -125,7 +146,15 @@ export function readSettings(file: SettingsFile): Settings {
     if (known !== undefined && wanted.success && (known.unsafe !== true || wanted.data === 'error'))
       severities.set(rule, wanted.data);
   }
-  return { sheet: sheetSettings(findNodeAtLocation(tree, ['sheet'])), severities, problems };
+  const exclude = (findNodeAtLocation(tree, ['exclude'])?.children ?? []).flatMap(
+    (node) => pattern.safeParse(node.value).data ?? [],
+  );
+  return {
+    exclude: exclude.slice(0, 100),
+    sheet: sheetSettings(findNodeAtLocation(tree, ['sheet'])),
+    severities,
+    problems,
+  };
 }
 
 /** `ValueExpected` as words. */
@@ -169,7 +198,7 @@ function told(
         ? rules.map(({ code }) => code)
         : path[0] === 'sheet'
           ? ['word', 'language', 'paper']
-          : ['severities', 'sheet'];
+          : Object.keys(settingsSchema.shape);
     const near = nearest(key!, known);
     const fix = near.length > 0 ? `Did you mean ${near.join(' or ')}?` : 'Delete it.';
     return problem(
@@ -191,7 +220,9 @@ function told(
       ? 'A severity is "error", "warning", "hint" or "off".'
       : path[0] === 'sheet'
         ? 'Of the sheet a word, a language ("en", "es" or "de") and a paper ("a4" or "letter") can be said.'
-        : 'Settings are written like { "severities": { "part-not-located": "error" } }.';
+        : path[0] === 'exclude'
+          ? 'What is not read is a list of up to 100 patterns as in .gitignore, such as ["archive/", "*.draft.rebuild"]: each with at most 200 characters, two * between slashes, and two **.'
+          : 'Settings are written like { "severities": { "part-not-located": "error" } }.';
   return problem(message, node.offset, node.length);
 }
 

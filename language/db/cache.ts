@@ -17,8 +17,8 @@ export interface World {
 }
 
 /**
- * Keeps what each procedure came to, as long as no text that it is made of changes: a keystroke costs the procedures
- * that it bears on. One written `like` another is made of too many, and is worked out anew.
+ * Caches the result of each procedure, as long as no text that it depends on changes: a keystroke costs the procedures
+ * that it affects. One written `like` another depends on too many texts, and is computed again.
  */
 export class Memory {
   private readonly kept = new Map<string, Kept>();

@@ -40,7 +40,7 @@ export function edited(text: string, edits: readonly Edit[]): string {
 /** Most rounds of fixing. A fix brings nothing new, so that few are needed: what cannot be read, then the rest. */
 export const mostRounds = 20;
 
-/** What fixing came to. */
+/** The result of fixing. */
 export interface FixedFiles {
   readonly files: readonly SourceFile[];
   /** What is found now. */

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { procedureWith } from '../../tests/fixtures/sound-procedure.ts';
 import { libraryFiles } from '../../tests/library.ts';
-import { procedureWith } from '../diagnostics/sound-procedure.ts';
 import { Checker, checkFiles } from './workspace.ts';
 
 const whole = procedureWith();
 const at = whole.indexOf('procedure example');
-/** The sound procedure in two files: what it stands on, and itself. */
+/** The sound procedure in two files: what it is based on, and the procedure itself. */
 const base = whole.slice(0, at);
 const own = whole.slice(at);
 
@@ -16,7 +16,7 @@ const found = (checker: Checker, texts: Readonly<Record<string, string>>) =>
     .findings.map(({ rule, step }) => `${step ?? '–'} ${rule}`);
 
 describe('a checker that is kept', () => {
-  it('finds what one finds that is made anew, whatever changes', () => {
+  it('finds what a fresh check finds, whatever changes', () => {
     const checker = new Checker();
     const states: Record<string, string>[] = [
       { base, own },
@@ -33,7 +33,7 @@ describe('a checker that is kept', () => {
     for (const texts of states) expect(found(checker, texts)).toEqual(found(new Checker(), texts));
   });
 
-  it('does not work a procedure out again of which nothing changed', () => {
+  it('does not compute a procedure again if nothing in it changed', () => {
     const checker = new Checker();
     const files = [
       { uri: 'base', text: base },

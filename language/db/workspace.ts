@@ -32,7 +32,7 @@ export interface SourceFile {
 export interface CheckedProcedure {
   readonly procedure: Procedure;
   readonly replays: readonly Replay[];
-  /** Those that stand in the procedure. */
+  /** Those that are in the procedure. */
   readonly findings: readonly Finding[];
 }
 
@@ -63,7 +63,7 @@ export function checkFiles(files: readonly SourceFile[], settings: SettingsFile 
   return new Checker().check(files, settings);
 }
 
-/** Keeps syntax trees, and what procedures came to, between checks: one for each editor or watch. */
+/** Keeps syntax trees, and the results of procedures, between checks: one for each editor or watch. */
 export class Checker {
   private parsed = new Map<string, ParsedSource>();
   private readonly memory = new Memory();
@@ -100,7 +100,7 @@ export class Checker {
       replays.set(procedure, outcome.replays);
       return outcome;
     });
-    // The settings file is not among the files: it stands before them.
+    // The settings file is not among the files: it comes before them.
     const order = new Map(files.map((file, index) => [file.uri, index]));
     const told = [...withSeverities([...syntax, ...found, ...unmade], severities)];
     const findings = told.sort(

@@ -6,7 +6,7 @@ export function placeKey({ file, range: { start } }: Source): string {
   return `${file}:${start.line}:${start.character}`;
 }
 
-/** The same in one list each, in the order in which the first of each came. */
+/** Items with the same key in one list each, in the order of the first of each. */
 export function grouped<T>(items: readonly T[], keyOf: (item: T) => string): T[][] {
   const groups = new Map<string, T[]>();
   for (const item of items) {
@@ -19,10 +19,10 @@ export function grouped<T>(items: readonly T[], keyOf: (item: T) => string): T[]
 }
 
 /**
- * From where problems were come to, as related places, each once. All of them: by these the procedures that call a
- * sequence, or take a step over, count the finding as theirs.
+ * The places from which problems were reached, as related places, each once. All of them: they make the finding count
+ * for the procedures that call a sequence or take a step over.
  */
-export function callsOf(problems: readonly { readonly from?: From }[]): From[] {
+export function callsOf(problems: readonly { readonly from?: From | undefined }[]): From[] {
   const from = problems.flatMap((problem) => problem.from ?? []);
   return grouped(from, ({ source }) => placeKey(source)).map(([first]) => first!);
 }

@@ -2,22 +2,22 @@ import type { Edit } from '../model/diagnostic.ts';
 import type { FailEntry } from '../model/procedure.ts';
 import type { Source } from '../model/source.ts';
 
-/** Stands in a fix for what only the author knows. It cannot be read, so that it is reported until it is written. */
+/** Placeholder in a fix for what only the author knows. It does not parse, so it is reported until it is filled in. */
 export const blank = '…';
 
-/** Writes a step before another: on a line of its own, where that one begins its line. */
+/** Inserts a step before another: on a line of its own if that one begins its line. */
 export function stepBefore({ file, range: { start } }: Source, step: string): Edit {
   return { source: { file, range: { start, end: start } }, text: `${step}\n` };
 }
 
-/** Writes words behind others. */
+/** Inserts words after others. */
 export function behind({ file, range: { end } }: Source, words: string): Edit {
   return { source: { file, range: { start: end, end } }, text: words };
 }
 
 /**
- * An edit as it fits into its text: a step that is put in takes over indentation and line end of its neighbour, and what
- * is taken out leaves no blanks behind.
+ * An edit that fits into its text: an inserted step takes over indentation and line ending of its neighbor, and a
+ * deletion leaves no blanks behind.
  */
 export function fitted(text: string, edit: Edit): Edit {
   const { source, text: put } = edit;
@@ -39,10 +39,10 @@ export function fitted(text: string, edit: Edit): Edit {
   return widened({ start: at(start.line, before.trimEnd().length), end });
 }
 
-/** Asks how often a repair may be tried, whatever is said of it now. Null: its words cannot be put back together. */
+/** Asks how often a repair may be tried, whatever is written now. Null if its text cannot be put back together. */
 export function counted({ repair, as, tries, furthestOut, source }: FailEntry): Edit | null {
   const count = ` (${blank} times)`;
   if (tries === null && !furthestOut) return behind(source, count);
-  // What is done at once (`renew needle in oil`) may say more than its name.
+  // An inline repair (`renew needle in oil`) may say more than its name.
   return as !== 'repair' ? null : { source, text: `${repair}${count}${furthestOut ? ' of the furthest out' : ''}` };
 }

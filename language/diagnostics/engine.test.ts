@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { instead, procedureWith } from '../../tests/fixtures/sound-procedure.ts';
 import { replay } from '../analysis/flow-analysis.ts';
 import { checkFiles } from '../db/workspace.ts';
 import { resolve } from '../semantics/resolve.ts';
@@ -6,7 +7,6 @@ import { parse } from '../syntax/parse.ts';
 import { findingsOf } from './engine.ts';
 import { rules } from './index.ts';
 import type { AnyRule } from './rule.ts';
-import { instead, procedureWith } from './sound-procedure.ts';
 
 /** The sound procedure with a joint left hand-tight, so that something is found besides. */
 const text = procedureWith({ build: instead('      torque nut to nut-fit with TW-80\n', '') });
@@ -57,7 +57,7 @@ describe('a rule that throws', () => {
     const { source } = defects.find(({ message }) => message.includes('throws-on-the-way'))!;
     expect(source).toEqual(procedure!.source);
     expect(defects[0]!.message).toBe(
-      'This is a defect of Handtight, not of your text: the rule throws-over-workspace stopped with “Cannot read properties of undefined (reading “name”)”, and what it looks for is not checked here. All else is. Please report it, with this file.',
+      'This is a defect of Handtight, not of your text: the rule throws-over-workspace stopped with “Cannot read properties of undefined (reading “name”)”, and what it looks for is not checked here. Everything else is. Please report it, with this file.',
     );
   });
 });
@@ -92,7 +92,7 @@ describe('more ways than are followed', () => {
     expect(told?.severity).toBe('error');
     expect(told?.source).toEqual(procedures[0]!.procedure.source);
     expect(told?.message).toMatch(
-      /^There are too many ways through .+: every test can send the unit to every repair, and after \d+ steps not all are followed\./u,
+      /^There are too many paths through .+: every test can send the unit to every repair, and after \d+ steps some are still left\./u,
     );
     expect(procedures[0]!.findings).toContain(told);
   });

@@ -20,8 +20,8 @@ export interface Outcome {
 }
 
 /**
- * All findings of a workspace, and those of each procedure. `outcomeOf` gives what a procedure came to before, or has it
- * worked out. A rule that throws costs its own findings, and is reported as a defect at the head of what it was shown.
+ * All findings of a workspace, and those of each procedure. `outcomeOf` returns the cached result of a procedure, or
+ * computes it. A rule that throws costs its own findings, and is reported as a defect at the head of what it was shown.
  */
 export function findingsOf(
   resolved: Resolved,
@@ -102,8 +102,11 @@ function procedureFindings(
   return [...collector.findings(), ...defects];
 }
 
-/** A visitor that is shown nothing more once it has thrown. */
-function guarded(visitor: Visitor, thrown: (error: unknown) => void): Visitor {
+/** Hooks of a visitor, each there or not. */
+type Guarded = { readonly [Hook in keyof Visitor]: Visitor[Hook] | undefined };
+
+/** A visitor that gets no more calls once it has thrown. */
+function guarded(visitor: Visitor, thrown: (error: unknown) => void): Guarded {
   let works = true;
   const once = <A extends unknown[]>(hook: ((...args: A) => void) | undefined) =>
     hook &&
@@ -125,7 +128,7 @@ function guarded(visitor: Visitor, thrown: (error: unknown) => void): Visitor {
   };
 }
 
-function together(visitors: readonly Visitor[]): Visitor {
+function together(visitors: readonly Guarded[]): Visitor {
   return {
     step(visit) {
       for (const visitor of visitors) visitor.step?.(visit);
@@ -147,7 +150,7 @@ function together(visitors: readonly Visitor[]): Visitor {
 
 /** Findings of shop and family count for the procedures that use them; those of a sequence for all that call it. */
 function touches(finding: Finding, procedure: Procedure): boolean {
-  // A line that is lost in a sequence, or in what this one is like, may be a step that does not print.
+  // A line that is lost in a sequence, or in the procedure that this one is like, may be a step that does not print.
   if (finding.severity === 'error' && procedure.files.includes(finding.source.file)) return true;
   const own = [procedure.source.file, procedure.family.source.file, procedure.shop.source.file];
   return [finding.source, ...(finding.related ?? []).map(({ source }) => source)].some(({ file }) =>
@@ -155,7 +158,7 @@ function touches(finding: Finding, procedure: Procedure): boolean {
   );
 }
 
-/** A finding in a step taken over from another procedure is told where this one says `like`. */
+/** A finding in a step taken over from another procedure is reported where this one says `like`. */
 function moved(finding: Finding, procedure: Procedure): Finding {
   if (
     procedure.like === null ||
@@ -190,9 +193,17 @@ function idleConcessions(rules: readonly AnyRule[], resolved: Resolved, used: Re
     const near = nearest(allow.rule, codes);
     report({
       at: allow.source,
-      message: codes.includes(allow.rule)
-        ? `This concession silences nothing: ${allow.rule} finds nothing here. It would print on the sheet for no reason; take it out.`
-        : `No rule is called ${allow.rule}, so this concession silences nothing. ${near.length > 0 ? `Did you mean ${either(near)}?` : 'Take the name from the finding that it is for.'}`,
+      ...(codes.includes(allow.rule)
+        ? {
+            message: `This concession silences nothing: ${allow.rule} finds nothing here.`,
+            why: 'it would print on the sheet for no reason.',
+            help: 'Delete it.',
+          }
+        : {
+            message: `No rule is called ${allow.rule}, so this concession silences nothing.`,
+            why: 'the finding that it is meant for is still reported.',
+            help: near.length > 0 ? `Did you mean ${either(near)}?` : 'Copy the name from the finding that it is for.',
+          }),
     });
   }
   return collector.findings();

@@ -10,8 +10,8 @@ import { traceability } from './areas/traceability/index.ts';
 import type { AnyRule, Area } from './rule.ts';
 
 /**
- * All rules, by area. The order is that of causes: where two rules speak of one cause, the earlier one is heard.
- * rules.test.ts holds these lists against the files and the pages.
+ * All rules, by area, in order of precedence: if two rules report the same cause, the earlier one wins.
+ * rules.test.ts compares these lists with the files and the pages.
  */
 export const rulesByArea: Readonly<Record<Area, readonly AnyRule[]>> = {
   language,

@@ -1,11 +1,11 @@
 import { expect, it } from 'vitest';
+import { wholeExample } from '../../tests/fixtures/example-base.ts';
+import { check, pages } from '../../tests/fixtures/example-pages.ts';
 import { fullMessage } from '../model/diagnostic.ts';
-import { wholeExample } from './example-base.ts';
-import { check, pages } from './example-pages.ts';
 
 /**
- * What is said of every bad example, in one text, so that a change of wording is read before it is taken:
- * `npx vitest run language/diagnostics/messages.test.ts -u` writes it anew.
+ * The messages for every bad example, in one text, so that a change of wording is reviewed before it is accepted:
+ * `npx vitest run language/diagnostics/messages.test.ts -u` rewrites it.
  */
 it('the messages of all bad examples are those that were reviewed', async () => {
   const text = pages()
@@ -17,7 +17,7 @@ it('the messages of all bad examples are those that were reviewed', async () => 
   await expect(text).toMatchFileSnapshot('./messages.txt');
 });
 
-/** The line that a finding stands at, what is said, what is related, what the fix is called. */
+/** The line of a finding, its text, its related places and the title of its fix. */
 function said(code: string, example: string): string[] {
   const { text } = wholeExample(example);
   const rows = text.split('\n');

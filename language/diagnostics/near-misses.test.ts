@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { told } from '../../tests/fixtures/example-pages.ts';
+import { instead, procedureWith } from '../../tests/fixtures/sound-procedure.ts';
 import { fullMessage } from '../model/diagnostic.ts';
-import { told } from './example-pages.ts';
-import { instead, procedureWith } from './sound-procedure.ts';
 
 /** What is found in a text: each finding as `step rule: message`. A near-miss is correct practice: nothing is found. */
 function found(text: string): string[] {
@@ -129,7 +129,7 @@ describe('nothing-to-fit-on. Not:', () => {
     ).toEqual([]);
   });
 
-  // nothing-to-fit-on at the nozzle: a stack stood on the nozzle, part by part, the body lowered over it last.
+  // nothing-to-fit-on at the nozzle: a stack built on the nozzle, part by part, the body lowered over it last.
   it('a stack built from either end', () => {
     expect(
       found(
@@ -335,7 +335,7 @@ describe('left-hand-tight. Not:', () => {
   });
 
   // not-clamped: the tester's own clamp holds the unit while the line is on.
-  it('not-clamped: (clamp, spanner, fixture, tester)', () => {
+  it('not-clamped: (clamp, wrench, fixture, tester)', () => {
     const onTester = prove
       .replaceAll(' held by "screwdriver in the slot"', '')
       .replace('      slacken lock-nut\n      connect inlet', '      connect inlet\n      slacken lock-nut');
@@ -377,7 +377,7 @@ describe('torque-out-of-order. Not:', () => {
 describe('not-clamped:', () => {
   const free = (text: string) => text.replace('      clamp body\n', '').replace('      unclamp body\n', '');
 
-  it('clamp, spanner, fixture: a spanner holds it', () => {
+  it('clamp, wrench, fixture: a wrench holds it', () => {
     const held = (text: string) =>
       free(text)
         .replace('slacken nut', 'slacken nut held by "spanner on the flats"')

@@ -1,7 +1,7 @@
 import type { Finding } from '../model/diagnostic.ts';
 import type { Source } from '../model/source.ts';
 
-/** Findings that are of no rule: something was not checked. They are errors, so that no sheet is released on them. */
+/** Findings that belong to no rule: something was not checked. They are errors, so that no sheet is released. */
 function notChecked(rule: 'internal-error' | 'too-many-ways', source: Source, message: string): Finding {
   return { rule, severity: 'error', message, source };
 }
@@ -12,20 +12,20 @@ export function internalError(what: string, source: Source, error: unknown): Fin
   return notChecked(
     'internal-error',
     source,
-    `This is a defect of Handtight, not of your text: ${what} stopped with “${words.length > 120 ? `${words.slice(0, 119)}…` : words}”, and what it looks for is not checked here. All else is. Please report it, with this file.`,
+    `This is a defect of Handtight, not of your text: ${what} stopped with “${words.length > 120 ? `${words.slice(0, 119)}…` : words}”, and what it looks for is not checked here. Everything else is. Please report it, with this file.`,
   );
 }
 
-/** The ways through a procedure are more than are followed. @param most how many steps are passed, over all ways */
+/** There are more paths through a procedure than are followed. @param most how many steps are visited, over all paths */
 export function tooManyWays(name: string, source: Source, most: number): Finding {
   return notChecked(
     'too-many-ways',
     source,
-    `There are too many ways through ${name}: every test can send the unit to every repair, and after ${most} steps not all are followed. So the order of its steps is not checked, and no sheet of it is released. Give each test only the repairs that help it, or make two procedures of it.`,
+    `There are too many paths through ${name}: every test can send the unit to every repair, and after ${most} steps some are still left. So the order of its steps is not checked, and no sheet of it is released. Give each test only the repairs that help it, or split the procedure in two.`,
   );
 }
 
-/** Does something; what it throws becomes a finding, and null its result. */
+/** Runs something; an exception becomes a finding, and the result null. */
 export function attempt<T>(what: string, source: Source, findings: Finding[], work: () => T): T | null {
   try {
     return work();

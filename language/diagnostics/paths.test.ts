@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { check, told } from '../../tests/fixtures/example-pages.ts';
+import { instead, procedureWith } from '../../tests/fixtures/sound-procedure.ts';
 import { type Finding, fullMessage } from '../model/diagnostic.ts';
-import { check, told } from './example-pages.ts';
-import { instead, procedureWith } from './sound-procedure.ts';
 
 const noTorque = instead('      torque nut to nut-fit with TW-80\n', '');
 const noTorqueInClose = instead('    torque nut to nut-fit with TW-80', '');
 
-/** Findings with the line of text that they stand at, and the lines of their related places. */
+/** Findings with their line of text, and the lines of their related places. */
 function found(text: string) {
   const rows = text.split('\n');
   const row = (source: Finding['source']) => rows[source.range.start.line]!.trim();
@@ -57,7 +57,7 @@ describe('a finding on the way of a repair', () => {
     expect(one!.message).toMatch(/ This happens after the check at 6\.4 fails and renew \(R2\) is done\.$/u);
   });
 
-  it('says no way where it is so on the first one', () => {
+  it('gives no path where it happens on the first one', () => {
     const [one] = found(procedureWith({ build: noTorque }));
     expect(one).toMatchObject({ rule: 'left-hand-tight', step: '7.3' });
     expect(one!.message).not.toContain('This happens');
@@ -66,14 +66,14 @@ describe('a finding on the way of a repair', () => {
 });
 
 describe('one finding per cause', () => {
-  it('the first way wins: what is wrong on it is not told again on the way of a repair', () => {
+  it('the first way wins: what is wrong on it is not reported again on the way of a repair', () => {
     const [one, ...others] = found(procedureWith({ finish: instead('      cap inlet, tip\n', '') }));
     expect(others).toEqual([]);
     expect(one).toMatchObject({ rule: 'open-port-in-dirt', step: '8.2' });
     expect(one!.message).not.toContain('This happens');
   });
 
-  // Told a second time: “… This happens after opening (7.3) fails and reshim (R1) is done.” One relieve is missing.
+  // Reported a second time: “… This happens after opening (7.3) fails and reshim (R1) is done.” One relieve is missing.
   it('the first way wins, where the state before comes from another step on each way', () => {
     expect(steps(procedureWith({ prove: instead('relieve    disconnect inlet', 'disconnect inlet') }))).toEqual([
       '7.4 opened-under-pressure',
@@ -99,7 +99,7 @@ describe('one finding per cause', () => {
     ).toEqual(['6.5 fitted-dirty']);
   });
 
-  it('a missing clamp is told at the first joint', () => {
+  it('a missing clamp is reported at the first joint', () => {
     expect(
       steps(
         procedureWith({
@@ -113,11 +113,11 @@ describe('one finding per cause', () => {
     ).toEqual(['6.6 not-clamped']);
   });
 
-  it('a nut that is not run down is told once', () => {
+  it('a nut that is not run down is reported once', () => {
     expect(steps(procedureWith({ build: instead('      run-down nut\n', '') }))).toEqual(['6.6 torque-out-of-order']);
   });
 
-  it('what is left undone in a repair is told where the unit leaves it', () => {
+  it('what is left undone in a repair is reported where the unit leaves it', () => {
     const lift =
       '      unclamp body\n      test lift  read length within 0.20..0.25 mm  source "Example sheet"  on fail turn (2 times)\n';
     const turn = '\n    repair turn { do "Turn the needle in its seat" }';
@@ -142,8 +142,8 @@ describe('part numbers', () => {
     expect(one!.message).toMatch(/ Only for A-220\.$/u);
   });
 
-  // “Only for A-250.” It is so for both: the second is not told, having the same cause.
-  it('are not named where it is so for all', () => {
+  // “Only for A-250.” It applies to both: the second is not reported, since it has the same cause.
+  it('are not named where it applies to all', () => {
     const [one, ...others] = found(
       procedureWith({
         build: noTorque,
@@ -180,12 +180,12 @@ describe('part numbers', () => {
 describe('a finding in a sequence', () => {
   const noLocated = instead('spacer located, nozzle located', 'spacer, nozzle located');
 
-  it('stands at the call, with the place in the sequence beside it', () => {
+  it('is reported at the call, with the place in the sequence beside it', () => {
     const [one, ...others] = found(procedureWith({ repairs: noLocated }));
     expect(others).toEqual([]);
     expect(one).toMatchObject({ rule: 'part-not-located', step: 'R1.4a', at: 'close' });
     expect(one!.related).toEqual([
-      'The step stands in sequence close. fit shim, spring, seat, spacer, nozzle located with needle',
+      'The step is part of sequence close. fit shim, spring, seat, spacer, nozzle located with needle',
     ]);
   });
 
@@ -372,8 +372,8 @@ describe('a concession', () => {
     expect(steps(text).sort()).toEqual(['7.3 left-hand-tight', '– allow-without-effect']);
   });
 
-  // Told at the next place where it matters: 8.3, the sign-off. The nut is as loose as it was when it was allowed.
-  it('covers its cause, not only the first place where it is told', () => {
+  // Reported at the next place where it matters: 8.3, the sign-off. The nut is as loose as it was when it was allowed.
+  it('covers its cause, not only the first place where it is reported', () => {
     const text = procedureWith({
       build: noTorque,
       prove: instead('on fail reshim (3 times)', `on fail reshim (3 times)  allow left-hand-tight ${because}`),

@@ -3,15 +3,15 @@ import { writtenAt } from '../analysis/written-at.ts';
 import type { Step } from '../model/procedure.ts';
 
 /**
- * What a condition that is missing goes back to: on the first way the step since which it is missing, on the way of a
- * repair the end of that repair, which several may share by a sequence.
+ * The root cause of a missing condition: on the first path, the step since which it is missing; on the path of a repair,
+ * the end of that repair, which several repairs may share through a sequence.
  */
 export function slipOf(way: Way, since: number): string {
   const last = way.repair?.steps.at(-1);
   return last === undefined ? `${since}` : writtenAt(last);
 }
 
-/** Causes of one rule: the same for one slip wherever it is met, and for one step on whatever way it is met there. */
+/** Causes of one rule: the same for one mistake wherever it shows, and for one step on whatever path it shows there. */
 export function causesOf(what: string): (slip: string, step: Step) => string {
   const known = new Map<string, string>();
   return (slip, step) => {

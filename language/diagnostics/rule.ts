@@ -19,55 +19,55 @@ export type Area =
   | 'traceability';
 
 /**
- * What a rule says of one place.
- * @typeParam Data what the fix of the rule needs; `never` where it has none
+ * What a rule reports at one place.
+ * @typeParam Data what the fix of the rule needs; `never` if it has no fix
  */
 export interface Report<Data = unknown> extends Statement {
-  /** The step that it stands at, or a place that is no step. */
+  /** The step that it is reported at, or a place that is not a step. */
   readonly at: Step | Source;
-  /** Where in the step, where that is narrower. */
-  readonly source?: Source;
+  /** The place in the step, if that is narrower. */
+  readonly source?: Source | undefined;
   /**
-   * One finding per cause: of those with the same cause only the first is kept, whatever rule it is of. Without a
-   * cause a finding is known by its rule and place.
+   * One finding per cause: of those with the same cause only the first is kept, whichever rule reports it. Without a
+   * cause, a finding is identified by its rule and place.
    */
-  readonly cause?: string;
-  /** The point since which it is so (of a replay), for the related place. */
-  readonly since?: number;
+  readonly cause?: string | undefined;
+  /** The point of the replay where the state arose, for the related place. */
+  readonly since?: number | undefined;
   readonly way?: Way;
   readonly related?: readonly { readonly message: string; readonly source: Source }[];
   /** Concessions that cover it, besides those of its step and of the procedure. */
-  readonly allow?: readonly Allow[];
-  /** It says that something is missing, of a rule that does not always: as `ofAbsence` of a rule. */
+  readonly allow?: readonly Allow[] | undefined;
+  /** It says that something is missing, for a rule that does not always do so: like `ofAbsence` of a rule. */
   readonly ofAbsence?: true;
   /** What the rule's fix needs. */
   readonly data?: Data | undefined;
 }
 
 /**
- * One rule: one file, one page beside it, its examples tests. A check never edits and a fix never diagnoses:
+ * One rule: one file, and beside it one page whose examples are tests. A check never edits and a fix never diagnoses:
  * `fix` gets only what the report carries as `data`.
  */
 export interface Rule<Data = never> {
-  /** Stable name; it says the defect. */
+  /** Stable name that describes the defect. */
   readonly code: string;
   readonly severity: Severity;
-  /** It makes the sheet unsafe: no setting lowers it, only a concession with its reason. */
+  /** The defect makes the sheet unsafe: no setting lowers the severity, only a concession with a reason. */
   readonly unsafe?: true;
-  /** It says that something is missing: what cannot be read there is told already, and may be just that. */
+  /** It says that something is missing: an unreadable text there is already reported, and may be just that. */
   readonly ofAbsence?: true;
-  /** Version of Handtight that had it first. */
+  /** The first version of Handtight that has it. */
   readonly since: string;
-  /** Standards that it goes back to, as its page names them. */
+  /** Standards that it is based on, as its page names them. */
   readonly references?: readonly string[];
   /** One line: what it finds. */
   readonly title: string;
-  /** Over all that the files declare. */
+  /** Checks everything that the files declare. */
   workspace?(resolved: Resolved, report: Sink<Data>): void;
   shop?(shop: Shop, report: Sink<Data>): void;
   family?(family: Family, report: Sink<Data>): void;
   procedure?(procedure: Procedure, report: Sink<Data>): void;
-  /** Over every way through a procedure: what it watches while the replay is walked. */
+  /** Checks every path through a procedure: the visitor for the replay. */
   replay?(replay: Replay, report: Sink<Data>): Visitor;
   fix?(data: Data): Fix | null;
 }
@@ -75,5 +75,5 @@ export interface Rule<Data = never> {
 /** Takes what a rule reports. */
 type Sink<Data> = (report: Report<Data>) => void;
 
-/** A rule in a list, where each has data of its own. Its fix must be given what its own check reported. */
+/** A rule in a list, where each has data of its own. Its fix must get what its own check reported. */
 export type AnyRule = Rule<unknown>;

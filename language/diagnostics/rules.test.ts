@@ -1,7 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { fullMessage } from '../model/diagnostic.ts';
-import { exampleFamily, exampleShop, wholeExample } from './example-base.ts';
+import { exampleFamily, exampleShop, wholeExample } from '../../tests/fixtures/example-base.ts';
 import {
   applyFix,
   areaFolders,
@@ -13,7 +12,8 @@ import {
   pages,
   placeOf,
   textBeside,
-} from './example-pages.ts';
+} from '../../tests/fixtures/example-pages.ts';
+import { fullMessage } from '../model/diagnostic.ts';
 import { areaOf, rules, rulesByArea } from './index.ts';
 
 const all = pages();
@@ -43,7 +43,7 @@ describe('the rules', () => {
     expect(rules.filter(({ since }) => since === '0.1.0').length).toBe(46);
   });
 
-  it.each(rules.map((rule) => [rule.code, rule] as const))('%s stands in the file of its name', async (code, rule) => {
+  it.each(rules.map((rule) => [rule.code, rule] as const))('%s is in the file of its name', async (code, rule) => {
     const module: Record<string, unknown> = await import(`./areas/${areaOf(code)}/${code}.ts`);
     expect(Object.values(module)).toContain(rule);
   });
@@ -106,10 +106,12 @@ describe.each(rules.map((rule) => [rule.code, rule] as const))('the page of %s',
     },
   );
 
-  it('says what is wrong, why, and what to do in parts that can be shown apart', () => {
+  it('says what is wrong, why it matters and what to do, in parts that can be shown separately', () => {
     const bad = page.examples.filter((example) => example.kind === 'bad');
-    for (const { message, why, help } of bad.flatMap(({ text }) => checkExample(text).findings)) {
+    for (const { rule: name, message, why, help } of bad.flatMap(({ text }) => checkExample(text).findings)) {
       expect(message).toMatch(/[.?]$/u);
+      // A misread line and an unknown name need no reason.
+      if (name !== 'syntax' && name !== 'unknown-name') expect([why, help], message).not.toContain(undefined);
       if (help !== undefined) expect(help).toMatch(/^[A-Z].*[.?]$/u);
       // Behind a colon.
       if (why !== undefined) expect(why).toMatch(/^(?![A-Z][a-z]+ ).*\.$/u);
@@ -118,7 +120,7 @@ describe.each(rules.map((rule) => [rule.code, rule] as const))('the page of %s',
 
   if (rule.fix === undefined) return;
 
-  it('has a bad example that the fix mends', () => {
+  it('has a bad example that the fix corrects', () => {
     const bad = page.examples.filter((example) => example.kind === 'bad');
     const fixes = bad.flatMap((example) => {
       const { text } = wholeExample(example.text);

@@ -9,15 +9,15 @@ import type { AnyRule, Report } from './rule.ts';
 
 interface Kept {
   readonly finding: Finding;
-  /** Part numbers that it was found for; null: not found by a replay. */
+  /** Part numbers that it was found for; null if it was not found by the flow analysis. */
   readonly numbers: Set<string> | null;
 }
 
-/** Makes findings of what rules report: concessions heard, one finding per cause, way and place since which said. */
+/** The sink of reports: applies concessions, keeps one finding per cause, and adds the path and the place of origin. */
 export class Collector {
-  /** By cause; null where it was conceded, so that the next place of the same cause is not told either. */
+  /** By cause; null if it was conceded, so that the next place with the same cause is not reported either. */
   private readonly kept = new Map<string, Kept | null>();
-  /** By what is said, of what and since what as it is written: a sequence is written once, however often it is called. */
+  /** By message, place and origin in the source text: a sequence is written once, however often it is called. */
   private readonly slips = new Map<string, Kept | null>();
   private readonly procedure: Procedure | null;
   private readonly all: readonly Allow[];
@@ -25,8 +25,8 @@ export class Collector {
   private readonly unread: readonly Source[];
 
   /**
-   * `all`: every concession of the workspace. `used` gathers those that silenced something. `unread`: places of which
-   * something could not be read.
+   * `all`: every concession of the workspace. `used` collects those that silenced something. `unread`: places where
+   * something could not be parsed.
    */
   constructor(procedure: Procedure | null, all: readonly Allow[], used: Set<Allow>, unread: readonly Source[] = []) {
     this.unread = unread;
@@ -35,7 +35,7 @@ export class Collector {
     this.used = used;
   }
 
-  /** What a rule reports to, of a replay or of plain data. */
+  /** The sink that a rule reports to, from a replay or from plain data. */
   reporter(rule: AnyRule, replay: Replay | null = null): (report: Report) => void {
     return (report) => this.take(rule, replay, report);
   }
@@ -84,7 +84,7 @@ export class Collector {
     return `${rule.code}@${place}|${from?.kind === 'step' ? writtenAt(from.step) : ''}|${fullMessage(report)}`;
   }
 
-  /** Something of the step, or of the line, could not be read. */
+  /** Part of the step, or of the line, could not be parsed. */
   private isUnread(step: Step | null, source: Source): boolean {
     return this.unread.some((at) =>
       step === null
@@ -94,8 +94,8 @@ export class Collector {
   }
 
   /**
-   * Those that stand on the statement in which it is found, or around it; and those of the step, its block and its
-   * procedure, which may stand in another file (a sequence, `like`).
+   * Concessions on the statement of the finding, or around it; and those of the step, its block and its procedure,
+   * which may be in another file (a sequence, `like`).
    */
   private concessions(report: Report, step: Step | null, source: Source): readonly Allow[] {
     const { procedure } = this;
@@ -116,7 +116,7 @@ export class Collector {
     if (since?.kind === 'step' && since.step !== step)
       related.push({ message: `Since step ${since.step.number}.`, source: since.step.source });
     if (step?.call != null)
-      related.push({ message: `The step stands in sequence ${step.call.name}.`, source: step.call.source });
+      related.push({ message: `The step is part of sequence ${step.call.name}.`, source: step.call.source });
     const way = report.way === undefined || this.procedure === null ? '' : wayWords(this.procedure, report.way);
     const fix = rule.fix === undefined || report.data === undefined ? null : rule.fix(report.data);
     return {

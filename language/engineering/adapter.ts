@@ -29,7 +29,7 @@ export function changesSetting({ length, angle }: { readonly length: Quantity; r
 /** Digits kept of a cosine: far below anything measured, and 60° and 90° come out exactly. */
 const cosineDigits = 12;
 
-/** Cosine of an angle in degrees; with no angle said the adapter stands in line. */
+/** Cosine of an angle in degrees; with no angle said the adapter is in line. */
 function cosine(angle: Quantity | null): Fraction {
   const degrees = angle === null ? 0 : amount(angle).valueOf();
   return decimalValue(Math.cos((degrees * Math.PI) / 180).toFixed(cosineDigits));

@@ -68,6 +68,9 @@ describe('probabilities', () => {
     expect(falseAccept(0.83)).toBeCloseTo(0.0485, 4);
     expect(falseAccept(1)).toBeCloseTo(0.0228, 4);
     expect(falseAccept(1.5)).toBeCloseTo(0.00135, 5);
+    // The tail too: Φ(−8) and Φ(−10), from memory.
+    expect(falseAccept(4) / 6.22096057427178e-16).toBeCloseTo(1, 12);
+    expect(falseAccept(5) / 7.61985302416053e-24).toBeCloseTo(1, 12);
   });
 
   it('that a reading conforms: the examples of JCGM 106:2012 (from memory)', () => {

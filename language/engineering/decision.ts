@@ -27,7 +27,7 @@ export function acceptance(
   mark: Difference | null,
   scale: UnitName = error.unit,
 ): { readonly window: Window; readonly shut: boolean } | null {
-  // Marks are told from the zero of their own unit.
+  // Marks are counted from the zero of their own unit.
   const unit = mark?.unit ?? scale;
   const size = convertDifference(error, unit);
   const step = mark === null ? null : decimalValue(mark.number);

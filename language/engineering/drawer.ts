@@ -3,7 +3,7 @@ import { amount } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
 import type { Drawer } from './shim-stock.ts';
 
-/** A size of which there is one at least. */
+/** A size with at least one in the drawer. */
 export interface Piece {
   readonly thickness: Quantity;
   /** Thickness in ticks of its drawer. */
@@ -15,7 +15,7 @@ export interface Piece {
 /** A drawer made ready to be searched: sizes in whole ticks, thinnest first, so that comparing them is exact and quick. */
 export interface LaidOut {
   readonly pieces: readonly Piece[];
-  /** Ticks in a metre. */
+  /** Ticks in a meter. */
   readonly perMetre: bigint;
   readonly stacks: boolean;
   /** What the total may never pass, in ticks; null: nothing is said. */
@@ -41,7 +41,7 @@ export function laidOut({ sizes, counts, stacks }: Drawer, most: Quantity | null
   return { pieces, perMetre, stacks, most: most === null ? null : ticksOf(amount(most), perMetre, 'down') };
 }
 
-/** A length in metres as whole ticks. */
+/** A length in meters as whole ticks. */
 export function ticksOf(metres: Fraction, perMetre: bigint, rounding: 'up' | 'down'): bigint {
   const exact = metres.mul(new Fraction(perMetre));
   const whole = rounding === 'up' ? exact.ceil() : exact.floor();

@@ -48,6 +48,20 @@ describe('a line by least squares', () => {
     expect((high + low) / 2).toBeCloseTo(lineAt(line, 1.5).value, 12);
   });
 
+  it('puts it within t of one degree of freedom, which is a tangent: 12.706 for 95 %, 63.657 for 99 %', () => {
+    const line = fitLine([0, 1.1, 1.9].map((y, x) => ({ x, y })))!;
+    const across = Math.hypot(line.residual, lineAt(line, 1).uncertainty);
+    // NIST/SEMATECH e-Handbook, 1.3.6.7.2, from memory.
+    for (const [share, published] of [
+      [0.95, 12.706],
+      [0.99, 63.657],
+    ] as const) {
+      const { low, high } = newPointAt(line, 1, share);
+      expect((high - low) / 2 / across).toBeCloseTo(published, 3);
+      expect((high - low) / 2 / across / Math.tan((Math.PI * share) / 2)).toBeCloseTo(1, 12);
+    }
+  });
+
   it('is refused for two points, for points at one place, and for what is no number', () => {
     expect(
       fitLine([

@@ -29,8 +29,8 @@ export interface FittedLine {
 /**
  * Least squares through points, by `ml-regression-multivariate-linear`. The scatter is that of the points about the line
  * and that of their resolution, in quadrature (JCGM 100:2008, 4.3.7 and 5.1.2): three readings that lie on a line by the
- * digits are not exact for that. Null: fewer than three points, all at one place, or one that is no number: no line can be
- * told from them.
+ * digits are not exact for that. Null for fewer than three points, all at one place, or one that is no number: they give no
+ * line.
  */
 export function fitLine(points: readonly Point[], resolution: Resolution = exact): FittedLine | null {
   if (points.length < 3 || points.some(({ x, y }) => !Number.isFinite(x) || !Number.isFinite(y))) return null;

@@ -16,7 +16,7 @@ export interface FittedSlope {
 
 /**
  * Least squares with one slope and one height for each unit, since no two springs are alike: a column that is 1 for
- * a unit and 0 for the others stands for its height. A unit with one point says nothing of the slope. Null: fewer
+ * a unit and 0 for the others stands for its height. A unit with one point says nothing about the slope. Null: fewer
  * than one point to spare, or no unit with two different places. Scatter and resolution as in `fitLine`.
  */
 export function fitSlope(

@@ -6,7 +6,7 @@ import { permissibleError } from './tool-error.ts';
 
 /**
  * What a tool of the shop may show of a limit, in its own unit and on its marks: see `acceptance`. Its error is taken
- * at the upper end, where one in per cent of the reading is largest. Null: the shop does not say how far the tool may be
+ * at the upper end, where one in percent of the reading is largest. Null: the shop does not say how far the tool may be
  * off, the limit has no end, or the tool reads another kind.
  */
 export function guardedOn(

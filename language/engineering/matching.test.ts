@@ -126,7 +126,7 @@ describe('opening the fewest', () => {
     }
   }
 
-  it('opens as few as trying all ways does, and of those comes to the least spread', () => {
+  it('opens as few as trying all ways does, and finds the least spread among those', () => {
     let kept = 0;
     fc.assert(
       fc.property(sets, ({ stays, readings, counts, limit }) => {

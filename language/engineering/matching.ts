@@ -1,6 +1,6 @@
 /**
  * Which shim for which unit: exact, by one matching that is kept while pairs come and go. Own code: libraries for
- * assignment minimise a sum, and the least sum is not the least spread.
+ * assignment minimize a sum, and the least sum is not the least spread.
  */
 
 import { medianOf } from './slip.ts';
@@ -55,7 +55,7 @@ export function leastMost(values: Readings, counts: readonly number[]): Matched 
   return null;
 }
 
-/** A set of which some stay closed. */
+/** A set in which some units stay closed. */
 export interface Opened {
   /** For each unit the column of its shim; null: it stays as it is. */
   readonly choice: readonly (number | null)[];
@@ -115,7 +115,7 @@ function leastOpening(
     if (column === own + row) closed.add(row);
     while (matching.complete() && stays.length - closed.size <= most) {
       const { row: firstRow, column: firstColumn, value: low } = pairs[first]!;
-      // What can stay closed does: nobody else wants its shim.
+      // What can stay closed does: no other unit needs its shim.
       const choice = matching.choice().map((chosen, unit) => (closed.has(unit) ? null : chosen));
       const found = { choice, low, high, opened: stays.length - closed.size };
       if (best === null || before(found, best, out, aim)) best = found;

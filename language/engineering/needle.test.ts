@@ -20,7 +20,7 @@ describe('a needle', () => {
 
   it('gives the shim rate with the stiffness of its spring; published shop rates run from 69 to 196 bar/mm', () => {
     const rate = shimRateOf(q('200', 'N/mm'), needle)!;
-    // 200 N over 21.2058 mm² for each millimetre: 9.43139 MPa.
+    // 200 N over 21.2058 mm² for each millimeter: 9.43139 MPa.
     expect(Number(rate.number)).toBeCloseTo(94.3139, 3);
     expect(rate.unit).toBe('bar per mm');
   });

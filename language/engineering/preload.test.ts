@@ -10,7 +10,7 @@ describe('Shigley, Ex. 8-3: ¾-16, 25 kip (from memory)', () => {
     expect(preloadByFactor(q('3750', 'lbf·in'), q('0.75', 'in'), 0.2, 'lbf')!.number).toBe('25000');
   });
 
-  it('3551 lbf·in by the long form with a friction of 0.15, within half a per cent', () => {
+  it('3551 lbf·in by the long form with a friction of 0.15, within half a percent', () => {
     // Pitch diameter 0.7094 in (ASME B1.1, ¾-16 UNF, from memory); the face's mean diameter is 1.25 of the thread's.
     const thread = {
       pitch: q('0.0625', 'in'),

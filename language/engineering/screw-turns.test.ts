@@ -22,7 +22,7 @@ describe('turns of an adjusting screw', () => {
     expect(Number(turns.expected.number)).toBeCloseTo(1783.96, 1);
   });
 
-  it('come to the finer angle where the coarse one leaves the window', () => {
+  it('go to the finer angle where the coarse one leaves the window', () => {
     const narrow = { low: bar('122'), high: bar('123'), aim: bar('122.5') };
     expect(screwTurns(bar('98'), narrow, quantity('250', 'bar per turn'))).toMatchObject({ angle: 35, way: 'in' });
     const narrower = { low: bar('122.4'), high: bar('122.6'), aim: bar('122.5') };

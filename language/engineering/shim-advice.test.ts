@@ -65,7 +65,7 @@ describe('a shim for a reading', () => {
     expect(chosen({ rate, aim: q('251', 'bar') })!.shims).toEqual([q('1.50', 'mm')]);
   });
 
-  it('goes by the aim as far as it lands surely, doubt or not', () => {
+  it('uses the aim as far as it lands surely, doubt or not', () => {
     const rate = q('100', 'bar per mm');
     const fine = { rate, drawer: drawer('1.50', '1.52', '1.54', '1.56'), scatter: q('0.5', 'bar') };
     // 251, 253, 255 and 257 bar, each give or take 0.7: 253 and 255 land with more than 95 %, 251 with 92 %.
@@ -121,7 +121,7 @@ describe('a shim for a reading', () => {
     expect(nothing({ ...stack, most: q('0.70', 'mm') })).toEqual({ reason: 'empty' });
   });
 
-  it('brings less than nothing by no figure that is told', () => {
+  it('prints no figure for a change below zero', () => {
     expect(nothing({ now: q('1300', 'mm') })).toEqual({ reason: 'absurd' });
   });
 

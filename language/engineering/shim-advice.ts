@@ -14,7 +14,7 @@ export interface ShimQuestion {
   readonly high: Quantity | null;
   /** Where it should land; what lands most surely where none is given. */
   readonly aim: Quantity | null;
-  /** What a metre more of shim brings, in the base unit of the reading; over nothing. */
+  /** What a meter more of shim brings, in the base unit of the reading; over nothing. */
   readonly rate: Fraction;
   /** Standard error of the rate, where it is known. */
   readonly rateError: Fraction | null;
@@ -111,7 +111,7 @@ export function safeAim(question: ShimQuestion): Fraction | null {
 /** How far from an end a reading is kept that is expected there: what the tool may be off, and two standard deviations. */
 export function roomAt(question: ShimQuestion, expected: Fraction): Fraction {
   const { guard } = question;
-  const room = Math.hypot(guard === null ? 0 : size(guard), 2 * doubtAt(question, expected.valueOf()));
+  const room = Math.hypot(guard === null ? 0 : size(guard), 2 * doubtAt(question)(expected.valueOf()));
   return Number.isFinite(room) ? fractionOf(room) : new Fraction(0);
 }
 
@@ -142,19 +142,20 @@ export function expectedOf({ reading, now, rate, drawer }: ShimQuestion, { ticks
   return amount(reading).add(rate.mul(new Fraction(ticks, drawer.perMetre).sub(amount(now))));
 }
 
-/** Standard deviation of a reading that is expected there. */
-function doubtAt({ reading, rate, rateError, scatter, resolution }: ShimQuestion, expected: number): number {
-  const change = (expected - amount(reading).valueOf()) / rate.valueOf();
+/** Standard deviation of a reading that is expected at a place. It is asked for at hundreds of places. */
+function doubtAt({ reading, rate, rateError, scatter, resolution }: ShimQuestion): (expected: number) => number {
+  const [read, perShim, error] = [amount(reading).valueOf(), rate.valueOf(), rateError?.valueOf() ?? 0];
   const each = Math.hypot(scatter === null ? 0 : size(scatter), resolution === null ? 0 : size(resolution));
-  return Math.hypot(change * (rateError?.valueOf() ?? 0), Math.SQRT2 * each);
+  return (expected) => Math.hypot(((expected - read) / perShim) * error, Math.SQRT2 * each);
 }
 
-/** That a reading which is expected there falls outside, 0 to 1: small chances are told apart to the last digit. */
+/** That a reading which is expected there falls outside, 0 to 1: small chances are distinguished to the last digit. */
 function missesAt(question: ShimQuestion): (expected: number) => number {
   const { low, high } = windowOf(question);
   const [least, most] = [low?.valueOf() ?? null, high?.valueOf() ?? null];
+  const doubtOf = doubtAt(question);
   return (expected) => {
-    const doubt = doubtAt(question, expected);
+    const doubt = doubtOf(expected);
     const beyond = (by: number) => (doubt === 0 ? Number(by > 0) : normalCdf(by / doubt, 0, 1));
     return (least === null ? 0 : beyond(least - expected)) + (most === null ? 0 : beyond(expected - most));
   };
@@ -175,8 +176,8 @@ function bestIn(question: ShimQuestion, from: bigint, to: bigint): Total | null 
     return whole < from ? from : whole > to ? to : whole;
   };
   const [least, most] = [first, last].map((one) => expectedOf(question, one).valueOf()) as [number, number];
-  const misses = missesAt(question);
-  if (misses(least) + misses(most) === 0 && doubtAt(question, least) + doubtAt(question, most) === 0)
+  const [misses, doubtOf] = [missesAt(question), doubtAt(question)];
+  if (misses(least) + misses(most) === 0 && doubtOf(least) + doubtOf(most) === 0)
     return nearest(question, aim ?? middleOf(question), from, to);
   // The nearest of all is mostly sure enough: then nothing is searched for.
   const next = aim === null ? null : nearest(question, aim, from, to);
@@ -224,7 +225,7 @@ function lowest(of: (place: number) => number, from: number, to: number): number
   return (low + high) / 2;
 }
 
-/** How far from the peak towards an end the risk is kept. */
+/** How far from the peak toward an end the risk is kept. */
 function edge(misses: (place: number) => number, peak: number, end: number): number {
   if (misses(end) <= risk) return end;
   let [inside, outside] = [peak, end];
@@ -242,7 +243,7 @@ function choiceOf(total: Total, question: ShimQuestion): ShimChoice | 'absurd' {
   // As the hand reads it.
   const { unit } = question.reading;
   const expected = expectedOf(question, total).valueOf();
-  const doubt = rateError === null && scatter === null ? 0 : doubtAt(question, expected);
+  const doubt = rateError === null && scatter === null ? 0 : doubtAt(question)(expected);
   const [at, low, high] = [0, -ninetyFive, ninetyFive].map((shift) => quantityOf(expected + shift * doubt, unit));
   if (at == null || low == null || high == null || (expected < 0 && unitOf(unit).offset.equals(0))) return 'absurd';
   return { shims: total.shims, expected: at, low, high, probability: 1 - missesAt(question)(expected) };

@@ -13,7 +13,7 @@ const stacking = (there: Readonly<Record<string, number | null>>): Drawer => ({
   counts: Object.values(there),
   stacks: true,
 });
-/** From metres to millimetres, for the eye. */
+/** From meters to millimeters, for the eye. */
 const inMm = (sizes: ReturnType<typeof stackedSizes>) => sizes?.map((size) => size.mul(1000).valueOf());
 
 describe('the rate of a shim', () => {
@@ -62,7 +62,7 @@ describe('what a drawer makes', () => {
     expect(inMm(stackedSizes([stacking({ '1.00': null, '1.10': null })]))).toEqual([1, 1.1, 2, 2.1, 2.2]);
   });
 
-  it('nothing of a size of which there is none', () => {
+  it('nothing of a size that is out of stock', () => {
     expect(inMm(stackedSizes([{ ...stacking({ '1.00': 3, '1.05': 0, '1.10': null }), stacks: false }]))).toEqual([
       1, 1.1,
     ]);

@@ -3,7 +3,7 @@ import { amount, kindOfUnit, sizeOf } from '../quantities/index.ts';
 import type { Figure, Quantity } from '../quantities/types.ts';
 
 /**
- * What one metre more of shim brings, in the base unit of what it sets: `figure / per` of a rate written in two
+ * What one meter more of shim brings, in the base unit of what it sets: `figure / per` of a rate written in two
  * (`3 bar per 0.001 in`), or the figure itself (`96 bar per mm`). Null: it is no rate of a shim.
  */
 export function shimRate(figure: Figure, per: Quantity | null): Fraction | null {
@@ -16,7 +16,7 @@ export interface Drawer {
   readonly sizes: readonly Quantity[];
   /** How many there are of each size; null: as many as are wanted. */
   readonly counts: readonly (number | null)[];
-  /** Whether two of them may lie on each other where one is asked for. */
+  /** Whether two of them may be stacked where one is needed. */
   readonly stacks: boolean;
 }
 
@@ -24,7 +24,7 @@ export interface Drawer {
 const mostStacks = 20_000;
 
 /**
- * All thicknesses that one shim of each drawer makes together, in metres, thinnest first; two of a drawer where it
+ * All thicknesses that one shim of each drawer makes together, in meters, thinnest first; two of a drawer where it
  * stacks them, and never more of a size than there are. A drawer that is named twice gives two. Null: more than can be
  * looked through.
  */
@@ -92,7 +92,7 @@ function once(sizes: readonly Fraction[]): Fraction[] {
   return sorted.filter((size, place) => place === 0 || size.compare(sorted[place - 1]!) !== 0);
 }
 
-/** The thickest that one shim of a drawer makes, or two where it stacks them, in metres. Null: there is none. */
+/** The thickest that one shim of a drawer makes, or two where it stacks them, in meters. Null: there is none. */
 export function thickest({ sizes, counts, stacks }: Drawer): Fraction | null {
   const there = sizes.flatMap((size, index) => Array<Fraction>(Math.min(counts[index] ?? 2, 2)).fill(amount(size)));
   const top = there.sort((a, b) => a.compare(b)).slice(stacks ? -2 : -1);

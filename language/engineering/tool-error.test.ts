@@ -5,7 +5,7 @@ import { errorOfClass, permissibleError } from './tool-error.ts';
 const bar = (number: string): Figure => ({ number, unit: 'bar' });
 const dial = (low: string, high: string): RangeLimit => ({ form: 'range', low: bar(low), high: bar(high) });
 
-describe('the error of a class is per cent of span (EN 837-1)', () => {
+describe('the error of a class is percent of span (EN 837-1)', () => {
   it.each([
     ['1.6', dial('0', '10'), '0.16'],
     ['1.0', dial('-1', '5'), '0.06'],
@@ -36,14 +36,14 @@ describe('the error of a tool', () => {
     expect(permissibleError({ ...tool, within: mm }, { number: '20', unit: 'µm' })).toEqual(mm);
   });
 
-  it('or per cent of the reading: a torque tool of ISO 6789 at 60 N·m', () => {
+  it('or percent of the reading: a torque tool of ISO 6789 at 60 N·m', () => {
     expect(permissibleError({ ...tool, within: { number: '4', unit: '%' } }, { number: '60', unit: 'N·m' })).toEqual({
       number: '2.4',
       unit: 'N·m',
     });
   });
 
-  it('in per cent of the number that it shows: 1 % at 20 °C is 0.68 °F on a thermometer in °F', () => {
+  it('in percent of the number that it shows: 1 % at 20 °C is 0.68 °F on a thermometer in °F', () => {
     const fahrenheit = {
       form: 'range',
       low: { number: '0', unit: '°F' },
@@ -61,7 +61,7 @@ describe('the error of a tool', () => {
     expect(permissibleError({ ...tool, accuracyClass: '0.25', range: dial('0', '400') }, bar('250'))).toEqual(bar('1'));
   });
 
-  it('is not known where nobody says it, or it is of another kind', () => {
+  it('is not known where it is not stated, or is of another kind', () => {
     expect(permissibleError(tool, bar('250'))).toBeNull();
     expect(permissibleError({ ...tool, within: mm }, bar('250'))).toBeNull();
     expect(permissibleError({ ...tool, accuracyClass: '0.25' }, bar('250'))).toBeNull();

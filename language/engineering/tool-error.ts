@@ -5,7 +5,7 @@ import type { Difference, Quantity, RangeLimit, UnitName } from '../quantities/t
 
 /**
  * Permissible error of a gauge by its class: `class / 100 · (high − low)`, in the unit of the high end.
- * The class is per cent of *span*, wherever on the dial it is read (EN 837-1). Null: the ends are no span, or the class
+ * The class is percent of *span*, wherever on the dial it is read (EN 837-1). Null: the ends are no span, or the class
  * is no number.
  */
 export function errorOfClass(accuracyClass: string, { low, high }: RangeLimit): Difference | null {
@@ -18,7 +18,7 @@ export function errorOfClass(accuracyClass: string, { low, high }: RangeLimit): 
 }
 
 /**
- * Permissible error of a tool at a reading: what it is good for (`within 0.003 mm`), or per cent of the reading
+ * Permissible error of a tool at a reading: what it is good for (`within 0.003 mm`), or percent of the reading
  * (`within 4 %`, as ISO 6789 gives that of a torque tool); of a gauge with a class that of the class. Null: the shop
  * does not say, or says it in another kind of unit than the reading. In the unit that it is said in, so that nothing is
  * lost on the way: where a limit decides, what is a quarter of its half in psi is just that on a gauge in bar.
@@ -37,7 +37,7 @@ export function permissibleError(
   return accuracyClass === null || range === null ? null : errorOfClass(accuracyClass, range);
 }
 
-/** Per cent of the reading are of the number that the tool shows: at 20 °C a thermometer in °F shows 68. */
+/** Percent of the reading are of the number that the tool shows: at 20 °C a thermometer in °F shows 68. */
 function onItsScale(reading: Quantity, unit: UnitName): Quantity {
   if (unitOf(reading.unit).offset.equals(unitOf(unit).offset)) return reading;
   return roundTo(reading, unit, 6, 'nearest') ?? reading;

@@ -1,6 +1,6 @@
 /**
- * The fixed words of the sheet, in German. The author's words are filled in as they stand, without an article: so they
- * stand before an infinitive, behind a colon or in brackets, where no ending of theirs has to change.
+ * The fixed words of the sheet, in German. The author's words are filled in unchanged, without an article: so they
+ * come before an infinitive, after a colon or in parentheses, where no ending of theirs has to change.
  */
 import type { Catalogue } from './words.ts';
 

@@ -1,5 +1,5 @@
 /**
- * The fixed words of the sheet, in English: ICU messages, of which `{name}` is filled in and `<b>` is printed bold. The
+ * The fixed words of the sheet, in English: ICU messages, where `{name}` is filled in and `<b>` is printed bold. The
  * author's own words are never in here. Every other language has the same keys and the same names to fill in.
  */
 export const en = {
@@ -436,7 +436,7 @@ export const en = {
     tooThick: 'No shim is thin enough: {nearest}. Check the spring, or get thinner ones.',
     tooCoarse: 'The drawer steps over the window: {under}, {over}. Grind one between them.',
   },
-  /** Stands on every page that has work under test pressure. */
+  /** Printed on every page that has work under test pressure. */
   firstAid:
     'FIRST AID, spray through the skin: hospital at once, even if it does not hurt. Tell them "high-pressure injection injury", and bring the name of the fluid.',
   cautions: {
@@ -624,7 +624,7 @@ export const en = {
       otherKind: '{name}: {reading} cannot be compared with {limit}. Check the unit that it is written in.',
       failed: '{name}: the last verdict is fail. Write what was done and the new result, or put the unit on hold.',
       stale:
-        '{name}: the last result is from before {part} was changed, and says nothing of the unit as it is now. Test it again, and write the result after the change.',
+        '{name}: the last result is from before {part} was changed, and says nothing about the unit as it is now. Test it again, and write the result after the change.',
       tightened:
         '{name}: the last result is from before {part} was tightened again, which may have moved it. Test it again, and write the result after the torque; if the torque came first, write it first.',
       torqueStale:
@@ -638,7 +638,7 @@ export const en = {
         '{name}: the last reading, {reading}, does not allow for the {settling} that the new spring will lose. Set it higher.',
       torque: '{name}: {reading} is outside {limit}. Tighten it again, and write the torque.',
       zero: '{name}: {reading} cannot have been read. Write the figure, or in words what happened: as found "…" or note "…".',
-      slip: '{name}: {reading} is far from {limit}, as if the point had slipped. If {meant} was meant, correct the figure.',
+      slip: '{name}: {reading} is far from {limit}, as if the decimal point were misplaced. If {meant} was meant, correct the figure.',
       far: '{name}: {reading} is far from {limit}, too far to judge anything by it. Correct the figure, or write in words what happened: note "…".',
       notInStock:
         '{name}: {size} is not in {stock}; the nearest are {near}. Measure it again and correct the size, or add the size to the stock in the shop.',

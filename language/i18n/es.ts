@@ -1,5 +1,5 @@
 /**
- * The fixed words of the sheet, in Spanish. The author's words are filled in as they stand, without an article, and no
+ * The fixed words of the sheet, in Spanish. The author's words are filled in unchanged, without an article, and no
  * word of a sentence has to agree with their gender or number.
  */
 import type { Catalogue } from './words.ts';

@@ -9,7 +9,7 @@ export interface Span {
 /** What is put into a message: a word, a count, or runs that were made by another message. */
 export type Filling = string | number | readonly Span[];
 
-/** Names that a message asks for: `{wrench}`, `{count, plural, …}`. What stands inside a plural is no name. */
+/** Names that a message needs: `{wrench}`, `{count, plural, …}`. Text inside a plural is not a name. */
 type Asked<Text> = Text extends `${string}{${infer Name}}${infer Rest}`
   ?
       | (Name extends `${infer Counted},${string}` ? Counted : Name extends `${string} ${string}` ? never : Name)

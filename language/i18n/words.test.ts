@@ -31,7 +31,7 @@ function flat(catalogue: object, above = ''): Map<string, string> {
 interface Asks {
   readonly names: readonly string[];
   readonly counted: readonly string[];
-  /** What stands in each `<b>`. */
+  /** The text in each `<b>`. */
   readonly strong: readonly string[];
   readonly forms: readonly string[];
 }
@@ -264,7 +264,7 @@ test.each(all)('%s: heads of tables and labels of boxes are short', (_, { tools,
   const { kinds: _kinds, called: _called, ...ofTools } = tools;
   const { kinds: _fluids, ...ofFluids } = fluids;
   const { together: _together, one: _one, backText: _back, ...ofPlaces } = place;
-  // What stands under these keys is a value, not the label before it.
+  // The words under these keys are values, not the labels before them.
   const values = new Set<string>(['oilThreadText', 'leftHandTighten', 'leftHandSlacken', 'nothingPasses']);
   const labels = {
     header: rest.header,

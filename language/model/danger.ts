@@ -1,19 +1,7 @@
+import type { Danger } from '../syntax/verbs/dangers.ts';
 import type { Source } from './source.ts';
 
-/** What an author says can hurt of a part, a station or a step: facts that no verb, fluid or figure shows. */
-export const dangers = [
-  'live',
-  'rotating',
-  'hot',
-  'cold',
-  'heavy',
-  'spring-loaded',
-  'stored pressure',
-  'ultrasonic',
-  'toxic',
-] as const;
-
-export type Danger = (typeof dangers)[number];
+export { type Danger, dangers } from '../syntax/verbs/dangers.ts';
 
 /** `live`, or `not live`: its words suggest it, and it is not. */
 export interface DangerFact {

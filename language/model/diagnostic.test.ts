@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { fullMessage, shortMessage } from './diagnostic.ts';
 
-it('puts what is said of a place together, whole and for a list of problems', () => {
+it('joins the parts of a report, whole and for a list of problems', () => {
   const parts = {
     message: 'The nut is still tight.',
     why: 'it turns the body with it.',

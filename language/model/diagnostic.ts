@@ -20,9 +20,9 @@ export interface Fix {
   readonly edits: readonly Edit[];
 }
 
-/** What is said of one place, in parts that can be shown apart. `fullMessage` puts them together. */
+/** A report on one place, in parts that can be shown separately. `fullMessage` joins them. */
 export interface Statement {
-  /** What is wrong: one sentence. Where the parts are not told apart, all of them. */
+  /** What is wrong: one sentence that stands alone. Without the other parts, everything. */
   readonly message: string;
   /** Why it matters at the bench: goes on behind the message after a colon, in lower case, with a period at its end. */
   readonly why?: string | undefined;
@@ -37,7 +37,7 @@ export interface Finding extends Statement {
   /** On which way through the procedure and for which part numbers it happens, where that is not always. Sentences. */
   readonly when?: string;
   readonly source: Source;
-  /** Printed number of the step, where it stands at one. */
+  /** Printed number of the step, if it is at a step. */
   readonly step?: string;
   readonly related?: readonly { readonly message: string; readonly source: Source }[];
   readonly fix?: Fix;

@@ -85,7 +85,7 @@ export interface Joint extends Named {
   readonly solid: SolidBolt | null;
 }
 
-/** A solid bolt or stud of an ISO metric thread, with the property class that stands on it. */
+/** A solid bolt or stud of an ISO metric thread, with the property class that is marked on it. */
 export interface SolidBolt {
   readonly diameter: Quantity;
   readonly pitch: Quantity;

@@ -18,7 +18,7 @@ export interface Unit {
   readonly place: string;
   /** Name of one of the procedure's part numbers; null: unknown, or not one of them. */
   readonly number: string | null;
-  /** The number as it stands on the body. */
+  /** The number as marked on the body. */
   readonly numberText: string;
   readonly serial: string | null;
   /** `serial none "ground off"`: why it has none; null: not said. */

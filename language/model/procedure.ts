@@ -1,9 +1,12 @@
 import type { Difference, Kind, Limit, Quantity, RangeLimit } from '../quantities/types.ts';
+import type { ObjectKind } from '../syntax/verbs/verb.ts';
 import type { DangerFact } from './danger.ts';
 import type { Family } from './family.ts';
 import type { AssetKind, DecisionRule, Shop } from './shop.ts';
 import type { Allow, Named, NameUse, Source } from './source.ts';
 import type { Verb } from './verbs.ts';
+
+export type { ObjectKind } from '../syntax/verbs/verb.ts';
 
 /** A procedure after names are resolved, patches of `like` applied and sequences written out. */
 export interface Procedure extends Named {
@@ -31,7 +34,7 @@ export interface Procedure extends Named {
   readonly files: readonly string[];
 }
 
-/** A spring, and the needle that it loads: what a millimetre of shim brings follows from them. */
+/** A spring, and the needle that it loads: what a millimeter of shim brings follows from them. */
 export interface RateFrom {
   readonly stiffness: Quantity;
   /** Diameters of the needle's guide, and of the seat that it closes. */
@@ -49,10 +52,10 @@ export interface SpecValue {
   /** With new parts (`new spring 258 bar +8 -0`). */
   readonly whenNew: Limit | null;
   /** The part that is new then (`new spring`); null: not said. */
-  readonly whenNewPart: string | null;
+  readonly whenNewPart: string | null | undefined;
   /** `settling 4 bar`: what a new spring will lose of it; the unit is set so much higher. Null: not said. */
   readonly settling: Difference | null;
-  /** A value is written that has no meaning: that is told at its place, and it is not missed. */
+  /** A value is written that has no meaning: that is reported at its place, and the value does not count as missing. */
   readonly isUnread: boolean;
   readonly notRequired: boolean;
   /** `acceptance guarded` of this limit; null: as the shop. */
@@ -104,13 +107,11 @@ export interface Hazard {
   readonly source: Source;
 }
 
-export type ObjectKind = 'part' | 'face' | 'port' | 'adjuster';
-
 /** One thing that a step acts on. `name` is an id of its kind in the family. */
 export interface StepObject {
   readonly kind: ObjectKind;
   readonly name: string;
-  /** How the author said that it is located: the family's words, or his own; null: not said. */
+  /** How the author says that it is located: the family's words, or their own; null if not stated. */
   readonly located: string | null;
   /** `with marks aligned`. */
   readonly marksAligned: boolean;
@@ -214,7 +215,7 @@ interface StepBase {
   readonly allow: readonly Allow[];
   /** Part numbers that it is for; null: all. */
   readonly only: readonly string[] | null;
-  /** Title of the sequence of which it is the first step. */
+  /** Title of the sequence that it is the first step of. */
   readonly lead: string | null;
   /** The call that wrote this step out of a sequence; null: written in place. */
   readonly call: NameUse | null;

@@ -1,7 +1,7 @@
 /** Small questions about places in a text. */
 import type { Position, Range } from './source.ts';
 
-/** Negative where `a` stands before `b`. */
+/** Negative if `a` comes before `b`. */
 export function comparePositions(a: Position, b: Position): number {
   return a.line - b.line || a.character - b.character;
 }

@@ -13,7 +13,7 @@ export interface Shop extends Named {
   /** `air below 30 psi`: hand-held blowing stays under it; null: 29 CFR 1910.242(b) is taken. */
   readonly airBelow: { readonly limit: Quantity; readonly source: Source } | null;
   readonly acceptance: Acceptance;
-  /** Concessions on its stations, tools, fluids, stocks and standing rules. */
+  /** Concessions on its stations, tools, fluids, stocks and standing tolerances. */
   readonly allow: readonly Allow[];
 }
 
@@ -35,9 +35,9 @@ export type AssetKind = 'wrench' | 'gauge' | 'tool';
 export interface Asset extends Named {
   readonly kind: AssetKind;
   readonly range: RangeLimit | null;
-  /** `within 4 %` or `within 0.003 mm`: the permissible error, of reading where in per cent. */
+  /** `within 4 %` or `within 0.003 mm`: the permissible error, of reading where in percent. */
   readonly within: Difference | null;
-  /** EN 837-1 class, per cent of span, as written. */
+  /** EN 837-1 class, percent of span, as written. */
   readonly accuracyClass: string | null;
   readonly graduated: Difference | null;
   /** The station that it is fixed at. */

@@ -19,7 +19,7 @@ export interface Source {
 /** Something with a name, the words printed for it, and the place of its name. */
 export interface Named {
   readonly name: string;
-  /** The author's own words in quotes; the name where he wrote none. */
+  /** The author's own words in quotes; the name if there are none. */
   readonly title: string;
   readonly source: Source;
 }
@@ -29,7 +29,7 @@ export interface Allow {
   readonly rule: string;
   readonly because: string;
   readonly source: Source;
-  /** The statement that it stands on: what is found there is silenced. */
+  /** The statement that it is on: what is found there is silenced. */
   readonly extent: Source;
 }
 

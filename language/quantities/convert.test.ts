@@ -51,7 +51,7 @@ test('a written number has its value', () => {
   );
 });
 
-test('compare goes by amount and not by unit', () => {
+test('compare uses the amount and not the unit', () => {
   expect(compare(q('1', 'in'), q('25.4', 'mm'))).toBe(0);
   expect(compare(q('100', 'psi'), q('7', 'bar'))).toBe(-1);
   expect(compare(q('33', '°F'), q('0', '°C'))).toBe(1);
@@ -104,7 +104,7 @@ describe('sums', () => {
   });
 });
 
-test('per cent are of the nominal, or of themselves', () => {
+test('percent are of the nominal, or of themselves', () => {
   expect(toleranceOf(q('250', 'bar'), q('4', '%'))!.toFraction()).toBe('10');
   expect(toleranceOf(q('-20', 'bar'), q('10', '%'))!.toFraction()).toBe('2');
   expect(toleranceOf(q('50', '%'), q('5', '%'))!.toFraction()).toBe('5');

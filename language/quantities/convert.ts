@@ -3,7 +3,7 @@ import { decimalsOf, decimalValue, exactText } from './decimal.ts';
 import type { Difference, Quantity, UnitName } from './types.ts';
 import { unitOf } from './unit-table.ts';
 
-/** The exact amount in the base unit of its kind (see `units`): pascals, metres, kelvins… */
+/** The exact amount in the base unit of its kind (see `units`): pascals, meters, kelvins… */
 export function amount(quantity: Quantity): Fraction {
   const unit = unitOf(quantity.unit);
   return decimalValue(quantity.number).add(unit.offset).mul(unit.factor);
@@ -75,8 +75,8 @@ function decimalsIfSame(a: Quantity | Difference, b: Quantity | Difference): num
 }
 
 /**
- * A tolerance as an exact difference in its nominal's unit. Per cent are of the nominal's number without its sign,
- * except where the nominal is itself in per cent: `50 % ±5` is 45 to 55 %. Null: it measures another kind.
+ * A tolerance as an exact difference in its nominal's unit. Percent are of the nominal's number without its sign,
+ * except where the nominal is itself in percent: `50 % ±5` is 45 to 55 %. Null: it measures another kind.
  */
 export function toleranceOf(nominal: Quantity, tolerance: Difference): Fraction | null {
   if (tolerance.unit === '%' && nominal.unit !== '%') {

@@ -63,7 +63,7 @@ function formatUnit({ number, unit }: Quantity | Difference, wording: Wording): 
 /**
  * A limit as the trade writes it: `250 bar +8 −0`, `60 N·m ±5`, `55 to 65 N·m`, `at least 20 s`, `±4 %`,
  * `40 N·m then 90° ±5°`; the second unit in brackets. A tolerance repeats its unit only where it differs from the
- * nominal's, and for an angle, of which the sign is part of the number to the eye.
+ * nominal's, and for an angle, whose sign looks like part of the number.
  */
 export function formatLimit(limit: Limit, options: FormatOptions = {}): string {
   const quantity = (value: Quantity) => formatQuantity(value, options);

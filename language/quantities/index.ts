@@ -14,11 +14,12 @@ export {
 } from './convert.ts';
 export type { Rounding } from './decimal.ts';
 export { english, type FormatOptions, formatLimit, formatNumber, formatQuantity, type Wording } from './format.ts';
-export { kindOfLimit, quantitiesOf } from './limit-kind.ts';
+export { kindOfLimit, quantitiesOf, unitOfLimit } from './limit-kind.ts';
 export { pairAgrees } from './pairs.ts';
-export { impossibleEnd, whyImpossible } from './possible.ts';
-export { digitOf, lastPlace } from './printed-digits.ts';
+export { impossibleEnd } from './possible.ts';
+export { lastPlace } from './printed-digits.ts';
 export { inUnit, roundTo, windowInSteps } from './round.ts';
+export { fewDigits, limitText, type Showing, type Shown, shownLimit } from './shown-limit.ts';
 export type {
   AtLeast,
   AtMost,

@@ -45,7 +45,7 @@ export function kindOf(word: KindWord): Kind {
   return kindsOf(word)[0]!;
 }
 
-/** Whether a unit may stand where the word of this kind was written (a `rate` may be per mm or per turn). */
+/** Whether a unit is allowed where the word of this kind was written (a `rate` may be per mm or per turn). */
 export function kindAdmits(kind: Kind, unit: UnitName): boolean {
   const measured = kindOfUnit(unit);
   if (measured === kind) return true;

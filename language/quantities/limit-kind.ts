@@ -1,5 +1,6 @@
 import type { Difference, Kind, Limit, Quantity } from './types.ts';
 import { kindOfUnit } from './unit-table.ts';
+import type { UnitName } from './units.ts';
 
 /** The quantities that a limit is written with: ends, nominal, tolerances in their own unit; not the pair. */
 export function quantitiesOf(limit: Limit): (Quantity | Difference)[] {
@@ -25,4 +26,22 @@ export function quantitiesOf(limit: Limit): (Quantity | Difference)[] {
 /** What a limit is of, by its first quantity; of `40 N·m then 90°` the torque. */
 export function kindOfLimit(limit: Limit): Kind {
   return kindOfUnit(quantitiesOf(limit)[0]!.unit);
+}
+
+/** The unit that a limit is written in; null for a tolerance alone. */
+export function unitOfLimit(limit: Limit): UnitName | null {
+  switch (limit.form) {
+    case 'nominal':
+      return limit.nominal.unit;
+    case 'range':
+      return limit.high.unit;
+    case 'at least':
+      return limit.least.unit;
+    case 'at most':
+      return limit.most.unit;
+    case 'tolerance':
+      return null;
+    case 'then':
+      return limit.first.nominal.unit;
+  }
 }

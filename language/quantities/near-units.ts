@@ -13,7 +13,7 @@ const near = (name: UnitName, why: string, ...spellings: readonly string[]): rea
 const plural = 'a unit takes no other ending';
 const product = 'the hyphen reads as a minus or as nothing';
 const dot = 'a blank or a star between two units reads as two words';
-const order = 'the force stands first, so that the unit is not taken for work';
+const order = 'the force comes first, so that the unit is not taken for work';
 const mass = 'the force of a pound or a kilogram carries an f';
 
 /** Near misses that are more than a difference of case (those are found by `readUnit` itself). */

@@ -41,7 +41,7 @@ describe('pairs printed side by side in technical manuals agree', () => {
 });
 
 describe('pairs that disagree', () => {
-  test('0.005 in and 0.15 mm are 15 per cent apart (TM 10-4320-309-14)', () => {
+  test('0.005 in and 0.15 mm are 15 percent apart (TM 10-4320-309-14)', () => {
     expect(paired(nominal('0.005', 'in'), nominal('0.15', 'mm'))?.message).toMatch(/0\.005.in is 0\.127.mm/u);
     expect(paired(nominal('0.15', 'mm'), nominal('0.005', 'in'))).not.toBeNull();
   });
@@ -72,7 +72,7 @@ describe('pairs that disagree', () => {
 
   test('the message says what the other would be', () => {
     expect(paired(range('55', '65', 'N·m'), nominal('41', 'lbf·ft'))?.message.replaceAll('\u00a0', ' ')).toBe(
-      'A single figure beside a band is the middle of it, and that of 55 to 65 N·m is 44.3 lbf·ft, not 41 lbf·ft.',
+      'a single figure beside a band is its middle, but the middle of 55 to 65 N·m is 44.3 lbf·ft, not 41 lbf·ft.',
     );
   });
 
@@ -102,7 +102,7 @@ describe('tolerances beside a nominal', () => {
       /−0.bar and −50.psi/u,
     );
   });
-  test('per cent beside per cent, and beside its value', () => {
+  test('percent beside percent, and beside its value', () => {
     const percent = (limit: NominalLimit, number: string): NominalLimit => ({
       ...limit,
       plus: q(number, '%'),
@@ -162,7 +162,7 @@ describe('random pairs, converted by convert-units', () => {
   const made = (digits: number, decimals: number, unit: UnitName) =>
     q((digits / 10 ** decimals).toFixed(decimals), unit);
 
-  test('agree as rounded, and not more than a digit beyond, whatever limit they stand in', () => {
+  test('agree as rounded, and not more than a digit beyond, whatever limit they are in', () => {
     fc.assert(
       fc.property(anyPair, ({ units: [a, otherA, b, otherB], digits, decimals, places, side }) => {
         const value = made(digits, decimals, a);

@@ -33,7 +33,7 @@ function agree(a: Printed, b: Printed, safe: Safe): boolean {
   return apart.compare(safer.coarse) <= 0;
 }
 
-/** A number as it is printed, where one of it is so much. */
+/** A number as printed, with the value of one unit of it. */
 function printed(number: string, value: Fraction, one: Fraction): Printed {
   return { value, fine: tenTo(-decimalsOf(number)).mul(one), coarse: digitOf(number).mul(one) };
 }
@@ -58,7 +58,7 @@ function tolerancesAgree(a: Difference, aNominal: Quantity, b: Difference, bNomi
   const perUnit = convertDifference({ number: '1', unit: bNominal.unit }, aNominal.unit)!;
   const first = printedTolerance(a, aNominal, new Fraction(1));
   const second = printedTolerance(b, bNominal, perUnit);
-  // Per cent beside per cent are compared as they stand: the nominals are judged on their own.
+  // Two tolerances in percent are compared as written: the nominals are judged on their own.
   if (a.unit === '%' && b.unit === '%')
     return agree(
       printed(a.number, decimalValue(a.number), new Fraction(1)),
@@ -87,7 +87,9 @@ export function pairAgrees(limit: Limit, of: Of = 'values'): null | { message: s
   if (limit.form === 'tolerance' || limit.pair === undefined) return null;
   const { pair } = limit;
   if (pair.form === 'then' || pair.form === 'tolerance') {
-    return { message: `The brackets hold the limit in a second unit: write a value there, not ${formatLimit(pair)}.` };
+    return {
+      message: `the parentheses hold the limit in a second unit: write a value there, not ${formatLimit(pair)}.`,
+    };
   }
   if (limit.form === 'nominal' && pair.form === 'nominal') return nominalsAgree(limit, pair, of);
   const second = window(pair);
@@ -111,7 +113,7 @@ function isLone(limit: Limit): limit is NominalLimit {
   return limit.form === 'nominal' && limit.plus === null && limit.minus === null;
 }
 
-/** One hand works to the band, the other to the figure: that is right where the figure is the middle of it. */
+/** One person works to the band, the other to the figure: that is right where the figure is the middle of the band. */
 function middleAgrees(band: RangeLimit, single: Quantity, of: Of): null | { message: string } {
   const { unit } = single;
   const [low, high] = [converted(band.low, unit, of), converted(band.high, unit, of)];
@@ -121,7 +123,7 @@ function middleAgrees(band: RangeLimit, single: Quantity, of: Of): null | { mess
   const own = printed(single.number, decimalValue(single.number), new Fraction(1));
   if (agree(own, printed(band.low.number, middle, perUnit), null)) return null;
   return {
-    message: `A single figure beside a band is the middle of it, and that of ${formatLimit(withoutPair(band))} is ${shown(middle, single)}, not ${formatQuantity(single)}.`,
+    message: `a single figure beside a band is its middle, but the middle of ${formatLimit(withoutPair(band))} is ${shown(middle, single)}, not ${formatQuantity(single)}.`,
   };
 }
 
@@ -135,7 +137,7 @@ function nominalsAgree(limit: NominalLimit, pair: NominalLimit, of: Of): null | 
     const [a, b] = [limit[side], pair[side]];
     if (a === null || b === null || tolerancesAgree(a, limit.nominal, b, pair.nominal)) continue;
     return {
-      message: `The tolerances ${sign}${formatQuantity(a)} and ${sign}${formatQuantity(b)} do not agree${comes(a, b)}.`,
+      message: `the tolerances ${sign}${formatQuantity(a)} and ${sign}${formatQuantity(b)} do not agree${comes(a, b)}.`,
     };
   }
   return null;
@@ -152,13 +154,13 @@ function endsAgree(a: Quantity | null, b: Quantity | null, safe: Safe, of: Of): 
   }
   const value = converted(a, b.unit, of)!;
   return {
-    message: `${formatQuantity(a)} and ${formatQuantity(b)} do not agree: ${formatQuantity(a)} is ${shown(value, b)}.`,
+    message: `${formatQuantity(a)} and ${formatQuantity(b)} do not agree (${formatQuantity(a)} is ${shown(value, b)}).`,
   };
 }
 
 function comes(a: Difference, b: Difference): string {
   const value = convertDifference(a, b.unit);
-  return value === null ? '' : `: ${formatQuantity(a)} is ${shown(value, b)}`;
+  return value === null ? '' : ` (${formatQuantity(a)} is ${shown(value, b)})`;
 }
 
 /** One digit more than is printed beside it, and three figures at least, so that the difference can be seen. */
@@ -168,5 +170,7 @@ function shown(value: Fraction, beside: Quantity | Difference): string {
 }
 
 function withoutPair(limit: Limit): Limit {
-  return { ...limit, pair: undefined } as Limit;
+  if (!('pair' in limit)) return limit;
+  const { pair, ...without } = limit;
+  return without;
 }

@@ -105,10 +105,9 @@ describe('a number', () => {
   test.each(['1.5x', '20x1', '45N', 'x'])('%s is none', (text) => expect(number(text)).toBeNull());
 });
 
-test('matching is quick on long runs of digits, points and commas', () => {
+test('matching ends on long runs of digits, points and commas', () => {
+  // Tried from every digit, a pattern that goes back over what it has read would need years.
   const long = `${'1.2,'.repeat(5000)}x`;
-  const start = performance.now();
-  quantity(long);
-  number(long);
-  expect(performance.now() - start).toBeLessThan(500);
+  expect(quantity(long)).toBeNull();
+  expect(number(long)).toHaveLength(4 * 5000 - 1);
 });

@@ -10,7 +10,7 @@ const spaced = String.raw`\d{1,3}(?: \d{3})+(?![\d])(?:[.,]\d+)?`;
  * or in groups of three by no-break blanks as they are printed, and an exponent. A point needs a digit after it,
  * so `16..80` is 16 and 80. No sign: a sign is a token of its own.
  */
-export const numberPart: string = String.raw`(?:${apart}|\d{1,3}(?:[\u00A0\u202F]\d{3})+(?!\d)(?:\.\d+)?|\d+(?:[.,]\d+)*(?:[eE][+\-−]?\d+)?)`;
+const numberPart: string = String.raw`(?:${apart}|\d{1,3}(?:[\u00A0\u202F]\d{3})+(?!\d)(?:\.\d+)?|\d+(?:[.,]\d+)*(?:[eE][+\-−]?\d+)?)`;
 
 /** Keeps the number whole: without it the matcher would give back digits until the rest fits. */
 const numberEnds = String.raw`(?![\p{L}\p{N}_]|[.,]\d)`;
@@ -45,12 +45,12 @@ const alternatives = [
   .sort((a, b) => b.spelling.length - a.spelling.length || (a.spelling < b.spelling ? -1 : 1))
   .map(({ spelling, anyCase }) => spellingPattern(spelling, anyCase));
 
-/** The number of a quantity: a unit behind it shows that what stands apart is one number. */
+/** The number of a quantity: a unit after it shows that separated digits are one number. */
 export const quantityNumberPart: string = `(?:${spaced}|${numberPart})`;
 
 /**
  * Source of the pattern of a bare number, for a sticky expression with the `u` flag; not followed by a letter. Before the
- * other end of a range, and in brackets, what stands apart is one number too.
+ * other end of a range, and in parentheses, separated digits are one number too.
  */
 export const numberPattern: string = `(?:${spaced}(?=\\.\\.|\\)| times)|${numberPart}${numberEnds})`;
 

@@ -8,7 +8,7 @@ const absoluteZero: Quantity = { number: '-273.15', unit: '°C' };
 /** A full vacuum, with room for a round figure (−15 psi, −30 inHg): the air around presses with about 1.013 bar. */
 const vacuum: Quantity = { number: '-1.1', unit: 'bar' };
 
-/** Kinds that have figures on both sides of nothing: a scale from −1 to 5 bar, a valve that stands back by 0.1 mm. */
+/** Kinds that have figures on both sides of nothing: a scale from −1 to 5 bar, a valve that is recessed by 0.1 mm. */
 const twoSided: ReadonlySet<Kind> = new Set<Kind>([
   'pressure',
   'temperature',
@@ -20,7 +20,7 @@ const twoSided: ReadonlySet<Kind> = new Set<Kind>([
   'ratio',
 ]);
 
-/** Kinds of which nothing at all is no figure to work to. */
+/** Kinds for which zero is not a figure to work to. */
 const overNothing: ReadonlySet<Kind> = new Set<Kind>([
   'torque',
   'stiffness',
@@ -33,7 +33,7 @@ const overNothing: ReadonlySet<Kind> = new Set<Kind>([
 ]);
 
 /** Why a value cannot be, as the end of a sentence. Null: it can. */
-export function whyImpossible(value: Quantity): string | null {
+function whyImpossible(value: Quantity): string | null {
   const kind = kindOfUnit(value.unit);
   if (kind === 'temperature') return compare(value, absoluteZero) === -1 ? 'nothing is colder than −273.15 °C' : null;
   if (kind === 'pressure')
@@ -58,7 +58,7 @@ export function impossibleEnd(limit: Limit): { readonly end: Quantity; readonly 
   if (top === null) return null;
   const kind = kindOfUnit(top.unit);
   const highest = decimalValue(top.number).compare(0);
-  if (overNothing.has(kind) && highest <= 0) return { end: top, why: `that is nothing at all` };
-  // What stands back is written as a figure over nothing; only a band may reach to both sides.
+  if (overNothing.has(kind) && highest <= 0) return { end: top, why: `that is zero, which is no figure to work to` };
+  // A recess is written as a figure above zero; only a band may reach to both sides.
   return kind === 'length' && highest < 0 ? { end: top, why: 'a length cannot be below zero' } : null;
 }

@@ -20,7 +20,7 @@ export function digitOf(number: string): Fraction {
   return tenTo(decimals > 0 ? -decimals : placeOfInteger(number, /^-?0*1/u.test(number) ? 3 : 2));
 }
 
-/** The place of the last figure that counts in an integer, of which the trailing zeros beyond so many figures do not. */
+/** The place of the last significant digit of an integer, whose trailing zeros beyond so many digits do not count. */
 function placeOfInteger(number: string, figures: number): number {
   const digits = number.replace(/^-?0*/u, '');
   const zeros = /0*$/u.exec(digits)![0].length;

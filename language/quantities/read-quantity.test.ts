@@ -4,8 +4,14 @@ import { readNumber, readQuantity } from './read-quantity.ts';
 import { readUnit } from './read-unit.ts';
 
 describe('numbers', () => {
-  test.each(['250', '0.20', '007', '1.250', '-5', '999999999999'])('%s stands as written', (text) => {
+  test.each(['250', '0.20', '007', '1.250', '-5', '999999999999'])('%s stays as written', (text) => {
     expect(readNumber(text)).toEqual({ number: text });
+  });
+
+  test('what is none is refused', () => {
+    expect(readNumber('a')).toEqual({ problem: '"a" is no number: write digits with a point, such as 0.25.' });
+    expect(readQuantity('a')).toEqual({ problem: '"a" is no quantity: write a number and a unit, such as 250 bar.' });
+    expect(readUnit('xyz')).toEqual({ refused: '"xyz" is no unit of this language.' });
   });
 
   test('a decimal comma that can be read one way has a fix', () => {
@@ -125,7 +131,7 @@ describe('quantities', () => {
     expect(readQuantity('45 ft-lb')).toMatchObject({ fix: '45 lbf·ft', quantity: { number: '45', unit: 'lbf·ft' } });
   });
 
-  test('two faults are both told and mended at once', () => {
+  test('two faults are both reported, and corrected at once', () => {
     const reading = readQuantity('1,5 Bar');
     expect(reading).toMatchObject({ fix: '1.5 bar', quantity: { number: '1.5', unit: 'bar' } });
     expect('problem' in reading && reading.problem).toMatch(/1\.5.*Bar/u);

@@ -22,7 +22,7 @@ export function readNumber(text: string): NumberReading {
   if (/\d['’ ]\d/u.test(text)) {
     const together = text.replace(/(?<=\d)['’ ](?=\d)/gu, '');
     return {
-      problem: `"${text}" can be read as ${together}, or as ${text.split(/['’ ]/u).join(' and ')}: thousands take no mark and no blank. Write ${together}, or put what belongs between the two.`,
+      problem: `"${text}" can be read as ${together}, or as ${text.split(/['’ ]/u).join(' and ')}: thousands have no separator and no space. Write ${together}, or put what belongs between the two.`,
     };
   }
   const typed = text.replace(/[\u00A0\u202F ]/gu, '').replace('−', '-');
@@ -50,7 +50,11 @@ export function readNumber(text: string): NumberReading {
   const number = `${sign}${plain}`;
   if (exponent !== undefined) return { problem: `Write the number out: ${number}.`, fix: number, number };
   if (digits !== plain)
-    return { problem: `The decimal mark is a point and thousands take no mark: write ${number}.`, fix: number, number };
+    return {
+      problem: `The decimal separator is a point, and thousands have no separator: write ${number}.`,
+      fix: number,
+      number,
+    };
   return { number };
 }
 

@@ -19,7 +19,7 @@ export const sameSigns: Readonly<Record<string, string>> = {
 };
 
 /** Writes a unit with the signs of the table and single ordinary blanks. */
-export function withTableSigns(text: string): string {
+function withTableSigns(text: string): string {
   let result = text;
   for (const [sign, others] of Object.entries(sameSigns)) {
     result = result.replace(new RegExp(`[${others}]${sign === ' ' ? '+' : ''}`, 'gu'), sign);
@@ -37,7 +37,7 @@ const refusedBySpelling = new Map(refusedUnits.map((row) => [row.written, row.wh
 
 /**
  * Case is judged only for two letters and more: a single letter in the other case is a unit of its own or a word
- * (k, a), and those that are surely meant stand in the list of near misses.
+ * (k, a), and those that are surely meant are in the list of near misses.
  */
 export const judgedByCase = (spelling: string): boolean => spelling.replace(/[^A-Za-z]/gu, '').length > 1;
 
@@ -52,7 +52,7 @@ const otherMeaning: Readonly<Record<string, string>> = {
   nm: 'nm is a nanometre',
   mPa: 'mPa is a millipascal',
   Mbar: 'Mbar is a million bar',
-  Mm: 'Mm is a megametre',
+  Mm: 'Mm is a megameter',
   MS: 'MS is a megasiemens',
   mS: 'mS is a millisiemens',
   Ms: 'Ms is a megasecond',
@@ -75,7 +75,7 @@ export function readUnit(text: string): UnitReading {
     const meaning = Object.hasOwn(otherMeaning, typed) ? otherMeaning[typed] : undefined;
     return {
       near: otherCase,
-      why: `"${typed}" is written ${otherCase}: ${meaning ?? 'capitals and small letters tell units apart'}.`,
+      why: `"${typed}" should be ${otherCase}: ${meaning ?? 'upper and lower case make different units'}.`,
     };
   }
   return { refused: `"${typed}" is no unit of this language.` };

@@ -25,7 +25,7 @@ describe('rounding one quantity', () => {
     expect(roundTo(q('250', 'bar'), 'psi', -1, 'nearest')).toEqual(q('3630', 'psi'));
   });
 
-  test('up and down are towards more and less', () => {
+  test('up and down are toward more and less', () => {
     expect(roundTo(q('-2.5', 'bar'), 'bar', 0, 'up')).toEqual(q('-2', 'bar'));
     expect(roundTo(q('-2.5', 'bar'), 'bar', 0, 'down')).toEqual(q('-3', 'bar'));
     expect(roundTo(q('1', 'in'), 'mm', 2, 'up')).toEqual(q('25.40', 'mm'));

@@ -46,7 +46,7 @@ const finerPlaces = 6;
  *
  * Its last digit is the largest power of ten not over the finest digit that the author wrote, the second figure at
  * least, and finer while more than a quarter of the window or of a tolerance would be lost, or while the two would not
- * agree side by side (see `pairAgrees`). A tolerance in per cent stays so where it is alone, and becomes one in the
+ * agree side by side (see `pairAgrees`). A tolerance in percent stays so where it is alone, and becomes one in the
  * unit beside a nominal. The pair in brackets is left out; a limit already in the unit comes back as it is.
  * Null: kinds differ, or the limit leaves nothing to round into (`5 bar +0 -0` in psi).
  */
@@ -91,7 +91,7 @@ function lastDigit({ number, unit }: Quantity | Difference): Difference {
   return { number: written(tenTo(place), -place), unit };
 }
 
-/** The numbers of a limit that say how exactly it is meant; all measure its kind, with per cent in its unit. */
+/** The numbers of a limit that say how exactly it is meant; all measure its kind, with percent in its unit. */
 function numbersOf(limit: Convertible): (Quantity | Difference)[] {
   switch (limit.form) {
     case 'nominal': {
@@ -112,7 +112,7 @@ function numbersOf(limit: Convertible): (Quantity | Difference)[] {
   }
 }
 
-/** A number in the nominal's unit as fine as the last digit of the per cent. */
+/** A number in the nominal's unit as fine as the last digit of the percent. */
 function inPlaceOfPercent(percent: Difference, nominal: Quantity): Quantity | Difference {
   if (nominal.unit === '%' || decimalValue(nominal.number).equals(0))
     return percent.unit === nominal.unit ? percent : nominal;

@@ -31,7 +31,7 @@ export type Kind =
   | 'ratio';
 
 /**
- * A number with its unit, as it is read: the place where it stands says whether a value or a difference is meant. The
+ * A number with its unit, as it is read: its place says whether a value or a difference is meant. The
  * digits stay as written, since they say how exactly the author meant it.
  */
 export interface Figure {
@@ -63,7 +63,7 @@ export interface NominalLimit {
   readonly nominal: Quantity;
   readonly plus: Difference | null;
   readonly minus: Difference | null;
-  /** The second unit in brackets. */
+  /** The second unit in parentheses. */
   readonly pair?: Limit;
 }
 
@@ -89,7 +89,7 @@ export interface AtMost {
   readonly pair?: Limit;
 }
 
-/** `±4 %`: a tolerance on a value that stands elsewhere. Both are magnitudes. */
+/** `±4 %`: a tolerance on a value that is elsewhere. Both are magnitudes. */
 export interface ToleranceOnly {
   readonly form: 'tolerance';
   readonly plus: Difference;

@@ -118,7 +118,7 @@ describe('agreement with convert-units', () => {
     expect([...Object.keys(counterparts), ...without].sort()).toEqual(units.map((row) => row.name).sort());
   });
 
-  // Its psi, inch and ounce come through rounded factors (6.89476 kPa, 3.28084 ft to the metre, 453.592 g to the
+  // Its psi, inch and ounce come through rounded factors (6.89476 kPa, 3.28084 ft to the meter, 453.592 g to the
   // pound), off by 4.4e-7, 3.2e-8 and 8.2e-7; the rest is double precision.
   const within: Partial<Record<UnitName, number>> = { psi: 5e-7, in: 4e-8, oz·in: 1e-6 };
 

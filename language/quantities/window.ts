@@ -12,7 +12,7 @@ export interface Window {
 
 /**
  * The window of a limit, exact, in the limit's own unit; of `then`, the torque's. A tolerance alone has none.
- * A tolerance in a unit that gives an endless decimal is cut after 15 digits, towards the inside.
+ * A tolerance in a unit that gives an endless decimal is cut after 15 digits, toward the inside.
  */
 export function window(limit: Limit): Window {
   switch (limit.form) {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { instead, procedureWith } from '../../tests/fixtures/sound-procedure.ts';
 import { checkFiles } from '../db/workspace.ts';
-import { instead, procedureWith } from '../diagnostics/sound-procedure.ts';
 import { hintsOf } from './hints.ts';
 import { matchLines, shimLines } from './report.ts';
 
@@ -25,8 +25,8 @@ const plain = (lines: readonly string[]) => lines.map((line) => line.replaceAll(
 const lines = (units: string) => plain(shimLines(job(units).job));
 
 describe('what to fit, by the last reading', () => {
-  it('goes by the shim that was in at the reading', () => {
-    // 3 bar per 0.001 in is 118.11 bar/mm: 231 bar wants 0.161 mm more for 250 bar; 0.15 mm leaves 248.7, 0.20 mm 254.6.
+  it('uses the shim that was in at the reading', () => {
+    // 3 bar per 0.001 in is 118.11 bar/mm: 231 bar needs 0.161 mm more for 250 bar; 0.15 mm leaves 248.7, 0.20 mm 254.6.
     expect(lines('unit 1 number A-250 { shim out 1.30 mm  opening 231 bar }')).toEqual([
       'unit 1 A-250: opening 231 bar. Fit 1.50 mm (now 1.30 mm): expect 255 bar',
     ]);
@@ -38,13 +38,13 @@ describe('what to fit, by the last reading', () => {
     ]);
   });
 
-  it('goes by the limits of the part number', () => {
+  it('uses the limits of the part number', () => {
     expect(lines('unit 1 number A-220 { shim out 1.30 mm  opening 210 bar }')).toEqual([
       'unit 1 A-220: opening 210 bar. Fit 1.40 mm (now 1.30 mm): expect 222 bar',
     ]);
   });
 
-  it('says what stands, what is on hold, and what is not known yet', () => {
+  it('says which units are right, which are on hold, and what is not known yet', () => {
     expect(
       lines(`unit 1 number A-250 serial 0411 { shim in 1.50 mm  opening 253 bar }
         unit 2 number A-250 { opening 231 bar }
@@ -53,7 +53,7 @@ describe('what to fit, by the last reading', () => {
         unit 5 number A-250`),
     ).toEqual([
       'unit 1 A-250 0411: opening 253 bar, inside its window: it stays',
-      'unit 2 A-250: opening is read, and nobody says with which shim. Write into the job, for instance: shim out 1.30 mm   opening 231 bar',
+      'unit 2 A-250: opening is read, but the shim that was in is not written down. Write into the job, for instance: shim out 1.30 mm   opening 231 bar',
       'unit 3 A-250: the shim was changed after opening was read: read it again with the one that is in, and write it behind it',
       'unit 4 A-250: on hold, cracked',
       'unit 5 A-250: no reading of opening with its shim yet. Write into the job, for instance: shim out 1.30 mm   opening 231 bar',
@@ -69,7 +69,7 @@ describe('what to fit, by the last reading', () => {
     ]);
   });
 
-  it('goes by what is in the drawer, and lays two on each other where the stock says so', () => {
+  it('uses what is in the drawer, and lays two on each other where the stock says so', () => {
     const shop = (stock: string) => ({ shop: instead('from 1.00 mm to 1.95 mm by 0.05 mm', stock) });
     const units = 'unit 1 number A-250 { shim out 1.30 mm  opening 231 bar }';
     const of = (stock: string) => plain(shimLines(job(units, shop(stock)).job))[0];
@@ -123,7 +123,7 @@ describe('shims for a set', () => {
   it('say so where one cannot be brought in, or nothing was read', () => {
     const far = job('unit 1 number A-250 { shim out 1.90 mm  opening 200 bar }');
     expect(matchLines(far.job)[0]).toMatch(/Not every one can be brought into its window from this drawer/u);
-    expect(matchLines(job('unit 1 number A-250').job)[0]).toMatch(/^No unit of this job can be reckoned with yet/u);
+    expect(matchLines(job('unit 1 number A-250').job)[0]).toMatch(/^No unit of this job can be calculated yet/u);
   });
 });
 
@@ -160,7 +160,7 @@ describe('a set that is compared', () => {
     );
   });
 
-  it('leaves units on hold and unread ones out, and says of how many it speaks', () => {
+  it('leaves out units on hold and unread ones, and says how many are left', () => {
     const units = `${read(240)}
       unit 2 number A-250 on hold "cracked" { shim in 1.40 mm  opening 254 bar }
       unit 3 number A-250`;
@@ -168,11 +168,11 @@ describe('a set that is compared', () => {
   });
 
   it('aims no nearer to an end than the gauge can tell: 0.25 % of 400 bar is 1 bar', () => {
-    // 233 bar wants 1.55 mm: 250.7 is inside, and nearer to the end than 1 bar. 1.60 mm brings 256.6.
+    // 233 bar needs 1.55 mm: 250.7 is inside, and nearer to the end than 1 bar. 1.60 mm brings 256.6.
     expect(told(read(233))[1]).toMatch(/fit 1\.60 mm \(now 1\.40 mm\): expect 257 bar/u);
   });
 
-  it('says what new springs come to: as the gauge shows it, and settled', () => {
+  it('gives the result with new springs: as the gauge shows it, and settled', () => {
     const specs = instead('250 bar +8 -0', '250 bar +8 -0, settling 4 bar');
     const units = `unit 1 number A-250 { renewed spring  shim in 1.40 mm  opening 256 bar }
       unit 2 number A-250 { shim in 1.40 mm  opening 256 bar }`;
@@ -278,7 +278,7 @@ describe('all kinds of readings and rates', () => {
   it('says what is wrong with the rate', () => {
     const specs = instead('3 bar per 0.001 in', 'at least 90 bar per mm');
     const made = roughJob('unit 1 number A-250 { shim out 1.30 mm  opening 231 bar }', { specs });
-    expect(plain(shimLines(made.job))[0]).toMatch(/nobody says what a shim brings to opening/u);
+    expect(plain(shimLines(made.job))[0]).toMatch(/nothing says how far a shim moves opening/u);
   });
 
   it('a reading or a shim off by a power of ten is named, and nothing is worked out from it', () => {
@@ -292,7 +292,7 @@ describe('all kinds of readings and rates', () => {
 });
 
 describe('beside the text', () => {
-  it('stands what to fit at the reading it goes by, and what one step of the drawer brings at a choice', () => {
+  it('shows what to fit at the reading it uses, and the change for one step of the drawer at a choice', () => {
     const made = job(
       '  unit 1 number A-250 {\n    shim out 1.30 mm   opening 231 bar\n  }\n  unit 2 number A-250 { shim in 1.5 mm  opening 253 bar }',
     );
@@ -308,7 +308,7 @@ describe('beside the text', () => {
     expect(hints.some(([line]) => line!.includes('253 bar'))).toBe(false);
   });
 
-  it('stands nothing where the drawer is uneven', () => {
+  it('shows nothing where the drawer is uneven', () => {
     const shop = instead('from 1.00 mm to 1.95 mm by 0.05 mm', 'of 1.00 mm, 1.05 mm, 1.11 mm');
     const made = job('unit 1 number A-250', { shop });
     expect(hintsOf([made.procedure], [made.job])).toEqual([]);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { procedureWith } from '../../tests/fixtures/sound-procedure.ts';
 import { checkFiles } from '../db/workspace.ts';
-import { procedureWith } from '../diagnostics/sound-procedure.ts';
 import { fittedRates } from './fitted-rate.ts';
 import { rateLines } from './rate-report.ts';
 
@@ -45,7 +45,7 @@ describe('the rate of a shim, fitted from jobs', () => {
     expect(told.join('\n')).not.toContain('spec shim-rate');
   });
 
-  it('is held against what the procedure reckons with, and can be taken over as it stands', () => {
+  it('is compared with the rate of the procedure, and can be copied as it is', () => {
     const told = lines(first, second);
     expect(told).toEqual([
       'opening by setting shim: 100 bar per mm, standard error 2.6 bar per mm; a reading scatters by 0.66 bar, its marks and digits included',
@@ -85,7 +85,7 @@ describe('the rate of a shim, fitted from jobs', () => {
     expect(lines(first, second, dirty)[1]).toBe('  from 5 readings of 2 units, jobs 1, 2');
   });
 
-  it('is not told from too few readings, nor where a thicker shim brought no more', () => {
+  it('is not computed from too few readings, nor where a thicker shim changed nothing', () => {
     expect(lines(second)[0]).toMatch(/^opening by setting shim: too few readings\./u);
     const falling = first.replace('251.3', '221.3').replace('240.4', '225');
     expect(lines(falling)[2]).toMatch(/A thicker shim brought no more:/u);

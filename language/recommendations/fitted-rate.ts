@@ -1,5 +1,5 @@
-import { gaugeOfReading } from '../analysis/gauge-of-reading.ts';
-import { type ShimChoice, shimChoices } from '../analysis/shim-choices.ts';
+import { type ShimChoice, shimChoices } from '../analysis/shims.ts';
+import { gaugeOfReading } from '../analysis/tools.ts';
 import type { Point } from '../engineering/fit-line.ts';
 import { type FittedSlope, fitSlope } from '../engineering/fit-slope.ts';
 import { medianOf, resolutionOf, slipOf, unslipped } from '../engineering/slip.ts';
@@ -23,9 +23,9 @@ export interface FittedRate {
   readonly choice: ShimChoice;
   /** Part numbers that share it; null: all. */
   readonly numbers: readonly string[] | null;
-  /** The rate of the procedure, as what a millimetre brings in `unit`; null: it gives none. */
+  /** The rate of the procedure, as what a millimeter brings in `unit`; null: it gives none. */
   readonly given: number | null;
-  /** Unit of the readings; the shims are in millimetres: with base units digits would be lost. */
+  /** Unit of the readings; the shims are in millimeters: with base units digits would be lost. */
   readonly unit: UnitName;
   /** Null: too few readings. */
   readonly fit: FittedSlope | null;
@@ -34,7 +34,7 @@ export interface FittedRate {
   readonly jobs: readonly string[];
 }
 
-/** The rates of a procedure, fitted from the results of its jobs. Part numbers with rates of their own stand alone. */
+/** The rates of a procedure, fitted from the results of its jobs. Part numbers with rates of their own are separate. */
 export function fittedRates(procedure: Procedure, jobs: readonly Job[]): FittedRate[] {
   const own = jobs.filter((job) => job.procedure.name === procedure.name);
   return distinct(shimChoices(procedure).filter(({ parts }) => parts.length === 1)).flatMap((choice) => {
@@ -80,7 +80,7 @@ export function fittedRates(procedure: Procedure, jobs: readonly Job[]): FittedR
   });
 }
 
-/** A unit per millimetre, in base units per metre. */
+/** A unit per millimeter, in base units per meter. */
 function perMillimetre(unit: UnitName): number {
   return unitOf(unit).factor.valueOf() * 1000;
 }
@@ -90,7 +90,7 @@ interface Pair {
   readonly reading: ReadingResult;
 }
 
-/** Shims and what was read with them. A reading as found is that of a dirty, worn unit: it says nothing of the rate. */
+/** Shims and what was read with them. A reading as found is that of a dirty, worn unit: it says nothing about the rate. */
 function pairsOf(results: readonly Result[], part: string, test: string): Pair[] {
   const pairs: Pair[] = [];
   let now: ShimResult | null = null;
@@ -154,7 +154,7 @@ function digitIn({ number, unit }: Quantity, to: UnitName): number {
   return 10 ** lastPlace(number) * one;
 }
 
-/** From one mark of the tool to the next that a reading was taken to; where nobody says, its last digit. */
+/** The resolution of the tool that a reading was taken with; if it is not stated, the last digit of the reading. */
 function markOf(
   procedure: Procedure,
   reading: ReadingResult,

@@ -1,4 +1,4 @@
-import { inUnits, type ShimChoice, shimChoices } from '../analysis/shim-choices.ts';
+import { inUnits, type ShimChoice, shimChoices } from '../analysis/shims.ts';
 import { workedOut } from '../analysis/tool-words.ts';
 import { within } from '../analysis/within.ts';
 import { widestStep } from '../engineering/shim-stock.ts';
@@ -9,13 +9,13 @@ import type { Source } from '../model/source.ts';
 import { formatQuantity } from '../quantities/index.ts';
 import { advisedOf } from './advised.ts';
 
-/** A few words that stand behind a place in the text. */
+/** A few words shown after a place in the text. */
 export interface Hint {
   readonly source: Source;
   readonly text: string;
 }
 
-/** What to fit or to turn, behind the reading that it goes by; and what a step of the drawer brings, behind each `choose`. */
+/** What to fit or to turn, after the reading that it is based on; and the change for one step of the drawer, after each `choose`. */
 export function hintsOf(procedures: readonly Procedure[], jobs: readonly Job[]): Hint[] {
   const ofJobs = jobs.flatMap((job) =>
     advisedOf(job, wordsIn('en')).flatMap(({ reading, sentence }) =>

@@ -27,7 +27,7 @@ function linesOf(procedure: Procedure, { choice, numbers, given, unit, fit, slip
   const left = slips.map((slip) => slipWords(choice.test, slip));
   if (fit === null)
     return [
-      `${head}: too few readings. It wants units that were read with two shims or more, and one reading to spare in all.`,
+      `${head}: too few readings. The fit needs units that were read with at least two shims each, and one extra reading in all.`,
       ...left,
     ];
   const figure = (value: number, to: number) => quantityOf(value * unitOf(unit).factor.valueOf(), unit, to);
@@ -37,7 +37,7 @@ function linesOf(procedure: Procedure, { choice, numbers, given, unit, fit, slip
     figure(fit.residual, digits.error),
   ];
   if (rate === null || error === null || scatter === null)
-    return [`${head}: the readings come to nothing that can be written out. Look at them and at the shims.`, ...left];
+    return [`${head}: the readings give no usable rate. Check them and the shims.`, ...left];
   const per = unit === 'bar' ? 'bar per mm' : `${unit} per 1 mm`;
   const from = `${fit.points} readings of ${fit.units} ${fit.units === 1 ? 'unit' : 'units'}, ${jobs.length === 1 ? 'job' : 'jobs'} ${jobs.join(', ')}`;
   const lines = [

@@ -1,4 +1,4 @@
-import { type ShimChoice, shimChoices } from '../analysis/shim-choices.ts';
+import { type ShimChoice, shimChoices } from '../analysis/shims.ts';
 import { wordsIn } from '../i18n/index.ts';
 import type { Job, Unit } from '../model/job.ts';
 import { formatQuantity, kindOfUnit, window } from '../quantities/index.ts';
@@ -15,14 +15,14 @@ function called({ place, numberText, serial }: Unit): string {
   return ['unit', place, numberText, serial].filter((word) => word !== null).join(' ');
 }
 
-/** For each unit of a job one line: what to fit or to turn, that it stands, or what is not known yet. */
+/** One line for each unit of a job: what to fit or to turn, that it is right as it is, or what is not known yet. */
 export function shimLines(job: Job): string[] {
   const { procedure } = job;
   const screws = procedure.family.adjusters.filter(({ rate }) => rate !== null);
   const shims = shimChoices(procedure);
   if (shims.length === 0 && screws.length === 0)
     return [
-      `${procedure.name} chooses no part from a stock of the shop, and says of no screw what a turn brings: there is nothing to advise.`,
+      `${procedure.name} chooses no part from a stock of the shop, and gives no change per turn for any screw: there is nothing to advise.`,
     ];
   const advised = advisedOf(job, words);
   const unknown = allStands(job).filter((one) => 'unknown' in one);
@@ -53,7 +53,7 @@ function whyWords({ choice, unknown }: UnknownStand): string {
     case 'no reading':
       return `no reading of ${test} with its ${part!.name} yet. ${write}`;
     case 'no shim':
-      return `${test} is read, and nobody says with which ${part!.name}. ${write}`;
+      return `${test} is read, but the ${part!.name} that was in is not written down. ${write}`;
     case 'changed since':
       return `the ${part!.name} was changed after ${test} was read: read it again with the one that is in, and write it behind it`;
     case 'no limit':
@@ -61,7 +61,7 @@ function whyWords({ choice, unknown }: UnknownStand): string {
     case 'no aim':
       return `the limit of ${test} has no end: there is nothing to aim at. Write “choose ${part!.name} to bring ${test} to” and a figure`;
     case 'no rate':
-      return `nobody says what a ${part!.name} brings to ${test}. Write “by” and a rate over nothing behind the choose, such as 96 bar per mm, a band with two ends, or one quantity per another`;
+      return `nothing says how far a ${part!.name} moves ${test}. Write “by” and a rate above zero after the choose, such as 96 bar per mm, a band with two ends, or one quantity per another`;
     case 'other kind':
       return `${test} is read in another kind of unit than its limit has: look at the unit of the reading`;
     case 'several parts':
@@ -89,7 +89,7 @@ export function matchLines(job: Job): string[] {
     return [`${job.procedure.name} chooses no part from a stock of the shop: there is nothing to match.`];
   const sets = matchedSets(job);
   if (sets.length === 0)
-    return [`No unit of this job can be reckoned with yet. handtight shim ${job.name} says of each what is missing.`];
+    return [`No unit of this job can be calculated yet. handtight shim ${job.name} says what is missing for each.`];
   return sets.flatMap((set) => setLines(job, set));
 }
 

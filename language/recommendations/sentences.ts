@@ -36,7 +36,7 @@ function stackWords({ advice, quantity }: Words, { shims }: ShimChoice): string 
   return second === undefined ? quantity(first!) : advice.and({ first: quantity(first!), second: quantity(second) });
 }
 
-/** What an advice goes by. */
+/** The basis of an advice. */
 interface Told {
   readonly now: Quantity;
   /** How precisely figures are written. */

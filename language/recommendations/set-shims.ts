@@ -1,4 +1,4 @@
-import { type Across, acrossSet } from '../analysis/across-set.ts';
+import { type Across, acrossSet } from '../analysis/readings.ts';
 import { type LaidOut, type Total, thickestTo, thinnestFrom, ticksOf, without } from '../engineering/drawer.ts';
 import { fewestOpened } from '../engineering/matching.ts';
 import { differenceOf, quantityOf } from '../engineering/measured.ts';
@@ -26,7 +26,7 @@ export interface MatchedSet {
   readonly read: number;
   /** How many units of that part number there are, on hold or not read yet or not. */
   readonly units: number;
-  /** The spread that is let through, and where; null: nobody says. */
+  /** The spread that is let through, and where; null if it is not stated. */
   readonly across: Across | null;
   /** Null: however the drawer is given out, one unit at least stays outside its window. */
   readonly choices: readonly SetChoice[] | null;

@@ -1,7 +1,7 @@
-import { sameReading } from '../analysis/across-set.ts';
-import { gaugeOfReading } from '../analysis/gauge-of-reading.ts';
-import { springsOf } from '../analysis/settling-allowance.ts';
-import { caseFor, middleOf, type ShimChoice, shimChoices } from '../analysis/shim-choices.ts';
+import { limitNow } from '../analysis/held.ts';
+import { sameReading } from '../analysis/readings.ts';
+import { caseFor, middleOf, type ShimChoice, settlingIn, shimChoices, springsOf } from '../analysis/shims.ts';
+import { gaugeOfReading } from '../analysis/tools.ts';
 import { type LaidOut, laidOut } from '../engineering/drawer.ts';
 import { guardedOn } from '../engineering/guarded.ts';
 import { differenceOf } from '../engineering/measured.ts';
@@ -13,16 +13,15 @@ import type { Procedure } from '../model/procedure.ts';
 import type { Asset } from '../model/shop.ts';
 import { add, amount, compare, kindOfUnit, lastPlace, unitOf, window } from '../quantities/index.ts';
 import type { Difference, Limit, Quantity } from '../quantities/types.ts';
-import { limitNow, settlingIn } from './new-parts.ts';
 
-/** How a unit stands at one thing that is chosen for it: what it reads now, with which shim. */
+/** The state of a unit at one part that is chosen for it: what it reads now, with which shim. */
 export interface UnitStand {
   readonly unit: Unit;
   readonly choice: ShimChoice;
   /** Ends of the window that the tool may show; one of them may be open where there is an aim. */
   readonly low: Quantity | null;
   readonly high: Quantity | null;
-  /** What a new spring in it will lose by settling; null: nothing, or nobody says. */
+  /** What a new spring in it will lose by settling; null: nothing, or not stated. */
   readonly settling: Difference | null;
   readonly reading: ReadingResult;
   /** The shim that was in at that reading. */
@@ -35,7 +34,7 @@ export interface UnitStand {
   readonly question: ShimQuestion;
 }
 
-/** Why nothing can be said of a unit yet. */
+/** Why nothing can be said about a unit yet. */
 export type Unknown =
   | {
       readonly why: 'no reading' | 'changed since' | 'no limit' | 'no aim' | 'no rate' | 'other kind' | 'several parts';
@@ -55,7 +54,7 @@ export interface UnknownStand {
 }
 
 /**
- * How the units of a job stand, as far as their results tell. A reading belongs to the shim that was fitted before it;
+ * The state of the units of a job, as far as their results show. A reading belongs to the shim that was fitted before it;
  * one taken before any shim came out, to the one that came out. A unit on hold is the lead's.
  */
 export function unitStands(job: Job): UnitStand[] {
@@ -83,7 +82,7 @@ export function distinct(choices: readonly ShimChoice[]): ShimChoice[] {
   return choices.filter((choice, index) => choices.findIndex((other) => key(other) === key(choice)) === index);
 }
 
-export function drawerOf({ stocks, most }: ShimChoice): LaidOut {
+function drawerOf({ stocks, most }: ShimChoice): LaidOut {
   return laidOut(stocks[0]!, most);
 }
 

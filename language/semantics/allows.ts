@@ -3,7 +3,7 @@ import type { Allow } from '../model/source.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import type { Context } from './context.ts';
 
-/** What may carry a concession: the nearest of these around it is what it speaks of. */
+/** What may carry a concession: it applies to the nearest of these around it. */
 const statements: ReadonlySet<string> = new Set([
   'Station',
   'Asset',

@@ -5,7 +5,7 @@ import { nearest } from '../syntax/nearest.ts';
 import type { Context } from './context.ts';
 import { type FindProcedure, likeOf } from './like-chain.ts';
 import { countOf } from './limits.ts';
-import { pathText, verbOf } from './lower-steps.ts';
+import { changed, pathText, verbOf } from './lower-steps.ts';
 
 /** A stage or repair before its lines are made into steps: patches of `like` act on these. */
 export interface BodyBlock {
@@ -194,20 +194,18 @@ function patchStep(
   const replace = (line: ast.StepLine): ast.StepLine[] => {
     const at = line.steps.indexOf(only);
     if (at < 0) return [within(line)];
-    const part = (steps: ast.Step[]): ast.StepLine[] =>
-      steps.length === 0 ? [] : [{ ...line, steps, $cstNode: line.$cstNode }];
+    const part = (steps: ast.Step[]): ast.StepLine[] => (steps.length === 0 ? [] : [changed(line, { steps })]);
     const before = part(line.steps.slice(0, at + (patch.$type === 'After' ? 1 : 0)));
     const after = part(line.steps.slice(at + (patch.$type === 'Before' ? 0 : 1)));
     return [...before, ...put, ...after];
   };
   /** Lines inside `only … { }` are patched too. */
-  const within = (line: ast.StepLine): ast.StepLine => ({
-    ...line,
-    $cstNode: line.$cstNode,
-    steps: line.steps.map((step) =>
-      step.$type === 'OnlySteps' ? { ...step, $cstNode: step.$cstNode, lines: step.lines.flatMap(replace) } : step,
-    ),
-  });
+  const within = (line: ast.StepLine): ast.StepLine =>
+    changed(line, {
+      steps: line.steps.map((step) =>
+        step.$type === 'OnlySteps' ? changed(step, { lines: step.lines.flatMap(replace) }) : step,
+      ),
+    });
   return blocks.map((block) => ({ ...block, lines: block.lines.flatMap(replace) }));
 }
 

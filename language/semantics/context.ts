@@ -15,8 +15,8 @@ export type ResolveProblem =
       readonly kind: 'syntax';
       readonly message: string;
       readonly source: Source;
-      readonly replacement?: string;
-      readonly from?: From;
+      readonly replacement?: string | undefined;
+      readonly from?: From | undefined;
       /** The word that the replacement is a guess for; without it there is no doubt. */
       readonly written?: string;
     }
@@ -26,7 +26,7 @@ export type ResolveProblem =
       readonly what: string;
       readonly near: readonly string[];
       readonly source: Source;
-      readonly from?: From;
+      readonly from?: From | undefined;
     }
   | {
       readonly kind: 'duplicate-name';

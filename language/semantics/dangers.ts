@@ -16,8 +16,8 @@ export function withDanger(
   if (other === undefined) return [...known, { danger, denied: node.denied, source }];
   context.syntax(
     other.denied === node.denied
-      ? `${danger} is said twice here. Delete one.`
-      : `${danger} and not ${danger} are both said here: the sheet cannot warn of it and leave the caution out. Keep the one that is true.`,
+      ? `${danger} is written twice here. Delete one.`
+      : `Both ${danger} and not ${danger} are written here: the sheet cannot warn of it and leave the caution out. Keep the one that is true.`,
     source,
   );
   // Said both ways, it is warned of.

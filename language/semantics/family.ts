@@ -315,12 +315,12 @@ function adjusterOf(context: Context, node: ast.Adjuster, parts: readonly Part[]
   };
 }
 
-/** What one turn in brings: over nothing, in pressure per turn. */
+/** How much one turn in adds: above zero, in pressure per turn. */
 function screwRateOf(context: Context, node: ast.Adjuster, text: string): Quantity | null {
   const rate = quantityOf(context, node, 'rate', text);
   if (rate === null || (kindOfUnit(rate.unit) === 'screw rate' && amount(rate).compare(0) > 0)) return rate;
   context.syntax(
-    `${formatQuantity(rate)} does not say what one turn in brings. Write a pressure per turn, above zero, such as 25 bar per turn; where a turn out raises it, leave the rate out and say so in a note.`,
+    `${formatQuantity(rate)} does not say how much one turn in adds. Write a pressure per turn, above zero, such as 25 bar per turn. If a turn out raises it, leave the rate out and say so in a note.`,
     context.source(node, 'rate'),
   );
   return null;

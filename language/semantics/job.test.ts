@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { procedureWith } from '../../tests/fixtures/sound-procedure.ts';
 import { Checker, checkFiles } from '../db/workspace.ts';
-import { procedureWith } from '../diagnostics/sound-procedure.ts';
 import { fullMessage } from '../model/diagnostic.ts';
 
 const sound = procedureWith();
 
-/** A job as written behind the sound procedure, and what is told of it. */
+/** A job as written after the sound procedure, and what is reported about it. */
 function jobs(text: string) {
   const made = checkFiles([{ uri: 'x', text: `${sound}\n${text}` }]);
   return { jobs: made.jobs, messages: made.findings.map((one) => fullMessage(one).replaceAll('\u00a0', ' ')) };
@@ -14,7 +14,7 @@ function jobs(text: string) {
 const job = (units: string, head = '') => jobs(`job 7 of example at bench ${head} {\n${units}\n}\n`);
 
 describe('a job', () => {
-  it('says of a unit its serial, or outright that it has none', () => {
+  it('gives the serial of a unit, or says outright that it has none', () => {
     const { jobs: made, messages } = job(`
   unit 1 number A-250 serial none "ground off"
   unit 2 number A-250 serial "07/3"
@@ -86,7 +86,7 @@ describe('a job', () => {
     expect(job('  unit 1 number A-250 serial 041', head).messages).toEqual([message]);
   });
 
-  it('of which the head breaks off is told, and never thrown', () => {
+  it('whose head breaks off is reported, and never throws', () => {
     const text =
       'job 7 "Set" of example revision A at bench customer "C" received 2026-11-03 {\n  unit 1 number A-250 serial none "ground off" on hold "ask"\n  unit 2 number A-250 serial 041 {\n    as found opening -5 bar, "x"\n    shim out -1.3 mm with MIC-1  opening 254 bar on PG-400\n    done by "A" on 2026-11-05\n  }\n}\n';
     const words = [...text.matchAll(/\S+/gu)];

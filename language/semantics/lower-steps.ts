@@ -40,7 +40,7 @@ export interface Names {
   readonly specs: readonly NameUse[];
   readonly numbers: readonly NameUse[];
   readonly repairs: readonly NameUse[];
-  /** Tests of the procedure and of the family: what `read`, `set`, `choose`, `below` speak of. */
+  /** Tests of the procedure and of the family: what `read`, `set`, `choose`, `below` refer to. */
   readonly tests: readonly NameUse[];
   readonly sequences: ReadonlyMap<string, ast.Sequence>;
   /** Part numbers of all procedures. */
@@ -204,7 +204,7 @@ export class StepMaker {
     if (node.arguments.length !== sequence.parameters.length) {
       const wanted = sequence.parameters.length === 0 ? 'nothing' : sequence.parameters.join('; ');
       this.context.syntax(
-        `Sequence ${name} is called with ${wanted}: give it ${sequence.parameters.length} lists, separated by ;.`,
+        `Sequence ${name} is called with ${wanted}: give it ${sequence.parameters.length === 1 ? 'one list' : `${sequence.parameters.length} lists, separated by ;`}.`,
         at,
       );
       return [];
@@ -460,13 +460,11 @@ class OneStep {
     this.context.unknown(text, kinds.join(' or '), candidates, this.context.source(path));
     // A slip of the keyboard is one finding: the step is read as the one name that can be meant.
     const near = nearest(text, candidates);
-    const [head, tail] = (near[0] ?? '').split('.');
     if (near.length !== 1 || text === near[0]) return [];
-    return this.objects(
-      [{ ...subject, path: { ...path, head: head as ast.Name, tail: tail as ast.Name | undefined } }],
-      kinds,
-      written,
-    );
+    const [head, tail] = near[0]!.split('.') as [ast.Name, ast.Name?];
+    const { tail: misspelled, ...place } = path;
+    const meant = { ...place, head, ...(tail === undefined ? {} : { tail }) };
+    return this.objects([{ ...subject, path: meant }], kinds, written);
   }
 
   /** `nozzle 7` of six: the part is known, and not that one. Reported. */
@@ -589,7 +587,7 @@ class OneStep {
         return;
       case 'TakesClause':
         said.takes = measureOf(context, clause, 'time', clause.time, {
-          what: 'What a step takes',
+          what: 'The time of a step',
           why: 'the time for the job is added up from it',
           like: 'takes 10 min',
           kind: 'time',
@@ -634,7 +632,7 @@ class OneStep {
         const amount =
           clause.relation === undefined
             ? limitOf(context, clause.amount)
-            : amountOf(context, clause.amount, `What is held ${clause.relation} a reading`);
+            : amountOf(context, clause.amount, 'A pressure difference');
         if (amount !== null)
           said.hold = {
             amount,
@@ -741,7 +739,7 @@ class OneStep {
     const angle = quantityOf(this.context, item, 'angle', text);
     if (angle === null || (kindOfUnit(angle.unit) === 'angle' && Number(angle.number) <= 180)) return angle;
     this.context.syntax(
-      `An adapter is at 0° to 180° to its wrench, and this says ${formatQuantity(angle)}: what to set cannot be worked out. Write, for example, at 90°.`,
+      `An adapter is at 0° to 180° to its wrench, but this says ${formatQuantity(angle)}: what to set cannot be worked out. Write, for example, at 90°.`,
       this.source(item, 'angle'),
     );
     return null;
@@ -763,7 +761,7 @@ class OneStep {
 
   private ceiling(clause: ast.NeverClause): Quantity | null {
     return measureOf(this.context, clause, 'limit', clause.limit, {
-      what: 'What must never be exceeded',
+      what: 'A ceiling',
       why: 'nothing could be done below it',
       like: 'never above 140 bar',
       kind: null,
@@ -1009,9 +1007,14 @@ function baseOf(parts: readonly Part[], name: string): string {
 
 /** A located parameter makes what it stands for located. */
 function located(inner: ast.Subject, outer: ast.Subject): ast.Subject {
-  return outer.located
-    ? { ...inner, located: true, how: outer.how ?? inner.how, $cstNode: inner.$cstNode, $container: inner.$container }
-    : inner;
+  const how = outer.how ?? inner.how;
+  return outer.located ? changed(inner, { located: true, ...(how === undefined ? {} : { how }) }) : inner;
+}
+
+/** A copy with other properties at the same place in the text, which a spread leaves out: the parser hides it. */
+export function changed<Node extends AstNode>(node: Node, changes: Partial<Node>): Node {
+  const { $cstNode, $container } = node;
+  return { ...node, ...changes, ...($cstNode && { $cstNode }), ...($container && { $container }) };
 }
 
 export function pathText(path: ast.Path): string {

@@ -147,7 +147,7 @@ const whole = [
   'spec other pressure @ bar source "x"',
 ];
 
-/** What is said of the line. */
+/** The report on the line. */
 function told(row: Row, number: string): string {
   const { text, at } = withLine(row, number);
   const { findings } = checkFiles([{ uri: 'x', text }]);
@@ -181,7 +181,7 @@ describe.each(rows.map((row) => [row[1], row] as const))('%s', (line, row) => {
   });
 });
 
-/** A line, a figure with which it is sound, one that cannot be, and what is said of that. */
+/** A line, a figure that makes it sound, an impossible one, and the report on that one. */
 type Absurd = readonly [where: Where, line: string, sound: string, absurd: string, told: string];
 
 const absurd: readonly Absurd[] = [
@@ -260,7 +260,13 @@ const absurd: readonly Absurd[] = [
   ['specs', 'spec other torque @ source "x"', '60 N·m ±5', '0 N·m ±5', 'a torque cannot be below zero'],
   ['specs', 'spec other torque @ source "x"', '60 N·m ±5', '5 N·m ±6', 'reaches −1 N·m: a torque cannot be below zero'],
   ['specs', 'spec other torque @ source "x"', '60 N·m ±5 %', '60 N·m ±120 %', 'reaches −12 N·m'],
-  ['specs', 'spec other torque @ source "x"', '60 N·m ±5', 'at most 0 N·m', 'that is nothing at all'],
+  [
+    'specs',
+    'spec other torque @ source "x"',
+    '60 N·m ±5',
+    'at most 0 N·m',
+    'that is zero, which is no figure to work to',
+  ],
   [
     'specs',
     'spec other torque @ source "x"',
@@ -270,7 +276,7 @@ const absurd: readonly Absurd[] = [
   ],
   ['specs', 'spec other length @ source "x"', '-0.05..0.10 mm', '-0.10..-0.05 mm', 'a length cannot be below zero'],
   ['specs', 'spec other time @ source "x"', '6..20 s', '-6..20 s', 'a time cannot be below zero'],
-  ['specs', 'spec other time @ source "x"', '6..20 s', '0 s ±0', 'that is nothing at all'],
+  ['specs', 'spec other time @ source "x"', '6..20 s', '0 s ±0', 'that is zero, which is no figure to work to'],
   ['specs', 'spec other temperature @ source "x"', '-20..40 °C', '-300..40 °C', 'nothing is colder than'],
   ['specs', 'spec other temperature @ source "x"', '-459 °F ±0.5', '-460 °F ±0.5', 'nothing is colder than'],
   ['specs', 'spec other volume @ source "x"', '40..44 mL', '-40..44 mL', 'a volume cannot be below zero'],
@@ -282,11 +288,17 @@ const absurd: readonly Absurd[] = [
     '0 bar per 0.001 in',
     'The rate of other of 0 bar makes no sense',
   ],
-  ['specs', 'spec other rate @ source "x"', '96 bar per mm', '0 bar per mm', 'that is nothing at all'],
+  [
+    'specs',
+    'spec other rate @ source "x"',
+    '96 bar per mm',
+    '0 bar per mm',
+    'that is zero, which is no figure to work to',
+  ],
   ['specs', 'number A-9 { opening @ }', '250 bar ±5', '-250 bar ±5', 'no pressure is lower than a full vacuum'],
-  ['steps', 'prime @ with gauge shut', '6 strokes', '0 strokes', 'that is nothing at all'],
-  ['steps', 'wait @', '6 min', '0 min', 'that is nothing at all'],
-  ['steps', 'wash nut in solvent for @', '10 min', '0 min', 'that is nothing at all'],
+  ['steps', 'prime @ with gauge shut', '6 strokes', '0 strokes', 'that is zero, which is no figure to work to'],
+  ['steps', 'wait @', '6 min', '0 min', 'that is zero, which is no figure to work to'],
+  ['steps', 'wash nut in solvent for @', '10 min', '0 min', 'that is zero, which is no figure to work to'],
   ['steps', 'wash nut in solvent takes @', '10 min', '0 min', 'cannot be 0 min'],
   ['steps', 'wash nut in solvent takes @', '10 min', '10 bar', 'is a time'],
   ['steps', 'blow-dry nut with air @', '1.5 bar', '0 bar', 'Air of 0 bar makes no sense'],
@@ -306,7 +318,13 @@ const absurd: readonly Absurd[] = [
   ['steps', 'torque nut 60 N·m ±5 with W-1 and adapter @', '50 mm at 0°', '50 bar at 0°', 'is a length'],
   ['steps', 'torque nut 60 N·m ±5 with W-1 and adapter @', '50 mm at 90°', '50 mm at 400°', '0° to 180°'],
   ['steps', 'torque nut 60 N·m ±5 with wrench @', '16..80 N·m', '80..16 N·m', 'goes down'],
-  ['steps', 'test other hold 20 bar for @ accept "dry" on fail fix (once)', '10 s', '0 s', 'that is nothing at all'],
+  [
+    'steps',
+    'test other hold 20 bar for @ accept "dry" on fail fix (once)',
+    '10 s',
+    '0 s',
+    'that is zero, which is no figure to work to',
+  ],
   [
     'steps',
     'test other hold @ below opening for 10 s accept "dry" on fail fix (once)',
@@ -393,7 +411,7 @@ it('these are all places of the grammar', () => {
   expect([...claimed].sort()).toEqual([...wanted].sort());
 });
 
-/** Where in a tree the number stands. */
+/** The place of the number in a tree. */
 function placesOf(root: AstNode): string[] {
   return AstUtils.streamAst(root)
     .flatMap((node) =>

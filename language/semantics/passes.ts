@@ -16,7 +16,7 @@ export function passesOf(context: Context, clause: ast.PassesClause): readonly Q
   const problem = passes.map((pass, index) => problemOf(pass, passes[index - 1])).find((told) => told !== null);
   if (problem === undefined) return passes;
   context.syntax(
-    `${problem}: the joint would be pulled up unevenly, or past its torque. Write passes that rise to the full torque, such as passes 50 % 75 % 100 %.`,
+    `${problem}: the joint would be tightened unevenly, or past its torque. Write passes that rise to the full torque, such as passes 50 % 75 % 100 %.`,
     context.source(clause),
   );
   return [];

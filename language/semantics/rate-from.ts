@@ -42,7 +42,7 @@ export function rateOf(
   };
   if (kind !== 'setting rate')
     return refuse(
-      `Spec ${name} is ${kind === null ? 'not said to be a rate' : `a ${kind}`}, and a spring and a needle give the rate of a shim. Write “spec ${name} rate from …”, or write the figure itself.`,
+      `Spec ${name} is ${kind === null ? 'not declared as a rate' : `a ${kind}`}, but a spring and a needle give the rate of a shim. Write “spec ${name} rate from …”, or write the figure itself.`,
     );
   if (per !== null)
     return refuse(

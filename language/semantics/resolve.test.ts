@@ -63,7 +63,7 @@ describe('stock', () => {
       expect(stockOf(stacking)).toMatchObject({ stacks: true });
   });
 
-  it('refuses halves of a shim, and a size that stands twice', () => {
+  it('refuses halves of a shim, and a size that is listed twice', () => {
     expect(problems(of('of 1.00 mm (2.5), 1.05 mm'))).toEqual([
       expect.stringContaining('Shims come in whole numbers, and 2.5 is not a count'),
     ]);
@@ -116,7 +116,7 @@ describe('a rate from spring and needle', () => {
   const nominalOf = (limit: unknown) => (limit as { nominal: unknown }).nominal;
 
   it('is an ordinary rate, to four digits, and keeps what it came of', () => {
-    // 200 N over π/4 · (36 − 9) mm² = 21.2058 mm², for each millimetre: 9.4314 MPa. Balance of forces, by hand.
+    // 200 N over π/4 · (36 − 9) mm² = 21.2058 mm², for each millimeter: 9.4314 MPa. Balance of forces, by hand.
     const spec = only(withRate(`rate ${figures}`)).specs[2]!;
     expect(spec).toMatchObject({
       kind: 'setting rate',
@@ -149,7 +149,7 @@ describe('a rate from spring and needle', () => {
     expect(refused('rate from stiffness 200 N, guide 6 mm, seat 3 mm')).toEqual(one('is a force per length'));
     expect(refused('rate from stiffness 200 N/mm, guide 6 bar, seat 3 mm')).toEqual(one('A guide has a diameter'));
     expect(refused(`pressure ${figures}`)).toEqual(one('Spec shim-rate is a pressure'));
-    expect(refused(figures)).toEqual(one('not said to be a rate'));
+    expect(refused(figures)).toEqual(one('not declared as a rate'));
     expect(refused('rate 3 bar per 0.001 in', `  shim-rate ${figures}`)).toEqual(one('is written per 0.001\u00a0in'));
   });
 
@@ -184,7 +184,7 @@ describe('names', () => {
     expect(problems(`//- a\n${shop}//- b\n${shop}`)).toEqual(['b:2 twice shop bench']);
   });
 
-  it('of a misspelt verb are answered with the nearest one', () => {
+  it('of a misspelled verb are answered with the nearest one', () => {
     expect(problems(inProcedure(' stage s at dirty {\n  fti nut, nozzle\n  torqe nut to fit\n }'))).toEqual([
       'main:21 no step or sequence fti (fit)',
       'main:22 no step or sequence torqe (torque)',
@@ -202,7 +202,7 @@ describe('sequences', () => {
     expect(found[1]!.call).toMatchObject({ name: 'close', source: { range: { start: { line: 25 } } } });
   });
 
-  it('stand in a file of their own too', () => {
+  it('are in a file of their own too', () => {
     expect(
       problems(`//- a\nsequence greet { tag }\n//- b\n${inProcedure(' stage s at dirty {\n  greet\n }')}`),
     ).toEqual([]);
@@ -405,7 +405,7 @@ describe('numbers', () => {
     expect(one('pressure 99999999999999999999 bar')).toHaveLength(1);
   });
 
-  it('with a unit nearly right are told the right one', () => {
+  it('with a nearly correct unit are answered with the correct one', () => {
     expect(one('pressure 250 Bar ±5')[0]).toContain('bar');
     expect(one('length 5 mil ±1')[0]).toContain('thou');
     expect(one('pressure 250bar ±5')).toEqual([]);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { procedureWith } from '../../tests/fixtures/sound-procedure.ts';
 import { checkFiles } from '../db/workspace.ts';
-import { procedureWith } from '../diagnostics/sound-procedure.ts';
 import { fullMessage } from '../model/diagnostic.ts';
 
 /** A job of one unit with such lines, of the sound procedure or of one with some texts changed. */
@@ -46,7 +46,7 @@ describe('the results of a unit', () => {
     ]);
   });
 
-  it('stand beside notes and what is on hold; each line alone, but for a comma at its end', () => {
+  it('are beside notes and what is on hold; each line alone, but for a comma at its end', () => {
     const { results, note, onHold, messages } = unit(`
       note "Tip blued"
       opening 231 bar
@@ -118,7 +118,7 @@ describe('a reading', () => {
   });
 
   // That no step reads it is not what is asked here.
-  const told = (messages: readonly string[]) => messages.filter((message) => !message.startsWith('No step reads'));
+  const told = (messages: readonly string[]) => messages.filter((message) => !message.startsWith('No step uses'));
 
   it.each([
     ['volume 25 mm³/stroke ±2', '24.5 mm³/stroke'],

@@ -158,7 +158,8 @@ class ResultReader {
       return;
     }
     if (fitted !== null || (second?.name === 'out' && more.length === 0)) {
-      if (fitted !== null && second !== undefined) return this.refuse(second, 'Write one part, in, and its size.');
+      if (fitted !== null && second !== undefined)
+        return this.refuse(second, 'Write one part, “in” and its size: shim in 1.45 mm.');
       const part = this.find(first, 'part', procedure.family.parts);
       const size = fitted ?? value;
       if (size === null) return this.refuse(node, 'Write the size: shim out 1.30 mm.');
@@ -183,7 +184,7 @@ class ResultReader {
       written.results.push({ form: 'reading', name, asFound, value, ...this.readOn(facts, value), text, source });
   }
 
-  /** Whether a word that makes a result is misspelt: reported, where no test or part is called so. */
+  /** Whether a word that makes a result is misspelled: reported, where no test or part is called so. */
   private isSlip(names: readonly ast.NameRef[]): boolean {
     const known = new Set([...this.readable, ...this.procedure.family.parts].map(({ name }) => name));
     for (const node of names) {
@@ -310,7 +311,7 @@ function isTightened({ family, stages, repairs }: Procedure, part: string): bool
 
 /** What may be written as a reading. */
 interface Readable {
-  /** Null: nobody says, and anything may. */
+  /** Null if it is not stated, and anything may. */
   readonly kind: Kind | null;
   readonly takes: (unit: UnitName) => boolean;
 }

@@ -197,7 +197,7 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
         break;
       case 'AssetGraduated':
         asset.graduated = measureOf(context, fact, 'step', fact.step, {
-          what: `From one mark of ${node.name} to the next`,
+          what: `The graduation of ${node.name}`,
           why: 'nothing could be read on it',
           like: 'graduated 1 bar',
           kind: null,
@@ -251,7 +251,7 @@ function classOf(context: Context, fact: ast.AssetClass, name: string): string |
 /** What a tool is good for: over nothing, and under all of what it reads. */
 function withinOf(context: Context, fact: ast.AssetWithin, name: string): Figure | null {
   const within = measureOf(context, fact, 'error', fact.error, {
-    what: `What ${name} may be off by`,
+    what: `The error of ${name}`,
     why: 'no tool is exact, and every limit read with it would be judged as if this one were',
     like: 'within 4 %, or within 0.003 mm',
     kind: null,
@@ -410,7 +410,7 @@ function shimOf(context: Context, node: ast.StockSize) {
   const isWhole = /^\d+$/u.test(number ?? '0');
   if (!isWhole) {
     context.syntax(
-      `Shims come in whole numbers, and ${node.count} is not a count. Write a whole number, 0 where there is none, or no bracket where there are always enough.`,
+      `Shims come in whole numbers, and ${node.count} is not a count. Write a whole number, 0 if there is none, or leave out the count if there are always enough.`,
       context.source(node, 'count'),
     );
   }

@@ -45,7 +45,7 @@ describe('solid class', () => {
     });
   });
 
-  it('is not said of a joint that does not say it', () => {
+  it('does not apply to a joint that does not say it', () => {
     expect(solid('"M8x1.25" threads oiled').solid).toBeNull();
     expect(solid('').solid).toBeNull();
   });
@@ -60,7 +60,7 @@ describe('solid class', () => {
     expect(resolved('"M8" solid class 10,9').problems).toMatchObject([{ kind: 'syntax', replacement: '10.9' }]);
   });
 
-  it('wants a thread, and a metric one', () => {
+  it('needs a thread, and a metric one', () => {
     expect(told('solid class 8.8')).toEqual([
       '20 What a bolt can take is calculated from its thread: write it before “solid class”, like "M8x1.25", or "M8" for the coarse pitch.',
     ]);
@@ -79,7 +79,7 @@ describe('solid class', () => {
     expect(told('"M8" solid class 8.8', ' port leak on stud')).toEqual([at(hollow('leak'))]);
   });
 
-  it('may be said of a nut, for the stud that it is on', () => {
+  it('may be given at a nut, for the stud that it is on', () => {
     const { families, problems } = resolved('"M8"', ' part nut "Nut" on stud\n joint nut to stud "M8" solid class 8.8');
     expect(problems).toEqual([]);
     expect(families[0]!.joints.find(({ part }) => part === 'nut')!.solid?.propertyClass).toBe('8.8');

@@ -14,7 +14,7 @@ export function solidBoltOf(
 ): SolidBolt | null {
   const [said, again] = node.traits.filter((trait): trait is ast.JointSolid => trait.$type === 'JointSolid');
   if (said === undefined) return null;
-  if (again !== undefined) context.syntax('The joint says its class twice. Delete one.', context.source(again));
+  if (again !== undefined) context.syntax('The joint gives its class twice. Delete one.', context.source(again));
   const propertyClass = numberOf(context, said, 'propertyClass', said.propertyClass);
   if (propertyClass === null) return null;
   if (!propertyClasses.includes(propertyClass)) {

@@ -33,7 +33,7 @@ export function specOf(context: Context, node: ast.Spec, family: Family): Spec {
 function perOf(context: Context, { value, name }: ast.Spec): Figure | null {
   if (value?.per === undefined) return null;
   return measureOf(context, value, 'per', value.per, {
-    what: `What the rate of ${name} is for`,
+    what: `The second quantity of rate ${name}`,
     why: 'no shim change has such an effect, and none could be calculated',
     like: 'rate 3 bar per 0.001 in',
     kind: null,

@@ -302,7 +302,7 @@ function needsBlock(row: readonly IToken[], head: string, open: readonly string[
   return blockHeads.includes(head) && open.length === 1;
 }
 
-/** `stge prove at tester {`: a misspelt head is read as the nearest one, or its whole block would be lost. */
+/** `stge prove at tester {`: a misspelled head is read as the nearest one, or its whole block would be lost. */
 function nearestHead(
   token: IToken,
   rest: readonly IToken[],

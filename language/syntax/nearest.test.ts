@@ -23,6 +23,6 @@ test('another letter or figure in the same place may be another name', () => {
     expect(isSlip(written, meant), written).toBe(false);
 });
 
-test('names that are equally near stand in the order of their letters, on every machine', () => {
+test('names that are equally near are in the order of their letters, on every machine', () => {
   expect(nearest('bore', ['borf', 'börd', 'borz', 'Bord'])).toEqual(['Bord', 'borf', 'borz']);
 });

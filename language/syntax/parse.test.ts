@@ -139,19 +139,19 @@ describe('what cannot be read', () => {
     ]);
   });
 
-  it('has a missing quote mended at its line’s end', () => {
+  it('has a missing quote corrected at its line’s end', () => {
     const text = stage('  do "look at it\n  relieve');
     expect(problems(text)).toEqual(['3:6 The closing quote is missing: put " at the end of the text.']);
     expect(read(text)).toHaveLength(3);
   });
 
-  it('has a missing } mended where the next head stands', () => {
+  it('has a missing } corrected before the next head', () => {
     const text = procedure('stage one {\n  receive\nstage two {\n  relieve\n}');
     expect(problems(text)).toEqual(['3:3 The stage is not closed here: put } after this line.']);
     expect(read(text).filter((line) => line.startsWith('Stage'))).toHaveLength(2);
   });
 
-  it('has a missing { mended at the head', () => {
+  it('has a missing { corrected at the head', () => {
     const text = procedure('stage one at bench\n  receive\n}');
     expect(problems(text)).toEqual(['2:14 The head of this stage ends without {: put { at the end of the line.']);
     expect(read(text).at(-1)).toBe('BareStep: receive');
@@ -163,7 +163,7 @@ describe('what cannot be read', () => {
     expect(read(text).at(-1)).toBe('BareStep: relieve');
   });
 
-  it('keeps the block of a misspelt head', () => {
+  it('keeps the block of a misspelled head', () => {
     const text = procedure('stge one at bench {\n  receive\n}');
     expect(problems(text)).toEqual(['2:1 No such word: stge. It is read as stage; write stage.']);
     expect(read(text).at(-1)).toBe('BareStep: receive');

@@ -32,7 +32,7 @@ export interface Parsed {
 }
 
 /** Longest text that is read, in characters: some hundred thousand lines. */
-export const longestText = 4_000_000;
+const longestText = 4_000_000;
 
 /** Langium's lexer with the token pass behind it. */
 class LineLexer extends DefaultLexer {
@@ -195,7 +195,7 @@ function unreadRest(error: ParserError): SyntaxProblem {
   };
 }
 
-/** What the parser says of a line that is misspelt already says nothing new. */
+/** The parser's message on a line that is already reported as misspelled adds nothing. */
 function withoutEcho(problems: readonly SyntaxProblem[], spelling: readonly SyntaxProblem[]): SyntaxProblem[] {
   const lines = new Set(spelling.map(({ range }) => range.start.line));
   return problems.filter(({ range }) => !lines.has(range.start.line));
@@ -215,8 +215,6 @@ function unexpectedCharacter(text: string): string {
   if (text.startsWith('#')) return 'a remark begins with //: write // instead of #.';
   if (/[“”„«»]/u.test(text)) return 'curly quotes are not read: use straight ones, "…".';
   if (/[–—]/u.test(text)) return 'a long dash is not read: write .. between the ends of a range, or - inside a name.';
-  if (text.charCodeAt(0) === 0)
-    return 'this is not text: the file holds binary data, or is in UTF-16. Save it as UTF-8.';
   return `${text} has no meaning here: delete it, or put it inside "…".`;
 }
 

@@ -40,7 +40,7 @@ export function syntaxMessage(error: ParserError, next: IToken | undefined): str
     return `${shown(token)} is a word of the language and cannot be a name. Choose another name.`;
   }
   if (token.tokenType.name === 'NUMBER' && before?.tokenType.name === 'NUMBER' && /^\d{3}(?!\d)/u.test(token.image))
-    return `“${before.image} ${token.image}” is read as two numbers: thousands take no space. Write ${before.image}${token.image}, or delete one of them.`;
+    return `“${before.image} ${token.image}” is read as two numbers: thousands have no space. Write ${before.image}${token.image}, or delete one of them.`;
   // Where a word is missing (`solid 8.8`), no unit would correct the number.
   if (token.tokenType.name === 'NUMBER' && wanted !== 'a number' && wanted?.startsWith('“') !== true) {
     return `${shown(token)} has no unit here${after}. Write the number with its unit, such as 250 bar or 3 times.`;

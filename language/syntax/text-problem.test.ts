@@ -9,7 +9,7 @@ const found = (text: string) =>
   );
 
 describe('characters that cannot be seen', () => {
-  it('are errors at their place, wherever they stand, and take nothing else with them', () => {
+  it('are errors at their place, wherever they are, and take nothing else with them', () => {
     expect(
       found(
         'shop a "x\u202Ey" {\n  station \u200Bb "c"\u001B\n} // \u2066\u0085\nsequence s {\u007F\n  receive\n}\uFEFF\n',

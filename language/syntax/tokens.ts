@@ -1,5 +1,4 @@
-import type { Grammar } from 'langium';
-import { DefaultTokenBuilder, type TokenBuilderOptions } from 'langium';
+import { DefaultTokenBuilder, type Grammar, type TokenBuilderOptions } from 'langium';
 import { numberPattern, quantityPattern } from '../quantities/index.ts';
 
 /** Order of terminals: what can begin like another comes before it. */
@@ -7,7 +6,7 @@ const order = ['WS', 'COMMENT', 'EOL', 'DATE', 'QUANTITY', 'NUMBER', 'STRING', '
 
 /**
  * Builds the tokens with QUANTITY and NUMBER taken from the table of units, so that a unit is written once
- * (in quantities/units.ts) and the grammar, the reader and the formatter cannot come to differ.
+ * (in quantities/units.ts) and the grammar, the reader and the formatter cannot diverge.
  */
 export class RebuildTokenBuilder extends DefaultTokenBuilder {
   override buildTokens(grammar: Grammar, options?: TokenBuilderOptions) {

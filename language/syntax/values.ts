@@ -1,5 +1,4 @@
-import type { CstNode, GrammarAST, ValueType } from 'langium';
-import { DefaultValueConverter } from 'langium';
+import { type CstNode, DefaultValueConverter, type GrammarAST, type ValueType } from 'langium';
 
 /** Text in quotes is the author's own: it stays as written, and nothing in it is an escape. */
 export class RebuildValueConverter extends DefaultValueConverter {

@@ -1,5 +1,5 @@
 /**
- * `node server/build/glyph-advances.ts`: writes the widths of the sheet's font anew, language/documents/drawing/advances.ts. A core that
+ * `node server/build/glyph-advances.ts`: writes the widths of the sheet's font again, language/documents/drawing/advances.ts. A core that
  * reads no files cannot ask the font; a test holds the table to it. `npx biome check --write` lays it out.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
@@ -51,7 +51,7 @@ function lentRuns(): [number, number][] {
   return runs;
 }
 
-/** Letters as they are; what an editor would not show, or would join to its neighbour, as an escape. */
+/** Letters as they are; what an editor would not show, or would join to its neighbor, as an escape. */
 function literal(text: string): string {
   const shown = [...text].map((character) => {
     if (character === "'" || character === '\\') return `\\${character}`;

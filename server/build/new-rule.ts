@@ -1,6 +1,6 @@
 /**
  * `npm run new-rule AREA NAME` writes the files of a new rule: its check, its page, its line in the area's list. Without
- * arguments it rewrites the list of rules in README.md from what the rules say of themselves.
+ * arguments it rewrites the list of rules in README.md from the severity and title of each rule.
  */
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';

@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import type { Metafile } from 'esbuild';
 
-/** One package that stands in what is built, or beside it. */
+/** One package that is in what is built, or beside it. */
 export interface Package {
   readonly name: string;
   readonly version: string;
@@ -24,7 +24,7 @@ export function bundled(metafiles: readonly Metafile[]): string[] {
   return [...new Set(folders)].sort();
 }
 
-/** Packages that stand beside the programs, and not in them: the typesetter, with its native part, and the fonts. */
+/** Packages that are beside the programs, and not in them: the typesetter, with its native part, and the fonts. */
 export function beside(root: string): string[] {
   const typesetter = 'node_modules/@myriaddreamin';
   return [
@@ -34,7 +34,7 @@ export function beside(root: string): string[] {
   ];
 }
 
-/** What a package says of itself. Throws where it says nothing of its license: it must not be packed then. */
+/** A package's description of itself. Throws if it names no license: then it must not be packed. */
 export function packageIn(root: string, folder: string): Package {
   const manifest = JSON.parse(readFileSync(join(root, folder, 'package.json'), 'utf8')) as Record<string, unknown>;
   const license = manifest.license;
@@ -63,7 +63,7 @@ function licenseTexts(folder: string): string[] {
 /** The whole file. */
 export function noticesOf(packages: readonly Package[]): string {
   const head =
-    'Handtight is under the license in LICENSE. It is packed with the following software and fonts, each under its own\nlicense, the text of which follows.';
+    'Handtight is under the license in LICENSE. It is packed with the following software and fonts, each under its own\nlicense, whose text follows.';
   const list = packages.map(({ name, version, license }) => `- ${name} ${version} (${license})`).join('\n');
   const rule = '-'.repeat(80);
   // Those with the very same text share it: a library of many small packages would repeat it a hundred times.

@@ -1,6 +1,6 @@
 /** Writes the JSON schemas that are published with the package, from the zod schemas that the program itself uses. */
 import { mkdirSync, writeFileSync } from 'node:fs';
-import { z } from 'zod';
+import * as z from 'zod';
 import { settingsSchema } from '../../language/config/config.ts';
 import { checkReport } from '../cli/check-schema.ts';
 import { specsReport } from '../cli/specs-schema.ts';

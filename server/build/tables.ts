@@ -8,7 +8,7 @@ import type { VerbObject } from '../../language/syntax/verbs/verb.ts';
 /** A file with a place in it that is made from the table. */
 interface Made {
   readonly path: string;
-  /** What stands before the place, the place, and what stands behind it. */
+  /** The text before the place, the place, and the text after it. */
   readonly place: RegExp;
   readonly text: string;
 }
@@ -94,7 +94,7 @@ export const tables: readonly Made[] = [
   },
 ];
 
-/** The text of a file with its place written anew; null: the place is not found. */
+/** The text of a file with its place rewritten; null: the place is not found. */
 export function written({ place, text }: Made, now: string): string | null {
   return place.test(now) ? now.replace(place, (_, before, __, behind) => `${before}${text}${behind}`) : null;
 }

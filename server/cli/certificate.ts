@@ -16,7 +16,7 @@ export interface CertificateCommandOptions extends PrintCommandOptions {
   readonly today: string;
 }
 
-/** Prints the certificate of a job. Exit code: 0 it is printed, 1 something is missing and no draft was asked for. */
+/** Prints the certificate of a job. Exit code: 0 it is printed, 1 something is missing and no draft was requested. */
 export async function certificateCommand(name: string, options: CertificateCommandOptions): Promise<number> {
   const workspace = await openJobIn(name, options.workspace);
   const { result, job } = workspace;

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 const position = z.object({
   line: z.number().int().nonnegative().describe('Zero-based, as in the Language Server Protocol'),

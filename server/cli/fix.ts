@@ -22,7 +22,7 @@ export interface FixedFile {
 /** What the safe fixes of the files asked about make of them. Writes nothing. */
 export function fixWorkspace(workspace: CliWorkspace): FixedFiles & { readonly changed: readonly FixedFile[] } {
   const { files, settings, asked, result, notRead } = workspace;
-  // A name that seems misspelt may be declared in what could not be read.
+  // A name that seems misspelled may be declared in what could not be read.
   const isWhole =
     notRead.every(({ rule }) => rule !== 'unreadable-file') && files.every(({ text }) => textProblem(text) === null);
   const mayFix = ({ rule, source }: Finding) => asked.has(source.file) && (isWhole || rule !== 'unknown-name');

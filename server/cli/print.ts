@@ -36,7 +36,7 @@ interface Run {
   printed: number;
 }
 
-/** Prints what is named, and the jobs of folders. Exit code: 0 all printed, 1 one has errors and no draft was asked for. */
+/** Prints what is named, and the jobs of folders. Exit code: 0 all printed, 1 one has errors and no draft was requested. */
 export async function printCommand(names: readonly string[], options: PrintCommandOptions): Promise<number> {
   const { workspace, targets, refused: unread, notes } = await findTargets(names, options.workspace);
   for (const one of notes) note(one);

@@ -16,7 +16,7 @@ interface ReplayedStep {
   readonly key: string;
   /** Verb and all objects. */
   readonly words: string;
-  /** How it was come to; empty on the first way through. */
+  /** The path that leads to it; empty on the first path. */
   readonly way: string;
   readonly file: string;
   readonly range: Source['range'];

@@ -1,4 +1,6 @@
+import { isAbsolute } from 'node:path';
 import type { Log, PhysicalLocation, Result } from 'sarif';
+import { URI } from 'vscode-uri';
 import { rules } from '../../language/diagnostics/index.ts';
 import { fullMessage } from '../../language/model/diagnostic.ts';
 import type { Source } from '../../language/model/source.ts';
@@ -51,7 +53,7 @@ export function sarifReport({ findings }: Checked): string {
 
 function physical({ file, range }: Source): PhysicalLocation {
   return {
-    artifactLocation: { uri: encodeURI(file) },
+    artifactLocation: { uri: uriOf(file) },
     region: {
       startLine: range.start.line + 1,
       startColumn: range.start.character + 1,
@@ -59,4 +61,9 @@ function physical({ file, range }: Source): PhysicalLocation {
       endColumn: range.end.character + 1,
     },
   };
+}
+
+/** A file below the current folder is named from there, one elsewhere in full. */
+function uriOf(file: string): string {
+  return isAbsolute(file) ? URI.file(file).toString() : URI.file(`/${file}`).toString().slice('file:///'.length);
 }

@@ -1,5 +1,6 @@
 import { codeFrameColumns } from '@babel/code-frame';
 import pc from 'picocolors';
+import wrapAnsi from 'wrap-ansi';
 import { areaOf } from '../../language/diagnostics/index.ts';
 import { type Finding, fullMessage } from '../../language/model/diagnostic.ts';
 import type { Checked } from './check.ts';
@@ -53,13 +54,7 @@ function frame(finding: Finding, text: string | null): string | null {
 
 function wrapped(message: string): string {
   const width = Math.max(60, Math.min(process.stdout.columns ?? 100, 120)) - 2;
-  const rows: string[] = [];
-  for (const word of message.split(' ')) {
-    const row = rows.at(-1);
-    if (row !== undefined && row.length + 1 + word.length <= width) rows[rows.length - 1] = `${row} ${word}`;
-    else rows.push(word);
-  }
-  return rows.map((row) => `  ${row}`).join('\n');
+  return wrapAnsi(message, width).replace(/^/gmu, '  ');
 }
 
 function summary({ files, errors, warnings, findings, settings }: Checked): string {

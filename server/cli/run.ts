@@ -1,6 +1,6 @@
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import pc from 'picocolors';
-import { z } from 'zod';
+import * as z from 'zod';
 import { languages } from '../../language/i18n/index.ts';
 import manifest from '../../package.json' with { type: 'json' };
 import type { CheckFormat } from './check.ts';

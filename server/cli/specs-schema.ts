@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 const place = z.object({
   file: z.string().describe('Path from the current folder'),

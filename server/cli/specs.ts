@@ -1,5 +1,6 @@
 import pc from 'picocolors';
-import { missingCount, type Specs, specsHtml, specsOf, specsText } from '../../language/documents/specs/index.ts';
+import { specsHtml, specsText } from '../../language/documents/renderers/index.ts';
+import { missingCount, type Specs, specsOf } from '../../language/documents/specs/index.ts';
 import { shownPath } from '../host/files/find-files.ts';
 import { htmlFonts } from '../host/print/fonts.ts';
 import { WriteError, writeWhole } from '../host/print/write.ts';

@@ -7,7 +7,7 @@ import { nearest } from '../../language/syntax/nearest.ts';
 import { FileFinder, shownPath } from '../host/files/find-files.ts';
 import { undeclared } from './undeclared.ts';
 import { UsageError } from './usage-error.ts';
-import { type CliWorkspace, openWorkspace } from './workspace.ts';
+import { type CliWorkspace, excludedHere, openWorkspace } from './workspace.ts';
 
 /** Something that prints. Without a job the sheet is blank. */
 export interface Target {
@@ -17,9 +17,9 @@ export interface Target {
 
 export interface Targets {
   readonly workspace: CliWorkspace;
-  /** Each once, in the order asked for. */
+  /** Each once, in the order requested. */
   readonly targets: readonly Target[];
-  /** Why something that was asked for has no sheet. */
+  /** Why something that was requested has no sheet. */
   readonly refused: readonly string[];
   /** What was taken, where it is not plain. */
   readonly notes: readonly string[];
@@ -68,7 +68,7 @@ export async function findTargets(names: readonly string[], around: string): Pro
 
 /**
  * Reads the workspace, and with it the folders that lie outside. One that has the name of a job or a procedure is not
- * asked for, and must not bring its files in.
+ * requested, and must not bring its files in.
  */
 async function openWith(around: string, files: readonly string[], folders: Folders): Promise<CliWorkspace> {
   if (folders.size > 0 && files.length === 0 && (await folderAt(around, around)).files.length === 0)
@@ -162,8 +162,9 @@ function isFolder(name: string): boolean {
 async function folderAt(path: string, around: string): Promise<Folder> {
   const finder = new FileFinder();
   // What the workspace has found keeps the name that it has there.
-  await finder.at(around);
-  const found = await finder.at(path);
+  const isExcluded = await excludedHere();
+  await finder.at(around, isExcluded);
+  const found = await finder.at(path, isExcluded);
   if ('problem' in found) throw new UsageError(found.problem);
   return {
     files: found.files.filter((file) => file.endsWith('.rebuild')).map(shownPath),

@@ -1,9 +1,12 @@
-import { isSettings, type SettingsFile } from '../../language/config/config.ts';
+import { dirname, resolve } from 'node:path';
+import { isSettings, readSettings, type SettingsFile } from '../../language/config/config.ts';
 import { Checker, type CheckResult, type SourceFile } from '../../language/db/workspace.ts';
 import type { Finding } from '../../language/model/diagnostic.ts';
-import { FileFinder, isRead, settingsAt, shownPath } from '../host/files/find-files.ts';
+import { excludedBy, FileFinder, type IsExcluded, settingsAt, shownPath } from '../host/files/find-files.ts';
 import { idleSettings, unreadFinding } from '../host/files/not-read.ts';
-import { type ReadText, readText } from '../host/files/read-text.ts';
+import { readText } from '../host/files/read-text.ts';
+import { isRead } from '../host/files/which-files.ts';
+import type { ReadText } from '../host/host.ts';
 import { note } from './say.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -26,13 +29,20 @@ export interface CliWorkspace {
  */
 export async function openWorkspace(paths: readonly string[], around: string | undefined): Promise<CliWorkspace> {
   const finder = new FileFinder();
-  const asked = await filesOf(finder, paths.length === 0 ? ['.'] : paths);
+  const settings = await settingsInForce();
+  const isExcluded = excludes(settings);
+  const asked = await filesOf(finder, paths.length === 0 ? ['.'] : paths, isExcluded);
   const stray = paths.find((path) => asked.includes(shownPath(path)) && !isRead(path));
   if (stray !== undefined)
     throw new UsageError(`${stray} is not a .rebuild file. Give one, or a folder that has some.`);
   const unread = [...finder.unread];
   const alone = paths.length > 0 && paths.every((path) => path.endsWith('.rebuild'));
-  const near = around !== undefined ? await filesOf(finder, [around]) : alone ? await filesOf(finder, ['.']) : [];
+  const near =
+    around !== undefined
+      ? await filesOf(finder, [around], isExcluded)
+      : alone
+        ? await filesOf(finder, ['.'], isExcluded)
+        : [];
   const named = new Set(paths.map(shownPath));
   if (!asked.some((path) => !isSettings(path) || named.has(path)) && unread.length === 0)
     throw new UsageError(
@@ -47,7 +57,6 @@ export async function openWorkspace(paths: readonly string[], around: string | u
     else if (named.has(path)) throw new UsageError(`${path}: ${whyNot(read)}`);
     else notRead.set(path, whyNot(read));
   }
-  const settings = await settingsInForce();
   const idle = found.filter((path) => isSettings(path) && path !== settings?.uri);
   return {
     files,
@@ -81,14 +90,23 @@ async function settingsInForce(): Promise<SettingsFile | null> {
   return read.kind === 'text' ? { uri, text: read.text } : { uri, unreadable: whyNot(read) };
 }
 
+/** What is not read in this run, by the settings in force. */
+export async function excludedHere(): Promise<IsExcluded> {
+  return excludes(await settingsInForce());
+}
+
+function excludes(settings: SettingsFile | null): IsExcluded {
+  return settings === null ? () => false : excludedBy(dirname(resolve(settings.uri)), readSettings(settings).exclude);
+}
+
 function whyNot(read: Exclude<ReadText, { kind: 'text' }>): string {
   return read.kind === 'gone' ? 'This file disappeared while it was being read. Run the command again.' : read.message;
 }
 
-async function filesOf(finder: FileFinder, paths: readonly string[]): Promise<string[]> {
+async function filesOf(finder: FileFinder, paths: readonly string[], isExcluded: IsExcluded): Promise<string[]> {
   const found: string[] = [];
   for (const path of paths) {
-    const at = await finder.at(path);
+    const at = await finder.at(path, isExcluded);
     if ('problem' in at) throw new UsageError(at.problem);
     found.push(...at.files.map(shownPath));
   }

@@ -1,13 +1,13 @@
 /** One call for many that come close after each other. */
 export interface Debounced {
-  /** Asks for a call; it comes when nobody has asked for a while. */
+  /** Requests a call; it is made once no request has come for a while. */
   ask(): void;
   cancel(): void;
 }
 
-/** @param delay quiet time before the call, ms */
+/** @param delay time without another request before the call, ms */
 export function debounce(call: () => void, delay: number): Debounced {
-  let timer: NodeJS.Timeout | undefined;
+  let timer: ReturnType<typeof setTimeout> | undefined;
   return {
     ask() {
       clearTimeout(timer);

@@ -1,19 +1,10 @@
 /** Findings, in the protocol's terms. */
 import { type Diagnostic, DiagnosticSeverity, DiagnosticTag } from 'vscode-languageserver-types';
-import { type Finding, type Severity, shortMessage } from '../../language/model/diagnostic.ts';
+import { isUnnecessary, problemText } from '../../language/ide/problem.ts';
+import type { Finding, Severity } from '../../language/model/diagnostic.ts';
 
-/** What stands behind a diagnostic's source in the editor. */
-export const diagnosticSource = 'handtight';
-
-/** Findings of what is written and does nothing: the editor shows it faded. */
-const unnecessary = new Set([
-  'allow-without-effect',
-  'spec-unused',
-  'part-unused',
-  'step-unreachable',
-  'nothing-done-here',
-  'repair-changes-nothing',
-]);
+/** Who says it, in the editor's list of problems. */
+const diagnosticSource = 'handtight';
 
 /**
  * A finding as a diagnostic: its code is the rule, and the code's link opens the rule's page.
@@ -32,8 +23,8 @@ export function diagnosticOf(
     code: finding.rule,
     ...(page === null ? {} : { codeDescription: { href: page } }),
     source: diagnosticSource,
-    message: finding.step === undefined ? shortMessage(finding) : `Step ${finding.step}: ${shortMessage(finding)}`,
-    ...(unnecessary.has(finding.rule) ? { tags: [DiagnosticTag.Unnecessary] } : {}),
+    message: problemText(finding),
+    ...(isUnnecessary(finding) ? { tags: [DiagnosticTag.Unnecessary] } : {}),
     ...(finding.related === undefined
       ? {}
       : {

@@ -3,23 +3,15 @@
  * workspace is checked as a whole, once for each state, because names are visible across its files; what is open from
  * elsewhere is checked for itself.
  */
-import { relative } from 'node:path';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
-import { isSettings, type SettingsFile } from '../../language/config/config.ts';
+import { isSettings, type SettingsFile, settingsName } from '../../language/config/config.ts';
+import type { CheckedFiles } from '../../language/db/printed-content.ts';
 import { Checker, type CheckResult, type SourceFile } from '../../language/db/workspace.ts';
+import type { Snapshot } from '../../language/ide/snapshot.ts';
 import type { Finding } from '../../language/model/diagnostic.ts';
-import type { CheckedFiles } from '../host/files/content-hash.ts';
-import { FileFinder, isPassedOver, isRead, settingsAt } from '../host/files/find-files.ts';
 import { idleSettings, unreadFinding } from '../host/files/not-read.ts';
-import { type ReadText, readText } from '../host/files/read-text.ts';
-import { canonicalUri, pathOfUri, uriOfPath } from './uris.ts';
-
-/** A folder of the workspace. */
-interface Folder {
-  /** Ends with a slash. */
-  readonly uri: string;
-  readonly path: string;
-}
+import { isPassedOver, isRead } from '../host/files/which-files.ts';
+import type { Files, FoundFolder, FoundWorkspace, ReadText } from '../host/host.ts';
 
 /** Files that are checked together. */
 interface World {
@@ -28,75 +20,95 @@ interface World {
   result: CheckResult | null;
 }
 
-export class Library {
-  readonly #disk = new Map<string, ReadText>();
+export class DocumentStore {
+  readonly #files: Files;
+  #disk = new Map<string, ReadText>();
   readonly #open = new Map<string, TextDocument>();
-  #folders: readonly Folder[] = [];
+  #folders: readonly FoundFolder[] = [];
+  /** What `#folderOf` has answered since the folders were read. */
+  readonly #folderOfUri = new Map<string, string | undefined>();
+  #last: Promise<void> = Promise.resolve();
   /** By folder, or by the file where it is outside all of them. */
   readonly #worlds = new Map<string, World>();
 
-  /** Reads every file below the folders; what was known of the disk before is forgotten. */
-  async scan(folders: readonly string[]): Promise<void> {
-    this.#disk.clear();
-    this.#worlds.clear();
-    this.#folders = folders.flatMap((folder) => {
-      const path = pathOfUri(folder);
-      return path === null ? [] : [{ uri: `${canonicalUri(folder).replace(/\/$/u, '')}/`, path }];
-    });
-    const finder = new FileFinder();
-    for (const { path: folder } of this.#folders) {
-      const found = await finder.at(folder);
-      if ('problem' in found) {
-        this.#disk.set(uriOfPath(folder), { kind: 'unreadable', message: found.problem });
-        continue;
-      }
-      for (const path of found.files) this.#disk.set(uriOfPath(path), await readText(path));
-      // It may lie above the folder.
-      const settings = settingsAt(folder);
-      if (settings !== null) this.#disk.set(uriOfPath(settings), await readText(settings));
-    }
-    for (const { path, message } of finder.unread) this.#disk.set(uriOfPath(path), { kind: 'unreadable', message });
+  constructor(files: Files) {
+    this.#files = files;
   }
 
-  /** Reads a file again that came, changed or went. */
-  async refresh(uri: string): Promise<void> {
-    const path = pathOfUri(uri);
-    if (path === null || !isRead(path)) return;
-    // A file from elsewhere counts while it is open, and one in a folder that is passed over never does.
-    const isKnown = this.#disk.has(canonicalUri(uri));
-    if (isKnown || !this.#folders.every((folder) => isPassedOver(relative(folder.path, path)))) {
-      const read = await readText(path);
-      if (read.kind === 'gone') this.#disk.delete(canonicalUri(uri));
-      else this.#disk.set(canonicalUri(uri), read);
+  /** Reads every file below the folders; what was known of the disk before is forgotten. */
+  scan(folders: readonly string[]): Promise<void> {
+    return this.#inTurn(async () => this.#take(await this.#files.find(folders)));
+  }
+
+  /** Reads a file again that came, changed or went. Where the settings leave out other files than before, all are. */
+  refresh(uri: string): Promise<void> {
+    return this.#inTurn(() => this.#refresh(uri));
+  }
+
+  /** One reading after the other: an older one must not replace a newer one. */
+  #inTurn(reading: () => Promise<void>): Promise<void> {
+    const done = this.#last.then(reading);
+    this.#last = done.catch(() => {});
+    return done;
+  }
+
+  async #take({ folders, files, unread }: FoundWorkspace): Promise<void> {
+    const disk = new Map<string, ReadText>();
+    for (const uri of files) disk.set(uri, await this.#files.read(uri));
+    for (const { uri, message } of unread) disk.set(uri, { kind: 'unreadable', message });
+    this.#disk = disk;
+    this.#folders = folders;
+    this.#worlds.clear();
+    this.#folderOfUri.clear();
+  }
+
+  async #refresh(uri: string): Promise<void> {
+    if (!isRead(uri)) return;
+    const key = this.canonical(uri);
+    if (isSettings(key)) {
+      const found = await this.#files.find(this.#folders.map((folder) => folder.uri));
+      const patterns = (folders: readonly FoundFolder[]) => JSON.stringify(folders.map(({ exclude }) => exclude));
+      if (patterns(found.folders) !== patterns(this.#folders)) return this.#take(found);
+    }
+    // A file from elsewhere counts while it is open, and one that is left out never does.
+    if (this.#disk.has(key) || this.#folderOf(key) !== undefined) {
+      const read = await this.#files.read(key);
+      if (read.kind === 'gone') this.#disk.delete(key);
+      else this.#disk.set(key, read);
     }
     this.#changed(uri);
   }
 
   /** What the editor holds goes over what is on the disk. */
   open(document: TextDocument): void {
-    this.#open.set(canonicalUri(document.uri), document);
+    this.#open.set(this.canonical(document.uri), document);
     this.#changed(document.uri);
   }
 
   /** From here on the disk's text holds; a file that is gone from the disk is gone. */
   close(document: TextDocument): void {
-    this.#open.delete(canonicalUri(document.uri));
+    this.#open.delete(this.canonical(document.uri));
     this.#changed(document.uri);
-    this.#worlds.delete(canonicalUri(document.uri));
+    this.#worlds.delete(this.canonical(document.uri));
   }
 
   /** The open document of a URI in any spelling. */
   document(uri: string): TextDocument | undefined {
-    return this.#open.get(canonicalUri(uri));
+    return this.#open.get(this.canonical(uri));
   }
 
   /** Text of a file, open or on the disk. */
   text(uri: string): string | null {
-    const key = canonicalUri(uri);
+    const key = this.canonical(uri);
     const open = this.#open.get(key);
     if (open !== undefined) return open.getText();
     const read = this.#disk.get(key);
     return read?.kind === 'text' ? read.text : null;
+  }
+
+  /** The spelling of a URI that findings and symbols have. */
+  canonical(uri: string): string {
+    return this.#files.canonical(uri);
   }
 
   /** The client's own spelling of a URI of the index. */
@@ -105,19 +117,19 @@ export class Library {
   }
 
   isOpen(uri: string): boolean {
-    return this.#open.has(canonicalUri(uri));
+    return this.#open.has(this.canonical(uri));
   }
 
   /** Files that were found and are not read, each with the reason. */
   notRead(): Finding[] {
-    const inForce = new Set(this.#folders.map((folder) => this.#settingsOf(folder)?.uri));
+    const inForce = new Set(this.#folders.map(({ uri }) => this.#settingsOf(uri)?.uri));
     return this.#uris().flatMap((uri) => {
       if (inForce.has(uri)) return [];
       const read = this.#open.has(uri) ? undefined : this.#disk.get(uri);
       if (read?.kind === 'unreadable') return [unreadFinding(uri, read.message)];
       if (!isSettings(uri)) return [];
-      const instead = this.#settingsOf(this.#folderOf(uri) ?? this.#folders[0])?.uri;
-      return [idleSettings(uri, instead === undefined ? null : (pathOfUri(instead) ?? instead))];
+      const instead = this.#settingsOf(this.#folderOf(uri) ?? this.#folders[0]?.uri)?.uri;
+      return [idleSettings(uri, instead === undefined ? null : this.#files.shown(instead))];
     });
   }
 
@@ -134,6 +146,11 @@ export class Library {
   /** The same, with the texts that it was made from. */
   checked(uri: string): CheckedFiles {
     return { files: this.files(uri), result: this.check(uri) };
+  }
+
+  /** The same, to answer questions from. */
+  snapshot(uri: string): Snapshot {
+    return { result: this.check(uri), textOf: (file) => this.text(file) };
   }
 
   /** The checks of everything, each with the files whose findings it gives. */
@@ -162,23 +179,30 @@ export class Library {
     return [...new Set([...this.#disk.keys(), ...this.#open.keys()])].sort();
   }
 
-  /** The innermost folder that holds a file. */
-  #folderOf(uri: string): Folder | undefined {
+  /** The innermost folder that holds a file, unless it is left out there: then it is a file from elsewhere. */
+  #folderOf(uri: string): string | undefined {
+    if (this.#folderOfUri.has(uri)) return this.#folderOfUri.get(uri);
     const holding = this.#folders.filter((folder) => uri.startsWith(folder.uri));
-    return holding.length === 0
-      ? undefined
-      : holding.reduce((inner, folder) => (folder.uri.length > inner.uri.length ? folder : inner));
+    const inner = holding.sort((one, other) => other.uri.length - one.uri.length)[0];
+    const isLeftOut = inner !== undefined && (isPassedOver(uri.slice(inner.uri.length)) || inner.isExcluded(uri));
+    const found = isLeftOut ? undefined : inner?.uri;
+    this.#folderOfUri.set(uri, found);
+    return found;
+  }
+
+  #isFolder(world: string): boolean {
+    return this.#folders.some(({ uri }) => uri === world);
   }
 
   /** The folder that holds a file; the file itself where none does. Without folders all is one. */
   #worldOf(uri: string): string {
-    const key = canonicalUri(uri);
-    return this.#folderOf(key)?.uri ?? (this.#folders.length === 0 ? '' : key);
+    const key = this.canonical(uri);
+    return this.#folderOf(key) ?? (this.#folders.length === 0 ? '' : key);
   }
 
   /** A file from elsewhere sees the names of the workspace, and its own before them; nothing there sees it. */
   #filesOf(world: string): SourceFile[] {
-    const isOutside = world !== '' && this.#folders.every(({ uri }) => uri !== world);
+    const isOutside = world !== '' && !this.#isFolder(world);
     const uris = this.#uris().filter((uri) =>
       isOutside ? uri !== world && this.#folderOf(uri) !== undefined : this.#worldOf(uri) === world,
     );
@@ -188,21 +212,22 @@ export class Library {
     });
   }
 
-  /** The settings that a check goes by: a file from elsewhere is checked by those of the first folder. */
+  /** The settings for a check: a file from elsewhere is checked with those of the first folder. */
   #settingsIn(world: string): SettingsFile | null {
-    return this.#settingsOf(this.#folders.find(({ uri }) => uri === world) ?? this.#folders[0]);
+    return this.#settingsOf(this.#isFolder(world) ? world : this.#folders[0]?.uri);
   }
 
   /** The settings file in force in a folder: its own, or the nearest above it. */
-  #settingsOf(folder: Folder | undefined): SettingsFile | null {
-    if (folder === undefined) return null;
-    const path = settingsAt(folder.path, (one) => this.#disk.has(uriOfPath(one)) || this.#open.has(uriOfPath(one)));
-    if (path === null) return null;
-    const uri = uriOfPath(path);
-    const text = this.text(uri);
-    if (text !== null) return { uri, text };
-    const read = this.#disk.get(uri);
-    return { uri, unreadable: read?.kind === 'unreadable' ? read.message : 'It is no longer there.' };
+  #settingsOf(folder: string | undefined): SettingsFile | null {
+    for (let at = folder; at !== undefined; at = above(at)) {
+      const uri = `${at}${settingsName}`;
+      const text = this.text(uri);
+      if (text !== null) return { uri, text };
+      const read = this.#disk.get(uri);
+      if (read?.kind === 'unreadable') return { uri, unreadable: read.message };
+      if (read !== undefined) return { uri, unreadable: 'It is no longer there.' };
+    }
+    return null;
   }
 
   #checkOf(key: string): CheckResult {
@@ -215,8 +240,12 @@ export class Library {
   /** Forgets the checks that a file has a part in. */
   #changed(uri: string): void {
     const own = this.#worldOf(uri);
-    const isFolder = (key: string) => this.#folders.some((folder) => folder.uri === key);
     for (const [key, world] of this.#worlds)
-      if (key === own || isSettings(uri) || (isFolder(own) && !isFolder(key))) world.result = null;
+      if (key === own || isSettings(uri) || (this.#isFolder(own) && !this.#isFolder(key))) world.result = null;
   }
+}
+
+/** The folder around one, with a slash at its end; undefined for the outermost. */
+function above(folder: string): string | undefined {
+  return /^(.*[^/]\/|[^/]*\/{3})[^/]+\/$/u.exec(folder)?.[1];
 }

@@ -1,5 +1,7 @@
-/** The language server's entry in Node: over the channel that the editor names (`--node-ipc`, `--stdio`). */
-import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
-import { serve } from './server.ts';
+/** The language server's entry in Node. Bundled, what it loads is a file of its own, which a second start need not compile. */
+import module from 'node:module';
 
-serve(createConnection(ProposedFeatures.all));
+// Node 20 does not know how: there it only starts a little later.
+module.enableCompileCache?.();
+
+void import('./node-main.ts');

@@ -1,44 +1,34 @@
-/** The request `handtight/print`: the sheet of what stands at a place, as a PDF in a folder. */
+/** The request `handtight/print`: the sheet of what is at a place, as a PDF in a folder. */
+import type * as z from 'zod';
+import { printedContent } from '../../language/db/printed-content.ts';
+import { countOf, sheetFor } from '../../language/ide/pages.ts';
+import { printTargetAt, titleOf } from '../../language/ide/print-target.ts';
+import type { Host } from '../host/host.ts';
+import type { DocumentStore } from './document-store.ts';
+import type { PrintResult, printParams } from './requests.ts';
 
-import type { z } from 'zod';
-import { printedAs } from '../../language/config/config.ts';
-import { sheetOf } from '../../language/documents/traveler/index.ts';
-import { contentHash } from '../host/files/content-hash.ts';
-import { printSheet } from '../host/print/index.ts';
-import { sheetNames } from '../host/print/sheet-name.ts';
-import type { Library } from './document-store.ts';
-import { subjectAt } from './print-target.ts';
-import type { PrintAnswer, printQuestion } from './requests.ts';
-import { pathOfUri, uriOfPath } from './uris.ts';
+const noPrinter =
+  'A PDF cannot be made in a browser. Print with the desktop editor, or with the command handtight print. Handtight: Open Sheet to the Side shows the same sheet here.';
 
-/** Prints, unless there are errors and no draft was asked for. A file that cannot be written is an answer, not a defect. */
+/** Prints, unless there are errors and no draft was requested. A file that cannot be written is a result, not a defect. */
 export async function printAt(
-  library: Library,
-  { uri, position, folder, paper, draft }: z.output<typeof printQuestion>,
-): Promise<PrintAnswer> {
-  const found = subjectAt(library, uri, position);
+  store: DocumentStore,
+  host: Host,
+  { uri, position, folder, paper, draft }: z.output<typeof printParams>,
+): Promise<PrintResult> {
+  if (host.printer === null) return { kind: 'none', reason: noPrinter };
+  const checked = store.checked(uri);
+  const { result } = checked;
+  const found = printTargetAt(result, store.canonical(uri), position);
   if (found.kind === 'none') return found;
-  const to = pathOfUri(folder);
-  if (to === null) return { kind: 'none', reason: `There is no folder on this machine's disk behind ${folder}.` };
-  const { subject } = found;
-  const { procedure, job, findings, symbol } = subject;
-  const errors = findings.filter(({ severity }) => severity === 'error').length;
-  if (errors > 0 && !draft) return { kind: 'errors', title: symbol.title === '' ? symbol.name : symbol.title, errors };
-  const sheet = sheetOf(procedure, {
-    job,
-    number: null,
-    ...printedAs(library.check(uri).sheet, { paper }),
-    draft,
-    findings,
-    hash: contentHash(subject, library.checked(uri)),
-  });
+  const { target } = found;
+  const errors = countOf(target, 'error');
+  if (errors > 0 && !draft) return { kind: 'errors', title: titleOf(target), errors };
+  const hash = await host.hash(printedContent(target, checked));
   try {
-    const { files, notes } = printSheet(sheet, {
-      formats: ['pdf'],
-      to,
-      name: sheetNames(library.check(uri))(subject, draft),
-    });
-    return { kind: 'printed', file: uriOfPath(files[0]!), draft, notes };
+    const sheet = sheetFor(target, result, { hash, draft, paper });
+    const file = await host.printer.print(sheet, { folder, printed: target, result, draft });
+    return { kind: 'printed', file: file.uri, draft, notes: file.notes };
   } catch (error) {
     return { kind: 'none', reason: error instanceof Error ? error.message : String(error) };
   }

@@ -1,8 +1,7 @@
 /** Pushes diagnostics: each file's when they change, and an empty list when it has none left. */
 import type { Connection, Diagnostic } from 'vscode-languageserver';
-import type { Severity } from '../../language/model/diagnostic.ts';
-import { diagnosticOf } from './diagnostics.ts';
-import type { Library } from './document-store.ts';
+import type { Finding, Severity } from '../../language/model/diagnostic.ts';
+import type { DocumentStore } from './document-store.ts';
 import type { CheckedNotification } from './requests.ts';
 
 /** Most diagnostics that are sent for one file: a file of another kind would flood the list of problems. */
@@ -10,39 +9,34 @@ const mostOfFile = 500;
 
 export class Publisher {
   readonly #connection: Connection;
-  readonly #library: Library;
-  readonly #rulePage: (rule: string) => string | null;
+  readonly #store: DocumentStore;
+  readonly #diagnosticOf: (finding: Finding) => Diagnostic;
   /** What was sent last, by client URI: nothing is sent twice. */
   readonly #sent = new Map<string, string>();
 
-  constructor(connection: Connection, library: Library, rulePage: (rule: string) => string | null) {
+  constructor(connection: Connection, store: DocumentStore, diagnosticOf: (finding: Finding) => Diagnostic) {
     this.#connection = connection;
-    this.#library = library;
-    this.#rulePage = rulePage;
+    this.#store = store;
+    this.#diagnosticOf = diagnosticOf;
   }
 
   /** Checks, and sends what differs from what the client has. */
   publish(scope: 'workspace' | 'open'): CheckedNotification {
     const findings = [
-      ...this.#library
+      ...this.#store
         .checks()
         .flatMap(({ result, files }) => result.findings.filter(({ source }) => files.has(source.file))),
-      ...this.#library.notRead(),
+      ...this.#store.notRead(),
     ];
     const byFile = new Map<string, Diagnostic[]>();
     const add = (uri: string, diagnostic: Diagnostic) => {
-      if (scope === 'open' && !this.#library.isOpen(uri)) return;
-      const key = this.#library.clientUri(uri);
+      if (scope === 'open' && !this.#store.isOpen(uri)) return;
+      const key = this.#store.clientUri(uri);
       const list = byFile.get(key) ?? [];
       byFile.set(key, list);
       if (list.length < mostOfFile) list.push(diagnostic);
     };
-    for (const finding of findings) {
-      add(
-        finding.source.file,
-        diagnosticOf(finding, this.#rulePage, (uri) => this.#library.clientUri(uri)),
-      );
-    }
+    for (const finding of findings) add(finding.source.file, this.#diagnosticOf(finding));
 
     for (const uri of this.#sent.keys()) if (!byFile.has(uri)) byFile.set(uri, []);
     for (const [uri, diagnostics] of byFile) {
@@ -50,12 +44,12 @@ export class Publisher {
       if (this.#sent.get(uri) === text) continue;
       if (diagnostics.length === 0) this.#sent.delete(uri);
       else this.#sent.set(uri, text);
-      const version = this.#library.document(uri)?.version;
+      const version = this.#store.document(uri)?.version;
       void this.#connection.sendDiagnostics({ uri, diagnostics, ...(version === undefined ? {} : { version }) });
     }
     const count = (severity: Severity) => findings.filter((finding) => finding.severity === severity).length;
     return {
-      files: this.#library.count(),
+      files: this.#store.count(),
       errors: count('error'),
       warnings: count('warning'),
     };

@@ -1,14 +1,14 @@
-/** The sheet of what stands at a place of a document: {@link SheetQuestion} to {@link SheetAnswer}. */
+/** The sheet of what is at a place of a document: {@link SheetParams} to {@link SheetResult}. */
 export const sheetMethod = 'handtight/sheet';
 
-/** The specifications of what stands at a place of a document: {@link SheetQuestion} to {@link SpecsAnswer}. */
+/** The specifications of what is at a place of a document: {@link SheetParams} to {@link SpecsResult}. */
 export const specsMethod = 'handtight/specs';
 
-/** Prints what stands at a place of a document: {@link PrintQuestion} to {@link PrintAnswer}. */
+/** Prints what is at a place of a document: {@link PrintParams} to {@link PrintResult}. */
 export const printMethod = 'handtight/print';
 
-/** Finds what a printed sheet was made of: {@link OriginQuestion} to {@link OriginAnswer}. */
-export const originMethod = 'handtight/origin';
+/** Finds what a printed sheet was made from, by the link on it: {@link PrintLinkParams} to {@link PrintLinkResult}. */
+export const printLinkMethod = 'handtight/printLink';
 
 /** Sent by the server after each check: {@link CheckedNotification}. */
 export const checkedMethod = 'handtight/checked';

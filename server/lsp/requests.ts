@@ -2,20 +2,21 @@
  * The requests and notifications that the protocol does not have. What comes in passes a schema at the door;
  * what goes out is typed here, for the client to share.
  */
-import { z } from 'zod';
+import * as z from 'zod';
+import type { SheetPage, SpecsPage } from '../../language/ide/pages.ts';
 
 const position = z.strictObject({ line: z.int().min(0), character: z.int().min(0) });
 const documentUri = z.string().min(1).max(4096);
 
-/** What is asked for a sheet, or for the specifications: the procedure or job of `uri` that holds `position`; without one, the first. */
-export const sheetQuestion = z.strictObject({ uri: documentUri, position: position.optional() });
-export type SheetQuestion = z.infer<typeof sheetQuestion>;
+/** Parameters for a sheet, or for the specifications: the procedure or job of `uri` that holds `position`; without one, the first. */
+export const sheetParams = z.strictObject({ uri: documentUri, position: position.optional() });
+export type SheetParams = z.infer<typeof sheetParams>;
 
 /** Paper that sheets are laid out for. */
-export const paperSizes = ['a4', 'letter'] as const;
+const paperSizes = ['a4', 'letter'] as const;
 
-/** What is asked to print; `folder` is a file URI. A `draft` prints in spite of errors, with a watermark. */
-export const printQuestion = z.strictObject({
+/** Parameters for a print; `folder` is a file URI. A `draft` prints in spite of errors, with a watermark. */
+export const printParams = z.strictObject({
   uri: documentUri,
   position: position.optional(),
   folder: documentUri,
@@ -23,13 +24,13 @@ export const printQuestion = z.strictObject({
   paper: z.enum(paperSizes).optional(),
   draft: z.boolean().default(false),
 });
-export type PrintQuestion = z.input<typeof printQuestion>;
+export type PrintParams = z.input<typeof printParams>;
 
 const name = z.string().max(400);
 
 /** What the code on a sheet says: the procedure's name, the job's or nothing, the first digits of the hash. */
-export const originQuestion = z.strictObject({ procedure: name, job: name, hash: z.string().max(64) });
-export type OriginQuestion = z.infer<typeof originQuestion>;
+export const printLinkParams = z.strictObject({ procedure: name, job: name, hash: z.string().max(64) });
+export type PrintLinkParams = z.infer<typeof printLinkParams>;
 
 /**
  * Options of `initialize`. `rulePages` is the URI of the folder that holds the pages of the rules, `explainCommand` a command
@@ -45,34 +46,29 @@ export const settings = z.object({
   hints: z.object({ shims: z.boolean().default(true) }).default({ shims: true }),
 });
 
-/** A page that stands beside the editor, as a whole HTML document. Lines are zero-based. */
-interface Page {
-  readonly html: string;
-  readonly title: string;
+interface OfDocument {
   /** The document, as `data-source-file` in the page spells it. */
   readonly file: string;
-  /** Lines of the declaration that the page is of; another place in it needs no other page. */
-  readonly lines: { readonly first: number; readonly last: number };
 }
 
 /** A sheet, or why there is none. */
-export type SheetAnswer =
-  | (Page & { readonly kind: 'sheet'; readonly errors: number; readonly warnings: number })
+export type SheetResult =
+  | (SheetPage & OfDocument & { readonly kind: 'sheet' })
   | { readonly kind: 'none'; readonly reason: string };
 
 /** The specifications of a procedure, or why there are none. */
-export type SpecsAnswer =
-  | (Page & { readonly kind: 'specs'; readonly missing: number })
+export type SpecsResult =
+  | (SpecsPage & OfDocument & { readonly kind: 'specs' })
   | { readonly kind: 'none'; readonly reason: string };
 
 /** The file that was printed, or why it was not. */
-export type PrintAnswer =
+export type PrintResult =
   | { readonly kind: 'printed'; readonly file: string; readonly draft: boolean; readonly notes: readonly string[] }
   | { readonly kind: 'errors'; readonly title: string; readonly errors: number }
   | { readonly kind: 'none'; readonly reason: string };
 
-/** Where the procedure or the job of a printed sheet stands, and whether its text is still what was printed. */
-export type OriginAnswer =
+/** Where the procedure or the job of a printed sheet is, and whether its text is still what was printed. */
+export type PrintLinkResult =
   | {
       readonly kind: 'found';
       readonly uri: string;

@@ -1,6 +1,6 @@
 /**
- * The language server: the protocol on one side, the library of files and its check on the other. Each feature is a
- * function in a file of its own; this one only connects them.
+ * The language server: the protocol on one side, `language/ide/` on the other, and between them the documents. It decides
+ * nothing about the language.
  */
 import {
   CodeActionKind,
@@ -9,48 +9,51 @@ import {
   DidChangeWatchedFilesNotification,
   ErrorCodes,
   type InitializeResult,
+  InlayHintKind,
+  type Location,
   ResponseError,
   TextDocumentSyncKind,
   TextDocuments,
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { isSettings } from '../../language/config/config.ts';
-import { rules } from '../../language/diagnostics/index.ts';
-import { codeActions, fixAll, fixAllKind } from './code-actions.ts';
-import { completions } from './completion.ts';
+import { actionsIn, allSafeChanges } from '../../language/ide/code-actions.ts';
+import { completionsAt } from '../../language/ide/completion/completions.ts';
+import { definitionsAt } from '../../language/ide/definition.ts';
+import { hoverAt } from '../../language/ide/hover.ts';
+import { inlayHintsIn } from '../../language/ide/inlay-hints.ts';
+import { outlineOf } from '../../language/ide/outline.ts';
+import { rulePage } from '../../language/ide/problem.ts';
+import type { Finding } from '../../language/model/diagnostic.ts';
+import type { Host } from '../host/host.ts';
+import { codeAction, fixAll, fixAllKind } from './code-actions.ts';
+import { completionItem } from './completion.ts';
 import { debounce } from './debounce.ts';
 import { diagnosticOf } from './diagnostics.ts';
-import { Library } from './document-store.ts';
-import { definitionAt, hoverAt } from './hover.ts';
-import { inlayHints } from './inlay-hints.ts';
-import { sheetAt } from './preview.ts';
-import { printAt } from './print.ts';
-import { originOf } from './print-link.ts';
+import { DocumentStore } from './document-store.ts';
+import { resolvePrintLink } from './print-link.ts';
 import { Publisher } from './publish.ts';
-import { checkedMethod, originMethod, printMethod, sheetMethod, specsMethod } from './request-names.ts';
+import { checkedMethod, printLinkMethod, printMethod, sheetMethod, specsMethod } from './request-names.ts';
 import {
   initializationOptions,
-  type OriginAnswer,
-  originQuestion,
-  type PrintAnswer,
-  printQuestion,
-  type SheetAnswer,
-  type SpecsAnswer,
+  type PrintLinkResult,
+  type PrintResult,
+  printLinkParams,
+  printParams,
+  type SheetResult,
+  type SpecsResult,
   settings as settingsSchema,
-  sheetQuestion,
+  sheetParams,
 } from './requests.ts';
-import { rulePages } from './rule-pages.ts';
-import { specsAt } from './specs.ts';
-import { documentSymbols } from './symbols.ts';
-import { canonicalUri } from './uris.ts';
+import { documentSymbol } from './symbols.ts';
 
-/** Quiet time after a keystroke before all is checked, ms. */
-const quiet = 150;
+/** Pause after a keystroke before all is checked, ms. */
+const debounceDelay = 150;
 
 /** Serves one client until it says `exit`. */
-export function serve(connection: Connection): void {
-  const library = new Library();
+export function serve(connection: Connection, host: Host): void {
+  const store = new DocumentStore(host.files);
   const documents = new TextDocuments(TextDocument);
   let scope: 'workspace' | 'open' = 'workspace';
   let showsHints = true;
@@ -61,12 +64,15 @@ export function serve(connection: Connection): void {
   let watches = false;
   let configures = false;
   let refreshesHints = false;
-  let pages: ReadonlyMap<string, string> = new Map();
+  let pages: string | null = null;
 
-  const rulePage = (rule: string): string | null => pages.get(rule) ?? null;
-  const publisher = new Publisher(connection, library, rulePage);
-  const clientUri = (uri: string) => library.clientUri(uri);
-  const textOf = (uri: string) => library.text(uri);
+  const pageOf = (rule: string): string | null => {
+    const page = rulePage(rule);
+    return pages === null || page === null ? null : `${pages.replace(/\/$/u, '')}/${page}`;
+  };
+  const clientUri = (uri: string) => store.clientUri(uri);
+  const diagnostic = (finding: Finding) => diagnosticOf(finding, pageOf, clientUri);
+  const publisher = new Publisher(connection, store, diagnostic);
 
   const check = () => {
     try {
@@ -79,12 +85,12 @@ export function serve(connection: Connection): void {
       connection.console.error(`The check failed: ${error instanceof Error ? error.stack : String(error)}`);
     }
   };
-  const checking = debounce(check, quiet);
+  const checking = debounce(check, debounceDelay);
 
   connection.onInitialize((params): InitializeResult => {
     const options = initializationOptions.safeParse(params.initializationOptions ?? {});
     if (options.success) {
-      pages = rulePages(options.data.rulePages ?? null);
+      pages = options.data.rulePages ?? host.rulePages();
       explain = options.data.explainCommand ?? null;
     } else {
       connection.console.warn(`Initialization options were not understood: ${options.error.message}`);
@@ -118,7 +124,7 @@ export function serve(connection: Connection): void {
       });
     }
     await readSettings();
-    await library.scan(folders);
+    await store.scan(folders);
     check();
   });
 
@@ -142,90 +148,84 @@ export function serve(connection: Connection): void {
   });
 
   connection.onDidChangeWatchedFiles(async ({ changes }) => {
-    for (const { uri } of changes) await library.refresh(uri);
+    for (const { uri } of changes) await store.refresh(uri);
     checking.ask();
   });
 
   documents.onDidOpen(({ document }) => {
-    library.open(document);
+    store.open(document);
     checking.ask();
   });
   documents.onDidChangeContent(({ document }) => {
-    library.open(document);
+    store.open(document);
     checking.ask();
   });
   documents.onDidClose(async ({ document }) => {
-    library.close(document);
-    // It may have been deleted, or changed without the watcher's telling, while it was open.
-    await library.refresh(document.uri);
+    store.close(document);
+    // It may have been deleted, or changed without a word from the watcher, while it was open.
+    await store.refresh(document.uri);
     checking.ask();
   });
   documents.listen(connection);
 
-  connection.onDocumentSymbol(({ textDocument }) =>
-    documentSymbols(library.check(textDocument.uri).symbols.get(canonicalUri(textDocument.uri)) ?? []),
+  connection.onDocumentSymbol(({ textDocument: { uri } }) =>
+    outlineOf(store.snapshot(uri), store.canonical(uri)).map(documentSymbol),
   );
 
-  connection.onCompletion(({ textDocument, position, context }) => {
-    const document = library.document(textDocument.uri);
-    if (document === undefined || isSettings(document.uri)) return [];
-    return completions(document.getText(), document.offsetAt(position), library.check(textDocument.uri), {
-      rules,
-      textOf,
-      snippets: completesSnippets,
-      onlyNames: context?.triggerKind === CompletionTriggerKind.TriggerCharacter,
-    });
+  connection.onCompletion(({ textDocument: { uri }, position, context }) => {
+    if (!store.isOpen(uri) || isSettings(uri)) return [];
+    const onlyNames = context?.triggerKind === CompletionTriggerKind.TriggerCharacter;
+    const options = { snippets: completesSnippets, onlyNames };
+    return completionsAt(store.snapshot(uri), store.canonical(uri), position, options).map(completionItem);
   });
 
-  connection.onHover(({ textDocument, position }) =>
-    hoverAt(canonicalUri(textDocument.uri), position, library.check(textDocument.uri), textOf),
+  connection.onHover(({ textDocument: { uri }, position }) => {
+    const hover = hoverAt(store.snapshot(uri), store.canonical(uri), position);
+    return hover && { range: hover.range, contents: { kind: 'markdown', value: hover.markdown } };
+  });
+
+  connection.onDefinition(({ textDocument: { uri }, position }) =>
+    definitionsAt(store.snapshot(uri), store.canonical(uri), position).map(
+      ({ file, range }): Location => ({ uri: clientUri(file), range }),
+    ),
   );
 
-  connection.onDefinition(({ textDocument, position }) =>
-    definitionAt(canonicalUri(textDocument.uri), position, library.check(textDocument.uri), clientUri),
-  );
+  connection.languages.inlayHint.on(({ textDocument: { uri }, range }) => {
+    const hints = showsHints ? inlayHintsIn(store.snapshot(uri), store.canonical(uri), range) : [];
+    return hints.map(({ position, text }) => ({ position, label: text, kind: InlayHintKind.Type, paddingLeft: true }));
+  });
 
-  connection.languages.inlayHint.on(({ textDocument, range }) =>
-    showsHints ? inlayHints(canonicalUri(textDocument.uri), range, library.check(textDocument.uri)) : [],
-  );
-
-  connection.onCodeAction(({ textDocument, range, context }) => {
-    const document = library.document(textDocument.uri);
-    if (document === undefined) return [];
-    const { findings, symbols } = library.check(textDocument.uri);
-    const uri = canonicalUri(textDocument.uri);
-    const versionOf = (file: string) => library.document(file)?.version ?? null;
-    const editing = { textOf, clientUri, versionOf, snippets };
+  connection.onCodeAction(({ textDocument: { uri }, range, context: { only } }) => {
+    if (!store.isOpen(uri)) return [];
+    const snapshot = store.snapshot(uri);
+    const file = store.canonical(uri);
+    const versionOf = (of: string) => store.document(of)?.version ?? null;
+    const editing = { clientUri, versionOf, snippets, diagnosticOf: diagnostic, explain };
     const wants = (kind: string) =>
-      context.only === undefined || context.only.some((only) => kind === only || kind.startsWith(`${only}.`));
+      only === undefined || only.some((one) => kind === one || kind.startsWith(`${one}.`));
     const actions = wants(CodeActionKind.QuickFix)
-      ? codeActions({
-          uri,
-          range,
-          findings,
-          symbols: symbols.get(uri) ?? [],
-          diagnosticOf: (finding) => diagnosticOf(finding, rulePage, clientUri),
-          explain,
-          ...editing,
-        })
+      ? actionsIn(snapshot, file, range).flatMap((action) => codeAction(action, editing))
       : [];
-    // Only where it is asked for by kind: on save, or from the menu of source actions.
-    const all = context.only !== undefined && wants(fixAllKind) ? fixAll({ uri, findings, ...editing }) : null;
+    // Only when it is requested by kind: on save, or from the menu of source actions.
+    const all = only !== undefined && wants(fixAllKind) ? fixAll(allSafeChanges(snapshot, file), editing) : null;
     return all === null ? actions : [...actions, all];
   });
 
-  connection.onRequest<SheetAnswer, void>(sheetMethod, (params: unknown) =>
-    sheetAt(library, understood(sheetQuestion, params)),
-  );
-  connection.onRequest<SpecsAnswer, void>(specsMethod, (params: unknown) =>
-    specsAt(library, understood(sheetQuestion, params)),
-  );
-  connection.onRequest<PrintAnswer, void>(printMethod, (params: unknown) =>
-    printAt(library, understood(printQuestion, params)),
-  );
-
-  connection.onRequest<OriginAnswer, void>(originMethod, (params: unknown) =>
-    originOf(library, understood(originQuestion, params), clientUri),
+  // Pages are loaded with the first request, so that an editor that starts does not wait for them.
+  connection.onRequest<SheetResult, void>(sheetMethod, async (params: unknown) => {
+    const { sheetAt } = await import('./pages.ts');
+    return sheetAt(store, host, understood(sheetParams, params));
+  });
+  connection.onRequest<SpecsResult, void>(specsMethod, async (params: unknown) => {
+    const { specsAt } = await import('./pages.ts');
+    return specsAt(store, host, understood(sheetParams, params));
+  });
+  connection.onRequest<PrintResult, void>(printMethod, async (params: unknown) => {
+    const { printAt } = await import('./print.ts');
+    return printAt(store, host, understood(printParams, params));
+  });
+  connection.onRequest<PrintLinkResult, void>(printLinkMethod, (params: unknown) =>
+    resolvePrintLink(store, host, understood(printLinkParams, params)),
   );
 
   connection.onShutdown(() => checking.cancel());

@@ -1,33 +1,20 @@
-/** The outline: what a file declares. */
+/** The outline, in the protocol's terms. */
 import { type DocumentSymbol, SymbolKind } from 'vscode-languageserver-types';
-import type { DeclaredSymbol } from '../../language/semantics/symbols.ts';
+import type { OutlineEntry } from '../../language/ide/outline.ts';
 
-/** Most entries that are sent for one file: more make no outline, and the editor slow. */
-const mostSymbols = 5000;
-
-/** Symbols of a file in the protocol's terms; the author's own words stand behind the name. */
-export function documentSymbols(symbols: readonly DeclaredSymbol[]): DocumentSymbol[] {
-  let left = mostSymbols;
-  const of = (list: readonly DeclaredSymbol[]): DocumentSymbol[] => {
-    const made: DocumentSymbol[] = [];
-    for (const symbol of list) {
-      if (left-- <= 0) break;
-      made.push({
-        name: symbol.name === '' ? symbol.kind : symbol.name,
-        ...(symbol.title === '' || symbol.title === symbol.name ? {} : { detail: symbol.title }),
-        kind: symbolKind(symbol.kind),
-        range: symbol.range,
-        selectionRange: symbol.nameRange,
-        children: of(symbol.children),
-      });
-    }
-    return made;
+export function documentSymbol({ name, detail, kind, range, nameRange, children }: OutlineEntry): DocumentSymbol {
+  return {
+    name,
+    ...(detail === null ? {} : { detail }),
+    kind: symbolKind(kind),
+    range,
+    selectionRange: nameRange,
+    children: children.map(documentSymbol),
   };
-  return of(symbols);
 }
 
 /** The editor's icon for what is declared. */
-export function symbolKind(kind: string): SymbolKind {
+function symbolKind(kind: string): SymbolKind {
   switch (kind) {
     case 'shop':
       return SymbolKind.Module;

@@ -25,7 +25,7 @@ export function damagesOf(text: string): Damage[] {
 }
 
 /** The file, and those of all that declare a name which is used in them: what it takes to check and print it. */
-export function withItsOwn(file: SourceFile, all: readonly SourceFile[]): SourceFile[] {
+function withItsOwn(file: SourceFile, all: readonly SourceFile[]): SourceFile[] {
   const needed = new Set([file]);
   for (const one of needed) {
     const words = new Set(one.text.match(/[\p{L}\d_-]+/gu));

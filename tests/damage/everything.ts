@@ -1,8 +1,9 @@
 import { Checker, type CheckResult, type SourceFile } from '../../language/db/workspace.ts';
 import { certificateOf, missingOf } from '../../language/documents/certificate/index.ts';
 import { explodedOf } from '../../language/documents/drawing/exploded.ts';
-import { specsHtml, specsOf, specsText } from '../../language/documents/specs/index.ts';
-import { htmlOf, sheetOf, typstOf } from '../../language/documents/traveler/index.ts';
+import { htmlOf, specsHtml, specsText, typstOf } from '../../language/documents/renderers/index.ts';
+import { specsOf } from '../../language/documents/specs/index.ts';
+import { sheetOf } from '../../language/documents/traveler/index.ts';
 import { hintsOf } from '../../language/recommendations/hints.ts';
 import { rateLines } from '../../language/recommendations/rate-report.ts';
 import { matchLines, shimLines } from '../../language/recommendations/report.ts';

@@ -65,7 +65,7 @@ type Changing<T> = { -readonly [key in keyof T]: T[key] };
 
 /**
  * A family with any relations between any parts: circles, parts that rest on nothing or on themselves, copies for each
- * cylinder. None of it has to make sense; a checker would report it and the drawing must stand all the same.
+ * cylinder. None of it has to make sense; a checker would report it, and the drawing must work all the same.
  */
 export function randomFamilies(most = 40, sane = false): fc.Arbitrary<Family> {
   return fc
@@ -200,7 +200,7 @@ export function randomFamilies(most = 40, sane = false): fc.Arbitrary<Family> {
     });
 }
 
-/** mulberry32: numbers from 0 to 1 that a seed brings anew. */
+/** mulberry32: numbers from 0 to 1 that a seed brings again. */
 function numbers(seed: number): () => number {
   let state = seed | 0;
   return () => {

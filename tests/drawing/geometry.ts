@@ -66,7 +66,7 @@ function runsThrough({ from, to }: Segment, box: Box): boolean {
   return enter < leave - 1e-9;
 }
 
-/** The room of each line: a tie line may come to a short title over a longer line below it. */
+/** The room of each line: a tie line may reach a short title above a longer line. */
 function lineBoxes({ box, lines, align, turned }: Label): Box[] {
   if (turned) return [box];
   return lines.map(({ text, bold }, index) => {

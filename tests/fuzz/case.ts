@@ -1,7 +1,7 @@
 import type { SourceFile } from '../../language/db/workspace.ts';
 import type { Random } from './random.ts';
 
-/** One input: a workspace, as it stood after each of a few edits. Most have one state. */
+/** One input: the states of a workspace after each of a few edits. Most have one state. */
 export interface FuzzCase {
   readonly kind: string;
   readonly versions: readonly (readonly SourceFile[])[];

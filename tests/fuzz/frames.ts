@@ -1,5 +1,6 @@
 import { PassThrough } from 'node:stream';
 import { createConnection, type Message, StreamMessageReader, StreamMessageWriter } from 'vscode-languageserver/node';
+import { nodeHost } from '../../server/host/node.ts';
 import { serve } from '../../server/lsp/server.ts';
 import type { FuzzCase } from './case.ts';
 import { Random } from './random.ts';
@@ -49,7 +50,7 @@ function asked(random: Random, uris: readonly string[]): Sent {
     'textDocument/inlayHint',
     'handtight/sheet',
     'handtight/specs',
-    'handtight/origin',
+    'handtight/printLink',
     'textDocument/rename',
     'nobody/knows',
   ]);
@@ -74,7 +75,7 @@ export async function talk({ versions }: FuzzCase, fail: (at: string, what: stri
   const random = new Random(versions.flat().reduce((sum, { text }) => sum + text.length, 7));
   const [toServer, toClient] = [new PassThrough(), new PassThrough()];
   const connection = createConnection(new StreamMessageReader(toServer), new StreamMessageWriter(toClient), {});
-  serve(connection);
+  serve(connection, nodeHost);
   const reader = new StreamMessageReader(toClient);
   const writer = new StreamMessageWriter(toServer);
   const waiting = new Map<unknown, { sent: Sent; done: () => void }>();
@@ -103,7 +104,8 @@ export async function talk({ versions }: FuzzCase, fail: (at: string, what: stri
   const ask = async (sent: Sent) => {
     const id = ++ids;
     answers.push(new Promise((done) => waiting.set(id, { sent, done })));
-    await send({ id, method: sent.method, params: sent.params });
+    const { method, params } = sent;
+    await send({ id, params, ...(method === undefined ? {} : { method }) });
     return id;
   };
   const uris = first.map(({ uri }) => `file:///shop/${uri}`);

@@ -1,6 +1,6 @@
 /**
  * Random and hostile input to everything that takes an author's text, in a thread that is ended when it does not answer.
- * `npm run fuzz -- MINUTES SEED` goes on with it by hand. What it found stands in fixtures/, and stays away.
+ * `npm run fuzz -- MINUTES SEED` goes on with it by hand. What it found is in fixtures/, and stays away.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';

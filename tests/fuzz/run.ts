@@ -1,6 +1,7 @@
 /**
- * `npm run fuzz -- MINUTES SEED`: random and hostile input to everything that takes an author's text. Each defect is
- * told once, made small, and written into tests/fuzz/found/ as a fixture.
+ * `npm run fuzz -- MINUTES SEED`, or `npm run fuzz -- --cases=COUNT SEED`, which is the same on every machine: random and
+ * hostile input to everything that takes an author's text. Each defect is reported once, reduced, and written into
+ * tests/fuzz/found/ as a fixture.
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
@@ -9,15 +10,18 @@ import { caseAt } from './generate.ts';
 import { minimized } from './minimize.ts';
 import { Watched } from './watched.ts';
 
-const [minutes = 1, seed = 1] = process.argv.slice(2).map(Number);
+const words = process.argv.slice(2);
+const [counted] = words.flatMap((word) => /^--cases=(\d+)$/u.exec(word)?.[1] ?? []).map(Number);
+const numbers = words.filter((word) => /^[\d.]+$/u.test(word)).map(Number);
+const [minutes = 1, seed = 1] = counted === undefined ? numbers : [Number.POSITIVE_INFINITY, ...numbers];
 const found = fileURLToPath(new URL('./found/', import.meta.url));
 const end = Date.now() + minutes * 60_000;
 const watched = new Watched(20_000);
 const seen = new Map<string, number>();
 let cases = 0;
 
-console.log(`seed ${seed}, ${minutes} min`);
-for (; Date.now() < end; cases++) {
+console.log(`seed ${seed}, ${counted === undefined ? `${minutes} min` : `${counted} cases`}`);
+for (; Date.now() < end && cases < (counted ?? Number.POSITIVE_INFINITY); cases++) {
   const one = caseAt(seed, cases);
   for (const failure of await watched.failuresOf(one)) {
     const key = keyOf(failure);

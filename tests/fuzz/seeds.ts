@@ -41,7 +41,7 @@ export function changed(
   });
 }
 
-/** Where the words of a text stand: names, numbers with units, strings, signs. Blanks are between them. */
+/** The places of the words of a text: names, numbers with units, strings, signs, with blanks between them. */
 export function wordsOf(text: string): { readonly from: number; readonly to: number }[] {
   return [...text.matchAll(/"[^"\n]*"?|\/\/[^\n]*|[\p{L}\d_.-]+|\n|[^\s\p{L}\d]/gu)].map((match) => ({
     from: match.index,

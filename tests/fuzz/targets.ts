@@ -1,10 +1,17 @@
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { Checker, type CheckResult, checkFiles, type SourceFile } from '../../language/db/workspace.ts';
-import { rules } from '../../language/diagnostics/index.ts';
 import { certificateOf, missingOf } from '../../language/documents/certificate/index.ts';
-import { specsHtml, specsOf, specsText } from '../../language/documents/specs/index.ts';
-import { htmlOf, type Sheet, sheetOf, textOf, typstOf } from '../../language/documents/traveler/index.ts';
+import { htmlOf, specsHtml, specsText, textOf, typstOf } from '../../language/documents/renderers/index.ts';
+import { specsOf } from '../../language/documents/specs/index.ts';
+import { type Sheet, sheetOf } from '../../language/documents/traveler/index.ts';
 import { languages } from '../../language/i18n/index.ts';
+import { actionsIn, allSafeChanges } from '../../language/ide/code-actions.ts';
+import { completionsAt } from '../../language/ide/completion/completions.ts';
+import { definitionsAt } from '../../language/ide/definition.ts';
+import { hoverAt } from '../../language/ide/hover.ts';
+import { inlayHintsIn } from '../../language/ide/inlay-hints.ts';
+import { outlineOf } from '../../language/ide/outline.ts';
+import { problemText } from '../../language/ide/problem.ts';
 import { fullMessage } from '../../language/model/diagnostic.ts';
 import type { Job } from '../../language/model/job.ts';
 import type { Procedure } from '../../language/model/procedure.ts';
@@ -17,12 +24,6 @@ import { textProblem } from '../../language/syntax/text-problem.ts';
 import { stepsOf } from '../../server/cli/replay.ts';
 import { githubReport } from '../../server/cli/report-github.ts';
 import { textReport } from '../../server/cli/report-text.ts';
-import { codeActions, fixAll } from '../../server/lsp/code-actions.ts';
-import { completions } from '../../server/lsp/completion.ts';
-import { diagnosticOf } from '../../server/lsp/diagnostics.ts';
-import { definitionAt, hoverAt } from '../../server/lsp/hover.ts';
-import { inlayHints } from '../../server/lsp/inlay-hints.ts';
-import { documentSymbols } from '../../server/lsp/symbols.ts';
 import { libraryFiles } from '../library.ts';
 import type { Failure, FuzzCase } from './case.ts';
 import { talk } from './frames.ts';
@@ -30,7 +31,7 @@ import { intruder, madeOf } from './pages.ts';
 import { Random } from './random.ts';
 
 /** Where a throw came from: the innermost frame of our own source. */
-export function frameOf(error: unknown): string {
+function frameOf(error: unknown): string {
   const stack = error instanceof Error ? (error.stack ?? '') : '';
   if (stack.includes('Maximum call stack')) return 'stack';
   const own = stack.match(/(?:language|server)\/[\w./-]+\.ts/u)?.[0] ?? 'elsewhere';
@@ -194,7 +195,7 @@ function aboutSheet(target: string, sheet: Sheet, fail: Fail) {
   if (foreign !== null) fail(target, `HTML, ${foreign}`, foreign);
   if (html !== htmlOf(sheet)) fail(target, 'HTML twice', 'two prints of one sheet differ');
   const source = typstOf([sheet], 'title');
-  // The words are data: each begins and ends on its line, and none ends the string that it stands in.
+  // The words are data: each begins and ends on its line, and none ends the string that it is in.
   const data = source.split('\n').slice(0, 3);
   for (const line of data)
     if (!/^#let \w+ = json\(bytes\("(?:[^"\\]|\\[\\"])*"\)\)$/u.test(line))
@@ -257,9 +258,8 @@ function aboutEditor(
   fail: Fail,
 ) {
   const texts = new Map(files.map(({ uri, text }) => [uri, text]));
-  const textAt = (uri: string) => texts.get(uri) ?? null;
+  const snapshot = { result, textOf: (uri: string) => texts.get(uri) ?? null };
   const random = new Random(files.reduce((sum, { text }) => sum + text.length, 1));
-  const clientUri = (uri: string) => uri;
   for (const { uri, text } of files) {
     const document = TextDocument.create(uri, 'rebuild', 1, text);
     const lines = text.split(/\r\n|\n|\r/u);
@@ -267,44 +267,25 @@ function aboutEditor(
       const offset = random.chance(0.1) ? text.length : random.below(text.length + 1);
       const position = random.chance(0.1) ? { line: lines.length + 3, character: 99 } : document.positionAt(offset);
       run('completion', () =>
-        completions(text, offset, result, {
-          rules,
-          textOf: textAt,
-          snippets: random.chance(0.5),
-          onlyNames: random.chance(0.5),
-        }),
+        completionsAt(snapshot, uri, position, { snippets: random.chance(0.5), onlyNames: random.chance(0.5) }),
       );
-      const hover = run('hover', () => hoverAt(uri, position, result, textAt));
-      if (hover?.range !== undefined && !liesIn(hover.range, lines))
-        fail('hover', 'place', JSON.stringify(hover.range));
-      const found = run('definition', () => definitionAt(uri, position, result, clientUri)) ?? [];
-      for (const { uri: file, range } of found)
+      const hover = run('hover', () => hoverAt(snapshot, uri, position));
+      if (hover !== null && !liesIn(hover.range, lines)) fail('hover', 'place', JSON.stringify(hover.range));
+      const found = run('definition', () => definitionsAt(snapshot, uri, position)) ?? [];
+      for (const { file, range } of found)
         if (!liesIn(range, (texts.get(file) ?? '').split(/\r\n|\n|\r/u)))
           fail('definition', 'place', JSON.stringify(range));
     }
-    const question = {
-      uri,
-      findings: result.findings,
-      clientUri,
-      textOf: (file: string) => texts.get(file) ?? null,
-      versionOf: () => 1,
-      snippets: true,
-    };
     const whole = { start: { line: 0, character: 0 }, end: { line: lines.length, character: 0 } };
-    run('symbols', () => documentSymbols(result.symbols.get(uri) ?? []));
-    run('inlay hints', () => inlayHints(uri, whole, result));
-    run('code actions', () =>
-      codeActions({
-        ...question,
-        range: whole,
-        symbols: result.symbols.get(uri) ?? [],
-        diagnosticOf: (finding) => diagnosticOf(finding, () => null, clientUri),
-        explain: null,
-      }),
-    );
-    const all = run('fix all', () => fixAll(question));
-    const [change] = all?.edit?.documentChanges ?? [];
-    if (change !== undefined && 'edits' in change)
-      run('fix all', () => TextDocument.applyEdits(document, change.edits as { range: Range; newText: string }[]));
+    run('symbols', () => outlineOf(snapshot, uri));
+    run('inlay hints', () => inlayHintsIn(snapshot, uri, whole));
+    run('code actions', () => actionsIn(snapshot, uri, whole).map(({ finding }) => problemText(finding)));
+    run('fix all', () => {
+      const edits = allSafeChanges(snapshot, uri).map(({ source, text: newText }) => ({
+        range: source.range,
+        newText,
+      }));
+      return TextDocument.applyEdits(document, edits);
+    });
   }
 }

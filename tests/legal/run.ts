@@ -41,7 +41,7 @@ for (const [index, taste] of fc.sample(tastes, { numRuns: count, seed }).entries
     }
   }
 }
-console.log(`${made} procedures, ${dead} walks that came to a dead end`);
+console.log(`${made} procedures, ${dead} walks that reached a dead end`);
 console.table(Object.fromEntries(kinds.flatMap((kind) => (total.has(kind) ? [[kind, total.get(kind)]] : []))));
 for (const [label, times] of [...open].sort((a, b) => b[1] - a[1])) console.log(`${times} × ${label}`);
 if (open.size > 0) process.exitCode = 1;

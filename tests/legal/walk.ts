@@ -1,13 +1,14 @@
 import fc from 'fast-check';
-import type { Visitor } from '../../language/analysis/flow-analysis.ts';
-import { checkFiles } from '../../language/db/workspace.ts';
+import { replay, type Visitor } from '../../language/analysis/flow-analysis.ts';
 import { rules } from '../../language/diagnostics/index.ts';
 import type { Step } from '../../language/model/procedure.ts';
+import { resolve } from '../../language/semantics/resolve.ts';
+import { parse } from '../../language/syntax/parse.ts';
 import { facesOf, familyText, hasShim, outerPorts, partsOf, type Shape, shapes, shopText } from './family.ts';
 
 /*
  * Random legal procedures, by walking the replay: each stage has a bag of steps that must be done in it. The next one is
- * drawn at random from those at which no rule objects to the state that the replay has come to. What comes out is in no
+ * drawn at random from those to which no rule objects in the state that the replay has reached. The result is in no
  * order that anybody thought of.
  */
 
@@ -181,24 +182,30 @@ const head = (shape: Shape) => `procedure example "Example" for holder at bench
   spec nut-fit    torque    60 N·m ±5                                   source "Invented"
 ${hasShim(shape) ? '  spec shim-rate  rate      3 bar per 0.001 in                          source "Invented"\n' : ''}`;
 
-/** The whole text with these steps in its stages. */
-export function procedureText(
-  shape: Shape,
-  stages: readonly { readonly head: string; readonly steps: readonly string[] }[],
-): string {
+type Tree = Parameters<typeof resolve>[0][number];
+
+/** The steps drawn so far, by stage. */
+type Drawn = readonly { readonly head: string; readonly steps: readonly string[] }[];
+
+const aroundText = (shape: Shape) => `${shopText}${familyText(shape)}`;
+
+/** The procedure with these steps in its stages. */
+function procedureText(shape: Shape, stages: Drawn): string {
   const written = stages.map(
     ({ head: stage, steps }) => `  stage ${stage} {\n${steps.map((step) => `    ${step}\n`).join('')}  }\n`,
   );
-  return `${shopText}${familyText(shape)}${head(shape)}${written.join('')}${repairText(shape)}}\n`;
+  return `${head(shape)}${written.join('')}${repairText(shape)}}\n`;
 }
 
-/** Whether no rule objects to the last step of a text, on the first way. */
-function isLegal(text: string): boolean {
-  const { procedures } = checkFiles([{ uri: 'walk', text }]);
-  const [one] = procedures;
-  const step = one?.procedure.stages.at(-1)?.steps.at(-1);
-  if (one === undefined || step === undefined) return false;
-  return one.replays.every((replay) => {
+/**
+ * Whether no rule objects to the last step, on the first way. What the check does besides is left out: a walk asks this
+ * hundreds of times.
+ */
+function isLegal(around: Tree, text: string): boolean {
+  const [procedure] = resolve([around, { uri: 'walk', ast: parse(text).ast }]).procedures;
+  const step = procedure?.stages.at(-1)?.steps.at(-1);
+  if (procedure === undefined || step === undefined) return false;
+  return replay(procedure).every((replay) => {
     let objects = false;
     const visitors = rules.flatMap(
       (rule) =>
@@ -211,7 +218,7 @@ function isLegal(text: string): boolean {
   });
 }
 
-/** What rules say of a step itself: what is told when the unit leaves or is done is for a stage that is whole. */
+/** What rules report at a step itself: findings about a unit that leaves or is finished apply to a whole stage. */
 function onlyAt(step: Step, visitors: readonly Visitor[]): Visitor {
   return {
     step(visit) {
@@ -224,8 +231,9 @@ function onlyAt(step: Step, visitors: readonly Visitor[]): Visitor {
   };
 }
 
-/** A procedure whose steps were drawn by `random` (from 0 to 1); null where the draw came to a dead end. */
+/** A procedure whose steps were drawn by `random` (from 0 to 1); null if the draw reached a dead end. */
 export function walk(taste: Taste, random: () => number): string | null {
+  const around: Tree = { uri: 'around', ast: parse(aroundText(taste.shape)).ast };
   const stages: { head: string; steps: string[] }[] = [];
   for (const { head: stage, steps } of bagsOf(taste)) {
     const drawn: string[] = [];
@@ -236,7 +244,7 @@ export function walk(taste: Taste, random: () => number): string | null {
       const ready = left.filter(({ after }) => (after ?? []).every((text) => drawn.includes(text)));
       const next = shuffled(ready, random).find(({ text }) => {
         drawn.push(text);
-        const legal = isLegal(procedureText(taste.shape, stages));
+        const legal = isLegal(around, procedureText(taste.shape, stages));
         drawn.pop();
         return legal;
       });
@@ -245,7 +253,7 @@ export function walk(taste: Taste, random: () => number): string | null {
       left = left.filter((one) => one !== next);
     }
   }
-  return procedureText(taste.shape, stages);
+  return aroundText(taste.shape) + procedureText(taste.shape, stages);
 }
 
 function shuffled<T>(items: readonly T[], random: () => number): T[] {

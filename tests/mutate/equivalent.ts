@@ -1,6 +1,7 @@
 import type { Replay, Way } from '../../language/analysis/flow-analysis.ts';
 import type { CheckedProcedure, CheckResult } from '../../language/db/workspace.ts';
-import { sheetOf, textOf } from '../../language/documents/traveler/index.ts';
+import { textOf } from '../../language/documents/renderers/index.ts';
+import { sheetOf } from '../../language/documents/traveler/index.ts';
 import type { Step } from '../../language/model/procedure.ts';
 import { namedIn } from '../../language/model/steps.ts';
 
@@ -46,10 +47,10 @@ function linesOf(one: CheckedProcedure): string {
 function sameReplay(one: Replay, other: Replay): boolean {
   const [steps, otherSteps] = [stepsOf(one), stepsOf(other)];
   if (steps.length !== otherSteps.length) return false;
-  /** Points at which another step stands in the other order; at the last of a run the two have come together again. */
+  /** Points at which another step is in the other order; at the last of a run the two have come together again. */
   const differs = steps.map((step, at) => step !== otherSteps[at]);
   const between = (at: number) => differs[at] === true && differs[at + 1] === true;
-  // A check that fails sends the unit to its repair with what stood before it done: where two steps of a stage have
+  // A check that fails sends the unit to its repair with everything before it done: if two steps of a stage have
   // changed places, the state inside the repair may differ, and must be the same when the stage goes on.
   const places = placesOf(one);
   const inRepair = (at: number) => isRepair(one, places[at]!);

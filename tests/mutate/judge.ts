@@ -9,7 +9,7 @@ export interface Judged {
   readonly mutant: Mutant;
   readonly verdict: Verdict;
   readonly findings: readonly Finding[];
-  /** A finding speaks of something that stands in the broken text, or stands on its line. */
+  /** A finding mentions something that is in the broken text, or is on its line. */
   readonly atPlace: boolean;
 }
 

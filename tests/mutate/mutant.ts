@@ -7,7 +7,7 @@ export interface Mutant {
   /** What was done, in words and with its line: the name of the mutant in the list of survivors. */
   readonly label: string;
   readonly line: number;
-  /** Names in the text that was touched: a finding that kills it should speak of one of them. */
+  /** Names in the text that was touched: a finding that kills it should mention one of them. */
   readonly names: readonly string[];
 }
 

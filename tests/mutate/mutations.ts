@@ -92,7 +92,7 @@ class Breaker {
   // ---- steps -------------------------------------------------------------------------------------------
 
   private block(lines: readonly ast.StepLine[]) {
-    /** A step with the hazards that stand before it, whether or not they name it. */
+    /** A step with the hazards that are before it, whether or not they name it. */
     const units: AstNode[][] = [];
     let hazards: AstNode[] = [];
     for (const step of lines.flatMap((line) => line.steps)) {
@@ -270,7 +270,7 @@ class Breaker {
 
   // ---- text --------------------------------------------------------------------------------------------
 
-  /** Takes a node out; with its line where nothing else stands on it. */
+  /** Takes a node out; with its line where nothing else is on it. */
   private cut(node: AstNode): Edit {
     let [from, to] = [start(node), end(node)];
     const before = this.text.lastIndexOf('\n', from - 1) + 1;

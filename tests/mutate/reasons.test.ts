@@ -5,7 +5,7 @@ import { root } from '../library.ts';
 import { reasons } from './reasons.ts';
 
 describe('the reasons for which a break may stay unnoticed', () => {
-  it('stand in DEVELOPERS.md, all of them and no others', () => {
+  it('are in DEVELOPERS.md, all of them and no others', () => {
     const text = readFileSync(join(root, 'DEVELOPERS.md'), 'utf8');
     const list = text.split('What may survive, and why:\n\n')[1]!.split('\n\n')[0]!;
     const told = list

@@ -3,7 +3,7 @@ import type { Kind, Mutant } from './mutant.ts';
 /** Why a break may stay unnoticed: a fact with one witness, or something that only its author can know. */
 export interface Reason {
   readonly name: string;
-  /** As it stands in DEVELOPERS.md. */
+  /** As written in DEVELOPERS.md. */
   readonly reason: string;
   readonly holds: (mutant: Mutant) => boolean;
 }
@@ -141,7 +141,7 @@ export const reasons: readonly Reason[] = [
   },
   {
     name: 'speed-of-a-spray',
-    reason: 'Only chatter depends on the speed of the lever; what is said in words is not asked for again.',
+    reason: 'Only chatter depends on the speed of the lever; a speed given in words is not required again.',
     holds: clause(/^at \d+\.\.\d+ strokes\/min$/u),
   },
   {

@@ -18,7 +18,7 @@ export interface Comparison {
   readonly replayOnly: readonly string[];
   readonly found: number;
   readonly steps: number;
-  /** Syntax and names: such a text says nothing of the replay. */
+  /** Syntax and names: such a text tests nothing about the replay. */
   readonly unread: readonly string[];
   readonly complete: boolean;
 }
@@ -26,13 +26,13 @@ export interface Comparison {
 const shopTree = { uri: 'shop.rebuild', ast: parse(shopText).ast };
 
 /** What the rules say at each step that the replay visits, one `rule step-key` each, causes not put together. */
-export function replayFindings(replays: readonly Replay[]): Set<string> {
+function replayFindings(replays: readonly Replay[]): Set<string> {
   const found = new Set<string>();
   for (const replay of replays) {
     const steps = allSteps(replay.program.procedure);
     const numberAt = new Map(steps.map((step) => [placeOf(step.source), step.number]));
     const known = rules.filter((rule) => (covered as readonly string[]).includes(rule.code));
-    // A rule may keep what it told already, so as to tell a slip once: each visit has it anew.
+    // A rule may remember what it has reported, so that it reports a mistake once: each visit starts afresh.
     const each = (visit: (visitor: Visitor) => void) => {
       for (const rule of known) {
         const visitor = rule.replay?.(replay, (report) => {

@@ -3,7 +3,7 @@ import type { FailEntry, Procedure, Repair, Step } from '../../language/model/pr
 
 /*
  * What the oracle needs to know of a family, from the language document: “rests on”, “comes out with”, “closes over”.
- * Written anew on purpose: a slip in language/analysis/relations.ts is to show.
+ * Written a second time on purpose: a mistake in language/analysis/relations.ts has to show.
  */
 
 export class Facts {
@@ -61,12 +61,12 @@ export class Facts {
     return this.closedOver(joint).size > 0;
   }
 
-  /** A spindle that stands in the body itself is loaded from the top: the joint below does not close over it. */
+  /** A spindle that is in the body itself is loaded from the top: the joint below does not close over it. */
   private standsInBody(name: string): boolean {
     return this.restsOn(name).every((under) => this.restsOn(under).length === 0);
   }
 
-  /** What is in a part, or bears on it, is closed over with it. */
+  /** A part that is in another, or presses on it, is closed over with it. */
   private closure(joint: Joint): ReadonlySet<string> {
     const closed = new Set<string>();
     const open = [...this.part(joint.part).holds];
@@ -82,7 +82,7 @@ export class Facts {
   }
 }
 
-/** Whether a step puts the unit under pressure: the oracle knows tests that read a pressure or say how the gauge stands. */
+/** Whether a step puts the unit under pressure: the oracle knows tests that read a pressure or say whether the gauge is open. */
 export function isHydraulic(step: Step, procedure: Procedure): boolean {
   if (step.verb === 'prime') return true;
   if (step.verb !== 'test' && step.verb !== 'read') return false;
@@ -93,7 +93,7 @@ export function isHydraulic(step: Step, procedure: Procedure): boolean {
 
 /**
  * Tries of an entry of `on fail`: its count; without one that which the other mentions give the repair; without any
- * one, and without end where the repair goes by degrees.
+ * one, and without end if the repair works by degrees.
  */
 export function triesOf(entry: FailEntry, repair: Repair, mentions: readonly FailEntry[]): number {
   if (entry.tries !== null) return entry.tries;

@@ -8,7 +8,7 @@ import { Facts, isHydraulic, triesOf } from './facts.ts';
 /*
  * Every concrete run of a procedure, one after the other: one value for each property, no sets, no merging, tries
  * counted. Written from the language document and the rules' pages.
- * Runs that come to a gate in the same state with the same tries done go on alike, so the second is not followed.
+ * Runs that reach a gate in the same state with the same tries done go on alike, so the second is not followed.
  */
 
 /** Rules whose condition the oracle knows. */
@@ -112,7 +112,7 @@ export function interpret(procedure: Procedure, options: Options): OracleResult 
   return new Interpreter(procedure, options).result();
 }
 
-/** A check of a part looks at its faces where it sorts the part, or speaks of them. */
+/** A check of a part looks at its faces if it sorts the part, or mentions them. */
 function looksAtFaces(step: StepOf<'check'>): boolean {
   return step.all || step.verdicts.length > 0 || /\bfaces?\b/u.test(step.text ?? '');
 }
@@ -131,7 +131,7 @@ class Interpreter {
   private readonly waiting: Run[] = [];
   private readonly gates: GateAt[] = [];
   private readonly entries: readonly FailEntry[];
-  /** How the unit stood at each gate before any repair. */
+  /** How the unit was at each gate before any repair. */
   private readonly stood = new Map<Step, UnitState>();
   private readonly mostTries: number;
   private steps = 0;
@@ -290,7 +290,7 @@ class Interpreter {
     return false;
   }
 
-  /** The most thorough repair asked for is done once; where a list is used up, the unit is on hold: the run ends. */
+  /** The most thorough repair named is done once; if a list is used up, the unit is on hold: the run ends. */
   private send(run: Run, asking: readonly GateStep[], from: Step) {
     if (!this.options.counts) {
       for (const step of asking)
@@ -375,7 +375,7 @@ class Interpreter {
 
   /**
    * A repair that leaves a part off is a finding of its own (comes-back-different, which the oracle does not judge);
-   * after it the unit is as it stood at the test before any repair.
+   * after it the unit is as it was at the test before any repair.
    */
   private comeBack(run: Run, test: Step) {
     const stood = this.stood.get(test);
@@ -438,7 +438,7 @@ class Interpreter {
 
   /**
    * What is wrong before a step. After it the unit is as if the step's condition had held, by what the step itself
-   * does: fitted is clean and shut in is there. What the step does not do stays as it was, and would be told again: the
+   * does: fitted is clean and shut in is there. What the step does not do stays as it was, and would be reported again: the
    * collector of the rules puts that together by its cause, which is out of the oracle's reach.
    */
   private judge(state: UnitState, step: Step, block: Stage | Repair) {

@@ -35,7 +35,7 @@ describe('random procedures', () => {
     expect(news.map(({ missed, text }) => `${missed.join('\n')}\n${text}`)).toEqual([]);
   });
 
-  it('are told of little else: one in ten at most has more than concrete runs show, tries apart', () => {
+  it('get few extra findings: one in ten at most has more than concrete runs show, tries apart', () => {
     expect(compared.filter(({ replayOnly }) => replayOnly.length > 0).length).toBeLessThan(30);
   });
 });

@@ -1,6 +1,6 @@
 /**
  * `npm run oracle -- 10000 [seed]`: random procedures, every concrete run against the replay. Of each class of
- * difference it prints the smallest text. `--quick` does not shrink; `--strict` lets the oracle go by the document
+ * difference it prints the smallest text. `--quick` does not shrink; `--strict` makes the oracle follow the document
  * alone, `--without=NAME` without one of the known deviations.
  */
 import fc from 'fast-check';

@@ -7,30 +7,48 @@ export interface Phrase {
 }
 
 export const phrases: readonly Phrase[] = [
-  { pattern: /\b(is|are|was|were) told\b/giu, instead: 'is reported' },
+  { pattern: /\btold\b/giu, instead: 'reported; to distinguish' },
   {
     pattern: /\b(stands?|stood|standing)\b/giu,
     instead: 'is, appears, is written',
-    // To stand aside, to be next to a machine; the shop's standing tolerances; what a name stands for.
-    except: /\bstand aside\b|\bstanding tolerances?\b|\bstands? (for|in for|square)\b/giu,
+    // To stand aside, to be next to a machine; the shop's standing tolerances; what a name stands for; names in code.
+    except:
+      /\bstand aside\b|\bstanding[- ]tolerances?\b|\bstands? (for|in for|square|alone)\b|\bstanding\.|limits\.standing|'standing'|`stands`/giu,
   },
   { pattern: /\banew\b/giu, instead: 'again' },
   {
     pattern: /\bbears? on\b/giu,
     instead: 'affects',
-    except: /`bears on`|\bpart bears on\b|\bbears on (\{parts\}|needle)/giu,
+    // The clause of the language, and messages on it.
+    except:
+      /[`“']bears on(?: \w+)?[`”']|\bpart bears on\b|, which bears on\b|\bbears? on (\{parts\}|needle|nothing|another is under load)/giu,
   },
   { pattern: /\bmend(s|ed|ing)?\b/giu, instead: 'correct, fix' },
+  { pattern: /\bhangs? on\b/giu, instead: 'depends on' },
+  { pattern: /\b(speaks? of|spoken of)\b/giu, instead: 'mentions' },
+  { pattern: /\b(says nothing of|sa(ys|id) of)\b/giu, instead: 'says about' },
+  { pattern: /\bnobody says\b/giu, instead: 'nothing states', except: /nobody says stop/giu },
+  { pattern: /\b(thereof|whereby|hence|lest|whilst|amongst)\b/giu, instead: 'a plainer word' },
+  { pattern: /\b(made up of|in its turn|for ever|any more)\b/giu, instead: 'consists of; forever; anymore' },
+  { pattern: /\bthe other way (about|round)\b/giu, instead: 'the other way around' },
+  { pattern: /\basked for\b/giu, instead: 'required, wanted' },
+  { pattern: /\bgood for (?=±|its (error|\d))/giu, instead: 'accurate to' },
+  {
+    pattern: /\b(misspelt|spelt|learnt|towards|spanners?|vices?)\b/giu,
+    instead: 'misspelled, toward, wrench, vise',
+    // Quoted text of an author.
+    except: /vice versa|"[^"\n]*\bspanner[^"\n]*"/giu,
+  },
   { pattern: /\bthe way of the\b/giu, instead: 'the path of the, the flow of the' },
-  { pattern: /\b(what it|what they|what each \w+) (came|comes) to\b/giu, instead: 'the result' },
-  { pattern: /\bcan come to\b|\bit is so since\b/giu, instead: 'reach; since' },
+  { pattern: /\bc[ao]mes? to\b/giu, instead: 'the result; reach; amounts to' },
+  { pattern: /\b(it|as it|which|they) (is|are) so\b|\bis so since\b/giu, instead: 'since; applies' },
   { pattern: /\bof which\b/giu, instead: 'whose, one of them' },
   { pattern: /\b(goes|go|going) by\b/giu, instead: 'uses, knows' },
   { pattern: /\bno (other )?way (to|in which|but)\b/giu, instead: 'cannot' },
   { pattern: /\b(he|his|him)\b/giu, instead: 'they, the lead, the bench hand' },
   { pattern: /\blamps?\b/giu, instead: 'light, light bulb', except: /"Under the lamp"|a dropped lamp\b/giu },
-  { pattern: /\bwants an?\b/giu, instead: 'needs a' },
-  { pattern: /\btake (it|one|that|this|them|the line|the call) out\b/giu, instead: 'delete it' },
+  { pattern: /\bwants\b/giu, instead: 'needs' },
+  { pattern: /\btake (it|one|that|this|them|the \w+) out\b/giu, instead: 'delete it' },
   { pattern: /\blook for a slip\b|\bsays more of\b/giu, instead: 'check; for more on' },
   {
     pattern:

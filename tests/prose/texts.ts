@@ -8,48 +8,52 @@ export interface Piece {
 }
 
 /** Pages of prose. */
-const pages = ['*.md', 'extension/**/*.md', 'language/**/*.md', 'procedures/**/*.md'];
-/** What the editor shows from the manifest. */
+const pages = ['*.md', '{extension,language,procedures,server,tests}/**/*.md'];
+/** Programs: their comments, and the messages, help texts and fixed words in their string literals. */
+const programs = ['{extension,language,server,tests}/**/*.ts', 'language/**/*.langium'];
+/** The title and the texts that the editor shows from the manifest. */
 const manifests = ['package.json'];
-/** Messages, help texts and fixed words: string literals. */
-const messages = [
-  'language/{syntax,semantics,config,calculator,documents/certificate}/*.ts',
-  'language/i18n/en.ts',
-  'server/{cli,host/print,host/files}/*.ts',
-  'extension/*.ts',
-];
-/** Source whose comments have been gone over. Add a folder once its comments are clean. */
-const comments = ['language/{syntax,semantics}/*.ts', 'server/cli/*.ts', 'tests/prose/*.ts'];
 
-const among = (patterns: readonly string[], kind: Kind) =>
-  globSync([...patterns])
-    .filter((file) => !/\.test\.ts$|generated|node_modules|prose[\\/]phrases/u.test(file))
-    .flatMap((file) => piecesIn(file.replaceAll('\\', '/'), readFileSync(file, 'utf8'), kind));
+/** Strings in other languages, the spellings that a suggestion listens for, and the phrases themselves. */
+const foreign =
+  /^language\/i18n\/(de|es)\.ts$|^tests\/prose\/phrases(\.test)?\.ts$|^language\/(analysis\/cautions\/suspect-words|quantities\/near-units)\.ts$/u;
 
 /** Every piece of text in the project that is searched. Runs in its top folder. */
 export function piecesToSearch(): Piece[] {
   return [
-    ...among(pages, 'page'),
-    ...among(manifests, 'messages'),
-    ...among(messages, 'messages'),
-    ...among(comments, 'comments'),
+    ...among(pages, () => ['page']),
+    ...among(manifests, () => ['strings']),
+    ...among(programs, (file) =>
+      foreign.test(file) ? ['comments'] : file.endsWith('.test.ts') ? ['comments', 'titles'] : ['comments', 'strings'],
+    ),
   ];
+}
+
+function among(patterns: readonly string[], kindsOf: (file: string) => readonly Kind[]): Piece[] {
+  return globSync([...patterns])
+    .map((file) => file.replaceAll('\\', '/'))
+    .filter((file) => !/generated|node_modules|^tests\/workbench\/host\//u.test(file))
+    .flatMap((file) => kindsOf(file).flatMap((kind) => piecesIn(file, readFileSync(file, 'utf8'), kind)));
 }
 
 export function piecesIn(file: string, text: string, kind: Kind): Piece[] {
   switch (kind) {
     case 'page':
       return matches(file, withoutExamples(text), /^.*\S.*$/gmu);
-    case 'messages':
+    case 'strings':
       return matches(file, withoutCode(text), literal);
+    case 'titles':
+      return matches(file, withoutCode(text), title);
     case 'comments':
       return matches(file, text, comment);
   }
 }
 
-type Kind = 'page' | 'messages' | 'comments';
+/** `titles`: of the strings of a test, which are mostly text of the language, only the names of tests. */
+type Kind = 'page' | 'strings' | 'titles' | 'comments';
 
 const literal = /'(?:[^'\\\n]|\\.)*'|"(?:[^"\\\n]|\\.)*"|`[^`]*`/gu;
+const title = new RegExp(`(?:${literal.source})(?=,\\s*(?:async )?\\(?[^()]*\\)? =>)`, literal.flags);
 const comment = /\/\*\*?[\s\S]*?\*\/|(?<=^|\s)\/\/.*$/gmu;
 
 function matches(file: string, text: string, pattern: RegExp): Piece[] {
@@ -60,12 +64,9 @@ function matches(file: string, text: string, pattern: RegExp): Piece[] {
   }));
 }
 
-/** Code blocks are the language's, and the title of a rule and the list of rules repeat what the rule says of itself. */
+/** Code blocks are the language's. */
 function withoutExamples(page: string): string {
-  return page
-    .replace(/^(```|~~~)[\s\S]*?^\1$/gmu, blank)
-    .replace(/^ {4}.*$/gmu, blank)
-    .replace(/^.* \*(Error|Warning|Hint)\.\*$|^\| \[[a-z-]+\]\(.*$/gmu, blank);
+  return page.replace(/^(```|~~~)[\s\S]*?^\1$/gmu, blank).replace(/^ {4}.*$/gmu, blank);
 }
 
 /** String literals without comments around them and expressions in them. */

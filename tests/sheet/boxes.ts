@@ -5,7 +5,7 @@ import type { Box } from './shapes.ts';
 
 export interface WritingBox extends Box {
   readonly page: number;
-  /** What stands in it. */
+  /** The text in it. */
   readonly text: string;
 }
 
@@ -19,7 +19,7 @@ interface Edge {
   readonly to: number;
 }
 
-/** The smallest rectangles between four lines that no letter stands in. */
+/** The smallest rectangles between four lines that no letter is in. */
 export function emptyBoxes(page: Painted): WritingBox[] {
   return boxesOf(page).filter(({ text }) => text === '');
 }

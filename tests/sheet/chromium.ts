@@ -1,8 +1,8 @@
 /** The HTML sheet as a browser prints it, where the machine has one. */
 import { existsSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
+import type { Sheet } from '../../language/documents/model.ts';
 import { htmlOf } from '../../language/documents/renderers/html.ts';
-import type { Sheet } from '../../language/documents/traveler/model.ts';
 import { htmlFonts } from '../../server/host/print/fonts.ts';
 import { startBrowser } from '../workbench/browser.ts';
 

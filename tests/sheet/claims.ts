@@ -3,8 +3,8 @@
  * acts on, its limits, tools, cautions, sources, concessions and what is done on a fail.
  */
 import { usualCautions } from '../../language/analysis/cautions/index.ts';
-import { baseTitle, objectTitle, titleOf } from '../../language/documents/traveler/names.ts';
-import type { SheetOptions } from '../../language/documents/traveler/print-context.ts';
+import { baseTitle, objectTitle } from '../../language/documents/names.ts';
+import type { SheetOptions } from '../../language/documents/print-context.ts';
 import { wordsIn } from '../../language/i18n/index.ts';
 import { fullMessage } from '../../language/model/diagnostic.ts';
 import type { LimitUse, Procedure, Step, Verb } from '../../language/model/index.ts';
@@ -19,6 +19,7 @@ import {
   namedIn,
   own,
 } from '../../language/model/steps.ts';
+import { titleOf } from '../../language/model/titles.ts';
 import { formatLimit, formatQuantity, type Limit } from '../../language/quantities/index.ts';
 import { judgedLimit } from './limit-claims.ts';
 
@@ -152,7 +153,7 @@ export function claimsOf(procedure: Procedure, options: SheetOptions): SheetClai
       ...(procedure.approvedBy === null ? claim('alarm', words.notApproved) : []),
     ],
     lists: [
-      // A short title stands on each page, and need not be said again.
+      // A short title is on each page, and need not be said again.
       ...claim('title', beginning(procedure.title) === procedure.title ? null : procedure.title),
       ...claim('name', procedure.name),
       ...claim('revision', procedure.revision),
@@ -273,7 +274,7 @@ function stepClaims(
       ...(gauge === 'open' ? claim('gauge', words.facts.open) : []),
       ...(own(step, 'verdicts') ?? []).flatMap(({ verdict, text }) => [
         ...claim('verdict', words.boxes.verdicts[verdict]),
-        // The repair stands on its own: its boxes are in the rows for the tries.
+        // The repair is on its own: its boxes are in the rows for the tries.
         ...(step.number.startsWith('R') ? [] : claim('verdict', text)),
       ]),
       ...(own(step, 'marking') ?? []).flatMap((mark) => claim('mark', mark)),

@@ -1,16 +1,16 @@
 /**
- * Whatever a step takes stands on its sheet: each clause behind each verb is refused, or says something more there. Walked
+ * Whatever a step takes is on its sheet: each clause behind each verb is refused, or says something more there. Walked
  * from the grammar's own list, so that a new clause or a new verb cannot be forgotten.
  */
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../../language/db/workspace.ts';
-import { exampleFamily, exampleShop } from '../../language/diagnostics/example-base.ts';
+import type { StepBlock } from '../../language/documents/model.ts';
 import { blockTexts } from '../../language/documents/renderers/text.ts';
 import { sheetOf } from '../../language/documents/traveler/index.ts';
-import type { StepBlock } from '../../language/documents/traveler/model.ts';
 import { verbs } from '../../language/model/verbs.ts';
 import type { Clause, TestClause } from '../../language/syntax/generated/ast.ts';
 import { spellingOf, verbTable } from '../../language/syntax/verbs/index.ts';
+import { exampleFamily, exampleShop } from '../fixtures/example-base.ts';
 import { lowBones } from './words.ts';
 
 type ClauseType = (Clause | TestClause)['$type'];
@@ -114,7 +114,7 @@ const written: Readonly<Record<ClauseType, readonly (readonly [text: string, ...
   ProvesClause: [],
   NeverClause: [['never above 1.9 mm', '1.9 mm']],
   ExceptClause: [],
-  // Its caution stands before the step or at the head of the stage: tests/cautions.test.ts.
+  // Its caution is before the step or at the head of the stage: tests/cautions.test.ts.
   DangerClause: [],
   ReadClause: [['read pressure', 'Reading']],
   HoldClause: [
@@ -206,7 +206,7 @@ describe.each(verbs)('after %s', (verb) => {
   });
 });
 
-describe('what stands around steps', () => {
+describe('what is around steps', () => {
   const printed = (body: string, more = '') => {
     const text = `${exampleShop}
 ${exampleFamily}

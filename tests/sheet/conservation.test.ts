@@ -36,7 +36,7 @@ describe('random procedures with random words', () => {
 });
 
 describe('what is taken out of a sheet is missed', () => {
-  /** What the procedure says of itself is missed by the walk of the procedure alone, each kind every time. */
+  /** The walk of the procedure alone misses what the procedure says about itself, each kind every time. */
   const certain = [
     'step',
     'place',

@@ -1,7 +1,8 @@
 /** All that a print is held to, put together: for a sheet, what its HTML and its PDF have lost. */
+
+import type { Sheet } from '../../language/documents/model.ts';
 import { htmlOf } from '../../language/documents/renderers/html.ts';
 import { headTexts, textOf } from '../../language/documents/renderers/text.ts';
-import type { Sheet } from '../../language/documents/traveler/model.ts';
 import { pdfOf } from '../../server/host/print/pdf.ts';
 import { claimsOf } from './claims.ts';
 import { lost } from './conserved.ts';
@@ -24,7 +25,7 @@ export function lostOf(
   ];
 }
 
-/** Each drawing stands once, in its order, with all that is written in it. */
+/** Each drawing appears once, in its order, with everything that is written in it. */
 function lostDrawings({ blocks }: Sheet, { drawings }: Words): string[] {
   const own = blocks.flatMap((block) =>
     block.kind === 'drawing' ? [block] : block.kind === 'step' ? block.drawings : [],
@@ -38,7 +39,7 @@ function lostDrawings({ blocks }: Sheet, { drawings }: Words): string[] {
   });
 }
 
-/** The words of the HTML of a sheet; its head stands once. */
+/** The words of the HTML of a sheet; its head appears once. */
 export function wordsInHtml(sheet: Sheet): Words {
   const words = htmlWords(htmlOf(sheet));
   return { ...words, furniture: [words.furniture.join(' ')] };

@@ -40,7 +40,7 @@ export function lost(claims: SheetClaims, print: Words): string[] {
 
 const named = ({ kind, text }: Claim) => `${kind} “${text}”`;
 
-/** A caution stands as often as it is given: the same one at the next step does not stand for this one. */
+/** A caution appears as often as it is given: the same one at the next step does not count for this one. */
 function fewerCautions({ places, lists }: SheetClaims, whole: string): string[] {
   const counts = new Map<string, number>();
   const all = [
@@ -50,7 +50,7 @@ function fewerCautions({ places, lists }: SheetClaims, whole: string): string[] 
   for (const { kind, text } of all) if (kind === 'caution') counts.set(text, (counts.get(text) ?? 0) + 1);
   return [...counts].flatMap(([text, count]) => {
     const found = whole.split(lowBones(text)).length - 1;
-    return found < count ? [`caution “${text}” stands ${found} times, not ${count}`] : [];
+    return found < count ? [`caution “${text}” appears ${found} times, not ${count}`] : [];
   });
 }
 
@@ -58,7 +58,7 @@ interface Anchor {
   readonly place: number;
   /** Null: the head of the place. */
   readonly step: StepClaims | null;
-  /** Where its number stands in the text; null: nowhere after the one before. */
+  /** Where its number is in the text; null: nowhere after the one before. */
   readonly at: number | null;
 }
 
@@ -111,7 +111,7 @@ function lostOfPlace({ title, head }: { title: string; head: readonly Claim[] },
     .map(named);
 }
 
-/** The text without the cautions of the step after it, which may stand before that one's number. */
+/** The text without the cautions of the step after it, which may be before that one's number. */
 function untilCautions(text: string, next: StepClaims | null | undefined): string {
   const first = lowBones(
     (next?.cautions ?? [])

@@ -1,5 +1,5 @@
 /**
- * Every text of a procedure, its family, its shop and its job stands on the sheet. Each is marked in the model itself,
+ * Every text of a procedure, its family, its shop and its job is on the sheet. Each is marked in the model itself,
  * whatever it is called there: a field that is added later is looked for too, until it is printed or listed here.
  */
 import { describe, expect, it } from 'vitest';
@@ -106,7 +106,7 @@ function textsOf({ procedure, options }: Print): { readonly path: string; readon
     .map(({ path, mark }) => ({ path, said: printed.includes(mark) }));
 }
 
-// The flawed procedure speaks of things that no step uses: they are among its mistakes.
+// The flawed procedure mentions things that no step uses: they are among its mistakes.
 const prints = libraryPrints('a4').filter(({ procedure }) => !procedure.source.file.includes('flawed/'));
 
 describe('every text is printed', () => {

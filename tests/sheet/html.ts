@@ -4,12 +4,12 @@ import type { Piece, Words } from './words.ts';
 
 type Node = DefaultTreeAdapterMap['node'];
 
-/** Elements whose words stand apart from those beside them; all others are of the line that they stand in. */
+/** Elements whose words are separate from those beside them; all others belong to the line that they are in. */
 const apart = /^(p|div|dl|dt|dd|ul|li|table|caption|tr|t[dhr]|thead|tbody|h\d|section|header|footer|main)$/u;
 /** Their text is not printed. */
 const silent: ReadonlySet<string> = new Set(['head', 'style', 'script', 'title', 'template']);
 
-/** The words of the page: what stands in the head, the foot and the watermark is furniture, what is drawn is apart. */
+/** The words of the page: the text of head, foot and watermark is furniture, and drawings are kept apart. */
 export function htmlWords(html: string): Words {
   const body: Piece[] = [];
   const drawings: string[] = [];
@@ -47,7 +47,7 @@ export function htmlWords(html: string): Words {
   };
 }
 
-/** What a node stands in. */
+/** The ancestor that a node is in. */
 interface Inside {
   readonly repeated: boolean;
   readonly heading: boolean;

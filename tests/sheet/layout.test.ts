@@ -3,8 +3,8 @@
  * of the HTML as a browser prints it.
  */
 import { afterAll, describe, expect, it } from 'vitest';
+import type { Sheet } from '../../language/documents/model.ts';
 import { sheetOf } from '../../language/documents/traveler/index.ts';
-import type { Sheet } from '../../language/documents/traveler/model.ts';
 import { languages } from '../../language/i18n/index.ts';
 import { pdfOf } from '../../server/host/print/pdf.ts';
 import { closeBrowser, noBrowser, printedByBrowser } from './chromium.ts';
@@ -21,11 +21,17 @@ const library = papers.flatMap((paper) => libraryPrints(paper));
 const job = library.findLast(({ options }) => options.job !== null)!;
 /** The worst for a browser: each takes it seconds. */
 const forBrowser = ['words of 300 letters in every place', '12 units of 12 long numbers'];
-/** Where fixed words stand beside long ones, and in the narrowest columns. */
+/** Where fixed words are beside long ones, and in the narrowest columns. */
 const forLanguages = ['words of 300 letters in every place', '12 units of 12 long numbers'];
 /** A page that is wrong is so in many places. */
 const first = (faults: readonly string[]) => faults.slice(0, 5);
 const pdfPages = (sheet: Sheet) => paintedPages(pdfOf([sheet]).bytes);
+let jobPrinted: Promise<Painted[]> | null = null;
+/** The job's pages, printed once: each test that spoils them changes a copy. */
+const jobPages = () => {
+  jobPrinted ??= pdfPages(job.sheet);
+  return jobPrinted;
+};
 
 describe('the PDF', () => {
   it.each(library)('stays in its boxes, and can be read: $name', async ({ sheet }) => {
@@ -72,7 +78,7 @@ describe.skipIf(noBrowser !== null)('the HTML, printed by a browser', () => {
 describe('a page that is wrong', () => {
   const drawn = ({ runs }: Painted) => runs.some(({ figure }) => figure !== null);
   const clean = (change: (page: Painted) => Painted, drawings: boolean) => async () => {
-    const pages = await pdfPages(job.sheet);
+    const pages = await jobPages();
     const spoilt = pages.find((page) => page.runs.length > 40 && drawn(page) === drawings)!;
     return pages.map((page) => (page === spoilt ? change(page) : page));
   };
@@ -95,7 +101,7 @@ describe('a page that is wrong', () => {
       }),
       false,
     )();
-    expect(faultsOf(pages).join()).toContain('stand on each other');
+    expect(faultsOf(pages).join()).toContain('overlap');
   });
   it('has text that runs out of its cell', async () => {
     const pages = await clean((page) => {
@@ -127,7 +133,7 @@ describe('a page that is wrong', () => {
       )();
     expect(faultsOf(await moved({})).join()).toBe('');
     expect(faultsOf(await moved({ y: 800 })).join()).toContain('a figure at');
-    expect(faultsOf(await moved({ x: 200 })).join()).toContain("stands outside the page's margin");
+    expect(faultsOf(await moved({ x: 200 })).join()).toContain("is outside the page's margin");
     const covered = await clean(
       (page) => ({
         ...page,
@@ -142,8 +148,8 @@ describe('a page that is wrong', () => {
     )();
     expect(smallnessOf(job.sheet, small).join()).toContain('has 9.0 pt in a drawing');
   });
-  it('has a value that is not bold, small text, a hair line, a colour, and a low box', async () => {
-    const pages = await pdfPages(job.sheet);
+  it('has a value that is not bold, small text, a hairline, a color, and a low box', async () => {
+    const pages = await jobPages();
     const value = job.sheet.blocks.flatMap((block) => (block.kind === 'step' ? block.limits : []))[0]!.value;
     const spoiled = (change: (page: Painted) => Partial<Painted>) =>
       smallnessOf(
@@ -161,8 +167,8 @@ describe('a page that is wrong', () => {
     expect(spoiled(({ lines }) => ({ lines: lines.map((line) => ({ ...line, width: 0.3 })) }))).toContain(
       'a line of 0.30 pt',
     );
-    expect(spoiled(() => ({ colours: new Set(['#0000ff']) }))).toContain('the colour #0000ff');
-    // The lowest line of a row of boxes, two millimetres higher.
+    expect(spoiled(() => ({ colours: new Set(['#0000ff']) }))).toContain('the color #0000ff');
+    // The lowest line of a row of boxes, two millimeters higher.
     const low = spoiled(({ lines }) => ({
       lines: lines.map((line) =>
         line.right - line.left > 100

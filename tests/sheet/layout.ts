@@ -32,11 +32,11 @@ function outside({ page, width, height, runs, lines, fields }: Painted): string[
   return [
     ...fields
       .filter((field) => field.figure !== null && beyond(field))
-      .map((field) => `page ${page}: a figure at ${place(field)} stands outside the page's margin`),
+      .map((field) => `page ${page}: a figure at ${place(field)} is outside the page's margin`),
     ...upright(runs)
       .filter((run) => beyond(inkOf(run)))
-      .map((run) => `page ${page}: ${words(run)} stands outside the page's margin`),
-    ...lines.filter(beyond).map((line) => `page ${page}: a line at ${place(line)} stands outside the page's margin`),
+      .map((run) => `page ${page}: ${words(run)} is outside the page's margin`),
+    ...lines.filter(beyond).map((line) => `page ${page}: a line at ${place(line)} is outside the page's margin`),
   ];
 }
 
@@ -48,7 +48,7 @@ function overlaps({ page, runs }: Painted): string[] {
     const found: string[] = [];
     for (const other of inked.slice(index + 1)) {
       if (other.box.top > box.bottom) break;
-      if (deep(box, other.box)) found.push(`page ${page}: ${words(run)} and ${words(other.run)} stand on each other`);
+      if (deep(box, other.box)) found.push(`page ${page}: ${words(run)} and ${words(other.run)} overlap`);
     }
     return found;
   });
@@ -63,7 +63,7 @@ function crossed({ page, runs, lines }: Painted): string[] {
   });
 }
 
-/** No word and no line of the sheet stands on a figure, and no figure on another. */
+/** No word and no line of the sheet overlaps a figure, and no figure another. */
 function coveredByFigures({ page, runs, lines, fields }: Painted): string[] {
   const inks = [...upright(runs).map((run) => ({ ...inkOf(run), figure: run.figure })), ...fields];
   const figures = [...new Set(inks.flatMap(({ figure }) => (figure === null ? [] : [figure])))].map((figure) => ({
@@ -73,13 +73,13 @@ function coveredByFigures({ page, runs, lines, fields }: Painted): string[] {
   return figures.flatMap(({ figure, box }) => [
     ...upright(runs)
       .filter((run) => run.figure === null && deep(box, inkOf(run)))
-      .map((run) => `page ${page}: a figure at ${place(box)} stands on ${words(run)}`),
+      .map((run) => `page ${page}: a figure at ${place(box)} is on ${words(run)}`),
     ...lines
       .filter((line) => line.figure === null && deep(box, thick(line)))
-      .map((line) => `page ${page}: a figure at ${place(box)} stands on a line at ${place(line)}`),
+      .map((line) => `page ${page}: a figure at ${place(box)} is on a line at ${place(line)}`),
     ...figures
       .filter((other) => other.figure > figure && deep(box, other.box))
-      .map((other) => `page ${page}: figures at ${place(box)} and ${place(other.box)} stand on each other`),
+      .map((other) => `page ${page}: figures at ${place(box)} and ${place(other.box)} overlap`),
   ]);
 }
 

@@ -54,7 +54,7 @@ export function saysLimit(text: string, limit: Limit): boolean {
 
 interface Figure {
   readonly value: number;
-  /** What stands behind it. */
+  /** The text after it. */
   readonly after: string;
 }
 
@@ -69,7 +69,7 @@ function isNamed(unit: UnitName, least: number, most: number) {
     (after.startsWith(name) || after.startsWith(single));
 }
 
-/** Numbers of a text, those in groups of three both as one number and as they stand. */
+/** Numbers of a text; those in groups of three both as one number and as written. */
 function figuresIn(text: string): Figure[] {
   const read = (pattern: RegExp) =>
     [...text.matchAll(pattern)].map((match) => ({

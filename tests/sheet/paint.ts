@@ -1,5 +1,5 @@
 /**
- * What a page of a PDF paints, from its own operators: runs of glyphs with their boxes, lines with their widths, colours.
+ * What a page of a PDF paints, from its own operators: runs of glyphs with their boxes, lines with their widths, colors.
  * Points, with the origin at the top left of the page.
  */
 import { OPS, type PDFPageProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
@@ -55,7 +55,7 @@ export interface Painted {
   readonly runs: readonly Run[];
   readonly lines: readonly Line[];
   readonly fields: readonly Field[];
-  /** Every colour of a run or path, `#rrggbb`. */
+  /** Every color of a run or path, `#rrggbb`. */
   readonly colours: ReadonlySet<string>;
   /** Kinds of pictures that are not drawn as paths. */
   readonly images: number;

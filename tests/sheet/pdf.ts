@@ -25,7 +25,7 @@ export async function pagesOf(document: PDFDocumentProxy): Promise<PDFPageProxy[
   return pages;
 }
 
-/** The words of a PDF: those that are tagged as content, and apart from them what stands on each page as furniture. */
+/** The words of a PDF: those that are tagged as content, and apart from them what is on each page as furniture. */
 export async function pdfWords(bytes: Uint8Array): Promise<Words> {
   return withPdf(bytes, async (document) => {
     const body: Piece[] = [];
@@ -75,7 +75,7 @@ async function pageWords(page: PDFPageProxy): Promise<Words> {
   return { body: body.filter(({ text }) => text.trim() !== ''), drawings, furniture };
 }
 
-export const isHeading = (role: string) => /^H\d?$/u.test(role);
+const isHeading = (role: string) => /^H\d?$/u.test(role);
 export const isFigure = (role: string) => role === 'Figure';
 
 /** For each element of such a role, in the order of the tree: ids of the marked contents under it. */

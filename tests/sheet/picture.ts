@@ -1,10 +1,10 @@
-/** Small grey pictures of pages, and how like two of them are. */
+/** Small gray pictures of pages, and how like two of them are. */
 import { createCanvas } from '@napi-rs/canvas';
 import pixelmatch from 'pixelmatch';
 import { PNG } from 'pngjs';
 import { pagesOf, withPdf } from './pdf.ts';
 
-/** A grey picture: a byte for each point, 0 is black. */
+/** A gray picture: a byte for each point, 0 is black. */
 export interface Picture {
   readonly width: number;
   readonly height: number;
@@ -73,7 +73,7 @@ export function alike(before: Picture, after: Picture): boolean {
   return Math.max(0, ...counts.values()) < notable;
 }
 
-/** The old picture, pale, with what differs in colour: a file for a person to look at. */
+/** The old picture, pale, with what differs in color: a file for a person to look at. */
 export function differencePicture(before: Picture, after: Picture): Buffer {
   const { width, height } = before;
   const out = new PNG({ width, height });

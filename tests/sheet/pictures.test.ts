@@ -1,5 +1,5 @@
 /**
- * The pages look as they did. `HANDTIGHT_PICTURES=update npm test -- sheet/pictures` takes the pictures anew: look at each
+ * The pages look as they did. `HANDTIGHT_PICTURES=update npm test -- sheet/pictures` takes the pictures again: look at each
  * before it is committed; `HANDTIGHT_PICTURES_IN` names another folder for them. On a difference the new page, the old one
  * and what differs go to a folder that the test names.
  */
@@ -37,7 +37,7 @@ if (!update && without.length > 0)
   );
 
 describe.each(sheets)('the pages of $name', ({ name, sheet }) => {
-  it.runIf(update)('are taken anew', async () => {
+  it.runIf(update)('are taken again', async () => {
     const pictures = await picturesOf(pdfOf([sheet]).bytes);
     for (const file of filesOf(name)) rmSync(join(folder, file));
     mkdirSync(folder, { recursive: true });
@@ -90,7 +90,7 @@ describe('two pictures of a page', () => {
     for (const picture of await taken) expect(alike(picture, softened(picture))).toBe(true);
   });
 
-  it('are not alike where one box has moved by a millimetre', async () => {
+  it('are not alike where one box has moved by a millimeter', async () => {
     const pages = await paintedPages(bytes);
     const pictures = await taken;
     const [box] = pages.flatMap(emptyBoxes);
@@ -112,7 +112,7 @@ describe('two pictures of a page', () => {
   });
 });
 
-/** Each point a little of its neighbours', and all a shade lighter. */
+/** Each point a little of its neighbors', and all a shade lighter. */
 function softened({ width, height, grey }: Picture): Picture {
   const soft = grey.map((value, at) => {
     const [left, right] = [grey[at - 1] ?? value, grey[at + 1] ?? value];
@@ -121,7 +121,7 @@ function softened({ width, height, grey }: Picture): Picture {
   return { width, height, grey: soft };
 }
 
-/** What stands in and on the edge of a box, some points further down. */
+/** What is in and on the edge of a box, some points further down. */
 function moved(
   { width, height, grey }: Picture,
   box: { left: number; top: number; right: number; bottom: number },

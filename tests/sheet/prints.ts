@@ -1,8 +1,8 @@
 /** What the tests print: every procedure and job of the library, on both papers. */
 import { type CheckResult, checkFiles } from '../../language/db/workspace.ts';
+import type { Paper, Sheet } from '../../language/documents/model.ts';
+import type { SheetOptions } from '../../language/documents/print-context.ts';
 import { sheetOf } from '../../language/documents/traveler/index.ts';
-import type { Paper, Sheet } from '../../language/documents/traveler/model.ts';
-import type { SheetOptions } from '../../language/documents/traveler/print-context.ts';
 import type { Job, Procedure } from '../../language/model/index.ts';
 import { libraryFiles } from '../library.ts';
 

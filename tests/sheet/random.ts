@@ -22,7 +22,7 @@ const samples = [
 /** A few of the samples, marked so that no other text can stand for them. */
 type Words = () => string;
 
-/** The text of a legal procedure, or of one with slips; null: the walk came to a dead end. */
+/** The text of a legal procedure, or of one with mistakes; null if the walk reached a dead end. */
 function textOf(seed: number): string | null {
   if (seed % 2 === 0) return shopText + fc.sample(procedureTexts, { seed, numRuns: 1 })[0]!;
   return walk(fc.sample(tastes, { seed, numRuns: 1 })[0]!, numbersFrom(seed));
@@ -48,13 +48,17 @@ type Chance = (share: number) => boolean;
 /** The procedure with words put into it. */
 function dressed(procedure: Procedure, words: Words, chance: Chance): Procedure {
   const { family, shop } = procedure;
+  /** In this share of places one of them, in a third of those two: what prints only the first is seen. */
+  const some = <T>(share: number, make: () => T): T[] =>
+    chance(share) ? Array.from({ length: chance(0.3) ? 2 : 1 }, make) : [];
   const step = (one: Step): Step => ({
     ...one,
     note: chance(0.2) ? words() : one.note,
-    hazards: chance(0.15)
-      ? [...one.hazards, { word: chance(0.5) ? 'DANGER' : 'NOTICE', text: words(), source: one.source }]
-      : one.hazards,
-    allow: chance(0.1) ? [...one.allow, allowed(one.source, words)] : one.allow,
+    hazards: [
+      ...one.hazards,
+      ...some(0.15, () => ({ word: chance(0.5) ? 'DANGER' : 'NOTICE', text: words(), source: one.source }) as const),
+    ],
+    allow: [...one.allow, ...some(0.1, () => allowed(one.source, words))],
     text: one.text !== null && chance(0.5) ? words() : one.text,
     ...(own(one, 'accept') != null && chance(0.5) ? { accept: words() } : {}),
     sourceText: own(one, 'limit')?.form === 'limit' && chance(0.5) ? words() : one.sourceText,
@@ -63,15 +67,15 @@ function dressed(procedure: Procedure, words: Words, chance: Chance): Procedure 
   const place = <P extends Stage | Repair>(one: P): P => ({
     ...one,
     title: 'inline' in one && one.inline ? one.title : chance(0.4) ? words() : one.title,
-    allow: chance(0.2) ? [allowed(one.source, words)] : one.allow,
+    allow: [...one.allow, ...some(0.2, () => allowed(one.source, words))],
     steps: one.steps.map(step),
   });
   return {
     ...procedure,
     title: words(),
     approvedBy: chance(0.7) ? words().slice(0, 60) : null,
-    hazards: chance(0.4) ? [{ word: 'WARNING', text: words(), source: procedure.source }] : [],
-    allow: chance(0.4) ? [allowed(procedure.source, words)] : [],
+    hazards: some(0.4, () => ({ word: 'WARNING', text: words(), source: procedure.source }) as const),
+    allow: some(0.4, () => allowed(procedure.source, words)),
     family: {
       ...family,
       parts: family.parts.map((part) => ({

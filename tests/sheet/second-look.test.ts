@@ -1,10 +1,10 @@
-/** What is written down once more after a repair, where the unit goes on, and what is said of tests that fail. */
+/** What is written down once more after a repair, where the unit goes on, and what is said about tests that fail. */
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../../language/db/workspace.ts';
-import { instead, procedureWith } from '../../language/diagnostics/sound-procedure.ts';
+import type { Block, Sheet, StepBlock } from '../../language/documents/model.ts';
 import { blockTexts, spanText } from '../../language/documents/renderers/text.ts';
 import { sheetOf } from '../../language/documents/traveler/index.ts';
-import type { Block, Sheet, StepBlock } from '../../language/documents/traveler/model.ts';
+import { instead, procedureWith } from '../fixtures/sound-procedure.ts';
 import { libraryPrints } from './prints.ts';
 
 const prints = libraryPrints('a4');
@@ -106,7 +106,7 @@ describe('boxes', () => {
     ]);
     expect(facts).toContainEqual({ label: 'Lap', text: 'stained or hazed' });
   });
-  it('stand once where the set is worked together', () => {
+  it('appear once where the set is worked together', () => {
     const done = (number: string) => blocksOf(oneSpring, number).find((block) => block.kind === 'grid')!;
     const columns = (block: Block) => (block.kind === 'grid' ? block.grids[0]!.columns.length : 0);
     expect([columns(done('9')), columns(done('10'))]).toEqual([6, 1]);

@@ -44,7 +44,7 @@ export function shapeOf(data: ArrayLike<number>, ctm: Matrix, width: number | nu
   return { lines: [], field: boxOf(points) };
 }
 
-/** The box round a path; null: it has no points. */
+/** The box around a path; null if it has no points. */
 export function fieldOf(data: ArrayLike<number>, ctm: Matrix): Box | null {
   const points = pathsOf(data, ctm).paths.flat();
   return points.length === 0 ? null : boxOf(points);

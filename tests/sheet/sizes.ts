@@ -1,24 +1,24 @@
 /** Whether what a hand needs can be read at arm's length, and what it fills in has room. */
 
+import type { Sheet, StepBlock } from '../../language/documents/model.ts';
 import { spanText } from '../../language/documents/renderers/text.ts';
-import type { Sheet, StepBlock } from '../../language/documents/traveler/model.ts';
 import { boxesOf } from './boxes.ts';
 import { millimetre, upright } from './layout.ts';
 import type { Painted, Run } from './paint.ts';
 import { bones } from './words.ts';
 
-/** Points, and millimetres of a box. A browser rounds to its own pixels. */
+/** Points, and millimeters of a box. A browser rounds to its own pixels. */
 const least = { any: 8, figure: 10, step: 10, value: 12, line: 0.5, box: 8 };
 const rounding = 0.02;
 
-/** Everything that is too small, too thin or in colour, in words. */
+/** Everything that is too small, too thin or in color, in words. */
 export function smallnessOf(sheet: Sheet, pages: readonly Painted[]): string[] {
   const runs = pages.flatMap((page) => upright(page.runs));
   return [
     ...runs
       .filter(({ size }) => size < least.any - rounding)
       .map((run) => `${words(run)} has ${run.size.toFixed(1)} pt`),
-    // Words of a drawing stand upright or are turned.
+    // Words of a drawing are upright or are turned.
     ...pages
       .flatMap((page) => page.runs.filter(({ figure }) => figure !== null))
       .filter(({ size }) => size < least.figure - rounding)
@@ -29,7 +29,7 @@ export function smallnessOf(sheet: Sheet, pages: readonly Painted[]): string[] {
         .map(({ width }) => `page ${page}: a line of ${width.toFixed(2)} pt`),
     ),
     ...pages.flatMap(({ page, colours }) =>
-      [...colours].filter((colour) => !isGrey(colour)).map((colour) => `page ${page}: the colour ${colour}`),
+      [...colours].filter((colour) => !isGrey(colour)).map((colour) => `page ${page}: the color ${colour}`),
     ),
     ...smallSteps(sheet, runs),
     ...smallBoxes(sheet, pages),
@@ -37,7 +37,7 @@ export function smallnessOf(sheet: Sheet, pages: readonly Painted[]): string[] {
 }
 
 /** `#dedede` */
-export function isGrey(colour: string): boolean {
+function isGrey(colour: string): boolean {
   return /^#(..)\1\1$/u.test(colour);
 }
 
@@ -66,7 +66,7 @@ function smallSteps(sheet: Sheet, runs: readonly Run[]): string[] {
 
 const headSize = 16;
 
-/** Heads of stages and repairs that stand on another page than their first step, in words. */
+/** Heads of stages and repairs that are on another page than their first step, in words. */
 export function strandedHeads(sheet: Sheet, pages: readonly Painted[]): string[] {
   const index = new TextIndex(
     pages.flatMap((page) => upright(page.runs)).filter(({ artifact, figure }) => !artifact && figure === null),
@@ -81,7 +81,7 @@ export function strandedHeads(sheet: Sheet, pages: readonly Painted[]): string[]
     const first = blocks.slice(at + 1).find(({ kind }) => kind === 'step' || kind === 'place');
     const step = first?.kind === 'step' ? index.next(first.number) : null;
     if (head === null || step === null || head[0]!.page === step[0]!.page) return [];
-    return [`${block.number} ${block.title} stands on page ${head[0]!.page}, its first step on page ${step[0]!.page}`];
+    return [`${block.number} ${block.title} is on page ${head[0]!.page}, its first step on page ${step[0]!.page}`];
   });
 }
 

@@ -1,5 +1,5 @@
 /** A sheet with one thing taken out or moved: a test that does not complain of it proves nothing. */
-import type { Block, Sheet, StepBlock } from '../../language/documents/traveler/model.ts';
+import type { Block, Sheet, StepBlock } from '../../language/documents/model.ts';
 
 export interface Spoiled {
   /** `limit`, `step`: what was taken. */

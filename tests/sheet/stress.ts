@@ -1,7 +1,7 @@
 /** Prints with more in every place than anybody would write: what does not fit must still stay in its box. */
 
+import type { SheetOptions } from '../../language/documents/print-context.ts';
 import { sheetOf } from '../../language/documents/traveler/index.ts';
-import type { SheetOptions } from '../../language/documents/traveler/print-context.ts';
 import type { Job, PartNumber, Procedure, Step } from '../../language/model/index.ts';
 import { isGate, own } from '../../language/model/steps.ts';
 import type { Print } from './prints.ts';
@@ -125,7 +125,7 @@ function manyNumbers(procedure: Procedure, count: number, name: (index: number) 
   return { ...procedure, numbers };
 }
 
-/** A family of so many parts more, all of which are measured, checked and taken off one by one. */
+/** A family with that many more parts; each is measured, checked and taken off one by one. */
 function manyParts(procedure: Procedure, count: number): Procedure {
   const { family } = procedure;
   const [first] = family.parts;

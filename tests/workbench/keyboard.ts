@@ -20,7 +20,7 @@ async function begin(page: Page, name: string): Promise<void> {
   await page.locator('.monaco-editor.focused').waitFor();
 }
 
-/** The pause before Enter, ms: long enough for the list of suggestions to stand there. */
+/** The pause before Enter, ms: long enough for the list of suggestions to be there. */
 const pause = 250;
 
 /**

@@ -1,7 +1,7 @@
 /**
  * Takes the pictures of the README: `node tests/workbench/pictures.ts`. The editor's come from the real workbench with
  * the one-spring procedure of the library, the sheets' from the demo jobs as printed (`sheet` takes these only).
- * They go to extension/pictures/ (or PICTURES), with the extension's icon drawn from its SVG. THEME names a colour theme.
+ * They go to extension/pictures/ (or PICTURES), with the extension's icon drawn from its SVG. THEME names a color theme.
  */
 import { execFileSync } from 'node:child_process';
 import { cpSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
@@ -23,7 +23,7 @@ const library = [
 ];
 const source = readFileSync(join(root, 'procedures/one-spring', file), 'utf8');
 
-/** Pages of the demo jobs that are shown, by what stands on them. */
+/** Pages of the demo jobs that are shown, by what is on them. */
 const pages = [
   { name: 'sheet-first', document: 'job-2207', words: 'Routing' },
   { name: 'sheet-unit', document: 'job-2207', words: 'Exploded view' },
@@ -82,7 +82,7 @@ async function drawIcon(browser: Browser): Promise<void> {
   await page.close();
 }
 
-/** Puts the cursor behind a text of the picture's file, where it first stands behind another. */
+/** Puts the cursor after a text of the picture's file, at its first place after another text. */
 async function goTo(page: Page, text: string, behind = ''): Promise<void> {
   const at = source.indexOf(text, source.indexOf(behind)) + text.length;
   const before = source.slice(0, at).split('\n');
@@ -117,7 +117,7 @@ function sheetPictures(): void {
   }
 }
 
-/** A pressure that is not let down, a joint left hand-tight, a spec misspelt, a bore left open at the wheel. */
+/** A pressure that is not let down, a joint left hand-tight, a spec misspelled, a bore left open at the wheel. */
 async function problemsPicture(page: Page): Promise<void> {
   // From the end to the beginning: lines above stay where they are in the source.
   await goTo(page, 'relieve', 'stage prove');
@@ -158,7 +158,7 @@ async function previewPicture(page: Page): Promise<void> {
   await page.screenshot({ path: join(folder, 'preview.png') });
 }
 
-/** The family taken apart, where its name stands at the head of the procedure. */
+/** The family taken apart, where its name is at the head of the procedure. */
 async function hoverPicture(page: Page): Promise<void> {
   await goTo(page, ' for one', 'procedure rebuild-one-spring');
   await command(page, 'Show or Focus Hover');

@@ -1,13 +1,13 @@
 /**
  * Runs the editor tests in the real VS Code workbench: `node tests/workbench/run.ts`.
- * Ends with the suite's own code; everything that it started is ended too.
+ * Ends with the suite's own code; everything that it started is ended too. With `--install` it only installs the host.
  */
 import { cpSync, existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { exposeHooks, openWorkbench, startBrowser, workbenchAddress } from './browser.ts';
 import { bundleSuite } from './bundle.ts';
-import { root, startHost, undisturbed } from './host.ts';
+import { installHost, root, startHost, undisturbed } from './host.ts';
 import { runKeyboardTests } from './keyboard.ts';
 
 /** The longest that a run may take; a suite that hangs is a failed one. */
@@ -45,7 +45,10 @@ async function main(): Promise<number> {
           else if (type === 'error' && suiteLine.test(text)) console.error(text);
           else if (suiteLine.test(text) || process.env.VERBOSE) console.log(text);
         },
-        exit: resolve,
+        exit(code) {
+          clearTimeout(timer);
+          resolve(code);
+        },
       })
         .then(() => page.goto(workbenchAddress(host, { workspace, extension: root, tests })))
         .catch((error) => {
@@ -68,14 +71,16 @@ async function main(): Promise<number> {
   }
 }
 
-main().then(
-  (code) => {
-    console.log(count === '' ? '0 passed, 1 failed' : count);
-    process.exit(code);
-  },
-  (error) => {
-    console.error(error);
-    console.log('0 passed, 1 failed');
-    process.exit(1);
-  },
-);
+if (process.argv.includes('--install')) installHost();
+else
+  main().then(
+    (code) => {
+      console.log(count === '' ? '0 passed, 1 failed' : count);
+      process.exit(code);
+    },
+    (error) => {
+      console.error(error);
+      console.log('0 passed, 1 failed');
+      process.exit(1);
+    },
+  );

@@ -31,11 +31,11 @@ export const topics = [
 
 export type Topic = (typeof topics)[number];
 
-/** A standard text with its signal word (ANSI Z535.4). The words stand in the catalogue of the language, by topic. */
+/** A standard text with its signal word (ANSI Z535.4). The words are in the catalogue of the language, by topic. */
 export interface UsualText {
   readonly topic: Topic;
   readonly word: SignalWord;
-  /** Later steps get a short line; else the text stands at the head of a stage only. */
+  /** Later steps get a short line; else the text is at the head of a stage only. */
   readonly repeats: boolean;
 }
 

@@ -1,7 +1,7 @@
 import type { Family, Part } from '../../model/family.ts';
 import type { StepObject } from '../../model/procedure.ts';
 
-/** The part that an object is, or stands on. */
+/** The part that an object is, or belongs to. */
 export function partsOfObject(family: Family, object: StepObject): Part[] {
   const owner = ownerOf(family, object);
   return owner === null ? [] : family.parts.filter((part) => part.name === owner);

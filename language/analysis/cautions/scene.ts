@@ -80,7 +80,7 @@ export function ownWords(step: Step): string {
 
 /**
  * What an author declared of the step, its station or the parts that it handles; and where nobody said yes or no, what
- * their words sound like. Nothing said of the unit (`receive`, `pack`) is lost: there `whole` counts every part.
+ * their words sound like. Nothing said about the unit (`receive`, `pack`) is lost: there `whole` counts every part.
  */
 export const declared =
   (danger: Danger, whole: readonly Verb[] = []) =>
@@ -120,15 +120,15 @@ function declaredAt(danger: Danger, whole: readonly Verb[], scene: Scene): Becau
 const frees: readonly Verb[] = verbsThat('frees');
 
 /**
- * What the model shows of a spring: shim that binds it, or its place next to a part that bears on another one, which is
- * pressed there by what stands behind it. Null: nothing.
+ * What the model shows about a spring: shim that binds it, or its place next to a part that presses on another, which is
+ * pressed there by what is behind it. Null if there is nothing.
  */
 function springTrait(family: Family, part: Part): string | null {
   if (part.bindsOver !== null) return 'binds, so it is a spring';
   const bearer = family.parts.find(
     (other) => other.bearsOn.length > 0 && (other.on.includes(part.name) || part.on.includes(other.name)),
   );
-  return bearer === undefined ? null : `stands next to ${bearer.name}, which bears on ${bearer.bearsOn[0]}`;
+  return bearer === undefined ? null : `is next to ${bearer.name}, which bears on ${bearer.bearsOn[0]}`;
 }
 
 /** A spring or a clip is handled: what lies under load flies. Only the parts and the step itself say so. */

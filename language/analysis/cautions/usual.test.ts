@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { procedure, q, shop, step } from '../../documents/traveler/injector-fixture.ts';
+import { procedure, q, shop, step } from '../../../tests/fixtures/injector.ts';
 import { wordsIn } from '../../i18n/index.ts';
 import type { Procedure, Step } from '../../model/index.ts';
 import { topics, usualCautions, usualHazards } from './index.ts';
@@ -97,7 +97,7 @@ describe('what calls for which', () => {
   });
 });
 
-describe('where they stand', () => {
+describe('where they are printed', () => {
   const uncap = step('uncap', 'port:inlet');
   const connect = step('connect', 'port:inlet');
   const prime = step('prime');
@@ -110,7 +110,7 @@ describe('where they stand', () => {
     expect(steps.get(prime)!.short.map(({ topic }) => topic)).toEqual(['injection']);
   });
 
-  test('the first step of a stage does not repeat what stands right above it', () => {
+  test('the first step of a stage does not repeat what is right above it', () => {
     const { steps } = usualCautions(of([connect, prime], {}, 'tester'));
     expect(steps.get(connect)!.full).toEqual([]);
     expect(steps.get(connect)!.short).toEqual([]);

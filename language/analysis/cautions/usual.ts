@@ -5,7 +5,7 @@ import { atLeast, figuresOf, highest } from './figures.ts';
 import { isHarmlessGas, isPressed, stores, underPressure } from './scene.ts';
 import { usualHazards } from './usual-hazards.ts';
 
-/** The usual cautions of one step: `full` where the whole text stands again, `short` where a line is enough. */
+/** The usual cautions of one step: `full` where the whole text is printed again, `short` where a line is enough. */
 export interface StepCautions {
   readonly full: readonly Caution[];
   readonly short: readonly Caution[];
@@ -24,7 +24,7 @@ export interface UsualCautions {
   readonly pressure: boolean;
 }
 
-/** Hazards of pressure are told in full again before the unit is connected or primed. */
+/** Hazards of pressure are printed in full again before the unit is connected or primed. */
 const toldAgain: readonly Topic[] = ['injection', 'mist', 'rail'];
 
 /** A caution that a step calls for, and whether its head alone warns of it. */
@@ -33,7 +33,7 @@ type Called = Caution & Pick<Call, 'headOnly'>;
 /**
  * The usual cautions of a procedure: in full at the head of each stage and repair that calls for them and before
  * `connect` and `prime`, a short line at later steps. Pure. They follow from verbs, fluids, stations, figures and what
- * the author declared; his words count only where nothing is declared, and then the caution says so.
+ * the author declared; free text counts only where nothing is declared, and then the caution says so.
  */
 export function usualCautions(procedure: Procedure): UsualCautions {
   const stages = new Map<string, readonly Caution[]>();
@@ -45,7 +45,7 @@ export function usualCautions(procedure: Procedure): UsualCautions {
     const scene = (step: Step) => sceneAt(place, step);
     const called = place.steps.map((step) => calledAt(scene(step)));
     const head = usualHazards.flatMap(({ topic }) => called.flat().find((one) => one.topic === topic) ?? []);
-    // What the reader has just read in full is not told in full again.
+    // What the reader has just read in full is not printed in full again.
     let fresh: readonly Caution[] = head;
     place.steps.forEach((step, index) => {
       const cautions = called[index]!.filter(({ headOnly }) => headOnly !== true);

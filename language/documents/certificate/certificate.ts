@@ -1,13 +1,14 @@
 import type { Job } from '../../model/job.ts';
 import type { Procedure } from '../../model/procedure.ts';
-import { concessionsTable } from '../traveler/concessions.ts';
-import { brief, codeOf, named, shortHash } from '../traveler/header.ts';
-import type { Block, Fact, Sheet, SheetHeader } from '../traveler/model.ts';
-import { capital } from '../traveler/names.ts';
-import { type Setting, type SheetOptions, settingOf } from '../traveler/print-context.ts';
-import { qrOf } from '../traveler/qr.ts';
-import { type JudgedJob, judgedJob, type Missing } from './judge.ts';
-import { unitsWords } from './limit-words.ts';
+import { capital } from '../../model/titles.ts';
+import { concessionsTable } from '../concessions.ts';
+import { brief, codeOf, named, shortHash } from '../header.ts';
+import type { Block, Fact, Sheet, SheetHeader } from '../model.ts';
+import { type Setting, type SheetOptions, settingOf } from '../print-context.ts';
+import { qrOf } from '../qr.ts';
+import { judgedJob } from './judge.ts';
+import type { JudgedJob, Missing } from './judged.ts';
+import { unitsWords } from './say.ts';
 import {
   alwaysText,
   conditionsText,
@@ -51,7 +52,7 @@ function missingIn({ missing }: JudgedJob, findings: CertificateOptions['finding
 
 /**
  * The customer's certificate of a job, as a sheet: what was found, renewed, set and read, and what it was held to. Where
- * anything is missing it is a draft, whatever is asked for, and lists what. Pure, as `sheetOf`.
+ * anything is missing it is a draft, whatever is requested, and lists what. Pure, like `sheetOf`.
  */
 export function certificateOf(procedure: Procedure, job: Job, options: CertificateOptions): Sheet {
   const judged = judgedJob(procedure, job, options.today);

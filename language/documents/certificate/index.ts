@@ -1,4 +1,3 @@
 export { type CertificateOptions, certificateOf, missingOf } from './certificate.ts';
-export { type Doubt, doubtsOf } from './doubts.ts';
-export type { Missing } from './judge.ts';
+export type { Missing } from './judged.ts';
 export { placeWords } from './tables.ts';

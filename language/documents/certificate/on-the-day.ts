@@ -6,7 +6,7 @@ import type { Say } from './say.ts';
 /**
  * Why a tool proves nothing of what was read on a day: it needs a calibration that was in force then. `due` alone would
  * do today and, moved on after the next calibration, cover the weeks in which the tool was overdue: so both dates are
- * asked for. Dates are compared as they are written, year first.
+ * required. Dates are compared as they are written, year first.
  */
 export function uncalibrated({ name: tool, calibrated, due }: Asset, on: string | null): Say[] {
   if (calibrated === null || due === null) return [(w) => w.certificate.missing.noCalibration({ tool })];

@@ -1,16 +1,16 @@
 import type { Words } from '../../i18n/index.ts';
-import type { Procedure } from '../../model/procedure.ts';
-import { capital, titleOf } from '../traveler/names.ts';
+import type { Unit } from '../../model/job.ts';
 
 /** Says in a language what is missing or wrong, why it matters, and what to write. */
 export type Say = (words: Words) => string;
 
-/** What a name in a job is called: a test, a spec, or a part that was looked at. */
-export function nameWords({ specs, family }: Procedure, name: string): string {
-  const known = specs.find((one) => one.name === name) ?? family.parts.find((one) => one.name === name);
-  return capital(titleOf(known ?? { name, title: name }));
-}
-
-export function partWords({ family }: Procedure, name: string): string {
-  return titleOf(family.parts.find((one) => one.name === name) ?? { name, title: name });
+/** `unit 3`, `units 1 to 6`, `units 1, 3 and 4`. */
+export function unitsWords(words: Words, of: readonly Unit[]): string {
+  const places = of.map(({ place }) => place);
+  const run = places.every((place, index) => index === 0 || Number(place) === Number(places[index - 1]) + 1);
+  const { oneUnit, severalUnits } = words.certificate;
+  if (places.length === 1) return oneUnit({ units: places[0]! });
+  const units =
+    run && places.length > 2 ? words.names.through({ from: places[0]!, to: places.at(-1)! }) : words.list(places);
+  return severalUnits({ units });
 }

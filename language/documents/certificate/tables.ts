@@ -1,18 +1,20 @@
+import { type Held, proofsOf } from '../../analysis/held.ts';
 import type { Words } from '../../i18n/index.ts';
+import { limitWords } from '../../i18n/limit-words.ts';
 import type { Unit } from '../../model/job.ts';
 import type { Procedure } from '../../model/procedure.ts';
 import type { Asset } from '../../model/shop.ts';
+import { capital, nameWords, partWords } from '../../model/titles.ts';
+import { limitText } from '../../quantities/index.ts';
 import type { Quantity } from '../../quantities/types.ts';
-import { limitText } from '../traveler/figures.ts';
-import { acceptanceText, accuracyWords, assetWords, numberWords } from '../traveler/lists.ts';
-import type { Block, TableBlock, TextBlock } from '../traveler/model.ts';
-import { baseTitle, capital } from '../traveler/names.ts';
-import type { Setting } from '../traveler/print-context.ts';
-import { conditionsOf } from '../traveler/steps.ts';
-import { type Held, proofsOf } from './asked.ts';
-import { type Found, type Judged, type JudgedJob, type Missing, type Outcome, ownUnit } from './judge.ts';
-import { limitWords, unitsWords } from './limit-words.ts';
-import { nameWords, partWords } from './say.ts';
+import { acceptanceText } from '../acceptance.ts';
+import type { Block, TableBlock, TextBlock } from '../model.ts';
+import { baseTitle, numberWords } from '../names.ts';
+import type { Setting } from '../print-context.ts';
+import { accuracyWords, assetWords, conditionsOf } from '../tools.ts';
+import type { Found, Judged, JudgedJob, Missing, Outcome } from './judged.ts';
+import { unitsWords } from './say.ts';
+import { ownUnit } from './set-spread.ts';
 
 /** Most units side by side in the table of readings. */
 const mostUnits = 6;
@@ -20,7 +22,7 @@ const mostUnits = 6;
 /** Shares of the width: what is read, its limit, and all units together. */
 const shares = { what: 10.5, limit: 10, units: 25 };
 
-/** Millimetres that all units together have on A4, and what a cell has at its sides. */
+/** Millimeters that all units together have on A4, and what a cell has at its sides. */
 const widthOfUnits = (186 * shares.units) / (shares.what + shares.limit + shares.units);
 const sides = 3;
 
@@ -50,7 +52,7 @@ export function unitsTable(setting: Setting, judged: readonly Judged[]): TableBl
     ],
     rows: judged.map((one) => [
       { text: one.unit.place, strong: true },
-      { text: numberWords(setting, one.unit.numberText), strong: true },
+      { text: numberWords(setting.procedure, one.unit.numberText), strong: true },
       { text: serialWords(words, one.unit), strong: true },
       { text: one.remarks.join('; ') },
       { text: capital(one.renewed.map((part) => words.inSentence(partWords(procedure, part))).join(', ')) },
@@ -94,7 +96,7 @@ export function notCertifiedTable(setting: Setting, onHold: readonly Unit[]): Ta
     ],
     rows: onHold.map((unit) => [
       { text: unit.place, strong: true },
-      { text: numberWords(setting, unit.numberText) },
+      { text: numberWords(setting.procedure, unit.numberText) },
       { text: serialWords(words, unit) },
       { text: unit.onHold ?? '' },
     ]),
@@ -112,13 +114,13 @@ interface Row {
 }
 
 /**
- * What was read of each unit: as found, what was fitted, and as left. Units stand side by side, six to a table, or as
+ * What was read of each unit: as found, what was fitted, and as left. Units are side by side, six to a table, or as
  * many as there is room for.
  */
 export function resultTables({ procedure, words }: Setting, { units }: JudgedJob): TableBlock[] {
   if (units.length === 0) return [];
   const texts = rowsOf(procedure, words, units).flatMap(({ cells }) => [...cells.values()]);
-  // A quantity and its unit stand together.
+  // A quantity and its unit stay together.
   const widest = Math.max(...texts.flatMap((cell) => cell.split(' ').map(widthOf)));
   const across = Math.min(mostUnits, Math.max(1, Math.floor(widthOfUnits / (widest + sides))));
   const tables = Math.ceil(units.length / across);
@@ -293,7 +295,7 @@ export function ruleText(setting: Setting, { units }: JudgedJob): TextBlock {
   return { ...block, text: `${[text, ...new Set(own)].join('. ')}.` };
 }
 
-/** Where each limit is from, one source with all that stand on it. */
+/** Where each limit comes from: one source with all limits that it covers. */
 export function sourcesText({ procedure, words }: Setting, judged: JudgedJob): TextBlock | null {
   const { certificate } = words;
   const bySource = new Map<string, Set<string>>();
@@ -375,7 +377,7 @@ export function conditionsText({ procedure, words }: Setting, { units }: JudgedJ
   return { kind: 'text', text, strong: false };
 }
 
-/** On a draft: what stands in the way. */
+/** On a draft: what is in the way. */
 export function missingTable({ words }: Setting, missing: readonly Missing[]): TableBlock | null {
   if (missing.length === 0) return null;
   const { title, where, what } = words.certificate.missing;

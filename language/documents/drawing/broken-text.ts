@@ -9,7 +9,7 @@ export interface BrokenText {
 const ellipsis = '…';
 
 /**
- * Breaks a text at its blanks into lines of at most `width` millimetres; a word that is longer is broken anywhere. What
+ * Breaks a text at its blanks into lines of at most `width` millimeters; a word that is longer is broken anywhere. What
  * does not go into `most` lines ends with an ellipsis. Always one line at least.
  */
 export function brokenText(text: string, isBold: boolean, width: number, most: number): BrokenText {

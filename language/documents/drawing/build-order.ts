@@ -36,7 +36,7 @@ export function buildOrder(relations: Relations): Row[] {
   return sorted(ranked, before);
 }
 
-/** The first row for which all is there; where relations go round in a circle, the first of those left. */
+/** The first row for which all is there; where relations form a circle, the first of those left. */
 function sorted(rows: readonly Row[], before: ReadonlyMap<string, ReadonlySet<string>>): Row[] {
   const left = [...rows];
   const done = new Set<string>();

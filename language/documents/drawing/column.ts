@@ -22,7 +22,7 @@ import { widthOf } from './text-width.ts';
 
 /** How closely a drawing is set. Each step gives up a little; the first that fits is taken. */
 export interface Density {
-  /** Millimetres between a row and the next. */
+  /** Millimeters between a row and the next. */
   readonly gap: number;
   /** Of the heights of shapes. */
   readonly scale: number;
@@ -46,7 +46,7 @@ export const densities: readonly Density[] = [
   { gap: 1.2, scale: 0.4, titleLines: 1, detailLines: 0, sideLines: 1 },
 ];
 
-/** Where the things of a column stand from its left edge, in millimetres. */
+/** The places of the things in a column from its left edge, in millimeters. */
 export interface Measures {
   /** Right edge of the texts at the left, and their width; 0: there are none. */
   readonly sideWidth: number;
@@ -57,10 +57,10 @@ export interface Measures {
   readonly namesWidth: number;
 }
 
-/** What stands in a column, from the bottom up. */
+/** What is in a column, from the bottom up. */
 export type Item =
   | { readonly kind: 'foot'; readonly part: string; readonly above: number }
-  /** `under`: parts drawn straight below, on which it is seen to stand. */
+  /** `under`: parts drawn straight below, on which it visibly rests. */
   | { readonly kind: 'row'; readonly row: Row; readonly under: readonly string[]; readonly above: number };
 
 /** A part where it is drawn; x from the column's left edge, y from its top. */
@@ -83,7 +83,7 @@ export interface PlacedName {
   readonly anchor: { readonly x: number; readonly y: number };
 }
 
-/** A text at the left, with the point that it speaks of. */
+/** A text at the left, with the point that it refers to. */
 export interface Side {
   readonly role: 'face' | 'port';
   readonly of: readonly string[];
@@ -113,7 +113,7 @@ export interface Scene {
   readonly density: Density;
 }
 
-/** The texts of a part: its title, then what is said of it. */
+/** The texts of a part: its title, then the facts about it. */
 export function nameLines(
   scene: Scene,
   part: string,
@@ -139,7 +139,7 @@ export function nameLines(
   };
   const more = density.detailLines;
   const details: (TextLine & { readonly most: number })[] = [
-    // Where it stands straight on what it rests on, the picture says it.
+    // If it is drawn straight on what it rests on, the picture says it.
     ...(under.length === 0 || facts.restsOnAny(part, under) ? [] : [facts.rests(part).join(', ')]),
     facts.located(part).join(', '),
     facts.joint(part).join(', '),
@@ -157,7 +157,7 @@ export function nameLines(
 }
 
 /**
- * Where the first line of a label stands beside a shape, and how much both take. `head`: height of the wide end at the top
+ * Where the first line of a label is beside a shape, and how much both take. `head`: height of the wide end at the top
  * that its leader comes from.
  */
 function besideEachOther(shape: number, label: number, head = shape) {
@@ -224,7 +224,7 @@ export function columnOf(scene: Scene, items: readonly Item[], measures: Measure
     });
   };
 
-  /** Height of a shape with these ports at its side: where there is room enough their texts stand straight beside them. */
+  /** Height of a shape with these ports at its side: if there is room enough, their texts are straight beside them. */
   const roomForPorts = (ports: readonly Port[]): number => {
     if (ports.length === 0) return 0;
     if (density.scale < 0.8) return ports.length * portPitch + 1;
@@ -312,7 +312,7 @@ export function columnOf(scene: Scene, items: readonly Item[], measures: Measure
       placed.push(stands(one, kind, box, outer));
     }
     const beside = besideEachOther(floor, lines.length * lineHeight);
-    // The label of the whole stands at its floor and may hang below it.
+    // The label of the whole is at its floor and may hang below it.
     const labelTop = y + Math.min(beside.labelTop, Math.max(0, floor / 2 - midline));
     name('part', part.name, lines, labelTop, { ...outer, y, height: floor }, 'cup');
     y = Math.max(y + floor, labelTop + lines.length * lineHeight);
@@ -412,8 +412,8 @@ export function partOfFace(faces: readonly Face[], id: string | null): string | 
   return faces.find((face) => face.id === id)?.part ?? null;
 }
 
-/** Millimetres that a port sticks out. */
-export const stubLength = 3.4;
+/** Millimeters that a port sticks out. */
+const stubLength = 3.4;
 
 /** A short pipe at the left of a shape; with a cap on its end, unless a part covers it or it travels open. */
 function stub(port: Port, x: number, y: number): Mark[] {

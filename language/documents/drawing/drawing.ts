@@ -1,10 +1,10 @@
-/** A point in millimetres from the top left corner; y grows downwards. */
+/** A point in millimeters from the top left corner; y grows downwards. */
 export interface Point {
   readonly x: number;
   readonly y: number;
 }
 
-/** An upright box in millimetres. */
+/** An upright box in millimeters. */
 export interface Box {
   readonly x: number;
   readonly y: number;
@@ -28,7 +28,7 @@ export type MarkRole =
   | 'rule'
   | 'cell';
 
-/** Lines of one weight. Black on white: colour means nothing. */
+/** Lines of one weight. Black on white: color means nothing. */
 export interface Mark {
   readonly role: MarkRole;
   /** Each a run of points that are joined by straight lines. */
@@ -37,7 +37,7 @@ export interface Mark {
   readonly fill: 'none' | 'white' | 'black';
   /** Points of 1/72 inch; 0: no line. */
   readonly weight: number;
-  /** Millimetres of line and gap in turn; empty: unbroken. */
+  /** Millimeters of line and gap in turn; empty: unbroken. */
   readonly dash: readonly number[];
 }
 
@@ -46,7 +46,7 @@ export type LabelRole = 'part' | 'foot' | 'face' | 'port' | 'tie' | 'column' | '
 /** A block of text. */
 export interface Label {
   readonly role: LabelRole;
-  /** Ids of the parts, faces, ports or stages that it speaks of. */
+  /** Ids of the parts, faces, ports or stages that it refers to. */
   readonly of: readonly string[];
   readonly lines: readonly TextLine[];
   /** The room that the text takes as it is printed, a turned one too. */
@@ -67,7 +67,7 @@ export interface Drawing {
   readonly title: string;
   /** The whole content in words, unabridged, for those who cannot see it. */
   readonly alt: string;
-  /** Millimetres. */
+  /** Millimeters. */
   readonly width: number;
   readonly height: number;
   /** In the order in which they are painted; labels come after them. */
@@ -80,7 +80,7 @@ export interface Drawing {
 /** Line weights in points. */
 export const weights = { hair: 0.5, thin: 0.6, outline: 1, thick: 2.2 } as const;
 
-/** Size of all text in points; the advance of one line in millimetres. */
+/** Size of all text in points; the advance of one line in millimeters. */
 export const textSize = 10;
 export const lineHeight = 4.5;
 /** From the top of a line to its baseline, and to the middle of its small letters. */

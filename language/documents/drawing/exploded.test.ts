@@ -31,7 +31,7 @@ const labelText = (drawing: Exploded, of: string) =>
     .join(' || ');
 
 describe('stacks', () => {
-  it('stand in build order, what is beside the axis for itself', () => {
+  it('are in build order, what is beside the axis for itself', () => {
     expect(stacksText(drawnOf('one-spring'))).toEqual([
       'body shim spring seat spacer nozzle[needle] nut washer dust-seal',
     ]);
@@ -130,7 +130,7 @@ describe('the picture', () => {
     expect(faultsOf(drawing)).toEqual([]);
     expect(drawing.height).toBeLessThanOrEqual(most);
   };
-  it.each([...families.keys()])('%s: labels stand apart, on the page, and nothing is cut', (name) => {
+  it.each([...families.keys()])('%s: labels are apart, on the page, and nothing is cut', (name) => {
     const drawing = drawnOf(name);
     sound(drawing, 230);
     expect(drawing.shortened).toEqual([]);

@@ -29,20 +29,20 @@ export interface ExplodedOptions {
   /** What a joint's part is tightened to, as it is to be printed, by the part's name. */
   readonly torques?: ReadonlyMap<string, string>;
   readonly words?: DrawingWords;
-  /** Millimetres. */
+  /** Millimeters. */
   readonly width?: number;
   readonly maxHeight?: number;
 }
 
 /** A family taken apart: its stacks from the bottom up, and the picture of them. */
 export interface Exploded extends Drawing {
-  /** The main stack, then those that stand beside it. */
+  /** The main stack, then those that are beside it. */
   readonly stacks: readonly Stack[];
 }
 
-/** Most parts that stand in one column. */
+/** Most parts that are in one column. */
 const mostInOne = 16;
-/** Millimetres between two columns. */
+/** Millimeters between two columns. */
 const gutter = 4;
 
 /**
@@ -92,7 +92,7 @@ interface Entry {
   readonly row: Row;
   /** First of its stack. */
   readonly isFirst: boolean;
-  /** Parts drawn straight below, on which it is seen to stand. */
+  /** Parts drawn straight below, on which it visibly rests. */
   readonly under: readonly string[];
   /** Lies in the same bore as the one below it. */
   readonly isInLine: boolean;
@@ -133,7 +133,7 @@ function setPage(plan: Plan, mayBeOne: boolean): Page {
   return page!;
 }
 
-/** What a break in the midst of a stack costs, and each millimetre over the height, in millimetres of height. */
+/** What a break in the midst of a stack costs, and each millimeter over the height, in millimeters of height. */
 const costs = { within: 80, over: 10 } as const;
 
 /** The row that begins the second column: better between two stacks than within one, then so that both are about as high. */
@@ -203,7 +203,7 @@ function tieWords(plan: Plan, ties: readonly Tie[]): Map<string, string[]> {
   return said;
 }
 
-/** What stands in a column: at the beginning of a stack, or where it goes on, the part that it stands on. */
+/** What is in a column: at the beginning of a stack, or where it goes on, the part that it rests on. */
 function itemsOf(entries: readonly Entry[]): Item[] {
   const between = 8;
   return entries.flatMap((entry, index): Item[] => {
@@ -219,7 +219,7 @@ function itemsOf(entries: readonly Entry[]): Item[] {
   });
 }
 
-/** Room between two texts at the left, in millimetres. */
+/** Room between two texts at the left, in millimeters. */
 const sideGap = 1;
 
 /** A column, drawn apart as far as the texts at its left need. */
@@ -240,7 +240,7 @@ interface Widths {
 
 /**
  * Texts at the left get the width that they have, up to a good one; names share what is left, each column no more than it
- * needs. What is over stands around the columns.
+ * needs. The rest is space around the columns.
  */
 function widthsOf(plan: Plan, scene: Scene, columns: readonly (readonly Entry[])[], lanes: readonly number[]): Widths {
   const isOne = columns.length === 1;
@@ -279,7 +279,7 @@ function widthsOf(plan: Plan, scene: Scene, columns: readonly (readonly Entry[])
   return { measures, offsets };
 }
 
-/** Shares room out: nobody gets more than he needs, and who needs much gets what the others leave. */
+/** Shares room out: none gets more than it needs, and those that need much get what the others leave. */
 function shared(needs: readonly number[], room: number): number[] {
   const given = needs.map(() => 0);
   let left = room;

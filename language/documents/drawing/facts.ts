@@ -4,7 +4,7 @@ import type { Face, Port } from '../../model/family.ts';
 import type { DrawingWords } from './labels.ts';
 import type { DrawnFamily } from './once-each.ts';
 
-/** What the family says of a part, in words: for its label, and for the description. */
+/** What the family says about a part, in words: for its label, and for the description. */
 export class Facts {
   readonly drawn: DrawnFamily;
   readonly relations: Relations;

@@ -2,7 +2,7 @@ import { type Words, wordsIn } from '../../i18n/index.ts';
 
 /**
  * The fixed words of drawings. Whoever prints in another language gives others; authors' words never pass through here but as
- * arguments, and `inText` says how a title stands inside a sentence.
+ * arguments, and `inText` says how a title looks inside a sentence.
  */
 export interface DrawingWords {
   /** A title inside a line of words. */

@@ -29,7 +29,7 @@ export function strokes(role: MarkRole, runs: readonly (readonly Point[])[], mor
 }
 
 /**
- * Slanting lines over a box, as a section is hatched; `every` millimetres across. All lie on one grid, so that boxes beside
+ * Slanting lines over a box, as a section is hatched; `every` millimeters across. All lie on one grid, so that boxes beside
  * each other are hatched as one piece.
  */
 export function hatch(box: Box, every: number, role: MarkRole = 'hatch', falling = false): Mark {

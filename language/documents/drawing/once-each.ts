@@ -69,7 +69,7 @@ export function onceEach(family: Family): DrawnFamily {
   };
 }
 
-/** The author's words; where he wrote none, the name with blanks. */
+/** The author's words; if there are none, the name with blanks. */
 function titleOf({ title, base, baseTitle, position }: Part): string {
   const own = position === null ? title : baseTitle;
   return printable(own === base ? base.replace(/[-_]+/gu, ' ') : own);

@@ -7,17 +7,17 @@ import { spread } from './spread.ts';
 import { widthOf } from './text-width.ts';
 import { lanesOf, type Span, type Tie } from './ties.ts';
 
-/** Millimetres kept for leaders at both sides of the shapes, and for each lane of tie lines. */
+/** Millimeters kept for leaders at both sides of the shapes, and for each lane of tie lines. */
 export const reserve = { left: 10, right: 5.5, tie: 2.4, lane: 5.6 } as const;
 const edge = 1;
-/** Over a column of which the stack goes on in the next, and under the last shape of each. */
+/** Over a column whose stack goes on in the next, and under the last shape of each. */
 const onward = 2 * lineHeight + 4;
 const under = 2.2;
 /** Most that a page is higher than its columns. */
 export const headRoom = onward + 2 * edge + under;
 const sideGap = 1;
 
-/** Columns that are to stand on one page, with what is drawn over them. */
+/** Columns that are to be on one page, with what is drawn over them. */
 export interface Joined {
   readonly columns: readonly Column[];
   readonly items: readonly (readonly Item[])[];
@@ -89,8 +89,8 @@ export function joined(page: Joined, mostLanes: number): Made {
 
 const onwardLines = (text: string, { namesWidth }: Measures) => brokenText(text, false, namesWidth, 2).lines;
 
-/** Centre lines of the stacks of a column; the last one of an open column ends in an arrow. */
-export function axes(column: Column, items: readonly Item[], measures: Measures, isOpen: boolean): Mark[] {
+/** Center lines of the stacks of a column; the last one of an open column ends in an arrow. */
+function axes(column: Column, items: readonly Item[], measures: Measures, isOpen: boolean): Mark[] {
   const shapeOf = (item: Item) => {
     const part = item.kind === 'foot' ? item.part : item.row.part.name;
     const placed = item.kind === 'row' ? column.placed.find((one) => one.part === part)?.outer : undefined;
@@ -137,7 +137,7 @@ function nameLeader({ box, anchor }: PlacedName, shapesEnd: number): Mark {
 }
 
 /**
- * Texts at the left, as near to their points as they can stand. Points and texts have the same order from the top, and all
+ * Texts at the left, as near to their points as they can be. Points and texts have the same order from the top, and all
  * leaders bend at one upright: none crosses another.
  */
 function sideLabels(sides: readonly Side[], dx: number, dy: number, measures: Measures, height: number) {
@@ -189,7 +189,7 @@ function tieLines(
     const ends = tie.parts.map((part) => {
       const { box, lines } = names.find((name) => name.role === 'part' && name.part === part)!;
       const first = lines[0]!;
-      // A part may be in a pair of each kind: its two ticks stand a little apart.
+      // A part may be in a pair of each kind: its two ticks are a little apart.
       const y = box.y + midline + (tie.kind === 'matched' ? -0.6 : 0.6);
       return { x: box.x + widthOf(first.text, first.bold) + 1.2, y };
     });
@@ -205,7 +205,7 @@ function tieLines(
     };
     return { tie, ends, low, high, word, length, centre, span };
   });
-  // The lines stand clear of all texts that they pass.
+  // The lines are clear of all texts that they pass.
   const left = Math.max(
     0,
     ...names

@@ -5,7 +5,7 @@ import { type Box, type Mark, type Point, weights } from './drawing.ts';
 import { corners, hatch, outline, strokes } from './lines.ts';
 
 /**
- * The simple shape of a part, from what the family says of it and never from its name: what carries others, what is turned,
+ * The simple shape of a part, from what the family says about it and never from its name: what carries others, what is turned,
  * what passes through, what is chosen by its thickness, what has coils that bind.
  */
 export type Shape = 'body' | 'box' | 'thin' | 'spring' | 'cap' | 'nut' | 'bolt' | 'shaft';
@@ -21,7 +21,7 @@ export function shapeOf(relations: Relations, part: Part, isCarrier: boolean): S
   return part.chosenFrom === null ? 'box' : 'thin';
 }
 
-/** Millimetres at full size. */
+/** Millimeters at full size. */
 export function heightOf(shape: Shape, relations: Relations, part: Part): number {
   switch (shape) {
     case 'body':

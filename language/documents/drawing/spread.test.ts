@@ -7,7 +7,7 @@ const cost = (wishes: readonly Wish[], tops: readonly number[]) =>
   wishes.reduce((sum, { wish }, index) => sum + (tops[index]! - wish) ** 2, 0);
 
 describe('labels at the side', () => {
-  it('stand where they wish, push each other apart evenly, and stay on the page', () => {
+  it('are where they should be, push each other apart evenly, and stay on the page', () => {
     expect(spread(at(10, 20), 0, 100, 1)).toEqual([10, 20]);
     expect(spread(at(10, 10), 0, 100, 1)).toEqual([7.5, 12.5]);
     expect(spread(at(10, 10, 10), 0, 100, 1)).toEqual([5, 10, 15]);
@@ -18,7 +18,7 @@ describe('labels at the side', () => {
   it('run over the lower edge where there is no room, and never over each other', () => {
     expect(spread(at(0, 0, 0), 0, 10, 1)).toEqual([0, 5, 10]);
   });
-  it('keep their order and their bounds, and cannot stand better', () => {
+  it('keep their order and their bounds, and cannot be placed better', () => {
     const wish = fc.record({ wish: fc.integer({ min: -20, max: 220 }), height: fc.integer({ min: 1, max: 20 }) });
     fc.assert(
       fc.property(

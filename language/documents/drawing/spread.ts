@@ -1,4 +1,4 @@
-/** A label that would like to stand with its top at `wish`. */
+/** A label that should have its top at `wish` if possible. */
 export interface Wish {
   readonly wish: number;
   readonly height: number;
@@ -10,7 +10,7 @@ export interface Wish {
  * over `high`.
  *
  * Without the heights before it each top has only to be no less than the last one: that is isotonic regression, which pooling
- * neighbours solves exactly, and for bounds that all share the solution is the free one drawn in to them.
+ * neighbors solves exactly, and for bounds that all share the solution is the free one drawn in to them.
  */
 export function spread(wishes: readonly Wish[], low: number, high: number, gap: number): number[] {
   const offsets: number[] = [];

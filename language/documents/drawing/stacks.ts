@@ -2,16 +2,16 @@ import { type Relations, restsOn } from '../../analysis/relations.ts';
 import type { Part } from '../../model/family.ts';
 import type { Row } from './build-order.ts';
 
-/** Rows along one axis, from the bottom up. `foot` is the part drawn elsewhere that they stand on; null: none. */
+/** Rows along one axis, from the bottom up. `foot` is the part drawn elsewhere that they rest on; null if there is none. */
 export interface Stack {
   readonly foot: string | null;
   readonly rows: readonly Row[];
 }
 
 /**
- * The main stack, then those that stand beside it. Beside stands what hangs together with nothing else but by the part that
+ * The main stack, then those that are beside it. A stack goes beside it if it is connected to the rest only by the part that
  * carries all, is turned, set or holds something, and is built in one go: a side valve, an adjusting screw with its nuts.
- * What is built between parts of the main stack stays in it: it may well share the axis. Guards that are supplied loose stand
+ * What is built between parts of the main stack stays in it: it may well share the axis. Guards that are supplied loose are
  * for themselves.
  */
 export function stacksOf(relations: Relations, rows: readonly Row[]): Stack[] {
@@ -53,7 +53,7 @@ const sizeOf = (group: readonly Row[]) => group.reduce((sum, { inner }) => sum +
 /** Whether its rows all rest on the foot alone. */
 const isSingles = ({ foot, rows }: Stack) => rows.every(({ part }) => restsOn(part).includes(foot!));
 
-/** What stands on nothing and carries most. */
+/** The part that rests on nothing and carries the most. */
 function carrierOf(relations: Relations, rows: readonly Row[]): string {
   const carried = (name: string) => relations.onIt(name).length;
   const free = rows.filter(({ part }) => restsOn(part).length === 0);

@@ -46,7 +46,7 @@ describe('the strip of stages', () => {
       '#######. On the rig',
     ]);
   });
-  it('is told in words', () => {
+  it('is described in words', () => {
     const { alt } = stripOf(named('rebuild-valve'));
     expect(alt).toBe(
       'Rebuild and test: which parts are off the unit after each stage. As received: all parts on. As found: all parts on. ' +

@@ -14,7 +14,7 @@ import { widthOf } from './text-width.ts';
 
 export interface StripOptions {
   readonly words?: DrawingWords;
-  /** Millimetres. */
+  /** Millimeters. */
   readonly width?: number;
   /** The replay of the part numbers that it is for; the first where none is given. */
   readonly replay?: Replay;
@@ -28,7 +28,7 @@ export interface Strip extends Drawing {
   }[];
 }
 
-/** Side of a cell, least and most advance of a column, longest title of a part: millimetres. */
+/** Side of a cell, least and most advance of a column, longest title of a part: millimeters. */
 const cellSize = 4.4;
 const pitches = { least: 5.2, most: 6.4 } as const;
 const longestTitle = 52;
@@ -41,7 +41,7 @@ export function stripOf(procedure: Procedure, options: StripOptions = {}): Strip
 }
 
 /**
- * The strip in as few pictures as it takes, none higher than so many millimetres: the parts are spread over them, and the
+ * The strip in as few pictures as it takes, none higher than so many millimeters: the parts are spread over them, and the
  * stages too where they alone fill more than one.
  */
 export function stripsOf(procedure: Procedure, options: StripOptions & { readonly maxHeight?: number } = {}): Strip[] {
@@ -88,7 +88,7 @@ function evenly<T>(all: readonly T[], count: number): T[][] {
   return Array.from({ length: Math.ceil(all.length / each) }, (_, at) => all.slice(at * each, (at + 1) * each));
 }
 
-/** Parts that surely stand side by side, beside the longest titles of stages. */
+/** Parts that certainly fit side by side, beside the longest stage titles. */
 const bandOf = (width: number) => Math.floor(((width * 2) / 3 - edge) / pitches.least);
 
 function stageTitle({ name, title }: { readonly name: string; readonly title: string }): string {

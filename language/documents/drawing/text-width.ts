@@ -16,7 +16,7 @@ export function fontOf(character: string): 'own' | 'lent' | null {
   return lent.has(character.codePointAt(0)!) ? 'lent' : null;
 }
 
-/** Advances of a text without the room that `widthOf` keeps: where the next sign stands. Millimetres. */
+/** Advances of a text without the room that `widthOf` keeps: where the next sign begins. Millimeters. */
 export function advanceOf(text: string, isBold: boolean): number {
   return (thousandths(text, isBold) / 1000) * textSize * millimetresPerPoint;
 }
@@ -25,10 +25,10 @@ export function advanceOf(text: string, isBold: boolean): number {
 const unknown = 2100;
 /** Stands for a sign that no font of the sheet has. */
 export const noSign = '\ufffd';
-/** Some pairs stand a little further apart than their advances say; most stand closer. */
+/** Some pairs are a little further apart than their advances say; most are closer. */
 const kerning = { share: 1.01, ends: 60 } as const;
 
-/** Width of a line in millimetres at the size of a drawing's text, never less than what is printed. */
+/** Width of a line in millimeters at the size of a drawing's text, never less than what is printed. */
 export function widthOf(text: string, isBold: boolean): number {
   const sum = thousandths(text, isBold);
   return sum === 0 ? 0 : ((sum * kerning.share + kerning.ends) / 1000) * textSize * millimetresPerPoint;

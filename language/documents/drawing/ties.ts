@@ -27,7 +27,7 @@ export function tiesOf(relations: Relations, order: readonly string[]): Tie[] {
   ];
 }
 
-/** A tie line beside the names: upright at a lane, a tick to each name. Millimetres. */
+/** A tie line beside the names: upright at a lane, a tick to each name. Millimeters. */
 export interface Span {
   /** Heights of its ticks. */
   readonly ticks: readonly number[];

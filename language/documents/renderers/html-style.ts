@@ -1,8 +1,8 @@
 import { printable } from '../../i18n/printable.ts';
-import type { Sheet } from '../traveler/model.ts';
+import type { Sheet } from '../model.ts';
 import type { FontFace } from './html.ts';
 
-/** The look of the HTML sheet: that of the PDF, on paper and in a window. Black on white in every colour theme. */
+/** The look of the HTML sheet: that of the PDF, on paper and in a window. Black on white in every color theme. */
 export function styleOf(sheet: Pick<Sheet, 'paper' | 'pageWords'>, fonts: readonly FontFace[]): string {
   const faces = fonts
     .map(

@@ -1,4 +1,4 @@
-import type { Block, Cell, Fact, FailPath, Grid, LimitLine, Sheet, Span, StepBlock } from '../traveler/model.ts';
+import type { Block, Cell, Fact, FailPath, Grid, LimitLine, Sheet, Span, StepBlock } from '../model.ts';
 
 /** Every printed text of a sheet's body, in reading order; what the pages repeat (head and foot) comes first. */
 export function textOf(sheet: Sheet): string[] {

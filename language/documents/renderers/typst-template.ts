@@ -51,7 +51,7 @@ export const template = `
 #let number-width = 34mm
 #let code-width = 17mm
 
-// The same on each page of a sheet: it is laid out once, as nothing in it asks where it stands.
+// The same on each page of a sheet: it is laid out once, since nothing in it depends on its place.
 #let page-head(sheet) = grid(
   columns: (1fr, auto, number-width, code-width), column-gutter: 4mm, align: (left + horizon, right + horizon, right, right + horizon),
   {
@@ -86,7 +86,7 @@ export const template = `
 
 #let signal(label) = text(weight: "bold", size: 12pt, label)
 
-// The words stand in a column as wide as the widest of the sheet: not all languages have short ones.
+// The words are in a column as wide as the widest of the sheet: not all languages have short ones.
 #let signal-width(blocks) = {
   let labels = blocks.map(b => if b.kind == "caution" { (b.label,) } else if b.kind == "step" { b.cautions.map(c => c.label) } else { () }).flatten().dedup()
   calc.max(23mm, ..labels.map(l => measure(signal(l)).width))
@@ -201,7 +201,7 @@ export const template = `
 
 // ---- where a unit goes that fails ----------------------------------------------------------------------------
 
-// The number stands before its box: inside it would be taken for what was written.
+// The number comes before its box: inside it would be taken for what was written.
 #let try-box(name, width: 14mm) = stack(dir: ltr, spacing: 1mm, ..if name == "" { () } else { (box(height: 8mm, align(horizon, text(size: 10pt, name))),) }, box(width: width, height: 8mm, stroke: rule))
 
 // Room for the numbers of the units that may come there, and no more than a line of the page has.
@@ -210,7 +210,7 @@ export const template = `
 // A long title is broken, so that two boxes find room on a line; the row of tries is not.
 #let stop-box(s, stroke) = context {
   let head = text(size: 10pt, s.head)
-  // Words that are long stand over the boxes.
+  // Words that are long are over the boxes.
   let over = s.tries.clusters().len() > 14
   let row = stack(dir: ltr, spacing: 2mm, ..if s.tries != "" and not over { (box(height: 8mm, align(horizon, text(size: 10pt, s.tries))),) } else { () }, ..s.boxes.map(name => try-box(name, width: s.wide)))
   let width = calc.max(calc.min(measure(head).width, 66mm), measure(row).width)
@@ -243,7 +243,7 @@ export const template = `
 #let limit-line(l, alone) = {
   let value = {
     if l.label != "" { text(size: 10.5pt, l.label); h(2.5mm) }
-    // A figure stands large; a sentence no larger than it takes to be read at arm's length.
+    // A figure is printed large; a sentence no larger than it takes to read it at arm's length.
     text(size: if l.value.clusters().len() > 36 { 12pt } else { 15pt }, weight: "bold", l.value)
     if l.also != "" { h(2.5mm); text(size: 10pt, l.also) }
   }
@@ -301,7 +301,7 @@ export const template = `
         if s.facts.len() > 0 { block(above: 1.8mm, below: 1mm, facts(s.facts)) }
       },
     )
-    // What is to be known before a figure is written down stands over the boxes.
+    // What is to be known before a figure is written down is over the boxes.
     if s.notes.len() > 0 { pad(left: 13mm, block(above: 1.8mm, below: 0.8mm, stack(spacing: 1.4mm, ..s.notes.map(note)))) }
     s.grids.map(boxes).join()
     if s.lines.len() > 0 { pad(left: 13mm, write-lines(s.lines)) }

@@ -1,5 +1,6 @@
+import { html, type Markup } from '../../i18n/markup.ts';
 import { breakable, printable } from '../../i18n/printable.ts';
-import type { Sheet } from '../traveler/model.ts';
+import type { Sheet } from '../model.ts';
 import { template } from './typst-template.ts';
 
 /**
@@ -11,7 +12,7 @@ export function typstOf(sheets: readonly Sheet[], title: string): string {
   const words = JSON.stringify(sheets, (key, value: unknown) =>
     typeof value === 'string' && key !== 'svg' && key !== 'href' ? breakable(printable(value)) : value,
   );
-  return `${data('sheets', words)}${data('title', JSON.stringify(printable(title)))}${data('codes', JSON.stringify(sheets.map(qrSvg)))}${template}`;
+  return `${data('sheets', words)}${data('title', JSON.stringify(printable(title)))}${data('codes', JSON.stringify(sheets.map((sheet) => String(qrSvg(sheet)))))}${template}`;
 }
 
 function data(name: string, json: string): string {
@@ -24,6 +25,6 @@ function literal(text: string): string {
 }
 
 /** The QR code as a vector picture. */
-export function qrSvg({ header: { qr } }: Sheet): string {
-  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${qr.size} ${qr.size}" shape-rendering="crispEdges"><path d="${qr.path}"/></svg>`;
+export function qrSvg({ header: { qr } }: Sheet): Markup {
+  return html`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${qr.size} ${qr.size}" shape-rendering="crispEdges"><path d="${qr.path}"/></svg>`;
 }

@@ -24,7 +24,7 @@ export interface Accuracy {
 /**
  * Half of what a limit lets through, over the tool's permissible error: the test accuracy ratio. Null: the shop says no
  * error of the tool. `setToNominal`: of a torque, where a wrench is set to the nominal and its error is taken there;
- * else it is taken at the end that is furthest from zero, where an error in per cent of the reading is largest.
+ * else it is taken at the end that is furthest from zero, where an error in percent of the reading is largest.
  */
 export function accuracyOf(tool: Asset, limit: Limit, setToNominal: boolean): Accuracy | null {
   const at = judgedAt(limit, setToNominal);

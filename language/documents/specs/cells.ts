@@ -3,10 +3,11 @@ import type { Step, ToolUse } from '../../model/procedure.ts';
 import type { Asset } from '../../model/shop.ts';
 import type { Source } from '../../model/source.ts';
 import { formatLimit, formatQuantity, type Kind, kindOfUnit, type Limit, window } from '../../quantities/index.ts';
-import { unitOfLimit, withStanding } from '../traveler/figures.ts';
-import { shownIn, standingOf } from '../traveler/limits.ts';
-import type { Setting } from '../traveler/print-context.ts';
-import { scaleFor, toolWords, type Where } from '../traveler/units.ts';
+import type { LimitFigure } from '../figures/limit-figure.ts';
+import { scaleFor, type Where } from '../figures/scales.ts';
+import type { StepFigures } from '../figures/step-figures.ts';
+import type { Setting } from '../print-context.ts';
+import { toolWords } from '../tools.ts';
 import { accuracyOf } from './accuracy.ts';
 import { specWords, sheetWords as words } from './labels.ts';
 import type { MissingKind, SpecCell, SpecLine, SpecMissing } from './model.ts';
@@ -14,6 +15,7 @@ import type { MissingKind, SpecCell, SpecLine, SpecMissing } from './model.ts';
 /** A step and where it is done: tool, unit and station of a limit come from it. */
 export interface Done {
   readonly step: Step;
+  readonly figures: StepFigures;
   /** As the sheet takes it: of a repair with no station of its own, none. */
   readonly where: Where;
   /** Where it may be done: of such a repair, at every station that sends a unit there. */
@@ -55,26 +57,22 @@ export function wordsCell(
   };
 }
 
-/** What a hand counts or reads off a clock: no numbered tool is asked for. */
+/** Quantities that are counted or read off a clock: no numbered tool is needed. */
 const byHand: ReadonlySet<Kind> = new Set(['time', 'drops', 'strokes', 'turns', 'stroke rate', 'ratio']);
 
-/** A limit that a step goes by. */
+/** A limit that a step uses. */
 export function limitCell(
   setting: Setting,
   done: Done,
-  limit: Limit,
+  figure: LimitFigure,
   source: string | null,
   line: SpecLine,
   asked: Asked,
 ): SpecCell {
-  const { step, where } = done;
-  const shown = shownIn(setting, step, where, limit);
-  const { limit: whole, standing } = asked.judged
-    ? withStanding(limit, { standing: standingOf(setting) })
-    : { limit, standing: null };
-  const unit = unitOfLimit(limit);
-  const kind = unit === null ? null : kindOfUnit(unit);
-  const found = kind === null ? null : toolFor(setting, done, kind, limit);
+  const { step } = done;
+  const { kind } = figure;
+  const { whole, standing } = asked.judged ? figure : { whole: figure.limit, standing: null };
+  const found = kind === null ? null : toolFor(setting, done, kind, figure);
   const turned = step.verb === 'torque' || step.verb === 'lock';
   const accuracy = found?.asset == null ? null : accuracyOf(found.asset, whole, turned);
   const { low, high } = window(whole);
@@ -91,8 +89,8 @@ export function limitCell(
   if (found?.asset != null && accuracy === null && low !== null && high !== null && asked.judged)
     missed.push(missing('accuracy', specWords.missing.accuracy(found.asset.name)));
   return {
-    value: asked.value ?? shown.value,
-    also: asked.value === undefined ? shown.also : '',
+    value: asked.value ?? figure.value,
+    also: asked.value === undefined ? figure.also : '',
     standing:
       standing === null
         ? null
@@ -126,10 +124,16 @@ interface FoundTool {
 }
 
 /** The tool that the sheet takes for a limit, or what the author says of one. */
-function toolFor(setting: Setting, { step, stations }: Done, kind: Kind, limit: Limit): FoundTool | null {
+function toolFor(
+  setting: Setting,
+  { step, where, stations }: Done,
+  kind: Kind,
+  { limit, scale: ownScale }: LimitFigure,
+): FoundTool | null {
   const { procedure } = setting;
   const { assets } = procedure.shop;
-  const [scale = null] = stations.flatMap((where) => scaleFor(setting, step, where, kind, limit) ?? []);
+  const scales = stations.flatMap((at) => (at === where ? ownScale : scaleFor(procedure, step, at, kind, limit)) ?? []);
+  const scale = scales[0] ?? null;
   const asset = assets.find((other) => other === scale);
   const uses = new Map<Asset | undefined, ToolUse>(
     step.tools.map((use) => [use.form === 'asset' ? assets.find(({ name }) => name === use.name) : undefined, use]),

@@ -11,13 +11,13 @@ export interface Specs {
   readonly columns: readonly SpecColumn[];
   /** Those that have something, in the order of `GroupKind`. */
   readonly groups: readonly SpecGroup[];
-  /** What stands below: how the ratio is reckoned, how readings near a limit are judged. */
+  /** What is below: how the ratio is reckoned, how readings near a limit are judged. */
   readonly remarks: readonly string[];
 }
 
 export interface SpecColumn {
   readonly number: string | null;
-  /** The author's words for it; empty where he wrote none. */
+  /** The author's words for it; empty if there are none. */
   readonly title: string;
 }
 
@@ -42,7 +42,7 @@ export interface SpecItem {
 export interface SpecFigure {
   /** `Torque`, `In service`, `Hold`. */
   readonly what: string;
-  /** Printed numbers of the steps that go by it. */
+  /** Printed numbers of the steps that use it. */
   readonly steps: readonly string[];
   readonly line: SpecLine;
   /** One for each column; null: the figure is not for this number. */
@@ -68,7 +68,7 @@ export interface SpecCell {
 }
 
 export interface SpecTool {
-  /** `TW-80`; null: a kind of tool, of which the job gives the number, or the author's words. */
+  /** `TW-80`; null for a kind of tool, whose number the job gives, or for the author's words. */
   readonly number: string | null;
   readonly words: string;
   /** Its permissible error where it reads this limit: `±1 bar`. */

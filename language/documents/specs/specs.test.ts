@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../../db/workspace.ts';
 import type { Procedure } from '../../model/procedure.ts';
+import { stepFigures } from '../figures/step-figures.ts';
+import { settingOf, shownSteps } from '../print-context.ts';
+import { specsHtml, specsText } from '../renderers/index.ts';
 import { stepLimits } from '../traveler/limits.ts';
-import { settingOf, shownSteps } from '../traveler/print-context.ts';
-import { missingCount, type SpecCell, type SpecFigure, type Specs, specsHtml, specsOf, specsText } from './index.ts';
+import { missingCount, type SpecCell, type SpecFigure, type Specs, specsOf } from './index.ts';
 
 interface Texts {
   readonly shop?: string;
@@ -94,7 +96,7 @@ describe('joints', () => {
     expect(specs.groups[0]!.items[0]!.facts).toEqual(['on body', 'M16x1.5', 'class 10.9', 'threads oiled']);
   });
 
-  it('that are torqued alike in a repair stand once; another tool is another line', () => {
+  it('that are torqued alike in a repair appear once; another tool is another line', () => {
     const specs = specsOf(
       procedureOf({
         family: joint,
@@ -129,7 +131,7 @@ describe('joints', () => {
     ]);
   });
 
-  it('of several cylinders stand together', () => {
+  it('of several cylinders are together', () => {
     const specs = specsOf(
       procedureOf({
         family: 'part nut "Union nut" on body for each cylinder 1..3\n  joint nut to body',
@@ -221,6 +223,14 @@ describe('tests', () => {
     // 10 psi are 0.6895 bar, over 1 bar: 0.689…; 0.0119 over 0.003: 3.966….
     expect(lines(figures(specs, 'tests', 'Seat'))[0]).toMatch(/\| PG-400 \| ±1 bar \| 0\.6:1$/u);
     expect(lines(figures(specs, 'tests', 'Lift'))[0]).toMatch(/\| MIC-1 \| ±0.003 mm \| 3\.9:1$/u);
+  });
+
+  it('have a spread of temperatures in its own unit, as the sheet: 5 °C apart are no 41 °F', () => {
+    const shop = 'gauge TH-1 range 0..200 °F within 2 °F at tester';
+    const more =
+      'stage t at tester { test warm read temperature accept "warm"  across the set warm spread at most 5 °C }';
+    const spread = lines(figures(specsOf(procedureOf({ shop, more })), 'tests', 'Warm')).at(-1);
+    expect(spread).toMatch(/^Spread over the set \[2\.2\] at most 5 °C \|/u);
   });
 
   it('have every figure, in the order of the procedure, with what is found and the spread', () => {
@@ -315,7 +325,7 @@ describe('what is missing', () => {
     expect(missingCount(specs)).toBe(1);
   });
 
-  it('not a tool of which the job gives the number', () => {
+  it('not a tool whose number the job gives', () => {
     const specs = specsOf(procedureOf({ family: joint, steps: 'torque plug to fit with wrench 16..80 N·m' }));
     expect(lines(figures(specs, 'joints', 'Plug'))).toEqual([
       'Torque [1.1] 60 N·m | 55 to 65 N·m | Test sheet | torque wrench, 16 to 80 N·m',
@@ -337,7 +347,7 @@ describe('part numbers, measurements and the rest', () => {
   });
   const specs = specsOf(made);
 
-  it('stand across, each with its own figure and line', () => {
+  it('are across, each with its own figure and line', () => {
     expect(specs.columns).toEqual([
       { number: 'A', title: 'Marine' },
       { number: 'B', title: '' },
@@ -366,7 +376,7 @@ describe('part numbers, measurements and the rest', () => {
     const printed = new Set(cells.map((cell) => `${cell?.value} ${cell?.also}`));
     const setting = settingOf(made, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
     const limits = made.stages.flatMap((stage) =>
-      shownSteps(setting, stage).flatMap((step) => stepLimits(setting, step, stage)),
+      shownSteps(setting, stage).flatMap((step) => stepLimits(setting, stepFigures(setting, step, stage))),
     );
     expect(limits.length).toBeGreaterThan(4);
     for (const { value, also } of limits) expect(printed).toContain(`${value} ${also}`);
@@ -377,7 +387,7 @@ describe('part numbers, measurements and the rest', () => {
     expect(text.split('\n').every((line) => [...line].length <= 80)).toBe(true);
     expect(text).toContain('Part number             A                 B                 C\n');
     expect(text).toMatch(/^ {2}As rebuilt {12}250 to 258 bar {4}220 to 228 bar {4}250 to 258 bar$/mu);
-    // Too narrow for three: the last stands below.
+    // Too narrow for three: the last is below.
     const narrow = specsText(specs, { width: 44 });
     expect(narrow.split('\n').every((line) => [...line].length <= 44)).toBe(true);
     expect(narrow.match(/^Part number/gmu)).toHaveLength(3);
@@ -413,4 +423,20 @@ it('the remarks name the decision rules, and what each risks', () => {
   const guarded =
     'Acceptance guarded (limits drawn in by 0.83 of the error of the tool); a unit just outside it would pass 4.8 of 100 readings at worst.';
   expect(specsOf(made).remarks.slice(1)).toEqual([simple, guarded]);
+});
+
+it('columns line up under wide characters in a terminal', () => {
+  const specs = specsOf(procedureOf({}));
+  const groups = specs.groups.map((group) => ({
+    ...group,
+    items: group.items.map((item) => ({
+      ...item,
+      figures: item.figures.map((one) => ({ ...one, what: '喷油压力', steps: [] })),
+    })),
+  }));
+  const lines = specsText({ ...specs, groups }, { width: 80 }).split('\n');
+  const starts = lines.flatMap((line) => /^ {2}喷油压力 +/u.exec(line)?.[0] ?? []);
+  expect(starts.length).toBeGreaterThan(0);
+  // Each of the four takes two columns.
+  for (const start of starts) expect(start.length + 4).toBe(24);
 });

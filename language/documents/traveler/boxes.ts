@@ -1,17 +1,18 @@
-import type { Repair, Stage, Step, StepOf } from '../../model/procedure.ts';
-import { failEntries } from '../../model/steps.ts';
 import { waitsForOthers } from '../../analysis/control-flow-graph.ts';
 import type { Words } from '../../i18n/index.ts';
-import type { Grid } from './model.ts';
-import { capital, objectWords, specTitle } from './names.ts';
+import type { Repair, Step, StepOf } from '../../model/procedure.ts';
+import { failEntries } from '../../model/steps.ts';
+import { capital } from '../../model/titles.ts';
+import type { StepFigures } from '../figures/step-figures.ts';
+import type { Grid } from '../model.ts';
+import { objectWords, specTitle } from '../names.ts';
+import { type Setting, shownSteps } from '../print-context.ts';
 import { pathsOf } from './paths.ts';
-import { type Setting, shownSteps } from './print-context.ts';
-import { readingUnit } from './units.ts';
 
 type Row = Grid['rows'][number];
 
 /** Most boxes side by side: a finger's breadth each on A4. */
-export const mostColumns = 12;
+const mostColumns = 12;
 
 /** One box where the set is worked together. */
 export function setGrid({ boxes }: Words): Grid[] {
@@ -45,14 +46,12 @@ const passFail = ({ boxes }: Words): Row[] => [
 ];
 
 /** Boxes that a step is recorded in. */
-export function stepGrids(setting: Setting, step: Step, place: { readonly station: string | null }): Grid[] {
+export function stepGrids(setting: Setting, figures: StepFigures): Grid[] {
   const { words } = setting;
+  const { step } = figures;
   if (step.verb === 'across') {
     // It is compared again after each try of what it sends to.
-    const tries = Math.max(
-      0,
-      ...failEntries(step).map(({ repair, tries: of }) => triesOf(setting, repair, of)),
-    );
+    const tries = Math.max(0, ...failEntries(step).map(({ repair, tries: of }) => triesOf(setting, repair, of)));
     const again = Array.from({ length: tries }, (_, index) => words.boxes.try({ count: index + 1 }));
     return [
       {
@@ -62,20 +61,26 @@ export function stepGrids(setting: Setting, step: Step, place: { readonly statio
         rows: [
           {
             label: words.boxes.spread,
-            unit: readingUnit(setting, step, place),
+            unit: unitWords(words, figures),
           },
           { label: words.boxes.furthest, unit: words.boxes.unit },
         ],
       },
     ];
   }
-  return unitGrids(setting, '', stepRows(setting, step, place));
+  return unitGrids(setting, '', stepRows(setting, figures));
+}
+
+/** The unit of a reading; empty where none is known. */
+function unitWords({ wording }: Words, { unitRead }: StepFigures): string {
+  return unitRead === null ? '' : wording.unit(unitRead, false);
 }
 
 /** What is recorded at a step, once for each unit. */
-export function stepRows(setting: Setting, step: Step, place: { readonly station: string | null }): Row[] {
+function stepRows(setting: Setting, figures: StepFigures): Row[] {
   const { words } = setting;
-  const unit = readingUnit(setting, step, place);
+  const { step } = figures;
+  const unit = unitWords(words, figures);
   switch (step.verb) {
     case 'read':
       return [
@@ -123,7 +128,7 @@ export function stepRows(setting: Setting, step: Step, place: { readonly station
 }
 
 /** A figure is written down at this test. */
-export function testReads({ test, limit }: StepOf<'test'>): boolean {
+function testReads({ test, limit }: StepOf<'test'>): boolean {
   return test.reads !== null || test.inTime !== null || limit !== null;
 }
 
@@ -132,7 +137,7 @@ function isJudged(step: StepOf<'test'>): boolean {
   return !testReads(step) || step.accept !== null || step.reject !== null;
 }
 
-/** Several things are sorted: each has a verdict of its own, and the words for it stand over the boxes. */
+/** Several things are sorted: each has a verdict of its own, and the words for it are over the boxes. */
 export function isEach(step: StepOf<'check'>): boolean {
   return step.verdicts.length > 0 && step.objects.length > 1;
 }
@@ -167,11 +172,15 @@ export function triesOf({ procedure }: Setting, name: string, written: number | 
  * Rows to fill for each try of a repair: what it records, and all that is recorded on the way back: each look, measure and
  * test that is passed again after it.
  */
-export function attemptGrids(setting: Setting, repair: Repair): Grid[] {
+export function attemptGrids(setting: Setting, figures: ReadonlyMap<Step, StepFigures>, repair: Repair): Grid[] {
   const { words } = setting;
   const tries = triesOf(setting, repair.name, repair.tries ?? Number.POSITIVE_INFINITY);
-  const own = shownSteps(setting, repair).flatMap((step) => triedRows(setting, step, repair));
-  const again = repeatedAfter(setting, repair).flatMap(({ place, step }) => triedRows(setting, step, place));
+  const rowsOf = (step: Step) => {
+    const known = figures.get(step);
+    return known === undefined ? [] : triedRows(setting, known);
+  };
+  const own = shownSteps(setting, repair).flatMap(rowsOf);
+  const again = repeatedAfter(setting, repair).flatMap(rowsOf);
   const rows = [...own, ...again, { label: words.boxes.done, unit: '' }];
   return Array.from({ length: tries }, (_, index) => index + 1).flatMap((count) =>
     unitGrids(setting, words.boxes.try({ count }), rows),
@@ -179,10 +188,11 @@ export function attemptGrids(setting: Setting, repair: Repair): Grid[] {
 }
 
 /** The rows of one step among those of others, with its number; a pass or a fail is one box. */
-function triedRows(setting: Setting, step: Step, place: { readonly station: string | null }): Row[] {
+function triedRows(setting: Setting, figures: StepFigures): Row[] {
   const { words, procedure } = setting;
+  const { step } = figures;
   const numbered = (name: string, unit: string): Row => ({ label: `${step.number} ${name}`, unit });
-  const unit = readingUnit(setting, step, place);
+  const unit = unitWords(words, figures);
   switch (step.verb) {
     // The set has boxes of its own where it is compared.
     case 'across':
@@ -204,19 +214,18 @@ function triedRows(setting: Setting, step: Step, place: { readonly station: stri
     case 'measure':
       return perObject(setting, step).map((name) => numbered(name, unit));
     default:
-      return stepRows(setting, step, place).map((row) => numbered(row.label, row.unit));
+      return stepRows(setting, figures).map((row) => numbered(row.label, row.unit));
   }
 }
 
 /** What a unit passes again after a repair: from where it goes on to the last step that may have sent it. */
-function repeatedAfter(setting: Setting, repair: Repair): { place: Stage | Repair; step: Step }[] {
+function repeatedAfter(setting: Setting, repair: Repair): Step[] {
   const { stages, repairs } = setting.procedure;
   const [first] = pathsOf(setting.procedure).resumes.get(repair.name) ?? [];
   const all = stages.flatMap((place) => shownSteps(setting, place).map((step) => ({ place, step })));
   const from = all.findIndex(({ step }) => step === first);
   // A part that is renewed at a check in a repair is looked at there again.
-  if (from < 0)
-    return repairs.flatMap((place) => place.steps.filter((step) => step === first).map((step) => ({ place, step })));
+  if (from < 0) return repairs.flatMap(({ steps }) => steps.filter((step) => step === first));
   const sends = (names: ReadonlySet<string>) => (step: Step) =>
     failEntries(step).some((entry) => names.has(entry.repair));
   const names = new Set([repair.name]);
@@ -232,5 +241,5 @@ function repeatedAfter(setting: Setting, repair: Repair): { place: Stage | Repai
       : index;
     return Math.max(to, end);
   }, from);
-  return all.slice(from, last + 1);
+  return all.slice(from, last + 1).map(({ step }) => step);
 }

@@ -1,7 +1,7 @@
 import type { Caution } from '../../analysis/cautions/index.ts';
-import type { Hazard } from '../../model/procedure.ts';
 import type { Words } from '../../i18n/index.ts';
-import type { CautionBlock } from './model.ts';
+import type { Hazard } from '../../model/procedure.ts';
+import type { CautionBlock } from '../model.ts';
 
 /** The whole text of a usual caution. */
 export function fullCaution({ cautions, signals }: Words, { topic, word }: Caution): CautionBlock {
@@ -28,7 +28,7 @@ export function shortCaution({ cautions, signals }: Words, { topic, word }: Caut
   };
 }
 
-/** What the author warns of, in his own words. */
+/** The author's own warning. */
 export function ownCaution({ signals }: Words, { word, text }: Hazard): CautionBlock {
   return { kind: 'caution', word, label: signals[word], text, short: false, pressure: false };
 }

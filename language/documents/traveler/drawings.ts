@@ -1,23 +1,23 @@
-import { type Drawing as Drawn, drawingWords, explodedOf, stripsOf, svgOf } from '../drawing/index.ts';
-import type { Family } from '../../model/family.ts';
-import { specFor } from '../../model/spec-for.ts';
-import type { Limit } from '../../quantities/index.ts';
 import type { Words } from '../../i18n/index.ts';
-import { byNumber } from './by-number.ts';
-import type { DrawingBlock, Paper, TextBlock } from './model.ts';
-import { allSteps, type Setting } from './print-context.ts';
+import type { Family } from '../../model/family.ts';
+import type { Step } from '../../model/procedure.ts';
+import { type Drawing as Drawn, drawingWords, explodedOf, stripsOf, svgOf } from '../drawing/index.ts';
+import { byNumber } from '../figures/by-number.ts';
+import type { StepFigures } from '../figures/step-figures.ts';
+import type { DrawingBlock, Paper, TextBlock } from '../model.ts';
+import type { Setting } from '../print-context.ts';
 
-/** What is left of a page under a long head and the title of the drawing, and over first aid at the foot, in millimetres. */
+/** What is left of a page under a long head and the title of the drawing, and over first aid at the foot, in millimeters. */
 const room: Record<Paper, number> = { a4: 208, letter: 190 };
 
 /** The unit taken apart, and which parts are on it at the end of each stage. What the pictures cut stands below, whole. */
-export function drawingsOf(setting: Setting): (DrawingBlock | TextBlock)[] {
+export function drawingsOf(setting: Setting, figures: ReadonlyMap<Step, StepFigures>): (DrawingBlock | TextBlock)[] {
   const { procedure, words } = setting;
   if (procedure.family.parts.length === 0) return [];
   const said = drawingWords(words);
   const exploded = explodedOf(procedure.family, {
     words: said,
-    torques: torquesOf(setting),
+    torques: torquesOf(setting, figures),
     maxHeight: room[setting.options.paper],
   });
   const pictures = [blockOf(words.drawing.title, exploded), ...cut(words, exploded)];
@@ -48,18 +48,15 @@ function blockOf(title: string, drawn: Drawn): DrawingBlock {
 }
 
 /** What each joint is tightened to, by part number where they differ. */
-function torquesOf(setting: Setting): Map<string, string> {
-  const { procedure, numbers, words } = setting;
+function torquesOf(setting: Setting, figures: ReadonlyMap<Step, StepFigures>): Map<string, string> {
+  const { words } = setting;
   const torques = new Map<string, string>();
-  for (const step of allSteps(setting)) {
-    if (step.verb !== 'torque' && step.verb !== 'lock') continue;
-    const use = step.limit;
-    if (use === null) continue;
-    const limitFor = (number: string | null): Limit | null =>
-      use.form === 'limit' ? use.limit : (specFor(procedure, use.spec, number)?.rebuilt ?? null);
-    const texts = byNumber({ numbers }, (number) => {
-      const limit = limitFor(number);
-      return limit === null ? null : words.limit(limit);
+  for (const { step, held } of figures.values()) {
+    if ((step.verb !== 'torque' && step.verb !== 'lock') || step.limit === null) continue;
+    const rebuilt = held.filter(({ which }) => which === 'rebuilt');
+    const texts = byNumber(setting, (number) => {
+      const own = rebuilt.find((one) => one.number === number || one.number === null)?.figure ?? null;
+      return own === null ? null : words.limit(own.limit);
     });
     const told = texts.map(({ told: text, whose }) => (texts.length === 1 ? text : `${whose} ${text}`)).join('; ');
     for (const { name } of step.objects) if (!torques.has(name) && told !== '') torques.set(name, told);

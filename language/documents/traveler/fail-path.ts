@@ -1,12 +1,13 @@
 import type { FailEntry, Step } from '../../model/procedure.ts';
 import { isGate } from '../../model/steps.ts';
+import { capital } from '../../model/titles.ts';
+import { brief } from '../header.ts';
+import type { FailPath, FailStop, FailWay } from '../model.ts';
+import { repairNumber, repairTitle } from '../names.ts';
+import { isShown, type Setting, shownSteps } from '../print-context.ts';
 import { triesOf } from './boxes.ts';
-import { brief } from './header.ts';
-import type { FailPath, FailStop, FailWay } from './model.ts';
-import { capital, repairNumber, repairTitle } from './names.ts';
 import { pathsOf } from './paths.ts';
 import { sentenceOf } from './sentences.ts';
-import { isShown, type Setting, shownSteps } from './print-context.ts';
 
 /** What happens on a fail, to be followed by hand from box to box. Null: the step is no gate. */
 export function failPath(setting: Setting, step: Step): FailPath | null {

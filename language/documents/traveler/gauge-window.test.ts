@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { instead, procedureWith } from '../../../tests/fixtures/sound-procedure.ts';
 import { checkFiles } from '../../db/workspace.ts';
-import { instead, procedureWith } from '../../diagnostics/sound-procedure.ts';
-import { gaugeWindows } from './gauge-window.ts';
-import { acceptanceText } from './lists.ts';
-import { settingOf } from './print-context.ts';
 import { isTestOf } from '../../model/steps.ts';
+import { acceptanceText } from '../acceptance.ts';
+import { stepFigures } from '../figures/step-figures.ts';
+import { settingOf } from '../print-context.ts';
+import { gaugeWindows } from './gauge-window.ts';
 
 /** The test of the opening, with another gauge, shop line and spec line. */
 function made(gauge: string, shop = '', spec = '', range = 'range 0..400 bar') {
@@ -22,11 +23,15 @@ function made(gauge: string, shop = '', spec = '', range = 'range 0..400 bar') {
   const step = procedure.stages.flatMap(({ steps }) => steps).find(({ verb }) => verb === 'test')!;
   const plain = (words: string) => words.replaceAll('\u00a0', ' ');
   return {
-    windows: gaugeWindows(setting, step, { station: 'tester' }).map(({ label, text: of }) => plain(`${label} ${of}`)),
+    windows: gaugeWindows(setting, stepFigures(setting, step, tester)).map(({ label, text: of }) =>
+      plain(`${label} ${of}`),
+    ),
     rule: acceptanceText(setting).text,
     syntax: findings.filter(({ rule }) => rule === 'syntax').map(({ message }) => message),
   };
 }
+
+const tester = { station: 'tester', steps: [] };
 
 describe('what the gauge may show', () => {
   it('is not said where acceptance is simple, and the sheet names that rule', () => {
@@ -92,7 +97,7 @@ describe('what the gauge may show', () => {
     });
     const step = procedure.stages.flatMap(({ steps }) => steps).find((one) => isTestOf(one, 'warm'))!;
     expect(
-      gaugeWindows(setting, step, { station: 'tester' }).map((fact) => fact.text.replaceAll('\u00a0', ' ')),
+      gaugeWindows(setting, stepFigures(setting, step, tester)).map((fact) => fact.text.replaceAll('\u00a0', ' ')),
     ).toEqual(['21 °C to 29 °C']);
   });
 
@@ -102,7 +107,7 @@ describe('what the gauge may show', () => {
     ]);
   });
 
-  it('is not said of a gauge of which the shop does not know how far it may be off', () => {
+  it('is not given for a gauge whose error the shop does not state', () => {
     expect(made('graduated 1 bar', 'acceptance guarded').windows).toEqual([]);
   });
 

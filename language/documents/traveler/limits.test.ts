@@ -1,17 +1,18 @@
 import { describe, expect, test } from 'vitest';
-import type { Procedure, Step } from '../../model/index.ts';
-import type { Limit } from '../../quantities/index.ts';
-import { english } from '../../quantities/index.ts';
+import { jobOf, nominal, procedure, q, range, shop } from '../../../tests/fixtures/injector.ts';
+import { withStanding } from '../../analysis/limits.ts';
 import { wordsIn } from '../../i18n/index.ts';
-import { ceilingText, shownLimit } from './figures.ts';
-import { jobOf, nominal, procedure, q, range, shop } from './injector-fixture.ts';
-import { stepLimits } from './limits.ts';
-import type { SheetOptions } from './print-context.ts';
-import { settingOf } from './print-context.ts';
-import { markAt, toolUnit } from './units.ts';
+import { ceilingText } from '../../i18n/limit-words.ts';
+import type { Procedure, Step } from '../../model/index.ts';
 import { isAsFound, isTestOf } from '../../model/steps.ts';
+import { english, type Limit } from '../../quantities/index.ts';
+import { shownLimit } from '../../quantities/shown-limit.ts';
+import { limitFigure } from '../figures/limit-figure.ts';
+import { unitOfScale } from '../figures/scales.ts';
+import { stepFigures } from '../figures/step-figures.ts';
+import { type Setting, type SheetOptions, settingOf } from '../print-context.ts';
+import { stepLimits } from './limits.ts';
 
-const none = () => null;
 const blank: SheetOptions = {
   job: null,
   number: null,
@@ -20,12 +21,14 @@ const blank: SheetOptions = {
   findings: [],
   hash: 'ab'.repeat(32),
 };
+const limitsAt = (setting: Setting, step: Step, station: string | null) =>
+  stepLimits(setting, stepFigures(setting, step, { station, steps: [] }));
 /** Plain spaces, to read the expectations by. */
 const flat = <T>(value: T): T => JSON.parse(JSON.stringify(value).replace(/[\u00a0\u202f]/gu, ' ')) as T;
 
 describe('a limit as a hand needs it', () => {
   const shown = (limit: Limit, unit: Parameters<typeof shownLimit>[1]['unit'], setToNominal: boolean) => {
-    const { value, also } = flat(shownLimit(limit, { unit, standing: none, setToNominal, wording: english }));
+    const { value, also } = flat(shownLimit(limit, { unit, setToNominal, wording: english }));
     return [value, also];
   };
 
@@ -35,7 +38,7 @@ describe('a limit as a hand needs it', () => {
   test('a wrench gets its setting, with the window beside', () => {
     expect(shown(nominal('60 N·m', '5'), null, true)).toEqual(['60 N·m', '55 to 65 N·m']);
   });
-  test('of a pair the half in the unit of the tool stands large, and beside it the pair as it was written', () => {
+  test('of a pair, the half in the unit of the tool is large, and beside it is the pair as written', () => {
     const written = '45 N·m (33 lbf·ft)';
     const pair = nominal('45 N·m', null, null, nominal('33 lbf·ft'));
     expect(shown(pair, 'N·m', true)).toEqual(['45 N·m', written]);
@@ -54,13 +57,13 @@ describe('a limit as a hand needs it', () => {
     expect(shown({ form: 'at least', least: q('200 bar') }, 'psi', false)[0]).toBe('at least 2910 psi');
     expect(shown(range('55', '65 N·m'), 'lbf·ft', true)).toEqual(['40.6 to 47.9 lbf·ft', '55 to 65 N·m']);
   });
-  test('a bare figure goes to the nearest mark, or keeps within half a per cent', () => {
+  test('a bare figure goes to the nearest mark, or keeps within half a percent', () => {
     const psi = (mark: ReturnType<typeof q> | null) =>
       flat(
         shownLimit(nominal('10 MPa'), {
           unit: 'psi',
           mark,
-          standing: none,
+
           setToNominal: true,
           wording: english,
         }).value,
@@ -88,9 +91,7 @@ describe('limits of a step', () => {
   const torque = procedure.stages.flatMap(({ steps }) => steps).find(({ verb }) => verb === 'torque')!;
   const at = (made: Procedure, options: Partial<SheetOptions>, step: Step = opening, station = 'tester') =>
     flat(
-      stepLimits(settingOf(made, { ...blank, ...options }), step, {
-        station,
-      }).map(({ head, label, value, source }) => [
+      limitsAt(settingOf(made, { ...blank, ...options }), step, station).map(({ head, label, value, source }) => [
         [head, label].filter((word) => word !== '').join(', '),
         value,
         source,
@@ -128,7 +129,7 @@ describe('limits of a step', () => {
       ...procedure,
       specs: procedure.specs.map((spec) => (spec.name === 'nut-fit' ? { ...spec, rebuilt: nominal('60 N·m') } : spec)),
     };
-    const [line] = flat(stepLimits(settingOf(made, blank), torque, { station: null }));
+    const [line] = flat(limitsAt(settingOf(made, blank), torque, null));
     expect(line).toMatchObject({
       value: '60 N·m',
       also: '54 to 66 N·m',
@@ -170,15 +171,14 @@ describe('limits of a step', () => {
 });
 
 describe("the window of a shop's standing tolerance", () => {
-  const standing = (kind: string) => {
-    const tolerance = (plus: string, minus: string) => ({
-      kind: kind as 'pressure',
-      limit: { form: 'tolerance' as const, plus: q(plus), minus: q(minus) },
-      sourceText: null,
-      source: shop.source,
-    });
-    return kind === 'pressure' ? tolerance('3 %', '0 %') : kind === 'torque' ? tolerance('10 %', '10 %') : null;
-  };
+  const tolerance = (kind: 'pressure' | 'torque', plus: string, minus: string) => ({
+    kind,
+    limit: { form: 'tolerance' as const, plus: q(plus), minus: q(minus) },
+    sourceText: null,
+    source: shop.source,
+  });
+  const unlessStated = [tolerance('pressure', '3 %', '0 %'), tolerance('torque', '10 %', '10 %')];
+  const complete = (limit: Limit) => withStanding({ ...shop, unlessStated }, limit).limit;
   const shown = (
     limit: Limit,
     unit: Parameters<typeof shownLimit>[1]['unit'],
@@ -186,13 +186,13 @@ describe("the window of a shop's standing tolerance", () => {
     setToNominal = false,
   ) => {
     const { value, also } = flat(
-      shownLimit(limit, { unit, mark: mark === null ? null : q(mark), standing, setToNominal, wording: english }),
+      shownLimit(limit, { unit, mark: mark === null ? null : q(mark), complete, setToNominal, wording: english }),
     );
     return [value, also];
   };
   const pair = nominal('25855 kPa', null, null, nominal('3750 psi'));
 
-  test('stands in whole marks of the gauge beside a written pair', () => {
+  test('is in whole marks of the gauge beside a written pair', () => {
     expect(shown(pair, 'psi', '10 psi')).toEqual(['3750 to 3860 psi', '25 855 kPa (3750 psi)']);
     expect(shown(pair, 'psi', '50 psi')).toEqual(['3750 to 3850 psi', '25 855 kPa (3750 psi)']);
     // 258.55 to 266.3 bar
@@ -236,10 +236,8 @@ describe('the gauge that a limit is read on', () => {
   const at = (assets: readonly Partial<typeof gauge>[], limit: Limit) => {
     const made = { ...procedure, shop: { ...shop, assets: assets.map((own) => ({ ...gauge, ...own })) } };
     const setting = settingOf(made, blank);
-    return [
-      toolUnit(setting, opening, { station: 'tester' }, 'pressure', limit),
-      markAt(setting, opening, { station: 'tester' }, limit)?.number ?? null,
-    ];
+    const { scale } = limitFigure(setting, opening, { station: 'tester' }, limit);
+    return [unitOfScale(scale), scale?.graduated?.number ?? null];
   };
   const needle = { range: range('0', '1 mm') as typeof gauge.range, graduated: q('0.002 mm') };
   const small = { range: range('0', '60 bar') as typeof gauge.range, graduated: q('0.5 bar') };
@@ -254,7 +252,7 @@ describe('the gauge that a limit is read on', () => {
     expect(at([small, large], nominal('50 bar'))).toEqual(['bar', '0.5']);
     expect(at([small, large], nominal('900 bar'))).toEqual(['bar', '0.5']);
   });
-  test('has its own marks or none, not those of its neighbour', () => {
+  test('has its own marks or none, not those of its neighbor', () => {
     expect(at([small, { ...large, graduated: null }], nominal('250 bar'))).toEqual(['psi', null]);
   });
 });

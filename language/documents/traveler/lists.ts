@@ -1,13 +1,15 @@
-import type { Unit } from '../../model/job.ts';
-import type { Asset, AssetKind } from '../../model/shop.ts';
-import { namedIn, own } from '../../model/steps.ts';
-import type { RangeLimit } from '../../quantities/types.ts';
 import type { Words } from '../../i18n/index.ts';
-import { limitText } from './figures.ts';
-import type { TableBlock, TextBlock } from './model.ts';
-import { baseTitle, capital, titleOf } from './names.ts';
-import { allSteps, type Setting, setSize, shownSteps, stageSteps } from './print-context.ts';
-import { assetsAt } from './units.ts';
+import type { Unit } from '../../model/job.ts';
+import type { Asset } from '../../model/shop.ts';
+import { namedIn, own } from '../../model/steps.ts';
+import { capital, titleOf } from '../../model/titles.ts';
+import { limitText } from '../../quantities/index.ts';
+import type { RangeLimit } from '../../quantities/types.ts';
+import { assetsAt } from '../figures/scales.ts';
+import type { TableBlock, TextBlock } from '../model.ts';
+import { baseTitle, numberWords } from '../names.ts';
+import { allSteps, type Setting, setSize, shownSteps, stageSteps } from '../print-context.ts';
+import { accuracyWords, assetWords } from '../tools.ts';
 
 /** The units of the set; on a blank sheet, lines to write them on. */
 export function unitsTable(setting: Setting): TableBlock {
@@ -31,7 +33,7 @@ export function unitsTable(setting: Setting): TableBlock {
         ])
       : setting.units.map((unit) => [
           { text: unit.place, strong: true },
-          { text: numberWords(setting, unit.numberText), strong: true },
+          { text: numberWords(setting.procedure, unit.numberText), strong: true },
           serialCell(words, unit),
           {
             text: unit.onHold ?? '',
@@ -50,25 +52,12 @@ function serialCell(words: Words, { serial, noSerial }: Unit) {
   return { text: serial ?? '', fill: serial === null };
 }
 
-/** What the part numbers are called, on a blank sheet: with a job it stands in the table of units. */
+/** What the part numbers are called, on a blank sheet: with a job it is in the table of units. */
 export function numberTitles(setting: Setting): TextBlock | null {
   const { options, numbers, words } = setting;
   if (options.job !== null || numbers.every(({ name, title }) => name === title)) return null;
-  const titles = numbers.map(({ name }) => numberWords(setting, name)).join(', ');
+  const titles = numbers.map(({ name }) => numberWords(setting.procedure, name)).join(', ');
   return { kind: 'text', text: `${words.units.number}: ${titles}`, strong: false };
-}
-
-/** A part number with its title, where it has one. */
-export function numberWords({ procedure }: Setting, number: string): string {
-  const title = procedure.numbers.find(({ name }) => name === number)?.title ?? number;
-  return title === number ? number : `${number} ${title}`;
-}
-
-/** The rule by which readings near a limit are judged, and where the shop has it from. */
-export function acceptanceText({ procedure, words }: Setting): TextBlock {
-  const { rule, sourceText } = procedure.shop.acceptance;
-  const source = sourceText === null ? '' : ` (${words.limits.source}: ${sourceText})`;
-  return { kind: 'text', text: `${words.acceptance.title}: ${words.acceptance[rule]}${source}`, strong: false };
 }
 
 /** Parts that are always renewed, and those that a step of a stage takes new. */
@@ -103,7 +92,7 @@ export function renewTable(setting: Setting): TableBlock | null {
   };
 }
 
-/** Tools by number with range and calibration, then kinds of tool, of which the number is written in. */
+/** Tools by number with range and calibration, then kinds of tool, whose number is written in. */
 export function toolsTable(setting: Setting): TableBlock | null {
   const { procedure, words } = setting;
   const { title, tool, range, accuracy, due, number, kinds } = words.tools;
@@ -173,23 +162,6 @@ export function toolsTable(setting: Setting): TableBlock | null {
 
 function kindRange({ wording }: Words, range: RangeLimit | null): string {
   return range === null ? '' : limitText(range, wording);
-}
-
-export function assetWords(asset: Asset, kinds: Readonly<Record<AssetKind, string>>): string {
-  return asset.title === asset.name ? kinds[asset.kind] : asset.title;
-}
-
-/** `within 4 %, class 0.25, marks 1 bar`, as far as the shop says. */
-export function accuracyWords({ number, tools, quantity }: Words, asset: Asset): string {
-  return [
-    asset.within === null ? null : tools.within({ error: quantity(asset.within) }),
-    asset.accuracyClass === null ? null : tools.class({ class: number(asset.accuracyClass) }),
-    asset.graduated === null ? null : tools.marks({ mark: quantity(asset.graduated) }),
-    asset.digital ? tools.digital : null,
-    asset.damped ? tools.damped : null,
-  ]
-    .filter((word) => word !== null)
-    .join(', ');
 }
 
 /** Fluids that the steps use, with what burns. */

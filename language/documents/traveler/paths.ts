@@ -1,7 +1,7 @@
+import { replay } from '../../analysis/flow-analysis.ts';
+import { place } from '../../analysis/locations.ts';
 import type { Procedure, Step } from '../../model/procedure.ts';
 import { isOfAll } from '../../model/steps.ts';
-import { place } from '../../analysis/locations.ts';
-import { replay } from '../../analysis/flow-analysis.ts';
 
 /** What the sheet has to know of the ways that a unit may take. */
 export interface Paths {

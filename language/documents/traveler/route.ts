@@ -1,6 +1,7 @@
-import type { RouteBlock } from './model.ts';
-import { capital, stationTitle, titleOf } from './names.ts';
-import { type Setting, shownSteps } from './print-context.ts';
+import { capital, titleOf } from '../../model/titles.ts';
+import type { RouteBlock } from '../model.ts';
+import { stationTitle } from '../names.ts';
+import { type Setting, shownSteps } from '../print-context.ts';
 
 /** Where the unit goes, stage by stage. Null: there is one stage at most. */
 export function routeOf(setting: Setting): RouteBlock | null {

@@ -1,12 +1,13 @@
+import type { Span } from '../../i18n/index.ts';
 import type { Step, StepObject, StepOf } from '../../model/procedure.ts';
 import { isOfAll, own, readingOf } from '../../model/steps.ts';
-import type { Span } from '../../i18n/index.ts';
-import { baseTitle, capital, fluidTitle, objectWords, specTitle, stationTitle, type Told } from './names.ts';
+import { capital } from '../../model/titles.ts';
+import { baseTitle, fluidTitle, objectWords, specTitle, stationTitle, type Told } from '../names.ts';
 import { pathsOf } from './paths.ts';
 import { stockWords } from './stock.ts';
 
 /**
- * A step as one imperative sentence in the author's names. Limits, tools and what is recorded are not in it: they stand
+ * A step as one imperative sentence in the author's names. Limits, tools and what is recorded are not in it: they are
  * under it, larger.
  */
 export function sentenceOf(told: Told, step: Step): Span[] {
@@ -79,7 +80,7 @@ function keyOf(step: Step, parts: string) {
   }
 }
 
-/** The reading that a step speaks of. */
+/** The reading that a step mentions. */
 function readingWords({ procedure, words }: Told, step: Step): string {
   const name = step.verb === 'across' ? step.gate.test : readingOf(step);
   return name === null ? '' : words.inSentence(specTitle(procedure, name));
@@ -91,7 +92,7 @@ function objectsLeft({ procedure }: Told, step: Step): readonly StepObject[] {
   return gone === undefined ? step.objects : step.objects.filter(({ name }) => !gone.has(name));
 }
 
-/** `all parts`, or `all parts except …`. Parts thrown away are not there any more. */
+/** `all parts`, or `all parts except …`. Parts thrown away are no longer there. */
 function allWords({ procedure, words }: Told, step: Step): string {
   const named = new Set(step.objects.map(({ name }) => name));
   const gone = pathsOf(procedure).gone.get(step);

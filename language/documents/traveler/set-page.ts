@@ -1,9 +1,10 @@
+import type { Unit } from '../../model/job.ts';
+import { capital } from '../../model/titles.ts';
 import { advisedOf } from '../../recommendations/advised.ts';
 import { matchedSets } from '../../recommendations/set-shims.ts';
-import type { Unit } from '../../model/job.ts';
-import type { TableBlock } from './model.ts';
-import { capital, specTitle } from './names.ts';
-import { type Setting, setSize, stageSteps } from './print-context.ts';
+import type { TableBlock } from '../model.ts';
+import { specTitle } from '../names.ts';
+import { type Setting, setSize, stageSteps } from '../print-context.ts';
 
 /**
  * A page for the set, where units are compared: each one's reading, the shim that is in and the one that is to go in, to
@@ -12,11 +13,7 @@ import { type Setting, setSize, stageSteps } from './print-context.ts';
 export function setPage(setting: Setting): TableBlock | null {
   const { procedure, words, options, units, columns } = setting;
   const compared = [
-    ...new Set(
-      stageSteps(setting).flatMap(({ step }) =>
-        step.verb === 'across' ? [step.gate.test] : [],
-      ),
-    ),
+    ...new Set(stageSteps(setting).flatMap(({ step }) => (step.verb === 'across' ? [step.gate.test] : []))),
   ];
   if (compared.length === 0 || setSize(setting) < 2) return null;
   const job = options.job;

@@ -1,17 +1,19 @@
 import { describe, expect, test } from 'vitest';
+import { jobOf, procedure, q, step } from '../../../tests/fixtures/injector.ts';
+import { wordsIn } from '../../i18n/index.ts';
 import type { Procedure, Step, StepOf } from '../../model/index.ts';
 import { verbs } from '../../model/verbs.ts';
-import { wordsIn } from '../../i18n/index.ts';
+import { holdTables } from '../figures/hold-table.ts';
+import { holdLookup } from '../figures/lookups.ts';
+import { figuresOf } from '../figures/step-figures.ts';
+import type { Block, StepBlock } from '../model.ts';
+import { type SheetOptions, settingOf } from '../print-context.ts';
+import { spanText, textOf } from '../renderers/text.ts';
+import { conditionsOf } from '../tools.ts';
 import { attemptGrids, unitGrids } from './boxes.ts';
 import { failPath } from './fail-path.ts';
-import { holdLookup } from './hold-lookup.ts';
-import { jobOf, procedure, q, step } from './injector-fixture.ts';
-import type { Block, StepBlock } from './model.ts';
 import { sentenceOf } from './sentences.ts';
-import { type SheetOptions, settingOf } from './print-context.ts';
 import { sheetOf } from './sheet.ts';
-import { conditionsOf } from './steps.ts';
-import { spanText, textOf } from '../renderers/text.ts';
 
 const blank: SheetOptions = {
   job: null,
@@ -135,7 +137,8 @@ describe('boxes', () => {
     ]);
   });
   test('a repair has rows for each try, with what its steps record and the tests again', () => {
-    const grids = attemptGrids(settingOf(procedure, { ...blank, job: jobOf(3) }), procedure.repairs[0]!);
+    const setting = settingOf(procedure, { ...blank, job: jobOf(3) });
+    const grids = attemptGrids(setting, figuresOf(setting), procedure.repairs[0]!);
     expect(grids.map(({ title }) => title)).toEqual(['Attempt 1', 'Attempt 2', 'Attempt 3']);
     expect(grids[0]!.rows).toEqual([
       { label: 'R1.6 Setting shim out', unit: 'mm' },
@@ -213,7 +216,8 @@ describe('the sheet', () => {
       const test = stepAt('7.4') as StepOf<'test'>;
       const hold = { ...test.test.hold!, amount: { ...psi, nominal: q('500 psi') } };
       const leak = { ...test, test: { ...test.test, hold } };
-      return holdLookup(settingOf(made, blank), leak, { station: 'tester' }).map((table) => [
+      const setting = settingOf(made, blank);
+      return holdLookup(setting, holdTables(setting, leak, { station: 'tester' })).map((table) => [
         flat(table.to).split(', ').at(-1),
         table.pairs.map(({ from, to }) => `${from}-${to}`).join(' '),
       ]);
@@ -285,7 +289,7 @@ describe('the sheet', () => {
       `vscode://handtight.handtight/sheet?procedure=rebuild-injector-17&revision=B&job=2207&hash=${blank.hash.slice(0, 12)}`,
     );
   });
-  test('each page tells itself from others in a line; for whom and by whom stands once', () => {
+  test('each page is identified by one line; for whom and by whom appears once', () => {
     const titled = {
       ...procedure,
       numbers: procedure.numbers.map((number) => ({ ...number, title: 'Old pattern with grooved spacer' })),
@@ -300,7 +304,7 @@ describe('the sheet', () => {
       expect(textOf(made).join('\n')).toContain('A-250 Old pattern with grooved spacer');
     }
   });
-  test('concessions stand at their step and in the last table', () => {
+  test('concessions are at their step and in the last table', () => {
     const last = sheet.blocks.at(-1)!;
     expect(last.kind === 'table' ? last.rows.map((row) => row.map(({ text }) => text)) : []).toEqual([
       ['Spec shim rate', 'rate-not-measured', 'Shop rule; the prediction is checked by the re-test'],
@@ -323,7 +327,7 @@ describe('the sheet', () => {
     };
     expect(textOf(sheetOf(empty, blank))).toContain(sheet.header.title);
   });
-  test('a left-hand thread is told at each turn, the right way round', () => {
+  test('a left-hand thread is mentioned at each turn, in the right direction', () => {
     const joints = procedure.family.joints.map((joint) => ({
       ...joint,
       leftHand: true,
@@ -335,7 +339,7 @@ describe('the sheet', () => {
     expect(told('3.3')).toBe('LEFT-HAND THREAD: turn clockwise to slacken');
     expect(told('6.7')).toBe('LEFT-HAND THREAD: turn counterclockwise to tighten');
   });
-  test('the class of a solid bolt is told beside its thread, where it is tightened', () => {
+  test('the class of a solid bolt is printed beside its thread, where it is tightened', () => {
     const joints = procedure.family.joints.map((joint) => ({
       ...joint,
       solid: { diameter: q('20 mm'), pitch: q('1.5 mm'), propertyClass: '8.8' },

@@ -1,23 +1,26 @@
 import { usualCautions } from '../../analysis/cautions/index.ts';
+import { waitsForOthers } from '../../analysis/control-flow-graph.ts';
+import { stationsOf } from '../../analysis/stages.ts';
+import type { Words } from '../../i18n/index.ts';
 import { fullMessage } from '../../model/diagnostic.ts';
 import type { Allow, Procedure, Step } from '../../model/index.ts';
-import { waitsForOthers } from '../../analysis/control-flow-graph.ts';
-import { stationsOf } from '../../analysis/stations-of.ts';
-import type { Words } from '../../i18n/index.ts';
+import { isGate } from '../../model/steps.ts';
+import { capital, titleOf } from '../../model/titles.ts';
+import { acceptanceText } from '../acceptance.ts';
+import { concessionsTable } from '../concessions.ts';
+import { figuresOf } from '../figures/step-figures.ts';
+import { documentTitle, factsOf, headerOf, shortHash } from '../header.ts';
+import type { Block, Fact, Sheet, TableBlock } from '../model.ts';
+import { stationTitle } from '../names.ts';
+import { type Setting, type SheetOptions, settingOf, shownSteps } from '../print-context.ts';
 import { attemptGrids, setGrid, unitGrids } from './boxes.ts';
 import { fullCaution, ownCaution } from './cautions.ts';
-import { concessionsTable } from './concessions.ts';
 import { drawingsOf } from './drawings.ts';
 import { backText, repairWords } from './fail-path.ts';
-import { documentTitle, factsOf, headerOf, shortHash } from './header.ts';
-import { acceptanceText, fluidsTable, numberTitles, renewTable, toolsTable, unitsTable } from './lists.ts';
-import type { Block, Fact, Sheet, TableBlock } from './model.ts';
-import { capital, stationTitle, titleOf } from './names.ts';
+import { fluidsTable, numberTitles, renewTable, toolsTable, unitsTable } from './lists.ts';
 import { routeOf } from './route.ts';
 import { setPage } from './set-page.ts';
-import { type Setting, type SheetOptions, settingOf, shownSteps } from './print-context.ts';
 import { stepBlock } from './steps.ts';
-import { isGate } from '../../model/steps.ts';
 
 /**
  * The traveler of a procedure, for a job or blank: plain data, every word in the order in which it is read. Pure: the
@@ -29,6 +32,7 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
   const cautions = usualCautions(procedure);
   const draft = options.draft || options.findings.some(({ severity }) => severity === 'error');
   const stations = stationsOf(procedure);
+  const figures = figuresOf(setting, cautions);
   const stages = procedure.stages.flatMap((stage, index): Block[] => {
     const steps = shownSteps(setting, stage);
     if (steps.length === 0 && stage.steps.length > 0) return [];
@@ -50,7 +54,7 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
       ...severalFail(setting, steps),
       ...allowedHere(words, stage.allow),
       ...(cautions.stages.get(stage.name) ?? []).map((one) => fullCaution(words, one)),
-      ...steps.map((step) => stepBlock(setting, stage, step, cautions.steps.get(step), false)),
+      ...steps.map((step) => stepBlock(setting, figures.get(step)!, false)),
       {
         kind: 'grid',
         title: words.boxes.stageDone({ stage: words.inSentence(titleOf(stage)) }),
@@ -85,11 +89,11 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
       },
       ...allowedHere(words, repair.allow),
       ...(cautions.repairs.get(repair.name) ?? []).map((one) => fullCaution(words, one)),
-      ...steps.map((step) => stepBlock(setting, repair, step, cautions.steps.get(step), true)),
+      ...steps.map((step) => stepBlock(setting, figures.get(step)!, true)),
       {
         kind: 'grid',
         title: words.boxes.attempts({ repair: `R${index + 1}` }),
-        grids: attemptGrids(setting, repair),
+        grids: attemptGrids(setting, figures, repair),
       },
     ];
   });
@@ -105,7 +109,7 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
     toolsTable(setting),
     acceptanceText(setting),
     fluidsTable(setting),
-    ...drawingsOf(setting),
+    ...drawingsOf(setting, figures),
     ...procedure.hazards.map((one) => ownCaution(words, one)),
     ...stages,
     setPage(setting),
@@ -126,7 +130,7 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
   };
 }
 
-/** Stations, protective equipment, and what else stands at the head of a stage or repair. */
+/** Stations, protective equipment, and what else is at the head of a stage or repair. */
 function placeFacts({ procedure, words }: Setting, stations: readonly string[], more: readonly Fact[]): Fact[] {
   const found = procedure.shop.stations.filter(({ name }) => stations.includes(name));
   const wear = [...new Set(found.flatMap((station) => station.wear ?? []))];
@@ -139,7 +143,7 @@ function placeFacts({ procedure, words }: Setting, stations: readonly string[], 
 }
 
 /**
- * What to do where tests of a stage fail, told before the first of them: those that wait for each other are all run, and
+ * What to do where tests of a stage fail, printed before the first of them: those that wait for each other are all run, and
  * one repair is done; a check is judged at once, and so is a test that says so at its own step.
  */
 function severalFail({ words }: Setting, steps: readonly Step[]): Block[] {

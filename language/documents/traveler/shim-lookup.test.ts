@@ -1,12 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import { instead, procedureWith } from '../../../tests/fixtures/sound-procedure.ts';
 import { checkFiles } from '../../db/workspace.ts';
-import { instead, procedureWith } from '../../diagnostics/sound-procedure.ts';
 import { wordsIn } from '../../i18n/index.ts';
-import { sheetOf, textOf } from './index.ts';
-import { rateText } from './limits.ts';
+import { inRows, shimLookup } from '../figures/lookups.ts';
+import { rateText } from '../figures/rates.ts';
+import { shimTables } from '../figures/shim-table.ts';
+import { settingOf } from '../print-context.ts';
+import { textOf } from '../renderers/index.ts';
+import { sheetOf } from './index.ts';
 import { sentenceOf } from './sentences.ts';
-import { settingOf } from './print-context.ts';
-import { shimLookup } from './shim-lookup.ts';
 
 /** The tables of the repair's `choose`, with plain blanks and signs. */
 function tables(change: Parameters<typeof procedureWith>[0] = {}) {
@@ -15,7 +17,8 @@ function tables(change: Parameters<typeof procedureWith>[0] = {}) {
   const step = procedure.repairs.flatMap(({ steps }) => steps).find(({ verb }) => verb === 'choose')!;
   const setting = settingOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
   const plain = (text: string) => text.replaceAll('\u00a0', ' ').replaceAll('−', '-');
-  return shimLookup(setting, step).map(({ title, from, to, pairs }) => ({
+  const lookups = shimTables(setting, step).flatMap((group) => inRows(shimLookup(setting, step, group)));
+  return lookups.map(({ title, from, to, pairs }) => ({
     title: plain(title),
     heads: [plain(from), plain(to)],
     pairs: pairs.map((pair) => [plain(pair.from), plain(pair.to)] as const),
@@ -85,7 +88,7 @@ describe('the rate of a shim, on the sheet', () => {
     expect(rate('3 bar per 0.001 in')).toBe('3 bar per 0.001 in (Source: Example sheet)');
   });
 
-  it('is told by part number where one has its own', () => {
+  it('is given by part number where one has its own', () => {
     expect(rate(worked, 'shim-rate 96 bar per mm')).toBe(
       `A-250: ${printed}; A-220: 96 bar per mm (Source: Example sheet)`,
     );

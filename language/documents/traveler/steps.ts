@@ -1,43 +1,41 @@
-import type { StepCautions } from '../../analysis/cautions/index.ts';
-import { shimChoices } from '../../analysis/shim-choices.ts';
-import type { Words } from '../../i18n/index.ts';
-import type { Choice, Hold, Repair, Stage, Step, StepOf } from '../../model/procedure.ts';
+import { shimChoices } from '../../analysis/shims.ts';
+import { ceilingText } from '../../i18n/limit-words.ts';
+import type { Choice, Step } from '../../model/procedure.ts';
 import { specFor } from '../../model/spec-for.ts';
 import { own } from '../../model/steps.ts';
-import type { Limit } from '../../quantities/index.ts';
-import { kindOfLimit, kindOfUnit } from '../../quantities/index.ts';
+import { capital } from '../../model/titles.ts';
+import { limitText } from '../../quantities/index.ts';
 import { advisedOf } from '../../recommendations/advised.ts';
 import { spreadWords } from '../../recommendations/sentences.ts';
 import { matchedSets } from '../../recommendations/set-shims.ts';
 import { verbsThat } from '../../syntax/verbs/index.ts';
+import { shimChart } from '../drawing/shim-chart.ts';
+import { byNumber, whoseWords, withNumbers } from '../figures/by-number.ts';
+import { holdTables } from '../figures/hold-table.ts';
+import { holdWords } from '../figures/hold-words.ts';
+import { type LimitFigure, lineOf } from '../figures/limit-figure.ts';
+import { holdLookup, inRows, shimLookup } from '../figures/lookups.ts';
+import { rateText } from '../figures/rates.ts';
+import { shimTables } from '../figures/shim-table.ts';
+import { readsGauge, type StepFigures } from '../figures/step-figures.ts';
+import type { CautionBlock, Fact, LimitLine, StepBlock } from '../model.ts';
+import { baseTitle, fluidTitle, specTitle } from '../names.ts';
+import { isShown, type Setting } from '../print-context.ts';
+import { conditionsOf, toolWords } from '../tools.ts';
 import { isEach, stepGrids } from './boxes.ts';
-import { byNumber, withNumbers } from './by-number.ts';
 import { fullCaution, ownCaution, shortCaution } from './cautions.ts';
 import { failPath } from './fail-path.ts';
-import { ceilingText, limitText } from './figures.ts';
 import { isGateStep } from './gates.ts';
 import { gaugeWindows } from './gauge-window.ts';
-import { holdLookup } from './hold-lookup.ts';
-import { figureText, rateText, saysSource, specLines, stepLimits, useOf } from './limits.ts';
-import type { CautionBlock, Fact, LimitLine, StepBlock } from './model.ts';
-import { capital, fluidTitle, specTitle } from './names.ts';
-import { isShown, type Setting } from './print-context.ts';
+import { saysSource, specLines, stepLimits } from './limits.ts';
 import { sentenceOf } from './sentences.ts';
-import { settlingFacts } from './settling-allowance.ts';
-import { shimCharts } from './shim-chart.ts';
-import { shimLookup } from './shim-lookup.ts';
-import { toolUnit, toolWords } from './units.ts';
 import { passFacts, wrenchSettings } from './wrench-setting.ts';
 
 /** One step with everything that stands around it, in reading order. */
-export function stepBlock(
-  setting: Setting,
-  place: Stage | Repair,
-  step: Step,
-  cautions: StepCautions | undefined,
-  inRepair: boolean,
-): StepBlock {
+export function stepBlock(setting: Setting, figures: StepFigures, inRepair: boolean): StepBlock {
   const { words } = setting;
+  const { step, cautions } = figures;
+  const shims = shimTables(setting, step).map((group) => ({ group, table: shimLookup(setting, step, group) }));
   return {
     kind: 'step',
     id: stepId(step.number),
@@ -47,18 +45,21 @@ export function stepBlock(
     line: { file: step.source.file, line: step.source.range.start.line },
     gate: isGateStep(step),
     pressure: cautions?.pressure ?? false,
-    cautions: cautionBlocks(setting, step, cautions),
+    cautions: cautionBlocks(setting, figures),
     only:
       step.only === null
         ? null
         : words.only({ numbers: step.only.filter((name) => isShown(setting, { ...step, only: [name] })).join(', ') }),
     sentence: sentenceOf(setting, step),
-    limits: [...stepLimits(setting, step, place), ...unitLines(setting, step)],
-    lookups: [...holdLookup(setting, step, place), ...shimLookup(setting, step)],
-    drawings: shimCharts(setting, step),
-    facts: facts(setting, step, place, inRepair),
+    limits: [...stepLimits(setting, figures), ...unitLines(setting, step)],
+    lookups: [
+      ...holdLookup(setting, holdTables(setting, step, figures.place)),
+      ...shims.flatMap(({ table }) => inRows(table)),
+    ],
+    drawings: shims.flatMap(({ group, table }) => shimChart(setting, group, table) ?? []),
+    facts: facts(setting, figures, inRepair),
     // A repair is done up to so many times: its boxes stand in the rows for the tries.
-    grids: inRepair ? [] : stepGrids(setting, step, place),
+    grids: inRepair ? [] : stepGrids(setting, figures),
     lines: linesOf(setting, step),
     fail: failPath(setting, step),
     notes: notes(setting, step),
@@ -72,12 +73,12 @@ function linesOf({ words: { lines } }: Setting, { verb }: Step): string[] {
 }
 
 /** Id of a step's element, the same in the preview and the printed page. */
-export function stepId(number: string): string {
+function stepId(number: string): string {
   return `step-${number}`;
 }
 
 /** Full texts, the author's own, then short lines. */
-function cautionBlocks({ words }: Setting, step: Step, cautions: StepCautions | undefined): CautionBlock[] {
+function cautionBlocks({ words }: Setting, { step, cautions }: StepFigures): CautionBlock[] {
   return [
     ...(cautions?.full ?? []).map((one) => fullCaution(words, one)),
     ...step.hazards.map((one) => ownCaution(words, one)),
@@ -86,26 +87,27 @@ function cautionBlocks({ words }: Setting, step: Step, cautions: StepCautions | 
 }
 
 /** What the hand needs to know besides the limit: tool, thread, hold, speed, gauge, what to accept. */
-function facts(setting: Setting, step: Step, place: Stage | Repair, inRepair: boolean): Fact[] {
+function facts(setting: Setting, figures: StepFigures, inRepair: boolean): Fact[] {
   const { words } = setting;
+  const { step } = figures;
   const label = words.facts;
   return [
     ...step.tools.map((tool) => ({
       label: label.with,
       text: toolWords(setting, tool),
     })),
-    ...wrenchSettings(setting, step),
-    ...gaugeWindows(setting, step, place),
+    ...wrenchSettings(setting, figures),
+    ...gaugeWindows(setting, figures),
     ...('holder' in step && step.holder !== null && step.verb !== 'clamp'
       ? [{ label: label.held, text: step.holder }]
       : []),
     ...jointFacts(setting, step),
-    ...passFacts(setting, step),
+    ...passFacts(setting, figures),
     ...(step.air === null ? [] : [{ label: label.air, text: limitText(step.air, words.wording) }]),
     ...('gauge' in step && step.gauge !== null ? [{ label: label.gauge, text: label[step.gauge] }] : []),
-    ...openGauge(setting, step),
-    ...testFacts(setting, step, place),
-    ...chooseFacts(setting, step, place),
+    ...openGauge(setting, figures),
+    ...testFacts(setting, figures),
+    ...chooseFacts(setting, figures),
     ...screwFacts(setting, step),
     ...comparedFacts(setting, step),
     ...matchFacts(setting, step),
@@ -163,47 +165,22 @@ function jointFacts(setting: Setting, step: Step): Fact[] {
 /** Verbs that turn a threaded part. */
 const turns: ReadonlySet<string> = new Set(verbsThat('turns'));
 
-function testFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
+function testFacts(setting: Setting, { step, conditions, ceiling }: StepFigures): Fact[] {
   const { words } = setting;
   const label = words.facts;
-  const facts: Fact[] = [];
-  const figure = (limit: Limit) => figureText(setting, step, place, limit);
-  const test = own(step, 'test');
-  const at = own(step, 'at');
-  if (test?.hold != null)
-    facts.push({
-      label: label.hold,
-      text: holdWords(setting, test.hold, figure(test.hold.amount)),
-    });
-  if (test?.from != null) facts.push({ label: label.from, text: figure(test.from) });
-  if (test?.to != null) facts.push({ label: label.to, text: figure(test.to) });
-  if (test?.forTime != null) facts.push({ label: label.forTime, text: figure(test.forTime) });
-  if (at != null) facts.push({ label: label.at, text: figure(at) });
-  if (test?.neverAbove != null)
-    facts.push({
-      label: label.never,
-      text: ceilingText(
-        words,
-        test.neverAbove,
-        toolUnit(setting, step, place, kindOfUnit(test.neverAbove.unit), { form: 'at most', most: test.neverAbove }),
-      ),
-    });
-  for (const text of conditionsOf(words, step)) facts.push({ label: label.conditions, text });
-  return facts;
-}
-
-/** What a reading is taken with: air or vacuum, and the author's own words. */
-export function conditionsOf({ facts: { gases } }: Words, step: Step): string[] {
-  if (!('conditions' in step)) return [];
-  return [...(step.gas === null ? [] : [gases[step.gas]]), ...step.conditions];
-}
-
-/** `20 bar below the opening pressure read`. */
-export function holdWords(setting: Setting, { relation, of }: Hold, text: string): string {
-  if (relation === 'at') return text;
-  const { facts: said, inSentence } = setting.words;
-  const name = of === null || of === 'reading' ? said.pressure : inSentence(specTitle(setting.procedure, of));
-  return said[relation]({ amount: text, name });
+  const said = own(step, 'test')?.hold;
+  const { hold, from, to, forTime, at } = conditions;
+  const fact = (name: string, figure: LimitFigure | null) =>
+    figure === null ? [] : [{ label: name, text: lineOf(figure) }];
+  return [
+    ...(said == null || hold === null ? [] : [{ label: label.hold, text: holdWords(setting, said, hold) }]),
+    ...fact(label.from, from),
+    ...fact(label.to, to),
+    ...fact(label.forTime, forTime),
+    ...fact(label.at, at),
+    ...(ceiling === null ? [] : [{ label: label.never, text: ceilingText(words, ceiling.most, ceiling.unit) }]),
+    ...conditionsOf(words, step).map((text) => ({ label: label.conditions, text })),
+  ];
 }
 
 /** In a job, what to fit in each unit or how far to turn it, by its last reading: as large as a limit. */
@@ -229,25 +206,13 @@ function unitLines(setting: Setting, step: Step): LimitLine[] {
 }
 
 /** Where some step shuts the gauge, each that reads it says that it is open: a shut one shows nothing, and zero as well. */
-function openGauge(setting: Setting, step: Step): Fact[] {
-  const { procedure, words } = setting;
+function openGauge({ procedure, words }: Setting, figures: StepFigures): Fact[] {
+  const { step } = figures;
   const shuts = [...procedure.stages, ...procedure.repairs].some(({ steps }) =>
     steps.some((one) => own(one, 'gauge') === 'shut'),
   );
-  if (!shuts || own(step, 'gauge') != null || !readsGauge(setting, step)) return [];
+  if (!shuts || own(step, 'gauge') != null || !readsGauge(procedure, figures)) return [];
   return [{ label: words.facts.gauge, text: words.facts.open }];
-}
-
-function readsGauge(setting: Setting, step: Step): boolean {
-  if (step.verb === 'relieve') return true;
-  if (step.verb !== 'read' && step.verb !== 'set' && step.verb !== 'test') return false;
-  const test = own(step, 'test');
-  if (test?.hold != null || test?.from != null) return true;
-  // What is read is said outright, or by what it is held to.
-  const use = useOf(setting, step);
-  const spec = use?.form === 'spec' ? setting.procedure.specs.find(({ name }) => name === use.spec) : undefined;
-  const judged = use?.form === 'limit' ? kindOfLimit(use.limit) : (spec?.kind ?? null);
-  return (test?.reads ?? judged) === 'pressure';
 }
 
 /** Of a mixed set, which units are compared: each with those of its own part number. */
@@ -294,35 +259,47 @@ function screwFacts({ procedure, words }: Setting, step: Step): Fact[] {
   );
 }
 
-function chooseFacts(setting: Setting, step: Step, place: Stage | Repair): Fact[] {
+function chooseFacts(setting: Setting, figures: StepFigures): Fact[] {
+  const { step } = figures;
   if (step.verb !== 'choose') return [];
   const { words } = setting;
   const { choose, rate } = step;
   // Also where the step does not say it: over this the coils of the spring bind.
   const most = shimChoices(setting.procedure).find((one) => one.step === step)?.most ?? step.neverAbove;
   return [
-    ...(choose === null ? [] : aimFacts(setting, step, choose, place)),
+    ...(choose === null ? [] : aimFacts(setting, figures, choose)),
     ...(rate === null ? [] : [{ label: rateTitle(setting, rate), text: rateText(setting, rate) }]),
     ...(most === null ? [] : [{ label: words.facts.never, text: words.quantity(most) }]),
   ];
 }
 
-function aimFacts(setting: Setting, step: StepOf<'choose'>, { test, target }: Choice, place: Stage | Repair): Fact[] {
+function aimFacts(setting: Setting, { step, aim, settling }: StepFigures, { test, target }: Choice): Fact[] {
   const { words } = setting;
   const name = words.inSentence(specTitle(setting.procedure, test));
   const to =
     target === null
       ? ''
       : target.form === 'spec'
-        ? specLines(setting, step, place, target.spec)
+        ? specLines(setting, step, aim, target.spec)
             .map(({ label, value }) => (label === '' ? value : `${label} ${value}`))
             .join(', ')
         : limitText(target.limit, words.wording);
   return [
     { label: words.facts.target, text: to === '' ? name : words.facts.targetTo({ name, target: to }) },
     ...(target?.form === 'spec' ? aimedBy(setting, target.spec) : []),
-    ...settlingFacts(setting, step, place),
+    ...settlingFacts(setting, settling),
   ];
+}
+
+/** `New spring: set 4 bar higher, it settles`. */
+export function settlingFacts({ words }: Setting, settling: StepFigures['settling']): Fact[] {
+  return settling.map((group): Fact => {
+    const { spring, amount } = group.made;
+    return {
+      label: words.facts.newPart({ part: words.inSentence(baseTitle(spring)) }),
+      text: withNumbers({ told: words.facts.settles({ amount: words.quantity(amount) }), whose: whoseWords(group) }),
+    };
+  });
 }
 
 /** What the aim is and where it is from, as the author says it of its spec. */

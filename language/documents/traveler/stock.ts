@@ -1,7 +1,7 @@
+import type { Span, Words } from '../../i18n/index.ts';
 import type { Stock } from '../../model/shop.ts';
 import { between, compareDifferences } from '../../quantities/index.ts';
 import type { Difference, Quantity } from '../../quantities/types.ts';
-import type { Span, Words } from '../../i18n/index.ts';
 
 /** `1.00 mm to 1.95 mm by 0.05 mm`, or `1.00 mm (3), 1.05 mm (none)`; and whether two may lie on each other. */
 export function stockWords(words: Words, { sizes, counts, stacks }: Stock): Span[] {
@@ -19,7 +19,7 @@ function sizeWords({ piece, quantity }: Words, size: Quantity, count: number | n
   return textOf(piece(count === 0 ? 'countedNone' : 'counted', { size: quantity(size), count }));
 }
 
-/** The step from each size to the next. Null: they are not even, or there are too few to speak of steps. */
+/** The step from each size to the next. Null if they are uneven, or too few to have steps. */
 function evenStep(sizes: readonly Quantity[]): Difference | null {
   const [first, second, third] = sizes;
   const step = first === undefined || second === undefined || third === undefined ? null : between(second, first);

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { instead, procedureWith } from '../../../tests/fixtures/sound-procedure.ts';
 import { checkFiles } from '../../db/workspace.ts';
-import { instead, procedureWith } from '../../diagnostics/sound-procedure.ts';
-import { settingOf } from './print-context.ts';
+import { stepFigures } from '../figures/step-figures.ts';
+import { settingOf } from '../print-context.ts';
 import { passFacts, wrenchSettings } from './wrench-setting.ts';
 
 type Facts = typeof wrenchSettings;
@@ -14,9 +15,12 @@ function settings(torque: string, wrench: string, adapter = 'adapter 6 in at 0°
     repairs: instead('with TW-80', `with TW-80${adapter.startsWith('adapter') ? ' and ' : ' '}${adapter}`),
   });
   const { procedure } = checkFiles([{ uri: 'x', text }]).procedures[0]!;
-  const step = procedure.repairs.flatMap(({ steps }) => steps).find(({ verb }) => verb === 'torque')!;
+  const place = procedure.repairs.find(({ steps }) => steps.some(({ verb }) => verb === 'torque'))!;
+  const step = place.steps.find(({ verb }) => verb === 'torque')!;
   const setting = settingOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
-  return facts(setting, step).map(({ label, text: value }) => `${label}: ${value.replaceAll('\u00a0', ' ')}`);
+  return facts(setting, stepFigures(setting, step, place)).map(
+    ({ label, text: value }) => `${label}: ${value.replaceAll('\u00a0', ' ')}`,
+  );
 }
 
 const wrench = 'range 10..100 lbf·ft  within 4 %  length 12 in';

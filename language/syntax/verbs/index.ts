@@ -27,7 +27,7 @@ export const verbIs = (verb: Verb, trait: Trait): boolean => verbTable[verb].is?
 /** The verbs that have something in common. */
 export const verbsThat = (trait: Trait): readonly Verb[] => verbs.filter((verb) => verbIs(verb, trait));
 
-/** All that may follow a verb and its objects, what is said of it alone first; resolve refuses the rest. */
+/** Everything that may follow a verb and its objects, with the clauses of that verb alone first; resolve refuses the rest. */
 export function phrasesAfter(verb: Verb): readonly Phrase[] {
   return known.get(verb)!;
 }

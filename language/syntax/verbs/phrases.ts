@@ -1,5 +1,5 @@
 /** Every way to go on after a verb: how it begins, and what follows. The grammar reads them, the table says after which verb. */
-import { dangers } from '../../model/danger.ts';
+import { dangers } from './dangers.ts';
 
 /** What follows the words of a phrase: words in quotes, a figure, a limit, a rule, or a name of one of these kinds. */
 export type Follow =
@@ -33,7 +33,7 @@ interface Form {
   readonly insteadOf?: string;
 }
 
-/** The first word of each key is its clause: it stands once in a step, unless it is in `repeating`. */
+/** The first word of each key is its clause: it appears once in a step, unless it is in `repeating`. */
 const forms = {
   text: { said: [], follows: ['text'] },
   amount: { said: [], follows: ['limit'], shown: 'a limit' },
@@ -135,7 +135,7 @@ const repeating: ReadonlySet<string> = new Set([
   'danger',
 ]);
 
-/** Whether a clause may stand in a step more than once. */
+/** Whether a clause may appear in a step more than once. */
 export const repeats = (phrase: PhraseName): boolean => repeating.has(clauseOf(phrase));
 
 /** What any step may say. */

@@ -1,5 +1,7 @@
-import type { ObjectKind } from '../../model/procedure.ts';
 import type { PhraseName } from './phrases.ts';
+
+/** What a step acts on. */
+export type ObjectKind = 'part' | 'face' | 'port' | 'adjuster';
 
 /** What a step names first; `reading`: a test, spec or master that is read; `gate`: the test of that name. */
 export type VerbObject = ObjectKind | 'reading' | 'gate';

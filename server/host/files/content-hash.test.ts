@@ -1,9 +1,10 @@
 /** The hash on a sheet: it changes with all that prints, and with nothing else. */
 import { describe, expect, it } from 'vitest';
 import { Checker, checkFiles, type SourceFile } from '../../../language/db/workspace.ts';
-import { sheetOf, textOf } from '../../../language/documents/traveler/index.ts';
+import { textOf } from '../../../language/documents/renderers/index.ts';
+import { sheetOf } from '../../../language/documents/traveler/index.ts';
 import { libraryFiles } from '../../../tests/library.ts';
-import { canonical, contentHash } from './content-hash.ts';
+import { contentHash } from './content-hash.ts';
 
 const library = libraryFiles();
 const checker = new Checker();
@@ -124,8 +125,4 @@ describe('the hash of a sheet is the same with', () => {
     expect(printed('2207', library, undefined, new Checker()).hash).toBe(sound);
     expect(checkFiles(library).restated).toBe(0);
   });
-});
-
-it('leaves words in quotes as they are', () => {
-  expect(canonical('  a   "b  // c"\t d // e\r\n\r\n  "open // f\n')).toBe('a "b  // c" d\n"open // f');
 });

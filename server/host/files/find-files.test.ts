@@ -4,8 +4,9 @@ import { mkdirSync, mkdtempSync, realpathSync, rmSync, symlinkSync, writeFileSyn
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
 import { afterAll, beforeEach, describe, expect, it } from 'vitest';
-import { FileFinder, isRead, settingsAt } from './find-files.ts';
+import { excludedBy, FileFinder, settingsAt } from './find-files.ts';
 import { readText } from './read-text.ts';
+import { isRead } from './which-files.ts';
 
 const top = realpathSync(mkdtempSync(join(tmpdir(), 'handtight-files-')));
 const folder = join(top, 'work');
@@ -23,10 +24,15 @@ function write(path: string, text: string | Uint8Array = '') {
 }
 
 async function found(...paths: string[]) {
+  return foundWithout([], ...paths);
+}
+
+async function foundWithout(patterns: readonly string[], ...paths: string[]) {
   const finder = new FileFinder();
+  const isExcluded = excludedBy(folder, patterns);
   const files: string[] = [];
   for (const path of paths.length === 0 ? ['.'] : paths) {
-    const at = await finder.at(join(folder, path));
+    const at = await finder.at(join(folder, path), isExcluded);
     files.push(...('problem' in at ? [at.problem] : at.files.map((file) => relative(folder, file))));
   }
   const unread = finder.unread.map(({ path, message }) => `${relative(folder, path)}: ${message}`);
@@ -89,6 +95,56 @@ describe('a walk', () => {
         'loop-b.rebuild: This link could not be followed: it is a link that leads back to itself. Correct the link, or delete it.',
       ],
     });
+  });
+});
+
+describe('what the settings leave out', () => {
+  it('is passed over, as in .gitignore, from the folder of the settings', async () => {
+    for (const path of [
+      'a.rebuild',
+      'a.draft.rebuild',
+      'archive/b.rebuild',
+      'jobs/archive/c.rebuild',
+      'jobs/d.rebuild',
+    ])
+      write(path);
+    expect((await foundWithout(['archive/'])).files).toEqual(['a.draft.rebuild', 'a.rebuild', 'jobs/d.rebuild']);
+    expect((await foundWithout(['/archive', '*.draft.rebuild'])).files).toEqual([
+      'a.rebuild',
+      'jobs/archive/c.rebuild',
+      'jobs/d.rebuild',
+    ]);
+    expect((await foundWithout(['jobs/**', '!a.rebuild'])).files).not.toContain('jobs/d.rebuild');
+    expect((await foundWithout(['*.rebuild', '!jobs/d.rebuild'])).files).toEqual(['jobs/d.rebuild']);
+    // The same on every disk.
+    expect((await foundWithout(['ARCHIVE/', 'A.rebuild'])).files).toHaveLength(5);
+    expect((await foundWithout(['archive/'], 'jobs')).files).toEqual(['jobs/d.rebuild']);
+  });
+
+  it('and is named by hand is read all the same', async () => {
+    write('archive/b.rebuild');
+    write('archive/deep/c.rebuild');
+    expect((await foundWithout(['archive/'], 'archive/b.rebuild')).files).toEqual(['archive/b.rebuild']);
+    expect((await foundWithout(['archive/'], 'archive')).files).toEqual([
+      'archive/b.rebuild',
+      'archive/deep/c.rebuild',
+    ]);
+  });
+
+  it('is nothing outside the folder of the settings', () => {
+    const isExcluded = excludedBy(folder, ['*']);
+    expect(isExcluded(join(top, 'a.rebuild'), 'file')).toBe(false);
+    expect(isExcluded(folder, 'folder')).toBe(false);
+    expect(isExcluded(join(folder, 'a.rebuild'), 'file')).toBe(true);
+  });
+
+  it.runIf(posix)('is reported for nothing: no folder below it is opened, no link followed', async () => {
+    write('a.rebuild');
+    write('archive/b.rebuild');
+    symlinkSync('gone.rebuild', join(folder, 'archive/lost.rebuild'));
+    symlinkSync('gone.rebuild', join(folder, 'lost.rebuild'));
+    symlinkSync('archive', join(folder, 'old'));
+    expect(await foundWithout(['archive/', 'lost.rebuild', 'old/'])).toEqual({ files: ['a.rebuild'], unread: [] });
   });
 });
 

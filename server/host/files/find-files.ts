@@ -3,12 +3,7 @@ import { readdir, readlink, realpath, stat } from 'node:fs/promises';
 import { dirname, join, relative, resolve } from 'node:path';
 import { settingsName } from '../../../language/config/config.ts';
 import { whyUnread } from './read-text.ts';
-
-/** Folders that hold no author's text, however many there are. */
-const skipped = new Set(['node_modules', 'out', 'dist']);
-
-/** More files than any shop writes: a workspace at the root of a disk must not take the memory. */
-const mostFiles = 10_000;
+import { isPassedOver, isRead, leftOutBy, mostFiles, tooManyFiles } from './which-files.ts';
 
 /** Something that was found and cannot be read, and what to do about it. */
 export interface Unread {
@@ -16,12 +11,27 @@ export interface Unread {
   readonly message: string;
 }
 
-/** What stands at a path given by hand: its files, or why there are none. */
+/** What is at a path given by hand: its files, or why there are none. */
 export type FoundFiles = { readonly files: readonly string[] } | { readonly problem: string };
 
 interface Place {
   readonly path: string;
   readonly real: string;
+}
+
+/** Whether the settings leave a file or a folder out. */
+export type IsExcluded = (path: string, kind: 'file' | 'folder') => boolean;
+
+const nothing: IsExcluded = () => false;
+
+/**
+ * What is left out by patterns as in .gitignore.
+ * @param folder that the patterns are from: nothing outside it is left out
+ */
+export function excludedBy(folder: string, patterns: readonly string[]): IsExcluded {
+  if (patterns.length === 0) return nothing;
+  const leavesOut = leftOutBy(patterns);
+  return (path, kind) => leavesOut(relative(folder, resolve(path)).replaceAll('\\', '/'), kind);
 }
 
 /** A walk through a folder: what it has found, and where it has still to go. */
@@ -31,6 +41,7 @@ interface Walk {
   /** Real paths of folders that it was in, so that a loop of links has an end. */
   readonly seen: Set<string>;
   readonly links: string[];
+  readonly isExcluded: IsExcluded;
 }
 
 /**
@@ -43,12 +54,16 @@ export class FileFinder {
   /** The path that a file was found under first, by its real one. */
   readonly #found = new Map<string, string>();
 
-  /** The files at a path: itself, or all below it, sorted. One that was found before keeps its path. */
-  async at(path: string): Promise<FoundFiles> {
+  /**
+   * The files at a path: itself, or all below it that are not left out, sorted. One that was found before keeps its path.
+   * What is left out and named by hand all the same is read.
+   */
+  async at(path: string, isExcluded: IsExcluded = nothing): Promise<FoundFiles> {
     try {
       const real = await realpath(path);
       if (!(await stat(real)).isDirectory()) return { files: [this.#pathOf({ path, real })] };
-      return { files: (await this.#below(path, real)).sort(byName) };
+      const leaves = isExcluded(path, 'folder') ? nothing : isExcluded;
+      return { files: (await this.#below(path, real, leaves)).sort(byName) };
     } catch (error) {
       const { code } = error as NodeJS.ErrnoException;
       return {
@@ -60,8 +75,8 @@ export class FileFinder {
     }
   }
 
-  async #below(path: string, real: string): Promise<string[]> {
-    const walk: Walk = { files: new Set(), folders: [{ path, real }], seen: new Set([real]), links: [] };
+  async #below(path: string, real: string, isExcluded: IsExcluded): Promise<string[]> {
+    const walk: Walk = { files: new Set(), folders: [{ path, real }], seen: new Set([real]), links: [], isExcluded };
     // A file is found by its own name where it has one below the folder, so links come last.
     for (;;) {
       const folder = walk.folders.shift();
@@ -91,7 +106,7 @@ export class FileFinder {
       this.#take({ path, real }, await stat(real), walk);
     } catch (error) {
       // A link of another name may lead to anything.
-      if (!isRead(path)) return;
+      if (!isRead(path) || walk.isExcluded(path, 'file')) return;
       const to = await readlink(path).catch(() => 'nowhere');
       this.#tell(
         path,
@@ -103,6 +118,7 @@ export class FileFinder {
   }
 
   #take(place: Place, kind: { isDirectory(): boolean; isFile(): boolean }, walk: Walk) {
+    if (walk.isExcluded(place.path, kind.isDirectory() ? 'folder' : 'file')) return;
     if (kind.isDirectory()) {
       if (walk.seen.has(place.real)) return;
       walk.seen.add(place.real);
@@ -110,7 +126,7 @@ export class FileFinder {
     } else if (isRead(place.path)) {
       if (!kind.isFile()) this.#tell(place.path, noFile);
       else if (this.#found.size < mostFiles || this.#found.has(place.real)) walk.files.add(this.#pathOf(place));
-      else if (!this.unread.some(({ message }) => message === tooMany)) this.#tell(place.path, tooMany);
+      else if (!this.unread.some(({ message }) => message === tooManyFiles)) this.#tell(place.path, tooManyFiles);
     }
   }
 
@@ -126,38 +142,22 @@ export class FileFinder {
 }
 
 const noFile = 'This is a pipe, a socket or a device, not a file, so it is not read. Move it out of the folder.';
-const tooMany = `This file and those after it are not read: there are more than ${mostFiles} in this workspace. Open or name a smaller folder.`;
 
 /** By code unit: the same on every machine, whatever its language. */
 function byName(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }
 
-/** A path, from the folder that is walked, that the walk would not come to: it tells of a change of a file the same. */
-export function isPassedOver(path: string): boolean {
-  return path.split(/[\\/]/u).some((name) => name.startsWith('.') || skipped.has(name));
-}
-
-/** A file's name says whether it is read: procedures, and the settings of a workspace. */
-export function isRead(path: string): boolean {
-  const name = path.replace(/^.*[\\/]/u, '');
-  return !name.startsWith('.') && (name.endsWith('.rebuild') || name === settingsName);
-}
-
 /**
  * The one settings file that is in force: that of the folder that the command is run in, or that the editor has open; where
  * it has none, of the nearest folder above. Null where there is none.
  */
-export function settingsAt(folder: string, exists = isThere): string | null {
+export function settingsAt(folder: string): string | null {
   for (let at = resolve(folder); ; at = dirname(at)) {
     const path = join(at, settingsName);
-    if (exists(path)) return path;
+    if (lstatSync(path, { throwIfNoEntry: false }) !== undefined) return path;
     if (dirname(at) === at) return null;
   }
-}
-
-function isThere(path: string): boolean {
-  return lstatSync(path, { throwIfNoEntry: false }) !== undefined;
 }
 
 /** A path as it is shown and kept in records: from the current folder, with forward slashes. */

@@ -1,12 +1,7 @@
 /** Reads a file of the disk. What is not text is reported by the check, the same in the editor and on the command line. */
 import { readFile, stat } from 'node:fs/promises';
 import { settingsName } from '../../../language/config/config.ts';
-
-/** A file's text, or what to say about it. `gone`: it is no longer there. */
-export type ReadText =
-  | { readonly kind: 'text'; readonly text: string }
-  | { readonly kind: 'unreadable'; readonly message: string }
-  | { readonly kind: 'gone' };
+import type { ReadText } from '../host.ts';
 
 const megabyte = 1024 * 1024;
 

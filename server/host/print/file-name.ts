@@ -24,7 +24,7 @@ export function nameDigits(name: string): string {
   return createHash('sha256').update(name).digest('hex').slice(0, 8);
 }
 
-/** Equal for names that would be one file where capitals, or ways of writing an accent, are not told apart. */
+/** Equal for names that would be one file on systems that do not distinguish case, or encodings of an accent. */
 export function fileKey(name: string): string {
   return fileName(name).normalize('NFC').toLowerCase();
 }

@@ -1,6 +1,6 @@
 import { join } from 'node:path';
+import type { Sheet } from '../../../language/documents/model.ts';
 import { htmlOf, htmlOfAll } from '../../../language/documents/renderers/html.ts';
-import type { Sheet } from '../../../language/documents/traveler/model.ts';
 import { fileName } from './file-name.ts';
 import { htmlFonts } from './fonts.ts';
 import { pdfOf } from './pdf.ts';
@@ -51,6 +51,5 @@ export function printSheets(sheets: readonly [Sheet, ...Sheet[]], title: string,
 }
 
 export { fileName } from './file-name.ts';
-export { htmlFonts } from './fonts.ts';
-export { pdfOf } from './pdf.ts';
-export { WriteError, writeWhole } from './write.ts';
+export { sheetNames } from './sheet-name.ts';
+export { WriteError } from './write.ts';

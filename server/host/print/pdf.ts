@@ -1,7 +1,7 @@
 import { createRequire } from 'node:module';
 import type { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
+import type { Sheet } from '../../../language/documents/model.ts';
 import { typstOf } from '../../../language/documents/renderers/typst.ts';
-import type { Sheet } from '../../../language/documents/traveler/model.ts';
 import { pdfFonts } from './fonts.ts';
 import { documentMade } from './native-memory.ts';
 

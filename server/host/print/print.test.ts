@@ -15,14 +15,14 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, describe, expect, test } from 'vitest';
+import type { Sheet } from '../../../language/documents/model.ts';
+import type { SheetOptions } from '../../../language/documents/print-context.ts';
 import { htmlOf } from '../../../language/documents/renderers/html.ts';
 import { textOf } from '../../../language/documents/renderers/text.ts';
-import { jobOf, procedure } from '../../../language/documents/traveler/injector-fixture.ts';
-import type { Sheet } from '../../../language/documents/traveler/model.ts';
-import type { SheetOptions } from '../../../language/documents/traveler/print-context.ts';
 import { sheetOf } from '../../../language/documents/traveler/sheet.ts';
 import { wordsIn } from '../../../language/i18n/index.ts';
 import { printable } from '../../../language/i18n/printable.ts';
+import { jobOf, procedure } from '../../../tests/fixtures/injector.ts';
 import { fileName, printSheet } from './index.ts';
 import { pdfOf } from './pdf.ts';
 import { WriteError, writeWhole } from './write.ts';
@@ -228,12 +228,12 @@ describe('the PDF', () => {
     expect(first.toString('latin1')).not.toMatch(/CreationDate|ModDate|xmp:CreateDate/u);
   });
   test('is the same bytes from a fresh program', () => {
-    const script = `import { sheetOf } from './language/documents/traveler/sheet.ts'; import { pdfOf } from './server/host/print/pdf.ts'; import { jobOf, procedure } from './language/documents/traveler/injector-fixture.ts'; import { createHash } from 'node:crypto';
+    const script = `import { sheetOf } from './language/documents/traveler/sheet.ts'; import { pdfOf } from './server/host/print/pdf.ts'; import { jobOf, procedure } from './tests/fixtures/injector.ts'; import { createHash } from 'node:crypto';
       process.stdout.write(createHash('sha256').update(pdfOf([sheetOf(procedure, { job: jobOf(6), number: null, paper: 'a4', draft: false, findings: [], hash: '00' })]).bytes).digest('hex'));`;
     const run = () =>
       execFileSync(process.execPath, ['--input-type=module', '--experimental-strip-types', '-e', script], {
         encoding: 'utf8',
-        cwd: join(import.meta.dirname, '../..'),
+        cwd: join(import.meta.dirname, '../../..'),
         stdio: ['ignore', 'pipe', 'ignore'],
       });
     const hash = run();
@@ -252,7 +252,7 @@ describe('the PDF', () => {
     expect(pdfOf([forUnits(1)]).bytes.toString('latin1')).toMatch(/MediaBox \[0 0 595\.27/u);
     expect(pdfOf([forUnits(1, { paper: 'letter' })]).bytes.toString('latin1')).toMatch(/MediaBox \[0 0 612 792\]/u);
   });
-  test.skipIf(!hasText)('nothing stands outside the page or in its margin', () => {
+  test.skipIf(!hasText)('nothing is outside the page or in its margin', () => {
     const file = join(folder, 'bounds.pdf');
     writeFileSync(file, pdfOf([attacked]).bytes);
     const boxes = execFileSync('pdftotext', ['-bbox', file, '-'], {
@@ -275,12 +275,12 @@ describe.skipIf(!hasText)('the pages', () => {
   const text = hasText ? pdfText(sheet) : '';
   const pages = text.split('\f').filter((page) => page.trim() !== '');
 
-  test('first aid stands on each page with work under pressure or a warning of injection, and on no other', () => {
+  test('first aid is on each page with work under pressure or a warning of injection, and on no other', () => {
     const pressed = sheet.blocks.flatMap((block) => (block.kind === 'step' && block.pressure ? [block.number] : []));
     expect(pressed.length).toBeGreaterThan(5);
     const { text, short } = wordsIn('en').cautions.injection;
     for (const page of pages) {
-      // A step begins its line; what is written down of it stands in the rows of a try, behind the same number.
+      // A step begins its line; what is written down for it is in the rows of a try, after the same number.
       const rows = page.split(/^Attempt \d/mu)[0]!.split('\n');
       const works = pressed.some((number) => rows.some((line) => line.startsWith(`${number} `)));
       const here = works || [text, short].some((warning) => bones(page).includes(bones(warning)));

@@ -10,7 +10,7 @@ interface Printed {
 }
 
 /**
- * Names the files of sheets. Two sheets of a workspace never have one file, also where capitals are not told apart: names
+ * Names the files of sheets. Two sheets of a workspace never share a file, even where case is not distinguished: names
  * that would be the same get digits of their own. A draft has another name than the released sheet, so that it never takes
  * its place.
  */
@@ -40,7 +40,7 @@ function identityOf(one: Printed): string {
   return `${one.job === null ? 'procedure' : 'job'} ${plainName(one)}`;
 }
 
-/** Name of a certificate's file; `jobs` are all of the workspace, none of which has the same. */
+/** Name of a certificate's file; `jobs` are all jobs of the workspace; no other shares it. */
 export function certificateName(job: Job, draft: boolean, jobs: readonly Job[]): string {
   const own = `certificate-${job.name}`;
   const shared = jobs.some(({ name }) => name !== job.name && fileKey(`certificate-${name}`) === fileKey(own));

@@ -3,7 +3,7 @@ import type { Random } from '../random.ts';
 import { someWorkspace } from '../seeds.ts';
 
 /** Words that become code where somebody forgot to escape: HTML, SVG, Typst, terminals, CI, templates, JSON. */
-export const hostileStrings = [
+const hostileStrings = [
   '<script>alert(1)</script>',
   '</style><script>alert(1)</script>',
   '<img src=x onerror=alert(1)>',

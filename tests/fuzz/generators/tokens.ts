@@ -37,7 +37,7 @@ const heads = [
   '}',
 ];
 
-export function tokenRun(random: Random, most: number): string {
+function tokenRun(random: Random, most: number): string {
   let text = '';
   for (let count = random.below(most); count > 0; count--) {
     const word = random.chance(0.55) ? random.pick(keywords) : random.pick(written);

@@ -10,7 +10,7 @@ export const diagnosticsTests: readonly Test[] = [
     },
   },
   {
-    name: 'a mistake is told as it is typed, and goes when it is mended',
+    name: 'a mistake is reported as it is typed, and goes away when it is corrected',
     async run() {
       const editor = await open('procedure.rebuild');
       assert.equal(editor.document.languageId, 'rebuild');
@@ -19,7 +19,7 @@ export const diagnosticsTests: readonly Test[] = [
         problems(editor.document).find((problem) => rule(problem) === 'unknown-name'),
       );
       assert.match(found.message, /nozzel/);
-      assert.ok(found.range.intersection(find(editor.document, 'nozzel')), 'it stands at the name');
+      assert.ok(found.range.intersection(find(editor.document, 'nozzel')), 'it is at the name');
       await replace(editor, 'nozzel', 'nozzle');
       await until('the finding to go', () =>
         problems(editor.document).every((problem) => rule(problem) !== 'unknown-name'),
@@ -56,7 +56,7 @@ export const diagnosticsTests: readonly Test[] = [
     },
   },
   {
-    name: 'a quick fix mends a finding',
+    name: 'a quick fix corrects a finding',
     async run() {
       const editor = await open('procedure.rebuild');
       await replace(editor, 'remove nut, nozzle', 'remove nut, nozzel');
@@ -103,7 +103,7 @@ export const diagnosticsTests: readonly Test[] = [
     },
   },
   {
-    name: 'files that are not open are told about too, and follow the disk',
+    name: 'files that are not open are reported too, and follow the disk',
     async run() {
       await open('procedure.rebuild');
       const stray = fileUri('stray.rebuild');
@@ -114,7 +114,7 @@ export const diagnosticsTests: readonly Test[] = [
     },
   },
   {
-    name: 'the server can be started anew, and tells all again',
+    name: 'the server can be restarted, and reports everything again',
     async run() {
       const { client } = await extension();
       const editor = await open('procedure.rebuild');

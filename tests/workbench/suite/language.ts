@@ -15,7 +15,7 @@ import { assert, find, open, replace, type Test, until } from './test.ts';
 
 export const languageTests: readonly Test[] = [
   {
-    name: 'beside a reading of a job stands what to fit, and beside a choice what a step of the drawer brings',
+    name: 'beside a reading of a job it shows what to fit, and beside a choice the change for one step of the drawer',
     async run() {
       const hints = async (editor: TextEditor) => {
         const { document } = editor;

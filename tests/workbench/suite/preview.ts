@@ -1,5 +1,5 @@
 import { commands, type Tab, TabInputWebview, window } from 'vscode';
-import type { SheetAnswer, SpecsAnswer } from '../../../server/lsp/requests.ts';
+import type { SheetResult, SpecsResult } from '../../../server/lsp/requests.ts';
 import { assert, extension, fileUri, find, open, put, replace, type Test, until } from './test.ts';
 
 export const previewTests: readonly Test[] = [
@@ -35,7 +35,7 @@ export const previewTests: readonly Test[] = [
     async run() {
       const { client } = await extension();
       const { document } = await open('procedure.rebuild');
-      const answer = await client.sendRequest<SheetAnswer>('handtight/sheet', { uri: document.uri.toString() });
+      const answer = await client.sendRequest<SheetResult>('handtight/sheet', { uri: document.uri.toString() });
       assert.equal(answer.kind, 'sheet');
       if (answer.kind !== 'sheet') return;
       const line = find(document, 'torque nut to nut-fit').start.line;
@@ -47,7 +47,7 @@ export const previewTests: readonly Test[] = [
       );
       assert.ok(refused, 'a question of the wrong form is refused');
       assert.equal(
-        (await client.sendRequest<SheetAnswer>('handtight/sheet', { uri: fileUri('nowhere.rebuild').toString() })).kind,
+        (await client.sendRequest<SheetResult>('handtight/sheet', { uri: fileUri('nowhere.rebuild').toString() })).kind,
         'none',
       );
     },
@@ -64,7 +64,7 @@ export const previewTests: readonly Test[] = [
       assert.notEqual(tab.group.viewColumn, editor.viewColumn, 'beside the editor');
       assert.equal(window.activeTextEditor?.document, editor.document, 'the cursor stays in the text');
       const { client } = await extension();
-      const answer = await client.sendRequest<SpecsAnswer>('handtight/specs', { uri: editor.document.uri.toString() });
+      const answer = await client.sendRequest<SpecsResult>('handtight/specs', { uri: editor.document.uri.toString() });
       assert.equal(answer.kind, 'specs');
       if (answer.kind === 'specs') {
         const line = find(editor.document, 'torque nut to nut-fit').start.line;

@@ -1,19 +1,19 @@
 import { commands, Uri, workspace } from 'vscode';
-import type { PrintAnswer } from '../../../server/lsp/requests.ts';
+import type { PrintResult } from '../../../server/lsp/requests.ts';
 import { assert, extension, fileUri, open, problems, replace, rule, type Test, until } from './test.ts';
 
 export const printTests: readonly Test[] = [
   {
-    name: 'a procedure with errors is refused, and prints as a draft where that is asked for',
+    name: 'a procedure with errors is refused, and prints as a draft on request',
     async run() {
       const { client } = await extension();
       const editor = await open('procedure.rebuild');
       await replace(editor, 'remove nut, nozzle', 'remove nut, nozzel');
       await until('a finding', () => problems(editor.document).some((problem) => rule(problem) === 'unknown-name'));
       const question = { uri: editor.document.uri.toString(), folder: fileUri('traveler').toString() };
-      const refused = await client.sendRequest<PrintAnswer>('handtight/print', question);
+      const refused = await client.sendRequest<PrintResult>('handtight/print', question);
       assert.equal(refused.kind, 'errors');
-      const draft = await client.sendRequest<PrintAnswer>('handtight/print', { ...question, draft: true });
+      const draft = await client.sendRequest<PrintResult>('handtight/print', { ...question, draft: true });
       assert.equal(draft.kind, 'printed');
       if (draft.kind === 'printed') await expectPdf(draft.file);
       await open('procedure.rebuild');

@@ -71,10 +71,10 @@ export function rule({ code }: Diagnostic): string {
   return String(typeof code === 'object' ? code.value : code);
 }
 
-/** Range of the first place where a text stands. */
+/** Range of the first occurrence of a text. */
 export function find(document: TextDocument, text: string): Range {
   const offset = document.getText().indexOf(text);
-  assert.ok(offset >= 0, `"${text}" stands in the document`);
+  assert.ok(offset >= 0, `"${text}" is in the document`);
   return new Range(document.positionAt(offset), document.positionAt(offset + text.length));
 }
 

@@ -2,12 +2,12 @@ import { lower } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Rule } from '../../rule.ts';
 
-/** Parts that rest on each other in a ring: none can be fitted first. Two that hold each other are no ring. */
+/** Parts that rest on each other in a circle: none can be fitted first. Two that hold each other are no circle. */
 export const circularFit: Rule = {
   code: 'circular-fit',
   severity: 'error',
   since: '0.1.0',
-  title: 'Parts rest on each other in a ring.',
+  title: 'Parts rest on each other in a circle.',
   family(family, report) {
     const parts = new Map(family.parts.map((part) => [part.name, part]));
     const done = new Set<string>();
@@ -16,12 +16,13 @@ export const circularFit: Rule = {
       if (at >= 0) {
         const ring = trail.slice(at);
         const first = parts.get([...ring].sort()[0]!)!;
+        const titles = ring.map((member) => lower(parts.get(member)!.title));
         report({
           at: first.source,
           cause: `ring:${[...ring].sort().join()}`,
-          message: `${ring.map((member) => lower(parts.get(member)!.title)).join(' rests on ')} rests on ${lower(parts.get(name)!.title)}.`,
+          message: `The ${titles[0]} rests on the ${[...titles.slice(1), titles[0]].join(', which rests on the ')}.`,
           why: 'none of them can be fitted first.',
-          help: 'Take one on, in or through out.',
+          help: 'Delete one “on”, “in” or “through”.',
         });
         return;
       }

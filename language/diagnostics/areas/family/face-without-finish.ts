@@ -1,7 +1,7 @@
 import { lower } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A face that is neither lapped nor ground: it is written down, and nothing protects it. */
+/** A face that is neither lapped nor ground: it is declared, but nothing protects it. */
 export const faceWithoutFinish: Rule = {
   code: 'face-without-finish',
   severity: 'warning',
@@ -17,8 +17,9 @@ export const faceWithoutFinish: Rule = {
         at: face.source,
         cause: `finish:${family.name}:${part.base}.${face.name}`,
         allow: part.allow,
-        message: `Nothing says how the ${face.name} face of the ${lower(part.title)} is finished, so nobody asks that it is looked at, guarded and kept from the wheel.`,
-        help: 'Write lapped or ground; a face that needs no care is not written down.',
+        message: `Nothing says how the ${face.name} face of the ${lower(part.title)} is finished.`,
+        why: 'no rule makes sure that it is inspected, guarded and kept off the wheel.',
+        help: 'Write lapped or ground, or delete the face if it needs no care.',
       });
     }
   },

@@ -6,7 +6,7 @@ import { carrierOf } from './rests-on-nothing.ts';
 
 /**
  * A joint whose part holds nothing. A lock nut and its cap, an adjuster, a connector or a plug with its port, and a part
- * that carries others are no such: they have their own work.
+ * that carries others are left alone: they have work of their own.
  */
 export const jointHoldsNothing: Rule = {
   code: 'joint-holds-nothing',
@@ -22,9 +22,9 @@ export const jointHoldsNothing: Rule = {
         at: joint.source,
         cause: `joint-holds:${family.name}:${part.base}`,
         allow: part.allow,
-        message: `The ${lower(part.title)} is a joint and holds nothing.`,
-        why: 'what it keeps in could come out before it, and a test would still count after it was slackened.',
-        help: `Write at ${part.base} what it “holds”; for a plug or a connector write the port that is under it or on it.`,
+        message: `The ${lower(part.title)} is a joint but holds nothing.`,
+        why: 'the parts that it keeps in could come out before it, and a test would still count after it was slackened.',
+        help: `Write “holds” and the parts at part ${part.base}; for a plug or a connector, write the port that is under it or on it.`,
       });
     }
   },
@@ -38,14 +38,14 @@ function hasWork(joint: Joint, family: Family): boolean {
     part.holds.length > 0 ||
     part.bearsOn.length > 0 ||
     family.ports.some((port) => port.part === part.name || port.under === part.name) ||
-    // A seal on a nut is no reason for the nut.
+    // A seal on a nut does not give the nut its purpose.
     relations.onIt(part.name).some((other) => !other.renewed) ||
     isOfAdjuster(part.name, relations) ||
     hangs(part.name, relations)
   );
 }
 
-/** What it stands on is not said: that is told by its own rule. */
+/** What it rests on is not declared: its own rule reports that. */
 function hangs(name: string, relations: Relations): boolean {
   const body = carrierOf(relations.family);
   const below = new Set([name]);
@@ -53,7 +53,7 @@ function hangs(name: string, relations: Relations): boolean {
   return [...below].some((one) => restsOn(relations.part(one)).length === 0 && relations.part(one).base !== body?.base);
 }
 
-/** An adjuster, what locks it, or what stands on these: its cap. */
+/** An adjuster, its lock, or what rests on these: its cap. */
 function isOfAdjuster(name: string, relations: Relations, seen = new Set<string>()): boolean {
   if (seen.has(name)) return false;
   seen.add(name);

@@ -2,12 +2,12 @@ import { allSteps } from '../../../analysis/locations.ts';
 import { lower } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
 
-/** `lock lock-nut`, and no adjuster of the family is locked by it. */
+/** `lock lock-nut`, but it locks no adjuster of the family. */
 export const locksNothing: Rule = {
   code: 'locks-nothing',
   severity: 'warning',
   since: '0.2.0',
-  title: 'A part is locked that locks no adjuster.',
+  title: 'A part that locks no adjuster is locked.',
   procedure(procedure, report) {
     const { parts, adjusters } = procedure.family;
     for (const step of allSteps(procedure)) {
@@ -22,9 +22,9 @@ export const locksNothing: Rule = {
           cause: `locks-nothing:${part.base}`,
           allow: part.allow,
           related: [{ message: `${part.base} is declared here.`, source: part.source }],
-          message: `The ${lower(part.title)} is locked here, and no adjuster of the family is locked by it.`,
-          why: 'a setting that is left unlocked would not be seen.',
-          help: `Write “locked by ${part.base}” at the adjuster; a joint that locks nothing is torqued.`,
+          message: `The ${lower(part.title)} is locked here, but it locks no adjuster of the family.`,
+          why: 'a setting that is left unlocked would go unnoticed.',
+          help: `Write “locked by ${part.base}” at the adjuster; for a joint that locks nothing, write “torque”.`,
         });
       }
     }

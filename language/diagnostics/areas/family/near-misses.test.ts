@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { check } from '../../../../tests/fixtures/example-pages.ts';
+import { instead, procedureWith } from '../../../../tests/fixtures/sound-procedure.ts';
 import { fullMessage } from '../../../model/diagnostic.ts';
-import { check } from '../../example-pages.ts';
-import { instead, procedureWith } from '../../sound-procedure.ts';
 import { language } from '../language/index.ts';
 import { family as familyRules } from './index.ts';
 
@@ -37,7 +37,7 @@ describe('rests-on-nothing. Not:', () => {
     expect(found(family(six))).toEqual([]);
   });
 
-  it('is told once for parts that are built alike', () => {
+  it('is reported once for parts that are built alike', () => {
     const six = '  part body "Body"\n  part seat "Seat" in body\n  part valve "Valve" for each cylinder 1..6';
     expect(rulesFound(family(six))).toEqual(['rests-on-nothing']);
   });
@@ -55,19 +55,19 @@ describe('joint-holds-nothing, spring-held-by-nothing:', () => {
       `  part body "Body"\n  part spindle "Spindle" in body bears on needle\n  part spring "Spring" on spindle\n${screw}\n  part nozzle "Nozzle" on body\n  part needle "Needle" in nozzle matched to nozzle\n  part nut "Nut" on body holds nozzle\n  joint nut to body`,
     );
 
-  it('a nut that loses what it holds is told, though a washer lies on it', () => {
+  it('a nut that loses what it holds is reported, though a washer lies on it', () => {
     expect(rulesFound(procedureWith({ family: instead('on body    holds nozzle', 'on body') }))).toEqual([
       'joint-holds-nothing',
     ]);
   });
 
-  it('a screw that loses its spring is told', () => {
+  it('a screw that loses its spring is reported', () => {
     const screw = '  part screw "Screw" on body holds spring\n  adjuster screw sets opening';
     expect(rulesFound(top(screw))).toEqual([]);
     expect(rulesFound(top(screw.replace(' holds spring', '')))).toEqual(['spring-held-by-nothing']);
   });
 
-  it('Not: a screw that stands on its spring', () => {
+  it('Not: a screw that is on its spring', () => {
     expect(found(top('  part screw "Screw" on spring\n  adjuster screw sets opening'))).toEqual([]);
   });
 
@@ -85,13 +85,13 @@ describe('joint-holds-nothing, spring-held-by-nothing:', () => {
 });
 
 describe('faces-do-not-meet, face-without-finish:', () => {
-  it('a face and its pair are told once', () => {
+  it('a face and its pair are reported once', () => {
     expect(rulesFound(procedureWith({ family: instead('face spacer.bottom lapped', 'face spacer.bottom') }))).toEqual([
       'face-without-finish',
     ]);
   });
 
-  it('Not: the face of a part that rests on the other, whichever way round it is written', () => {
+  it('Not: the face of a part that rests on the other, whichever way around it is written', () => {
     expect(
       found(
         procedureWith({
@@ -114,7 +114,7 @@ describe('located-without-feature, no-marks-to-line-up. Not:', () => {
     expect(found(procedureWith({ build: own }))).toEqual([]);
   });
 
-  it('is told once, however many steps speak of it', () => {
+  it('is reported once, however many steps mention it', () => {
     expect(
       rulesFound(
         procedureWith({ family: instead('"Spacer"           on body    located by "two dowels"', '"Spacer" on body') }),
@@ -143,7 +143,7 @@ describe('not-its-guard. Not:', () => {
     ).toEqual([]);
   });
 
-  it('is told where the family says of none', () => {
+  it('is reported where the family declares none', () => {
     expect(
       rulesFound(procedureWith({ family: instead('meets spacer.top   guarded by nut', 'meets spacer.top') })),
     ).toEqual(['not-its-guard']);
@@ -232,7 +232,7 @@ describe('pair-unsaid. Not:', () => {
       procedureWith({ family: pair, build: instead('      clamp body\n', `      ${steps}\n      clamp body\n`) }),
     );
 
-  it('parts that are never renewed, or also singly, or of which one turns in the other', () => {
+  it('parts that are never renewed, or also singly, or that turn in each other', () => {
     expect(built(`${slides} renew nozzle, needle (once)`)).toEqual(['pair-unsaid']);
     expect(built(`${slides} reshim (3 times)`)).toEqual([]);
     expect(built(`${slides} renew nozzle, needle (once), renew needle (once)`)).toEqual([]);
@@ -259,7 +259,7 @@ describe('part-unused. Not:', () => {
     };
   };
 
-  it('a part under parts that all come off is told', () => {
+  it('a part under parts that all come off is reported', () => {
     expect(rulesFound(procedureWith(unnamed('shim', false)))).toEqual(['part-unused']);
   });
 
@@ -296,7 +296,7 @@ describe('step-unreachable. Not:', () => {
     expect(found(procedureWith(change))).toEqual([]);
   });
 
-  it('an adjuster that is turned as often as it takes, where nothing stands behind it', () => {
+  it('an adjuster that is turned as often as it takes, where nothing is behind it', () => {
     const turn = (list: string) =>
       rulesFound(
         procedureWith({

@@ -3,12 +3,12 @@ import { listed, lower } from '../../../analysis/prose.ts';
 import { namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
-/** `with marks aligned`, and neither the family nor the step says which marks. */
+/** `with marks aligned`, but neither the family nor the step says which marks. */
 export const noMarksToLineUp: Rule = {
   code: 'no-marks-to-line-up',
   severity: 'warning',
   since: '0.2.0',
-  title: 'Marks are to be lined up, and nothing says which.',
+  title: 'Marks have to be lined up, but nothing says which.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
       const parts = namedIn(step).flatMap((object) =>
@@ -22,9 +22,9 @@ export const noMarksToLineUp: Rule = {
         cause: `no-marks:${first.base}`,
         allow: parts.flatMap((part) => part.allow),
         related: [{ message: `${first.base} is declared here.`, source: first.source }],
-        message: `Marks are to be lined up, and the family says of no marks on the ${listed([...new Set(parts.map((part) => lower(part.title)))])}.`,
-        why: 'the bench hand does not know what goes to what.',
-        help: 'Write “marks "…"” at the part in the family, or say it here in quotes.',
+        message: `Marks have to be lined up, but the family declares no marks on the ${listed([...new Set(parts.map((part) => lower(part.title)))])}.`,
+        why: 'the bench hand does not know what to line up with what.',
+        help: 'Write “marks "…"” at the part in the family, or describe the marks here in quotes.',
       });
     }
   },

@@ -10,12 +10,12 @@ const words: Partial<Record<Verb, string>> = {
   lock: 'locked',
 };
 
-/** A part is slackened, run down or torqued, and the family has no joint of it. */
+/** A part is slackened, run down or torqued, but the family declares no joint for it. */
 export const notAJoint: Rule = {
   code: 'not-a-joint',
   severity: 'warning',
   since: '0.2.0',
-  title: 'A part is slackened, run down or torqued, and the family has no joint of it.',
+  title: 'A part is slackened, run down or torqued, but the family declares no joint for it.',
   procedure(procedure, report) {
     const { parts, joints, adjusters } = procedure.family;
     for (const step of allSteps(procedure)) {
@@ -25,7 +25,7 @@ export const notAJoint: Rule = {
         const part = parts.find((other) => other.name === object.name);
         if (part === undefined || joints.some((joint) => joint.part === part.name)) continue;
         if (adjusters.some((adjuster) => adjuster.part === part.name)) continue;
-        // What locks nothing is told by its own rule.
+        // A lock that locks nothing is reported by its own rule.
         if (step.verb === 'lock' && !adjusters.some((adjuster) => adjuster.lockedBy === part.name)) continue;
         report({
           at: step,
@@ -33,9 +33,9 @@ export const notAJoint: Rule = {
           cause: `not-a-joint:${part.base}`,
           allow: part.allow,
           related: [{ message: `${part.base} is declared here.`, source: part.source }],
-          message: `The ${lower(part.title)} is ${done} here, and the family has no joint of it.`,
-          why: 'left loose, or taken off tight, it would not be seen.',
-          help: `Write “joint ${part.base} to” and what it is screwed to in the family.`,
+          message: `The ${lower(part.title)} is ${done} here, but the family declares no joint for it.`,
+          why: 'leaving it loose, or taking it off tight, would go unnoticed.',
+          help: `In the family, write “joint ${part.base} to” and the part that it is screwed to.`,
         });
       }
     }

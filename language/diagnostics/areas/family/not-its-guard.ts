@@ -21,10 +21,17 @@ export const notItsGuard: Rule = {
           source: object.source,
           cause: `not-its-guard:${face.id}`,
           related: [{ message: 'The face is declared here.', source: face.source }],
-          message:
-            face.guardedBy === null
-              ? `${words} is guarded here, and the family does not say that anything guards it: where a step forgets the guard, nobody is told what to put on. Write “guarded by ${baseOf(guards[0]!)}” at the face.`
-              : `${words} is guarded by the ${partWords(procedure, face.guardedBy)}, and this step puts on the ${lower(partsWords(procedure, guards))}: what does not fit does not cover it. Write “guard ${face.id} with ${baseOf(face.guardedBy)}”, or mend the face in the family.`,
+          ...(face.guardedBy === null
+            ? {
+                message: `${words} is guarded here, but the family names no guard for it.`,
+                why: 'a step that forgets the guard goes unnoticed.',
+                help: `Write “guarded by ${baseOf(guards[0]!)}” at the face in the family.`,
+              }
+            : {
+                message: `The guard of ${faceWords(procedure, face.id)} is the ${partWords(procedure, face.guardedBy)}, but this step uses the ${lower(partsWords(procedure, guards))}.`,
+                why: 'a part that does not fit the face does not cover it.',
+                help: `Write “guard ${face.id} with ${baseOf(face.guardedBy)}”, or correct the face in the family.`,
+              }),
         });
       }
     }

@@ -2,7 +2,7 @@ import { allSteps } from '../../../analysis/locations.ts';
 import { either, lower } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A part is chosen, and the family names no stock for it, or one that this shop has not. */
+/** A part is chosen, and the family names no stock for it, or a stock that this shop does not have. */
 export const nothingToChooseFrom: Rule = {
   code: 'nothing-to-choose-from',
   severity: 'warning',
@@ -17,7 +17,7 @@ export const nothingToChooseFrom: Rule = {
       for (const object of step.objects) {
         const part = procedure.family.parts.find((other) => other.name === object.name);
         if (part === undefined || stocks.some((stock) => stock.name === part.chosenFrom)) continue;
-        // The author's own words may say which drawer.
+        // The author's own text may say which drawer.
         if (part.chosenFrom === null && step.text !== null) continue;
         report({
           at: step,
@@ -25,10 +25,17 @@ export const nothingToChooseFrom: Rule = {
           cause: `no-stock:${part.base}`,
           allow: part.allow,
           related: [{ message: `${part.base} is declared here.`, source: part.source }],
-          message:
-            part.chosenFrom === null
-              ? `The ${lower(part.title)} is chosen here, and the family does not say from what: the next one cannot be worked out, and the bench hand takes what lies nearest. Write “chosen from” and a stock of the shop${written}, at ${part.base}.`
-              : `The ${lower(part.title)} is chosen from ${part.chosenFrom}, and the shop has no stock of that name: nobody knows which thicknesses there are. Write “stock ${part.chosenFrom}” in the shop, or name one that it has${written}.`,
+          ...(part.chosenFrom === null
+            ? {
+                message: `The ${lower(part.title)} is chosen here, but the family does not say from which stock.`,
+                why: 'the next size cannot be worked out, and the bench hand takes whatever is at hand.',
+                help: `Write “chosen from” and a stock of the shop${written}, at part ${part.base}.`,
+              }
+            : {
+                message: `The ${lower(part.title)} is chosen from ${part.chosenFrom}, but the shop has no stock of that name.`,
+                why: 'nobody knows which sizes there are.',
+                help: `Write “stock ${part.chosenFrom}” in the shop, or name a stock that it has${written}.`,
+              }),
         });
       }
     }

@@ -2,12 +2,12 @@ import { lower } from '../../../analysis/prose.ts';
 import type { StepOf } from '../../../model/procedure.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A joint is oiled before it is tightened, and neither the family nor the torque step says that its threads are. */
+/** A joint is oiled before it is tightened, but neither the family nor the torque step says that its threads are oiled. */
 export const oiledThreadUnsaid: Rule = {
   code: 'oiled-thread-unsaid',
   severity: 'warning',
   since: '0.2.0',
-  title: 'A thread is oiled before it is torqued, and the family does not say that it is.',
+  title: 'A thread is oiled before it is torqued, but the family does not say so.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {
       block.steps.forEach((step, at) => {
@@ -28,9 +28,9 @@ export const oiledThreadUnsaid: Rule = {
             cause: `oiled-thread:${part.base}`,
             allow: part.allow,
             related: [{ message: 'The joint is declared here.', source: joint.source }],
-            message: `The ${lower(part.title)} is oiled before it is torqued, and nothing says that the torque is for oiled threads.`,
-            why: 'the same figure pulls a dry thread far less.',
-            help: 'Write “threads oiled” at the joint or at the torque, or leave the oil out.',
+            message: `The ${lower(part.title)} is oiled before it is torqued, but nothing says that the torque is for oiled threads.`,
+            why: 'the same torque clamps a dry joint far less.',
+            help: 'Write “threads oiled” at the joint or at the torque, or leave out the oil.',
           });
         }
       });

@@ -5,14 +5,14 @@ import { own } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /**
- * A part is felt to slide in the one in which it lies, the two are never renewed but together, and the family does not
- * call them a pair. What only turns in another, as rollers do, may be worn and renewed with it and be no pair.
+ * A part is felt to slide in the one that it lies in, the two are only ever renewed together, and the family does not
+ * call them a pair. A part that only turns in another, as rollers do, may be renewed with it without being a pair.
  */
 export const pairUnsaid: Rule = {
   code: 'pair-unsaid',
   severity: 'hint',
   since: '0.2.0',
-  title: 'A part that slides in another is always renewed with it, and the two are not said to be matched.',
+  title: 'A part that slides in another is always renewed with it, but they are not declared as matched.',
   procedure(procedure, report) {
     const { parts } = procedure.family;
     const renewals = allSteps(procedure).filter((step) => step.verb === 'renew');
@@ -25,7 +25,7 @@ export const pairUnsaid: Rule = {
       for (const outer of parts.filter((other) => inner.in.includes(other.name))) {
         const [first, ...rest] = renewedAt(inner);
         const together = renewedAt(outer);
-        // What is renewed each time anyway goes with nothing.
+        // A part that is renewed each time anyway belongs to no pair.
         if (first === undefined || inner.renewed || outer.renewed || isPair(inner, outer)) continue;
         if (together.length !== rest.length + 1 || ![first, ...rest].every((step) => together.includes(step))) continue;
         report({
@@ -33,9 +33,9 @@ export const pairUnsaid: Rule = {
           cause: `pair:${inner.base}:${outer.base}`,
           allow: [...inner.allow, ...outer.allow],
           related: [{ message: `${inner.base} is declared here.`, source: inner.source }],
-          message: `The ${lower(inner.title)} and the ${lower(outer.title)} are always renewed together here, and the family does not say that they are a pair.`,
-          why: 'one of them could go into another unit, and nobody would be told.',
-          help: `If they are lapped together, write “matched to ${outer.base}” at ${inner.base}.`,
+          message: `The ${lower(inner.title)} and the ${lower(outer.title)} are always renewed together here, but the family does not say that they are a pair.`,
+          why: 'one of them could go into another unit unnoticed.',
+          help: `If they are lapped together, write “matched to ${outer.base}” at part ${inner.base}.`,
         });
       }
     }

@@ -6,15 +6,15 @@ import { namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /**
- * A part that no step names, in a procedure that takes off all that lies on it or holds it. A partial job leaves whole
- * stacks as they are: a part is missed only where two thirds of the unit come off. What touches the body alone may well
- * stay there.
+ * A part that no step names, in a procedure that takes off everything that lies on it or holds it. A partial job leaves
+ * whole stacks alone: a part counts as missed only where two thirds of the unit come off. A part that touches only the
+ * body may well stay there.
  */
 export const partUnused: Rule = {
   code: 'part-unused',
   severity: 'warning',
   since: '0.2.0',
-  title: 'A part is named by no step, in a procedure that takes the whole unit apart.',
+  title: 'A procedure takes the whole unit apart, but no step names one of its parts.',
   procedure(procedure, report) {
     const { family } = procedure;
     const relations = new Relations(family);
@@ -39,9 +39,9 @@ export const partUnused: Rule = {
         cause: `unused:${part.base}`,
         allow: part.allow,
         related: [{ message: `${part.base} is declared here.`, source: part.source }],
-        message: `The unit is taken apart, and no step names the ${lower(part.title)}.`,
-        why: 'it is neither taken off nor washed nor fitted, and nobody will ask for it.',
-        help: 'Write it where it comes off and goes back, or take it out of the family.',
+        message: `The unit is taken apart, but no step names the ${lower(part.title)}.`,
+        why: 'it is neither taken off nor washed nor fitted, and nobody will miss it.',
+        help: 'Name it where it comes off and where it goes back on, or delete it from the family.',
       });
     }
 
@@ -50,7 +50,7 @@ export const partUnused: Rule = {
       return [...relations.onIt(part.name), ...relations.holders(part.name)];
     }
 
-    /** Left on what is taken off: part-still-held tells it there. */
+    /** Left on a part that is taken off: part-still-held reports it there. */
     function isInTheWay(part: Part): boolean {
       return [...restsOn(part), ...part.holds].some((name) => taken.has(relations.part(name).base));
     }

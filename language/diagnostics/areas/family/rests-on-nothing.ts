@@ -3,7 +3,7 @@ import { Relations, restsOn } from '../../../analysis/relations.ts';
 import type { Family, Part } from '../../../model/family.ts';
 import type { Rule } from '../../rule.ts';
 
-/** More than one part rests on nothing. One does: the unit itself, which the others stand on. */
+/** More than one part rests on nothing. Only one should: the body, which carries the others. */
 export const restsOnNothing: Rule = {
   code: 'rests-on-nothing',
   severity: 'error',
@@ -18,14 +18,15 @@ export const restsOnNothing: Rule = {
         at: part.source,
         cause: `rests:${family.name}:${part.base}`,
         allow: part.allow,
-        message: `Nothing says what the ${lower(part.title)} rests on, so nothing asks whether it comes off and goes back in its turn.`,
-        help: `Write “on”, “in” or “through” and the part, such as “on ${body!.base}”.`,
+        message: `Nothing says what the ${lower(part.title)} rests on.`,
+        why: 'a step that takes it off or fits it out of order goes unnoticed.',
+        help: `Write “on”, “in” or “through” and the part that it rests on, such as “on ${body!.base}”.`,
       });
     }
   },
 };
 
-/** The part that most others stand on; of two alike the one declared first. */
+/** The part that carries the most others; if two carry the same number, the one declared first. */
 export function carrierOf(family: Family): Part | null {
   const relations = new Relations(family);
   const standing = (name: string, seen: Set<string>): Set<string> => {

@@ -5,7 +5,7 @@ import type { Rule } from '../../rule.ts';
 
 /**
  * A stack that loads a needle from above and has nothing over it: a spindle in the body, its spring on it, and no screw
- * or plug that holds the spring. A stack that is built the other way stands on the body.
+ * or plug that holds the spring. A stack that is built the other way rests on the body.
  */
 export const springHeldByNothing: Rule = {
   code: 'spring-held-by-nothing',
@@ -23,8 +23,8 @@ export const springHeldByNothing: Rule = {
         at: top.source,
         cause: `spring-held:${family.name}:${top.base}`,
         allow: top.allow,
-        message: `The ${listed(above.map((other) => lower(other.title)))} on the ${lower(part.title)} ${above.length > 1 ? 'are' : 'is'} held by nothing.`,
-        why: 'a spring there would jump out, and could be taken out before what really holds it.',
+        message: `Nothing holds the ${listed(above.map((other) => lower(other.title)))} on the ${lower(part.title)}.`,
+        why: 'a spring there would jump out, and the sheet could have it removed before the part that holds it.',
         help: `Write “holds ${top.base}” at the screw, plug or nut over it.`,
       });
     }

@@ -1,16 +1,16 @@
 import { gate } from '../../../analysis/locations.ts';
-import { either, listed } from '../../../analysis/prose.ts';
-import { stageSteps } from '../../../analysis/stage-steps.ts';
+import { capital, either, listed } from '../../../analysis/prose.ts';
+import { stageSteps } from '../../../analysis/stages.ts';
 import type { Procedure, StepOf } from '../../../model/procedure.ts';
 import { amount, kindOfLimit, window } from '../../../quantities/index.ts';
 import type { Rule } from '../../rule.ts';
 
-/** The time that a pressure takes to fall past a lapped pair hangs on more than the pair. */
+/** The time that a pressure takes to fall past a lapped pair depends on more than the pair. */
 export const backLeakUnderdetermined: Rule = {
   code: 'back-leak-underdetermined',
   severity: 'warning',
   since: '0.2.0',
-  title: 'A leak past a lapped pair is timed, and not all that it hangs on is said.',
+  title: 'A leak past a lapped pair is timed, but not everything that affects the time is stated.',
   replay: ({ program, layout }, report) => {
     const { procedure } = program;
     if (procedure.family.parts.every((part) => part.matchedTo.length === 0)) return {};
@@ -18,30 +18,30 @@ export const backLeakUnderdetermined: Rule = {
       .flatMap(({ step }) => (step.verb === 'test' ? [step] : []))
       .filter(({ gate, test }) => isSeatTest(gate.test) || test.hold !== null)
       .map((step) => layout.gates.get(step.gate.id)!);
-    // Where the family lists a seat test, gate-missing and gate-out-of-order see to it.
+    // Where the family lists a seat test, gate-missing and gate-out-of-order report it.
     const listedSeat = procedure.family.provenBy.some((proof) => isSeatTest(proof.name));
     return {
       step({ step, before, way }) {
         if (step.verb !== 'test' || !timesALeak(step)) return;
         const name = step.gate.test;
         const unsaid = unsaidBy(procedure, step);
-        // A family that is proven by this test and no seat test has none: the fall is the test of its seat.
+        // A family that is proven by this test and by no seat test has none: the pressure fall tests its seat.
         const proven = procedure.family.provenBy.some((proof) => proof.name === name);
         const seat = listedSeat || proven || seats.some((cell) => before.must(cell, ~gate.notYet));
         if (unsaid.length === 0 && seat) return;
+        const noSeat = `no seat test is passed before ${name}`;
+        const seatWhy = 'a leaking seat lets the pressure fall too, and the pair would be blamed.';
+        const seatHelp = 'Test the seat first, held below opening.';
         report({
           at: step,
           way,
-          message: [
-            unsaid.length === 0
-              ? ''
-              : `Test ${name} does not say the ${listed(unsaid)}: the gap that leaks is a few thousandths wide, and with another ${either(unsaid)} a good pair fails or a worn one passes. Write “with "calibration fluid at 20 to 25 °C", "upright, tip down"”, or as the maker says.`,
-            seat
-              ? ''
-              : `No seat test is passed before ${name}: a seat that leaks lets the pressure fall too, and the pair would be blamed. Hold it below opening first.`,
-          ]
-            .filter(Boolean)
-            .join(' '),
+          ...(unsaid.length === 0
+            ? { message: `${capital(noSeat)}.`, why: seatWhy, help: seatHelp }
+            : {
+                message: `Test ${name} does not state the ${listed(unsaid)}${seat ? '' : `, and ${noSeat}`}.`,
+                why: `the leak gap is only a few thousandths of a millimeter wide, and with another ${either(unsaid)} a good pair fails or a worn one passes.${seat ? '' : ` ${capital(seatWhy)}`}`,
+                help: `Write “with "calibration fluid at 20 to 25 °C", "upright, tip down"”, or what the maker says.${seat ? '' : ` ${seatHelp}`}`,
+              }),
         });
       },
     };
@@ -64,7 +64,7 @@ function timesALeak({ gate, test, limit }: StepOf<'test'>): boolean {
   );
 }
 
-/** What the conditions, the words and the notes of a test leave unsaid. */
+/** What neither the conditions nor the text nor the notes of a test state. */
 function unsaidBy(procedure: Procedure, step: StepOf<'test'>): string[] {
   const said = [...step.conditions, step.text, step.note, step.accept].join(' ');
   const fluids = procedure.shop.fluids.some(({ name, title }) => said.includes(name) || said.includes(title));

@@ -1,14 +1,13 @@
-import { gateWords } from '../../../analysis/gate-words.ts';
-import { partsWords } from '../../../analysis/prose.ts';
+import { gateWords, partsWords } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A repair ends with something off that was on when the unit stood at the test that it goes back to. */
+/** A repair ends with something off that was on when the unit was at the test that it goes back to. */
 export const comesBackDifferent: Rule = {
   code: 'comes-back-different',
   severity: 'error',
   since: '0.2.0',
-  title: 'A repair ends with parts off that were on when the unit stood at its test.',
+  title: 'A repair ends with parts off that were on at the test that the unit goes back to.',
   replay: ({ program }, report) => ({
     comeBack({ last, block, to, off, way }) {
       const many = off.length > 1;
@@ -17,9 +16,9 @@ export const comesBackDifferent: Rule = {
         way,
         allow: block.allow,
         cause: `comes-back:${last === null ? block.name : writtenAt(last)}`,
-        message: `Repair ${block.name} ends with the ${partsWords(program.procedure, off)} off, and the unit goes back to ${gateWords(to)} (${to.number}), where ${many ? 'they were' : 'it was'} on.`,
-        why: 'it cannot be tested like that.',
-        help: 'Close it at the end of the repair as it was closed before the test.',
+        message: `Repair ${block.name} ends with the ${partsWords(program.procedure, off)} off, but the unit goes back to ${gateWords(to)} (${to.number}), where ${many ? 'they were' : 'it was'} on.`,
+        why: 'the unit cannot be tested like that.',
+        help: 'At the end of the repair, close the unit the way it was closed before the test.',
       });
     },
   }),

@@ -4,12 +4,12 @@ import { readingOf } from '../../../model/steps.ts';
 import { causesOf, slipOf } from '../../root-cause.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A pressure test on a unit that is not primed. A reading as found is taken as the unit came. */
+/** A pressure test on a unit that is not primed. A reading as found is taken in the state in which the unit came. */
 export const gateBeforePrime: Rule = {
   code: 'gate-before-prime',
   severity: 'error',
   since: '0.1.0',
-  title: 'A pressure test is run on a unit that is not primed since it was opened or connected.',
+  title: 'A pressure test is run on a unit that was not primed after it was opened or connected.',
   replay: ({ program, layout }, report) => {
     const causeOf = causesOf('prime');
     return {
@@ -26,7 +26,7 @@ export const gateBeforePrime: Rule = {
           cause: causeOf(slipOf(way, since), step),
           message: `The unit is not primed when ${readingOf(step)} is ${{ set: 'set', read: 'read', test: 'tested' }[step.verb]}.`,
           why: 'air in it makes the reading soft and the spray ragged.',
-          help: 'Write “prime 6 strokes with gauge shut” before.',
+          help: 'Write “prime 6 strokes with gauge shut” before this step.',
         });
       },
     };

@@ -2,12 +2,12 @@ import { capital } from '../../../analysis/prose.ts';
 import { isGate, isTest } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A test stands in a repair. After a repair the unit goes back to the tests of the stages by itself. */
+/** A test inside a repair. After a repair the unit returns to the tests of the stages without being sent. */
 export const gateInRepair: Rule = {
   code: 'gate-in-repair',
   severity: 'error',
   since: '0.2.0',
-  title: 'A test stands in a repair.',
+  title: 'A repair contains a test.',
   procedure(procedure, report) {
     const inStages = procedure.stages.flatMap((stage) => stage.steps.filter(isGate).map(({ gate }) => gate.id));
     for (const repair of procedure.repairs) {
@@ -17,11 +17,12 @@ export const gateInRepair: Rule = {
         const across = step.verb === 'across';
         report({
           at: step,
-          // In no stage the family has no such test either: that is the same slip.
+          // If no stage has the test, it is also missing for the family: that is the same mistake.
           ...(inStages.includes(id) ? {} : { cause: `gate-missing:${test}:${across ? ' across the set' : ''}` }),
           allow: repair.allow,
           message: `${capital(test)} is tested${across ? ' across the set' : ''} inside repair ${repair.name}.`,
-          help: 'After a repair the unit goes back to the earliest test that is not passed, and is tested there, with a box for it; a test in here would be run twice or recorded nowhere. Put it into a stage and take it out here.',
+          why: 'a test inside a repair is run twice or recorded nowhere.',
+          help: 'After a repair the unit goes back to the earliest test that it has not passed, and that test has a box on the sheet. Move this test to a stage.',
         });
       }
     }

@@ -27,9 +27,9 @@ export const gateMissing: Rule = {
         at: procedure.source,
         cause: `gate-missing:${name}:${words}`,
         related: [{ message: 'The family says so here.', source }],
-        message: `The family is proven by ${name}${words}, and no step of this procedure tests it.`,
-        why: 'a unit could leave unproven.',
-        help: `Write ${write} in the stage where it is proven.`,
+        message: `The family is proven by ${name}${words}, but no step of this procedure tests it.`,
+        why: 'a unit could leave without this proof.',
+        help: `Write “${write}” in the stage where the unit is tested.`,
       });
     };
     return {

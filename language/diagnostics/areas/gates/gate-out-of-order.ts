@@ -1,13 +1,13 @@
 import { capital, listed } from '../../../analysis/prose.ts';
-import { stageSteps } from '../../../analysis/stage-steps.ts';
+import { stageSteps } from '../../../analysis/stages.ts';
 import type { Rule } from '../../rule.ts';
 
-/** The tests stand in another order than the family's. One that is run again later is judged by either place. */
+/** The tests are in another order than the family's. A test that is run again later may count at either place. */
 export const gateOutOfOrder: Rule = {
   code: 'gate-out-of-order',
   severity: 'error',
   since: '0.2.0',
-  title: 'Tests are run in another order than the family is proven in.',
+  title: 'Tests are run in a different order from the one that proves the family.',
   replay({ program }, report) {
     const { provenBy } = program.procedure.family;
     const tests = stageSteps(program).flatMap(({ step }) => {
@@ -28,17 +28,17 @@ export const gateOutOfOrder: Rule = {
           const other = before ?? after;
           if (other === undefined) continue;
           const order = provenBy.filter((proof) => tests.some((test) => test.name === proof.name));
-          // The same swap leaves a limit without its reading: reading-not-taken-yet speaks of that.
+          // The same swap leaves a limit without its reading: reading-not-taken-yet reports that.
           const reading = [name, other.name].find((one) =>
             tests.some((test, at) => test.step.test.hold?.of === one && tests.findIndex((t) => t.name === one) > at),
           );
           report({
             at: step,
             ...(reading === undefined ? {} : { cause: `reading:${reading}` }),
-            related: [{ message: 'The family says the order here.', source: provenBy[rank]!.source }],
-            message: `${capital(name)} is tested ${before === undefined ? 'before' : 'after'} ${other.name}, and the family is proven by ${listed(order.map((proof) => proof.name))} in this order.`,
-            why: 'each test takes as right what those before it proved.',
-            help: 'Put it in its place, or change the order in the family.',
+            related: [{ message: 'The family gives the order here.', source: provenBy[rank]!.source }],
+            message: `${capital(name)} is tested ${before === undefined ? 'before' : 'after'} ${other.name}, but the family is proven by ${listed(order.map((proof) => proof.name))}, in that order.`,
+            why: 'each test relies on what the tests before it proved.',
+            help: 'Move this test to its place, or change the order in the family.',
           });
         }
       },
@@ -46,7 +46,7 @@ export const gateOutOfOrder: Rule = {
   },
 };
 
-/** The longest of the rising sequences in a list of ranks. */
+/** The longest increasing subsequence of a list of ranks. */
 function longestInOrder(ranks: readonly number[]): readonly number[] {
   const best: (readonly number[])[] = [];
   for (const [index, rank] of ranks.entries()) {

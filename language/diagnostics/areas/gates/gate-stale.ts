@@ -1,15 +1,14 @@
-import { gateWords } from '../../../analysis/gate-words.ts';
 import { gate } from '../../../analysis/locations.ts';
-import { capital, listed } from '../../../analysis/prose.ts';
+import { capital, gateWords, listed } from '../../../analysis/prose.ts';
 import type { GateStep } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
-/** At the end gates are not passed on this build: what they prove through was touched after them. */
+/** At the end, gates are not passed on this build: what they prove through was changed after them. */
 export const gateStale: Rule = {
   code: 'gate-stale',
   severity: 'error',
   since: '0.1.0',
-  title: 'What was tested is changed after the test, and the test is not run again.',
+  title: 'The unit is changed after a test, and the test is not run again.',
   replay: ({ program, layout }, report) => ({
     end({ state, way, last, block }) {
       const bySlip = new Map<number, GateStep[]>();
@@ -34,7 +33,7 @@ export const gateStale: Rule = {
           related: tests.map((step) => ({ message: `The test is step ${step.number}.`, source: step.source })),
           message: `${capital(listed(tests.map(gateWords)))} ${many ? 'are' : 'is'} no longer proven at the end.`,
           why: `${by}.`,
-          help: `Test ${many ? 'them' : gateWords(tests[0]!)} again after it, or do it before the ${many ? 'tests' : 'test'}.`,
+          help: `Test ${many ? 'them' : gateWords(tests[0]!)} again after that, or make the change before the ${many ? 'tests' : 'test'}.`,
         });
       }
     },

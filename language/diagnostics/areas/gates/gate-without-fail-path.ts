@@ -11,7 +11,7 @@ export const gateWithoutFailPath: Rule = {
     const { stages, repairs } = procedure;
     for (const block of [...stages, ...repairs]) {
       for (const step of block.steps) {
-        // A test in a repair is taken out, not given a fail path: gate-in-repair says so.
+        // A test in a repair has to be moved, not given a fail path: gate-in-repair reports it.
         const strays = 'tries' in block && isTest(step);
         if (!isGate(step) || strays || step.verb === 'set' || step.gate.onFail.length > 0) continue;
         if (step.verb === 'check' && step.verdicts.length > 0) continue;
@@ -25,9 +25,9 @@ export const gateWithoutFailPath: Rule = {
         report({
           at: step,
           message: gate.failWritten
-            ? `${name} says on fail and then nothing.`
-            : `${name} does not say what is done when it fails.`,
-          why: 'the bench hand stands there with a bad unit.',
+            ? `${name} says “on fail” and then nothing.`
+            : `${name} does not say what to do when it fails.`,
+          why: 'the bench hand is left with a bad unit and no next step.',
           help: `${gate.failWritten ? 'Name' : 'Write “on fail” and'} the repairs that are tried, in order.`,
         });
       }

@@ -4,7 +4,7 @@ import { kindOfLimit } from '../../../quantities/index.ts';
 import { behind } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
-/** The lever is worked fast with an undamped gauge open. */
+/** The lever is worked fast while an undamped gauge is open. */
 export const gaugeOpenWhilePulsing: Rule<{ source: Source }> = {
   code: 'gauge-open-while-pulsing',
   severity: 'error',
@@ -21,9 +21,9 @@ export const gaugeOpenWhilePulsing: Rule<{ source: Source }> = {
         report({
           at: step,
           way,
-          message: `The gauge stands open while ${step.verb === 'prime' ? 'the unit is primed' : `${step.gate.test} is tested`}.`,
-          why: 'the beats knock its movement out of true, and every reading after that is wrong.',
-          help: 'Write “with gauge shut”, or say in the shop that the gauge is damped.',
+          message: `The gauge is open while ${step.verb === 'prime' ? 'the unit is primed' : `${step.gate.test} is tested`}.`,
+          why: 'the pulses knock its movement out of adjustment, and every reading after that is wrong.',
+          help: 'Write “with gauge shut”, or declare in the shop that the gauge is damped.',
           data:
             step.verb === 'prime' && step.gauge === null && step.call === null ? { source: step.source } : undefined,
         });
@@ -35,7 +35,7 @@ export const gaugeOpenWhilePulsing: Rule<{ source: Source }> = {
   },
 };
 
-/** Quick strokes: priming, and what is judged by eye and ear. A figure is read at slow ones. */
+/** Quick strokes: priming, and tests judged by eye and ear. A figure is read at slow strokes. */
 function pulses(step: StepOf<'prime' | 'test'>): boolean {
   if (step.verb === 'prime') return true;
   const { test, limit, at, gate } = step;

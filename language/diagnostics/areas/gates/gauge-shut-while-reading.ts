@@ -18,8 +18,8 @@ export const gaugeShutWhileReading: Rule = {
         report({
           at: step,
           message: `${step.verb === 'set' ? `The pressure is set for ${name}` : `The pressure of ${name} is read or held`} with the gauge shut.`,
-          why: 'the needle shows what was there before, or nothing.',
-          help: 'Take “with gauge shut” out of this step.',
+          why: 'the gauge shows the pressure from before, or nothing.',
+          help: 'Delete “with gauge shut” from this step.',
         });
       }
     }

@@ -22,7 +22,7 @@ import { speedNotStated } from './speed-not-stated.ts';
 import { testerNotChecked } from './tester-not-checked.ts';
 import { verdictMissing } from './verdict-missing.ts';
 
-/** In the order of causes: where two rules speak of one cause, the earlier one is heard. */
+/** In order of precedence: if two rules report the same cause, the earlier one wins. */
 export const gates: readonly AnyRule[] = [
   gateInRepair,
   comesBackDifferent,

@@ -13,10 +13,10 @@ export const leftConnected: Rule = {
   severity: 'error',
   since: '0.1.0',
   unsafe: true,
-  title: 'The line of the tester is still connected when the unit leaves, is capped, is opened or is done.',
+  title: 'The tester line is still connected when the unit leaves, is capped, is opened or is finished.',
   replay: ({ program, layout, relations }, report) => {
     const { procedure } = program;
-    /** It stays on after it is told: what comes then on the same way is the same slip. */
+    /** The line stays on after the report: what follows on the same path is the same mistake. */
     const told = new Set<string>();
     const tell = (at: Step | Source, state: State, way: Way, names: readonly string[], when: string) => {
       const on = names.filter((name) => state.may(layout.ports.get(name)!, port.connected));
@@ -31,8 +31,9 @@ export const leftConnected: Rule = {
         way,
         since,
         cause: `line:${first}:${'verb' in at ? writtenAt(at) : ''}`,
-        message: `The line is still on ${listed(on)} when ${when}.`,
-        help: `Write “disconnect ${on.join(', ')}” before, with the pressure let down.`,
+        message: `The tester line is still connected to ${listed(on)} when ${when}.`,
+        why: 'it is pulled or bent with the unit, and its fitting leaks at the next test.',
+        help: `Relieve the pressure, then write “disconnect ${on.join(', ')}” before this.`,
       });
     };
     const all = procedure.family.ports.map(({ name }) => name);

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { check } from '../../../../tests/fixtures/example-pages.ts';
+import { instead, procedureWith } from '../../../../tests/fixtures/sound-procedure.ts';
 import { fullMessage } from '../../../model/diagnostic.ts';
-import { check } from '../../example-pages.ts';
 import { rulesByArea } from '../../index.ts';
-import { instead, procedureWith } from '../../sound-procedure.ts';
 
 const own = new Set(rulesByArea.gates.map((rule) => rule.code));
 
@@ -74,7 +74,7 @@ describe('gate-out-of-order', () => {
     ]);
   });
 
-  it('goes by the tests of each part number', () => {
+  it('uses the tests of each part number', () => {
     const only = (number: string, test: string) => `      only ${number} {\n${test}      }\n`;
     const other = seat.replace('20 bar below opening', '230 bar ±5');
     const prove = only('A-250', opening + other) + only('A-220', opening + other);
@@ -123,7 +123,7 @@ describe('repair-never-returns', () => {
 });
 
 describe('reading-not-taken-yet', () => {
-  it('leaves alone what goes by a spec, and `below reading`', () => {
+  it('leaves alone what uses a spec, and `below reading`', () => {
     const specs = (text: string) => `${text}\n    spec seat-line  pressure  230 bar ±5  source "Example sheet"`;
     const below = (name: string) => seat.replace('below opening', `below ${name}`);
     const names = (text: string) => one(text, 'reading-not-taken-yet');
@@ -143,7 +143,7 @@ describe('reading-not-taken-yet', () => {
     expect(found(text)).toEqual([]);
   });
 
-  it('is not told beside a test that is missing altogether', () => {
+  it('is not reported beside a test that is missing altogether', () => {
     const text = procedureWith({ prove: instead(opening, seat) });
     expect(found(text)).toEqual(['– gate-missing']);
   });

@@ -3,7 +3,7 @@ import { port } from '../../../analysis/locations.ts';
 import { causesOf, slipOf } from '../../root-cause.ts';
 import type { Rule } from '../../rule.ts';
 
-/** Pressure is read, held or set with the unit not connected, or at a station without pressure. */
+/** Pressure is read, held or set while the unit is not connected, or at a station without pressure. */
 export const notOnTheTester: Rule = {
   code: 'not-on-the-tester',
   severity: 'error',
@@ -29,7 +29,8 @@ export const notOnTheTester: Rule = {
             since: before.since[layout.unit.station],
             cause: `tester:${before.since[layout.unit.station]}`,
             message: `The unit is not at a station with pressure when it is ${what}.`,
-            help: 'Put the step into a stage at the tester, or write pressure at that station in the shop.',
+            why: 'there is nothing there to bring it up to pressure.',
+            help: 'Move the step to a stage at the tester, or write pressure at that station in the shop.',
           });
           return;
         }
@@ -43,7 +44,7 @@ export const notOnTheTester: Rule = {
           cause: causeOf(slipOf(way, since), step),
           message: `No line is connected when the unit is ${what}.`,
           why: 'there is no pressure in it.',
-          help: 'Write “connect” and the port before.',
+          help: 'Write “connect” and the port before this step.',
         });
       },
     };

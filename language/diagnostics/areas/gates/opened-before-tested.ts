@@ -1,16 +1,16 @@
 import { isHydraulic } from '../../../analysis/hydraulic.ts';
 import { place } from '../../../analysis/locations.ts';
 import { either } from '../../../analysis/prose.ts';
-import { stageSteps } from '../../../analysis/stage-steps.ts';
+import { stageSteps } from '../../../analysis/stages.ts';
 import { isGate } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
-/** Torn down with no reading as found, where the tester that proves it could have taken one. */
+/** Torn down with no reading as found, where the tester that proves the unit could have taken one. */
 export const openedBeforeTested: Rule = {
   code: 'opened-before-tested',
   severity: 'hint',
   since: '0.2.0',
-  title: 'A unit is opened before it was read as found, where it can be tested.',
+  title: 'A unit that could be tested is opened before it is read as found.',
   replay: ({ program, relations }, report) => {
     const { procedure } = program;
     const proofs = procedure.family.provenBy.map((proof) => proof.name);
@@ -36,9 +36,9 @@ export const openedBeforeTested: Rule = {
         report({
           at: step,
           cause: 'opened-before-tested',
-          message: 'The unit is opened and nobody has read it as it came in.',
-          why: 'what was wrong with it, and how far its spring has settled, cannot be told afterwards.',
-          help: `Write “read ${readable[0]} as found” at the tester before it${readable.length > 1 ? `, or ${either(readable.slice(1))}` : ''}.`,
+          message: 'The unit is opened before anybody has read it as found.',
+          why: 'afterwards nobody can say what was wrong with it, or how far its spring had settled.',
+          help: `Write “read ${readable[0]} as found” at the tester before this${readable.length > 1 ? `, or ${either(readable.slice(1))}` : ''}.`,
         });
       },
     };

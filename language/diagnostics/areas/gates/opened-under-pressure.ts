@@ -14,7 +14,7 @@ import type { Rule } from '../../rule.ts';
 const opening: readonly Verb[] = verbsThat('opens');
 const tightening: readonly Verb[] = verbsThat('tightens');
 
-/** What holds pressure is slackened, taken off, tightened or disconnected while there may be pressure in it. */
+/** Something that holds pressure is slackened, taken off, tightened or disconnected while it may be under pressure. */
 export const openedUnderPressure: Rule<{ source: Source }> = {
   code: 'opened-under-pressure',
   severity: 'error',
@@ -23,14 +23,14 @@ export const openedUnderPressure: Rule<{ source: Source }> = {
   title: 'The unit is opened, tightened or disconnected while it may be under pressure.',
   replay: ({ program, layout, relations }, report) => {
     const { procedure } = program;
-    /** A lock nut outside, or a lever, holds nothing: it is worked with the pump running. */
+    /** A lock nut on the outside, or a lever, holds no pressure: it may be turned with the pump running. */
     const holdsPressure = (part: string) =>
       relations.loaded(part) || relations.ports(part).length > 0 || relations.closedBy(part).length > 0;
     const worksOn = (step: Step, before: State) =>
       (opening.includes(step.verb) &&
         step.objects.some(({ name }) => before.may(before.part(name).place, place.in) && holdsPressure(name))) ||
       (tightening.includes(step.verb) && step.objects.some(({ name }) => holdsPressure(name)));
-    /** Tightening lets nothing down: what comes after it in its block is the same forgotten relieve. */
+    /** Tightening relieves nothing: what follows in the same block is the same forgotten relieve. */
     const told = new Set<string>();
     const isNew = (state: State, way: number, block: string) => {
       const slip = `${way}:${state.since[layout.unit.pressure]}:${block}`;
@@ -63,8 +63,8 @@ export const openedUnderPressure: Rule<{ source: Source }> = {
           since: before.since[layout.unit.pressure],
           cause: `pressure:${writtenAt(step)}`,
           message: `The unit may still be under pressure when ${tightened ?? 'this is opened'}.`,
-          why: `fluid at test pressure goes through skin${tightened === null ? '' : ', and a joint that is turned under it can let go'}.`,
-          help: 'Write “relieve” before it, and see the gauge at zero.',
+          why: `fluid at test pressure goes through skin${tightened === null ? '' : ', and a joint that is turned under pressure can let go'}.`,
+          help: 'Write “relieve” before this step, and check that the gauge reads zero.',
           data: step.call === null ? { source: step.source } : undefined,
         });
       },
@@ -72,11 +72,16 @@ export const openedUnderPressure: Rule<{ source: Source }> = {
         const words = stationWords(procedure, leaving.block.station);
         left(leaving, {
           message: `The unit leaves ${words} while it may be under pressure.`,
+          why: 'the next person opens it without knowing, and fluid at test pressure goes through skin.',
           help: 'Write “relieve” at the end of this stage.',
         });
       },
       end(ending) {
-        left(ending, { message: 'The procedure ends with the unit under pressure.', help: 'Write relieve.' });
+        left(ending, {
+          message: 'The procedure ends with the unit under pressure.',
+          why: 'the next person opens it without knowing, and fluid at test pressure goes through skin.',
+          help: 'Write “relieve” at the end.',
+        });
       },
     };
   },

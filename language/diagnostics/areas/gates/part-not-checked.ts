@@ -3,12 +3,12 @@ import { restsOn } from '../../../analysis/relations.ts';
 import { namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A part that the family has always checked comes off, and no step looks at it or measures it. */
+/** A part that the family says is always checked comes off, and no step looks at it or measures it. */
 export const partNotChecked: Rule = {
   code: 'part-not-checked',
   severity: 'error',
   since: '0.2.0',
-  title: 'A part that the family has always checked comes off, and no step checks it.',
+  title: 'A part that the family says is always checked comes off, and no step checks it.',
   replay({ program, relations }, report) {
     const { procedure, numbers } = program;
     const mine = procedure.stages
@@ -18,13 +18,13 @@ export const partNotChecked: Rule = {
       mine.some(
         (step) => verbs.includes(step.verb) && namedIn(step).some(({ kind, name }) => kind === 'part' && name === part),
       );
-    /** It comes off; or it is the body, and what stands in it comes off. */
+    /** It comes off; or it is the body, and what is in it comes off. */
     const comesApart = (part: string) =>
       named(['remove'], part) ||
       (restsOn(relations.part(part)).length === 0 && relations.onIt(part).some(({ name }) => named(['remove'], name)));
     return {
       end() {
-        // A partial job leaves a part where it is; a new one needs no judging.
+        // A partial job leaves a part where it is; a new part needs no check.
         const unseen = procedure.family.alwaysChecked.filter(
           ({ name }) => comesApart(name) && !named(['discard', 'renew'], name) && !named(['check', 'measure'], name),
         );
@@ -36,9 +36,9 @@ export const partNotChecked: Rule = {
           at: procedure.source,
           cause: 'part-not-checked',
           related: [{ message: 'The family says so here.', source: first.source }],
-          message: `The ${partsWords(procedure, names)} ${several ? 'are' : 'is'} always checked, and no step of this procedure looks at ${several ? 'them' : 'it'}.`,
+          message: `The family says that the ${partsWords(procedure, names)} ${several ? 'are' : 'is'} always checked, but no step of this procedure checks ${several ? 'them' : 'it'}.`,
           why: 'a worn or cracked one would go back in.',
-          help: `Write “check ${names.join(', ')} "…"” with what is looked for, after the wash.`,
+          help: `After the wash, write “check ${names.join(', ')} "…"” with what to look for.`,
         });
       },
     };

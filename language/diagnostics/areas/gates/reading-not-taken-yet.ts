@@ -1,33 +1,33 @@
 import { reading } from '../../../analysis/locations.ts';
 import { either } from '../../../analysis/prose.ts';
-import { stageSteps } from '../../../analysis/stage-steps.ts';
+import { stageSteps } from '../../../analysis/stages.ts';
 import type { State } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import { isTestOf, testGateId } from '../../../model/steps.ts';
 import { nearest } from '../../../syntax/nearest.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A step reckons from a reading that no step before it has taken on this build. */
+/** A step uses a reading that no step before it has taken on this build. */
 export const readingNotTakenYet: Rule = {
   code: 'reading-not-taken-yet',
   severity: 'error',
   since: '0.2.0',
-  title: 'A step reckons from a reading that was not taken before it.',
+  title: 'A step uses a reading that was not taken before it.',
   replay: ({ program, layout }, report) => {
     const { procedure } = program;
     const steps = stageSteps(program);
-    /** gate-missing says so. */
+    /** gate-missing reports it. */
     const missing = (name: string) =>
       [...procedure.family.provenBy, ...procedure.family.provenAcrossSet].some((proof) => proof.name === name) &&
       !steps.some(({ step }) => isTestOf(step, name));
     const asFound = (name: string, at: number) =>
       steps.some((one) => one.step.verb === 'read' && one.step.asFound && one.step.reading === name && one.at < at);
-    /** A reading that is no gate's: that a test is no longer proven is told as stale, with what used its reading. */
+    /** A reading that is no gate's. A test that is no longer proven is reported as stale, with what used its reading. */
     const old = (state: State, name: string) =>
       state.may(layout.readings.get(name)!, reading.old) &&
       !layout.gates.has(testGateId('test', name)) &&
       !layout.gates.has(testGateId('set', name));
-    /** On the way of a repair it may be another slip of the same place. */
+    /** On the path of a repair it may be another mistake at the same place. */
     const told = new Set<Step>();
     return {
       step({ step, before, way, at }) {
@@ -36,14 +36,14 @@ export const readingNotTakenYet: Rule = {
         const { name, what } = use;
         const cell = layout.readings.get(name);
         if (cell === undefined) {
-          // `below reading` is the last one; a spec's own figure is there from the start.
+          // `below reading` is the last reading; a spec's own figure is known from the start.
           if (name === 'reading' || procedure.specs.some((spec) => spec.name === name)) return;
           const near = nearest(name, [...layout.readings.keys()]);
           report({
             at: step,
-            message: `${what} ${name}, and no step takes a reading of that name.`,
-            why: 'nobody could say from what.',
-            help: `${near.length > 0 ? `Did you mean ${either(near)}?` : 'Name the test that it goes by.'}`,
+            message: `${what} ${name}, but no step takes a reading of that name.`,
+            why: 'the bench hand has no figure to use.',
+            help: `${near.length > 0 ? `Did you mean ${either(near)}?` : 'Name the test that takes the reading.'}`,
           });
           return;
         }
@@ -53,8 +53,8 @@ export const readingNotTakenYet: Rule = {
             at: step,
             way,
             cause: `reading:${name}`,
-            message: `${what} ${name}, and ${name} has not been read before it.`,
-            why: 'the bench hand has no figure to go by, or takes an old one.',
+            message: `${what} ${name}, but ${name} has not been read by then.`,
+            why: 'the bench hand has no figure to use, or uses an old one.',
             help: `Read or test ${name} first.`,
           });
         } else if (step.verb !== 'choose' && old(before, name)) {
@@ -65,8 +65,8 @@ export const readingNotTakenYet: Rule = {
             way,
             since,
             cause: `stale:${since}`,
-            message: `${what} ${name}, and the unit was opened since ${name} was read.`,
-            why: 'the figure is that of another build.',
+            message: `${what} ${name}, but the unit was opened after ${name} was read.`,
+            why: 'the figure belongs to an earlier build.',
             help: `Read or test ${name} again first.`,
           });
         }
@@ -75,7 +75,7 @@ export const readingNotTakenYet: Rule = {
   },
 };
 
-/** What a step reckons from, and the words for it. After a fail `choose` goes by the reading that failed: an old one. */
+/** The reading that a step uses, and the words for it. After a fail `choose` uses the reading that failed: an old one. */
 function useOf(step: Step): { name: string; what: string } | null {
   switch (step.verb) {
     case 'test': {
@@ -83,7 +83,7 @@ function useOf(step: Step): { name: string; what: string } | null {
       return hold?.of == null ? null : { name: hold.of, what: `The pressure is held ${hold.relation}` };
     }
     case 'choose':
-      return step.choose === null ? null : { name: step.choose.test, what: 'The part is chosen by its' };
+      return step.choose === null ? null : { name: step.choose.test, what: 'The part is chosen by' };
     case 'across':
       return step.spread === null ? null : { name: step.gate.test, what: 'The spread is that of' };
     default:

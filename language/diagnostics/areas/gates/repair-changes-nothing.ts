@@ -4,7 +4,7 @@ import type { Verb } from '../../../model/verbs.ts';
 import { verbsThat } from '../../../syntax/verbs/index.ts';
 import type { Rule } from '../../rule.ts';
 
-/** Verbs after which a unit can come out of a test otherwise than before. */
+/** Verbs after which a test can give another result than before. */
 const changing: readonly Verb[] = verbsThat('changes');
 
 /** A repair opens the unit and closes it again, and does nothing in between. */
@@ -20,7 +20,7 @@ export const repairChangesNothing: Rule = {
         repair.steps.some((step) => step.verb === 'torque') &&
         !repair.steps.some((step) => step.verb === 'remove' || step.verb === 'slacken');
       if (retightens || repair.steps.some((step) => changing.includes(step.verb))) continue;
-      // Seals that are renewed on the way in and out, which several repairs share, are not what this one mends by.
+      // Seals that are renewed on the way in and out, which several repairs share, are not what this one repairs.
       const between = repair.steps.filter((step) => step.call === null || !shared.has(writtenAt(step)));
       const own = between.length === 0 ? repair.steps : between;
       const fresh = own.some((step) => step.verb === 'discard') && own.some((step) => step.verb === 'fit');
@@ -30,7 +30,7 @@ export const repairChangesNothing: Rule = {
         allow: repair.allow,
         message: `Repair ${repair.name} changes nothing.`,
         why: 'the unit would fail the same test again.',
-        help: 'Write what is cleaned, lapped, set or renewed in it.',
+        help: 'Add the step that cleans, laps, sets or renews something.',
       });
     }
   },

@@ -4,7 +4,7 @@ import { failEntries } from '../../../model/steps.ts';
 import { counted } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A repair after which the unit never stands at its test again: a ring without a count, or sent out for good. */
+/** A repair from which the unit never returns to its test: a cycle with no limit on tries, or sent out for good. */
 export const repairNeverReturns: Rule<FailEntry> = {
   code: 'repair-never-returns',
   severity: 'error',
@@ -18,8 +18,8 @@ export const repairNeverReturns: Rule<FailEntry> = {
         report({
           at: away,
           allow: repair.allow,
-          message: `Repair ${repair.name} sends the unit out and does not book it in.`,
-          why: `the sheet goes on to the test while the unit is at somebody else's.`,
+          message: `Repair ${repair.name} sends the unit out but does not book it in again.`,
+          why: 'the sheet goes on to the test while the unit is at another shop.',
           help: 'Write “book-in” where it comes back.',
         });
       const ring = ringFrom(procedure, repair);
@@ -30,8 +30,8 @@ export const repairNeverReturns: Rule<FailEntry> = {
         at: ring[0]!.source,
         cause: `unbounded:${names[0]}`,
         allow: repair.allow,
-        message: `${names.length === 1 ? `Repair ${repair.name} sends the unit to itself again` : `Repairs ${listed([repair.name, ...names.slice(0, -1)])} send the unit to one another`} and nothing counts how often.`,
-        why: 'it may go round there and never stand at its test again.',
+        message: `${names.length === 1 ? `Repair ${repair.name} sends the unit to itself again` : `Repairs ${listed([repair.name, ...names.slice(0, -1)])} send the unit to each other`}, and nothing limits how often.`,
+        why: 'the unit may go around in circles and never return to its test.',
         help: `Write ${names[0]} (3 times), or as often as the shop allows.`,
         data: repair.steps.some((step) => step.call !== null && failEntries(step).includes(ring[0]!))
           ? undefined
@@ -45,7 +45,7 @@ export const repairNeverReturns: Rule<FailEntry> = {
   },
 };
 
-/** The entries by which a repair without a count comes to itself again through others without one. */
+/** The entries through which a repair with no limit on tries reaches itself again through others with none. */
 function ringFrom(procedure: Procedure, start: Repair): readonly FailEntry[] | null {
   const seen = new Set<Repair>();
   const walk = (repair: Repair): readonly FailEntry[] | null => {

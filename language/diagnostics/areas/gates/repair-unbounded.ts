@@ -4,16 +4,16 @@ import { byDegrees } from '../../../semantics/procedure.ts';
 import { counted } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A repair that brings a reading nearer each time has no count of tries. Turning an adjuster has its own end. */
+/** A repair that brings a reading closer each time has no limit on tries. Turning an adjuster ends by itself. */
 export const repairUnbounded: Rule<FailEntry> = {
   code: 'repair-unbounded',
   severity: 'error',
   since: '0.1.0',
-  title: 'A repair may be tried without end.',
+  title: 'A repair may be tried any number of times.',
   procedure(procedure, report) {
     for (const repair of procedure.repairs) {
       if (repair.tries !== null || repair.steps.some((step) => step.verb === 'set')) continue;
-      // Lapping until a face is good ends when the face is worn out: the check rejects it then.
+      // Lapping until a face is good ends when the face is worn out: then the check rejects it.
       if (repair.inline && repair.steps.every((step) => step.verb === 'lap')) continue;
       for (const block of [...procedure.stages, ...procedure.repairs]) {
         for (const step of block.steps) {
@@ -24,7 +24,10 @@ export const repairUnbounded: Rule<FailEntry> = {
               source: entry.source,
               cause: `unbounded:${repair.name}`,
               allow: repair.allow,
-              message: `Nothing says how often ${repair.name} may be tried${byDegrees(repair) ? ': a unit that cannot be brought in would go round for ever' : ''}.`,
+              message: `Nothing says how often ${repair.name} may be tried.`,
+              why: byDegrees(repair)
+                ? 'a unit that cannot be brought into its limit would go around forever.'
+                : 'a unit that keeps failing would go around forever.',
               help: `Write ${repair.name} (3 times), or as often as the shop allows.`,
               data: step.call === null ? entry : undefined,
             });

@@ -1,22 +1,22 @@
 import type { StepOf } from '../../../model/procedure.ts';
 import type { Rule } from '../../rule.ts';
 
-/** Chatter is judged and nothing says how fast the lever goes. */
+/** Chatter is judged, and nothing says how fast the lever is worked. */
 export const speedNotStated: Rule = {
   code: 'speed-not-stated',
   severity: 'error',
   since: '0.2.0',
   ofAbsence: true,
-  title: 'Chatter is judged, and no speed of the lever is stated.',
+  title: 'Chatter is judged, but no lever speed is stated.',
   procedure(procedure, report) {
     for (const stage of procedure.stages) {
       for (const step of stage.steps) {
         if (step.verb !== 'test' || !judgesChatter(step) || step.at !== null || saysSpeed(step)) continue;
         report({
           at: step,
-          message: `Test ${step.gate.test} does not say how fast the lever goes.`,
-          why: 'a good needle is silent at one speed and chatters at another, so each hand would judge otherwise.',
-          help: 'Write “at 20..60 strokes/min”, or as the maker says.',
+          message: `Test ${step.gate.test} does not say how fast to work the lever.`,
+          why: 'a good needle is silent at one speed and chatters at another, so each person would judge differently.',
+          help: 'Write “at 20..60 strokes/min”, or the speed that the maker gives.',
         });
       }
     }
@@ -28,7 +28,7 @@ function judgesChatter({ gate, test, limit, accept }: StepOf<'test'>): boolean {
   return /\bchatter/iu.test(gate.test) || /\b(chatters?|creaks?|buzz(es)?)\b/iu.test(accept ?? '');
 }
 
-/** Said in words, as some makers do: “a soft creak at slow strokes”. */
+/** Stated in words, as some makers do: “a soft creak at slow strokes”. */
 function saysSpeed({ accept, reject, text, note, conditions }: StepOf<'test'>): boolean {
   return /\b(strokes?|slow(ly)?|fast|quick(ly)?|rapid(ly)?|speeds?|(per|a) (second|minute))\b/iu.test(
     [accept, reject, text, note, ...conditions].join(' '),

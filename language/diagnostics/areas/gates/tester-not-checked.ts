@@ -1,14 +1,14 @@
 import { isHydraulic } from '../../../analysis/hydraulic.ts';
 import { either, stationWords } from '../../../analysis/prose.ts';
-import { type StageStep, stageSteps } from '../../../analysis/stage-steps.ts';
+import { type StageStep, stageSteps } from '../../../analysis/stages.ts';
 import type { Rule } from '../../rule.ts';
 
-/** The shop has a master for a station, and the readings there are not bracketed by it. */
+/** The shop has a master for a station, and the readings there are not bracketed by readings of it. */
 export const testerNotChecked: Rule = {
   code: 'tester-not-checked',
   severity: 'error',
   since: '0.2.0',
-  title: 'Readings are judged and the master of the tester is not read before and after them.',
+  title: 'Readings are judged, but the tester’s master is not read before and after them.',
   replay({ program }, report) {
     const { procedure } = program;
     for (const run of runs(stageSteps(program))) {
@@ -25,7 +25,7 @@ export const testerNotChecked: Rule = {
       report({
         at: before ? last.step : first.step,
         message: `${either(masters)} is not read ${when} test at ${stationWords(procedure, station)}.`,
-        why: 'a tester that has drifted would pass bad units and fail good ones, and nobody could say since when.',
+        why: 'a tester that has drifted passes bad units and fails good ones, and nobody can say since when.',
         help: `Write “read ${masters[0]}” ${before ? 'after' : after ? 'before' : 'before and after'} the tests.`,
       });
     }
@@ -33,7 +33,7 @@ export const testerNotChecked: Rule = {
   },
 };
 
-/** Steps at one station, stage after stage, with nothing elsewhere in between. */
+/** Consecutive steps at one station, across stages, with nothing done elsewhere in between. */
 function runs(steps: readonly StageStep[]): StageStep[][] {
   const all: StageStep[][] = [];
   for (const step of steps) {

@@ -1,13 +1,13 @@
 import { failEntries } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A check that sorts parts says when one is lapped or rejected, and not when it is good; or the other way about. */
+/** A check that sorts parts says when to lap or reject one, and not when it is good; or the other way around. */
 export const verdictMissing: Rule = {
   code: 'verdict-missing',
   severity: 'warning',
   since: '0.2.0',
   ofAbsence: true,
-  title: 'A check says only one side of what is good and what is not.',
+  title: 'A check says only what is good, or only what is not.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {
       for (const step of block.steps) {
@@ -16,20 +16,20 @@ export const verdictMissing: Rule = {
         const onlyRejects = step.verdicts.every(({ verdict }) => verdict === 'reject');
         const sent = failEntries(step).some((entry) => entry.as !== 'verdict');
         if (says('reuse') && (says('reject') || (sent && !says('lap')))) continue;
-        // A first look for what is scrap says no more than that; so does a check with words of what is good.
+        // A first look for scrap says no more than that; nor does a check with a text that says what is good.
         if (onlyRejects) continue;
         if (!says('reuse') && step.text !== null) continue;
         report({
           at: step,
           ...(says('reuse')
             ? {
-                message: 'This check says what is good, and not what is scrap.',
-                why: 'two hands sort the same face two ways.',
-                help: 'Write “reject if "…"”, or what is done on fail.',
+                message: 'This check says what is good, but not what is scrap.',
+                why: 'two people sort the same face two ways.',
+                help: 'Write “reject if "…"”, or “on fail” and what to do.',
               }
             : {
-                message: 'This check says what is lapped and what is scrap, and not what is good as it is.',
-                why: 'faces are lapped that need none.',
+                message: 'This check says what to lap and what is scrap, but not what is good as it is.',
+                why: 'faces that need no lapping get lapped.',
                 help: 'Write “reuse if "…"”.',
               }),
         });

@@ -12,12 +12,12 @@ import type { Rule } from '../../rule.ts';
 const lawful: Quantity = { number: '30', unit: 'psi' };
 
 const code = 'air-pressure-too-high';
-const harm = 'it drives chips into eyes and goes through skin';
+const harm = 'air at that pressure drives chips into eyes and goes through skin.';
 
-/** Cleaning by hand. Air that moves a part or fills it for a test is another thing. */
+/** Cleaning by hand. Air that moves a part or fills it for a test is another matter. */
 const cleaning: ReadonlySet<Verb> = new Set(verbsThat('cleans'));
 
-/** Hand-held blowing at or above the limit, or with none given; and a shop that sets its limit above the public one. */
+/** Hand-held blowing at or above the limit, or with no limit given; and a shop limit above the public one. */
 export const airPressureTooHigh: Rule = {
   code,
   severity: 'error',
@@ -29,40 +29,41 @@ export const airPressureTooHigh: Rule = {
     if (airBelow === null || !isOver(airBelow.limit, lawful)) return;
     report({
       at: airBelow.source,
-      message: `The shop lets air up to ${formatQuantity(airBelow.limit)} be blown by hand, and 29 CFR 1910.242(b) wants less than ${formatQuantity(lawful)} for cleaning.`,
-      why: `${harm}.`,
-      help: 'Write “air below 30 psi”, or the lower limit of your own.',
+      message: `The shop allows air up to ${formatQuantity(airBelow.limit)} for blowing by hand, and 29 CFR 1910.242(b) requires less than ${formatQuantity(lawful)} for cleaning.`,
+      why: harm,
+      help: 'Write “air below 30 psi”, or your own lower limit.',
     });
   },
   procedure(procedure, report) {
     const { limit, from } = ceilingOf(procedure);
     for (const step of allSteps(procedure)) {
       if (!cleaning.has(step.verb) || isGuarded(step)) continue;
-      const tell = (message: string) => report({ at: step, message });
+      const tell = (message: string, help: string) => report({ at: step, message, why: harm, help });
       if (step.air === null) {
         if (step.verb === 'blow-dry' || step.gas !== null)
           report({
             at: step,
             ofAbsence: true,
-            message: `No air pressure is given for ${step.verb === 'blow-dry' ? 'blowing dry' : 'the air'}.`,
-            why: 'the line in the shop may drive chips into eyes and air through skin.',
-            help: `Write “with air at most” and a pressure under ${formatQuantity(limit)} (${from}).`,
+            message: `No pressure is given for ${step.verb === 'blow-dry' ? 'blowing dry' : 'the air'}.`,
+            why: 'air at full line pressure drives chips into eyes and goes through skin.',
+            help: `Write “with air at most” and a pressure below ${formatQuantity(limit)} (${from}).`,
           });
         continue;
       }
       const ends = endsOf(step.air);
       const over = ends.find((end) => kindOfUnit(end.unit) === 'pressure' && !isOver(limit, end));
       if (over !== undefined)
-        tell(`Air at ${formatQuantity(over)} is not under ${formatQuantity(limit)} (${from}): ${harm}. Lower it.`);
+        tell(`Air at ${formatQuantity(over)} is not below ${formatQuantity(limit)} (${from}).`, 'Lower it.');
       else if (step.air.form === 'at least' && kindOfUnit(step.air.least.unit) === 'pressure')
         tell(
-          `Air of ${formatLimit(step.air)} may be as high as the line gives: ${harm}. Write “at most” and a pressure under ${formatQuantity(limit)} (${from}).`,
+          `Air of ${formatLimit(step.air)} may be as high as the line pressure.`,
+          `Write “at most” and a pressure below ${formatQuantity(limit)} (${from}).`,
         );
     }
   },
 };
 
-/** What air must stay under. What a shop sets above the public limit counts only where it has conceded that with a reason. */
+/** The limit for air. A shop limit above the public one counts only with a concession that gives a reason. */
 function ceilingOf({ shop }: Procedure): { limit: Quantity; from: string } {
   const { airBelow } = shop;
   if (airBelow === null || kindOfUnit(airBelow.limit.unit) !== 'pressure' || !mayRule(shop, airBelow))
@@ -74,7 +75,7 @@ function mayRule({ allow }: Shop, { limit, source }: NonNullable<Shop['airBelow'
   return !isOver(limit, lawful) || allow.some((one) => one.rule === code && within(source, one.extent));
 }
 
-/** Every figure that the hand may set: both ends of a band, and one with no tolerance. The highest first. */
+/** Every figure that may be set: both ends of a band, and a figure with no tolerance. The highest first. */
 function endsOf(air: Limit): Quantity[] {
   const { low, high, nominal } = window(air);
   return [high, nominal, low].filter((end) => end !== null);
@@ -84,7 +85,7 @@ function isOver(a: Quantity, b: Quantity): boolean {
   return compare(a, b) === 1;
 }
 
-/** Not in the open hand: a closed cabinet, or a nozzle that lets the pressure off when it is blocked. */
+/** Not blown by hand in the open: a closed cabinet, or a nozzle that relieves the pressure when it is blocked. */
 function isGuarded({ text, note, tools }: Step): boolean {
   const words = [text, note, ...tools.map((tool) => (tool.form === 'words' ? tool.text : ''))].join(' ');
   return /\b(cabinet|relieving|relief nozzle)\b/iu.test(words);

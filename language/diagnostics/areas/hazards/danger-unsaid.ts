@@ -1,20 +1,21 @@
 import { ownWords, suspectWord } from '../../../analysis/cautions/index.ts';
 import { type Danger, type DangerFact, dangers } from '../../../model/danger.ts';
+import type { Statement } from '../../../model/diagnostic.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A spring is one by its place or its name in nearly every family: to ask of each would be a nuisance. */
+/** Nearly every family has a spring, known by its place or its name: asking about each would be a nuisance. */
 const asked = dangers.filter((danger) => danger !== 'spring-loaded');
 
-/** Words that sound like a danger which nobody declared, or said not to be one. */
+/** Words that sound like a danger that is declared neither as one nor as none. */
 export const dangerUnsaid: Rule = {
   code: 'danger-unsaid',
   severity: 'hint',
   since: '0.2.0',
-  title: 'A title or a step sounds like something that can hurt, and the text does not say whether it does.',
+  title: 'A title or a step sounds dangerous, and the text does not say whether it is.',
   shop(shop, report) {
     for (const station of shop.stations)
       for (const { danger, word } of unsaid(station.title, [station.dangers]))
-        report({ at: station.source, cause: causeOf(danger, station), message: messageOf(danger, word) });
+        report({ at: station.source, cause: causeOf(danger, station), ...statementOf(danger, word) });
   },
   family(family, report) {
     for (const part of family.parts)
@@ -22,7 +23,7 @@ export const dangerUnsaid: Rule = {
         report({
           at: part.source,
           cause: causeOf(danger, part),
-          message: messageOf(danger, word),
+          ...statementOf(danger, word),
           allow: part.allow,
         });
   },
@@ -31,12 +32,12 @@ export const dangerUnsaid: Rule = {
       const station = procedure.shop.stations.find(({ name }) => name === place.station);
       for (const step of place.steps)
         for (const { danger, word } of unsaid(ownWords(step), [step.dangers, station?.dangers ?? []]))
-          report({ at: step, cause: causeOf(danger, step), message: messageOf(danger, word) });
+          report({ at: step, cause: causeOf(danger, step), ...statementOf(danger, word) });
     }
   },
 };
 
-/** The dangers that a text sounds like, and that none of these facts speaks of. */
+/** The dangers that a text sounds like and that none of these facts covers. */
 function unsaid(text: string, said: readonly (readonly DangerFact[])[]) {
   return asked.flatMap((danger) => {
     if (said.some((facts) => facts.some((fact) => fact.danger === danger))) return [];
@@ -50,6 +51,10 @@ function causeOf(danger: Danger, { source }: { readonly source: DangerFact['sour
   return `danger-unsaid:${danger}@${source.file}:${start.line}:${start.character}`;
 }
 
-function messageOf(danger: Danger, word: string): string {
-  return `“${word}” sounds like something ${danger === 'stored pressure' ? 'under stored pressure' : danger}, and nothing says whether it is. The sheet warns of it by this word alone, and would not in another language. Write ${danger}, or not ${danger}.`;
+function statementOf(danger: Danger, word: string): Statement {
+  return {
+    message: `“${word}” sounds like something ${danger === 'stored pressure' ? 'under stored pressure' : danger}, and nothing says whether it is.`,
+    why: 'the sheet prints its warning because of this word alone, and would not print it in another language.',
+    help: `Write ${danger}, or not ${danger}.`,
+  };
 }

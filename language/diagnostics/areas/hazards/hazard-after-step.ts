@@ -1,12 +1,12 @@
 import type { Rule } from '../../rule.ts';
 
-/** A caution that stands behind the step it belongs to. */
+/** A hazard that is written after the step it belongs to. */
 export const hazardAfterStep: Rule = {
   code: 'hazard-after-step',
   severity: 'error',
   since: '0.1.0',
   unsafe: true,
-  title: 'A hazard stands after the step that it warns of.',
+  title: 'A hazard is written after the step that it warns about.',
   workspace({ problems }, report) {
     for (const problem of problems) {
       if (problem.kind !== 'hazard-after-step') continue;
@@ -14,8 +14,10 @@ export const hazardAfterStep: Rule = {
         at: problem.source,
         message:
           problem.step === null
-            ? 'No step follows this hazard in its stage: it would be read when the harm is done. Put it before the step that it warns of.'
-            : `This hazard stands after the step that it warns of (${problem.step}): it would be read when the harm is done. Put it before the step.`,
+            ? 'No step follows this hazard in its stage.'
+            : `This hazard comes after the step that it warns about (${problem.step}).`,
+        why: 'it would be read after the harm is done.',
+        help: problem.step === null ? 'Put it before the step that it warns about.' : 'Put it before the step.',
       });
     }
   },

@@ -5,7 +5,7 @@ import { dangerUnsaid } from './danger-unsaid.ts';
 import { hazardAfterStep } from './hazard-after-step.ts';
 import { signalWordTooWeak } from './signal-word-too-weak.ts';
 
-/** In the order of causes: where two rules speak of one cause, the earlier one is heard. */
+/** In order of precedence: if two rules report the same cause, the earlier one wins. */
 export const hazards: readonly AnyRule[] = [
   airPressureTooHigh,
   bathOverFlashPoint,

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { check } from '../../../../tests/fixtures/example-pages.ts';
+import { instead, procedureWith } from '../../../../tests/fixtures/sound-procedure.ts';
 import { fullMessage } from '../../../model/diagnostic.ts';
-import { check } from '../../example-pages.ts';
 import { rulesByArea } from '../../index.ts';
-import { instead, procedureWith } from '../../sound-procedure.ts';
 
 const own = new Set(rulesByArea.hazards.map((rule) => rule.code));
 
@@ -58,7 +58,7 @@ describe('signal-word-too-weak', () => {
     expect(found(noticed('One knock spoils the face', word))).toEqual([]);
   });
 
-  it('is one finding for a hazard that stands before several steps, and in the head', () => {
+  it('is one finding for a hazard before several steps, and in the head', () => {
     const text = procedureWith({
       specs: (specs) => `${specs}\n    hazard NOTICE "Air drives chips into eyes" for blow-dry`,
     });
@@ -117,7 +117,7 @@ describe('air-pressure-too-high. Not:', () => {
       expect(found(own('8 bar', 'at most 1.5 bar'))).toEqual(['– air-pressure-too-high']);
       expect(found(own('8 bar', 'at most 6 bar'))).toEqual(['– air-pressure-too-high', '5.6 air-pressure-too-high']);
       expect(fullMessage(findings(own('8 bar', 'at most 6 bar'))[0]!).replaceAll('\u00a0', ' ')).toContain(
-        'The shop lets air up to 8 bar be blown by hand, and 29 CFR 1910.242(b) wants less than 30 psi',
+        'The shop allows air up to 8 bar for blowing by hand, and 29 CFR 1910.242(b) requires less than 30 psi',
       );
     });
 

@@ -1,13 +1,13 @@
 import type { Hazard } from '../../../model/procedure.ts';
 import type { Rule } from '../../rule.ts';
 
-/** An injury under NOTICE, which is the word for property (ANSI Z535.4). */
+/** An injury marked NOTICE, which is the signal word for property damage (ANSI Z535.4). */
 export const signalWordTooWeak: Rule = {
   code: 'signal-word-too-weak',
   severity: 'error',
   since: '0.2.0',
   references: ['ANSI Z535.4'],
-  title: 'A hazard that can hurt somebody stands under NOTICE.',
+  title: 'A hazard that can hurt somebody is marked NOTICE.',
   procedure(procedure, report) {
     const steps = [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps);
     const hazards: readonly Hazard[] = [...procedure.hazards, ...steps.flatMap((step) => step.hazards)];
@@ -15,14 +15,15 @@ export const signalWordTooWeak: Rule = {
       if (word !== 'NOTICE' || !speaksOfInjury(text)) continue;
       report({
         at: source,
-        message:
-          'This can hurt somebody, and NOTICE is the word for harm to things: eyes that look for danger pass over it. Write CAUTION where it can hurt a little, WARNING where it can maim or kill, DANGER where it will.',
+        message: 'This can hurt somebody, but NOTICE is only for damage to property.',
+        why: 'people who look for danger skip a NOTICE.',
+        help: 'Write CAUTION if it can cause a minor injury, WARNING if it can maim or kill, DANGER if it will.',
       });
     }
   },
 };
 
-/** Words that are said of people only. “By eye”, “by hand”, a burnt tip or a cut face are not among them. */
+/** Words used only for people. “By eye”, “by hand”, a burnt tip or a cut face are not among them. */
 const ofPeople =
   /\b(injur\w*|scald\w*|poison\w*|toxic|blind(s|ed|ness)|amputat\w*|electrocut\w*|electric shock|kill(s|ed)?|death|deadly|die|fatal|eye protection|goggles|face shield|first aid|hospital|suffocat\w*|chok(e|es|ing))\b/iu;
 const body =

@@ -1,6 +1,6 @@
 import type { Rule } from '../../rule.ts';
 
-/** A concession that silences nothing. The engine finds it, when all rules have spoken. */
+/** A concession that silences nothing. The engine finds it after all rules have run. */
 export const allowWithoutEffect: Rule = {
   code: 'allow-without-effect',
   severity: 'warning',

@@ -1,10 +1,10 @@
 import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
-/** What is left where a reason was asked for and none was written. */
+/** What is left where a reason belongs and none was written. */
 const placeholders = new Set(['', 'reason', 'a reason', 'the reason', 'because', 'why', 'todo', 'tbd', 'n a', 'none']);
 
-/** A concession says why the shop knows better. The words that stand in for a reason say nothing. */
+/** A concession says why the shop knows better. A placeholder says nothing. */
 export const allowWithoutReason: Rule = {
   code: 'allow-without-reason',
   severity: 'error',
@@ -16,9 +16,9 @@ export const allowWithoutReason: Rule = {
       if (!isPlaceholder(because)) continue;
       report({
         at: source,
-        message: `This concession silences ${rule} and does not say why.`,
-        why: 'it prints on the sheet, and whoever reads it cannot judge it.',
-        help: 'Write the reason in the quotes, or take the concession out.',
+        message: `This concession silences ${rule} but does not say why.`,
+        why: 'it prints on the sheet, and nobody who reads it can judge it.',
+        help: 'Write the reason in the quotes, or delete the concession.',
       });
     }
   },

@@ -1,6 +1,6 @@
 import type { Rule } from '../../rule.ts';
 
-/** The same name declared twice. The first is taken. */
+/** The same name declared twice. The first declaration is used. */
 export const duplicateName: Rule = {
   code: 'duplicate-name',
   severity: 'error',
@@ -11,9 +11,10 @@ export const duplicateName: Rule = {
       if (problem.kind !== 'duplicate-name') continue;
       report({
         at: problem.source,
-        related: [{ message: `${problem.name} is declared first here.`, source: problem.first }],
-        message: `${problem.what.charAt(0).toUpperCase()}${problem.what.slice(1)} ${problem.name} is declared already; the first one is taken, and this one is not read.`,
-        help: 'Give one of them another name.',
+        related: [{ message: `${problem.name} is first declared here.`, source: problem.first }],
+        message: `${problem.what.charAt(0).toUpperCase()}${problem.what.slice(1)} ${problem.name} is already declared.`,
+        why: 'the first declaration is used, and this one is ignored.',
+        help: 'Rename one of them.',
       });
     }
   },

@@ -4,23 +4,23 @@ import type { FailEntry, Procedure, Repair } from '../../../model/procedure.ts';
 import { failEntries } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A repair that nothing sends to, or an entry of an `on fail` that stands behind one without limit. */
+/** A repair that nothing sends a unit to, or an entry of an `on fail` that follows one with no limit. */
 export const stepUnreachable: Rule = {
   code: 'step-unreachable',
   severity: 'warning',
   since: '0.2.0',
-  title: 'A repair is never done: nothing sends to it, or one before it has no limit.',
+  title: 'A repair is never done: nothing sends a unit to it, or a repair before it has no limit.',
   procedure(procedure, report) {
     const reached = reachedRepairs(procedure);
     for (const repair of procedure.repairs) {
-      // One taken over by `like` is of use to the other procedure; one written inside an `on fail` has its sender.
+      // One taken over by `like` is used by the other procedure; one written inside an `on fail` has its sender.
       if (reached.has(repair.name) || repair.inline || !within(repair.source, procedure.extent)) continue;
       report({
         at: repair.source,
         allow: repair.allow,
         message: `Nothing sends a unit to ${repair.name}, so it is never done.`,
-        why: 'the test that it was written for has no way out by it.',
-        help: 'Name it after “on fail”, or take the repair out.',
+        why: 'the test that it was written for cannot use it.',
+        help: 'Name it after “on fail”, or delete the repair.',
       });
     }
     for (const step of allSteps(procedure)) {
@@ -31,9 +31,9 @@ export const stepUnreachable: Rule = {
       report({
         at: step,
         source: next.source,
-        message: `${next.repair} is never come to.`,
-        why: `${entries[endless]!.repair} stands before it and may be tried without end.`,
-        help: `Write how often, such as ${entries[endless]!.repair} (3 times).`,
+        message: `A unit never gets to ${next.repair}.`,
+        why: `${entries[endless]!.repair} comes first and may be tried any number of times.`,
+        help: `Limit the tries, such as ${entries[endless]!.repair} (3 times).`,
       });
     }
   },
@@ -53,7 +53,7 @@ function reachedRepairs(procedure: Procedure): Set<string> {
   return reached;
 }
 
-/** Turning an adjuster and lapping may go on as long as it takes; of others repair-unbounded speaks. */
+/** Turning an adjuster and lapping may go on as long as it takes; repair-unbounded reports the others. */
 function isEndless(entry: FailEntry, procedure: Procedure): boolean {
   const repair = procedure.repairs.find((other) => other.name === entry.repair);
   if (repair === undefined || repair.tries !== null || entry.as === 'verdict') return false;

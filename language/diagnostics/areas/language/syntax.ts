@@ -3,13 +3,13 @@ import { isSlip } from '../../../syntax/nearest.ts';
 import { callsOf, grouped, placeKey } from '../../calls-of.ts';
 import type { Rule } from '../../rule.ts';
 
-/** What cannot be read, or has no meaning where it stands. The parser's own errors come under this name too. */
+/** What cannot be parsed, or has no meaning where it is written. The parser's own errors have this name too. */
 export const syntax: Rule<Replaced> = {
   code: 'syntax',
   severity: 'error',
   since: '0.1.0',
   unsafe: true,
-  title: 'A line that cannot be read, or a clause that has no meaning where it stands.',
+  title: 'A line that cannot be read, or a clause that has no meaning where it is written.',
   workspace({ problems }, report) {
     const unread = problems.filter((problem) => problem.kind === 'syntax');
     for (const same of grouped(unread, ({ source }) => placeKey(source))) {

@@ -4,7 +4,7 @@ import { isSlip } from '../../../syntax/nearest.ts';
 import { callsOf, grouped, placeKey } from '../../calls-of.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A name that nothing declares, with the nearest ones. */
+/** A name that nothing declares, with the most similar ones. */
 export const unknownName: Rule<{ source: Source; near: string; safe: boolean }> = {
   code: 'unknown-name',
   severity: 'error',
@@ -13,10 +13,10 @@ export const unknownName: Rule<{ source: Source; near: string; safe: boolean }> 
   title: 'A name that nothing declares.',
   workspace({ problems }, report) {
     const unknown = problems.filter((problem) => problem.kind === 'unknown-name');
-    // Once in each file: who asks about one file must see what is wrong in it.
+    // Once in each file: a check of one file must show what is wrong in it.
     for (const same of grouped(unknown, ({ what, name, source }) => `${source.file}:${what}:${name}`)) {
       const { name, what, near, source } = same[0]!;
-      const mend = near.length > 0 ? `Did you mean ${either(near)}?` : `Declare it, or correct the name.`;
+      const help = near.length > 0 ? `Did you mean ${either(near)}?` : 'Declare it, or correct the name.';
       const [first] = near;
       const [, ...elsewhere] = grouped(same, (problem) => placeKey(problem.source));
       report({
@@ -26,7 +26,8 @@ export const unknownName: Rule<{ source: Source; near: string; safe: boolean }> 
           ...elsewhere.slice(0, 5).map(([other]) => ({ message: `${name} is named here too.`, source: other!.source })),
           ...callsOf(same),
         ],
-        message: `No ${what} is called ${name}. ${mend}`,
+        message: `No ${what} is called ${name}.`,
+        help,
         data:
           first === undefined
             ? undefined

@@ -1,19 +1,19 @@
-import { inPlaceCause } from '../../../analysis/in-place.ts';
+import { inPlaceCause } from '../../../analysis/assembly.ts';
 import { joint } from '../../../analysis/locations.ts';
 import { capital, faceWords, partWords } from '../../../analysis/prose.ts';
 import type { State } from '../../../analysis/state.ts';
 import type { Step, StepObject } from '../../../model/procedure.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A part is chosen, measured, lapped or its holes cleaned while it is in place and a joint is closed over it. */
+/** A part is chosen, measured or lapped, or its holes are cleaned, while it is in place and a joint is closed over it. */
 export const chosenWhileInPlace: Rule = {
   code: 'chosen-while-in-place',
   severity: 'error',
   since: '0.2.0',
-  title: 'A part is chosen, measured, lapped or its holes cleaned while a joint is closed over it.',
+  title: 'A part is chosen, measured or lapped, or its holes are cleaned, while a joint is closed over it.',
   replay: ({ program, layout, relations }, report) => {
     const { procedure } = program;
-    /** The joint that a part lies under, where it may be in place and the joint on. One that is only put on still lifts off. */
+    /** The joint over a part, where the part may be in place and the joint on. A joint that is only put on still lifts off. */
     const closedOver = (part: string, state: State) =>
       !state.mayBeIn(part)
         ? undefined
@@ -26,14 +26,14 @@ export const chosenWhileInPlace: Rule = {
         const met = face.meets === null ? undefined : closedOver(relations.face(face.meets).part, state);
         return closedOver(face.part, state) ?? met;
       }
-      // Lift, end play and the like are measured on a part in place; the size of a shim is not.
+      // Lift, end play and the like are measured with the part in place; the size of a shim is not.
       if (step.verb === 'measure' && relations.part(object.name).chosenFrom === null) return undefined;
       return closedOver(object.name, state);
     };
     return {
       step({ step, block, before, way }) {
         if (!['choose', 'measure', 'lap', 'clean-holes'].includes(step.verb)) return;
-        // Written in the list of a check: that the check cannot be made there is told of the check.
+        // Written in the list of a check: the check itself is reported as impossible there.
         if ('inline' in block && block.inline) return;
         for (const object of step.objects) {
           const over = overIt(step, object, before);
@@ -46,8 +46,8 @@ export const chosenWhileInPlace: Rule = {
             since,
             cause: inPlaceCause(relations, before, over.part),
             message: `${object.kind === 'face' ? capital(faceWords(procedure, object.name)) : `The ${partWords(procedure, object.name)}`} is shut in under the ${partWords(procedure, over.part)}.`,
-            why: `the hand cannot reach it${step.verb === 'clean-holes' ? ', and what the wire pushes in stays in' : ''}.`,
-            help: `Slacken and remove ${over.part} and what lies between before this step.`,
+            why: `nobody can reach it${step.verb === 'clean-holes' ? ', and what the wire pushes in stays in' : ''}.`,
+            help: `Slacken and remove ${over.part}, and whatever is in between, before this step.`,
           });
         }
       },

@@ -1,13 +1,13 @@
+import { variantParts } from '../../../analysis/assembly.ts';
 import { place } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import type { State } from '../../../analysis/state.ts';
-import { variantParts } from '../../../analysis/variant-parts.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
 import type { Part } from '../../../model/family.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A part that the kit does not hold was discarded, and what goes on it is built, or the unit leaves, without a new one. */
+/** A part that is not in the kit was discarded, and the unit is built up over its place, or leaves, without a new one. */
 export const discardedAndNotRenewed: Rule = {
   code: 'discarded-and-not-renewed',
   severity: 'error',
@@ -29,12 +29,12 @@ export const discardedAndNotRenewed: Rule = {
       const names = [...new Set(parts.map((part) => part.base))].join(', ');
       return {
         since,
-        // The same cause as of a part that is left out, of which this says more.
+        // The same cause as a part that is left out; this report says more.
         cause: `missing:${parts[0]!.name}:${since}`,
         said: (when: string): Statement => ({
           message: `The ${words} ${were} discarded, and there is no new one ${when}.`,
-          why: `${parts.length > 1 ? 'they do' : 'it does'} not come in the kit, and the unit would go without.`,
-          help: `Write “renew ${names}” and fit ${them} before; if the old ${parts.length > 1 ? 'ones are' : 'one is'} good, write remove instead of discard.`,
+          why: `${parts.length > 1 ? 'they do' : 'it does'} not come in the kit, and the unit would be built without ${them}.`,
+          help: `Write “renew ${names}” and fit ${them} first. If the old ${parts.length > 1 ? 'ones are' : 'one is'} good, write remove instead of discard.`,
         }),
       };
     };

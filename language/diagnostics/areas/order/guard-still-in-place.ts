@@ -1,11 +1,11 @@
-import { inPlaceCause } from '../../../analysis/in-place.ts';
+import { inPlaceCause } from '../../../analysis/assembly.ts';
 import { place } from '../../../analysis/locations.ts';
 import { faceWords, partWords } from '../../../analysis/prose.ts';
 import type { Source } from '../../../model/source.ts';
 import { stepBefore } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A face is to be guarded with a part that is still in its own place in the unit. */
+/** A face is guarded with a part that is still in its own place in the unit. */
 export const guardStillInPlace: Rule<{ remove: string; source: Source }> = {
   code: 'guard-still-in-place',
   severity: 'error',
@@ -25,9 +25,9 @@ export const guardStillInPlace: Rule<{ remove: string; source: Source }> = {
           way,
           since: before.since[cell],
           cause: inPlaceCause(relations, before, object.name),
-          message: `The ${partWords(procedure, object.name)} is still in its own place when it is to guard ${step.objects[0] === undefined ? 'a face' : faceWords(procedure, step.objects[0].name)}.`,
-          why: 'it cannot be on twice, and the face is not bare yet.',
-          help: `Write “remove ${base}” before, with what lies under it.`,
+          message: `The ${partWords(procedure, object.name)} is still in its own place when it has to guard ${step.objects[0] === undefined ? 'a face' : faceWords(procedure, step.objects[0].name)}.`,
+          why: 'it cannot be in two places, and the face is not bare yet.',
+          help: `Write “remove ${base}” before this step, with the parts under it.`,
           data: step.call === null ? { remove: `remove ${base}`, source: step.source } : undefined,
         });
       }

@@ -27,20 +27,20 @@ import { torqueOutOfOrder } from './torque-out-of-order.ts';
 import { unionLeftHandTight } from './union-left-hand-tight.ts';
 import { wayNotClear } from './way-not-clear.ts';
 
-/** In the order of causes: where two rules speak of one cause, the earlier one is heard. */
+/** In order of precedence: if two rules report the same cause, the earlier one wins. */
 export const order: readonly AnyRule[] = [
   needleNotLoaded,
   jointNotSlackened,
   readingBeforeLock,
   settingNotLocked,
-  // That a joint was slackened says more than that it is hand-tight.
+  // “Slackened” says more than “hand-tight”.
   jointSlackenedThenLeft,
   unionLeftHandTight,
   leftHandTight,
   setWhileLocked,
   springNotBackedOff,
   notClamped,
-  // What was thrown away is more than what is missing.
+  // “Discarded” says more than “missing”.
   oldPartRefitted,
   discardedAndNotRenewed,
   nothingToFitOn,

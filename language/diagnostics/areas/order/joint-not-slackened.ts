@@ -4,7 +4,7 @@ import type { Source } from '../../../model/source.ts';
 import { stepBefore } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
-/** The part of a tight joint is taken off without slackening it. A guard, only run down, is not slackened. */
+/** The part of a tight joint is taken off without slackening it. A guard is only run down, and not slackened. */
 export const jointNotSlackened: Rule<{ part: string; source: Source }> = {
   code: 'joint-not-slackened',
   severity: 'error',
@@ -18,7 +18,7 @@ export const jointNotSlackened: Rule<{ part: string; source: Source }> = {
         if (
           cell === undefined ||
           relations.joint(object.name)?.handTightIsFinal === true ||
-          // An adjuster turns in its own thread: what is slackened is its lock.
+          // An adjuster turns in its own thread: its lock is slackened instead.
           layout.adjusters.has(object.name) ||
           !before.may(cell, joint.found | joint.torqued | joint.locked) ||
           !before.may(before.part(object.name).place, place.in)
@@ -31,7 +31,8 @@ export const jointNotSlackened: Rule<{ part: string; source: Source }> = {
           since: before.since[cell],
           cause: `tight:${object.name}:${before.since[cell]}`,
           message: `The ${partWords(program.procedure, object.name)} is still tight when it is taken off.`,
-          help: `Write “slacken ${object.name}” before, with the unit held: a joint breaks loose at its own step, with the tool for it.`,
+          why: 'breaking a joint loose takes its own step, with the unit held and the tool for it named.',
+          help: `Write “slacken ${object.name}” first, while the unit is held.`,
           data: step.call === null ? { part: object.name, source: step.source } : undefined,
         });
       }

@@ -1,7 +1,6 @@
 import { provesThrough } from '../../../analysis/effects.ts';
 import { joint } from '../../../analysis/locations.ts';
-import { isOpenLock } from '../../../analysis/locks.ts';
-import { isLock, loosened, readsUnderPressure } from '../../../analysis/loose-joints.ts';
+import { isLock, isOpenLock, loosened, readsUnderPressure } from '../../../analysis/loose.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import { isGate } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
@@ -30,7 +29,7 @@ export const jointSlackenedThenLeft: Rule = {
             cause,
             message: `The ${words(one.part)} was slackened and is not tight again when pressure comes on.`,
             why: 'it leaks or lets go, and fluid at test pressure goes through skin.',
-            help: `Torque ${one.part} before this step, or take out the step that slackens it.`,
+            help: `Torque ${one.part} before this step, or delete the step that slackens it.`,
           });
         }
       },
@@ -42,9 +41,9 @@ export const jointSlackenedThenLeft: Rule = {
             way,
             since,
             cause,
-            message: `The ${words(one.part)} was slackened, and is neither taken off nor tight again when the unit leaves.`,
+            message: `The ${words(one.part)} was slackened, and is neither off nor tight again when the unit leaves.`,
             why: 'it comes loose on the engine.',
-            help: `${one.handTightIsFinal ? 'Run down' : 'Torque'} ${one.part} again, or take out the step that slackens it.`,
+            help: `${one.handTightIsFinal ? 'Run down' : 'Torque'} ${one.part} again, or delete the step that slackens it.`,
           });
         }
       },

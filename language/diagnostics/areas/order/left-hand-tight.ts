@@ -1,16 +1,15 @@
 import { provesThrough } from '../../../analysis/effects.ts';
-import { isOpenLock } from '../../../analysis/locks.ts';
-import { isLock, loose, loosened, readsUnderPressure } from '../../../analysis/loose-joints.ts';
+import { isLock, isOpenLock, loose, loosened, readsUnderPressure } from '../../../analysis/loose.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A joint that a gate proves through, or that ships, is run down and not torqued. */
+/** A joint that a gate proves through, or that ships, is run down but not torqued. */
 export const leftHandTight: Rule = {
   code: 'left-hand-tight',
   severity: 'error',
   since: '0.1.0',
   unsafe: true,
-  title: 'A joint is run down and not torqued when the unit is tested or leaves.',
+  title: 'A joint is run down but not torqued when the unit is tested or leaves.',
   replay: (replay, report) => {
     const { program, relations } = replay;
     const words = (part: string) => partWords(program.procedure, part);
@@ -41,7 +40,7 @@ export const leftHandTight: Rule = {
             cause,
             message: `The ${words(joint.part)} is only hand-tight when the unit leaves.`,
             why: 'it will come loose on the engine.',
-            help: 'Torque it, or say in the family that hand-tight is final.',
+            help: 'Torque it, or write “hand-tight is final” at the joint in the family.',
           });
         }
       },

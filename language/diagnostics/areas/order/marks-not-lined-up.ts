@@ -6,7 +6,7 @@ import type { Verb } from '../../../model/verbs.ts';
 import { behind } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A part with marks is fitted without a word about them. */
+/** A part with marks is fitted, and the step does not mention them. */
 export const marksNotLinedUp: Rule<{ source: Source }> = {
   code: 'marks-not-lined-up',
   severity: 'error',
@@ -19,19 +19,19 @@ export const marksNotLinedUp: Rule<{ source: Source }> = {
       const [linedUp, fitted] = [named('line-up'), named('fit')];
       for (const step of block.steps) {
         if (!closesUp(step)) continue;
-        // `with marks aligned` is said of the whole step; other words of the author's may say it too.
+        // `with marks aligned` applies to the whole step; the author's own text may say it too.
         if (step.text !== null || step.objects.some((object) => object.marksAligned)) continue;
         for (const object of namedIn(step)) {
           const part = procedure.family.parts.find((other) => other.name === object.name)!;
           if (part.marks === null || linedUp.includes(part.name)) continue;
-          // What was fitted and is then run down has been lined up when it was fitted.
+          // A part that was fitted and is then run down was lined up when it was fitted.
           if (step.verb === 'run-down' && fitted.includes(part.name)) continue;
           report({
             at: step,
             source: object.source,
             cause: `marks:${writtenAt(step)}:${part.base}`,
-            message: `The ${lower(part.title)} has marks (${part.marks}), and this step does not line them up.`,
-            why: 'it goes on in the wrong place as easily as in the right one.',
+            message: `The ${lower(part.title)} has marks (${part.marks}), but this step does not line them up.`,
+            why: 'it goes on in the wrong position as easily as in the right one.',
             help: 'Write “with marks aligned”.',
             data: step.call === null ? { source: step.objects.at(-1)!.source } : undefined,
           });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { check, checkExample } from '../../../../tests/fixtures/example-pages.ts';
+import { instead, procedureWith } from '../../../../tests/fixtures/sound-procedure.ts';
 import { fullMessage } from '../../../model/diagnostic.ts';
-import { check, checkExample } from '../../example-pages.ts';
-import { instead, procedureWith } from '../../sound-procedure.ts';
 import { order } from './index.ts';
 
 const codes: readonly string[] = order.map((rule) => rule.code);
@@ -72,7 +72,7 @@ ${more}}
     expect(inExample(stack(''))).toEqual(['– needle-not-loaded']);
   });
 
-  it('one that a cap or an adjuster holds, or that stands against a part beside it', () => {
+  it('one that a cap or an adjuster holds, or that rests against a part beside it', () => {
     expect(inExample(stack('', '  part cap "Cap" on body holds seat\n'))).toEqual([]);
     expect(inExample(stack('', '  adjuster seat sets opening\n'))).toEqual([]);
     expect(inExample(stack(', in sleeve', '  part sleeve "Sleeve" in body\n').replace('spring  ,', 'spring'))).toEqual(
@@ -109,7 +109,7 @@ describe('joint-slackened-then-left. Not:', () => {
     expect(found(procedureWith({ teardown: split }))).toEqual([]);
   });
 
-  it('is told once, and only on the way on which it is so', () => {
+  it('is reported once, and only on the path where it happens', () => {
     const weeping = (torque: string) =>
       procedureWith({
         prove: instead('reshim (3 times)', 'tighten, reshim (3 times)'),
@@ -142,7 +142,7 @@ describe('union-left-hand-tight. Not:', () => {
   });
   const torque = '      torque union to 45 N·m ±5 with TW-80\n';
 
-  it('one that is torqued; one that is not is told once', () => {
+  it('one that is torqued; one that is not is reported once', () => {
     expect(found(procedureWith(change(torque)))).toEqual([]);
     expect(found(procedureWith(change('')))).toEqual(['7.3 union-left-hand-tight']);
   });
@@ -203,7 +203,7 @@ describe('discarded-and-not-renewed. Not:', () => {
     expect(found(discarded('      discard spring\n      renew spring\n      rinse spring in cal-oil\n'))).toEqual([]);
   });
 
-  it('is told once, however much is built on the empty place', () => {
+  it('is reported once, however much is built on the empty place', () => {
     const text = procedureWith({
       build: (sound) =>
         sound.replace('      clamp body\n', '      discard spacer\n      clamp body\n').replace(' spacer located,', ''),
@@ -211,7 +211,7 @@ describe('discarded-and-not-renewed. Not:', () => {
     expect(found(text)).toEqual(['6.6 discarded-and-not-renewed']);
   });
 
-  it('is told at the end where nothing closes over it', () => {
+  it('is reported at the end where nothing closes over it', () => {
     const clip = {
       family: instead('  part washer', '  part clip   "Pipe clip"        on body\n  part washer'),
       finish: instead('      fit washer\n', '      fit washer\n      discard clip\n'),
@@ -315,7 +315,7 @@ describe('new-part-not-washed. Not:', () => {
     expect(found(procedureWith({ build: tried }))).toEqual([]);
   });
 
-  it('is told once, and not as dirty besides, on the way of the repair', () => {
+  it('is reported once, and not as dirty besides, on the path of the repair', () => {
     const text = procedureWith({
       prove: instead('reshim (3 times)', 'reshim (3 times), renew-nozzle (once)'),
       repairs: (sound) =>
@@ -340,7 +340,7 @@ describe('not-checked-free. Not:', () => {
     expect(ofRule('not-checked-free', text)).toEqual([]);
   });
 
-  it('a part that is only felt before is told at the torque', () => {
+  it('a part that is only felt before is reported at the torque', () => {
     const text = procedureWith({
       family,
       build: instead('      clamp body\n', `${feel}      clamp body\n`),
@@ -426,7 +426,7 @@ describe('spring-not-backed-off. Not:', () => {
     expect(inExample(renewed(opened + set))).toEqual([]);
   });
 
-  it('is told once, on the way of the repair, for slackening and torque together', () => {
+  it('is reported once, on the path of the repair, for slackening and torque together', () => {
     expect(inExample(renewed(opened.replace('   back-off screw', '') + set))).toEqual(['R2.5 spring-not-backed-off']);
   });
 
@@ -485,12 +485,12 @@ repair ask { do "Ask the lead" }
     expect(inExample(two)).toEqual([]);
   });
 
-  it('a lock that is never tightened is one finding, and the lock nut is not told besides', () => {
+  it('a lock that is never tightened is one finding, and the lock nut is not reported besides', () => {
     const open = tester(setAndLock.replace('  relieve    lock lock-nut to 30 N·m ±3\n', '')) + turn;
     expect(inExample(open)).toEqual(['1.6 reading-before-lock']);
   });
 
-  it('is told for the repair where it is forgotten there', () => {
+  it('is reported for the repair where it is forgotten there', () => {
     const open = tester(setAndLock) + turn.replace('  relieve    lock lock-nut to 30 N·m ±3\n', '');
     expect(
       checkExample(open)

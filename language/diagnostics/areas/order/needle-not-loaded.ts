@@ -5,14 +5,14 @@ import type { Family, Part } from '../../../model/family.ts';
 import type { Rule } from '../../rule.ts';
 
 /**
- * A stack that stands on a chosen shim presses on nothing: no part of it bears on, holds or is held by anything. What
- * bears on nothing rightly, as a washer or a filter, has no shim under it.
+ * A stack on a chosen shim presses on nothing: no part of it presses on, holds or is held by anything. A part that rightly
+ * presses on nothing, as a washer or a filter, has no shim under it.
  */
 export const needleNotLoaded: Rule = {
   code: 'needle-not-loaded',
   severity: 'error',
   since: '0.2.0',
-  title: 'A stack on a chosen shim presses on nothing: what its spring loads is not said.',
+  title: 'A stack on a chosen shim presses on nothing: what its spring loads is not declared.',
   family(family, report) {
     const relations = new Relations(family);
     for (const shim of family.parts) {
@@ -28,7 +28,7 @@ export const needleNotLoaded: Rule = {
       });
     }
 
-    /** It passes the load on, or stands against something beside the stack. A shim on top is a stop, and carries none. */
+    /** It passes the load on, or rests against something beside the stack. A shim on top is a stop and carries no load. */
     function reaches(part: Part, stack: readonly Part[]): boolean {
       const [shim] = stack;
       if (part.bearsOn.length > 0 && (part === shim || part.chosenFrom === null)) return true;
@@ -41,7 +41,7 @@ export const needleNotLoaded: Rule = {
       );
     }
 
-    /** A shim with nothing on it, on a part that itself presses on something: it is there as a stop. */
+    /** A shim with nothing on it, on a part that itself presses on something: it serves as a stop. */
     function hangsInTheAir(shim: Part): boolean {
       return (
         !reaches(shim, [shim]) &&
@@ -51,7 +51,7 @@ export const needleNotLoaded: Rule = {
   },
 };
 
-/** A part and all that stands on it, from the bottom up. */
+/** A part and everything that rests on it, from the bottom up. */
 function stackOn(bottom: Part, relations: Relations): Part[] {
   const stack = [bottom];
   for (const part of stack) {
@@ -60,7 +60,7 @@ function stackOn(bottom: Part, relations: Relations): Part[] {
   return stack;
 }
 
-/** All that a part stands on, down to the body. */
+/** Everything that a part rests on, down to the body. */
 function supportsOf(part: Part, relations: Relations): Set<string> {
   const below = new Set(restsOn(part));
   for (const name of below) for (const under of restsOn(relations.part(name))) below.add(under);
@@ -69,19 +69,19 @@ function supportsOf(part: Part, relations: Relations): Set<string> {
 
 function loadsNothing(family: Family, shim: Part, stack: readonly Part[]): Statement {
   const [bear, them] = stack.length > 1 ? ['bear', 'them'] : ['bears', 'it'];
-  // What a spring's load is most likely for: a part that is matched to the one in which it lies.
+  // What a spring most likely loads: a part that is matched to the one that it lies in.
   const needle = family.parts.find((part) => part.in.some((outer) => part.matchedTo.includes(outer)));
   return {
     message: `The ${listed(stack.map((part) => lower(part.title)))} on the ${lower(shim.title)} ${bear} on nothing, and nothing holds ${them}.`,
-    why: `the spring would load nothing, and a build without ${them} would close unnoticed.`,
-    help: `Say at ${stack.at(-1)!.base} what it presses on${needle === undefined ? '' : `, such as “bears on ${needle.base}”`}.`,
+    why: `the spring would load nothing, and a unit closed without ${them} would go unnoticed.`,
+    help: `At part ${stack.at(-1)!.base}, write what it presses on${needle === undefined ? '' : `, such as “bears on ${needle.base}”`}.`,
   };
 }
 
 function setsNothing(shim: Part): Statement {
   return {
     message: `The ${lower(shim.title)} bears on nothing, and nothing holds it.`,
-    why: 'it would set nothing, and a build without it would close unnoticed.',
-    help: `Say at ${shim.base} what it comes against, with “bears on”.`,
+    why: 'it would set nothing, and a unit closed without it would go unnoticed.',
+    help: `At part ${shim.base}, write “bears on” and the part that it comes up against.`,
   };
 }

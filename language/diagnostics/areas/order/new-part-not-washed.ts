@@ -6,7 +6,7 @@ import { closesUp, namedIn, own } from '../../../model/steps.ts';
 import { stepBefore } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A new part is fitted as it comes out of its bag or the drawer, in preservative. */
+/** A new part is fitted straight from its bag or the drawer, in preservative. */
 export const newPartNotWashed: Rule<{ rinse: string; source: Source }> = {
   code: 'new-part-not-washed',
   severity: 'error',
@@ -16,14 +16,14 @@ export const newPartNotWashed: Rule<{ rinse: string; source: Source }> = {
     step({ step, before, way }) {
       if (!closesUp(step)) return;
       const { procedure } = program;
-      /** New parts by the step since which they are so: one cause, one finding. */
+      /** New parts by the step that made them new: one cause, one finding. */
       const bySince = new Map<number, { names: string[]; source: Source }>();
       for (const object of namedIn(step)) {
         if (before.mustBeIn(object.name)) continue;
         const onto = restsOn(relations.part(object.name)).filter((name) => before.mayBeIn(name));
         for (const name of [object.name, ...onto]) {
           const cells = before.part(name);
-          // One that may be dirty besides is reported as dirty. A new one out of the kit comes clean in its bag.
+          // A part that may also be dirty is reported as dirty. A new one from the kit comes clean in its bag.
           if (!before.may(cells.dirt, dirt.preserved) || before.may(cells.dirt, unclean)) continue;
           if (own(step, 'readyToFit') === true || relations.part(name).readyToFit) continue;
           if (before.must(cells.place, place.gone) && relations.part(name).renewed) continue;
@@ -43,8 +43,8 @@ export const newPartNotWashed: Rule<{ rinse: string; source: Source }> = {
           since,
           cause: `dirty:${since}`,
           message: `The new ${partsWords(procedure, names)} ${names.length > 1 ? 'go' : 'goes'} in with the preservative still on.`,
-          why: 'it gums the lapped fits and holds grit.',
-          help: `Write “rinse ${bases}${oil === undefined ? '' : ` in ${oil.name}`}” before, or “ready to fit” if it comes clean in its bag.`,
+          why: 'it gums up lapped fits and holds grit.',
+          help: `Write “rinse ${bases}${oil === undefined ? '' : ` in ${oil.name}`}” before this step, or “ready to fit” if ${names.length > 1 ? 'they come' : 'it comes'} clean in a bag.`,
           data:
             step.call === null && oil !== undefined
               ? { rinse: `rinse ${bases} in ${oil.name}`, source: step.source }
@@ -54,6 +54,6 @@ export const newPartNotWashed: Rule<{ rinse: string; source: Source }> = {
     },
   }),
   fix({ rinse, source }) {
-    return { title: 'Rinse it before', safe: false, edits: [stepBefore(source, rinse)] };
+    return { title: 'Rinse it first', safe: false, edits: [stepBefore(source, rinse)] };
   },
 };

@@ -7,15 +7,15 @@ import type { Source } from '../../../model/source.ts';
 import { behind } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
-/** From so many fasteners on a face up, their order counts. */
+/** From this many fasteners on a face, their order matters. */
 const manyFasteners = 4;
 
-/** Four or more fasteners on one face are torqued in one step, with no word about their order. */
+/** Four or more fasteners on one face are torqued in one step, and no order is given. */
 export const noTighteningPattern: Rule<{ source: Source }> = {
   code: 'no-tightening-pattern',
   severity: 'warning',
   since: '0.2.0',
-  title: 'Four or more fasteners on one face are torqued with no word about their order.',
+  title: 'Four or more fasteners on one face are torqued, and no order is given.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {
       for (const step of block.steps) {
@@ -26,8 +26,8 @@ export const noTighteningPattern: Rule<{ source: Source }> = {
           report({
             at: step,
             cause: `pattern:${writtenAt(step)}:${pressed}`,
-            message: `${count} fasteners pull the ${lower(title)} down, and nothing says in which order.`,
-            why: 'pulled up on one side first it tilts, warps and leaks on the other.',
+            message: `${count} fasteners hold the ${lower(title)} down, but nothing says in which order they are torqued.`,
+            why: 'tightened on one side first, it tilts, warps and leaks on the other side.',
             help: 'Write “in cross pattern”, or the order in quotes.',
             data: step.call === null ? { source: step.objects.at(-1)!.source } : undefined,
           });
@@ -40,7 +40,7 @@ export const noTighteningPattern: Rule<{ source: Source }> = {
   },
 };
 
-/** How many of the fasteners of a step pull each part down. A valve holder pulls down a valve of its own. */
+/** How many of the fasteners of a step hold each part down. A valve holder holds down a valve of its own. */
 function fastenersByPart(procedure: Procedure, step: Step): Map<string, number> {
   const { family } = procedure;
   const counts = new Map<string, number>();
@@ -53,7 +53,7 @@ function fastenersByPart(procedure: Procedure, step: Step): Map<string, number> 
   return counts;
 }
 
-/** What a fastener pulls down: what it holds, or else what it goes on or through besides the part it is joined to. */
+/** What a fastener holds down: what it holds, or else what it goes on or through besides the part it is joined to. */
 function pressedBy(part: Part, to: string): readonly string[] {
   return part.holds.length > 0 ? part.holds : restsOn(part).filter((under) => under !== to);
 }

@@ -1,38 +1,38 @@
+import { variantParts } from '../../../analysis/assembly.ts';
 import type { Way } from '../../../analysis/flow-analysis.ts';
 import { flag } from '../../../analysis/locations.ts';
 import { partWords } from '../../../analysis/prose.ts';
-import { variantParts } from '../../../analysis/variant-parts.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Step } from '../../../model/procedure.ts';
 import { own } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A part that must move is not felt to move after the last joint over it was tightened. */
+/** A part that must move freely is not checked for that after the last joint over it was tightened. */
 export const notCheckedFree: Rule = {
   code: 'not-checked-free',
   severity: 'error',
   since: '0.2.0',
-  title: 'A part that must move is not felt to move after the last joint over it was tightened.',
+  title: 'A part that must move freely is not checked for that after the last joint over it was tightened.',
   replay: (replay, report) => {
     const { program, layout, relations } = replay;
     const { procedure } = program;
     const mine = variantParts(replay);
     const felt = procedure.stages.flatMap((stage) => stage.steps).filter((step) => own(step, 'moves') != null);
-    /** A check holds until what it proves through is touched: after a repair it must be made again. */
+    /** A check holds until what it proves through is changed: after a repair it must be made again. */
     const mend = (name: string, shut: Step | null, way: Way) => {
       const { base, moves } = relations.part(name);
       const check = felt.find((step) => step.objects.some((object) => object.name === name));
       const joint = shut?.objects[0]?.name;
       return way.repair === null || check === undefined || joint === undefined
-        ? `Write “check ${base} ${moves} "…"” after this, with how it feels.`
-        : `Write “proves through ${joint}” in the check at ${check.number}, so that the unit goes back to it, or check it here.`;
+        ? `After this, write “check ${base} ${moves} "…"” with how it should feel.`
+        : `Write “proves through ${joint}” in the check at ${check.number}, so that the unit goes back to it, or check the part here.`;
     };
     return {
       end({ state, way, last, block }) {
         for (const [name, cell] of layout.moved) {
           if (!mine(name) || !state.may(cell, flag.no) || !state.mayBeIn(name)) continue;
           const over = [name, ...relations.closedBy(name).map((joint) => joint.part)];
-          // Untouched parts of a partial job move as they did when the unit came in.
+          // Parts that a partial job does not touch move as they did when the unit came in.
           const since = Math.max(
             state.since[state.part(name).place]!,
             ...over.flatMap((joint) => layout.joints.get(joint) ?? []).map((joint) => state.since[joint]!),
@@ -46,8 +46,8 @@ export const notCheckedFree: Rule = {
             way,
             allow: part.allow,
             cause: `moves:${name}:${'verb' in at ? writtenAt(at) : since}`,
-            message: `The ${partWords(procedure, name)} must move free, and after this no step feels whether it does.`,
-            why: 'a joint pulled up can bind it, and it sticks on the engine.',
+            message: `The ${partWords(procedure, name)} must move freely, but no step after this checks whether it does.`,
+            why: 'a tightened joint can bind it, and then it sticks on the engine.',
             help: `${mend(name, shut?.kind === 'step' ? shut.step : null, way)}`,
           });
         }

@@ -2,7 +2,7 @@ import { flag, port } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
 
-/** Broken loose or torqued with nothing that holds the unit: clamp, fixture, spanner. */
+/** Broken loose or torqued with nothing holding the unit: no clamp, fixture or wrench. */
 export const notClamped: Rule = {
   code: 'not-clamped',
   severity: 'error',
@@ -27,8 +27,8 @@ export const notClamped: Rule = {
           program.procedure,
           step.objects.map((object) => object.name),
         )} is ${step.verb === 'slacken' ? 'broken loose' : 'tightened'}.`,
-        why: `${step.verb === 'slacken' ? 'it turns in the hand and the spanner slips' : 'it turns in the hand, and the torque is not what the wrench shows'}.`,
-        help: 'Clamp it before, or write “held by "…"” in this step.',
+        why: `${step.verb === 'slacken' ? 'it turns in the hand, and the wrench slips' : 'it turns in the hand, and the torque is not what the wrench shows'}.`,
+        help: 'Clamp it first, or write “held by "…"” in this step.',
       });
     },
   }),

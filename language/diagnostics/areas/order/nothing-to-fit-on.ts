@@ -1,11 +1,11 @@
+import { builtUpsideDown } from '../../../analysis/assembly.ts';
 import { place } from '../../../analysis/locations.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
-import { builtUpsideDown } from '../../../analysis/upside-down.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
-/** Fitted before what it rests on. Within one step parts go together in an order that allows it. */
+/** Fitted before the part that it rests on. Within one step parts go together in an order that works. */
 export const nothingToFitOn: Rule = {
   code: 'nothing-to-fit-on',
   severity: 'error',
@@ -20,7 +20,7 @@ export const nothingToFitOn: Rule = {
       for (const object of objects) {
         const part = relations.part(object.name);
         if (before.mustBeIn(object.name)) continue;
-        // A sub-assembly in the hand: what it goes on may be off too, if it goes in together with it later.
+        // A sub-assembly in the hand: the part under it may be off too, if both go in together later.
         const missing = [...restsOn(part), ...part.holds].filter(
           (under) =>
             !together.includes(under) &&
@@ -35,13 +35,14 @@ export const nothingToFitOn: Rule = {
           cause: `missing:${missing[0]}:${before.since[before.part(missing[0]!).place]}`,
           since: before.since[before.part(missing[0]!).place],
           message: `The ${partWords(program.procedure, object.name)} goes on the ${partsWords(program.procedure, missing)}, which ${missing.length > 1 ? 'are' : 'is'} not in place yet.`,
-          help: `Fit ${missing.length > 1 ? 'those' : 'that'} before, or in the same step.`,
+          why: 'there is nothing to fit it on, and the bench hand stops or guesses what is missing.',
+          help: `Fit ${missing.length > 1 ? 'those' : 'that'} first, or in the same step.`,
         });
       }
 
       /**
-       * Put into or onto a part that is itself in the hand, as a needle into its nozzle: a sub-assembly. What goes into
-       * a bore is no carrier: nothing is put under what is in the bore already.
+       * Put into or onto a part that is itself in the hand, as a needle into its nozzle: a sub-assembly. A part that
+       * goes into a bore carries nothing: nothing can be put under what is already in the bore.
        */
       function assembledInHand(name: string, under: string): boolean {
         const carrier = relations.part(under);

@@ -24,7 +24,7 @@ export const oldPartRefitted: Rule = {
         if (step.verb !== 'fit' && step.verb !== 'run-down') return;
         const old = namedIn(step).filter((object) => isOld(object, before));
         const sinceOf = ({ name }: StepObject) => before.since[before.part(name).place]!;
-        /** What came off at one step is one slip. */
+        /** Parts that came off at one step are one mistake. */
         const told = new Set<string>();
         for (const object of old) {
           const since = sinceOf(object);
@@ -45,13 +45,14 @@ export const oldPartRefitted: Rule = {
             cause: `old:${names[0]}:${since}`,
             ...(renewed
               ? {
-                  message: `The ${words} ${several ? 'are' : 'is'} always renewed, but the old ${several ? 'ones' : 'one'}, only taken off, ${several ? 'go' : 'goes'} back in.`,
-                  why: 'it will leak.',
-                  help: `Write discard where ${several ? 'they come' : 'it comes'} off, or renew ${names.join(', ')} before this step.`,
+                  message: `The ${words} ${several ? 'are' : 'is'} always renewed, but the old ${several ? 'ones go' : 'one goes'} back in.`,
+                  why: 'a used one does not seal or hold a second time.',
+                  help: `Write “discard” instead of “remove” where ${several ? 'they come' : 'it comes'} off, or write “renew ${names.join(', ')}” before this step.`,
                 }
               : {
-                  message: `The ${words} ${several ? 'were' : 'was'} discarded and there is no new one.`,
-                  help: `Write “renew ${names.join(', ')}” before this step; if the old one is good, write remove instead of discard.`,
+                  message: `The ${words} ${several ? 'were' : 'was'} discarded, and there is no new one to fit.`,
+                  why: 'the scrapped one goes back in, or the unit waits for a new one.',
+                  help: `Write “renew ${names.join(', ')}” before this step. If the old one is good, write remove instead of discard.`,
                 }),
           });
         }

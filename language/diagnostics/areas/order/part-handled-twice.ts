@@ -1,11 +1,11 @@
-import { bareFaces } from '../../../analysis/bare-faces.ts';
-import { inPlaceCause } from '../../../analysis/in-place.ts';
+import { inPlaceCause } from '../../../analysis/assembly.ts';
 import { joint, place } from '../../../analysis/locations.ts';
+import { bareFaces } from '../../../analysis/openings.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import { namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
-/** Taken off when it is off, fitted when it is in place, or run down when it is torqued. */
+/** Taken off while it is off, fitted while it is in place, or run down while it is torqued. */
 export const partHandledTwice: Rule = {
   code: 'part-handled-twice',
   severity: 'error',
@@ -44,21 +44,22 @@ export const partHandledTwice: Rule = {
         source: first.source,
         way,
         since,
-        // A guard that was never put on is told where its face is bare.
+        // A guard that was never put on is reported where its face is bare.
         cause:
           bareFaces(replay, before).find(({ face }) => off && face.guardedBy === first.name)?.cause ??
-          // Fitted while it is on: what should have taken it off is the slip.
+          // Fitted while it is on: the mistake is the step that should have taken it off.
           (step.verb === 'fit' ? inPlaceCause(relations, before, first.name) : null) ??
-          // Run down when it is tight: what is loose after it is the same slip.
+          // Run down while it is tight: what is loose afterwards is the same mistake.
           (step.verb === 'run-down' ? `loose:${first.name}:${at}` : `twice:${step.number}`),
         message: `The ${partsWords(
           program.procedure,
           twice.map((object) => object.name),
-        )} ${twice.length > 1 ? 'are' : 'is'} ${already} already.`,
-        help: `${step.verb === 'run-down' ? 'Slacken it before' : 'Take this out'}, or put in the step that is missing between.`,
+        )} ${twice.length > 1 ? 'are' : 'is'} already ${already}.`,
+        why: 'the bench hand looks for what is not there, and wonders which step was left out.',
+        help: `${step.verb === 'run-down' ? 'Slacken it first' : 'Delete this'}, or add the missing step in between.`,
       });
 
-      /** A part in its sub-assembly is taken out of it by name, unless the whole is taken off again. */
+      /** A part in its sub-assembly is taken out of it by name, unless the whole sub-assembly is taken off again. */
       function carrierGoes(name: string): boolean {
         return step.objects.some((other) => other.name !== name && relations.part(name).in.includes(other.name));
       }

@@ -5,17 +5,17 @@ import { namedIn, own } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /**
- * A part was sent or kept somewhere, no step names it there or brings it, and it is fitted at another station. A tray
- * kept where the unit never goes is a store: from there a part is fetched when it is wanted.
+ * A part was sent or kept somewhere, no step names it there or brings it back, and it is fitted at another station. A
+ * tray kept where the unit never goes is a store: a part is fetched from there when it is needed.
  */
 export const partLeftBehind: Rule = {
   code: 'part-left-behind',
   severity: 'warning',
   since: '0.2.0',
-  title: 'A part is fitted at one station while it stands at another, from where no step brings it.',
+  title: 'A part is fitted at one station while it is at another, and no step brings it over.',
   replay: ({ program, layout, relations }, report) => {
     const { procedure, points } = program;
-    /** Whether the step by which a part came to where it stands left it on the unit's way. */
+    /** Whether the step that put a part where it is left it where the unit passes. */
     const wasLeft = (since: number) => {
       const point = points[since];
       if (point?.kind !== 'step') return false;
@@ -27,7 +27,7 @@ export const partLeftBehind: Rule = {
         if (step.verb !== 'fit' && step.verb !== 'run-down') return;
         const [here] = layout.wordsOf(layout.unit.station, before.get(layout.unit.station) & ~1);
         if (here === undefined) return;
-        /** Parts that stand elsewhere, by the step that put them there: one cause, one finding. */
+        /** Parts that are elsewhere, by the step that put them there: one cause, one finding. */
         const bySince = new Map<number, { objects: StepObject[]; there: string }>();
         for (const object of namedIn(step)) {
           const cells = before.part(object.name);
@@ -40,7 +40,7 @@ export const partLeftBehind: Rule = {
         }
         for (const [since, { objects, there }] of bySince) {
           const names = objects.map((object) => object.name);
-          const [stand, they, them] = names.length > 1 ? ['stand', 'they are', 'them'] : ['stands', 'it is', 'it'];
+          const [are, they, them] = names.length > 1 ? ['are', 'they are', 'them'] : ['is', 'it is', 'it'];
           const bases = [...new Set(names.map((name) => relations.part(name).base))].join(', ');
           report({
             at: step,
@@ -48,9 +48,9 @@ export const partLeftBehind: Rule = {
             way,
             since,
             cause: `behind:${since}`,
-            message: `The ${partsWords(procedure, names)} ${stand} at ${stationWords(procedure, there)} when ${they} fitted at ${stationWords(procedure, here)}, and no step brings ${them}.`,
-            why: 'the hand reaches into an empty tray.',
-            help: `Write “send ${bases} to ${here}” where the work on ${them} is done.`,
+            message: `The ${partsWords(procedure, names)} ${are} at ${stationWords(procedure, there)} when ${they} fitted at ${stationWords(procedure, here)}, and no step brings ${them} over.`,
+            why: 'the bench hand reaches into an empty tray.',
+            help: `Write “send ${bases} to ${here}” after the work on ${them} is done.`,
           });
         }
       },

@@ -1,6 +1,6 @@
+import { variantParts } from '../../../analysis/assembly.ts';
 import { place } from '../../../analysis/locations.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
-import { variantParts } from '../../../analysis/variant-parts.ts';
 import type { Part } from '../../../model/family.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -41,7 +41,7 @@ export const partLeftOut: Rule = {
           (part) => !part.suppliedLoose && mine(part.name) && state.may(state.part(part.name).place, out | place.trial),
         );
         const since = (part: Part) => state.since[state.part(part.name).place]!;
-        // What went out at one step and stands the same way is one slip.
+        // Parts that came off at one step and are in the same state are one mistake.
         for (const [, parts] of groupBy(missing, (part) => `${since(part)} ${standsAs(part)}`)) {
           const [first] = parts as [Part, ...Part[]];
           const several = parts.length > 1;
@@ -56,7 +56,7 @@ export const partLeftOut: Rule = {
               parts.map(({ name }) => name),
             )} ${several ? 'are' : 'is'} ${standsAs(first)}.`,
             why: `the unit would leave without ${several ? 'them' : 'it'}.`,
-            help: `${several ? 'Fit them, or say in the family that they are' : 'Fit it, or say in the family that it is'} supplied loose.`,
+            help: `${several ? 'Fit them, or write “supplied loose” at these parts' : 'Fit it, or write “supplied loose” at the part'} in the family.`,
           });
         }
 

@@ -10,7 +10,7 @@ export const partNotLocated: Rule<{ source: Source }> = {
   code: 'part-not-located',
   severity: 'warning',
   since: '0.1.0',
-  title: 'A part that something locates is fitted without a word about it.',
+  title: 'A part that something locates is fitted, and the step does not say “located”.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {
       for (const step of block.steps) {
@@ -22,8 +22,8 @@ export const partNotLocated: Rule<{ source: Source }> = {
             at: step,
             source: object.source,
             cause: `located:${writtenAt(step)}:${object.name}`,
-            message: `The ${lower(part.title)} is located by ${part.locatedBy}, and this step does not say so.`,
-            why: 'forced on out of place it shears a dowel or is torqued askew.',
+            message: `The ${lower(part.title)} is located by ${part.locatedBy}, but this step does not say so.`,
+            why: 'forced on out of position, it shears a dowel or gets torqued crooked.',
             help: `Write “${part.base} located”.`,
             data: step.call === null ? { source: object.source } : undefined,
           });

@@ -1,11 +1,11 @@
-import { inPlaceCause } from '../../../analysis/in-place.ts';
+import { inPlaceCause } from '../../../analysis/assembly.ts';
 import { place } from '../../../analysis/locations.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import { namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
-/** Taken off while something that lies on it or holds it is in place. A list comes apart in its own order. */
+/** Taken off while something that lies on it or holds it is in place. A list in one step comes apart in any order. */
 export const partStillHeld: Rule = {
   code: 'part-still-held',
   severity: 'error',
@@ -20,7 +20,7 @@ export const partStillHeld: Rule = {
         if (!before.may(before.part(name).place, place.in | place.trial)) continue;
         const inside = relations.inside(name).map((part) => part.name);
         const closing = relations.closedBy(name).map((joint) => joint.part);
-        // What its stack bears on lies over it, as a nozzle with its needle over the spring in the bore.
+        // What its stack presses on lies over it, as a nozzle with its needle over the spring in the bore.
         const over = [...relations.bornBy(name)].filter((loaded) =>
           [loaded, ...restsOn(relations.part(loaded))].every(
             (part) => before.mayBeIn(part) && !together.includes(part),

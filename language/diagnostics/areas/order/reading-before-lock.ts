@@ -1,15 +1,15 @@
 import { provesThrough } from '../../../analysis/effects.ts';
 import { adjuster as setting } from '../../../analysis/locations.ts';
-import { openLocks } from '../../../analysis/locks.ts';
+import { openLocks } from '../../../analysis/loose.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A test is read while an adjuster is set and its lock is not tight. */
+/** A test is read while an adjuster is set but its lock is not tight. */
 export const readingBeforeLock: Rule = {
   code: 'reading-before-lock',
   severity: 'error',
   since: '0.2.0',
-  title: 'A test is read while an adjuster is set and not locked.',
+  title: 'A test is read while an adjuster is set but not locked.',
   replay: (replay, report) => ({
     step({ step, before, way }) {
       if (step.verb !== 'test') return;
@@ -21,8 +21,8 @@ export const readingBeforeLock: Rule = {
           way,
           since,
           cause,
-          message: `The ${words(adjuster.part)} is set and not locked when ${step.gate.test} is tested.`,
-          why: `tightening the ${words(lock)} moves it, and the figure on the sheet is not what leaves.`,
+          message: `The ${words(adjuster.part)} is set but not locked when ${step.gate.test} is tested.`,
+          why: `tightening the ${words(lock)} moves it, and the unit leaves with another figure than the sheet shows.`,
           help: `Write “lock ${lock}” before this test.`,
         });
       }

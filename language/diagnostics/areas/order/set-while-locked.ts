@@ -12,7 +12,7 @@ export const setWhileLocked: Rule = {
   replay: ({ program, layout }, report) => ({
     step({ step, block, before, way }) {
       if (step.verb !== 'set' && step.verb !== 'back-off') return;
-      // Where a repair sends the unit back to is no slip of this step.
+      // A repair that sends the unit back here in the wrong state is not a mistake of this step.
       if (way.repair !== null && way.repair !== block) return;
       const { procedure } = program;
       for (const object of step.objects) {
@@ -27,8 +27,8 @@ export const setWhileLocked: Rule = {
           since: before.since[cell],
           cause: `lock-tight:${lock}:${writtenAt(step)}`,
           message: `The ${partWords(procedure, lock)} is still tight when the ${partWords(procedure, object.name)} is turned.`,
-          why: 'it does not turn, or its thread and slot give.',
-          help: `Write “slacken ${lock}” before, with the pressure off.`,
+          why: 'it does not turn, or its thread or slot gives way.',
+          help: `Write “slacken ${lock}” before this step, with the pressure off.`,
         });
       }
     },

@@ -1,4 +1,4 @@
-import { openLocks, turned } from '../../../analysis/locks.ts';
+import { openLocks, turned } from '../../../analysis/loose.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -20,7 +20,7 @@ export const settingNotLocked: Rule = {
           cause,
           message: `The ${words(adjuster.part)} is not locked when the unit leaves.`,
           why: 'it turns by itself on the engine, and the setting is lost.',
-          help: `Write “lock ${lock}”, with its torque, after it is set.`,
+          help: `After it is set, write “lock ${lock}” with its torque.`,
         });
       }
     },

@@ -7,8 +7,8 @@ import { stepBefore } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
 /**
- * A joint is slackened or torqued while an adjuster still loads, through its spring, what the joint closes over. One
- * that is just fitted and not set has no load yet.
+ * A joint is slackened or torqued while an adjuster still loads, through its spring, what the joint closes over. An
+ * adjuster that is only fitted, and not set, has no load yet.
  */
 export const springNotBackedOff: Rule<{ backOff: string; source: Source }> = {
   code: 'spring-not-backed-off',
@@ -18,9 +18,9 @@ export const springNotBackedOff: Rule<{ backOff: string; source: Source }> = {
   replay: ({ program, layout, relations }, report) => {
     const { procedure } = program;
     const springs = procedure.family.adjusters.map((one) => springOf(one.part, relations));
-    /** Loads that were reported when the joint was slackened: that it is torqued again under them is the same slip. */
+    /** Loads that were reported when the joint was slackened: torquing it again under them is the same mistake. */
     const told = new Set<string>();
-    /** Backed off, it has to be set again: where nothing does, that is to be written too. */
+    /** Once backed off, it has to be set again: where no step does that, it has to be written too. */
     const isSet = (adjuster: string) =>
       allSteps(procedure).some(({ verb, objects }) => verb === 'set' && objects.some(({ name }) => name === adjuster));
     return {
@@ -45,8 +45,8 @@ export const springNotBackedOff: Rule<{ backOff: string; source: Source }> = {
               since,
               cause: `load:${adjuster}:${writtenAt(step)}`,
               message: `The ${partWords(procedure, adjuster)} still loads the ${partsWords(procedure, pressed)} when the ${partWords(procedure, object.name)} is ${step.verb === 'slacken' ? 'slackened' : 'torqued'}.`,
-              why: `${step.verb === 'slacken' ? 'the spring pushes it aside until the last thread' : 'it cannot lie square under that load while the joint is pulled up'}, and it bends.`,
-              help: `Write “back-off ${relations.part(adjuster).base}” before.`,
+              why: `${step.verb === 'slacken' ? 'the spring pushes it aside down to the last thread' : 'it cannot sit square under that load while the joint is tightened'}, and it bends.`,
+              help: `Write “back-off ${relations.part(adjuster).base}” before this step.`,
               data:
                 step.call === null && isSet(adjuster)
                   ? { backOff: `back-off ${relations.part(adjuster).base}`, source: step.source }
@@ -62,12 +62,12 @@ export const springNotBackedOff: Rule<{ backOff: string; source: Source }> = {
   },
 };
 
-/** What hangs on an adjuster: its spring with what that stands on and what stands on it, and the parts that this loads. */
+/** What depends on an adjuster: its spring, what that rests on and what rests on it, and the parts that these load. */
 function springOf(adjuster: string, relations: Relations) {
   const chain = new Set<string>();
   const down = (name: string) => {
     const part = relations.part(name);
-    // The body carries the spring; it is no part of its chain.
+    // The body carries the spring; it is not part of the chain.
     if (chain.has(name) || (restsOn(part).length === 0 && name !== adjuster)) return;
     chain.add(name);
     for (const under of [...restsOn(part), ...part.holds]) down(under);

@@ -25,8 +25,9 @@ export const stillClamped: Rule = {
             way,
             since,
             cause: `clamped:${since}`,
-            message: 'The unit is clamped already.',
-            help: 'Unclamp it before, or take this out.',
+            message: 'The unit is already clamped.',
+            why: 'the bench hand has to guess whether to clamp it another way.',
+            help: 'Unclamp it first, or delete this.',
           });
         }
         if (step.verb === 'unclamp' && before.may(layout.unit.clamped, flag.no)) {
@@ -35,8 +36,9 @@ export const stillClamped: Rule = {
             way,
             since,
             cause: `not-clamped:${since}`,
-            message: 'The unit is not clamped here, so there is nothing to undo.',
-            help: 'Take this out, or put in the clamp that is missing before.',
+            message: 'The unit is not clamped here, so there is nothing to unclamp.',
+            why: 'a step that needed the clamp may have been done without it.',
+            help: 'Delete this, or add the missing clamp step before it.',
           });
         }
       },
@@ -44,11 +46,16 @@ export const stillClamped: Rule = {
         const words = stationWords(program.procedure, leaving.block.station);
         left(leaving, {
           message: `The unit leaves ${words} while it is still clamped.`,
+          why: 'the sheet sends the unit on while the vise still holds it.',
           help: 'Unclamp it at the end of this stage.',
         });
       },
       end(ending) {
-        left(ending, { message: 'The procedure ends with the unit still clamped.', help: 'Unclamp it.' });
+        left(ending, {
+          message: 'The procedure ends with the unit still clamped.',
+          why: 'the sheet ends while the vise still holds the unit.',
+          help: 'Unclamp it.',
+        });
       },
     };
   },

@@ -1,6 +1,6 @@
+import { variantParts } from '../../../analysis/assembly.ts';
 import { joint, place } from '../../../analysis/locations.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
-import { variantParts } from '../../../analysis/variant-parts.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Torqued before it is run down, or with parts inside missing. */
@@ -27,7 +27,7 @@ export const torqueOutOfOrder: Rule = {
               since: before.since[cell],
               cause: `apart:${object.name}:${before.since[cell]}`,
               message: `The ${name} is torqued before it is run down by hand.`,
-              why: 'a crossed thread would not be felt.',
+              why: 'a crossed thread would go unnoticed.',
               help: 'Run it down first.',
             });
             continue;
@@ -44,7 +44,8 @@ export const torqueOutOfOrder: Rule = {
             since: before.since[before.part(missing[0]!).place],
             cause: `missing:${missing[0]}:${before.since[before.part(missing[0]!).place]}`,
             message: `The ${name} is torqued while the ${partsWords(procedure, missing)} inside ${missing.length > 1 ? 'are' : 'is'} not in place.`,
-            help: `Fit ${missing.length > 1 ? 'them' : 'it'} before.`,
+            why: 'the unit is closed without what belongs inside.',
+            help: `Fit ${missing.length > 1 ? 'them' : 'it'} first.`,
           });
         }
       },

@@ -1,10 +1,10 @@
-import { isLock, loose, loosened, readsUnderPressure } from '../../../analysis/loose-joints.ts';
+import { isLock, loose, loosened, readsUnderPressure } from '../../../analysis/loose.ts';
 import { listed, partWords } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
 
 /**
- * A union or connector, that is a joint whose part carries a port, is only hand-tight when pressure comes on. It may
- * close over nothing, so that no test is said to prove through it.
+ * A union or connector, which is a joint whose part carries a port, is only hand-tight when pressure comes on. It may
+ * close over nothing, so that no test proves through it.
  */
 export const unionLeftHandTight: Rule = {
   code: 'union-left-hand-tight',
@@ -24,8 +24,8 @@ export const unionLeftHandTight: Rule = {
           way,
           since,
           cause,
-          message: `The ${partWords(program.procedure, joint.part)} carries port ${listed(ports)} and is only hand-tight when pressure comes on.`,
-          why: `it leaks at its thread, and the leak is taken for the unit's.`,
+          message: `The ${partWords(program.procedure, joint.part)} carries port ${listed(ports)}, but is only hand-tight when pressure comes on.`,
+          why: 'it leaks at its thread, and the leak is blamed on the unit.',
           help: `Torque ${joint.part} before this step.`,
         });
       }

@@ -1,19 +1,19 @@
+import { builtUpsideDown } from '../../../analysis/assembly.ts';
 import { guard, place } from '../../../analysis/locations.ts';
 import { capital, faceWords, partsWords, partWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
-import { builtUpsideDown } from '../../../analysis/upside-down.ts';
 import { namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
-/** Fitted under what is on already: a closed joint, the part that its stack bears on, a guard. */
+/** Fitted under something that is already on: a closed joint, the part that its stack presses on, a guard. */
 export const wayNotClear: Rule = {
   code: 'way-not-clear',
   severity: 'error',
   since: '0.1.0',
-  title: 'A part is fitted where something that is on already bars the way.',
+  title: 'A part is fitted where something that is already on is in the way.',
   replay: ({ program, layout, relations }, report) => ({
     step({ step, block, before, way }) {
-      /** A needle in a nozzle that is off bars nothing: both are in the hand. */
+      /** A needle in a nozzle that is off blocks nothing: both are in the hand. */
       const isHeldUp = (part: string) => restsOn(relations.part(part)).every((under) => before.mayBeIn(under));
       if (step.verb !== 'fit' && step.verb !== 'run-down') return;
       if (builtUpsideDown(block, step, relations)) return;
@@ -36,11 +36,12 @@ export const wayNotClear: Rule = {
             way,
             since,
             cause: `barred:${barring[0]}:${since}`,
-            message: `The ${partWords(procedure, object.name)} goes under the ${partsWords(procedure, barring)}, which ${barring.length > 1 ? 'are' : 'is'} on already.`,
-            help: `Fit it before, or take ${barring.length > 1 ? 'those' : 'that'} off.`,
+            message: `The ${partWords(procedure, object.name)} goes under the ${partsWords(procedure, barring)}, which ${barring.length > 1 ? 'are' : 'is'} already on.`,
+            why: `it cannot get past ${barring.length > 1 ? 'them' : 'it'}, and a hand that forces it scores both parts.`,
+            help: `Fit it earlier, or take ${barring.length > 1 ? 'those' : 'that'} off first.`,
           });
         }
-        // A guard covers its face, and the bore behind it: what its joint closes over does not go past it either.
+        // A guard covers its face and the bore behind it: what its joint closes over does not get past it either.
         const behind = procedure.family.faces.filter(
           (face) => face.guardedBy !== null && relations.closure(face.guardedBy).has(object.name),
         );
@@ -49,7 +50,7 @@ export const wayNotClear: Rule = {
           ...behind.map((face) => face.id),
         ]);
         for (const met of guarded) {
-          // A part in its own tray is put together in the hand.
+          // A part in its own tray is assembled in the hand.
           if (!before.mayBeIn(relations.face(met).part) || !before.may(layout.faces.get(met)!.guard, guard.on))
             continue;
           const since = before.since[layout.faces.get(met)!.guard];
@@ -60,7 +61,8 @@ export const wayNotClear: Rule = {
             since,
             cause: `guard-on:${met}:${since}`,
             message: `${capital(faceWords(procedure, met))} still has its guard on when the ${partWords(procedure, object.name)} goes in.`,
-            help: `Remove the ${partWords(procedure, relations.face(met).guardedBy ?? '')} before.`,
+            why: 'the guard is in the way, or is built in.',
+            help: `Remove the ${partWords(procedure, relations.face(met).guardedBy ?? '')} first.`,
           });
         }
       }

@@ -1,5 +1,5 @@
-import { bareFaces } from '../../../analysis/bare-faces.ts';
 import type { Way } from '../../../analysis/flow-analysis.ts';
+import { bareFaces } from '../../../analysis/openings.ts';
 import { capital, faceWords, partWords, stationWords } from '../../../analysis/prose.ts';
 import type { State } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
@@ -11,7 +11,7 @@ export const bareLappedFace: Rule = {
   code: 'bare-lapped-face',
   severity: 'error',
   since: '0.1.0',
-  title: 'A lapped face is bare when the unit leaves a station, waits, is abraded or is done.',
+  title: 'A lapped face is bare when the unit leaves a station, waits, is abraded or is finished.',
   replay: (replay, report) => {
     const { procedure } = replay.program;
     const tell = (at: Step | Source, state: State, way: Way, when: string) => {
@@ -23,11 +23,11 @@ export const bareLappedFace: Rule = {
           since,
           cause,
           message: `${capital(faceWords(procedure, face.id))} is bare ${when}.`,
-          why: 'one knock or one grain scores it, and it leaks.',
+          why: 'one knock or one grain of grit scores it, and it leaks.',
           help:
             guardedBy === null
-              ? 'Cover it before, and say in the family what guards it.'
-              : `The ${partWords(procedure, guardedBy)} guards it. Write “guard ${face.id} with ${guardedBy}” before.`,
+              ? 'Cover it first, and declare in the family what guards it.'
+              : `The ${partWords(procedure, guardedBy)} guards it: write “guard ${face.id} with ${guardedBy}” before this.`,
         });
       }
     };
@@ -41,7 +41,7 @@ export const bareLappedFace: Rule = {
         tell(last ?? block.source, state, way, `when the unit leaves ${stationWords(procedure, block.station)}`);
       },
       end({ state, way, last, block }) {
-        // What is packed lies in its own box or bag.
+        // A packed unit is in its own box or bag.
         if (block.steps.some(({ verb }) => verb === 'pack')) return;
         tell(last ?? block.source, state, way, 'when the procedure ends');
       },

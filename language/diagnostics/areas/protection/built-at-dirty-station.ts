@@ -2,7 +2,7 @@ import { partWords, stationWords } from '../../../analysis/prose.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
-/** Parts are fitted or run down for good at a dirty station. Guards and trial fits are not for good. */
+/** Parts are fitted or run down for good at a dirty station. Guards and trial fits are temporary. */
 export const builtAtDirtyStation: Rule = {
   code: 'built-at-dirty-station',
   severity: 'error',
@@ -15,7 +15,7 @@ export const builtAtDirtyStation: Rule = {
         if (!closesUp(step)) return;
         const [station] = layout.wordsOf(layout.unit.station, before.get(layout.unit.station));
         const at = procedure.shop.stations.find((one) => one.name === station);
-        // A nut that never came off shuts nothing in.
+        // A nut that never came off traps no dirt.
         const object = namedIn(step).find(({ name }) => !before.mustBeIn(name));
         if (at === undefined || !at.dirty || object === undefined) return;
         report({
@@ -24,8 +24,8 @@ export const builtAtDirtyStation: Rule = {
           way,
           cause: `built-dirty:${block.name}`,
           message: `The ${partWords(procedure, object.name)} is fitted at ${stationWords(procedure, at.name)}, which is dirty.`,
-          why: 'what lies on the bench is built in with it.',
-          help: 'Build at a clean station; a guard goes on with “guard”, a trial fit says “for trial”.',
+          why: 'the dirt on the bench is built in with it.',
+          help: 'Build at a clean station. For a guard write “guard”; for a trial fit add “for trial”.',
         });
       },
     };

@@ -1,10 +1,9 @@
-import { shutInBy } from '../../../analysis/closed-in.ts';
-import { inPlaceCause } from '../../../analysis/in-place.ts';
+import { inPlaceCause, shutInBy } from '../../../analysis/assembly.ts';
 import { flag, guard, place } from '../../../analysis/locations.ts';
 import { capital, faceWords, partWords } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
 
-/** What a check is to look at is covered: by the part it closes against, by its guard, or shut in by a joint. */
+/** What a check looks at is covered: by the part it closes against, by its guard, or shut in by a joint. */
 export const cannotSee: Rule = {
   code: 'cannot-see',
   severity: 'error',
@@ -12,7 +11,7 @@ export const cannotSee: Rule = {
   title: 'A face or part is checked by eye while it is covered or shut in.',
   replay: (replay, report) => ({
     step({ step, before, way }) {
-      // A movement is felt from outside, and what sweats under pressure shows outside.
+      // Movement is felt from outside, and a sweat under pressure shows outside.
       if (step.verb !== 'check' || step.moves !== null || step.all) return;
       const { layout, relations } = replay;
       const { procedure } = replay.program;
@@ -28,7 +27,7 @@ export const cannotSee: Rule = {
           since: covered.since,
           cause: covered.cause,
           message: `${capital(covered.words)} when it is checked.`,
-          why: 'nobody can see it, and the tick on the sheet says nothing.',
+          why: 'nobody can see it, and the tick on the sheet means nothing.',
           help: `${covered.mend}.`,
         });
         return;
@@ -40,7 +39,7 @@ export const cannotSee: Rule = {
         if (face.guardedBy !== null && before.may(cell, guard.on))
           return {
             words: `${faceWords(procedure, id)} is under its guard`,
-            mend: `Write “remove ${face.guardedBy}” before`,
+            mend: `Write “remove ${face.guardedBy}” before this step`,
             since: before.since[cell],
             cause: `guard-on:${id}:${before.since[cell]}`,
           };
@@ -63,7 +62,7 @@ export const cannotSee: Rule = {
         const since = before.since[before.part(joint).place]!;
         return {
           words: `the ${partWords(procedure, part)} is shut in under the ${partWords(procedure, joint)}`,
-          mend: 'Check it before it goes in, or when it is out',
+          mend: 'Check it before it goes in, or while it is out',
           guard: null,
           since,
           cause: inPlaceCause(relations, before, joint),

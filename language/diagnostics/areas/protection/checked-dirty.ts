@@ -11,11 +11,11 @@ export const checkedDirty: Rule = {
   since: '0.2.0',
   title: 'A part is judged while it is dirty, or still wet from the wash.',
   replay: ({ program, relations }, report) => {
-    /** Parts that were told: a later way comes to the same step with the same dirt. */
+    /** Parts already reported: a later path reaches the same step with the same dirt. */
     const told = new Set<string>();
     return {
       step({ step, before, way }) {
-        // That a part moves is felt, clean or not.
+        // Whether a part moves is felt, clean or not.
         if (!judges(step) || own(step, 'moves') != null) return;
         const parts = [
           ...new Set(
@@ -23,7 +23,7 @@ export const checkedDirty: Rule = {
               kind === 'part' ? [name] : kind === 'face' ? [relations.face(name).part] : [],
             ),
           ),
-          // Lapping paste is no dirt here: who laps a face wipes it to look at it.
+          // Lapping paste does not count as dirt here: whoever laps a face wipes it to look at it.
         ].filter((name) => !program.absent.has(name) && !before.may(before.part(name).place, place.gone));
         const dirty = parts.filter((name) => before.may(before.part(name).dirt, dirt.dirty | dirt.loosened));
         const wetOnes = parts.filter((name) => before.may(before.part(name).wet, wet.solvent | wet.water));
@@ -43,13 +43,13 @@ export const checkedDirty: Rule = {
           ...(dirty.length > 0
             ? {
                 message: `The ${words} ${are} judged dirty.`,
-                why: 'a crack or a line hides under the dirt.',
-                help: `Wash ${them} before.`,
+                why: 'a crack or a score line hides under the dirt.',
+                help: `Wash ${them} first.`,
               }
             : {
                 message: `The ${words} ${are} judged wet from the wash.`,
-                why: 'a film shines like a good face and hides a hair crack.',
-                help: `Blow ${them} dry before.`,
+                why: 'a wet film shines like a good face and hides a hairline crack.',
+                help: `Blow ${them} dry first.`,
               }),
         });
       },
@@ -57,7 +57,7 @@ export const checkedDirty: Rule = {
   },
 };
 
-/** Says what is good, or sends to a repair. A first look that can only reject may be taken at the dirt as it came. */
+/** Says what is good, or sends the unit to a repair. A first look that can only reject may be taken through the dirt. */
 function judges(step: Step): boolean {
   if (step.verb === 'measure') return failEntries(step).length > 0;
   if (step.verb !== 'check') return false;

@@ -8,9 +8,9 @@ export const countDoesNotClose: Rule = {
   code: 'count-does-not-close',
   severity: 'error',
   since: '0.2.0',
-  title: 'A cap, or a part that was put in for trial only, is shut in the unit.',
+  title: 'A cap, or a part that was put in for trial only, is closed up in the unit.',
   replay: ({ program, layout, relations }, report) => {
-    /** Caps that a wash went over, by port and since when: they are told there. */
+    /** Caps that a wash went over, by port and since when: they are reported there. */
     const washedOver = new Set<string>();
     return {
       step({ step, before, way }) {
@@ -41,8 +41,8 @@ export const countDoesNotClose: Rule = {
               since,
               cause: `capped:${since}`,
               message: `The cap is still in ${names.length > 1 ? 'ports' : 'port'} ${listed(names)} when the ${partWords(procedure, object.name)} goes over ${names.length > 1 ? 'them' : 'it'}.`,
-              why: 'it stays in the unit and stops the passage.',
-              help: `Write “uncap ${names.join(', ')}” before, and count the caps.`,
+              why: 'it stays in the unit and blocks the passage.',
+              help: `Write “uncap ${names.join(', ')}” before this step, and count the caps.`,
             });
           }
         }
@@ -61,8 +61,8 @@ export const countDoesNotClose: Rule = {
             since,
             cause: `missing:${first}:${since}`,
             message: `The ${partsWords(procedure, tried)} inside ${tried.length > 1 ? 'are' : 'is'} in place for trial only when the joint over it (${partWords(procedure, object.name)}) is tightened.`,
-            why: 'what was put in to try is sent out.',
-            help: `Take ${tried.length > 1 ? 'them' : 'it'} out and fit ${tried.length > 1 ? 'them' : 'it'} for good before.`,
+            why: 'a part that was only put in to try would be shipped.',
+            help: `Remove ${tried.length > 1 ? 'them' : 'it'} and fit ${tried.length > 1 ? 'them' : 'it'} for good first.`,
           });
         }
       },

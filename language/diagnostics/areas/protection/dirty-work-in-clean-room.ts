@@ -6,7 +6,7 @@ import type { Rule } from '../../rule.ts';
 
 const dirtyFluids: readonly FluidKind[] = ['solvent', 'detergent', 'caustic'];
 
-/** Marking that takes no metal off. */
+/** Marking that removes no metal. */
 const softMark = /\b(tag|label|pen|marker|paint|ink|tape)\b/iu;
 
 /** Marking, buffing, blasting, or washing in solvent at a clean station. */
@@ -21,7 +21,7 @@ export const dirtyWorkInCleanRoom: Rule = {
       step({ step, block, way }) {
         const dirty = dirtyWork(step, procedure.shop);
         if (dirty === null) return;
-        // A repair that names no station is done in a cup beside wherever the unit was sent from.
+        // A repair that names no station is done in a cup beside the place where the unit was sent from.
         const station = own(step, 'station') ?? block.station;
         const at = procedure.shop.stations.find((one) => one.name === station);
         if (at === undefined || !at.clean || (dirty.needs !== null && at[dirty.needs])) return;
@@ -30,7 +30,7 @@ export const dirtyWorkInCleanRoom: Rule = {
           way,
           cause: `dirty-work:${block.name}`,
           message: `${dirty.words} at ${stationWords(procedure, station)}, which is clean.`,
-          why: 'what flies off or drips settles on the parts that are built there.',
+          why: 'chips, grit and drips settle on the parts that are built there.',
           help: 'Do it at another station, before the last wash.',
         });
       },
@@ -38,11 +38,13 @@ export const dirtyWorkInCleanRoom: Rule = {
   },
 };
 
-/** What makes dirt in a step, and the trait of a station that is made for it. */
+/** What makes dirt in a step, and the trait of a station that is meant for it. */
 function dirtyWork(step: Step, shop: Shop): { words: string; needs: 'abrasive' | 'wet' | null } | null {
   switch (step.verb) {
     case 'mark':
-      return softMark.test(`${step.text ?? ''} ${step.note ?? ''}`) ? null : { words: 'It is marked', needs: null };
+      return softMark.test(`${step.text ?? ''} ${step.note ?? ''}`)
+        ? null
+        : { words: 'The unit is marked', needs: null };
     case 'buff':
       return { words: 'It is buffed', needs: 'abrasive' };
     case 'blast':

@@ -1,4 +1,4 @@
-import { shutInBy } from '../../../analysis/closed-in.ts';
+import { shutInBy } from '../../../analysis/assembly.ts';
 import { place } from '../../../analysis/locations.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
@@ -17,7 +17,7 @@ export const dunkedPart: Rule = {
         const isOpen = procedure.family.parts.some((part) => before.may(before.part(part.name).place, place.off));
         const shutIn = step.objects.flatMap((object) => {
           const joint = shutInBy(replay, before, object.name);
-          // `all` of a unit that is open means what is out of it: what no one has opened stays shut.
+          // `all` of an open unit means the parts that are out of it: what nobody has opened stays shut.
           if (joint === null || (step.all && isOpen && before.since[before.part(joint).place] === -1)) return [];
           return [{ object, joint }];
         });
@@ -34,8 +34,8 @@ export const dunkedPart: Rule = {
               procedure,
               shutIn.map(({ object }) => object.name),
             )} ${shutIn.length > 1 ? 'are' : 'is'} washed while the ${partWords(procedure, first.joint)} shuts ${shutIn.length > 1 ? 'them' : 'it'} in.`,
-            why: `the bath does not reach ${shutIn.length > 1 ? 'them' : 'it'}, and what runs in does not run out.`,
-            help: `Take ${shutIn.length > 1 ? 'them' : 'it'} out before, or clean the outside only.`,
+            why: `the bath does not reach ${shutIn.length > 1 ? 'them' : 'it'}, and fluid that runs in does not run out.`,
+            help: `Take ${shutIn.length > 1 ? 'them' : 'it'} out first, or clean only the outside.`,
           });
         }
       },

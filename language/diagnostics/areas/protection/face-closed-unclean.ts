@@ -4,12 +4,12 @@ import { restsOn } from '../../../analysis/relations.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A lapped face is shut for good while its part is dirty, where the part is neither fitted nor rested on. */
+/** A lapped face is covered for good while its part is dirty, where the part is neither fitted nor carries what is fitted. */
 export const faceClosedUnclean: Rule = {
   code: 'face-closed-unclean',
   severity: 'error',
   since: '0.2.0',
-  title: 'A lapped face is shut for good while the part that it is on is dirty.',
+  title: 'A lapped face is covered for good while its part is dirty.',
   replay: ({ program, relations }, report) => ({
     step({ step, before, way }) {
       if (!closesUp(step)) return;
@@ -22,7 +22,7 @@ export const faceClosedUnclean: Rule = {
           .filter((inner) => before.may(before.part(inner.name).place, place.sub))
           .map((inner) => inner.name),
       ]);
-      // fitted-dirty speaks of these.
+      // fitted-dirty reports these.
       const seen = objects.flatMap(({ name }) => [name, ...restsOn(relations.part(name))]);
       for (const face of program.procedure.family.faces) {
         if (face.finish === null || face.meets === null || seen.includes(face.part)) continue;
@@ -39,9 +39,9 @@ export const faceClosedUnclean: Rule = {
           way,
           since,
           cause: `dirty:${since}`,
-          message: `${capital(faceWords(program.procedure, face.id))} is shut here and has not been cleaned${since < 0 ? ' since the unit came in' : ' since it was dirtied'}.`,
-          why: 'one grain between lapped faces holds them apart, and they leak.',
-          help: `Wash ${relations.part(face.part).base} before.`,
+          message: `${capital(faceWords(program.procedure, face.id))} is covered here and has not been cleaned${since < 0 ? ' since the unit came in' : ' since it was dirtied'}.`,
+          why: 'one grain of grit between lapped faces holds them apart, and they leak.',
+          help: `Wash ${relations.part(face.part).base} first.`,
         });
       }
     },

@@ -6,20 +6,20 @@ import type { Step } from '../../../model/procedure.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
-/** Fitted dirty, or on what is dirty. */
+/** Fitted dirty, or on a dirty part. */
 export const fittedDirty: Rule = {
   code: 'fitted-dirty',
   severity: 'error',
   since: '0.1.0',
   title: 'A part is fitted dirty, or onto a dirty part.',
   replay: ({ program, relations }, report) => {
-    /** One wash that is missing shows by other dirt on each way: the first way on which a step is told wins. */
+    /** One missing wash shows as different dirt on each path: the first path on which a step is reported wins. */
     const told = new Map<Step, Way>();
     return {
       step({ step, before, way }) {
         if (!closesUp(step)) return;
         const { procedure } = program;
-        /** Dirty parts by the step since which they are so: one cause, one finding. */
+        /** Dirty parts by the step that made them dirty: one cause, one finding. */
         const bySince = new Map<number, { names: string[]; at: (typeof step.objects)[number]; onto: boolean }>();
         for (const object of namedIn(step)) {
           if (before.mustBeIn(object.name)) continue;
@@ -28,7 +28,7 @@ export const fittedDirty: Rule = {
           );
           for (const name of [object.name, ...onto]) {
             const cells = before.part(name);
-            // A new one out of the kit comes clean in its bag.
+            // A new part from the kit comes clean in its bag.
             if (before.must(cells.place, place.gone) && relations.part(name).renewed) continue;
             if (!before.may(cells.dirt, unclean)) continue;
             const since = before.since[cells.dirt]!;
@@ -48,8 +48,8 @@ export const fittedDirty: Rule = {
             way,
             since,
             cause: `dirty:${since}`,
-            message: `The ${words} ${are} ${onto ? 'built on' : 'fitted'} dirty${since < 0 ? ' as the unit came in' : ''}.`,
-            why: 'the dirt is shut in.',
+            message: `The ${words} ${are} ${onto ? 'built on' : 'fitted'} dirty${since < 0 ? `, as ${names.length > 1 ? 'they' : 'it'} came in` : ''}.`,
+            why: 'the dirt is closed up in the unit.',
             help: `Wash or rinse ${names.join(', ')} before this step.`,
           });
         }

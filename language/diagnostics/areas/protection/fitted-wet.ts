@@ -5,7 +5,7 @@ import type { Source } from '../../../model/source.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
-/** Solvent, detergent or water is still on a part, or on what it goes on, when it is fitted. */
+/** Solvent, detergent or water is still on a part, or on the part under it, when it is fitted. */
 export const fittedWet: Rule = {
   code: 'fitted-wet',
   severity: 'error',
@@ -14,7 +14,7 @@ export const fittedWet: Rule = {
   replay: ({ program, relations }, report) => ({
     step({ step, before, way }) {
       if (!closesUp(step)) return;
-      /** Wet parts by the step since which they are so: one cause, one finding. */
+      /** Wet parts by the step that made them wet: one cause, one finding. */
       const bySince = new Map<number, { names: string[]; source: Source; water: boolean }>();
       for (const object of namedIn(step)) {
         if (before.mustBeIn(object.name)) continue;
@@ -38,8 +38,8 @@ export const fittedWet: Rule = {
           since,
           cause: `wet:${since}`,
           message: `The ${partsWords(program.procedure, names)} ${are} still wet with ${water ? 'water or detergent' : 'solvent'} when ${names.length > 1 ? 'they go' : 'it goes'} together.`,
-          why: `it ${water ? 'rusts' : 'strips the oil film'} inside.`,
-          help: `Blow ${it} dry or rinse ${it} in test oil before.`,
+          why: water ? 'they rust inside.' : 'it strips the oil film inside.',
+          help: `Blow ${it} dry or rinse ${it} in test oil first.`,
         });
       }
     },

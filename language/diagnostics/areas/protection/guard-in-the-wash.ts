@@ -2,7 +2,7 @@ import { guard } from '../../../analysis/locations.ts';
 import { capital, faceWords, partWords } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A part is washed with the guard still on its face: what lies under the guard is not washed. */
+/** A part is washed with the guard still on its face: nothing under the guard is washed. */
 export const guardInTheWash: Rule = {
   code: 'guard-in-the-wash',
   severity: 'error',
@@ -10,14 +10,14 @@ export const guardInTheWash: Rule = {
   title: 'A part is washed while a guard is on its lapped face.',
   replay: ({ program, layout, relations }, report) => ({
     step({ step, block, before, way }) {
-      // The last rinse of all is a wash too: what it leaves is built in.
+      // The last rinse of all counts as a wash: the dirt that it leaves is built in.
       const rinsesAll = step.verb === 'rinse' && step.all;
       if (step.verb !== 'wash' && step.verb !== 'soak' && !rinsesAll) return;
       const { procedure } = program;
       for (const object of step.objects) {
         const face = relations.faces(object.name).find((one) => before.may(layout.faces.get(one.id)!.guard, guard.on));
         if (face === undefined) continue;
-        // A rough wash with the guard on does no harm where the stage washes it again.
+        // A rough wash with the guard on does no harm if the stage washes the part again.
         const again = block.steps.slice(block.steps.indexOf(step) + 1);
         if (again.some((later) => later.verb === step.verb && later.objects.some(({ name }) => name === object.name)))
           continue;
@@ -30,8 +30,8 @@ export const guardInTheWash: Rule = {
           since,
           cause: `guard-on:${face.id}:${since}`,
           message: `${capital(faceWords(procedure, face.id))} still has the ${guardWords} on as its guard when the ${partWords(procedure, object.name)} is ${rinsesAll ? 'rinsed' : 'washed'}.`,
-          why: 'the dirt stays under it.',
-          help: `Write “remove ${face.guardedBy ?? 'the guard'}” before.`,
+          why: 'the dirt stays under the guard.',
+          help: `Write “remove ${face.guardedBy ?? 'the guard'}” before this step.`,
         });
       }
     },

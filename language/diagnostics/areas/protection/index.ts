@@ -30,7 +30,7 @@ import { portHandledTwice } from './port-handled-twice.ts';
 import { unitsMixedInTheBath } from './units-mixed-in-the-bath.ts';
 import { waterWashedNotOiled } from './water-washed-not-oiled.ts';
 
-/** In the order of causes: where two rules speak of one cause, the earlier one is heard. */
+/** In order of precedence: if two rules report the same cause, the earlier one wins. */
 export const protection: readonly AnyRule[] = [
   bareLappedFace,
   noSafeStop,

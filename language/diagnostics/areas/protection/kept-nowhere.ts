@@ -10,7 +10,7 @@ export const keptNowhere: Rule = {
   severity: 'warning',
   since: '0.2.0',
   ofAbsence: true,
-  title: 'Parts are kept, and nothing says where or in what.',
+  title: 'Parts are kept, but nothing says where or in what.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
       if (step.verb !== 'keep' || step.station !== null || step.text !== null) continue;
@@ -20,8 +20,8 @@ export const keptNowhere: Rule = {
         at: step,
         cause: `kept:${writtenAt(step)}`,
         message: `Nothing says where the ${partsWords(procedure, names)} ${names.length > 1 ? 'are' : 'is'} kept.`,
-        why: `the next hand looks for ${names.length > 1 ? 'them' : 'it'}, and parts of two units get mixed.`,
-        help: 'Write “at” and a station, and in quotes in what: “Own lidded tray, own number”.',
+        why: `the next person has to look for ${names.length > 1 ? 'them' : 'it'}, and parts of two units get mixed.`,
+        help: 'Write “at” and a station, and in quotes what they are kept in: “Own lidded tray, own number”.',
       });
     }
   },

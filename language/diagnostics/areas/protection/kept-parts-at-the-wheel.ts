@@ -1,14 +1,14 @@
 import { place } from '../../../analysis/locations.ts';
-import { looseParts } from '../../../analysis/loose-parts.ts';
+import { looseParts } from '../../../analysis/loose.ts';
 import { partsWords, stationWords } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
 
-/** Small lapped parts are put down at an abrasive station, or come along to it with the unit. */
+/** Small lapped parts are put down at an abrasive station, or go there with the unit. */
 export const keptPartsAtTheWheel: Rule = {
   code: 'kept-parts-at-the-wheel',
   severity: 'error',
   since: '0.1.0',
-  title: 'Lapped or matched parts are kept at an abrasive station, or come along to it.',
+  title: 'Lapped or matched parts are kept at an abrasive station, or go there with the unit.',
   replay: (replay, report) => {
     const { layout, relations } = replay;
     const { procedure } = replay.program;
@@ -27,7 +27,8 @@ export const keptPartsAtTheWheel: Rule = {
           message: `The ${partsWords(
             procedure,
             fine.map((object) => object.name),
-          )} ${fine.length > 1 ? 'are' : 'is'} lapped or matched and would lie in the dust of ${stationWords(procedure, step.station ?? block.station)}.`,
+          )} ${fine.length > 1 ? 'are' : 'is'} lapped or matched, and ${fine.length > 1 ? 'are' : 'is'} kept at ${stationWords(procedure, step.station ?? block.station)}.`,
+          why: 'grit from an abrasive station scores lapped faces and seizes matched fits.',
           help: `Keep ${fine.length > 1 ? 'them' : 'it'} at another station.`,
         });
       },
@@ -55,8 +56,9 @@ export const keptPartsAtTheWheel: Rule = {
           message: `The ${partsWords(
             procedure,
             along.map((part) => part.name),
-          )} ${along.length > 1 ? 'go' : 'goes'} along to ${stationWords(procedure, to.station)}, where the dust spoils lapped parts.`,
-          help: `Write “keep ${[...new Set(all.map((part) => part.base))].join(', ')} at” a clean place before.`,
+          )} ${along.length > 1 ? 'go' : 'goes'} along to ${stationWords(procedure, to.station)}.`,
+          why: 'grit from an abrasive station scores lapped faces and seizes matched fits.',
+          help: `Write “keep ${[...new Set(all.map((part) => part.base))].join(', ')} at” a clean place before this.`,
         });
       },
     };

@@ -3,7 +3,7 @@ import { partWords } from '../../../analysis/prose.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A lapped, ground or matched part in the hand is itself buffed, blasted or rubbed with grit. Lapping is not that. */
+/** A lapped, ground or matched part in the hand is itself buffed, blasted or rubbed with grit. Lapping does not count. */
 export const lappedFaceAbraded: Rule = {
   code: 'lapped-face-abraded',
   severity: 'error',
@@ -14,7 +14,7 @@ export const lappedFaceAbraded: Rule = {
       if (!abrades(step)) return;
       for (const object of step.objects) {
         const name = object.kind === 'face' ? relations.face(object.name).part : object.name;
-        // Faces of parts that are in place are told as bare.
+        // Faces of parts that are in place are reported as bare.
         if (!relations.isFine(name) || before.mayBeIn(name)) continue;
         const faces = relations.faces(name).filter((face) => face.finish !== null);
         const covered = faces.every((face) => before.must(layout.faces.get(face.id)!.guard, guard.on));
@@ -24,8 +24,8 @@ export const lappedFaceAbraded: Rule = {
           source: object.source,
           way,
           message: `The ${partWords(program.procedure, name)} is lapped or matched and is ${step.verb === 'buff' ? 'buffed' : step.verb === 'blast' ? 'blasted' : 'rubbed with grit'}.`,
-          why: 'the wheel rounds its edges and takes the fit out of it, and it leaks.',
-          help: 'Wash and wipe it, or lap it; or take another part.',
+          why: 'abrasion rounds its edges and ruins the fit, and it leaks.',
+          help: 'Wash and wipe it, or lap it. Or use another part.',
         });
         return;
       }
@@ -33,7 +33,7 @@ export const lappedFaceAbraded: Rule = {
   }),
 };
 
-/** Tools to wipe with that cut. */
+/** Wiping tools that cut. */
 const cutting = /emery|abrasive|sand ?paper|steel wool|scotch|grinding|wet-and-dry/iu;
 
 function abrades(step: Step): boolean {

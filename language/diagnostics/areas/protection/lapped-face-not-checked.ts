@@ -3,12 +3,12 @@ import { capital, faceWords, listed } from '../../../analysis/prose.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A lapped face is closed without having been looked at since the unit came in. A new part counts as looked at. */
+/** A lapped face is closed without having been inspected since the unit came in. A new part counts as inspected. */
 export const lappedFaceNotChecked: Rule = {
   code: 'lapped-face-not-checked',
   severity: 'error',
   since: '0.1.0',
-  title: 'A lapped face is closed and nobody has looked at it since the unit came in.',
+  title: 'A lapped face is closed, and nobody has looked at it since the unit came in.',
   replay: ({ program, layout, relations }, report) => ({
     step({ step, before, way }) {
       if (!closesUp(step)) return;
@@ -33,9 +33,9 @@ export const lappedFaceNotChecked: Rule = {
         source: objects.find((object) => touching.includes(object.name))!.source,
         way,
         cause: `looked:${first.id}`,
-        message: `${capital(listed(unseen.map((face) => faceWords(program.procedure, face.id))))} ${unseen.length > 1 ? 'are' : 'is'} closed here, and no step has looked at ${unseen.length > 1 ? 'them' : 'it'}.`,
-        why: 'a scored or stained face leaks and is found on the tester.',
-        help: `Write “check ${unseen.map((face) => face.id).join(', ')}” before.`,
+        message: `${capital(listed(unseen.map((face) => faceWords(program.procedure, face.id))))} ${unseen.length > 1 ? 'are' : 'is'} closed here, but no step has looked at ${unseen.length > 1 ? 'them' : 'it'}.`,
+        why: 'a scored or stained face leaks, and is found only on the tester.',
+        help: `Write “check ${unseen.map((face) => face.id).join(', ')} "…"” before this step, with what to look for.`,
       });
     },
   }),

@@ -35,7 +35,7 @@ export const lappedPairFittedDry: Rule = {
             cause: `dry:${dry[0]}:${since}`,
             message: `The ${partWords(program.procedure, object.name)} and the ${partWords(program.procedure, other)} are a lapped pair and go together dry.`,
             why: 'the first stroke can seize them.',
-            help: 'Rinse both in clean test oil before.',
+            help: 'Rinse both in clean test oil first.',
           });
         }
       }

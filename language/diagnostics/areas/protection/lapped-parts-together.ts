@@ -8,13 +8,13 @@ export const lappedPartsTogether: Rule = {
   code: 'lapped-parts-together',
   severity: 'warning',
   since: '0.2.0',
-  title: 'Lapped parts are put down or soaked together, and no words say how they are kept off each other.',
+  title: 'Lapped parts are put down or soaked together, and the text does not say how they are kept apart.',
   replay: ({ program, relations }, report) => ({
     step({ step, way }) {
       if (step.verb !== 'keep' && step.verb !== 'send' && step.verb !== 'soak') return;
       if (step.text !== null || step.note !== null) return;
       const fine = step.objects.filter((object) => relations.isFine(object.name));
-      // A matched pair lies together; it is the next part that knocks against it.
+      // A matched pair stays together; the danger is the next part knocking against it.
       const apart = fine.filter(
         (object) => object !== fine[0] && !relations.matches(fine[0]!.name).includes(object.name),
       );
@@ -29,7 +29,7 @@ export const lappedPartsTogether: Rule = {
           fine.map((object) => object.name),
         )} are lapped or matched and ${step.verb === 'soak' ? 'soak' : 'are put down'} together.`,
         why: 'faces that knock together are scored before anybody fits them.',
-        help: 'Say behind it how they are kept apart, as in "Own lidded tray, each in its place".',
+        help: 'Write how they are kept apart at the end of the step, such as "Own lidded tray, each in its place".',
       });
     },
   }),

@@ -36,7 +36,8 @@ export const leavesWet: Rule = {
         message: `The ${partsWords(
           procedure,
           wetParts.map((part) => part.name),
-        )} ${wetParts.length > 1 ? 'leave' : 'leaves'} ${stationWords(procedure, from.name)} wet with ${water ? 'water or detergent: bare steel rusts within the hour' : 'solvent: it drips on the next bench, and bare steel rusts'}.`,
+        )} ${wetParts.length > 1 ? 'leave' : 'leaves'} ${stationWords(procedure, from.name)} wet with ${water ? 'water or detergent' : 'solvent'}.`,
+        why: water ? 'bare steel rusts within the hour.' : 'it drips on the next bench, and bare steel rusts.',
         help: `Blow ${wetParts.length > 1 ? 'them' : 'it'} dry or rinse ${wetParts.length > 1 ? 'them' : 'it'} in oil at the end of this stage.`,
       });
     },

@@ -1,17 +1,17 @@
+import { variantParts } from '../../../analysis/assembly.ts';
 import { dirt, place } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
-import { variantParts } from '../../../analysis/variant-parts.ts';
 import type { Stage } from '../../../model/procedure.ts';
 import { isOfAll } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
-/** The first stage that washes names parts and forgets some that lie beside them, as dirty as they came. */
+/** The first stage that washes names its parts, and forgets some that lie beside them, as dirty as they came. */
 export const leftOutOfTheWash: Rule = {
   code: 'left-out-of-the-wash',
   severity: 'error',
   since: '0.2.0',
-  title: 'The first wash names the parts, and leaves some out that came in dirty.',
+  title: 'The first wash names its parts, but leaves out some that came in dirty.',
   replay: (replay, report) => {
     const { program, relations } = replay;
     const { procedure } = program;
@@ -20,7 +20,7 @@ export const leftOutOfTheWash: Rule = {
     const last = first === undefined ? undefined : washes(first).at(-1);
     // `all` means all, and `all except` says what is left out.
     if (first === undefined || washes(first).some((step) => step.all)) return {};
-    /** Washed in another bath, wiped, or renewed: what cannot go into the first bath is not forgotten. */
+    /** Washed in another bath, wiped, or renewed: a part that cannot go into the first bath is not forgotten. */
     const otherwise = new Set(
       procedure.stages.flatMap((stage) => {
         const baths = stage.station === first.station ? [] : washes(stage);
@@ -35,7 +35,7 @@ export const leftOutOfTheWash: Rule = {
         const out = (name: string) => state.may(state.part(name).place, place.off | place.sub | place.guard);
         const left = procedure.family.parts.filter(({ name, suppliedLoose }) => {
           if (!mine(name) || suppliedLoose || otherwise.has(name)) return false;
-          // The unit's own body stays where it is: it is to be washed once it stands open.
+          // The unit's own body stays where it is: it has to be washed once it is open.
           const open = restsOn(relations.part(name)).length === 0 && relations.onIt(name).some((on) => out(on.name));
           return (out(name) || open) && state.may(state.part(name).dirt, dirt.dirty);
         });
@@ -47,7 +47,7 @@ export const leftOutOfTheWash: Rule = {
           cause: 'dirty:-1',
           message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'are' : 'is'} left out of the first wash.`,
           why: `${names.length > 1 ? 'they go' : 'it goes'} on dirty among clean parts.`,
-          help: `Add ${left.map(({ base }) => base).join(', ')} to it, or write wash all except what is not to be washed.`,
+          help: `Add ${left.map(({ base }) => base).join(', ')} to it, or write “wash all except” and the parts that must not be washed.`,
         });
       },
     };

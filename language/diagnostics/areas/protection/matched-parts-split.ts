@@ -7,7 +7,7 @@ import { namedIn, own } from '../../../model/steps.ts';
 import { behind } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
-/** Words that say that a single new part is made to suit. */
+/** Words that say that a single new part is made to fit. */
 const suited = /chos|select|grade|match|lap|pair|balanc|size|fit/iu;
 
 /** One of a matched or balanced pair is renewed, or kept elsewhere, without the other. */
@@ -55,8 +55,8 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
                 source: object.source,
                 way,
                 cause: `split:${since}`,
-                message: `The ${partWords(procedure, fresh)} is renewed and the ${partWords(procedure, old)} is not.`,
-                why: 'they are a pair, made to each other, and a new one with an old one sticks or leaks.',
+                message: `The ${partWords(procedure, fresh)} is renewed, but the ${partWords(procedure, old)} is not.`,
+                why: 'they are a pair, fitted to each other, and a new one with an old one sticks or leaks.',
                 help: `Write “renew ${[fresh, old].map((part) => relations.part(part).base).join(', ')}”, or say how the new one is matched.`,
                 data: at.call === null ? { old: relations.part(old).base, source: object.source } : undefined,
               });
@@ -82,8 +82,8 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
               way,
               cause: `split:${since}`,
               message: `The ${partsWords(procedure, [part.name, other])} are a matched pair, and one is put down at ${here}, the other at ${there}.`,
-              why: 'by the evening nobody knows which belonged to which.',
-              help: 'Keep them together, or say how they are told apart.',
+              why: 'by the end of the day nobody knows which ones belong together.',
+              help: 'Keep them together, or write how to tell which belong together.',
             });
           }
         }
@@ -95,7 +95,7 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
   },
 };
 
-/** The other is renewed with it, they are lapped to each other, or the words say that the new one is made to suit. */
+/** The other is renewed with it, they are lapped to each other, or the text says that the new one is made to fit. */
 function isMadeToSuit({ faces }: Family, renewed: Step, block: Block, fresh: string, old: string): boolean {
   if (suited.test(`${renewed.text ?? ''} ${renewed.note ?? ''}`)) return true;
   const after = block.steps.slice(block.steps.indexOf(renewed) + 1);

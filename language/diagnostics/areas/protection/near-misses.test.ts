@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { check, told } from '../../../../tests/fixtures/example-pages.ts';
+import { instead, procedureWith } from '../../../../tests/fixtures/sound-procedure.ts';
 import { fullMessage } from '../../../model/diagnostic.ts';
-import { check, told } from '../../example-pages.ts';
-import { instead, procedureWith } from '../../sound-procedure.ts';
 import { protection } from './index.ts';
 
 const area = protection.map(({ code }) => code);
@@ -249,7 +249,7 @@ describe('outside-cleaned-with-ports-open and opened-before-outside-cleaned. Not
     expect(messages(text, 'opened-before-outside-cleaned')).toEqual([]);
   });
 
-  it('a forgotten cleaning is told once, repairs and all', () => {
+  it('a forgotten cleaning is reported once, repairs and all', () => {
     expect(found(procedureWith({ receive: without('clean outside') }))).toEqual(['3.2 opened-before-outside-cleaned']);
   });
 });
@@ -362,7 +362,7 @@ procedure core "Core" for turbo at bench revision A {
     });
   });
 
-  it('is found on the way of the repair that renews one alone', () => {
+  it('is found on the path of the repair that renews one alone', () => {
     const text = procedureWith({
       build: ahead('clamp body', '      check needle slides "Falls"  on fail renew needle (once), reshim'),
     });
@@ -447,7 +447,7 @@ describe('count-does-not-close. Not:', () => {
     expect(messages(text, 'count-does-not-close')).toHaveLength(1);
   });
 
-  it('a part left in for trial is told once', () => {
+  it('a part left in for trial is reported once', () => {
     const text = procedureWith({
       build: (sound) => sound.replace('fit shim, spring,', 'fit shim for trial\n      fit spring,'),
     });
@@ -463,7 +463,7 @@ describe('no-safe-stop. Not:', () => {
     });
   });
 
-  it('ports, faces and parts are told once each, and not again where the unit leaves', () => {
+  it('ports, faces and parts are reported once each, and not again where the unit leaves', () => {
     const text = procedureWith({
       teardown: (sound) =>
         sound
@@ -481,7 +481,7 @@ describe('water-washed-not-oiled. Not:', () => {
     near({ clean: suds });
   });
 
-  it('a pair that is blown dry is told as dry, the rest as bare', () => {
+  it('a pair that is blown dry is reported as dry, the rest as bare', () => {
     const text = procedureWith({
       clean: suds,
       build: line('rinse all in cal-oil', () => '      rinse nozzle, needle in cal-oil\n'),
@@ -508,7 +508,7 @@ describe('a forgotten guard', () => {
     expect(found(text)).toEqual(['3.7 bare-lapped-face']);
   });
 
-  it('and other parts that lie loose are told besides', () => {
+  it('and other parts that lie loose are reported besides', () => {
     const text = procedureWith({
       teardown: (sound) =>
         without('guard body.end with nut')(instead(' seat, spring, shim at tank', ' seat, shim at tank')(sound)),

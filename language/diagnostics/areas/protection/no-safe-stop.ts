@@ -1,21 +1,20 @@
-import { bareFaces } from '../../../analysis/bare-faces.ts';
-import { looseParts } from '../../../analysis/loose-parts.ts';
-import { isDraining, openPorts } from '../../../analysis/open-ports.ts';
+import { looseParts } from '../../../analysis/loose.ts';
+import { bareFaces, isDraining, openPorts } from '../../../analysis/openings.ts';
 import { capital, faceWords, listed, partsWords } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
 
-/** The unit stands for somebody, or is sent out, with ports open, lapped faces bare or parts loose. */
+/** The unit waits for somebody, or is sent out, with ports open, lapped faces bare or parts loose. */
 export const noSafeStop: Rule = {
   code: 'no-safe-stop',
   severity: 'warning',
   since: '0.2.0',
-  title: 'The unit stands for somebody or is sent out with ports open, lapped faces bare or parts loose.',
+  title: 'The unit waits for somebody or is sent out with ports open, lapped faces bare or parts loose.',
   replay: (replay, report) => ({
     step({ step, before, way }) {
       if (step.verb !== 'hold-for' && step.verb !== 'send-out') return;
       const { procedure } = replay.program;
-      const when = step.verb === 'hold-for' ? 'while the unit stands and waits' : 'when the unit is sent out';
-      const why = 'nobody knows for how long, and who comes by';
+      const when = step.verb === 'hold-for' ? 'while the unit waits' : 'when the unit is sent out';
+      const why = 'nobody knows for how long, or who handles it';
       const open = isDraining(replay, before) ? null : openPorts(replay, before);
       if (open !== null) {
         const { names, since, cause } = open;
@@ -26,7 +25,7 @@ export const noSafeStop: Rule = {
           cause,
           message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open ${when}.`,
           why: `${why}.`,
-          help: `Write “cap ${names.join(', ')}” before.`,
+          help: `Write “cap ${names.join(', ')}” before this step.`,
         });
       }
       for (const { face, since, cause } of bareFaces(replay, before)) {
@@ -37,7 +36,7 @@ export const noSafeStop: Rule = {
           cause,
           message: `${capital(faceWords(procedure, face.id))} is bare ${when}.`,
           why: `${why}.`,
-          help: `${face.guardedBy === null ? 'Cover it' : `Write “guard ${face.id} with ${face.guardedBy}”`} before.`,
+          help: `${face.guardedBy === null ? 'Cover it first' : `Write “guard ${face.id} with ${face.guardedBy}” before this step`}.`,
         });
       }
       const loose = looseParts(replay, before);
@@ -50,7 +49,7 @@ export const noSafeStop: Rule = {
         cause: loose.cause,
         message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'lie' : 'lies'} loose ${when}.`,
         why: `${why}.`,
-        help: `Write “keep ${[...new Set(loose.parts.map((part) => part.base))].join(', ')}” before.`,
+        help: `Write “keep ${[...new Set(loose.parts.map((part) => part.base))].join(', ')}” before this step.`,
       });
     },
   }),

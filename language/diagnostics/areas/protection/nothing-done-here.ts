@@ -14,7 +14,8 @@ export const nothingDoneHere: Rule = {
         report({
           at: stage.source,
           message: `Stage ${stage.name} has no step.`,
-          help: 'Write what is done there, or take the stage out.',
+          why: 'the sheet would print an empty stage.',
+          help: 'Write what is done there, or delete the stage.',
         });
         continue;
       }
@@ -22,9 +23,9 @@ export const nothingDoneHere: Rule = {
       if (stage.steps.some((step) => step.verb === 'buff' || step.verb === 'blast' || step.verb === 'do')) continue;
       report({
         at: stage.source,
-        message: `Stage ${stage.name} is at the ${lower(station.title)}, and no step of it buffs or blasts.`,
+        message: `Stage ${stage.name} is at the ${lower(station.title)}, but none of its steps buffs or blasts.`,
         why: 'the unit would go into the dust for nothing.',
-        help: 'Write what is buffed, or do the stage elsewhere.',
+        help: 'Write what is buffed, or do the stage at another station.',
       });
     }
   },

@@ -1,5 +1,5 @@
 import type { Way } from '../../../analysis/flow-analysis.ts';
-import { isDraining, openPorts } from '../../../analysis/open-ports.ts';
+import { isDraining, openPorts } from '../../../analysis/openings.ts';
 import { listed } from '../../../analysis/prose.ts';
 import type { State } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
@@ -23,8 +23,8 @@ export const openPortInDirt: Rule = {
         since,
         cause,
         message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open ${when}.`,
-        why: `grit goes in and comes out in the ${shipping ? 'engine of the customer' : 'tester'}.`,
-        help: `Write “cap ${names.join(', ')}” before.`,
+        why: `grit goes in, and comes out in the ${shipping ? "customer's engine" : 'tester'}.`,
+        help: `Write “cap ${names.join(', ')}” before this.`,
       });
     };
     return {

@@ -3,7 +3,7 @@ import { partWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Rule } from '../../rule.ts';
 
-/** The unit is opened while its outside may still be dirty. Of units with lapped or matched parts that are taken in. */
+/** A unit with lapped or matched parts that came in is opened while its outside may still be dirty. */
 export const openedBeforeOutsideCleaned: Rule = {
   code: 'opened-before-outside-cleaned',
   severity: 'error',
@@ -31,9 +31,9 @@ export const openedBeforeOutsideCleaned: Rule = {
           source: object.source,
           way,
           cause: 'outside',
-          message: `The ${partWords(procedure, object.name)} is opened while the outside is dirty as it came in.`,
+          message: `The ${partWords(procedure, object.name)} is opened while the outside is still as dirty as it came in.`,
           why: 'the dirt on the thread falls onto the lapped faces.',
-          help: 'Write “clean outside” before, with the ports capped.',
+          help: 'Cap the ports and write “clean outside” before this step.',
         });
       },
     };

@@ -1,4 +1,4 @@
-import { openPorts } from '../../../analysis/open-ports.ts';
+import { openPorts } from '../../../analysis/openings.ts';
 import { listed } from '../../../analysis/prose.ts';
 import type { Source } from '../../../model/source.ts';
 import { stepBefore } from '../../edits.ts';
@@ -22,8 +22,8 @@ export const outsideCleanedWithPortsOpen: Rule<{ names: readonly string[]; sourc
         since,
         cause,
         message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open while the outside is cleaned.`,
-        why: 'what the brush takes off goes in there.',
-        help: `Write “cap ${names.join(', ')}” before.`,
+        why: 'the dirt that the brush takes off goes in there.',
+        help: `Write “cap ${names.join(', ')}” before this step.`,
         data: step.call === null ? { names, source: step.source } : undefined,
       });
     },

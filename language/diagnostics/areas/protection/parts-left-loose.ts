@@ -1,5 +1,5 @@
 import type { Way } from '../../../analysis/flow-analysis.ts';
-import { looseParts } from '../../../analysis/loose-parts.ts';
+import { looseParts } from '../../../analysis/loose.ts';
 import { partsWords, stationWords } from '../../../analysis/prose.ts';
 import type { State } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
@@ -26,7 +26,7 @@ export const partsLeftLoose: Rule = {
         cause,
         message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'lie' : 'lies'} loose ${when}.`,
         why: 'parts of several units get mixed.',
-        help: `Write keep ${names.join(', ')} at their place before.`,
+        help: `Write “keep ${names.join(', ')} at” and a station before this.`,
       });
     };
     return {

@@ -1,6 +1,6 @@
 import { isHydraulic, isPneumatic } from '../../../analysis/hydraulic.ts';
 import { port } from '../../../analysis/locations.ts';
-import { portExposed } from '../../../analysis/port-exposed.ts';
+import { portExposed } from '../../../analysis/openings.ts';
 import { listed, partsWords } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -9,9 +9,9 @@ export const passageBlocked: Rule = {
   code: 'passage-blocked',
   severity: 'error',
   since: '0.1.0',
-  title: 'A part is washed, or the unit is primed, tested or connected, with a passage of it capped.',
+  title: 'A part is washed, or the unit is primed, tested or connected, while one of its ports is capped.',
   replay: ({ program, layout, relations }, report) => {
-    /** Caps that are told, by port and since when; and ports told on the first way, which no later one tells again. */
+    /** Reported caps, by port and since when; and ports reported on the first path, which no later path reports again. */
     const told = new Set<string>();
     return {
       step({ step, before, way }) {
@@ -35,22 +35,22 @@ export const passageBlocked: Rule = {
             cause: `capped:${since}`,
             message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} still capped when ${doing}.`,
             why: `${why}.`,
-            help: `Write “uncap ${names.join(', ')}” before.`,
+            help: `Write “uncap ${names.join(', ')}” before this step.`,
           });
         };
         if (step.verb === 'connect')
           tell(
             capped(step.objects.map((object) => object.name)),
             'it is connected',
-            'the line does not go on over a cap',
+            'the line cannot go on over a cap',
           );
-        // With air in it, as under water, the other ports must be shut.
+        // For a test with air, as under water, the other ports must be shut.
         if ((step.verb === 'prime' || isHydraulic(step, procedure)) && !isPneumatic(step)) {
           const exposed = procedure.family.ports.filter((one) => portExposed(before, one)).map((one) => one.name);
           tell(
             capped(exposed),
             'the unit works under pressure',
-            'the fluid cannot get out, and what is read is not what the unit does',
+            'the fluid cannot get out, and the reading does not show what the unit does',
           );
         }
         if (step.verb === 'wash' || step.verb === 'soak') {

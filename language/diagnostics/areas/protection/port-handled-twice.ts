@@ -7,7 +7,7 @@ import type { Source } from '../../../model/source.ts';
 import { failEntries, isOfAll } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
-/** What a port is already when a step on it does nothing, and the steps that made it so. */
+/** The state of a port in which a step on it does nothing, and the steps that bring that state about. */
 const already = {
   cap: { bits: port.capped, words: 'capped', by: ['cap'] },
   uncap: { bits: port.open, words: 'open', by: ['uncap', 'disconnect'] },
@@ -16,21 +16,21 @@ const already = {
 } as const;
 
 /**
- * A port is capped, opened, connected or disconnected when it is so already. It is told only where no way needs the
- * step: on the first way through the stages, and in a repair straight from the one place that sends to it.
+ * A port that is already capped, opened, connected or disconnected is so again. It is reported only where no path needs
+ * the step: on the first path through the stages, and in a repair straight from the one place that sends to it.
  */
 export const portHandledTwice: Rule<{ source: Source }> = {
   code: 'port-handled-twice',
   severity: 'warning',
   since: '0.2.0',
-  title: 'A port is capped, uncapped, connected or disconnected when it is so already.',
+  title: 'A port is capped, uncapped, connected or disconnected when it already is.',
   replay: ({ program, layout, relations }, report) => {
     const isDoneBy = (one: Port, at: number, verb: keyof typeof already, block: Block) => {
-      // As it came in it may have transit caps or lines on; where a part covered it, it had none.
+      // A unit may come in with transit caps or lines on; a port that a part covered has none.
       if (at < 0) return verb === 'uncap' && one.under !== null;
       const point = program.points[at];
       if (point?.kind !== 'step' || !already[verb].by.some((other) => other === point.step.verb)) return false;
-      // A line that should have come off or on between two blocks is told by their tests.
+      // A line that should have come off or on between two blocks is reported by their tests.
       return verb === 'cap' || verb === 'uncap' || point.block === block;
     };
     return {
@@ -48,7 +48,7 @@ export const portHandledTwice: Rule<{ source: Source }> = {
           return (
             before.must(cells(name), bits) &&
             isDoneBy(one, before.since[cells(name)]!, verb, block) &&
-            // A new part comes without the cap of the old one.
+            // A new part comes without the old one's cap.
             !before.may(before.part(one.part).age, age.new)
           );
         });
@@ -61,18 +61,18 @@ export const portHandledTwice: Rule<{ source: Source }> = {
           source: isOfAll(step) ? step.source : twice[0]!.source,
           way,
           since,
-          // By these it may be told already what is missing between.
+          // These may already have reported the missing step in between.
           cause: verb === 'cap' ? `capped:${since}` : verb === 'uncap' ? `open:${since}` : undefined,
-          message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} ${words} already.`,
-          why: 'the bench hand looks for what is not there, and asks what was left out.',
-          help: 'Take this out, or put in the step that is missing between.',
+          message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} already ${words}.`,
+          why: 'the bench hand looks for what is not there, and wonders which step was left out.',
+          help: 'Delete this, or add the missing step in between.',
           data: whole && step.call === null ? { source: step.source } : undefined,
         });
       },
     };
   },
   fix({ source }) {
-    return { title: 'Take this step out', safe: false, edits: [{ source, text: '' }] };
+    return { title: 'Delete this step', safe: false, edits: [{ source, text: '' }] };
   },
 };
 
@@ -80,7 +80,7 @@ function isPortVerb(verb: Step['verb']): verb is keyof typeof already {
   return verb in already;
 }
 
-/** From how many places a unit is sent to a repair; gates that are judged together are one. */
+/** From how many places a unit is sent to a repair; gates that are judged together count as one. */
 function sendersOf({ procedure, gates, decisions }: Program, block: Block): number {
   const judgedAt = (step: Step) => {
     const gate = gates.find((one) => one.step === step);

@@ -4,15 +4,15 @@ import type { Step } from '../../../model/procedure.ts';
 import { isOfAll, namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
-/** Loose parts of the whole set go into one bath, and no words say how the units are kept apart. */
+/** Loose parts of the whole set go into one bath, and the text does not say how the units are kept apart. */
 export const unitsMixedInTheBath: Rule = {
   code: 'units-mixed-in-the-bath',
   severity: 'warning',
   since: '0.2.0',
-  title: 'Loose parts of the set are washed together, and no words say how the units are kept apart.',
+  title: 'Loose parts of the set are washed together, and the text does not say how the units are kept apart.',
   replay: ({ program }, report) => {
     const steps = program.procedure.stages.flatMap((stage) => stage.steps);
-    /** Put down before with words, as in a basket of its own, it is washed in that; a guard comes and goes on its unit. */
+    /** Put down before in a basket of its own, as the text says, it is washed in that; a guard stays with its unit. */
     const ownPlace = (part: string, at: Step) =>
       steps
         .slice(0, steps.indexOf(at))
@@ -37,8 +37,8 @@ export const unitsMixedInTheBath: Rule = {
             procedure,
             loose.map(({ name }) => name),
           )} of the whole set go into one bath.`,
-          why: 'a needle comes out with another’s nozzle.',
-          help: 'Say how the units are kept apart, as in "Own basket, own number", or do the stage one unit at a time.',
+          why: 'a needle comes out with another unit’s nozzle.',
+          help: 'Write how the units are kept apart, such as "Own basket, own number", or do the stage one unit at a time.',
         });
       },
     };

@@ -14,7 +14,7 @@ export const waterWashedNotOiled: Rule = {
   replay: ({ program, relations }, report) => ({
     step({ step, before, way }) {
       if (!closesUp(step)) return;
-      /** Bare parts by the step since which they are so: one cause, one finding. */
+      /** Bare parts by the step that left them bare: one cause, one finding. */
       const bySince = new Map<number, { names: string[]; source: Source }>();
       for (const object of namedIn(step)) {
         if (before.mustBeIn(object.name)) continue;
@@ -37,8 +37,8 @@ export const waterWashedNotOiled: Rule = {
           since,
           cause: `bare-steel:${since}`,
           message: `The ${partsWords(program.procedure, names)} ${go} together dry after a wash in water or detergent.`,
-          why: 'steel with no film on it rusts inside, where nobody sees it.',
-          help: `Rinse ${them} in test oil or oil ${them} before.`,
+          why: 'steel with no oil film rusts inside, where nobody sees it.',
+          help: `Rinse ${them} in test oil or oil ${them} first.`,
         });
       }
     },

@@ -8,19 +8,19 @@ export const acceptMissing: Rule = {
   severity: 'error',
   since: '0.2.0',
   ofAbsence: true,
-  title: 'A test reads nothing and says not what is accepted.',
+  title: 'A test reads nothing and does not say what to accept.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
       if (step.verb !== 'test') continue;
       const { test } = step;
-      // What reads or falls wants a limit; the author's own words may say what is good.
+      // A reading or a fall needs a limit; the author's own text may say what is good.
       if (test.reads !== null || step.limit !== null || test.from !== null || test.inTime !== null) continue;
       if (step.accept !== null || step.reject !== null || step.text !== null) continue;
       report({
         at: step,
         cause: `accept:${writtenAt(step)}`,
         message: `Test ${step.gate.test} says neither what is read nor what is good.`,
-        why: 'a drop on the tip passes with one hand and not with the next.',
+        why: 'one person passes a drop on the tip, and the next does not.',
         help: 'Write “accept "…"”, or “read … within …”.',
       });
     }

@@ -2,13 +2,13 @@ import { allSteps } from '../../../analysis/locations.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A check that does not say what is looked for. */
+/** A check that does not say what to look for. */
 export const checkForWhat: Rule = {
   code: 'check-for-what',
   severity: 'warning',
   since: '0.2.0',
   ofAbsence: true,
-  title: 'A check does not say what is looked for.',
+  title: 'A check does not say what to look for.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
       if (step.verb !== 'check' || step.limit !== null) continue;
@@ -17,8 +17,9 @@ export const checkForWhat: Rule = {
       report({
         at: step,
         cause: `check-for:${writtenAt(step)}`,
-        message:
-          'This check does not say what is looked for: it is ticked, and a blued tip or a stained face goes in. Write it in quotes, or “reuse if "…"  reject if "…"”.',
+        message: 'This check does not say what to look for.',
+        why: 'it gets ticked, and a blued tip or a stained face goes in.',
+        help: 'Write what to look for in quotes, or “reuse if "…"  reject if "…"”.',
       });
     }
   },

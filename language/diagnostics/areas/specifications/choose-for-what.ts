@@ -3,13 +3,13 @@ import { partsWords } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A shim is chosen, and nothing says what it is to bring to what. */
+/** A shim is chosen, and nothing says which reading it has to bring to what. */
 export const chooseForWhat: Rule = {
   code: 'choose-for-what',
   severity: 'warning',
   since: '0.2.0',
   ofAbsence: true,
-  title: 'A part is chosen, and nothing says what it is to bring to what.',
+  title: 'A part is chosen, but nothing says which reading it has to bring to what.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
       if (step.verb !== 'choose' || step.objects.length === 0) continue;
@@ -17,12 +17,12 @@ export const chooseForWhat: Rule = {
       report({
         at: step,
         cause: `choose:${writtenAt(step)}`,
-        message: `Nothing says by what the ${partsWords(
+        message: `Nothing says what the ${partsWords(
           procedure,
           step.objects.map((object) => object.name),
-        )} is chosen.`,
+        )} is chosen for.`,
         why: 'the bench hand guesses a thickness and builds the unit for nothing.',
-        help: 'Write “to bring” and the test, “to” and its aim.',
+        help: 'Write “to bring” and the test, then “to” and its target.',
       });
     }
   },

@@ -8,7 +8,7 @@ export const fixtureMissing: Rule = {
   severity: 'warning',
   since: '0.2.0',
   ofAbsence: true,
-  title: 'A part is clamped, and nothing says in what.',
+  title: 'A part is clamped, but nothing says in what.',
   procedure(procedure, report) {
     const { parts } = procedure.family;
     for (const step of allSteps(procedure)) {
@@ -19,12 +19,12 @@ export const fixtureMissing: Rule = {
       const first = parts.find((part) => part.name === names[0]);
       report({
         at: step,
-        // Said once in the family, it is said for every step.
+        // Declared once in the family, it holds for every step.
         cause: `fixture:${first?.base}`,
         allow: first?.allow,
         message: `Nothing says in what the ${partsWords(procedure, names)} is clamped.`,
-        why: 'bare vice jaws pull a bored body out of round and bruise its faces.',
-        help: `Write “in "…"” here, or “held in "…"” at ${first?.base} in the family.`,
+        why: 'bare vise jaws pull a bored body out of round and bruise its faces.',
+        help: `Write “in "…"” here, or “held in "…"” at part ${first?.base} in the family.`,
       });
     }
   },

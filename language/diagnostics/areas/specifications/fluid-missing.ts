@@ -14,7 +14,7 @@ export const fluidMissing: Rule = {
   severity: 'error',
   since: '0.2.0',
   ofAbsence: true,
-  title: 'Something is washed, rinsed, soaked or oiled, and nothing says in what.',
+  title: 'Something is washed, rinsed, soaked or oiled, but nothing says in what.',
   procedure(procedure, report) {
     const fluids = procedure.shop.fluids.map((fluid) => fluid.name);
     const such = fluids.length === 0 ? '' : `: ${either(fluids)}`;
@@ -25,14 +25,14 @@ export const fluidMissing: Rule = {
         at: step,
         cause: `fluid:${writtenAt(step)}`,
         message: `Nothing says in what this is ${what}.`,
-        why: 'solvent left on a lapped fit strips its film, detergent rusts it, and oil takes off no dirt.',
+        why: 'solvent left on a lapped fit strips its oil film, detergent rusts it, and oil removes no dirt.',
         help: `Write “${step.verb === 'oil' ? 'with' : 'in'}” and a fluid of the shop${such}.`,
       });
     }
   },
 };
 
-/** The author's own words may name it. */
+/** The author's own text may name it. */
 function saysFluid({ shop }: Procedure, { text, note }: Step): boolean {
   const said = `${text ?? ''} ${note ?? ''}`;
   return (

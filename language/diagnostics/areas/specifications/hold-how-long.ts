@@ -8,7 +8,7 @@ export const holdHowLong: Rule = {
   severity: 'error',
   since: '0.2.0',
   ofAbsence: true,
-  title: 'A pressure is held, and nothing says for how long.',
+  title: 'A pressure is held, but nothing says for how long.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
       if (step.verb !== 'test') continue;
@@ -19,8 +19,8 @@ export const holdHowLong: Rule = {
       report({
         at: step,
         cause: `hold-time:${writtenAt(step)}`,
-        message: `Test ${step.gate.test} holds a pressure, and nothing says for how long.`,
-        why: 'a slow leak shows no drop in the two seconds that one hand waits.',
+        message: `Test ${step.gate.test} holds a pressure, but does not say for how long.`,
+        why: 'a slow leak shows no drop in the two seconds that somebody in a hurry waits.',
         help: 'Write “for” and a time, such as for 10 s.',
       });
     }

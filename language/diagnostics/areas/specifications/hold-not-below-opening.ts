@@ -22,7 +22,7 @@ export const holdNotBelowOpening: Rule = {
           at: step,
           cause: `hold-below:${writtenAt(step)}`,
           message: `Test ${step.gate.test} ${why}.`,
-          why: 'the needle lifts, and a good seat is opened up as a leaking one.',
+          why: 'the needle lifts, and a good seat is taken for a leaking one.',
           help: 'Write “hold … below” and the test that reads the opening.',
         });
       if (hold.relation === 'above') {
@@ -43,7 +43,7 @@ export const holdNotBelowOpening: Rule = {
   },
 };
 
-/** The least pressure at which a unit of each part number may open. */
+/** The lowest pressure at which a unit of each part number may open. */
 function openings(procedure: Procedure): { test: string; number: string | null; low: Quantity }[] {
   const steps = allSteps(procedure);
   const set = new Set(steps.flatMap((step) => (step.verb === 'set' ? step.reading : own(step, 'choose')?.test) ?? []));

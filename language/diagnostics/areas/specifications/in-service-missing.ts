@@ -26,13 +26,13 @@ const seconds: readonly Second[] = [
   },
 ];
 
-/** Some part numbers have a second limit (in service, with a new part), and others of the same spec none of their own. */
+/** Some part numbers have a second limit (in service, with a new part), and others of the same spec have none. */
 export const inServiceMissing: Rule = {
   code: 'in-service-missing',
   severity: 'warning',
   since: '0.2.0',
   ofAbsence: true,
-  title: 'A part number has no limit in service, or with a new part, where others have one.',
+  title: 'A part number has no limit in service, or with a new part, although others have one.',
   procedure(procedure, report) {
     for (const spec of procedure.specs) {
       const own = procedure.numbers.flatMap((number) =>
@@ -49,8 +49,8 @@ export const inServiceMissing: Rule = {
             at: value.source,
             cause: `${words}:${spec.name}:${number.name}`,
             allow: [...spec.allow, ...number.allow],
-            message: `${number.name} has ${spec.name} of its own and no ${words}.`,
-            why: `${when} it would be judged by ${of(spec) === null ? 'none' : 'the figure of the other numbers'}.`,
+            message: `${number.name} has its own ${spec.name}, but no ${words}.`,
+            why: `${when} it would be judged by ${of(spec) === null ? 'no limit at all' : 'the figure of the other numbers'}.`,
             help: `Write “${write}” from the maker's data.`,
           });
         }
@@ -59,7 +59,8 @@ export const inServiceMissing: Rule = {
             at: spec.source,
             cause: `${words}:${spec.name}`,
             allow: spec.allow,
-            message: `Spec ${spec.name} has no ${words}, and ${listed(takers.map(({ name }) => name))} takes it as it is, while other numbers have one.`,
+            message: `Spec ${spec.name} has no ${words}, although other numbers have one, and ${listed(takers.map(({ name }) => name))} ${takers.length > 1 ? 'use' : 'uses'} the spec as it is.`,
+            why: `${when} ${takers.length > 1 ? 'they' : 'it'} would be judged by no limit at all.`,
             help: `Write “${write}” from the maker's data.`,
           });
         }

@@ -22,7 +22,7 @@ import { torqueMissing } from './torque-missing.ts';
 import { unitPairDisagrees } from './unit-pair-disagrees.ts';
 import { wrongKindOfUnit } from './wrong-kind-of-unit.ts';
 
-/** In the order of causes: where two rules speak of one cause, the earlier one is heard. */
+/** In order of precedence: if two rules report the same cause, the earlier one wins. */
 export const specifications: readonly AnyRule[] = [
   acceptMissing,
   checkForWhat,

@@ -4,10 +4,10 @@ import { compare, formatLimit, isEmpty, kindOfLimit, window } from '../../../qua
 import type { Kind, Limit } from '../../../quantities/types.ts';
 import type { Rule } from '../../rule.ts';
 
-/** What is counted can be met exactly. */
+/** A count can be met exactly. */
 const counted: readonly Kind[] = ['drops', 'strokes', 'turns'];
 
-/** No value fits a limit: its low end is over the high one, or it is a single point. */
+/** No value fits a limit: its low end is above its high end, or it is a single point. */
 export const limitEmpty: Rule = {
   code: 'limit-empty',
   severity: 'error',
@@ -16,9 +16,9 @@ export const limitEmpty: Rule = {
   procedure(procedure, report) {
     for (const { limit, words, source, step, spec } of [...specLimits(procedure), ...stepLimits(procedure)]) {
       const why = isEmpty(limit)
-        ? 'the low end is over the high one, so that no unit can pass'
+        ? 'the low end is above the high end, so no unit can pass'
         : isPoint(limit)
-          ? 'it leaves no room at all, and no gauge shows that one value'
+          ? 'it leaves no room at all, and no gauge shows exactly that value'
           : null;
       if (why === null) continue;
       report({
@@ -27,7 +27,7 @@ export const limitEmpty: Rule = {
         allow: spec?.allow,
         message: `${capital(words)} is ${formatLimit(limit)}.`,
         why: `${why}.`,
-        help: `Mend the numbers from the maker's data.`,
+        help: `Correct the figures from the maker's data.`,
       });
     }
   },

@@ -1,6 +1,7 @@
 import { allSteps } from '../../../analysis/locations.ts';
 import { within } from '../../../analysis/within.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
+import type { Statement } from '../../../model/diagnostic.ts';
 import type { Procedure, Step } from '../../../model/procedure.ts';
 import { failEntries, isGate } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
@@ -14,10 +15,10 @@ export const limitMissing: Rule = {
   title: 'Something is read or set as a gate, and no limit says what is good.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
-      const message = missing(step, procedure);
-      if (message !== null) report({ at: step, cause: `limit:${writtenAt(step)}`, message });
+      const statement = missing(step, procedure);
+      if (statement !== null) report({ at: step, cause: `limit:${writtenAt(step)}`, ...statement });
     }
-    // A measurement with no limit passes nothing, so that its `on fail` is never asked for.
+    // A measurement with no limit never fails, so its `on fail` is never used.
     const asked = new Set(allSteps(procedure).flatMap((step) => failEntries(step).map(({ repair }) => repair)));
     for (const repair of procedure.repairs) {
       if (!repair.inline || asked.has(repair.name)) continue;
@@ -25,33 +26,52 @@ export const limitMissing: Rule = {
       report({
         at: step ?? repair.source,
         source: repair.source,
-        message:
-          'This measurement says what is done on fail, and not when it fails: it is written down and the part goes in whatever it is. Write “within” and a spec or a limit.',
+        message: 'This measurement says what to do on a fail, but not when it fails.',
+        why: 'the figure is written down, and the part goes in whatever it is.',
+        help: withinLimit,
       });
     }
   },
 };
 
-function missing(step: Step, procedure: Procedure): string | null {
+const withinLimit = 'Write “within” and a spec or a limit.';
+
+function missing(step: Step, procedure: Procedure): Statement | null {
   switch (step.verb) {
     case 'test': {
       const { test, gate } = step;
       if (step.limit !== null || step.accept !== null || step.reject !== null || test.inTime !== null) return null;
       if (test.reads !== null)
-        return `Test ${gate.test} reads ${test.reads}, and no limit says what is good: one hand passes what the next one opens again. Write “within” and a spec or a limit.`;
+        return {
+          message: `Test ${gate.test} reads ${test.reads}, but no limit says what is good.`,
+          why: 'one person passes what the next one opens again.',
+          help: withinLimit,
+        };
       return test.from === null || test.forTime !== null
         ? null
-        : `Test ${gate.test} says from where the pressure falls, and not in what time: too fast and too slow both pass. Write “in” and a time, such as in 6..20 s.`;
+        : {
+            message: `Test ${gate.test} says where the pressure fall starts, but not how long it may take.`,
+            why: 'too fast and too slow both pass.',
+            help: 'Write “in” and a time, such as in 6..20 s.',
+          };
     }
     case 'set':
       // A setting is held to the spec of its name, where there is one.
       return step.limit !== null || procedure.specs.some((spec) => spec.name === step.reading)
         ? null
-        : `Nothing says what ${step.reading} is set to: each hand stops turning where he likes. Write “within” and a spec or a limit.`;
+        : {
+            message: `Nothing says what ${step.reading} is set to.`,
+            why: 'each person stops turning somewhere else.',
+            help: withinLimit,
+          };
     case 'across':
       return step.spread !== null || step.text !== null
         ? null
-        : 'Nothing says how far the units of the set may be apart, so every set passes. Write “spread at most” and a limit.';
+        : {
+            message: 'Nothing says how far apart the units of the set may be.',
+            why: 'every set passes.',
+            help: 'Write “spread at most” and a limit.',
+          };
     default:
       return null;
   }

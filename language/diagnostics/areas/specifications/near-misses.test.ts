@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { check } from '../../../../tests/fixtures/example-pages.ts';
+import { instead, procedureWith } from '../../../../tests/fixtures/sound-procedure.ts';
 import { fullMessage } from '../../../model/diagnostic.ts';
-import { check } from '../../example-pages.ts';
-import { instead, procedureWith } from '../../sound-procedure.ts';
 import { specifications } from './index.ts';
 
 const mine = new Set(specifications.map(({ code }) => code));
@@ -63,7 +63,7 @@ describe('limit-missing, accept-missing, pressure-missing. Not:', () => {
     expect(rulesFound(tested(test))).toEqual([rule]);
   });
 
-  it('one slip is one finding where the step stands in a sequence that is called twice', () => {
+  it('one slip is one finding where the step is in a sequence that is called twice', () => {
     const text = procedureWith({ repairs: (repairs) => repairs.replace('prime 6 strokes', 'prime') });
     expect(rulesFound(text)).toEqual(['prime-how']);
   });
@@ -76,7 +76,7 @@ describe('limit-empty. Not:', () => {
     expect(rulesFound(procedureWith({ specs })).filter((rule) => rule === 'limit-empty')).toEqual([]);
   });
 
-  it('an angle with no room is told, and a range the wrong way round', () => {
+  it('an angle with no room is reported, and a range the wrong way around', () => {
     const at = (limit: string) =>
       rulesFound(built(`torque nut to ${limit} with TW-80${sheet}`)).filter((rule) => rule === 'limit-empty');
     expect(at('20 N·m ±2 then 60° ±0')).toEqual(['limit-empty']);
@@ -101,7 +101,7 @@ describe('spec-unused. Not:', () => {
     expect(found(begun)).toEqual([]);
   });
 
-  it('a spec that a step has forgotten to name: that step is told', () => {
+  it('a spec that a step has forgotten to name: that step is reported', () => {
     expect(
       rulesFound(
         procedureWith({ build: instead(' to nut-fit', ''), repairs: (text) => text.replace(' to nut-fit', '') }),
@@ -146,7 +146,7 @@ describe('source-missing. Not:', () => {
     expect(found(procedureWith({ specs }))).toEqual([]);
   });
 
-  it('a number that would print the source of another is told', () => {
+  it('a number that would print the source of another is reported', () => {
     expect(
       rulesFound(procedureWith({ specs: instead('220 bar +8 -0  source "Example sheet"', '220 bar +8 -0') })),
     ).toEqual(['source-missing']);

@@ -6,7 +6,7 @@ import type { Rule } from '../../rule.ts';
 
 const judged: readonly Kind[] = ['pressure', 'torque', 'length', 'force', 'angle'];
 
-/** A nominal with no tolerance, and no standing one. Only what a step sets or a test reads is looked at. */
+/** A nominal with no tolerance, where the shop gives none either. Only what a step sets or a test reads counts. */
 export const noTolerance: Rule = {
   code: 'no-tolerance',
   severity: 'error',
@@ -39,7 +39,7 @@ export const noTolerance: Rule = {
       const bare = bareNominal(limit);
       if (bare === null || !judged.includes(kindOfLimit(bare))) continue;
       const kind = kindOfLimit(bare);
-      // A torque in bar is told by wrong-kind-of-unit.
+      // A torque in bar is reported by wrong-kind-of-unit.
       if (spec !== null && spec.kind !== null && spec.kind !== kind) continue;
       if (procedure.shop.unlessStated.some((standing) => standing.kind === kind)) continue;
       report({
@@ -47,14 +47,14 @@ export const noTolerance: Rule = {
         source,
         allow: spec?.allow,
         message: `${words.charAt(0).toUpperCase()}${words.slice(1)} is ${formatLimit(bare)} with no tolerance.`,
-        why: 'nobody can say when a reading is good.',
+        why: 'nobody can say whether a reading is good.',
         help: `Write the tolerance from the maker's data, or “unless stated ${kind} ±…” in the shop.`,
       });
     }
   },
 };
 
-/** The part of a limit that is a value with no tolerance written. */
+/** The part of a limit that is a value with no written tolerance. */
 function bareNominal(limit: Limit): Limit | null {
   if (limit.form === 'then') return bareNominal(limit.first) ?? bareNominal(limit.angle);
   return limit.form === 'nominal' && limit.plus === null && limit.minus === null ? limit : null;

@@ -16,8 +16,9 @@ export const numberMissingSpec: Rule = {
           report({
             at: spec.source,
             allow: spec.allow,
-            message: `Spec ${spec.name} is not required, and no source says so.`,
-            help: 'Write source "…".',
+            message: `Spec ${spec.name} is “not required”, but no source is given for that.`,
+            why: 'nobody can look up whether that is so.',
+            help: 'Write “source "…"”.',
           });
         continue;
       }
@@ -26,7 +27,8 @@ export const numberMissingSpec: Rule = {
           at: spec.source,
           allow: spec.allow,
           message: `Spec ${spec.name} has no value.`,
-          help: `Write it from the maker's data, or give it in each part number.`,
+          why: 'the step that uses it has no figure to print.',
+          help: `Write it from the maker's data, or give a value in each part number.`,
         });
         continue;
       }
@@ -42,16 +44,16 @@ export const numberMissingSpec: Rule = {
           cause: `spec:${spec.name}:${number.name}`,
           allow: [...spec.allow, ...number.allow],
           message: `Part number ${number.name} has no ${spec.name}.`,
-          why: `a unit of this number could not be set${missing.length > 1 ? ` (the same for ${listed(missing.filter((other) => other !== number).map((other) => other.name))})` : ''}.`,
-          help: `Write ${spec.name} in number ${number.name}, or ${spec.name} not required with its source.`,
+          why: `a unit of this number could not be set${missing.length > 1 ? ` (nor one of ${listed(missing.filter((other) => other !== number).map((other) => other.name))})` : ''}.`,
+          help: `Write ${spec.name} in number ${number.name}, or “${spec.name} not required” with its source.`,
         });
       }
     }
   },
 };
 
-/** A unit that is only tested has no limit but that in service. */
+/** A unit that is only tested needs no limit but the one in service. */
 function isGiven({ rebuilt, inService, rateFrom, isUnread }: SpecValue): boolean {
-  // A rate that does not come of its spring and needle is told by itself, and so is a value that could not be read.
+  // A rate that does not follow from its spring and needle is reported by itself, and so is an unreadable value.
   return rebuilt !== null || inService !== null || rateFrom !== null || isUnread;
 }

@@ -8,15 +8,16 @@ export const primeHow: Rule = {
   severity: 'warning',
   since: '0.2.0',
   ofAbsence: true,
-  title: 'A unit is primed, and nothing says how much.',
+  title: 'A unit is primed, but nothing says how much.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
       if (step.verb !== 'prime' || step.count !== null || step.text !== null || step.note !== null) continue;
       report({
         at: step,
         cause: `prime-how:${writtenAt(step)}`,
-        message:
-          'Nothing says how much the unit is primed: with two strokes there is still air in it, and the reading is soft. Write the strokes, such as prime 6 strokes, or until what is seen, in quotes.',
+        message: 'Nothing says how much the unit is primed.',
+        why: 'after two strokes there is still air in it, and the reading is soft.',
+        help: 'Write the number of strokes, such as prime 6 strokes, or in quotes what to prime until.',
       });
     }
   },

@@ -5,13 +5,13 @@ import type { Choice, Procedure } from '../../../model/procedure.ts';
 import { kindOfLimit } from '../../../quantities/index.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A shim is chosen to bring a pressure to its aim, and nothing says how much a thickness moves it. */
+/** A shim is chosen to bring a pressure to its target, and nothing says how far a thickness moves it. */
 export const rateMissing: Rule = {
   code: 'rate-missing',
   severity: 'warning',
   since: '0.2.0',
   ofAbsence: true,
-  title: 'A shim is chosen with no rate to work it out by.',
+  title: 'A shim is chosen, but no rate is given to work it out from.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
       if (step.verb !== 'choose') continue;
@@ -25,14 +25,14 @@ export const rateMissing: Rule = {
           procedure,
           step.objects.map((object) => object.name),
         )} moves ${choose.test}.`,
-        why: 'the next one cannot be worked out, and each try opens the unit again.',
+        why: 'the next size cannot be worked out, and each try opens the unit again.',
         help: 'Write “by” and a rate, such as spec shim-rate rate 3 bar per 0.001 in.',
       });
     }
   },
 };
 
-/** A length brought to a length: so much more shim, so much more lift or play. */
+/** A length brought to a length: more shim is as much more lift or play. */
 function isOneForOne({ test, target }: Choice, procedure: Procedure): boolean {
   return (
     (target?.form === 'limit' && kindOfLimit(target.limit) === 'length') ||

@@ -3,13 +3,13 @@ import { lower } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A reading is set, its adjuster is in the family, and the step does not name it. */
+/** A reading is set, its adjuster is in the family, and the step does not name the adjuster. */
 export const setByWhat: Rule = {
   code: 'set-by-what',
   severity: 'warning',
   since: '0.2.0',
   ofAbsence: true,
-  title: 'A reading is set, and the step does not name its adjuster.',
+  title: 'A reading is set, but the step does not name its adjuster.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
       if (step.verb !== 'set' || step.objects.length > 0) continue;
@@ -18,8 +18,8 @@ export const setByWhat: Rule = {
       report({
         at: step,
         cause: `set-by:${writtenAt(step)}`,
-        message: `The ${lower(adjuster.title)} sets ${step.reading}, and this step does not say that it is turned.`,
-        why: 'whether it is locked afterwards would not be asked.',
+        message: `The ${lower(adjuster.title)} sets ${step.reading}, but this step does not say to turn it.`,
+        why: 'a setting that is never locked would go unnoticed.',
         help: `Write “by ${adjuster.name}”.`,
       });
     }

@@ -6,7 +6,7 @@ import { own } from '../../../model/steps.ts';
 import type { Limit } from '../../../quantities/types.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A figure with no word on where it is from. */
+/** A figure that does not say where it comes from. */
 export const sourceMissing: Rule = {
   code: 'source-missing',
   severity: 'warning',
@@ -20,9 +20,9 @@ export const sourceMissing: Rule = {
     report({
       at: first.source,
       cause: `source:${shop.name}`,
-      message: `Nothing says where the tolerances for ${listed(bare.map((standing) => standing.kind))} after “unless stated” are from.`,
-      why: 'they print on every sheet that gives none.',
-      help: 'Write source "…" behind them.',
+      message: `Nothing says where the tolerances for ${listed(bare.map((standing) => standing.kind))} after “unless stated” come from.`,
+      why: 'they print on every sheet whose figures have none.',
+      help: 'Write “source "…"” after them.',
     });
   },
   procedure(procedure, report) {
@@ -31,9 +31,9 @@ export const sourceMissing: Rule = {
         report({
           at: spec.source,
           allow: spec.allow,
-          message: `Nothing says where ${spec.name} is from.`,
-          why: 'nobody can look it up when it is doubted, and an old figure stays for good.',
-          help: 'Write source "…" with the sheet and the page.',
+          message: `Nothing says where ${spec.name} comes from.`,
+          why: 'nobody can look it up when in doubt, and an outdated figure stays forever.',
+          help: 'Write “source "…"” with the sheet and the page.',
         });
         continue;
       }
@@ -45,9 +45,9 @@ export const sourceMissing: Rule = {
         report({
           at: value.source,
           allow: [...spec.allow, ...number.allow],
-          message: `Nothing says where ${spec.name} of ${number.name} is from.`,
+          message: `Nothing says where ${spec.name} of ${number.name} comes from.`,
           why: 'the sheet would print the source of another number beside it.',
-          help: 'Write source "…" with the sheet and the page.',
+          help: 'Write “source "…"” with the sheet and the page.',
         });
       }
     }
@@ -56,8 +56,9 @@ export const sourceMissing: Rule = {
       report({
         at: step,
         cause: `source:${writtenAt(step)}`,
-        message:
-          'The figure in this step has no source: nobody can look it up when it is doubted. Write source "…", or make a spec of it.',
+        message: 'The figure in this step has no source.',
+        why: 'nobody can look it up when in doubt.',
+        help: 'Write “source "…"”, or make it a spec.',
       });
     }
   },
@@ -68,8 +69,8 @@ function hasValue({ rebuilt, inService, whenNew }: SpecValue): boolean {
 }
 
 /**
- * Limits that are written in a step. The speed of a lever, a time of soaking, an aim inside a limit and the air are ways
- * of working, and need no source.
+ * Limits that are written in a step. A lever speed, a soaking time, a target inside a limit and the air pressure describe
+ * how to work, and need no source.
  */
 function figuresOf(step: Step): Limit[] {
   const use = own(step, 'limit');

@@ -5,29 +5,29 @@ import type { Kind } from '../../../quantities/types.ts';
 import type { Rule } from '../../rule.ts';
 import { lacksTorque } from './torque-missing.ts';
 
-/** A spec that no step reads, or a value for a part number of which no step reads it. */
+/** A spec that no step uses, or a part number's value that no step for that number uses. */
 export const specUnused: Rule = {
   code: 'spec-unused',
   severity: 'warning',
   since: '0.2.0',
   ofAbsence: true,
-  title: 'A spec, or a value of a part number, is read by no step.',
+  title: 'No step uses a spec, or the value of a part number.',
   procedure(procedure, report) {
     const steps = allSteps(procedure);
-    // A procedure that is only begun has its specs before its steps.
+    // A procedure that has only been started has its specs before its steps.
     if (steps.length === 0) return;
     const wanting = new Set(steps.flatMap((step) => wants(step, procedure)));
     for (const spec of procedure.specs) {
       const readers = steps.filter((step) => reads(step).includes(spec.name));
       if (readers.length === 0) {
-        // A step that names none is told by its own rule: this is the one that it forgot.
+        // A step that names none is reported by its own rule: this is the spec that it forgot.
         if (spec.notRequired || (spec.kind !== null && wanting.has(spec.kind))) continue;
         report({
           at: spec.source,
           allow: spec.allow,
-          message: `No step reads ${spec.name}.`,
-          why: 'the figure stands on the sheet and nobody works by it.',
-          help: 'Name it in the step that it is for, or take it out.',
+          message: `No step uses ${spec.name}.`,
+          why: 'the figure is on the sheet, but nobody works to it.',
+          help: 'Name it in the step that it is for, or delete it.',
         });
         continue;
       }
@@ -37,9 +37,9 @@ export const specUnused: Rule = {
         report({
           at: value.source,
           allow: [...spec.allow, ...number.allow],
-          message: `No step for ${number.name} reads ${spec.name}.`,
-          why: 'the figure of this number is never worked by.',
-          help: `Take it out, or name ${number.name} at the steps that are only for others.`,
+          message: `No step for ${number.name} uses ${spec.name}.`,
+          why: 'nobody works to the figure of this number.',
+          help: `Delete it, or name ${number.name} at the steps that are only for other numbers.`,
         });
       }
     }
@@ -52,7 +52,7 @@ function valuesOf(procedure: Procedure, spec: string) {
   );
 }
 
-/** Names of specs that a step works by: its limit, and that of the reading which it names. */
+/** Names of specs that a step works to: its limit, and that of the reading that it names. */
 function reads(step: Step): string[] {
   const use = own(step, 'limit');
   const limit = use?.form === 'spec' ? [use.spec] : [];
@@ -73,7 +73,7 @@ function reads(step: Step): string[] {
   }
 }
 
-/** The kinds of figures that a step should have and has not. */
+/** The kinds of figures that a step should have and does not. */
 function wants(step: Step, procedure: Procedure): readonly Kind[] {
   if (lacksTorque(step, procedure)) return ['torque'];
   switch (step.verb) {

@@ -9,7 +9,7 @@ export const targetOutsideLimit: Rule = {
   code: 'target-outside-limit',
   severity: 'error',
   since: '0.2.0',
-  title: 'What a part is chosen for lies outside the limit of its test.',
+  title: 'The target that a part is chosen for is outside the limit of its test.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {
       for (const step of block.steps) {
@@ -26,7 +26,7 @@ export const targetOutsideLimit: Rule = {
             cause: `target:${step.number}`,
             message: `This aims at ${formatLimit(target)}${of}, but ${choose.test} must be ${formatLimit(judged)}.`,
             why: 'the unit would come back to this repair each time.',
-            help: `Give ${number === null ? 'the target and the limit' : number} figures that go together.`,
+            help: `Give ${number === null ? 'the target and the limit' : number} figures that agree.`,
           });
           break;
         }
@@ -42,7 +42,7 @@ function limitOfTest(procedure: Procedure, name: string): LimitUse | null {
   return within ?? null;
 }
 
-/** The limit of a use for a part number; null for number: as the procedure has it, where no number is. */
+/** The limit of a use for a part number; with null for the number, the value that the procedure gives. */
 function limitFor(procedure: Procedure, use: LimitUse | null, number: string | null): Limit | null {
   if (use?.form === 'limit') return use.limit;
   const name = use?.spec;

@@ -4,7 +4,7 @@ import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Procedure, Step } from '../../../model/procedure.ts';
 import type { Rule } from '../../rule.ts';
 
-/** Torque with no figure; or a lock nut that is pulled up with a torque wrench, and with no figure for it. */
+/** A torque step with no figure; or a lock nut that is tightened with a torque wrench, with no figure for it. */
 export const torqueMissing: Rule = {
   code: 'torque-missing',
   severity: 'error',
@@ -21,14 +21,14 @@ export const torqueMissing: Rule = {
           procedure,
           step.objects.map((object) => object.name),
         )}.`,
-        why: 'the bench hand would guess.',
+        why: 'the bench hand would have to guess.',
         help: 'Write “to” and a spec, or the figure with its source.',
       });
     }
   },
 };
 
-/** A lock nut may be pulled up by feel, with a spanner. */
+/** A lock nut may be tightened by feel, with a plain wrench. */
 export function lacksTorque(step: Step, { shop }: Procedure): boolean {
   if (step.verb !== 'torque' && step.verb !== 'lock') return false;
   if (step.limit !== null || (step.verb === 'torque' && step.stretch !== null) || step.objects.length === 0)

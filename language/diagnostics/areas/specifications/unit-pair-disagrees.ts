@@ -1,23 +1,24 @@
 import { specLimits, stepLimits } from '../../../analysis/limits.ts';
+import { capital } from '../../../analysis/prose.ts';
 import { kindOfLimit, pairAgrees } from '../../../quantities/index.ts';
 import type { Limit } from '../../../quantities/types.ts';
 import type { Rule } from '../../rule.ts';
 
-/** Two units side by side that do not say the same. */
+/** Two figures side by side, in two units, that do not agree. */
 export const unitPairDisagrees: Rule = {
   code: 'unit-pair-disagrees',
   severity: 'error',
   since: '0.1.0',
-  title: 'Two units side by side do not agree.',
+  title: 'Two figures side by side, in two units, do not agree.',
   shop(shop, report) {
     for (const { name, range, source } of shop.assets) {
       const disagreement = range === null ? null : pairAgrees(range);
       if (disagreement !== null)
         report({
           at: source,
-          message: `The range of ${name}.`,
-          why: `${disagreement.message} What is set or read on it is judged by one of them.`,
-          help: 'Mend the one that does not stand on the tool.',
+          message: `The range of ${name}: ${disagreement.message}`,
+          why: 'everything that is set or read on it is judged by only one of the two.',
+          help: 'Correct the one that is not marked on the tool.',
         });
     }
   },
@@ -32,17 +33,18 @@ export const unitPairDisagrees: Rule = {
         at: step ?? source,
         source,
         allow: spec?.allow,
-        message: `${words.charAt(0).toUpperCase()}${words.slice(1)}.`,
-        why: `${disagreement.message} One hand sets one number and one the other.`,
-        help: 'Mend the one that is not in the source.',
+        message: `${capital(words)}: ${disagreement.message}`,
+        why: 'one person sets one figure, and the next sets the other.',
+        help: 'Correct the one that is not in the source.',
       });
     }
   },
 };
 
-/** `40 N·m then 90° (30 lbf·ft)`: the brackets stand behind the angle and are of the torque. */
+/** `40 N·m then 90° (30 lbf·ft)`: the parentheses follow the angle but belong to the torque. */
 function withOwnPair(limit: Limit): Limit {
-  const pair = limit.form === 'then' ? limit.angle.pair : undefined;
-  if (limit.form !== 'then' || pair === undefined || kindOfLimit(pair) !== kindOfLimit(limit.first)) return limit;
-  return { ...limit, first: { ...limit.first, pair }, angle: { ...limit.angle, pair: undefined } };
+  if (limit.form !== 'then') return limit;
+  const { pair, ...angle } = limit.angle;
+  if (pair === undefined || kindOfLimit(pair) !== kindOfLimit(limit.first)) return limit;
+  return { ...limit, first: { ...limit.first, pair }, angle };
 }

@@ -8,7 +8,7 @@ import { formatQuantity, kindAdmits, kindOfUnit, quantitiesOf } from '../../../q
 import type { Figure, Kind } from '../../../quantities/types.ts';
 import type { Rule } from '../../rule.ts';
 
-/** What the amount behind a verb is counted in. */
+/** The unit that the amount after a verb is counted in. */
 const countKinds: Partial<Record<Verb, readonly Kind[]>> = {
   prime: ['strokes', 'turns', 'time'],
   wash: ['time'],
@@ -17,7 +17,7 @@ const countKinds: Partial<Record<Verb, readonly Kind[]>> = {
   wait: ['time'],
 };
 
-/** A unit of another kind than what it stands for: a torque in bar. */
+/** A unit of the wrong kind for its quantity: a torque in bar. */
 export const wrongKindOfUnit: Rule = {
   code: 'wrong-kind-of-unit',
   severity: 'error',
@@ -40,6 +40,7 @@ export const wrongKindOfUnit: Rule = {
         report({
           at: asset.source,
           message: `${asset.name} ranges in ${asset.range!.high.unit}, but ${formatQuantity(other)} is a ${kindOfUnit(other.unit)}.`,
+          why: 'nobody can work out what the tool can show, or how accurately.',
           help: 'Write both in units of one kind.',
         });
       }
@@ -58,8 +59,8 @@ export const wrongKindOfUnit: Rule = {
             at: source,
             allow: spec.allow,
             message: `Spec ${spec.name} is a rate of ${formatQuantity(quantities[0]!)} per ${formatQuantity(spec.per)}.`,
-            why: `a shim's rate is a pressure per length, such as 3 bar per 0.001 in.`,
-            help: 'Mend the unit.',
+            why: 'a shim rate is a pressure per length, such as 3 bar per 0.001 in.',
+            help: 'Correct the unit.',
           });
         }
         continue;
@@ -73,7 +74,8 @@ export const wrongKindOfUnit: Rule = {
             at: step ?? source,
             source,
             allow: spec?.allow,
-            message: `After then comes an angle, not ${formatQuantity(limit.angle.nominal)}.`,
+            message: `“then” has to be followed by an angle, not by ${formatQuantity(limit.angle.nominal)}.`,
+            why: 'after the torque the joint is turned further by an angle.',
             help: 'Write it in °.',
           });
         }
@@ -85,7 +87,8 @@ export const wrongKindOfUnit: Rule = {
         source,
         allow: spec?.allow,
         message: `${words.charAt(0).toUpperCase()}${words.slice(1)} says ${formatQuantity(wrong)}, which is a ${kindOfUnit(wrong.unit)}, not a ${either(wanted)}.`,
-        help: 'Mend the unit.',
+        why: 'no tool for the work can set or show it.',
+        help: 'Correct the unit.',
       });
     }
     for (const step of allSteps(procedure)) {
@@ -99,7 +102,7 @@ export const wrongKindOfUnit: Rule = {
         cause: `count:${writtenAt(step)}`,
         message: `${capital(step.verb)} says ${formatQuantity(first)}, which is a ${kindOfUnit(first.unit)}.`,
         why: `the bench hand needs ${step.verb === 'prime' ? 'strokes or a time' : 'a time'}.`,
-        help: 'Mend the unit.',
+        help: 'Correct the unit.',
       });
     }
     for (const block of [...procedure.stages, ...procedure.repairs]) {
@@ -117,8 +120,9 @@ export const wrongKindOfUnit: Rule = {
             at: step,
             source: use.source,
             cause: `kind:${step.number}`,
-            message: `This step wants a ${wanted}, but spec ${spec!.name} is ${formatQuantity(first!)}, a ${kindOfUnit(first!.unit)}.`,
-            help: 'Name the spec that is meant, or mend its unit.',
+            message: `This step needs a ${wanted}, but spec ${spec!.name} is ${formatQuantity(first!)}, which is a ${kindOfUnit(first!.unit)}.`,
+            why: 'no tool for the work can set or show it.',
+            help: 'Name the spec that is meant, or correct its unit.',
           });
         }
       }

@@ -1,15 +1,15 @@
 import { partsWords } from '../../../analysis/prose.ts';
-import { assetOf } from '../../../analysis/tool-choice.ts';
+import { assetOf } from '../../../analysis/tools.ts';
 import { changesSetting, settingThroughAdapter } from '../../../engineering/adapter.ts';
 import { formatQuantity, type Quantity } from '../../../quantities/index.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A torque goes through an adapter, and what to set on the wrench cannot be worked out. */
+/** A torque goes through an adapter, and the setting of the wrench cannot be worked out. */
 export const adapterNotAccounted: Rule = {
   code: 'adapter-not-accounted',
   severity: 'error',
   since: '0.2.0',
-  title: 'A torque goes through an adapter, and the setting of the wrench cannot be worked out.',
+  title: 'A torque goes through an adapter, but the setting of the wrench cannot be worked out.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {
       for (const step of block.steps) {
@@ -18,7 +18,7 @@ export const adapterNotAccounted: Rule = {
           procedure,
           step.objects.map(({ name }) => name),
         );
-        const wrong = `the ${nut} does not get what the wrench shows`;
+        const wrong = `the ${nut} does not get the torque that the wrench shows`;
         const through = step.tools.some((use) => use.form === 'asset' && use.adapter !== null);
         for (const use of step.tools) {
           if (use.form === 'asset') {
@@ -28,7 +28,9 @@ export const adapterNotAccounted: Rule = {
                 at: step,
                 source: use.source,
                 cause: `adapter:${wrench.name}`,
-                message: `The adapter puts the ${nut} at the grip of ${wrench.name}, or behind it: there is no lever left to tighten it with, and nothing to set. Turn the adapter the other way, or take a shorter one.`,
+                message: `The adapter puts the ${nut} at the grip of ${wrench.name}, or behind it.`,
+                why: 'there is no lever left to tighten it with, and no setting for the wrench.',
+                help: 'Turn the adapter the other way, or use a shorter one.',
               });
             if (use.adapter === null || !changesSetting(use.adapter) || wrench === undefined || wrench.length !== null)
               continue;
@@ -36,18 +38,18 @@ export const adapterNotAccounted: Rule = {
               at: step,
               source: use.source,
               cause: `adapter:${wrench.name}`,
-              message: `The adapter makes ${wrench.name} longer by ${formatQuantity(use.adapter.length)}, and the shop does not say how long the wrench is.`,
+              message: `The adapter makes ${wrench.name} ${formatQuantity(use.adapter.length)} longer, but the shop does not say how long the wrench is.`,
               why: `${wrong}, and nobody can work out what to set.`,
-              help: `Write “length” at ${wrench.name} in the shop, from the mark on its grip to the square drive; or set the adapter “at 90°”, where it changes nothing.`,
+              help: `Write “length” at ${wrench.name} in the shop, measured from the mark on its grip to the square drive. Or set the adapter “at 90°”, where it changes nothing.`,
             });
           } else if (use.form === 'words' && !through && isAdapter(use.text)) {
             report({
               at: step,
               source: use.source,
               cause: `adapter:${use.text}`,
-              message: `“${use.text}” stands beyond the square drive.`,
+              message: `“${use.text}” extends beyond the square drive.`,
               why: `unless it is turned to 90°, ${wrong}.`,
-              help: 'Write its length with the wrench, so that the sheet gives the setting: “and adapter 50 mm at 0°” with its own figures.',
+              help: 'Write its length after the wrench, such as “and adapter 50 mm at 0°”, so that the sheet gives the setting.',
             });
           }
         }
@@ -56,14 +58,14 @@ export const adapterNotAccounted: Rule = {
   },
 };
 
-/** Whether any torque comes to the nut. */
+/** Whether any torque reaches the nut. */
 function canBeSet(wrench: Quantity, adapter: Parameters<typeof settingThroughAdapter>[2]): boolean {
   return settingThroughAdapter({ number: '1', unit: 'N·m' }, wrench, adapter) !== null;
 }
 
 /**
- * Words for what moves the nut away from the drive. What stands in line with the drive's own axis (a socket, an
- * extension bar, a reducer) turns with it and changes nothing.
+ * Words for what moves the nut away from the drive. What is in line with the axis of the drive (a socket, an extension
+ * bar, a reducer) turns with it and changes nothing.
  */
 function isAdapter(words: string): boolean {
   if (/crow(['’]?s)?[- ]?f(oo|ee)t/iu.test(words)) return true;

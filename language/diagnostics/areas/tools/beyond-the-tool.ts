@@ -1,21 +1,21 @@
 import { listed } from '../../../analysis/prose.ts';
-import { atHand, isAt, namedTools, reaches } from '../../../analysis/tool-choice.ts';
 import { limitWords, takeOr, toolCalled, toolWords } from '../../../analysis/tool-words.ts';
 import { conditionWork } from '../../../analysis/tool-work.ts';
+import { atHand, isAt, namedTools, reaches } from '../../../analysis/tools.ts';
 import { formatLimit } from '../../../quantities/index.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A condition of a step (its speed, pressure, temperature, ceiling) lies beyond every tool that could show it. */
+/** A condition of a step (its speed, pressure, temperature, ceiling) is beyond every tool that could show it. */
 export const beyondTheTool: Rule = {
   code: 'beyond-the-tool',
   severity: 'error',
   since: '0.2.0',
-  title: 'What a step is done at lies beyond the tool that shows it.',
+  title: 'A step is done at a figure beyond the scale of its tool.',
   procedure(procedure, report) {
     for (const { words, ...work } of conditionWork(procedure)) {
       const named = namedTools(procedure, work).filter((asset) => isAt(work.station, asset));
       const tools = named.length > 0 ? named : atHand(procedure, work);
-      // With no tool for it at all the test bench shows it itself.
+      // With no tool for it at all, the test bench itself shows it.
       if (tools.length === 0) continue;
       const short = work.limits.find((judged) => !tools.some((asset) => reaches(work, judged, asset)));
       if (short === undefined) continue;
@@ -24,9 +24,9 @@ export const beyondTheTool: Rule = {
       report({
         at: work.step,
         cause: `beyond:${listed(tools.map(({ name }) => name))}:${formatLimit(short.limit)}`,
-        message: `${words} ${limitWords(short)}, off the scale of ${listed(tools.map(toolWords))}.`,
-        why: 'nobody can see what it really is, and a tool that is driven past its scale breaks, or is out of true for the next job.',
-        help: `${takeOr(better, `Take a ${toolCalled(work.kind)} that reaches it, or check the figure.`)}`,
+        message: `${words} ${limitWords(short)}, which is off the scale of ${listed(tools.map(toolWords))}.`,
+        why: 'nobody can see what it really is, and a tool that is driven past its scale breaks, or reads wrong on the next job.',
+        help: `${takeOr(better, `Use a ${toolCalled(work.kind)} that reaches it, or check the figure.`)}`,
       });
     }
   },

@@ -1,18 +1,20 @@
+import { limitWords, takeOr, toolCalled } from '../../../analysis/tool-words.ts';
+import { toolWork } from '../../../analysis/tool-work.ts';
 import {
   type Exchange,
+  exactWidth,
   exchange,
   exchanged,
   type Passes,
+  readable,
   toolCause,
   unfitTools,
-} from '../../../analysis/tool-choice.ts';
-import { exactWidth, readable, widthOf } from '../../../analysis/tool-fit.ts';
-import { limitWords, takeOr, toolCalled } from '../../../analysis/tool-words.ts';
-import { toolWork } from '../../../analysis/tool-work.ts';
+  widthOf,
+} from '../../../analysis/tools.ts';
 import { formatQuantity } from '../../../quantities/index.ts';
 import type { Rule } from '../../rule.ts';
 
-/** The marks of a tool stand wider apart than what must be read on it. */
+/** The marks of a tool are farther apart than the limit that has to be read on it. */
 export const graduationTooCoarse: Rule<Exchange> = {
   code: 'graduation-too-coarse',
   severity: 'warning',
@@ -26,9 +28,9 @@ export const graduationTooCoarse: Rule<Exchange> = {
         at: work.step,
         source: use?.source,
         cause: toolCause('coarse', unfit),
-        message: `${asset.name} is graduated in ${formatQuantity(asset.graduated!)}, and ${limitWords(judged)} is ${formatQuantity(width)} wide.`,
-        why: `${asset.digital ? 'its last digit steps over it' : 'half a mark is the least that the eye can read'}, so the hand could not see whether it is in.`,
-        help: `${takeOr(better, `Take a ${toolCalled(work.kind)} with finer ${asset.digital ? 'digits' : 'marks'}.`)}`,
+        message: `${asset.name} is graduated in steps of ${formatQuantity(asset.graduated!)}, but ${limitWords(judged)} is only ${formatQuantity(width)} wide.`,
+        why: `${asset.digital ? 'its last digit steps over the limit' : 'the eye cannot read finer than half a mark'}, so nobody can see whether the reading is inside.`,
+        help: `${takeOr(better, `Use a ${toolCalled(work.kind)} with finer ${asset.digital ? 'digits' : 'marks'}.`)}`,
         data: exchange(work.step, use, better),
       });
     }

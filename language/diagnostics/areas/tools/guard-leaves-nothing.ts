@@ -1,14 +1,14 @@
+import { limitWords, takeOr, toolCalled } from '../../../analysis/tool-words.ts';
+import { toolWork } from '../../../analysis/tool-work.ts';
 import {
   type Exchange,
   exchange,
   exchanged,
+  fitOf,
   type Passes,
   toolCause,
   unfitTools,
-} from '../../../analysis/tool-choice.ts';
-import { fitOf } from '../../../analysis/tool-fit.ts';
-import { limitWords, takeOr, toolCalled } from '../../../analysis/tool-words.ts';
-import { toolWork } from '../../../analysis/tool-work.ts';
+} from '../../../analysis/tools.ts';
 import { guardedOn } from '../../../engineering/guarded.ts';
 import { formatQuantity } from '../../../quantities/index.ts';
 import type { Rule } from '../../rule.ts';
@@ -19,7 +19,7 @@ export const guardLeavesNothing: Rule<Exchange> = {
   severity: 'error',
   since: '0.2.0',
   references: ['ISO 14253-1'],
-  title: 'Guarded acceptance leaves no reading of the tool that passes.',
+  title: 'With guarded acceptance, no reading of the tool passes.',
   procedure(procedure, report) {
     for (const unfit of unfitTools(procedure, toolWork(procedure), isOpen)) {
       const { work, judged, asset, better, use } = unfit;
@@ -28,9 +28,9 @@ export const guardLeavesNothing: Rule<Exchange> = {
         at: work.step,
         source: use?.source,
         cause: toolCause('coarse', unfit),
-        message: `${limitWords(judged)} is ${judged.acceptance}, and ${asset.name} is good for ±${formatQuantity(error)}${asset.graduated === null ? '' : ` on marks of ${formatQuantity(asset.graduated)}`}.`,
-        why: 'nothing that it shows passes, and every unit would be held.',
-        help: `${takeOr(better, `Take a finer ${toolCalled(work.kind)}, or write “acceptance simple” at the spec.`)}`,
+        message: `${limitWords(judged)} is ${judged.acceptance}, and ${asset.name} is accurate to ±${formatQuantity(error)}${asset.graduated === null ? '' : ` with marks of ${formatQuantity(asset.graduated)}`}.`,
+        why: 'no reading on it can pass, and every unit would be held.',
+        help: `${takeOr(better, `Use a finer ${toolCalled(work.kind)}, or write “acceptance simple” at the spec.`)}`,
         data: exchange(work.step, use, better),
       });
     }

@@ -18,8 +18,8 @@ import { toolWiderThanWindow } from './tool-wider-than-window.ts';
 import { torqueWrenchBreaksLoose } from './torque-wrench-breaks-loose.ts';
 
 /**
- * In the order of causes: where two rules speak of one cause, the earlier one is heard. A tool that is too coarse for
- * a limit is one cause, of its error or of its marks.
+ * In order of precedence: if two rules report the same cause, the earlier one wins. A tool that is too coarse for a
+ * limit is one cause, whether because of its error or of its marks.
  */
 export const tools: readonly AnyRule[] = [
   noTool,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { told } from '../../../../tests/fixtures/example-pages.ts';
+import { instead, procedureWith } from '../../../../tests/fixtures/sound-procedure.ts';
 import { fullMessage } from '../../../model/diagnostic.ts';
-import { told } from '../../example-pages.ts';
-import { instead, procedureWith } from '../../sound-procedure.ts';
 import { tools } from './index.ts';
 
 /** What the rules of this area find: `step rule: message`. */
@@ -66,7 +66,7 @@ describe('beyond-the-tool. Not:', () => {
       'a speed',
       'test delivery  read volume within 40..44 mm³/stroke at 4000 rpm',
       tach,
-      'This step is done at 4000 rpm, off the scale of TACH-1 (100 to 3000 rpm)',
+      'This step is done at 4000 rpm, which is off the scale of TACH-1 (100 to 3000 rpm)',
     ],
     [
       'the upper end of a band',
@@ -79,16 +79,21 @@ describe('beyond-the-tool. Not:', () => {
       'a speed that is read',
       'test governor  read speed within 3100..3200 rpm',
       tach,
-      'The speed that is read is 3100 to 3200 rpm',
+      'The speed to be read is 3100 to 3200 rpm',
     ],
     ['a temperature', 'test delivery  read volume within 40..44 mm³/stroke at 80 °C', thermometer, '80 °C'],
     [
       'a ceiling',
       'test tight  hold 300 bar for 10 s  accept "dry"  never above 420 bar',
       '',
-      'The ceiling of this step is at most 420 bar',
+      'This step allows at most 420 bar',
     ],
-    ['a pressure', 'test spray  at 2600 bar  accept "even"', '', '2600 bar, off the scale of PG-400 (0 to 400 bar)'],
+    [
+      'a pressure',
+      'test spray  at 2600 bar  accept "even"',
+      '',
+      '2600 bar, which is off the scale of PG-400 (0 to 400 bar)',
+    ],
     ['air', 'test leak  with air 900 bar  for 10 s  accept "no bubble"', '', 'The air is 900 bar'],
   ])('but %s beyond it', (_, line, tool, words) => {
     const text = proven(`${line}  on fail reshim (3 times)`, tool === '' ? undefined : withTool(tool));
@@ -173,7 +178,7 @@ describe('no-tool. Not:', () => {
     expect(found(measured('check body "No crack at the shoulder"'))).toEqual([]);
   });
 
-  it('but a tester with no gauge, told once for all that is read there', () => {
+  it('but a tester with no gauge, reported once for all that is read there', () => {
     const text = procedureWith({ shop: instead(gauge, gauge.replace('at tester', 'at build')) });
     expect(rulesOf(text)).toEqual(['2.3 no-tool']);
   });
@@ -236,7 +241,7 @@ describe('tool-cannot-do-it. Not:', () => {
     expect(rulesOf(tightened('to nut-fit with wrench 16..50 N·m'))).toEqual(['6.7 tool-cannot-do-it']);
   });
 
-  it('a tool of which the shop says nothing', () => {
+  it('a tool about which the shop says nothing', () => {
     expect(
       found(
         measured(
@@ -254,12 +259,12 @@ describe('tool-cannot-do-it. Not:', () => {
     });
     expect(found(text)).toEqual([
       expect.stringContaining(
-        'tool-cannot-do-it: PG-250 is fixed at the clean room, and this step is done at the nozzle tester',
+        'tool-cannot-do-it: PG-250 is fixed at the clean room, but this step is done at the nozzle tester',
       ),
     ]);
   });
 
-  it('but one slip of the shop is told once, however often the sequence is called', () => {
+  it('but one slip of the shop is reported once, however often the sequence is called', () => {
     expect(rulesOf(procedureWith({ specs: instead('60 N·m ±5', '90 N·m ±5') }))).toEqual(['6.7 tool-cannot-do-it']);
   });
 });
@@ -335,7 +340,7 @@ describe('tool-too-coarse, tool-wider-than-window. Not:', () => {
     expect(rulesOf(standing('±2 %'))).toEqual(['6.7 tool-too-coarse']);
   });
 
-  it('a tool of which nobody says what it is good for', () => {
+  it('a tool whose error is not stated', () => {
     expect(found(tightened('to 60 N·m ±1 with TW-80', instead(wrench, '  wrench TW-80 range 16..80 N·m')))).toEqual([]);
   });
 
@@ -350,7 +355,9 @@ describe('tool-too-coarse, tool-wider-than-window. Not:', () => {
       specs: (specs) => specs.replace('number A-220 { opening 220 bar +8 -0', 'number A-220 { opening 220 bar +7 -0'),
     });
     expect(found(text)).toEqual([
-      expect.stringMatching(/tool-too-coarse: PG-400 is good for ±1 bar, and 220 bar \+7 −0 of A-220 is 7 bar wide/u),
+      expect.stringMatching(
+        /tool-too-coarse: PG-400 is accurate to ±1 bar, but 220 bar \+7 −0 of A-220 is only 7 bar wide/u,
+      ),
     ]);
   });
 
@@ -485,7 +492,7 @@ describe('shims. Not:', () => {
     const shop = (text: string) => ({ shop: instead(stock, `  stock  shims   ${text}`) });
     const worn = { specs: instead(opening, 'pressure  250 bar +8 -0, in service at least 100 bar  source') };
     const odd = 'from 1.00 mm to 1.95 mm by 0.05 mm';
-    // From 100 to 250 bar at 118 bar a millimetre it takes 1.27 mm more: two of them do.
+    // From 100 to 250 bar at 118 bar a millimeter it takes 1.27 mm more: two of them do.
     expect(rulesOf(procedureWith({ ...worn, ...shop(odd) }))).toEqual(['R1.2 shim-out-of-reach']);
     expect(found(procedureWith({ ...worn, ...shop(`${odd} stacks of two`) }))).toEqual([]);
     // Over the thickest alone there is nothing up to 2.00 mm: no hole where a worn unit does not ask for it.
@@ -493,19 +500,19 @@ describe('shims. Not:', () => {
     expect(found(procedureWith(shop(few)))).toEqual([]);
     const less = { specs: instead(opening, 'pressure  250 bar +8 -0, in service at least 120 bar  source') };
     expect(rulesOf(procedureWith({ ...less, ...shop(few) }))).toEqual(['R1.2 shim-step-too-coarse']);
-    expect(found(procedureWith({ ...less, ...shop(few) }))[0]).toContain('nor two that make one');
+    expect(found(procedureWith({ ...less, ...shop(few) }))[0]).toContain('nor two that add up to one');
     // Fine steps of thin ones fill the gap between thick ones.
     const thin = 'of 0.50 mm, 0.55 mm, 0.60 mm, 1.00 mm, 1.20 mm';
     expect(rulesOf(procedureWith(shop(thin)))).toEqual(['R1.2 shim-step-too-coarse']);
   });
 
-  it('a size of which there is none is a gap', () => {
+  it('a size that is out of stock is a gap', () => {
     const shop = (text: string) => ({ shop: instead(stock, `  stock  shims   of ${text}`) });
     const sizes = (count: string) => `1.00 mm, 1.05 mm ${count}, 1.10 mm, 1.15 mm`;
     expect(found(procedureWith(shop(sizes('(1)'))))).toEqual([]);
     expect(rulesOf(procedureWith(shop(sizes('(0)'))))).toEqual(['R1.2 shim-step-too-coarse']);
     expect(rulesOf(procedureWith(shop('1.00 mm (3), 1.05 mm (0)')))).toEqual(['R1.2 shim-out-of-reach']);
-    expect(found(procedureWith(shop('1.00 mm (0), 1.05 mm (0)')))[0]).toContain('not one that could be fitted');
+    expect(found(procedureWith(shop('1.00 mm (0), 1.05 mm (0)')))[0]).toContain('nothing left that could be fitted');
     // One of a size is no choice; two on each other are.
     expect(rulesOf(procedureWith(shop('1.50 mm (1) stacks of two')))).toEqual(['R1.2 shim-out-of-reach']);
   });
@@ -519,7 +526,7 @@ describe('shims. Not:', () => {
     const two = (count: string) =>
       found(procedureWith({ family: family('2.20 mm'), ...shop(`${fine} ${count} stacks of two`) }));
     expect(two('(0)')).toEqual([]);
-    expect(two('(1)')).toEqual([expect.stringContaining('2.25 mm, two on each other')]);
+    expect(two('(1)')).toEqual([expect.stringContaining('2.25 mm, two stacked')]);
   });
 
   it('a shim with no rate and no limit, and a reading that is not its own', () => {
@@ -543,7 +550,7 @@ describe('past-proof-load. Not:', () => {
   const torqued = (torque: string, joint = bolt('M8')) =>
     past(procedureWith({ family: joint, specs: instead('60 N·m ±5', torque) }));
 
-  it('a hollow nut, of which nothing is said, whatever its torque', () => {
+  it('a hollow nut, which is not declared solid, whatever its torque', () => {
     expect(torqued('60 N·m ±5', (text) => text)).toEqual([]);
     expect(torqued('60 N·m ±5', bolt('M8', 'threads oiled'))).toEqual([]);
   });
@@ -558,10 +565,10 @@ describe('past-proof-load. Not:', () => {
     expect(torqued('25.1 lbf·ft +0 -2')).toHaveLength(1);
   });
 
-  it('but one whose upper end is past it, told once for the build and the repair', () => {
+  it('but one whose upper end is past it, reported once for the build and the repair', () => {
     expect(torqued('33 N·m ±2')).toEqual([
       expect.stringContaining(
-        '6.7 past-proof-load: 33 N·m ±2 may stretch the nozzle nut for good, and then it holds less at every build: 35 N·m on a dry M8 pulls with 21 900 N (nut factor 0.2), 104 % of its proof load, 21 200 N for class 8.8. Look up torque, thread and class again; the proof load is reached at 33.9 N·m, which is no figure to torque to.'.replaceAll(
+        '6.7 past-proof-load: 33 N·m ±2 may stretch the nozzle nut for good: 35 N·m on a dry M8 pulls with 21 900 N (nut factor 0.2), which is 104 % of its proof load (21 200 N for class 8.8). A stretched bolt holds less at every build. Look up torque, thread and class again. The proof load is reached at 33.9 N·m, which is not a torque to aim for.'.replaceAll(
           /(\d) (\d00 N)/gu,
           '$1\u202f$2',
         ),
@@ -609,7 +616,7 @@ describe('past-proof-load. Not:', () => {
     expect(past(procedureWith({ family: bolt('M8'), specs: instead('60 N·m ±5', '30 N·m ±2'), build }))).toEqual([]);
   });
 
-  it('what the lead has his reason for, at the part or at the spec', () => {
+  it('what the lead concedes with a reason, at the part or at the spec', () => {
     const because = 'allow past-proof-load because "renewed at every build"';
     const family = (text: string) => bolt('M8')(text).replace('holds nozzle', `holds nozzle  ${because}`);
     expect(past(procedureWith({ family }))).toEqual([]);
@@ -618,7 +625,7 @@ describe('past-proof-load. Not:', () => {
 });
 
 describe('one slip is one finding', () => {
-  it('a unit of the wrong kind is told by its own rule', () => {
+  it('a unit of the wrong kind is reported by its own rule', () => {
     expect(found(procedureWith({ shop: instead(wrench, wrench.replace('16..80 N·m', '16..80 bar')) }))).toEqual([]);
     expect(found(procedureWith({ shop: instead(gauge, gauge.replace('0..400 bar', '0..400 N·m')) }))).toEqual([]);
     expect(found(procedureWith({ specs: instead('60 N·m ±5', '60 bar ±5') }))).toEqual([]);

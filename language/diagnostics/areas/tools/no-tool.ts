@@ -1,36 +1,38 @@
 import { listed, stationWords } from '../../../analysis/prose.ts';
-import { atHand, reaches } from '../../../analysis/tool-choice.ts';
 import { declaredAs, doWords, limitWords, toolCalled, toolWords } from '../../../analysis/tool-words.ts';
 import { toolWork } from '../../../analysis/tool-work.ts';
+import { atHand, reaches } from '../../../analysis/tools.ts';
 import { own } from '../../../model/steps.ts';
 import { formatLimit } from '../../../quantities/index.ts';
 import type { Rule } from '../../rule.ts';
 
-/** Something is set or read, its step names no tool, and the shop has none at hand that does it. */
+/** Something is set or read, its step names no tool, and the shop has none available that can do it. */
 export const noTool: Rule = {
   code: 'no-tool',
   severity: 'error',
   since: '0.2.0',
-  title: 'Something is set or read, and neither the step nor the shop has a tool for it.',
+  title: 'Something is set or read, but neither the step nor the shop has a tool for it.',
   procedure(procedure, report) {
     for (const work of toolWork(procedure)) {
       const { step, station, kind, limits } = work;
-      // What is written in quotes may be the tool; in a test the words of `with` are its conditions.
+      // Words in quotes may name the tool; in a test the words after `with` are its conditions.
       if (step.tools.length > 0 || (own(step, 'conditions') ?? []).length > 0) continue;
       const tools = atHand(procedure, work);
       const short = limits.find((judged) => !tools.some((asset) => reaches(work, judged, asset)));
       if (tools.length > 0 && short === undefined) continue;
       const tool = toolCalled(kind);
       const where = station === null ? 'the shop' : `the shop, fixed at ${stationWords(procedure, station)} or loose,`;
-      const what =
-        tools.length === 0
-          ? `there is none in ${where.replace(/,$/u, '')}: the bench hand would guess`
-          : `none in ${where} ${doWords(work)}s ${limitWords(short!)}: ${listed(tools.map(toolWords))} ${tools.length === 1 ? 'does' : 'do'} not reach it`;
+      const none = tools.length === 0;
       report({
         at: step,
-        cause: `no-tool:${station}:${kind}:${tools.length === 0 ? '' : formatLimit(short!.limit)}`,
-        message: `No ${tool} is named, and ${what}.`,
-        help: `Put one into the shop with “${declaredAs(kind)}”, or name it in the step: “with "…"”.`,
+        cause: `no-tool:${station}:${kind}:${none ? '' : formatLimit(short!.limit)}`,
+        message: none
+          ? `No ${tool} is named, and there is none in ${where.replace(/,$/u, '')}.`
+          : `No ${tool} is named, and none in ${where} ${doWords(work)}s ${limitWords(short!)}.`,
+        why: none
+          ? 'the bench hand would have to guess.'
+          : `${listed(tools.map(toolWords))} ${tools.length === 1 ? 'does' : 'do'} not reach it.`,
+        help: `Add one to the shop with “${declaredAs(kind)}”, or name it in the step: “with "…"”.`,
       });
     }
   },

@@ -1,4 +1,4 @@
-import { judgedLimits } from '../../../analysis/judged-limits.ts';
+import { judgedLimits } from '../../../analysis/limits.ts';
 import { allSteps } from '../../../analysis/locations.ts';
 import { lower } from '../../../analysis/prose.ts';
 import { limitWords } from '../../../analysis/tool-words.ts';
@@ -35,11 +35,13 @@ export const pastProofLoad: Rule = {
           report({
             at: step,
             source: use.source,
-            // The same bolt at the same figure, in whichever step; dry and oiled are two things.
+            // One cause for the same bolt at the same figure, whichever step; dry and oiled are two causes.
             cause: `proof-load:${part.base}:${formatLimit(judged.limit)}:${oiled}`,
             allow: [...part.allow, ...(spec?.allow ?? []), ...(number?.allow ?? [])],
             related: [{ message: 'Its thread and class are declared here.', source: joint.source }],
-            message: `${limitWords(judged)} may stretch the ${lower(part.title)} for good, and then it holds less at every build: ${past.words(joint.thread!)} ${past.advice}`,
+            message: `${limitWords(judged)} may stretch the ${lower(part.title)} for good.`,
+            why: `${past.words(joint.thread!)} A stretched bolt holds less at every build.`,
+            help: past.advice,
           });
         }
       }
@@ -47,7 +49,7 @@ export const pastProofLoad: Rule = {
   },
 };
 
-/** The solid bolts and studs that a step torques. By stretch it is the stretch that says how far: its torque is left alone. */
+/** The solid bolts and studs that a step torques. Where a stretch is given, it decides: the torque is left alone. */
 function boltsOf({ family }: Procedure, step: StepOf<'torque' | 'lock'>) {
   if (step.verb === 'torque' && step.stretch !== null) return [];
   return step.objects.flatMap(({ name }) => {
@@ -59,20 +61,20 @@ function boltsOf({ family }: Procedure, step: StepOf<'torque' | 'lock'>) {
   });
 }
 
-/** Of `then` the angle does the stretching, often past the proof load and meant so: all of it is left alone. */
+/** With `then` the angle does the stretching, often past the proof load on purpose: all of it is left alone. */
 function torquesOf(procedure: Procedure, step: Step, use: LimitUse) {
   return judgedLimits(procedure, step, use).filter(
     ({ limit }) => limit.form !== 'then' && kindOfLimit(limit) === 'torque',
   );
 }
 
-/** The highest torque that a limit allows; where it is open above, what it wants at least. */
+/** The highest torque that a limit allows; where it has no upper end, the least that it requires. */
 function highest(limit: Limit): Quantity | null {
   const { low, high, nominal } = window(limit);
   return high ?? nominal ?? low;
 }
 
-/** What a torque does to a bolt that it takes past its proof load; null: it does not. */
+/** What a torque does to a bolt that it takes past its proof load; null if it does not. */
 function overload(most: Quantity, bolt: SolidBolt, oiled: boolean) {
   const factor = nutFactor(oiled);
   const share = shareOfProofLoad(most, bolt, factor);
@@ -81,16 +83,16 @@ function overload(most: Quantity, bolt: SolidBolt, oiled: boolean) {
   if (share === null || load === null || preload === null || share <= 1) return null;
   const bearable = torqueByFactor(load, bolt.diameter, factor, most.unit);
   if (bearable === null) return null;
-  // Dry, the same figure pulls less: it may have been written for that.
+  // Dry, the same figure pulls less: it may have been written for dry threads.
   const forDry = oiled && shareOfProofLoad(most, bolt, nutFactor(false))! <= 1;
   return {
     words: (thread: string) =>
-      `${formatQuantity(most)} on ${oiled ? 'an oiled' : 'a dry'} ${thread} pulls with ${about(preload)} (nut factor ${factor}), ${Math.ceil(share * 100)} % of its proof load, ${about(load)} for class ${bolt.propertyClass}.`,
-    advice: `Look up torque, thread and class again; the proof load is reached at ${about(bearable, 'down')}, which is no figure to torque to.${forDry ? ' If the torque is meant for dry threads, do not oil them.' : ''}`,
+      `${formatQuantity(most)} on ${oiled ? 'an oiled' : 'a dry'} ${thread} pulls with ${about(preload)} (nut factor ${factor}), which is ${Math.ceil(share * 100)} % of its proof load (${about(load)} for class ${bolt.propertyClass}).`,
+    advice: `Look up torque, thread and class again. The proof load is reached at ${about(bearable, 'down')}, which is not a torque to aim for.${forDry ? ' If the torque is meant for dry threads, do not oil them.' : ''}`,
   };
 }
 
-/** To three figures: the factor is not known better than that, by far. */
+/** To three figures: the nut factor is known far less precisely than that. */
 function about(quantity: Quantity, rounding: Rounding = 'nearest'): string {
   const places = 2 - Math.floor(Math.log10(decimalValue(quantity.number).valueOf()));
   return formatQuantity(roundTo(quantity, quantity.unit, places, rounding)!);

@@ -1,6 +1,6 @@
 import type Fraction from 'fraction.js';
 import { specLimits } from '../../../analysis/limits.ts';
-import { inUnits, shimChoices } from '../../../analysis/shim-choices.ts';
+import { inUnits, shimChoices } from '../../../analysis/shims.ts';
 import { workedOut } from '../../../analysis/tool-words.ts';
 import { shimRate } from '../../../engineering/shim-stock.ts';
 import type { Procedure } from '../../../model/procedure.ts';
@@ -9,28 +9,28 @@ import type { Quantity } from '../../../quantities/types.ts';
 import type { Rule } from '../../rule.ts';
 
 /**
- * Published shop rates of small nozzles run from 69 to 196 bar per mm. Half the least and twice the most are let
- * through: makers' springs differ by that much, while the slips that are meant (a decimal place, thousandths of an
- * inch for hundredths of a millimetre and the like with bar for psi) are tenfold and more.
+ * Published shop rates of small nozzles range from 69 to 196 bar per mm. Half the lowest and twice the highest are let
+ * through: makers' springs differ by that much, while the mistakes that this rule is for (a decimal place, thousandths
+ * of an inch for hundredths of a millimeter, bar for psi) are tenfold and more.
  */
 const least: Quantity = { number: '35', unit: 'bar per mm' };
 const most: Quantity = { number: '400', unit: 'bar per mm' };
 
-/** An opening pressure from here up is a nozzle's; a relief valve set by shims has its own rates. */
+/** An opening pressure from here up belongs to a nozzle; a relief valve set by shims has its own rates. */
 const nozzle: Quantity = { number: '80', unit: 'bar' };
 
-/** The rate of a nozzle's shim is far from what any nozzle has. */
+/** The rate of a nozzle's shim is far from that of any nozzle. */
 export const rateImplausible: Rule = {
   code: 'rate-implausible',
   severity: 'warning',
   since: '0.2.0',
-  title: 'The rate of a nozzle’s shim is far from any that a nozzle has.',
+  title: 'The shim rate of a nozzle is far from that of any nozzle.',
   procedure(procedure, report) {
     const rates = nozzleRates(procedure);
     for (const { limit, spec, source } of specLimits(procedure)) {
       if (spec === null || !rates.has(spec.name)) continue;
       const { nominal, low, high } = window(limit);
-      // A rate that is written as a band is far off where one of its ends is.
+      // A rate that is written as a band is far off if one of its ends is.
       const rate = (nominal === null ? [low, high] : [nominal])
         .flatMap((figure) => (figure === null ? [] : (rateOf(figure, spec.per) ?? [])))
         .find((one) => one.compare(amount(least)) < 0 || one.compare(amount(most)) > 0);
@@ -38,9 +38,9 @@ export const rateImplausible: Rule = {
       report({
         at: source,
         allow: spec.allow,
-        message: `This rate is ${workedOut(inUnits(rate, 'bar per mm'))}, and shims of small nozzles bring 69 to 196 bar per mm.`,
-        why: 'a shim worked out with it lands far off, and the unit is opened again and again.',
-        help: 'Look for a slip in the decimal place or in a unit (about 3 bar per 0.001 in is common), or fit the rate to readings of your own.',
+        message: `This rate is ${workedOut(inUnits(rate, 'bar per mm'))}, but shims of small nozzles change the pressure by 69 to 196 bar per mm.`,
+        why: 'a shim worked out from it is far off, and the unit is opened again and again.',
+        help: 'Check the decimal point and the units (about 3 bar per 0.001 in is common), or fit the rate to your own readings.',
       });
     }
   },
@@ -50,7 +50,7 @@ function rateOf(figure: Quantity, per: Quantity | null): Fraction | null {
   return per === null || kindOfUnit(figure.unit) === 'pressure' ? shimRate(figure, per) : null;
 }
 
-/** Specs by which a shim is chosen to bring the opening pressure of a nozzle. */
+/** Specs used to choose a shim for the opening pressure of a nozzle. */
 function nozzleRates(procedure: Procedure): Set<string> {
   return new Set(
     shimChoices(procedure).flatMap(({ step: { rate }, cases }) => {

@@ -1,7 +1,6 @@
 import Fraction from 'fraction.js';
-import { firstToBind } from '../../../analysis/limit-of-use.ts';
 import { listed, partWords } from '../../../analysis/prose.ts';
-import { drawersOf, inUnits } from '../../../analysis/shim-choices.ts';
+import { drawersOf, firstToBind, inUnits } from '../../../analysis/shims.ts';
 import { thickest } from '../../../engineering/shim-stock.ts';
 import type { Source } from '../../../model/source.ts';
 import { amount, compare, formatQuantity } from '../../../quantities/index.ts';
@@ -9,16 +8,16 @@ import type { Quantity } from '../../../quantities/types.ts';
 import { behind } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
-/** The drawer has shims on which the coils of the spring lie solid, and the step does not stop short of them. */
+/** The drawer has shims so thick that the coils of the spring bind, and the step does not exclude them. */
 export const shimCoilBind: Rule<Bound> = {
   code: 'shim-coil-bind',
   severity: 'error',
   since: '0.2.0',
-  title: 'A shim may be chosen on which the coils of the spring bind.',
+  title: 'A shim may be chosen that is so thick that the coils of the spring bind.',
   procedure(procedure, report) {
     for (const { step, parts, stocks } of drawersOf(procedure)) {
       const { neverAbove } = step;
-      // What is chosen together lies on each other, and the spring feels all of it.
+      // Shims that are chosen together are stacked, and the spring takes their sum.
       const most = stocks.reduce<Fraction | null>((sum, stock) => {
         const own = thickest(stock);
         return sum === null || own === null ? null : sum.add(own);
@@ -32,13 +31,13 @@ export const shimCoilBind: Rule<Bound> = {
         const several = stocks.length > 1 || stocks.some(({ stacks }) => stacks);
         const goes =
           neverAbove === null
-            ? `${names.length === 1 ? 'stock' : 'stocks'} ${listed(names)} ${names.length === 1 ? 'goes' : 'go'} up to ${formatQuantity(inUnits(most, stocks[0]!.sizes[0]!.unit))}${several ? ', two on each other' : ''}`
+            ? `${names.length === 1 ? 'stock' : 'stocks'} ${listed(names)} ${names.length === 1 ? 'goes' : 'go'} up to ${formatQuantity(inUnits(most, stocks[0]!.sizes[0]!.unit))}${several ? ', two stacked' : ''}`
             : `the step allows ${formatQuantity(neverAbove)}`;
         report({
           at: step,
           cause: `coil-bind:${shim.base}`,
-          message: `The coils of the ${partWords(procedure, spring.name)} bind over ${bound} of ${partWords(procedure, shim.name)}, and ${goes}.`,
-          why: 'on a solid spring the needle cannot lift, and the spring breaks.',
+          message: `The coils of the ${partWords(procedure, spring.name)} bind above ${bound} of ${partWords(procedure, shim.name)}, but ${goes}.`,
+          why: 'when the spring is solid, the needle cannot lift, and the spring breaks.',
           help: `Write “never above ${bound}” in this step.`,
           data: neverAbove === null && step.call === null ? { source: step.source, most: spring.bindsOver } : undefined,
         });

@@ -1,19 +1,19 @@
 import { listed, partsWords } from '../../../analysis/prose.ts';
-import { shimChoices } from '../../../analysis/shim-choices.ts';
+import { shimChoices } from '../../../analysis/shims.ts';
 import type { Procedure } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
 import { blank, stepBefore } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
-/** The next shim is worked out from the one that came out, and nobody measures that. */
+/** The next shim is worked out from the one that came out, and nobody measures that one. */
 export const shimNotMeasured: Rule<Missing> = {
   code: 'shim-not-measured',
   severity: 'error',
   since: '0.2.0',
-  title: 'A shim is chosen by the reading, and the one that came out is never measured.',
+  title: 'A shim is chosen by the reading, but the one that came out is never measured.',
   procedure(procedure, report) {
     for (const { step, parts, cases } of shimChoices(procedure)) {
-      // With no rate, and where it is not one for one, it is not worked out from the old one.
+      // Without a rate, and where the shim does not move the reading one for one, the old shim is not needed.
       if (step.rate === null && cases.every(({ rate }) => rate === null)) continue;
       const unknown = parts.filter((part) => !isKnown(procedure, part.name));
       if (unknown.length === 0) continue;
@@ -21,12 +21,12 @@ export const shimNotMeasured: Rule<Missing> = {
       report({
         at: step,
         cause: `shim-unmeasured:${names.join(',')}`,
-        message: `Nobody measures the ${partsWords(
+        message: `The next size is worked out from the ${partsWords(
           procedure,
           unknown.map(({ name }) => name),
-        )} that came out, and the next is that one and the difference.`,
-        why: 'without it the bench hand shims by guess, and opens the unit three times.',
-        help: `Write “measure ${listed(names).replace(' and ', ', ')} with” and a micrometer where it is taken out.`,
+        )} that came out, but no step measures that one.`,
+        why: 'without its size the bench hand guesses, and opens the unit three times.',
+        help: `Write “measure ${listed(names).replace(' and ', ', ')} with” and a micrometer where it comes out.`,
         data: step.call === null ? { source: step.source, names } : undefined,
       });
     }
@@ -45,7 +45,7 @@ interface Missing {
   readonly names: readonly string[];
 }
 
-/** Its thickness is measured, or it is one that the text gives: `fit shim "1.50 mm to begin with"`. */
+/** Its thickness is measured, or the text gives it: `fit shim "1.50 mm to begin with"`. */
 function isKnown({ stages, repairs }: Procedure, part: string): boolean {
   return [...stages, ...repairs].some(({ steps }) =>
     steps.some(

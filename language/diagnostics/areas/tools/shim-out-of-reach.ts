@@ -1,38 +1,47 @@
 import { partsWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
-import { inUnits, lowestFound, type ShimChoice, shimChoices } from '../../../analysis/shim-choices.ts';
+import { inUnits, lowestFound, type ShimChoice, shimChoices } from '../../../analysis/shims.ts';
 import { workedOut } from '../../../analysis/tool-words.ts';
 import { stackedSizes } from '../../../engineering/shim-stock.ts';
+import type { Statement } from '../../../model/diagnostic.ts';
 import type { Procedure } from '../../../model/procedure.ts';
 import { amount, formatQuantity } from '../../../quantities/index.ts';
 import type { Rule } from '../../rule.ts';
 
-/** The drawer does not go far enough to set a worn unit, or has one size only. */
+/** The drawer does not go far enough to set a worn unit, or has only one size. */
 export const shimOutOfReach: Rule = {
   code: 'shim-out-of-reach',
   severity: 'error',
   since: '0.2.0',
-  title: 'The shims of the stock cannot bring a worn unit to where it is set.',
+  title: 'The shims in stock cannot bring a worn unit to its setting.',
   procedure(procedure, report) {
     for (const choice of shimChoices(procedure)) {
-      const message = nothingToChoose(choice) ?? shortWords(procedure, choice);
-      if (message === null) continue;
-      report({ at: choice.step, cause: `shim-reach:${stockWords(choice)}:${choice.test}`, message });
+      const statement = nothingToChoose(choice) ?? outOfReach(procedure, choice);
+      if (statement === null) continue;
+      report({ at: choice.step, cause: `shim-reach:${stockWords(choice)}:${choice.test}`, ...statement });
     }
   },
 };
 
-/** The drawer is empty, or has one thickness only. */
-function nothingToChoose(choice: ShimChoice): string | null {
-  // As the stock has them: a ceiling of the step is its own affair.
+/** The drawer is empty, or has only one thickness. */
+function nothingToChoose(choice: ShimChoice): Statement | null {
+  // As the stock has them, whatever ceiling the step sets.
   const made = stackedSizes(choice.stocks);
   if (made === null || made.length > 1) return null;
   return made.length === 0
-    ? `In ${stockWords(choice)} there is not one that could be fitted, by the counts of its sizes: the unit is opened, and lies open until somebody finds one. Fill the drawer and write the counts anew.`
-    : `In ${stockWords(choice)} there is one size only: nothing can be chosen, and ${choice.test} stays where it is. Put the sizes that the shop has into the stock.`;
+    ? {
+        message: `By its counts, stock ${stockWords(choice)} has nothing left that could be fitted.`,
+        why: 'the unit is opened, and lies open until somebody finds one.',
+        help: 'Refill the drawer and update the counts.',
+      }
+    : {
+        message: `Stock ${stockWords(choice)} has only one size.`,
+        why: `nothing can be chosen, and ${choice.test} stays where it is.`,
+        help: 'Add the sizes that the shop has to the stock.',
+      };
 }
 
-function shortWords(procedure: Procedure, choice: ShimChoice): string | null {
+function outOfReach(procedure: Procedure, choice: ShimChoice): Statement | null {
   const [least, most] = [choice.sizes?.[0], choice.sizes?.at(-1)];
   if (least === undefined || most === undefined || springIsRenewed(procedure, choice)) return null;
   for (const one of choice.cases) {
@@ -42,15 +51,20 @@ function shortWords(procedure: Procedure, choice: ShimChoice): string | null {
     const reach = rate.mul(most.sub(least));
     if (reach.compare(amount(target).sub(amount(low))) >= 0) continue;
     const never = choice.most;
-    return `${formatQuantity(low)} is good in service${number === null ? '' : ` for ${number}`}, and is to be brought to ${formatQuantity(target)}; from the thinnest ${partsWords(
+    const parts = partsWords(
       procedure,
       choice.parts.map(({ name }) => name),
-    )} of ${stockWords(choice)} to the thickest${choice.stocks.some(({ stacks }) => stacks) ? ', two on each other,' : ''}${never === null ? '' : ` up to ${formatQuantity(never)}`} there are ${workedOut(inUnits(reach, target.unit))} only: a settled unit cannot be set. Widen the stock, renew the spring, or check the rate.`;
+    );
+    return {
+      message: `Stock ${stockWords(choice)} cannot bring a unit from ${formatQuantity(low)}, which is still good in service${number === null ? '' : ` for ${number}`}, to ${formatQuantity(target)}.`,
+      why: `from the thinnest ${parts} to the thickest${choice.stocks.some(({ stacks }) => stacks) ? ', two stacked,' : ''}${never === null ? '' : ` up to ${formatQuantity(never)}`} the shims change it by only ${workedOut(inUnits(reach, target.unit))}.`,
+      help: 'Widen the stock, renew the spring, or check the rate.',
+    };
   }
   return null;
 }
 
-/** A new spring on every unit: what the old one had settled to does not matter. */
+/** Every unit gets a new spring: how far the old one had settled does not matter. */
 function springIsRenewed({ family, stages }: Procedure, { parts }: ShimChoice): boolean {
   const names = parts.map(({ name }) => name);
   const beside = family.parts.filter(

@@ -1,45 +1,46 @@
 import Fraction from 'fraction.js';
-import { acrossSet } from '../../../analysis/across-set.ts';
 import { partsWords } from '../../../analysis/prose.ts';
-import { type ChoiceCase, inUnits, lowestFound, type ShimChoice, shimChoices } from '../../../analysis/shim-choices.ts';
-import { widthOf } from '../../../analysis/tool-fit.ts';
+import { acrossSet } from '../../../analysis/readings.ts';
+import { type ChoiceCase, inUnits, lowestFound, type ShimChoice, shimChoices } from '../../../analysis/shims.ts';
 import { workedOut } from '../../../analysis/tool-words.ts';
+import { widthOf } from '../../../analysis/tools.ts';
 import { thickest, widestStep } from '../../../engineering/shim-stock.ts';
+import type { Statement } from '../../../model/diagnostic.ts';
 import type { Procedure } from '../../../model/procedure.ts';
 import { decimalsOf } from '../../../quantities/decimal.ts';
 import { amount, formatQuantity, kindOfLimit, roundTo, sizeOf } from '../../../quantities/index.ts';
 import type { Quantity } from '../../../quantities/types.ts';
 import type { Rule } from '../../rule.ts';
 
-/** From one shim of the drawer to the next the reading jumps over its limit, or over the spread of the set. */
+/** From one shim in the drawer to the next, the reading jumps over its limit or over the spread of the set. */
 export const shimStepTooCoarse: Rule = {
   code: 'shim-step-too-coarse',
   severity: 'warning',
   since: '0.2.0',
-  title: 'From one shim of the stock to the next the reading jumps over its limit.',
+  title: 'From one shim in stock to the next, the reading jumps over its limit.',
   procedure(procedure, report) {
     for (const choice of shimChoices(procedure)) {
-      const message = choice.cases.map((one) => jumpWords(procedure, choice, one)).find((words) => words !== null);
-      if (message === undefined) continue;
-      report({ at: choice.step, cause: `shim-step:${choice.stocks[0]!.name}:${choice.test}`, message });
+      const statement = choice.cases.map((one) => jump(procedure, choice, one)).find((words) => words !== null);
+      if (statement == null) continue;
+      report({ at: choice.step, cause: `shim-step:${choice.stocks[0]!.name}:${choice.test}`, ...statement });
     }
   },
 };
 
-function jumpWords(procedure: Procedure, choice: ShimChoice, one: ChoiceCase): string | null {
+function jump(procedure: Procedure, choice: ShimChoice, one: ChoiceCase): Statement | null {
   const { number, rate, limit } = one;
   const step = choice.sizes === null ? null : widestStep(asked(choice.sizes, choice, one));
   if (step === null || rate === null || limit === null) return null;
-  const jump = rate.mul(step.to.sub(step.from));
+  const change = rate.mul(step.to.sub(step.from));
   const own = widthOf(limit);
   const across = acrossSet(procedure, choice.test, kindOfLimit(limit));
   const rooms = [
-    own?.twoEnds ? { width: own.width, words: 'the limit leaves only' } : null,
-    across === null ? null : { width: across.width, words: 'the set may spread by only' },
+    own?.twoEnds ? { width: own.width, words: 'the limit is only', after: ' wide' } : null,
+    across === null ? null : { width: across.width, words: 'the set may spread by only', after: '' },
   ];
-  const room = rooms.find((one) => one !== null && jump.compare(sizeOf(one.width)) > 0) ?? null;
+  const room = rooms.find((one) => one !== null && change.compare(sizeOf(one.width)) > 0) ?? null;
   if (room === null) return null;
-  const { width, words } = room;
+  const { width, words, after } = room;
   const size = choice.stocks[0]!.sizes[0]!;
   const asWritten = (quantity: Quantity, rounding: 'nearest' | 'down') =>
     roundTo(quantity, size.unit, decimalsOf(size.number), rounding)!;
@@ -49,12 +50,16 @@ function jumpWords(procedure: Procedure, choice: ShimChoice, one: ChoiceCase): s
     procedure,
     choice.parts.map(({ name }) => name),
   );
-  return `Between ${from} and ${to} the stock has no ${parts}${choice.stocks.some(({ stacks }) => stacks) ? ', nor two that make one' : ''}, and that step changes ${choice.test}${number === null ? '' : ` of ${number}`} by ${workedOut(inUnits(jump, width.unit))}, where ${words} ${formatQuantity(width)}: some units cannot be brought in, whatever is fitted. Keep finer steps${Number(finest.number) > 0 ? `, ${formatQuantity(finest)} at most` : ''}.`;
+  return {
+    message: `The stock has no ${parts} between ${from} and ${to}${choice.stocks.some(({ stacks }) => stacks) ? ', nor two that add up to one' : ''}. That step changes ${choice.test}${number === null ? '' : ` of ${number}`} by ${workedOut(inUnits(change, width.unit))}, but ${words} ${formatQuantity(width)}${after}.`,
+    why: 'some units cannot be brought into the limit, whatever is fitted.',
+    help: `Stock finer steps${Number(finest.number) > 0 ? `, ${formatQuantity(finest)} at most` : ''}.`,
+  };
 }
 
 /**
- * The thicknesses that a unit may ask for. Two on each other may begin far over the thickest alone: that hole is none
- * where a worn unit does not need so much.
+ * The thicknesses that a unit may need. Stacks of two may begin far above the thickest single shim: that gap does not
+ * count where a worn unit never needs so much.
  */
 function asked(sizes: readonly Fraction[], { stocks }: ShimChoice, one: ChoiceCase): readonly Fraction[] {
   const low = lowestFound(one);

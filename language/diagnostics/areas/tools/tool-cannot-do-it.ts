@@ -1,4 +1,6 @@
 import { capital, stationWords } from '../../../analysis/prose.ts';
+import { doWords, limitWords, takeOr, toolCalled, toolWords, workedOut } from '../../../analysis/tool-words.ts';
+import { type ToolWork, toolWork } from '../../../analysis/tool-work.ts';
 import {
   aimOf,
   assetOf,
@@ -12,9 +14,7 @@ import {
   reaches,
   settingOn,
   suits,
-} from '../../../analysis/tool-choice.ts';
-import { doWords, limitWords, takeOr, toolCalled, toolWords, workedOut } from '../../../analysis/tool-words.ts';
-import { type ToolWork, toolWork } from '../../../analysis/tool-work.ts';
+} from '../../../analysis/tools.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
 import type { Procedure, ToolUse } from '../../../model/procedure.ts';
 import type { Asset } from '../../../model/shop.ts';
@@ -26,12 +26,12 @@ interface Slip extends Statement {
   readonly cause: string;
 }
 
-/** The tool that a step names, or the kind that it asks for, cannot do the work or cannot be had there. */
+/** The tool that a step names, or the kind that it requires, cannot do the work or is not available there. */
 export const toolCannotDoIt: Rule<Exchange> = {
   code: 'tool-cannot-do-it',
   severity: 'error',
   since: '0.2.0',
-  title: 'The tool that a step names cannot do its work, or is not to be had.',
+  title: 'The tool that a step names cannot do the work, or is not available.',
   procedure(procedure, report) {
     for (const work of toolWork(procedure)) {
       const better = betterTool(procedure, work);
@@ -62,7 +62,7 @@ function slipOf(procedure: Procedure, work: ToolWork, better: Asset | null): Sli
   const suitable = uses.filter(({ tool }) => suits(tool, kind));
   const [one] = suitable;
   if (one === undefined) {
-    // It may be for something else in the step: read on the gauge of the station, or with a tool named in words.
+    // It may serve another purpose in the step: the reading is on the station's gauge, or on a tool named in words.
     const besides = !byHand(step) || work.does === 'difference';
     if ((besides && better !== null) || step.tools.some((use) => use.form === 'words')) return null;
     const does = doWords(work);
@@ -78,9 +78,9 @@ function slipOf(procedure: Procedure, work: ToolWork, better: Asset | null): Sli
     return {
       use: one.use,
       cause: `${one.tool.name}:at:${station}`,
-      message: `${one.tool.name} is fixed at ${stationWords(procedure, one.tool.at)}, and this step is done at ${stationWords(procedure, station)}.`,
-      why: 'it shows nothing there.',
-      help: `${takeOr(better, 'Do the step where the tool is, or take it off there in the shop.')}`,
+      message: `${one.tool.name} is fixed at ${stationWords(procedure, one.tool.at)}, but this step is done at ${stationWords(procedure, station)}.`,
+      why: 'the tool is not there to be read.',
+      help: `${takeOr(better, 'Do the step where the tool is, or delete its station in the shop if it can be moved.')}`,
     };
   }
   const missing = suitable.find(({ use }) => use.form === 'kind' && !shop.assets.some((asset) => isAsked(asset, use)));
@@ -89,8 +89,8 @@ function slipOf(procedure: Procedure, work: ToolWork, better: Asset | null): Sli
       use: missing.use,
       cause: `${shop.name}:${toolWords(missing.tool)}`,
       message: `Shop ${shop.name} has no ${missing.tool.kind}${missing.tool.range === null ? '' : ` for ${formatLimit(missing.tool.range)}`}.`,
-      why: 'the job could name none, and the bench hand would take what lies there.',
-      help: `Ask for one that the shop has${better === null ? '' : `, such as ${toolWords(better)}`}, or put it into the shop.`,
+      why: 'the job could name none, and the bench hand would use whatever is at hand.',
+      help: `Name a kind that the shop has${better === null ? '' : `, such as ${toolWords(better)}`}, or add one to the shop.`,
     };
   }
   const short = limits.find((judged) => !suitable.some(({ tool }) => reaches(work, judged, tool)));
@@ -103,12 +103,12 @@ function slipOf(procedure: Procedure, work: ToolWork, better: Asset | null): Sli
     use: one.use,
     cause: `${one.tool.name}:${formatLimit(short.limit)}`,
     message: `${capital(toolWords(one.tool))} does not ${doWords(work)} ${limitWords(short)}${through}.`,
-    why: 'beyond its scale it shows nothing, and forced there it is out of true for the next job.',
-    help: `${takeOr(better, `Take a ${toolCalled(kind)} that holds ${limitWords(short)}.`)}`,
+    why: 'beyond its scale it shows nothing, and if it is forced there it reads wrong on the next job.',
+    help: `${takeOr(better, `Use a ${toolCalled(kind)} that covers ${limitWords(short)}.`)}`,
   };
 }
 
-/** The kind of tool that a step asks for, as if the shop had just that one. */
+/** The kind of tool that a step requires, as if the shop had just that one. */
 function asked(use: Extract<ToolUse, { form: 'kind' }>): Asset {
   const name = `a ${use.kind}`;
   return {

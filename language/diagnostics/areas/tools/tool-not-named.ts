@@ -1,22 +1,22 @@
 import { either } from '../../../analysis/prose.ts';
-import { atHand } from '../../../analysis/tool-choice.ts';
 import { doWords, toolCalled, toolWords } from '../../../analysis/tool-words.ts';
 import { toolWork } from '../../../analysis/tool-work.ts';
+import { atHand } from '../../../analysis/tools.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import { own } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
-/** The shop has tools for it, and the step names none. A gauge that is fixed at the station is named by that. */
+/** The shop has tools for the work, and the step names none. A gauge that is fixed at the station need not be named. */
 export const toolNotNamed: Rule = {
   code: 'tool-not-named',
   severity: 'hint',
   since: '0.2.0',
   ofAbsence: true,
-  title: 'Something is set or measured, and the step names none of the tools that the shop has for it.',
+  title: 'Something is set or measured, but the step names none of the tools that the shop has for it.',
   procedure(procedure, report) {
     for (const work of toolWork(procedure)) {
       const { step, station, kind, does } = work;
-      // A reading is written down with what it was taken by; what is set or judged is held to a limit.
+      // A plain reading is recorded with its tool; what is set or judged is held to a limit.
       if (
         step.verb === 'read' ||
         does === 'difference' ||
@@ -29,8 +29,8 @@ export const toolNotNamed: Rule = {
       report({
         at: step,
         cause: `tool-not-named:${writtenAt(step)}`,
-        message: `No ${toolCalled(kind)} is named to ${doWords(work)} this, and the shop has ${either(tools.map(toolWords))}.`,
-        why: 'two hands take two, and the record does not say which.',
+        message: `No ${toolCalled(kind)} is named to ${doWords(work)} this, but the shop has ${either(tools.map(toolWords))}.`,
+        why: 'two people use two different ones, and the record does not say which.',
         help: `Write “with ${tools[0]!.name}”, or the kind of tool.`,
       });
     }

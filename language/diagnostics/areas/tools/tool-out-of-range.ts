@@ -1,5 +1,7 @@
-import type { Judged } from '../../../analysis/judged-limits.ts';
+import type { Judged } from '../../../analysis/limits.ts';
 import { capital } from '../../../analysis/prose.ts';
+import { limitWords, takeOr, toolWords, workedOut } from '../../../analysis/tool-words.ts';
+import { type ToolWork, toolWork } from '../../../analysis/tool-work.ts';
 import {
   aimOf,
   type Exchange,
@@ -8,36 +10,36 @@ import {
   settingOn,
   toolCause,
   unfitTools,
-} from '../../../analysis/tool-choice.ts';
-import { limitWords, takeOr, toolWords, workedOut } from '../../../analysis/tool-words.ts';
-import { type ToolWork, toolWork } from '../../../analysis/tool-work.ts';
+} from '../../../analysis/tools.ts';
+import type { Statement } from '../../../model/diagnostic.ts';
 import type { Asset } from '../../../model/shop.ts';
 import { own } from '../../../model/steps.ts';
 import { amount, formatQuantity, kindOfUnit, window } from '../../../quantities/index.ts';
 import type { Quantity } from '../../../quantities/types.ts';
 import type { Rule } from '../../rule.ts';
 
-/** ISO 6789 (2003): a setting torque tool is good for its error from a fifth of its maximum up. */
+/** ISO 6789 (2003): a setting torque tool keeps its stated error from a fifth of its maximum up. */
 const leastOfWrench = 20;
-/** EN 837-2: of full scale, where the pressure stands, and where it comes and goes. */
+/** EN 837-2: percent of full scale, for steady and for cyclic pressure. */
 const mostOfGauge = { steady: 75, cyclic: 65 };
 
-/** On its scale, and outside the part of it where the tool is good for what it says. */
+/** On the scale, but outside the part of it where the tool is accurate. */
 export const toolOutOfRange: Rule<Exchange> = {
   code: 'tool-out-of-range',
   severity: 'warning',
   since: '0.2.0',
   references: ['ISO 6789', 'EN 837-2'],
-  title: 'A tool is used at the end of its range, where it is not good for what it says.',
+  title: 'A tool is used at the end of its range, where it is not accurate.',
   procedure(procedure, report) {
     for (const unfit of unfitTools(procedure, toolWork(procedure), (...at) => strain(...at) === null)) {
       const { work, judged, asset, better, use } = unfit;
       report({
         at: work.step,
         source: use?.source,
-        // A gauge that is too small is one slip, whatever is read on it.
+        // A gauge that is too small is one mistake, whatever is read on it.
         cause: work.does === 'set' ? toolCause('range', unfit) : `range:${asset.name}`,
-        message: `${capital(strain(asset, work, judged)!)} ${takeOr(better, work.does === 'set' ? 'Take a smaller wrench.' : 'Take a gauge with a longer scale.')}`,
+        ...strain(asset, work, judged)!,
+        help: takeOr(better, work.does === 'set' ? 'Use a smaller wrench.' : 'Use a gauge with a longer scale.'),
         data: exchange(work.step, use, better),
       });
     }
@@ -45,10 +47,10 @@ export const toolOutOfRange: Rule<Exchange> = {
   fix: exchanged,
 };
 
-/** What is wrong with the place on the scale; null: nothing. */
-function strain(asset: Asset, work: ToolWork, judged: Judged): string | null {
+/** What is wrong with the place on the scale; null if nothing is. */
+function strain(asset: Asset, work: ToolWork, judged: Judged): Statement | null {
   const full = asset.range?.high;
-  // A digital tool is good for what its maker says over the whole of its range.
+  // A digital tool is accurate to its maker's figure over its whole range.
   if (full === undefined || asset.digital || kindOfUnit(full.unit) !== work.kind || amount(full).compare(0) <= 0)
     return null;
   if (work.does === 'set' && asset.kind === 'wrench') {
@@ -57,7 +59,10 @@ function strain(asset: Asset, work: ToolWork, judged: Judged): string | null {
     const setting = settingOn(work.step, asset, torque);
     if (against(setting, full, leastOfWrench) >= 0) return null;
     const through = setting === torque ? '' : ` (${workedOut(setting)} on the wrench with this adapter)`;
-    return `${limitWords(judged)}${through} is under ${leastOfWrench} % of what ${toolWords(asset)} goes to: so low a torque wrench is not good for its error (ISO 6789), and the click is hardly felt.`;
+    return {
+      message: `${capital(limitWords(judged))}${through} is below ${leastOfWrench} % of the maximum of ${toolWords(asset)}.`,
+      why: 'that low, a torque wrench is not held to its stated error (ISO 6789), and the click is hardly felt.',
+    };
   }
   if (work.kind !== 'pressure' || asset.kind !== 'gauge') return null;
   const { low, high, nominal } = window(judged.limit);
@@ -65,7 +70,10 @@ function strain(asset: Asset, work: ToolWork, judged: Judged): string | null {
   const cyclic = pulses(work);
   const most = cyclic ? mostOfGauge.cyclic : mostOfGauge.steady;
   if (top === null || against(top, full, most) <= 0) return null;
-  return `${formatQuantity(top)} is over ${most} % of the scale of ${toolWords(asset)}: a dial gauge that is ${cyclic ? 'pulsed' : 'worked'} so high does not stay true (EN 837-2).`;
+  return {
+    message: `${formatQuantity(top)} is above ${most} % of the scale of ${toolWords(asset)}.`,
+    why: `a dial gauge that is ${cyclic ? 'pulsed' : 'used'} that high does not stay accurate (EN 837-2).`,
+  };
 }
 
 /** A pressure that comes and goes with the strokes of the lever. */
@@ -77,7 +85,7 @@ function pulses({ step }: ToolWork): boolean {
   return rate !== null && kindOfUnit(rate.unit) === 'stroke rate';
 }
 
-/** Where on a scale a figure stands: -1, 0 or 1 as it is under, at or over so many per cent of the whole. */
+/** Where a figure is on a scale: -1, 0 or 1 if it is below, at or above that percentage of full scale. */
 function against(figure: Quantity, full: Quantity, percent: number): number {
   return amount(figure).compare(amount(full).mul(percent).div(100));
 }

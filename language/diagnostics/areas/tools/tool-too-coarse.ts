@@ -1,29 +1,31 @@
-import type { Judged } from '../../../analysis/judged-limits.ts';
+import type { Judged } from '../../../analysis/limits.ts';
+import { limitWords, takeOr, toolCalled } from '../../../analysis/tool-words.ts';
+import { type ToolWork, toolWork } from '../../../analysis/tool-work.ts';
 import {
   type Exchange,
   exchange,
   exchanged,
+  fitOf,
   type Passes,
+  settingFits,
   toolCause,
   unfitTools,
-} from '../../../analysis/tool-choice.ts';
-import { fitOf, settingFits } from '../../../analysis/tool-fit.ts';
-import { limitWords, takeOr, toolCalled } from '../../../analysis/tool-words.ts';
-import { type ToolWork, toolWork } from '../../../analysis/tool-work.ts';
+} from '../../../analysis/tools.ts';
+import type { Statement } from '../../../model/diagnostic.ts';
 import type { Asset } from '../../../model/shop.ts';
 import { formatQuantity } from '../../../quantities/index.ts';
 import type { Rule } from '../../rule.ts';
 
-/** The trade's measure of a tool that will do: its error goes four times into half the limit's width. */
+/** The trade's rule for a suitable tool: half the width of the limit is at least four times the tool's error. */
 const leastRatio = 4;
 
-/** The tool's error takes too much of the limit. */
+/** The tool's error takes up too much of the limit. */
 export const toolTooCoarse: Rule<Exchange> = {
   code: 'tool-too-coarse',
   severity: 'warning',
   since: '0.2.0',
   references: ['EN 837-1'],
-  title: 'The error of a tool takes too much of the limit that it reads or sets.',
+  title: 'The error of a tool takes up too much of the limit that it reads or sets.',
   procedure(procedure, report) {
     for (const unfit of unfitTools(procedure, toolWork(procedure), isFine)) {
       const { work, asset, better, use } = unfit;
@@ -31,7 +33,8 @@ export const toolTooCoarse: Rule<Exchange> = {
         at: work.step,
         source: use?.source,
         cause: toolCause('coarse', unfit),
-        message: `${slip(work, unfit.judged, asset)} ${takeOr(better, `Take a finer ${toolCalled(work.kind)}.`)}`,
+        ...tooCoarse(work, unfit.judged, asset),
+        help: takeOr(better, `Use a finer ${toolCalled(work.kind)}.`),
         data: exchange(work.step, use, better),
       });
     }
@@ -45,9 +48,15 @@ const isFine: Passes = (asset, work, { limit }) => {
   return fit === null || !fit.twoEnds || fit.ratio === null || fit.ratio.compare(leastRatio) >= 0;
 };
 
-function slip(work: ToolWork, judged: Judged, asset: Asset): string {
+function tooCoarse(work: ToolWork, judged: Judged, asset: Asset): Statement {
   if (work.does === 'set')
-    return `${asset.name} is good for ±${formatQuantity(asset.within!)}, and ${limitWords(judged)} leaves less: however it is set, the joint may end outside its torque.`;
+    return {
+      message: `${asset.name} is accurate to ±${formatQuantity(asset.within!)}, and ${limitWords(judged)} leaves less room than that.`,
+      why: 'however it is set, the joint may end up outside its torque.',
+    };
   const { error, width } = fitOf(asset, judged.limit)!;
-  return `${asset.name} is good for ±${formatQuantity(error)}, and ${limitWords(judged)} is ${formatQuantity(width)} wide: half of that should be four times the error at least, or parts near an end are passed and rejected by chance.`;
+  return {
+    message: `${asset.name} is accurate to ±${formatQuantity(error)}, but ${limitWords(judged)} is only ${formatQuantity(width)} wide.`,
+    why: 'half the width should be at least four times the error, or parts near either end pass or fail by chance.',
+  };
 }

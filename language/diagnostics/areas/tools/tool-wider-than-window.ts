@@ -1,23 +1,23 @@
+import { limitWords, takeOr, toolCalled } from '../../../analysis/tool-words.ts';
+import { toolWork } from '../../../analysis/tool-work.ts';
 import {
   type Exchange,
   exchange,
   exchanged,
+  fitOf,
   type Passes,
   toolCause,
   unfitTools,
-} from '../../../analysis/tool-choice.ts';
-import { fitOf } from '../../../analysis/tool-fit.ts';
-import { limitWords, takeOr, toolCalled } from '../../../analysis/tool-words.ts';
-import { toolWork } from '../../../analysis/tool-work.ts';
+} from '../../../analysis/tools.ts';
 import { formatQuantity } from '../../../quantities/index.ts';
 import type { Rule } from '../../rule.ts';
 
-/** The tool may be wrong by more than the whole limit is wide. */
+/** The error of the tool may be greater than the whole width of the limit. */
 export const toolWiderThanWindow: Rule<Exchange> = {
   code: 'tool-wider-than-window',
   severity: 'error',
   since: '0.2.0',
-  title: 'A tool may be wrong by more than the limit that it reads is wide.',
+  title: 'The error of a tool may be greater than the width of the limit that it reads.',
   procedure(procedure, report) {
     for (const unfit of unfitTools(procedure, toolWork(procedure), isNarrower)) {
       const { work, judged, asset, better, use } = unfit;
@@ -26,9 +26,9 @@ export const toolWiderThanWindow: Rule<Exchange> = {
         at: work.step,
         source: use?.source,
         cause: toolCause('coarse', unfit),
-        message: `${asset.name} is good for ±${formatQuantity(error)}, and ${limitWords(judged)} is only ${formatQuantity(width)} wide.`,
+        message: `${asset.name} is accurate to ±${formatQuantity(error)}, but ${limitWords(judged)} is only ${formatQuantity(width)} wide.`,
         why: 'a bad part reads good as often as not.',
-        help: `${takeOr(better, `Take a finer ${toolCalled(work.kind)}.`)}`,
+        help: `${takeOr(better, `Use a finer ${toolCalled(work.kind)}.`)}`,
         data: exchange(work.step, use, better),
       });
     }

@@ -1,5 +1,5 @@
 import { partsWords } from '../../../analysis/prose.ts';
-import { assetOf } from '../../../analysis/tool-choice.ts';
+import { assetOf } from '../../../analysis/tools.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A torque wrench is a measuring tool: it is not for breaking a joint loose. */
@@ -21,12 +21,12 @@ export const torqueWrenchBreaksLoose: Rule = {
             at: step,
             source: use.source,
             cause: `breaks-loose:${name}`,
-            message: `${name} is to break the ${partsWords(
+            message: `${name} is used to break the ${partsWords(
               procedure,
               step.objects.map((object) => object.name),
             )} loose.`,
-            why: 'nobody knows what a seized joint takes, and a wrench that was forced once is out of true for every torque after it.',
-            help: 'Take a socket and bar, and name them in quotes.',
+            why: 'nobody knows what a seized joint takes, and a wrench that was forced once is wrong for every torque after that.',
+            help: 'Use a socket and breaker bar, and name them in quotes.',
           });
         }
       }

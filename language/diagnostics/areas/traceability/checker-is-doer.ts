@@ -1,6 +1,6 @@
 import type { Rule } from '../../rule.ts';
 
-/** A stage is held for somebody to look at it, and the same name signs for the work. */
+/** A stage is held for somebody to inspect it, and the same name signs for the work. */
 export const checkerIsDoer: Rule = {
   code: 'checker-is-doer',
   severity: 'warning',
@@ -13,9 +13,9 @@ export const checkerIsDoer: Rule = {
         if (step.verb !== 'hold-for' || step.text === null || !signers.includes(nameOf(step.text))) continue;
         report({
           at: step,
-          message: `The work is held for ${step.text}, who signs for it too.`,
-          why: 'a hold is for a second pair of eyes, and nobody sees his own slip.',
-          help: 'Name somebody else here or at the sign-off, or take the hold out.',
+          message: `The work is held for ${step.text}, who also signs for it.`,
+          why: 'a hold is for a second pair of eyes, and people overlook their own mistakes.',
+          help: 'Name somebody else here or at the sign-off, or delete the hold.',
         });
       }
     }

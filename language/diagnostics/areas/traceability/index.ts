@@ -11,7 +11,7 @@ import { signerMissing } from './signer-missing.ts';
 import { stepAfterSignOff } from './step-after-sign-off.ts';
 import { unitNotTagged } from './unit-not-tagged.ts';
 
-/** In the order of causes: where two rules speak of one cause, the earlier one is heard. */
+/** In order of precedence: if two rules report the same cause, the earlier one wins. */
 export const traceability: readonly AnyRule[] = [
   noSignOff,
   stepAfterSignOff,

@@ -1,14 +1,14 @@
-import { stageSteps } from '../../../analysis/stage-steps.ts';
+import { stageSteps } from '../../../analysis/stages.ts';
 import type { Source } from '../../../model/source.ts';
 import { behind } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
-/** Every mark on the unit is without a number. A match mark beside one that has it is another thing. */
+/** No mark on the unit has a number. A match mark next to one that has is another matter. */
 export const markNotTraceable: Rule<{ source: Source }> = {
   code: 'mark-not-traceable',
   severity: 'error',
   since: '0.2.0',
-  title: 'The unit is marked with neither its number nor its serial.',
+  title: 'The unit is marked with neither its part number nor its serial number.',
   replay({ program }, report) {
     const marks = stageSteps(program).flatMap(({ step }) => (step.verb === 'mark' ? [step] : []));
     const [first] = marks;
@@ -18,8 +18,9 @@ export const markNotTraceable: Rule<{ source: Source }> = {
     if (first !== undefined && !traceable)
       report({
         at: first,
-        message:
-          'The mark has neither the number nor the serial: when the unit comes back it leads to no job. Write “with number, serial”, or say in the words of the step what is marked.',
+        message: 'The mark has neither the part number nor the serial number.',
+        why: 'when the unit comes back, the mark does not lead to its job.',
+        help: 'Write “with number, serial”, or say in the text of the step what is marked.',
         data: first.call === null ? { source: first.source } : undefined,
       });
     return {};

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { check } from '../../../../tests/fixtures/example-pages.ts';
+import { instead, procedureWith } from '../../../../tests/fixtures/sound-procedure.ts';
 import { fullMessage } from '../../../model/diagnostic.ts';
-import { check } from '../../example-pages.ts';
 import { rulesByArea } from '../../index.ts';
-import { instead, procedureWith } from '../../sound-procedure.ts';
 
 const own = new Set(rulesByArea.traceability.map((rule) => rule.code));
 
@@ -54,7 +54,7 @@ describe('mark-not-traceable', () => {
     expect(found(marked('mark body "Paint dot"\n      mark nut "Paint dot"'))).toEqual(['4.2 mark-not-traceable']);
   });
 
-  it('goes by the marks of each part number', () => {
+  it('uses the marks of each part number', () => {
     const [finding, ...others] = findings(
       marked('only A-250 { mark body with number }\n      only A-220 { mark body "Paint dot" }'),
     );
@@ -85,7 +85,7 @@ describe('unit-not-tagged', () => {
     ).toEqual([]);
   });
 
-  it('is found where it stands with the rest of the set', () => {
+  it('is found where it is put with the rest of the set', () => {
     const text = procedureWith({
       receive: untagged,
       teardown: instead(' at tank "Own basket, own number"', ' "In its own tray"'),
@@ -148,8 +148,8 @@ describe('sent-out-not-booked-in', () => {
 
 describe('not-approved', () => {
   it.each([
-    [' approved by "Works manager" on 2026-10-05', '', 'nobody who approved it'],
-    [' on 2026-10-05', '', 'no date when it was approved'],
+    [' approved by "Works manager" on 2026-10-05', '', 'no approval'],
+    [' on 2026-10-05', '', 'no approval date'],
     [' revision A', '', 'no revision'],
   ])('is found without%s', (words, put, message) => {
     const [finding, ...others] = findings(procedureWith({ head: instead(words, put) }));

@@ -15,8 +15,8 @@ export const noSignOff: Rule = {
         way,
         cause: 'no-sign-off',
         message: 'Nobody signs the unit off.',
-        why: 'the sheet would be no record.',
-        help: 'Write sign-off by "…" as the last step.',
+        why: 'without a signature the sheet is not a record.',
+        help: 'Write “sign-off by "…"” as the last step.',
       });
     },
   }),

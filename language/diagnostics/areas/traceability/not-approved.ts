@@ -1,23 +1,23 @@
 import { listed } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A procedure that nobody has approved, or of which nobody can say which revision it is. */
+/** A procedure that nobody has approved, or that has no revision. */
 export const notApproved: Rule = {
   code: 'not-approved',
   severity: 'warning',
   since: '0.2.0',
-  title: 'A procedure has no revision, or nobody has approved it with a date.',
+  title: 'A procedure has no revision, or no approval with a date.',
   procedure(procedure, report) {
     const { revision, approvedBy, approvedOn } = procedure;
     const missing = [
       revision === null ? 'no revision' : '',
-      approvedBy === null ? 'nobody who approved it' : approvedOn === null ? 'no date when it was approved' : '',
+      approvedBy === null ? 'no approval' : approvedOn === null ? 'no approval date' : '',
     ].filter(Boolean);
     if (missing.length === 0) return;
     report({
       at: procedure.source,
       message: `The procedure has ${listed(missing)}.`,
-      why: 'a sheet of it could not be told from a draft, nor a unit traced to what was valid then.',
+      why: 'nobody could distinguish its sheet from a draft, or trace a unit to what was valid at the time.',
       help: `Write “${[
         revision === null ? 'revision A' : '',
         approvedBy === null || approvedOn === null ? 'approved by "…" on 2026-01-31' : '',

@@ -14,8 +14,9 @@ export const notMarked: Rule = {
         at: program.procedure.source,
         way,
         cause: 'not-marked',
-        message:
-          'No step marks the unit: when it comes back nobody can say what was done to it. Write mark and a part, with number, serial, before the last wash.',
+        message: 'No step marks the unit.',
+        why: 'when it comes back, nobody can say what was done to it.',
+        help: 'Before the last wash, write “mark” and a part, “with number, serial”.',
       });
     },
   }),

@@ -1,11 +1,11 @@
 import type { Rule } from '../../rule.ts';
 
-/** Something is to be written down at a step that has no box on the sheet. */
+/** Something has to be written down at a step that has no box on the sheet. */
 export const readingNotRecorded: Rule = {
   code: 'reading-not-recorded',
   severity: 'warning',
   since: '0.2.0',
-  title: 'Something is to be written down, and the step has no box for it.',
+  title: 'Something has to be written down, and the step has no box for it.',
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {
       for (const step of block.steps) {
@@ -13,8 +13,9 @@ export const readingNotRecorded: Rule = {
           continue;
         report({
           at: step,
-          message:
-            'This step says to write something down, and “do” has no box on the sheet: it ends on a scrap of paper. Write “read … as found”, “measure …” or “check …” instead, which have one for each unit.',
+          message: 'This step says to write something down, but “do” has no box on the sheet.',
+          why: 'the reading ends up on a scrap of paper.',
+          help: 'Write “read … as found”, “measure …” or “check …” instead: these have a box for each unit.',
         });
       }
     }

@@ -1,12 +1,12 @@
-import { stageSteps } from '../../../analysis/stage-steps.ts';
+import { stageSteps } from '../../../analysis/stages.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A unit is sent to somebody else and tested or signed off with no line that it came back. */
+/** A unit is sent to somebody else, and tested or signed off with no line saying that it came back. */
 export const sentOutNotBookedIn: Rule = {
   code: 'sent-out-not-booked-in',
   severity: 'warning',
   since: '0.2.0',
-  title: 'A unit is sent out, and tested or signed off without having been booked in.',
+  title: 'A unit is sent out, and is tested or signed off without being booked in.',
   replay({ program }, report) {
     const steps = stageSteps(program);
     for (const [index, { step }] of steps.entries()) {
@@ -15,8 +15,9 @@ export const sentOutNotBookedIn: Rule = {
       if (next === undefined || next.step.verb === 'book-in') continue;
       report({
         at: step,
-        message:
-          'The unit is sent out here and nothing books it in before it is tested or signed off: nobody looks at what came back, and the sheet does not say whose work it was. Write “book-in” where it comes back.',
+        message: 'The unit is sent out here, and nothing books it in before it is tested or signed off.',
+        why: 'nobody inspects what came back, and the sheet does not say whose work it was.',
+        help: 'Write “book-in” where it comes back.',
       });
     }
     return {};

@@ -2,13 +2,13 @@ import { allSteps } from '../../../analysis/locations.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Rule } from '../../rule.ts';
 
-/** Somebody signs, and nothing says who may. */
+/** Somebody signs, and nothing says who is allowed to. */
 export const signerMissing: Rule = {
   code: 'signer-missing',
   severity: 'warning',
   since: '0.2.0',
   ofAbsence: true,
-  title: 'A signature is asked for, and nothing says whose.',
+  title: 'A signature is required, but nothing says whose.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
       if ((step.verb !== 'sign-off' && step.verb !== 'hold-for') || step.text !== null) continue;
@@ -17,7 +17,7 @@ export const signerMissing: Rule = {
         cause: `signer:${writtenAt(step)}`,
         message: 'Nothing says who signs here.',
         why: 'anybody may, and nobody answers for it.',
-        help: `Write “${step.verb === 'sign-off' ? 'sign-off by "…"' : 'hold-for "…"'}” with the post, such as the bench lead.`,
+        help: `Write “${step.verb === 'sign-off' ? 'sign-off by "…"' : 'hold-for "…"'}” with the job title, such as the bench lead.`,
       });
     }
   },

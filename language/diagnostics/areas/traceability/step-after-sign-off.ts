@@ -1,12 +1,12 @@
-import { stageSteps } from '../../../analysis/stage-steps.ts';
+import { stageSteps } from '../../../analysis/stages.ts';
 import type { Verb } from '../../../model/verbs.ts';
 import { verbsThat } from '../../../syntax/verbs/index.ts';
 import type { Rule } from '../../rule.ts';
 
-/** What may be done to a unit that is signed off: it is closed, packed and sent. */
+/** What may be done to a unit after it is signed off: it is closed, packed and sent. */
 const afterwards: readonly Verb[] = verbsThat('after sign-off');
 
-/** The unit is worked on after the last signature. A stage may have one of its own before it. */
+/** The unit is worked on after the last signature. An earlier stage may have a signature of its own. */
 export const stepAfterSignOff: Rule = {
   code: 'step-after-sign-off',
   severity: 'error',
@@ -23,9 +23,9 @@ export const stepAfterSignOff: Rule = {
         at: late.step,
         cause: `after-sign-off:${signed.step.number}`,
         related: [{ message: `It is signed off in step ${signed.step.number}.`, source: signed.step.source }],
-        message: `The unit is signed off in step ${signed.step.number} and worked on after it.`,
-        why: 'the name stands for a unit that was not done.',
-        help: 'Put the sign-off behind the last step that works on it.',
+        message: `The unit is signed off in step ${signed.step.number} and worked on after that.`,
+        why: 'the signature vouches for a unit that was not finished.',
+        help: 'Move the sign-off after the last step that works on the unit.',
       });
     return {};
   },

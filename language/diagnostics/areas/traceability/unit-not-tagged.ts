@@ -4,12 +4,12 @@ import type { State } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Rule } from '../../rule.ts';
 
-/** A unit without a tag or a mark is parted from its parts, or put with others. */
+/** A unit without a tag or a mark is separated from its parts, or put with others. */
 export const unitNotTagged: Rule = {
   code: 'unit-not-tagged',
   severity: 'error',
   since: '0.2.0',
-  title: 'A unit with no tag is taken apart over several places, or put with others.',
+  title: 'A unit with no tag has its parts sent elsewhere, or is put with other units.',
   replay: ({ program, layout }, report) => {
     const { procedure } = program;
     const station = (step: Step, before: State) =>
@@ -28,9 +28,9 @@ export const unitNotTagged: Rule = {
           at: step,
           way,
           cause: 'unit-not-tagged',
-          message: `${to === null ? 'The unit stands with the rest of its set' : `Its parts go to ${stationWords(procedure, to)}`}, and the unit has no tag.`,
-          why: `it gets another one's parts and another one's readings.`,
-          help: 'Write “tag” when it is received.',
+          message: `${to === null ? 'The unit is put with the rest of its set' : `The parts of the unit go to ${stationWords(procedure, to)}`}, but it has no tag.`,
+          why: `it gets another unit's parts and readings.`,
+          help: 'Write “tag” where the unit is received.',
         });
       },
     };

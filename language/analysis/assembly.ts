@@ -1,0 +1,72 @@
+import type { Block, Step } from '../model/procedure.ts';
+import { namedIn } from '../model/steps.ts';
+import type { Replay } from './flow-analysis.ts';
+import { place } from './locations.ts';
+import { type Relations, restsOn } from './relations.ts';
+import type { State } from './state.ts';
+
+/**
+ * The cause of a part's being in place where it should be off: the outermost part that shuts it in and is on too, and
+ * since which step. One forgotten `remove` is one finding, whatever is then tried on what lies under it.
+ */
+export function inPlaceCause(relations: Relations, state: State, part: string): string {
+  const over =
+    relations.closedBy(part).find((joint) => state.may(state.part(joint.part).place, place.in))?.part ?? part;
+  return `in-place:${over}:${state.since[state.part(over).place]}`;
+}
+
+/**
+ * The part whose joint shuts a part in, where it may be shut in: both in place, and the joint made to the unit's body.
+ * What the joint's own part holds shows at its end, as a nozzle does under its nut; and what a nut clamps onto a
+ * shaft is not shut in.
+ */
+export function shutInBy({ relations }: Replay, state: State, part: string): string | null {
+  if (!state.may(state.part(part).place, place.in)) return null;
+  const over = relations
+    .closedBy(part)
+    .find(
+      (joint) =>
+        !relations.part(joint.part).holds.includes(part) &&
+        isBody(joint.to) &&
+        state.may(state.part(joint.part).place, place.in),
+    );
+  return over?.part ?? null;
+
+  function isBody(name: string): boolean {
+    return relations.family.parts.some((other) => other.name === name && restsOn(other).length === 0);
+  }
+}
+
+/**
+ * Whether a fit belongs to a stack that is built from its other end: a run of fits in which every part comes before
+ * the part that it rests on. One pair alone is a slip of order, not a way of building.
+ */
+export function builtUpsideDown(block: Block, step: Step, relations: Relations): boolean {
+  const at = block.steps.indexOf(step);
+  if (at < 0) return false;
+  let first = at;
+  while (block.steps[first - 1]?.verb === 'fit') first--;
+  let last = at;
+  while (block.steps[last + 1]?.verb === 'fit') last++;
+  const order = new Map<string, number>();
+  block.steps.slice(first, last + 1).forEach((fit, index) => {
+    for (const object of namedIn(fit)) order.set(object.name, index);
+  });
+  const pairs = [...order].flatMap(([part, place]) => [
+    ...restsOn(relations.part(part)).flatMap((under) =>
+      order.has(under) && order.get(under) !== place ? [place < order.get(under)!] : [],
+    ),
+    // What a stack bears on comes after it; where the stack is turned over, before.
+    ...relations
+      .part(part)
+      .bearsOn.flatMap((loaded) =>
+        order.has(loaded) && order.get(loaded) !== place ? [order.get(loaded)! < place] : [],
+      ),
+  ]);
+  return pairs.length > 1 && pairs.every((inverted) => inverted);
+}
+
+/** Whether a part belongs to the numbers that a replay is of. */
+export function variantParts({ program }: Replay): (part: string) => boolean {
+  return (part) => !program.absent.has(part);
+}

@@ -1,0 +1,48 @@
+import type { Procedure, Repair, Stage, Step } from '../model/procedure.ts';
+import { failEntries } from '../model/steps.ts';
+import type { Program } from './control-flow-graph.ts';
+
+/** One step of a stage, and its point. */
+export interface StageStep {
+  readonly step: Step;
+  readonly stage: Stage;
+  readonly at: number;
+}
+
+/** The first way through the stages: the steps of the part numbers that a program is for, in order, no repair. */
+export function stageSteps({ procedure, points }: Program): StageStep[] {
+  return points.flatMap((point, at) => {
+    if (point.kind !== 'step') return [];
+    const stage = procedure.stages.find((other) => other === point.block);
+    return stage === undefined ? [] : [{ step: point.step, stage, at }];
+  });
+}
+
+/**
+ * Where each stage and repair may be done. A stage that names no station is done where the one before it was; a repair
+ * that names none is done wherever the unit comes from.
+ */
+export function stationsOf(procedure: Procedure): ReadonlyMap<Stage | Repair, ReadonlySet<string | null>> {
+  const stations = new Map<Stage | Repair, Set<string | null>>();
+  let last: string | null = null;
+  for (const stage of procedure.stages) {
+    last = stage.station ?? last;
+    stations.set(stage, new Set([last]));
+  }
+  const repairs = new Map(procedure.repairs.map((repair) => [repair.name, repair]));
+  for (const repair of procedure.repairs)
+    stations.set(repair, new Set(repair.station === null ? [] : [repair.station]));
+  const sendFrom = (block: Stage | Repair) => {
+    for (const entry of block.steps.flatMap((step) => failEntries(step))) {
+      const repair = repairs.get(entry.repair);
+      if (repair === undefined || repair.station !== null) continue;
+      const there = stations.get(repair)!;
+      const known = there.size;
+      for (const station of stations.get(block)!) there.add(station);
+      // A repair may send on to another.
+      if (there.size > known) sendFrom(repair);
+    }
+  };
+  for (const block of [...stations.keys()]) sendFrom(block);
+  return stations;
+}

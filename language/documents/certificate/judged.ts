@@ -1,0 +1,102 @@
+import type { Asked, Held } from '../../analysis/held.ts';
+import type { Doubt } from '../../model/doubt.ts';
+import type { DoneResult, Job, ReadingResult, ShimResult, TorqueResult, Unit } from '../../model/job.ts';
+import type { Procedure } from '../../model/procedure.ts';
+import type { Asset } from '../../model/shop.ts';
+import type { Difference, Limit } from '../../quantities/types.ts';
+import type { Window } from '../../quantities/window.ts';
+import type { ScrewStand } from '../../recommendations/unit-screws.ts';
+import type { UnitStand } from '../../recommendations/unit-shims.ts';
+import type { Say } from './say.ts';
+
+/** A last result, and what it was held to. */
+export interface Outcome {
+  readonly asked: Asked;
+  readonly reading: ReadingResult | null;
+  /** What was said of it; null: nothing that still counts. */
+  readonly verdict: boolean | null;
+  readonly held: Held | null;
+  /** What the tool may show by a guarded decision rule; null: the limit itself. */
+  readonly guarded: Window | null;
+  /** It is outside its limit, or was said to fail: not only something is missing. */
+  readonly failed: boolean;
+  readonly problems: readonly Say[];
+}
+
+export interface Torqued {
+  readonly torque: TorqueResult;
+  readonly held: Held | null;
+  readonly problems: readonly Say[];
+}
+
+/** A reading as it came in, and the limit in service. */
+export interface Found {
+  readonly name: string;
+  readonly reading: ReadingResult | null;
+  /** What was said of it, or what the limit in service says; null: there is none. */
+  readonly verdict: boolean | null;
+  readonly held: Held | null;
+  readonly problems: readonly Say[];
+}
+
+/** How a unit stands that is not on hold. */
+export interface Judged {
+  readonly unit: Unit;
+  readonly found: readonly Found[];
+  readonly remarks: readonly string[];
+  /** Parts that went in new, each once. */
+  readonly renewed: readonly string[];
+  readonly shimsOut: readonly ShimResult[];
+  readonly shimsIn: readonly ShimResult[];
+  readonly torques: readonly Torqued[];
+  /** The tests that prove the family, then what else was read. */
+  readonly outcomes: readonly Outcome[];
+  readonly done: readonly DoneResult[];
+  /** Tools that what is certified was read with. */
+  readonly tools: readonly Asset[];
+  readonly problems: readonly Say[];
+}
+
+/** Units of one part number, compared with each other. */
+export interface Spread {
+  readonly name: string;
+  readonly units: readonly Unit[];
+  /** What is held to the limit: with new springs settled, if any will settle. */
+  readonly spread: Difference;
+  /** As the gauge showed it, where a new spring will settle; null: that is the spread. */
+  readonly asRead: Difference | null;
+  readonly limit: Limit;
+  readonly source: string | null;
+}
+
+export interface Missing {
+  /** Null: the set, or the job as a whole. */
+  readonly unit: Unit | null;
+  readonly of: 'unit' | 'set' | 'job';
+  readonly say: Say;
+}
+
+export interface JudgedJob {
+  readonly units: readonly Judged[];
+  readonly onHold: readonly Unit[];
+  readonly spreads: readonly Spread[];
+  /** Empty: it can be certified. */
+  readonly missing: readonly Missing[];
+}
+
+/** How a unit stands at a reading that a shim or a screw sets. */
+export type Stand = UnitStand | ScrewStand;
+
+/** A figure that cannot be, said once wherever it is met. */
+export interface SaidDoubt extends Pick<Doubt, 'unit' | 'result'> {
+  readonly say: Say;
+}
+
+/** What a unit is judged with. */
+export interface Known {
+  readonly procedure: Procedure;
+  readonly job: Job;
+  readonly today: string | null;
+  readonly doubts: readonly SaidDoubt[];
+  readonly stands: readonly Stand[];
+}

@@ -1,0 +1,370 @@
+import {
+  type Asked,
+  askedOf,
+  type Held,
+  heldInService,
+  stepsFor,
+  torqueLimits,
+  torqueSteps,
+} from '../../analysis/held.ts';
+import { guardedOn } from '../../engineering/guarded.ts';
+import type { Words } from '../../i18n/index.ts';
+import { limitWords } from '../../i18n/limit-words.ts';
+import type { ReadingResult, Result, ShimResult, TorqueResult, Unit } from '../../model/job.ts';
+import type { Procedure, Step } from '../../model/procedure.ts';
+import type { Asset } from '../../model/shop.ts';
+import { capital, nameWords, partWords } from '../../model/titles.ts';
+import { add, compare, kindOfLimit, kindOfUnit, window } from '../../quantities/index.ts';
+import type { Difference, Quantity } from '../../quantities/types.ts';
+import type { Window } from '../../quantities/window.ts';
+import { type Change, Changes } from './changes.ts';
+import { insideOf } from './inside.ts';
+import type { Found, Known, Outcome, Stand, Torqued } from './judged.ts';
+import type { Say } from './say.ts';
+
+export type Read = Extract<Result, { form: 'reading' | 'verdict' }>;
+
+export function isFound(result: Read): boolean {
+  return result.asFound;
+}
+
+/** Names that were read or judged, in the order in which they first were. */
+export function names(results: readonly Result[], wanted: (result: Read) => boolean): string[] {
+  const read = results.filter((one): one is Read => one.form === 'reading' || one.form === 'verdict');
+  return [...new Set(read.filter(wanted).map(({ name }) => name))];
+}
+
+/** Judges the results of one unit. */
+export class UnitJudge {
+  private readonly known: Known;
+  private readonly procedure: Procedure;
+  private readonly unit: Unit;
+  private readonly changes: Changes;
+
+  constructor(known: Known, unit: Unit) {
+    this.known = known;
+    this.procedure = known.procedure;
+    this.unit = unit;
+    this.changes = new Changes(known.procedure, unit);
+  }
+
+  /** A test that the unit must have passed; null: not this part number. */
+  proof(name: string): Outcome | null {
+    const asked = askedOf(this.procedure, name, this.unit);
+    const last = this.last(name);
+    const { reading } = last;
+    const verdict = this.counts(asked, reading, last.verdict) ? last.verdict : null;
+    if (asked.notRequired && reading === null && verdict === null) return null;
+    const title = nameWords(this.procedure, name);
+    const problems: Say[] = [];
+    const changed = [reading, verdict].flatMap((one) => (one === null ? [] : (this.changes.after(one, name) ?? [])))[0];
+    if (reading === null && verdict === null) problems.push(this.noResult(title, name));
+    else if (changed !== undefined) problems.push(this.stale(title, changed));
+    else if (reading === null && asked.limits.length > 0)
+      problems.push((w) =>
+        w.certificate.missing.noReading({ name: title, limit: limitWords(w, asked.limits[0]!.limit, null) }),
+      );
+    if (reading !== null && asked.verdict && verdict === null)
+      problems.push((w) => w.certificate.missing.noVerdict({ name: title }));
+    return this.judged(asked, reading, verdict, problems);
+  }
+
+  private noResult(title: string, name: string): Say {
+    const found = names(this.unit.results, isFound).includes(name);
+    return (w) => w.certificate.missing[found ? 'onlyFound' : 'noResult']({ name: title });
+  }
+
+  private stale(name: string, { part, how }: Change): Say {
+    const key = how === 'changed' ? 'stale' : 'tightened';
+    return (w) => w.certificate.missing[key]({ name, part: w.inSentence(partWords(this.procedure, part)) });
+  }
+
+  /** Something else that was read or looked at; null: what it was read of has been renewed since. */
+  other(name: string): Outcome | null {
+    const asked = askedOf(this.procedure, name, this.unit);
+    const { reading, verdict } = this.last(name);
+    const fresh = <T extends Read>(result: T | null) =>
+      result === null || this.changes.after(result, name) !== null ? null : result;
+    const [last, said] = [fresh(reading), this.counts(asked, reading, verdict) ? fresh(verdict) : null];
+    return last === null && said === null ? null : this.judged(asked, last, said, []);
+  }
+
+  /** A verdict beside a reading that has its limit is only a word on that reading: it goes with a new one. */
+  private counts(asked: Asked, reading: ReadingResult | null, verdict: Read | null): boolean {
+    const { results } = this.unit;
+    if (verdict === null) return false;
+    return asked.verdict || reading === null || results.indexOf(verdict) > results.indexOf(reading);
+  }
+
+  private judged(
+    asked: Asked,
+    reading: ReadingResult | null,
+    verdict: Extract<Result, { form: 'verdict' }> | null,
+    before: readonly Say[],
+  ): Outcome {
+    const { procedure } = this;
+    const name = nameWords(procedure, asked.name);
+    const problems = [...before];
+    if (verdict !== null && !verdict.passed) problems.push((w) => w.certificate.missing.failed({ name }));
+    const held =
+      reading === null
+        ? (asked.limits[0] ?? null)
+        : (asked.limits.find(({ limit }) => kindOfLimit(limit) === kindOfUnit(reading.value.unit)) ??
+          asked.limits[0] ??
+          null);
+    if (reading === null)
+      return {
+        asked,
+        reading,
+        verdict: verdict?.passed ?? null,
+        held,
+        guarded: null,
+        failed: verdict?.passed === false,
+        problems,
+      };
+    const doubt = this.doubtOf(reading);
+    // Of a figure that cannot be nothing else is to be said.
+    const { guarded, problem, failed } =
+      doubt === null ? this.against(name, reading, held) : { guarded: null, problem: doubt, failed: true };
+    if (doubt === null)
+      problems.push(
+        ...this.readWith(name, reading, held, asked.step === null ? this.measuring(asked.name) : [asked.step]),
+      );
+    if (problem !== null) problems.push(problem);
+    else {
+      const settling = settledOut(this.known.stands, reading);
+      if (settling !== null)
+        problems.push((w) =>
+          w.certificate.missing.settles({
+            name,
+            reading: w.quantity(reading.value),
+            settling: w.quantity(settling),
+          }),
+        );
+    }
+    return {
+      asked,
+      reading,
+      verdict: verdict?.passed ?? null,
+      held,
+      guarded,
+      failed: failed || verdict?.passed === false,
+      problems,
+    };
+  }
+
+  /** A reading against its limit, by the decision rule. */
+  private against(
+    name: string,
+    { value, tool }: ReadingResult,
+    held: Held | null,
+  ): { guarded: Window | null; problem: Say | null; failed: boolean } {
+    const told = (problem: Say | null, failed = false, guarded: Window | null = null) => ({ guarded, problem, failed });
+    if (held === null) return told(null);
+    const { limit, rule } = held;
+    const shown = (w: Words) => ({ name, reading: w.quantity(value), limit: limitWords(w, limit, value) });
+    const inside = insideOf(window(limit), value, compare);
+    if (inside === 'open') return told((w) => w.certificate.missing.noTolerance(shown(w)));
+    if (inside === 'other kind') return told((w) => w.certificate.missing.otherKind(shown(w)));
+    if (inside === 'no') return told((w) => w.certificate.missing.outside(shown(w)), true);
+    if (rule === 'simple') return told(null);
+    const asset = this.asset(tool);
+    // That no tool is written down is said where its tool is asked for.
+    if (asset === null) return told(null);
+    const drawn = guardedOn(asset, limit, rule);
+    if (drawn === null) return told((w) => w.certificate.missing.noAccuracy({ name, tool: asset.name }));
+    if (drawn.shut || insideOf(drawn.window, value, compare) !== 'yes')
+      return told((w) => w.certificate.missing.outsideGuarded({ ...shown(w), tool: asset.name }), true, drawn.window);
+    return told(null, false, drawn.window);
+  }
+
+  found(name: string): Found {
+    const { results } = this.unit;
+    const reading =
+      results.findLast((one): one is ReadingResult => one.form === 'reading' && one.asFound && one.name === name) ??
+      null;
+    const said = results.findLast((one) => one.form === 'verdict' && one.asFound && one.name === name);
+    const steps = this.allSteps().filter((step) => step.verb === 'read' && step.asFound && step.reading === name);
+    const held = heldInService(this.procedure, name, this.unit);
+    const doubt = reading === null ? null : this.doubtOf(reading);
+    const inside =
+      reading === null || held === null || doubt !== null
+        ? 'open'
+        : insideOf(window(held.limit), reading.value, compare);
+    const verdict = inside === 'yes' ? true : inside === 'no' ? false : null;
+    const title = nameWords(this.procedure, name);
+    return {
+      name,
+      reading,
+      // What was said may be worse than the figure, and never makes it better.
+      verdict: said?.form === 'verdict' && verdict !== false ? said.passed : verdict,
+      held,
+      problems: reading === null ? [] : doubt === null ? this.readWith(title, reading, held, steps) : [doubt],
+    };
+  }
+
+  /** The last torque of a part. */
+  torque(part: string): Torqued {
+    const { procedure, unit } = this;
+    const torque = unit.results.findLast((one): one is TorqueResult => one.form === 'torque' && one.part === part)!;
+    const name = partWords(procedure, part);
+    const limits = torqueLimits(procedure, unit, part);
+    const fits = (held: Held) => insideOf(window(held.limit), torque.value, compare) === 'yes';
+    const held = limits.find(fits) ?? limits[0] ?? null;
+    const doubt = this.doubtOf(torque);
+    if (doubt !== null) return { torque, held, problems: [doubt] };
+    const problems = this.readWith(name, torque, held, torqueSteps(procedure, unit, part));
+    if (held !== null && !fits(held))
+      problems.push((w) =>
+        w.certificate.missing.torque({
+          name: w.certificate.results.torque({ part: name }),
+          reading: w.quantity(torque.value),
+          limit: limitWords(w, held.limit, torque.value),
+        }),
+      );
+    const opened = this.changes.underTorque(torque);
+    if (opened !== null)
+      problems.push((w) =>
+        w.certificate.missing.torqueStale({
+          name: w.certificate.results.torque({ part: name }),
+          part: w.inSentence(partWords(procedure, opened)),
+        }),
+      );
+    return { torque, held, problems };
+  }
+
+  /** The tool that a shim which came out was measured with, where the procedure says with which. */
+  measured({ part, size, tool }: ShimResult): Say[] {
+    const steps = this.allSteps().filter(
+      ({ verb, objects }) => verb === 'measure' && objects.some((object) => object.name === part),
+    );
+    return this.named(capital(partWords(this.procedure, part)), size, tool ?? null, steps);
+  }
+
+  /**
+   * The tool of a reading is written down where a step names one, and wherever a figure is judged that a tool of the shop
+   * shows. The one at the station is not taken for it: which was in the hand is what is asked for when one of them is
+   * found wrong. With a guarded rule it is asked for how far it may be off besides.
+   */
+  private readWith(
+    name: string,
+    { value, tool }: ReadingResult | TorqueResult,
+    held: Held | null,
+    steps: readonly Step[],
+  ): Say[] {
+    const kind = kindOfUnit(value.unit);
+    const shown = this.procedure.shop.assets.some(
+      ({ range }) => range !== null && kindOfUnit(range.high.unit) === kind,
+    );
+    if (held !== null && tool === null) {
+      if (held.rule !== 'simple')
+        return [(w) => w.certificate.missing.noToolForRule({ name, reading: w.quantity(value) })];
+      if (shown || kind === 'pressure' || kind === 'torque')
+        return [(w) => w.certificate.missing.noTool({ name, reading: w.quantity(value) })];
+    }
+    // The tools that the step of a timed test names show something else than the time.
+    return kind === 'time' ? [] : this.named(name, value, tool, steps);
+  }
+
+  private named(name: string, value: Quantity, tool: string | null, steps: readonly Step[]): Say[] {
+    return tool === null && steps.some(({ tools }) => tools.some(({ form }) => form !== 'words'))
+      ? [(w) => w.certificate.missing.noTool({ name, reading: w.quantity(value) })]
+      : [];
+  }
+
+  /** The tools that a result was read with. */
+  toolsOf(result: Result): Asset[] {
+    const named = ['tool' in result ? result.tool : null, 'watched' in result ? result.watched : null];
+    return named.flatMap((name) => this.asset(name ?? null) ?? []);
+  }
+
+  /** The unit can be found again by its serial. */
+  serial(): Say[] {
+    const { serial, noSerial } = this.unit;
+    if (serial === null) return noSerial === null ? [({ certificate }) => certificate.missing.noSerial] : [];
+    const other = this.known.job.units.find((one) => one.serial?.trim() === serial.trim() && one !== this.unit);
+    return other === undefined
+      ? []
+      : [({ certificate }) => certificate.missing.serialTwice({ serial, place: other.place })];
+  }
+
+  /** Figures that cannot be, the last ones and those before them. */
+  doubts(): Say[] {
+    return this.known.doubts.filter(({ unit }) => unit === this.unit).map(({ say }) => say);
+  }
+
+  private doubtOf(result: Result): Say | null {
+    return this.known.doubts.find((doubt) => doubt.result === result)?.say ?? null;
+  }
+
+  /** Results of one name that contradict each other, or lie far apart, with nothing written down between them. */
+  unexplained(): Say[] {
+    return names(this.unit.results, () => true).flatMap((name): Say[] => {
+      const title = nameWords(this.procedure, name);
+      if (this.passedAfterFail(name)) return [(w) => w.certificate.missing.passedAfterFail({ name: title })];
+      const jump = this.changes.jump(name);
+      const [before, after] = jump ?? this.changes.contrary(name) ?? [];
+      if (before === undefined || after === undefined || this.doubtOf(before) !== null || this.doubtOf(after) !== null)
+        return [];
+      const why = jump === null ? 'contrary' : 'jump';
+      return [
+        (w) =>
+          w.certificate.missing[why]({ name: title, before: w.quantity(before.value), after: w.quantity(after.value) }),
+      ];
+    });
+  }
+
+  private passedAfterFail(name: string): boolean {
+    const of = this.unit.results.filter((one): one is Read => one.form === 'reading' || one.form === 'verdict');
+    const mine = of.filter((one) => one.name === name && !isFound(one));
+    const { limits } = askedOf(this.procedure, name, this.unit);
+    const fails = (one: Read) =>
+      one.form === 'verdict'
+        ? !one.passed
+        : limits.some(({ limit }) => insideOf(window(limit), one.value, compare) === 'no') &&
+          this.doubtOf(one) === null;
+    return mine.some((one, index) => {
+      const before = mine[index - 1];
+      return before !== undefined && fails(before) && !fails(one) && !this.changes.somethingDone(before, one);
+    });
+  }
+
+  /** What is certified stands before the last `done by`. */
+  unsigned(used: readonly Result[]): Say[] {
+    const { results } = this.unit;
+    const last = results.findLastIndex(({ form }) => form === 'done');
+    const renewed = results.filter(({ form }) => form === 'renewed');
+    return last >= 0 && [...used, ...renewed].some((one) => results.indexOf(one) > last)
+      ? [({ certificate }) => certificate.missing.unsigned]
+      : [];
+  }
+
+  private last(name: string) {
+    const of = this.unit.results.filter((one): one is Read => one.form === 'reading' || one.form === 'verdict');
+    const mine = of.filter((one) => one.name === name && !isFound(one));
+    return {
+      reading: mine.findLast((one) => one.form === 'reading') ?? null,
+      verdict: mine.findLast((one) => one.form === 'verdict') ?? null,
+    };
+  }
+
+  private measuring(name: string): Step[] {
+    return this.allSteps().filter((step) => 'limit' in step && step.limit?.form === 'spec' && step.limit.spec === name);
+  }
+
+  private allSteps(): Step[] {
+    return stepsFor(this.procedure, this.unit.number);
+  }
+
+  private asset(name: string | null): Asset | null {
+    return this.procedure.shop.assets.find((one) => one.name === name) ?? null;
+  }
+}
+
+/** What a reading is to lose yet by the settling of a new spring, if it will then be under its limit. */
+function settledOut(stands: readonly Stand[], reading: ReadingResult): Difference | null {
+  const stand = stands.find((one) => one.reading === reading);
+  if (stand === undefined || stand.settling === null || stand.low === null) return null;
+  const least = add(stand.low, stand.settling);
+  return least !== null && compare(reading.value, least) === -1 ? stand.settling : null;
+}

@@ -1,0 +1,69 @@
+import type { Step } from '../../model/procedure.ts';
+import type { Lookup } from '../model.ts';
+import { objectWords, specTitle } from '../names.ts';
+import type { Setting } from '../print-context.ts';
+import { type ForNumbers, whoseWords } from './by-number.ts';
+import type { HoldTable } from './hold-table.ts';
+import { columns, type ShimTable } from './shim-table.ts';
+
+/** Part numbers before a title, unless it is for all of them. */
+function titled(group: ForNumbers<unknown>, title: string): string {
+  const whose = whoseWords(group);
+  return whose === '' ? title : `${whose}: ${title}`;
+}
+
+/** The pressure to hold for each reading, in words. */
+export function holdLookup({ procedure, words }: Setting, tables: readonly ForNumbers<HoldTable>[]): Lookup[] {
+  return tables.map((group): Lookup => {
+    const { spec, unit, pairs } = group.made;
+    const { title, from, to } = words.lookup;
+    return {
+      title: titled(group, title({ name: words.inSentence(specTitle(procedure, spec)) })),
+      from: `${from}, ${words.wording.unit(unit, false)}`,
+      to: `${to}, ${words.wording.unit(unit, false)}`,
+      pairs: pairs.map(({ read, hold }) => ({ from: words.number(read.number), to: words.number(hold.number) })),
+    };
+  });
+}
+
+/** The change of a shim for each reading, in words. What the table does not cover its title says. */
+export function shimLookup(setting: Setting, { objects }: Step, group: ForNumbers<ShimTable>): Lookup {
+  const { procedure, words } = setting;
+  const { test, unit, aim, drawerUnit, stairs } = group.made;
+  const { lookup, number, quantity } = words;
+  const title = lookup.outside({
+    title: lookup.shim({
+      part: objectWords(setting, objects).join(', '),
+      reading: words.inSentence(specTitle(procedure, test)),
+      aim: quantity(aim),
+    }),
+    low: quantity(stairs[0]!.low),
+    high: quantity(stairs.at(-1)!.high),
+  });
+  return {
+    title: titled(group, title),
+    from: `${lookup.from}, ${words.wording.unit(unit, false)}`,
+    to: `${lookup.change}, ${drawerUnit}`,
+    pairs: stairs.map(({ low, high, change }) => ({
+      from: low.number === high.number ? number(low.number) : `${number(low.number)}–${number(high.number)}`,
+      to: change === null ? lookup.ask : changeWords(setting, change.number),
+    })),
+  };
+}
+
+/** `+0.05`, `0`, `−0.05`. */
+function changeWords({ words }: Setting, change: string): string {
+  const size = Number(change);
+  return size > 0 ? `+${words.number(change)}` : size === 0 ? '0' : words.number(change);
+}
+
+/** A long table in rows that can be read, all of about the same length; the title stands over the first. */
+export function inRows(table: Lookup): Lookup[] {
+  const rows = Math.ceil(table.pairs.length / columns);
+  const length = Math.ceil(table.pairs.length / rows);
+  return Array.from({ length: rows }, (_, row) => ({
+    ...table,
+    title: row === 0 ? table.title : '',
+    pairs: table.pairs.slice(row * length, (row + 1) * length),
+  }));
+}

@@ -1,0 +1,99 @@
+import type { Fact, FactsBlock, SheetHeader } from './model.ts';
+import type { Setting } from './print-context.ts';
+import { qrOf } from './qr.ts';
+
+/** Digits of the hash that a person compares. */
+const shownHash = 12;
+
+export function shortHash(hash: string): string {
+  return hash.slice(0, shownHash);
+}
+
+/** Tells the sheet from every other, on each page: a page that lies alone on a bench must say what it is of. */
+export function headerOf(setting: Setting): SheetHeader {
+  const { procedure, words } = setting;
+  const { job } = setting.options;
+  const label = words.header;
+  const code = codeOf(setting);
+  return {
+    title: brief(procedure.title),
+    subtitle: words.sheet,
+    alarm: procedure.approvedBy === null ? words.notApproved : null,
+    facts: [
+      { label: label.procedure, text: brief(procedure.name) },
+      { label: label.revision, text: brief(procedure.revision ?? label.noRevision) },
+      // Without a job the order is written in by hand.
+      { label: label.order, text: brief(job?.name ?? '') },
+    ],
+    qr: qrOf(code, words.code({ code })),
+  };
+}
+
+/** What the code on each page says: a link that opens, in the editor, what the sheet was printed from. */
+export function codeOf({ procedure, options: { job, hash } }: Setting): string {
+  const said = {
+    procedure: procedure.name,
+    revision: procedure.revision ?? '',
+    job: job?.name ?? '',
+    hash: shortHash(hash),
+  };
+  const query = Object.entries(said).map(([key, value]) => `${key}=${encodeURIComponent(value)}`);
+  return `vscode://handtight.handtight/sheet?${query.join('&')}`;
+}
+
+/** For what, by whom and for whom: once, on the first page. */
+export function factsOf(setting: Setting): FactsBlock {
+  const { procedure, numbers, words } = setting;
+  const { job } = setting.options;
+  const label = words.header;
+  const approval = [procedure.approvedBy, procedure.approvedOn].filter((word) => word !== null).join(', ');
+  const said = (name: string, text: string | null): Fact[] => (text === null ? [] : [{ label: name, text }]);
+  // What a job does not say, or there is no job for, is written in by hand.
+  const asked = (name: string, text: string | null | undefined): Fact[] =>
+    job === null || text != null ? [{ label: name, text: text ?? '' }] : [];
+  return {
+    kind: 'facts',
+    facts: [
+      { label: label.order, text: job === null ? '' : named(job.name, job.title) },
+      ...asked(label.customer, job?.customer),
+      ...asked(label.received, job?.received),
+      { label: label.family, text: procedure.family.title },
+      ...(numbers.length === 0 ? [] : [{ label: label.numbers, text: numbers.map(({ name }) => name).join(', ') }]),
+      // The page head is no place for a link: readers for the blind pass it over.
+      {
+        label: label.procedure,
+        // A title that the page head has no room for is said whole here.
+        text: brief(procedure.title) === procedure.title ? procedure.name : named(procedure.name, procedure.title),
+        href: codeOf(setting),
+      },
+      { label: label.revision, text: procedure.revision ?? label.noRevision },
+      ...said(label.like, procedure.like),
+      ...said(label.written, procedure.writtenBy),
+      ...said(label.approved, procedure.approvedBy === null ? null : approval),
+      { label: label.shop, text: procedure.shop.title },
+    ],
+  };
+}
+
+/** Most characters of one entry: the head is on every page, and must leave room for the work. */
+const longestEntry = 60;
+
+export function brief(text: string, most = longestEntry): string {
+  const letters = [...text];
+  return letters.length <= most ? text : `${letters.slice(0, most - 1).join('')}…`;
+}
+
+export function named(name: string, title: string): string {
+  return title === name ? name : `${name}, ${title}`;
+}
+
+/** Title of the document for reader programs and file lists. */
+export function documentTitle(setting: Setting): string {
+  const { procedure, options, words } = setting;
+  const { revision } = procedure;
+  return [
+    words.document({ sheet: words.sheet, title: procedure.title }),
+    revision === null ? '' : words.documentRevision({ revision }),
+    options.job === null ? '' : words.documentOrder({ order: options.job.name }),
+  ].join('');
+}

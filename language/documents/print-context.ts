@@ -1,0 +1,101 @@
+import { type Language, type Words, wordsIn } from '../i18n/index.ts';
+import type { Finding, Job, PartNumber, Procedure, Stage, Step, Unit } from '../model/index.ts';
+import type { Paper } from './model.ts';
+
+export interface SheetOptions {
+  /** The work order to print for; null: a blank sheet. */
+  readonly job: Job | null;
+  /** One part number's limits (and, with a job, its units); null: all of them side by side. */
+  readonly number: string | null;
+  readonly paper: Paper;
+  /** Requested as a draft; errors make it one anyway. */
+  readonly draft: boolean;
+  readonly findings: readonly Finding[];
+  /** Of the fixed words; English unless said otherwise. */
+  readonly language?: Language;
+  /** What the sheet is called; the language's own word unless said otherwise. */
+  readonly word?: string | null;
+  /** Hash of the content that it is printed from, hex. */
+  readonly hash: string;
+}
+
+/** A column of boxes: one unit. */
+export interface UnitColumn {
+  readonly place: string;
+  /** Part number where the set is mixed, or `on hold`. */
+  readonly detail: string;
+}
+
+/** What the sheet is printed for, worked out once. */
+export interface Setting {
+  readonly procedure: Procedure;
+  readonly options: SheetOptions;
+  /** The fixed words, in the requested language. */
+  readonly words: Words;
+  readonly units: readonly Unit[];
+  readonly columns: readonly UnitColumn[];
+  /** Part numbers whose limits are shown, in the procedure's order. */
+  readonly numbers: readonly PartNumber[];
+}
+
+/** Units of a blank sheet where a set is worked together. */
+const usualSet = 6;
+
+export function settingOf(procedure: Procedure, options: SheetOptions): Setting {
+  const units = (options.job?.units ?? []).filter((unit) => options.number === null || unit.number === options.number);
+  const inJob = procedure.numbers.filter(({ name }) => units.some((unit) => unit.number === name));
+  const numbers =
+    options.number !== null
+      ? procedure.numbers.filter(({ name }) => name === options.number)
+      : inJob.length > 0
+        ? inJob
+        : procedure.numbers;
+  const own = wordsIn(options.language ?? 'en');
+  const words = options.word == null ? own : { ...own, sheet: options.word };
+  return { procedure, options, words, units, numbers, columns: columnsOf(procedure, options, units, words) };
+}
+
+function columnsOf(procedure: Procedure, options: SheetOptions, units: readonly Unit[], words: Words): UnitColumn[] {
+  if (options.job === null) {
+    const set = procedure.stages.some((stage) => stage.together || stage.steps.some((step) => step.verb === 'across'));
+    return Array.from({ length: set ? usualSet : 1 }, (_, index) => ({
+      place: String(index + 1),
+      detail: '',
+    }));
+  }
+  const mixed = new Set(units.map((unit) => unit.numberText)).size > 1;
+  return units.map((unit) => ({
+    place: unit.place,
+    detail: unit.onHold !== null ? words.boxes.onHoldColumn : mixed ? unit.numberText : '',
+  }));
+}
+
+/** How many units the sheet is for. */
+export function setSize({ columns }: Setting): number {
+  return columns.length;
+}
+
+/** What is worked out for each part number of the sheet; with none, once, for null. */
+export function numbersOf({ numbers }: Pick<Setting, 'numbers'>): (string | null)[] {
+  return numbers.length === 0 ? [null] : numbers.map(({ name }) => name);
+}
+
+/** True where the step is for a part number that the sheet shows. */
+export function isShown(setting: Setting, step: Step): boolean {
+  return step.only === null || step.only.some((name) => setting.numbers.some((number) => number.name === name));
+}
+
+/** The steps of a stage or repair that this sheet shows. */
+export function shownSteps(setting: Setting, place: { readonly steps: readonly Step[] }): Step[] {
+  return place.steps.filter((step) => isShown(setting, step));
+}
+
+/** All steps of the stages, with theirs. */
+export function stageSteps(setting: Setting): { readonly stage: Stage; readonly step: Step }[] {
+  return setting.procedure.stages.flatMap((stage) => shownSteps(setting, stage).map((step) => ({ stage, step })));
+}
+
+/** All steps of stages and repairs that the sheet shows. */
+export function allSteps(setting: Setting): Step[] {
+  return [...setting.procedure.stages, ...setting.procedure.repairs].flatMap((place) => shownSteps(setting, place));
+}

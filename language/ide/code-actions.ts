@@ -1,0 +1,120 @@
+/** What can be done about findings: their own fix, the page of their rule, and last, where that may be, a concession with a reason. */
+import { safeFixes } from '../db/fixes.ts';
+import { blank, fitted } from '../diagnostics/edits.ts';
+import { rules } from '../diagnostics/index.ts';
+import type { AnyRule } from '../diagnostics/rule.ts';
+import type { Edit, Finding } from '../model/diagnostic.ts';
+import { contains, touches } from '../model/ranges.ts';
+import type { Range } from '../model/source.ts';
+import type { DeclaredSymbol } from '../semantics/symbols.ts';
+import type { Snapshot } from './snapshot.ts';
+
+/** An edit as it fits into its text. */
+export interface TextChange extends Edit {
+  /** The text as a snippet of the protocol, where a gap is left for what only the author knows; else null. */
+  readonly snippet: string | null;
+}
+
+/** One thing that can be done about a finding. */
+export type Action = { readonly title: string; readonly finding: Finding } & (
+  | { readonly kind: 'fix'; readonly preferred: boolean; readonly changes: readonly TextChange[] }
+  | { readonly kind: 'explain'; readonly rule: string }
+  | { readonly kind: 'allow'; readonly changes: readonly TextChange[] }
+);
+
+/** Actions for the findings that a range of a file touches: fixes, then explanations, then concessions. */
+export function actionsIn(snapshot: Snapshot, file: string, range: Range): Action[] {
+  const here = snapshot.result.findings.filter(({ source }) => source.file === file && touches(source.range, range));
+  const fixes = here.flatMap((finding): Action[] => {
+    if (finding.fix === undefined) return [];
+    const { title, safe, edits } = finding.fix;
+    return [{ kind: 'fix', title, finding, preferred: safe, changes: changesOf(edits, snapshot) }];
+  });
+  const explanations = here
+    .filter(({ rule }, index) => isRule(rule) && here.findIndex((other) => other.rule === rule) === index)
+    .map((finding): Action => ({ kind: 'explain', title: `Explain ${finding.rule}`, finding, rule: finding.rule }));
+  const concessions = here.flatMap((finding): Action[] => {
+    const edit = concessionOf(finding, snapshot, file);
+    if (edit === null) return [];
+    return [
+      {
+        kind: 'allow',
+        title: `Allow ${finding.rule} here, with a reason`,
+        finding,
+        changes: changesOf([edit], snapshot),
+      },
+    ];
+  });
+  return [...fixes, ...explanations, ...concessions];
+}
+
+function isRule(code: string): boolean {
+  return rules.some((rule) => rule.code === code);
+}
+
+/** The safe fixes of all findings of a file, applied together. */
+export function allSafeChanges(snapshot: Snapshot, file: string): TextChange[] {
+  return changesOf(
+    safeFixes(snapshot.result.findings, file).flatMap((fix) => fix.edits),
+    snapshot,
+  );
+}
+
+function changesOf(edits: readonly Edit[], { textOf }: Snapshot): TextChange[] {
+  return edits.map((edit) => {
+    const { source, text } = fitted(textOf(edit.source.file) ?? '', edit);
+    return { source, text, snippet: text.includes(blank) ? snippetOf(text) : null };
+  });
+}
+
+function snippetOf(text: string): string {
+  return text.replace(/[\\$}]/gu, '\\$&').replace(blank, `\${1:${blank}}`);
+}
+
+/** What an `allow` can be on; a procedure's own is in its head and would silence too much. */
+const allowedOn = new Set(['step', 'test', 'check', 'spec', 'number', 'part', 'repair', 'gate', 'across']);
+
+/** It can hurt somebody, or what is missing can only be written: whoever means to allow it writes that out. */
+const isGrave = ({ unsafe, ofAbsence, severity }: AnyRule) =>
+  unsafe === true || (ofAbsence === true && severity === 'error');
+
+/** Findings that no reason makes right, and those for which the light bulb must not teach one. */
+const neverAllowed = new Set([
+  ...rules.filter(isGrave).map(({ code }) => code),
+  'duplicate-name',
+  'circular-fit',
+  'allow-without-effect',
+  'unreadable-file',
+]);
+
+function concessionOf({ rule, source }: Finding, { result, textOf }: Snapshot, file: string): Edit | null {
+  if (neverAllowed.has(rule)) return null;
+  const symbol = innermost(result.symbols.get(file) ?? [], source.range, null);
+  if (symbol === null) return null;
+  const at = endOfHead(symbol.range, textOf(file) ?? '');
+  return { source: { file, range: { start: at, end: at } }, text: ` allow ${rule} because "${blank}"` };
+}
+
+function innermost(
+  symbols: readonly DeclaredSymbol[],
+  range: Range,
+  found: DeclaredSymbol | null,
+): DeclaredSymbol | null {
+  const holder = symbols.find((symbol) => contains(symbol.range, range.start) && contains(symbol.range, range.end));
+  if (holder === undefined) return found;
+  return innermost(holder.children, range, allowedOn.has(holder.kind) ? holder : null);
+}
+
+/** Where a clause can be added: the end of the statement, or before the brace of its block. */
+function endOfHead(range: Range, text: string): Range['end'] {
+  const lines = text.split('\n');
+  for (let line = range.start.line; line <= range.end.line; line++) {
+    const whole = lines[line] ?? '';
+    const from = line === range.start.line ? range.start.character : 0;
+    const to = line === range.end.line ? range.end.character : whole.length;
+    const masked = whole.slice(0, to).replace(/"[^"\n]*"?/g, (quoted) => '"'.repeat(quoted.length));
+    const brace = masked.indexOf('{', from);
+    if (brace >= 0) return { line, character: masked.slice(0, brace).trimEnd().length };
+  }
+  return range.end;
+}

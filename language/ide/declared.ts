@@ -1,0 +1,23 @@
+import type { CheckResult } from '../db/workspace.ts';
+import type { DeclaredSymbol } from '../semantics/symbols.ts';
+
+/** A declared name and the file that declares it. */
+export interface Declared {
+  readonly uri: string;
+  readonly symbol: DeclaredSymbol;
+  /** The declaration at the margin that it is in. */
+  readonly within: DeclaredSymbol;
+}
+
+/** Every declared name of the workspace, flat, in the order of the files. */
+export function allDeclared(result: CheckResult): Declared[] {
+  const all: Declared[] = [];
+  for (const [uri, symbols] of result.symbols) {
+    const walk = (symbol: DeclaredSymbol, within: DeclaredSymbol) => {
+      for (const named of symbol.declares) all.push({ uri, symbol: { ...symbol, ...named }, within });
+      for (const child of symbol.children) walk(child, within);
+    };
+    for (const symbol of symbols) walk(symbol, symbol);
+  }
+  return all;
+}

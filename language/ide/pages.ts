@@ -1,0 +1,70 @@
+/** What is shown beside the text in an editor, and what is printed from it: sheets and specifications. */
+import { printedAs } from '../config/config.ts';
+import type { CheckResult } from '../db/workspace.ts';
+import { type FontFace, htmlOf, specsHtml } from '../documents/renderers/index.ts';
+import { missingCount, specsOf } from '../documents/specs/index.ts';
+import { type Paper, type Sheet, sheetOf } from '../documents/traveler/index.ts';
+import { type PrintTarget, titleOf } from './print-target.ts';
+
+/** A page as a whole HTML document. Lines are zero-based. */
+export interface Page {
+  readonly html: string;
+  readonly title: string;
+  /** Lines of the declaration that the page is of; another place in it needs no other page. */
+  readonly lines: { readonly first: number; readonly last: number };
+}
+
+export interface SheetPage extends Page {
+  readonly errors: number;
+  readonly warnings: number;
+}
+
+export interface SpecsPage extends Page {
+  /** How many things are missing, such as a source or a step that uses a figure. */
+  readonly missing: number;
+}
+
+export interface PrintedAsked {
+  /** Hash of `printedContent`, hex. */
+  readonly hash: string;
+  readonly draft: boolean;
+  /** The size from the settings where none is given. */
+  readonly paper?: Paper | undefined;
+}
+
+/** The sheet of a target as it is printed in its workspace. */
+export function sheetFor(target: PrintTarget, result: CheckResult, { hash, draft, paper }: PrintedAsked): Sheet {
+  const { procedure, job, findings } = target;
+  return sheetOf(procedure, { job, number: null, ...printedAs(result.sheet, { paper }), draft, findings, hash });
+}
+
+/** The sheet as it would be printed now, errors or not: with errors it has the draft's mark. */
+export function sheetPage(
+  target: PrintTarget,
+  result: CheckResult,
+  { hash, fonts }: { readonly hash: string; readonly fonts: readonly FontFace[] },
+): SheetPage {
+  return {
+    // The view has a policy of its own, and this page is shown inside it.
+    html: htmlOf(sheetFor(target, result, { hash, draft: false }), { fonts, policy: null }),
+    ...aboutPage(target),
+    errors: countOf(target, 'error'),
+    warnings: countOf(target, 'warning'),
+  };
+}
+
+/** The specifications of a procedure; a job has those of its procedure. */
+export function specsPage(target: PrintTarget, fonts: readonly FontFace[]): SpecsPage {
+  const specs = specsOf(target.procedure);
+  return { html: specsHtml(specs, { fonts, policy: null }), ...aboutPage(target), missing: missingCount(specs) };
+}
+
+/** Findings of a target that are as grave. */
+export function countOf({ findings }: PrintTarget, severity: 'error' | 'warning'): number {
+  return findings.filter((finding) => finding.severity === severity).length;
+}
+
+function aboutPage(target: PrintTarget): Pick<Page, 'title' | 'lines'> {
+  const { start, end } = target.symbol.range;
+  return { title: titleOf(target), lines: { first: start.line, last: end.line } };
+}

@@ -1,0 +1,103 @@
+/** What is printed from a place of a file: a procedure, or a job by one. */
+import type { CheckResult } from '../db/workspace.ts';
+import type { Finding } from '../model/diagnostic.ts';
+import type { Job } from '../model/job.ts';
+import type { Procedure } from '../model/procedure.ts';
+import { contains } from '../model/ranges.ts';
+import type { Position } from '../model/source.ts';
+import type { DeclaredSymbol } from '../semantics/symbols.ts';
+
+/** Something that prints. Without a job the sheet is blank. */
+export interface PrintTarget {
+  readonly procedure: Procedure;
+  readonly job: Job | null;
+  /** Findings that affect it: those of the procedure and, for a job, its own. */
+  readonly findings: readonly Finding[];
+  /** The declaration in its file. */
+  readonly symbol: DeclaredSymbol;
+}
+
+/** A target, or a sentence that says why there is none. */
+export type FoundTarget =
+  | { readonly kind: 'target'; readonly target: PrintTarget }
+  | { readonly kind: 'none'; readonly reason: string };
+
+/** The procedure or job that holds the position; elsewhere the nearest above it, else the first of the file. */
+export function printTargetAt(result: CheckResult, file: string, position?: Position): FoundTarget {
+  const printed = (result.symbols.get(file) ?? []).filter(({ kind }) => kind === 'procedure' || kind === 'job');
+  if (printed.length === 0)
+    return { kind: 'none', reason: 'There is no procedure and no job in this file: only they print.' };
+  const holding = position === undefined ? undefined : printed.find(({ range }) => contains(range, position));
+  const above = position === undefined ? undefined : printed.findLast(({ range }) => range.start.line <= position.line);
+  const symbol = holding ?? above ?? printed[0]!;
+  return targetOf(result, file, symbol);
+}
+
+function targetOf(result: CheckResult, file: string, symbol: DeclaredSymbol): FoundTarget {
+  const isHere = ({ source }: { source: { file: string; range: { start: Position } } }) =>
+    source.file === file && contains(symbol.range, source.range.start);
+  if (symbol.kind === 'job') {
+    const job = result.jobs.find(isHere);
+    if (job === undefined) {
+      return {
+        kind: 'none',
+        reason: `Job ${symbol.name} has no sheet yet: its procedure was not found, or could not be read.`,
+      };
+    }
+    const own = result.findings.filter(isHere);
+    return {
+      kind: 'target',
+      target: { procedure: job.procedure, job, findings: [...findingsOf(result, job.procedure), ...own], symbol },
+    };
+  }
+  const found = result.procedures.find(({ procedure }) => isHere(procedure));
+  if (found === undefined) {
+    return {
+      kind: 'none',
+      reason: `Procedure ${symbol.name} has no sheet yet: its family or its shop was not found, or could not be read.`,
+    };
+  }
+  return { kind: 'target', target: { procedure: found.procedure, job: null, findings: found.findings, symbol } };
+}
+
+function findingsOf(result: CheckResult, procedure: Procedure): readonly Finding[] {
+  return (
+    result.procedures.find(
+      (entry) => entry.procedure.name === procedure.name && entry.procedure.source.file === procedure.source.file,
+    )?.findings ?? []
+  );
+}
+
+/** What a procedure or a job is called where it is shown to the lead. */
+export function titleOf({ symbol }: PrintTarget): string {
+  return symbol.title === '' ? symbol.name : symbol.title;
+}
+
+/** Where what a printed sheet names is declared now. */
+export interface PrintedFrom {
+  readonly file: string;
+  readonly position: Position;
+  /** What prints there; null: it has no sheet at the moment, or its sheet is of another procedure. */
+  readonly target: PrintTarget | null;
+}
+
+/**
+ * Finds what a printed sheet was made from, by the names on it; null: it is not there.
+ * @param job name of the job; empty: the sheet was blank
+ * @param files files that it may be in
+ */
+export function printedFrom(
+  result: CheckResult,
+  { procedure, job }: { readonly procedure: string; readonly job: string },
+  files: ReadonlySet<string>,
+): PrintedFrom | null {
+  const [kind, name] = job === '' ? ['procedure', procedure] : ['job', job];
+  for (const [file, symbols] of result.symbols) {
+    const symbol = symbols.find((one) => one.kind === kind && one.name === name);
+    if (symbol === undefined || !files.has(file)) continue;
+    const found = targetOf(result, file, symbol);
+    const target = found.kind === 'target' && found.target.procedure.name === procedure ? found.target : null;
+    return { file, position: symbol.nameRange.start, target };
+  }
+  return null;
+}

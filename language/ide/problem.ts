@@ -1,0 +1,29 @@
+/** A finding as a list of problems shows it. */
+import { areaOf } from '../diagnostics/index.ts';
+import { type Finding, shortMessage } from '../model/diagnostic.ts';
+
+/** What is wrong and what to do, with the number of the step. */
+export function problemText(finding: Finding): string {
+  return finding.step === undefined ? shortMessage(finding) : `Step ${finding.step}: ${shortMessage(finding)}`;
+}
+
+/** Findings of what is written and does nothing: the editor shows it faded. */
+const unnecessary = new Set([
+  'allow-without-effect',
+  'spec-unused',
+  'part-unused',
+  'step-unreachable',
+  'nothing-done-here',
+  'repair-changes-nothing',
+]);
+
+/** What is written there does nothing. */
+export function isUnnecessary({ rule }: Finding): boolean {
+  return unnecessary.has(rule);
+}
+
+/** The page of a rule, from the folder of all pages; null for what is no rule. */
+export function rulePage(rule: string): string | null {
+  const area = areaOf(rule);
+  return area === null ? null : `${area}/${rule}.md`;
+}

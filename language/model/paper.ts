@@ -1,0 +1,2 @@
+/** What a sheet is printed on. */
+export type Paper = 'a4' | 'letter';

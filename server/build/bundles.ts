@@ -1,0 +1,82 @@
+/** What is built: the command, the language server for Node and for browsers, the extension. */
+import type { BuildOptions, Plugin } from 'esbuild';
+
+const requireInModule =
+  'import { createRequire as handtightRequire } from "node:module";\nconst require = handtightRequire(import.meta.url);';
+
+const common: BuildOptions = {
+  bundle: true,
+  // A package with two builds gives the one whose imports can be followed: jsonc-parser's other one asks at run time.
+  mainFields: ['module', 'main'],
+  sourcemap: true,
+  sourcesContent: false,
+  minify: true,
+  keepNames: true,
+  logLevel: 'warning',
+  metafile: true,
+};
+
+const node: BuildOptions = {
+  ...common,
+  platform: 'node',
+  target: 'node20',
+  // Native code and fonts stay in their packages.
+  external: ['vscode', '@myriaddreamin/typst-ts-node-compiler', '@expo-google-fonts/*', 'dejavu-fonts-ttf'],
+};
+
+/** Leaves a module out of a bundle, which loads it from a file beside it: what is loaded so is compiled once for all starts. */
+function apart(module: string, file: string): Plugin {
+  return {
+    name: 'apart',
+    setup({ onResolve }) {
+      onResolve({ filter: /^\./ }, ({ path }) => (path === module ? { path: file, external: true } : undefined));
+    },
+  };
+}
+
+/** The language server for a worker of a browser: nothing of Node, nothing beside it. */
+export const browserWorker: BuildOptions = {
+  ...common,
+  platform: 'browser',
+  target: 'es2022',
+  entryPoints: ['server/lsp/browser-main.ts'],
+  outfile: 'out/server-worker.js',
+  format: 'iife',
+  loader: { '.ttf': 'dataurl' },
+};
+
+export const bundles: readonly BuildOptions[] = [
+  {
+    ...node,
+    entryPoints: ['server/cli/main.ts'],
+    outfile: 'out/handtight.mjs',
+    format: 'esm',
+    banner: { js: '#!/usr/bin/env node' },
+    plugins: [apart('./run.ts', './command.mjs')],
+  },
+  {
+    ...node,
+    entryPoints: ['server/cli/run.ts'],
+    outfile: 'out/command.mjs',
+    format: 'esm',
+    // Packages written for CommonJS ask for require inside a module.
+    banner: { js: requireInModule },
+  },
+  {
+    ...node,
+    entryPoints: ['server/lsp/main.ts'],
+    outfile: 'out/server.cjs',
+    format: 'cjs',
+    plugins: [apart('./node-main.ts', './language-server.cjs')],
+  },
+  {
+    ...node,
+    entryPoints: ['server/lsp/node-main.ts'],
+    outfile: 'out/language-server.cjs',
+    format: 'cjs',
+    define: { 'import.meta.url': 'handtightUrl' },
+    banner: { js: 'const handtightUrl = require("node:url").pathToFileURL(__filename).href;' },
+  },
+  browserWorker,
+  { ...node, entryPoints: ['extension/client.ts'], outfile: 'out/extension.cjs', format: 'cjs' },
+];

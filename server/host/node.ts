@@ -1,0 +1,72 @@
+/** A machine with a disk. */
+import { dirname, join } from 'node:path';
+import { readSettings } from '../../language/config/config.ts';
+import type { Sheet } from '../../language/documents/traveler/index.ts';
+import { sha256 } from './files/content-hash.ts';
+import { excludedBy, FileFinder, settingsAt } from './files/find-files.ts';
+import { packageRoot } from './files/package-root.ts';
+import { readText } from './files/read-text.ts';
+import { canonicalUri, pathOfUri, uriOfPath } from './files/uris.ts';
+import type { FoundFolder, FoundWorkspace, Host, PrintedFile, PrintPlace } from './host.ts';
+
+export const nodeHost: Host = {
+  files: {
+    canonical: canonicalUri,
+    shown: (uri) => pathOfUri(uri) ?? uri,
+    find: findFiles,
+    async read(uri) {
+      const path = pathOfUri(uri);
+      return path === null ? { kind: 'gone' } : readText(path);
+    },
+  },
+  hash: async (text) => sha256(text),
+  // What only pages and prints need is loaded with the first one: an editor that starts waits for none of it.
+  fonts: async () => (await import('./print/fonts.ts')).htmlFonts(),
+  printer: { print },
+  rulePages: () => uriOfPath(join(packageRoot(), 'language/diagnostics/areas')),
+};
+
+async function findFiles(uris: readonly string[]): Promise<FoundWorkspace> {
+  const finder = new FileFinder();
+  const folders: FoundFolder[] = [];
+  const files: string[] = [];
+  const unread: { uri: string; message: string }[] = [];
+  for (const uri of uris) {
+    const path = pathOfUri(uri);
+    if (path === null) continue;
+    // The settings may be above the folder.
+    const settings = settingsAt(path);
+    const read = settings === null ? null : await readText(settings);
+    const exclude =
+      settings !== null && read?.kind === 'text'
+        ? readSettings({ uri: uriOfPath(settings), text: read.text }).exclude
+        : [];
+    const isExcluded = excludedBy(settings === null ? path : dirname(settings), exclude);
+    folders.push({
+      uri: `${canonicalUri(uri).replace(/\/$/u, '')}/`,
+      exclude,
+      isExcluded(file) {
+        const ofFile = pathOfUri(file);
+        return ofFile !== null && isExcluded(ofFile, 'file');
+      },
+    });
+    const found = await finder.at(path, isExcluded);
+    if ('problem' in found) unread.push({ uri: uriOfPath(path), message: found.problem });
+    else files.push(...found.files);
+    if (settings !== null) files.push(settings);
+  }
+  return {
+    folders,
+    files: [...new Set(files.map(uriOfPath))],
+    unread: [...unread, ...finder.unread.map(({ path, message }) => ({ uri: uriOfPath(path), message }))],
+  };
+}
+
+async function print(sheet: Sheet, to: PrintPlace): Promise<PrintedFile> {
+  const path = pathOfUri(to.folder);
+  if (path === null) throw new Error(`There is no folder on this machine's disk behind ${to.folder}.`);
+  const { printSheet, sheetNames } = await import('./print/index.ts');
+  const name = sheetNames(to.result)(to.printed, to.draft);
+  const { files, notes } = printSheet(sheet, { formats: ['pdf'], to: path, name });
+  return { uri: uriOfPath(files[0]!), notes };
+}

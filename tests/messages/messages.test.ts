@@ -1,0 +1,68 @@
+import { globSync, readFileSync } from 'node:fs';
+import { expect, it } from 'vitest';
+import { fullMessage } from '../../language/model/diagnostic.ts';
+import { check } from '../fixtures/example-pages.ts';
+import { texts } from './texts.ts';
+
+const read = (files: readonly string[]) => files.map((file) => readFileSync(file, 'utf8'));
+
+/** Found in nearly every text, since none is a whole procedure. */
+const everywhere = ['not-clamped', 'open-port-in-dirt', 'part-left-out', 'spec-unused'];
+
+/** The line of each finding in these texts, and its message. */
+const messages = (() => {
+  const seen = new Set<string>();
+  const found = texts.flatMap((text) => {
+    const rows = text.split('\n');
+    const findings = check(text).findings.filter(({ rule }) => !everywhere.includes(rule));
+    return findings.flatMap((finding) => {
+      const row = (rows[finding.source.range.start.line] ?? '').trim();
+      const related = (finding.related ?? []).map(({ message }) => `\n    · ${message}`).join('');
+      const lines = `  | ${JSON.stringify(row)}\n    ${finding.rule}: ${fullMessage(finding)}${related}`;
+      return seen.size === seen.add(lines).size ? [] : [lines];
+    });
+  });
+  return `${found.join('\n')}\n`;
+})();
+
+it('the messages on short wrong texts are those that were reviewed', async () => {
+  await expect(messages).toMatchFileSnapshot('./messages.txt');
+});
+
+it('every message of the front end and of the rules is quoted in a test or a snapshot', () => {
+  const quotes = read([
+    ...globSync('{language,server,tests}/**/*.test.ts'),
+    ...globSync('{language,tests}/**/messages.txt'),
+  ])
+    .concat(messages)
+    .join('\n')
+    .replace(/[\u00a0\u202f]/gu, ' ')
+    // A regular expression or a string in a test.
+    .replace(/\\(?=[^nu])/gu, '')
+    .toLowerCase();
+  const sources = globSync('language/{syntax,quantities,semantics,diagnostics}/**/*.ts').filter(
+    (file) => !/\.test\.ts$|generated|example-|sound-procedure|near-units|decimal\.ts$/u.test(file),
+  );
+  const unquoted = sources.flatMap((file, index) =>
+    messagesIn(read(sources)[index]!)
+      .filter((pieces) => !pieces.some((piece) => quotes.includes(piece.toLowerCase())))
+      .map((pieces) => `${file}: ${pieces.join(' … ')}`),
+  );
+  expect(unquoted).toEqual([]);
+});
+
+/** The fixed pieces of the sentences in a source: what stays the same whatever is filled in. */
+function messagesIn(source: string): string[][] {
+  return [...source.replace(/\/\*[\s\S]*?\*\/|(?<=^|\s)\/\/.*$|title:\s*'.*'/gmu, '').matchAll(literal)].flatMap(
+    ([, single, template]) => {
+      const text = (single ?? template!).replace(/\\(.)/gu, '$1');
+      const pieces = text
+        .split(/\$\{(?:[^{}]|\{[^{}]*\})*\}|\$\{[^{}]*$|^[^{}]*\}/u)
+        .map((piece) => piece.trim().replace(/\.$/u, ''))
+        .filter((piece) => piece.split(' ').length > 2);
+      return /^[A-Z“]|[.?]$/u.test(text) && pieces.length > 0 ? [pieces] : [];
+    },
+  );
+}
+
+const literal = /'((?:[^'\\\n]|\\.)*)'|`((?:[^`\\]|\\.)*)`/gu;
