@@ -56,7 +56,7 @@ export function builtUpsideDown(block: Block, step: Step, relations: Relations):
     ...restsOn(relations.part(part)).flatMap((under) =>
       order.has(under) && order.get(under) !== place ? [place < order.get(under)!] : [],
     ),
-    // What a stack bears on comes after it; where the stack is turned over, before.
+    // What a stack rests on comes after it; where the stack is turned over, before.
     ...relations
       .part(part)
       .bearsOn.flatMap((loaded) =>

@@ -27,7 +27,7 @@ export function limitNow(procedure: Procedure, reading: string, unit: Unit): Lim
   return use === null ? { limit: null, forNew: false, acceptance: 'simple' } : limitOfUse(procedure, use, unit);
 }
 
-/** The same of a limit that is asked for at a step. */
+/** The same for a limit that a step uses. */
 function limitOfUse(procedure: Procedure, use: LimitUse, { number, results }: Unit): LimitNow {
   const newPart = use.form === 'spec' ? specFor(procedure, use.spec, number)?.whenNewPart : null;
   const forNew = newPart != null && renewedIn(results).has(newPart);
@@ -146,7 +146,7 @@ function heldOf(procedure: Procedure, use: LimitUse, unit: Unit, step: Step | nu
   ];
 }
 
-/** A limit that stands in the step. */
+/** A limit that is written in the step. */
 function heldTo(procedure: Procedure, written: Limit, source: string | null): Held {
   const { limit, standing } = withStanding(procedure.shop, written);
   return { limit, newPart: null, rule: procedure.shop.acceptance.rule, source, standing };

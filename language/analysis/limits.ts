@@ -164,7 +164,7 @@ export function judgedLimits(
   });
 }
 
-/** The limit of one part number: its own, or that of all. Null: none is given, or none is asked for. */
+/** The limit of one part number: its own, or that of all. Null: none is given, or none is required. */
 export function judgedLimit(procedure: Procedure, use: LimitUse, number: string | null, which: Which): Judged | null {
   const limits = judgedLimits(procedure, { only: number === null ? null : [number] }, use, [which]);
   return limits.find((one) => one.number === number) ?? limits.find((one) => one.number === null) ?? null;

@@ -9,7 +9,7 @@ import type { State } from './state.ts';
 /** States of a joint that is on and not tight. One that was put on and never turned still counts as apart. */
 export const loose = joint.run | joint.slack | joint.apart;
 
-/** A joint that may be on and not tight, since which step, and the cause by which it is told once. */
+/** A joint that may be on and not tight, since which step, and the cause by which it is reported once. */
 export interface LooseJoint {
   readonly joint: Joint;
   readonly since: number;
@@ -28,7 +28,7 @@ export function loosened({ program, layout }: Replay, state: State, states: numb
   });
 }
 
-/** Whether a joint is the lock of an adjuster. It stands loose while the adjuster is being set. */
+/** Whether a joint is the lock of an adjuster. It is loose while the adjuster is being set. */
 export function isLock({ program }: Replay, part: string): boolean {
   return program.procedure.family.adjusters.some((adjuster) => adjuster.lockedBy === part);
 }
@@ -41,7 +41,7 @@ export function readsUnderPressure(step: Step, { program }: Replay): boolean {
 /** States of an adjuster that was turned, and not locked since. */
 export const turned = setting.set | setting.backed | setting.disturbed;
 
-/** An adjuster whose lock may not be tight, since which step, and the cause by which that is told once. */
+/** An adjuster whose lock may not be tight, since which step, and the cause by which that is reported once. */
 export interface OpenLock {
   readonly adjuster: Adjuster;
   readonly lock: string;
@@ -49,7 +49,7 @@ export interface OpenLock {
   readonly cause: string;
 }
 
-/** Adjusters in place with a lock, which may stand in one of the states and whose lock may not be tight. */
+/** Adjusters in place with a lock, which may be in one of the states and whose lock may not be tight. */
 export function openLocks({ program, layout }: Replay, state: State, states: number): OpenLock[] {
   return program.procedure.family.adjusters.flatMap((adjuster) => {
     const { lockedBy: lock } = adjuster;
@@ -66,7 +66,7 @@ export function openLocks({ program, layout }: Replay, state: State, states: num
   });
 }
 
-/** Whether a joint is the lock of an adjuster that was turned: that it is loose is told of the adjuster. */
+/** Whether a joint is the lock of an adjuster that was turned: that it is loose is reported at the adjuster. */
 export function isOpenLock(replay: Replay, state: State, part: string): boolean {
   return openLocks(replay, state, turned).some(({ lock }) => lock === part);
 }
@@ -78,7 +78,7 @@ export interface LooseParts {
 }
 
 /**
- * Parts that may be off and put down nowhere; null where there is none. The guard of a face that is bare is told
+ * Parts that may be off and put down nowhere; null where there is none. The guard of a face that is bare is reported
  * there: put on, it is not loose.
  */
 export function looseParts(replay: Replay, state: State): LooseParts | null {

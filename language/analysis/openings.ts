@@ -3,7 +3,7 @@ import type { Replay } from './flow-analysis.ts';
 import { guard, place, port } from './locations.ts';
 import type { State } from './state.ts';
 
-/** A face that may be bare, since which step, and the cause by which it is told once. */
+/** A face that may be bare, since which step, and the cause by which it is reported once. */
 export interface BareFace {
   readonly face: Face;
   readonly since: number;
@@ -32,7 +32,7 @@ export function bareFaces({ program, layout }: Replay, state: State): BareFace[]
 export interface OpenPorts {
   readonly names: readonly string[];
   readonly since: number;
-  /** One forgotten cap is told once, wherever dirt can go in because of it. */
+  /** One forgotten cap is reported once, wherever dirt can go in because of it. */
   readonly cause: string;
 }
 

@@ -225,7 +225,7 @@ function thicknessLimit(family: Family, shims: readonly Part[], neverAbove: Quan
 
 /**
  * What a new spring loses of a reading, by the spec that is aimed at or else by that of the reading. Null: nothing, or
- * nobody says.
+ * none is given.
  */
 export function settlingOf(procedure: Procedure, { test, target }: Choice, number: string | null): Difference | null {
   const use = limitOfReading(procedure, test);
@@ -253,7 +253,7 @@ export function springsOf({ family, specs }: Procedure, { objects }: Step): Part
   return known.length > 0 ? known : beside;
 }
 
-/** What a reading of a unit will still lose, if one of these springs went in new. Null: nothing, or nobody says. */
+/** What a reading of a unit will still lose, if one of these springs went in new. Null: nothing, or none is given. */
 export function settlingIn(
   procedure: Procedure,
   { number, results }: Unit,

@@ -233,7 +233,7 @@ export function exactWidth(limit: Limit, unit: UnitName): Fraction | null {
 }
 
 /**
- * Whether a wrench's error fits inside the limits of a torque, set where it fits best: for an error in per cent there
+ * Whether a wrench's error fits inside the limits of a torque, set where it fits best: for an error in percent there
  * is a setting s with low ≤ s·(1 − e) and s·(1 + e) ≤ high. A limit that is open on a side has one always.
  */
 export function settingFits(asset: Asset, limit: Limit): boolean {
@@ -250,7 +250,7 @@ export function settingFits(asset: Asset, limit: Limit): boolean {
   return error === null || to.sub(from).compare(error.mul(2)) >= 0;
 }
 
-/** The least that can be told apart: half a mark of a scale, a whole digit of a display. Null: the shop says no marks. */
+/** The least that can be distinguished: half a mark of a scale, a whole digit of a display. Null: the shop says no marks. */
 export function readable({ graduated, digital }: Asset): Fraction | null {
   return graduated === null ? null : decimalValue(graduated.number).div(digital ? 1 : 2);
 }
@@ -271,13 +271,13 @@ export function gaugeOfReading(procedure: Procedure, test: string, limit: Limit)
   return null;
 }
 
-/** The unit on a tool. Null: nobody says. */
+/** The unit on a tool. Null: the shop does not say. */
 export function unitOnTool(tool: Asset | null, kind: Kind): UnitName | null {
   const unit = tool?.range?.high.unit ?? tool?.graduated?.unit ?? null;
   return unit !== null && kindOfUnit(unit) === kind ? unit : null;
 }
 
-/** As fine as a limit wants to be read where nobody says how fine the tool's marks are: an eighth of its window. */
+/** How finely a limit has to be read where the shop does not say how fine the tool's marks are: an eighth of its window. */
 const parts = 8;
 
 /** From one mark to the next that a reading is taken to, in a unit: of the tool, else as few digits as serve the limit. */

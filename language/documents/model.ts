@@ -24,7 +24,7 @@ export interface Sheet {
   readonly blocks: readonly Block[];
 }
 
-/** Stands at the head of each page. */
+/** The head of each page. */
 export interface SheetHeader {
   readonly title: string;
   readonly subtitle: string;

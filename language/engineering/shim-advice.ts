@@ -142,7 +142,7 @@ export function expectedOf({ reading, now, rate, drawer }: ShimQuestion, { ticks
   return amount(reading).add(rate.mul(new Fraction(ticks, drawer.perMetre).sub(amount(now))));
 }
 
-/** Standard deviation of a reading that is expected at a place. It is asked for at hundreds of places. */
+/** Standard deviation of a reading that is expected at a place. It is needed at hundreds of places. */
 function doubtAt({ reading, rate, rateError, scatter, resolution }: ShimQuestion): (expected: number) => number {
   const [read, perShim, error] = [amount(reading).valueOf(), rate.valueOf(), rateError?.valueOf() ?? 0];
   const each = Math.hypot(scatter === null ? 0 : size(scatter), resolution === null ? 0 : size(resolution));

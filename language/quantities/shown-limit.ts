@@ -64,7 +64,7 @@ export function shownLimit(limit: Limit, showing: Showing): Shown {
   }
   if (limit.form !== 'tolerance' && limit.form !== 'then' && limit.pair !== undefined) {
     const range = whole.form === 'nominal' ? windowText(wording, whole, showing.unit ?? own!, showing.mark) : null;
-    // Nobody reads a tool: it is told as it was written.
+    // No tool reads it: it is shown as it was written.
     if (showing.unit === null) return { value: written, also: range ?? split(wording, whole, true).beside };
     const part = own === showing.unit ? whole : onLeast(complete(alike(limit.pair, limit)), showing.least ?? null);
     const inner = part.form === 'nominal' && whole.form === 'nominal' ? innerEnds(part, whole, showing) : null;

@@ -141,7 +141,7 @@ describe('a page that is wrong', () => {
       }),
       true,
     )();
-    expect(faultsOf(covered).join()).toMatch(/a figure at .* stands on “/u);
+    expect(faultsOf(covered).join()).toMatch(/a figure at .* is on “/u);
     const small = await clean(
       (page) => ({ ...page, runs: page.runs.map((run) => (run.figure === null ? run : { ...run, size: 9 })) }),
       true,

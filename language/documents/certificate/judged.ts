@@ -13,7 +13,7 @@ import type { Say } from './say.ts';
 export interface Outcome {
   readonly asked: Asked;
   readonly reading: ReadingResult | null;
-  /** What was said of it; null: nothing that still counts. */
+  /** The verdict that was written; null: nothing that still counts. */
   readonly verdict: boolean | null;
   readonly held: Held | null;
   /** What the tool may show by a guarded decision rule; null: the limit itself. */
@@ -33,13 +33,13 @@ export interface Torqued {
 export interface Found {
   readonly name: string;
   readonly reading: ReadingResult | null;
-  /** What was said of it, or what the limit in service says; null: there is none. */
+  /** The verdict that was written, or what the limit in service says; null: there is none. */
   readonly verdict: boolean | null;
   readonly held: Held | null;
   readonly problems: readonly Say[];
 }
 
-/** How a unit stands that is not on hold. */
+/** The results of a unit that is not on hold. */
 export interface Judged {
   readonly unit: Unit;
   readonly found: readonly Found[];
@@ -84,7 +84,7 @@ export interface JudgedJob {
   readonly missing: readonly Missing[];
 }
 
-/** How a unit stands at a reading that a shim or a screw sets. */
+/** A reading of a unit that a shim or a screw sets. */
 export type Stand = UnitStand | ScrewStand;
 
 /** A figure that cannot be, said once wherever it is met. */

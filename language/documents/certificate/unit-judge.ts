@@ -169,7 +169,7 @@ export class UnitJudge {
     if (inside === 'no') return told((w) => w.certificate.missing.outside(shown(w)), true);
     if (rule === 'simple') return told(null);
     const asset = this.asset(tool);
-    // That no tool is written down is said where its tool is asked for.
+    // A missing tool is reported where its tool is required.
     if (asset === null) return told(null);
     const drawn = guardedOn(asset, limit, rule);
     if (drawn === null) return told((w) => w.certificate.missing.noAccuracy({ name, tool: asset.name }));
@@ -243,8 +243,8 @@ export class UnitJudge {
 
   /**
    * The tool of a reading is written down where a step names one, and wherever a figure is judged that a tool of the shop
-   * shows. The one at the station is not taken for it: which was in the hand is what is asked for when one of them is
-   * found wrong. With a guarded rule it is asked for how far it may be off besides.
+   * shows. The one at the station is not taken for it: which one was in the hand matters when one of them is
+   * found wrong. A guarded rule also needs its permissible error.
    */
   private readWith(
     name: string,
@@ -329,7 +329,7 @@ export class UnitJudge {
     });
   }
 
-  /** What is certified stands before the last `done by`. */
+  /** What is certified is before the last `done by`. */
   unsigned(used: readonly Result[]): Say[] {
     const { results } = this.unit;
     const last = results.findLastIndex(({ form }) => form === 'done');

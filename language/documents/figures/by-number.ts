@@ -30,14 +30,14 @@ export function whoseWords({ numbers, all }: ForNumbers<unknown>): string {
   return all ? '' : numbers.join(', ');
 }
 
-/** What is told, and for which part numbers. */
+/** A value, and the part numbers that it is for. */
 export interface ByNumber<T> {
   readonly told: T;
   /** `A-250, A-235`; empty: it is for all of the sheet. */
   readonly whose: string;
 }
 
-/** What is told of each part number of the sheet; with no part numbers it is worked out once, for none. */
+/** The value for each part number of the sheet; with no part numbers it is worked out once, for none. */
 export function byNumber<T>(
   setting: Pick<Setting, 'numbers'>,
   work: (number: string | null) => T | null,

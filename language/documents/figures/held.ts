@@ -16,7 +16,7 @@ export interface HeldFigure {
   readonly number: string | null;
   /** What the spec says for the number; null: the limit is written in the step, or there is no such spec. */
   readonly value: ReturnType<typeof specFor>;
-  /** Null: no limit is given, or none is asked for. */
+  /** Null: no limit is given, or none is required. */
   readonly figure: LimitFigure | null;
   /** What the tool may show where the limit is guarded; null: the limit itself, or nobody knows how far the tool is off. */
   readonly mayRead: MayRead | null;
@@ -30,7 +30,7 @@ export interface MayRead extends Pick<Window, 'low' | 'high'> {
   readonly shut: boolean;
 }
 
-const whiches: readonly Which[] = ['rebuilt', 'inService', 'whenNew'];
+const everyWhich: readonly Which[] = ['rebuilt', 'inService', 'whenNew'];
 
 /** Verbs that read a figure off a tool. */
 const reads: ReadonlySet<string> = new Set(['test', 'read', 'measure', 'check', 'set']);
@@ -57,7 +57,7 @@ export function heldFigures(setting: Setting, step: Step, where: Where, use: Lim
   if (use.form === 'limit') return [{ which: 'rebuilt', number: null, value: null, ...figuresOf(use.limit, ofShop) }];
   return numbersOf(setting).flatMap((number) => {
     const value = specFor(procedure, use.spec, number);
-    return whiches.map((which): HeldFigure => {
+    return everyWhich.map((which): HeldFigure => {
       const limit = value?.[which] ?? null;
       const figures = limit === null ? { figure: null, mayRead: null } : figuresOf(limit, value?.acceptance ?? ofShop);
       return { which, number, value, ...figures };

@@ -99,7 +99,7 @@ function tableFor(
   const unit = unitOfScale(scaleFor(procedure, step, where, 'pressure', limit)) ?? amount.unit;
   const marks = scaleFor(procedure, step, where, kindOfUnit(ofLimit), limit)?.graduated ?? null;
   const grades = gradesOf(marks, limit, unit);
-  // Both ends stand on the finest marks, however far apart the readings between them are.
+  // Both ends are on the finest marks, however far apart the readings between them are.
   const { low, high: top } = windowInSteps(limit, grades[0]!) ?? { low: null, high: null };
   if (low === null) return null;
   for (const grade of grades) {

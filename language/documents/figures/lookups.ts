@@ -57,7 +57,7 @@ function changeWords({ words }: Setting, change: string): string {
   return size > 0 ? `+${words.number(change)}` : size === 0 ? '0' : words.number(change);
 }
 
-/** A long table in rows that can be read, all of about the same length; the title stands over the first. */
+/** A long table in rows that can be read, all of about the same length; the title is over the first. */
 export function inRows(table: Lookup): Lookup[] {
   const rows = Math.ceil(table.pairs.length / columns);
   const length = Math.ceil(table.pairs.length / rows);

@@ -26,7 +26,7 @@ export function rateWords(words: Words, rebuilt: Limit, each: Quantity | null, f
   return `${written}, ${facts.rateFrom({ stiffness: quantity(stiffness), guide: quantity(guide), seat: quantity(seat) })}`;
 }
 
-/** `Source: Maker's test sheet`; empty where nobody says. */
+/** `Source: Maker's test sheet`; empty where no source is given. */
 export function sourceWords(words: Words, source: string | null): string {
   return source === null ? '' : `${words.limits.source}: ${source}`;
 }

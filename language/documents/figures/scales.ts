@@ -43,7 +43,7 @@ export function scaleFor(
   return null;
 }
 
-/** The unit on a tool; null: nobody says, or there is no tool. */
+/** The unit on a tool; null: the shop does not say, or there is no tool. */
 export function unitOfScale(scale: Scale | null): UnitName | null {
   return scale?.range?.high.unit ?? scale?.graduated?.unit ?? null;
 }

@@ -84,7 +84,7 @@ it('lands in the window with every change, whatever is read, and agrees with the
         change: stair.change === null ? null : Number(stair.change.number),
       }));
       for (const { low, high, change } of stairs) {
-        // Every mark stands in the table once, lowest first.
+        // Every mark is in the table once, lowest first.
         if (before !== null) expect(low).toBeCloseTo(before + mark, 6);
         before = high;
         for (const at of new Set([low, (low + high) / 2, high])) {

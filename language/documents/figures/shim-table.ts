@@ -27,7 +27,7 @@ import {
 import { numbersOf, type Setting } from '../print-context.ts';
 import { type ForNumbers, forNumbers } from './by-number.ts';
 
-/** Columns that stand beside each other at arm's length, and rows of them: beyond, the lead is asked. */
+/** Columns beside each other at arm's length, and rows of them: beyond, the lead is asked. */
 export const columns = 7;
 const mostRows = 5;
 /** Where no limit in service says how low a unit may come in: 15 % under the limit; and 3 % over it. */
@@ -61,7 +61,7 @@ export interface Stair {
 
 /**
  * `choose shim to bring opening to 254 bar by shim-rate` worked out, one table for each part number that differs. Each
- * change is the one that the advice for a unit gives, and lands in the window for every reading that it stands under.
+ * change is the one that the advice for a unit gives, and lands in the window for every reading above it.
  * None where the rate or the aim is not given, or the drawer has no even steps.
  */
 export function shimTables(setting: Setting, step: Step): ForNumbers<ShimTable>[] {

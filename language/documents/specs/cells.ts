@@ -123,7 +123,7 @@ interface FoundTool {
   readonly words: string;
 }
 
-/** The tool that the sheet takes for a limit, or what the author says of one. */
+/** The tool that the sheet takes for a limit, or what the author says about one. */
 function toolFor(
   setting: Setting,
   { step, where, stations }: Done,

@@ -100,7 +100,7 @@ export function torque(layout: Layout, done: Done, what: string = specWords.what
   return figures;
 }
 
-/** Nuts of several cylinders that are alike stand together. */
+/** Nuts of several cylinders that are alike, together. */
 function copiesTogether(
   layout: Layout,
   items: readonly { item: SpecItem; part: Part | undefined; name: string }[],

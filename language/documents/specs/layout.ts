@@ -114,7 +114,7 @@ export function heldAt(setting: Setting, { step, where, figures }: Done, use: Li
   return isOwn ? figures.held : heldFigures(setting, step, where, use);
 }
 
-/** Where a number's value stands: with the number if it has one of its own, else with the spec. */
+/** The line of a number's value: with the number if it has one of its own, else with the spec. */
 export function lineOfSpec(layout: Layout, name: string, number: PartNumber | null, which: Which): SpecLine {
   const own = number?.values.find(({ spec }) => spec === name);
   const spec = layout.procedure.specs.find((other) => other.name === name)!;
@@ -151,7 +151,7 @@ export function cellKey(cell: SpecCell | null): string {
 }
 
 /**
- * Figures of the same thing that say the same for each number that both are for stand once, with the steps of both: a
+ * Figures of the same thing that are equal for each number that both are for are given once, with the steps of both: a
  * joint is torqued in a stage and in every repair that opens it.
  */
 export function merged(figures: readonly SpecFigure[]): SpecFigure[] {

@@ -38,7 +38,7 @@ export function tests(layout: Layout): SpecItem[] {
     if (name === null) continue;
     byName.set(name, [...(byName.get(name) ?? []), done]);
   }
-  // A test stands where it is made, not where its reading was written down before.
+  // A test is listed where it is made, not where its reading was written down before.
   const first = (dones: readonly Done[]) =>
     layout.done.indexOf(dones.find(({ step }) => step.verb === 'test') ?? dones[0]!);
   const inOrder = [...byName].sort(([, a], [, b]) => first(a) - first(b));

@@ -10,7 +10,7 @@ import type { Setting } from '../print-context.ts';
 /** What is left of a page under a long head and the title of the drawing, and over first aid at the foot, in millimeters. */
 const room: Record<Paper, number> = { a4: 208, letter: 190 };
 
-/** The unit taken apart, and which parts are on it at the end of each stage. What the pictures cut stands below, whole. */
+/** The unit taken apart, and which parts are on it at the end of each stage. What the pictures cut short is below, whole. */
 export function drawingsOf(setting: Setting, figures: ReadonlyMap<Step, StepFigures>): (DrawingBlock | TextBlock)[] {
   const { procedure, words } = setting;
   if (procedure.family.parts.length === 0) return [];

@@ -31,7 +31,7 @@ import { saysSource, specLines, stepLimits } from './limits.ts';
 import { sentenceOf } from './sentences.ts';
 import { passFacts, wrenchSettings } from './wrench-setting.ts';
 
-/** One step with everything that stands around it, in reading order. */
+/** One step with everything around it, in reading order. */
 export function stepBlock(setting: Setting, figures: StepFigures, inRepair: boolean): StepBlock {
   const { words } = setting;
   const { step, cautions } = figures;
@@ -58,7 +58,7 @@ export function stepBlock(setting: Setting, figures: StepFigures, inRepair: bool
     ],
     drawings: shims.flatMap(({ group, table }) => shimChart(setting, group, table) ?? []),
     facts: facts(setting, figures, inRepair),
-    // A repair is done up to so many times: its boxes stand in the rows for the tries.
+    // A repair is done up to so many times: its boxes are in the rows for the tries.
     grids: inRepair ? [] : stepGrids(setting, figures),
     lines: linesOf(setting, step),
     fail: failPath(setting, step),
