@@ -45,7 +45,7 @@ export interface Part extends Named {
   /** Of `for each cylinder 1..6`: this copy's position, and the name that all copies share. */
   readonly position: number | null;
   readonly base: string;
-  /** The author's own words, which all copies share; `title` says of a copy which it is. */
+  /** The author's own words, which all copies share; `title` adds which copy it is. */
   readonly baseTitle: string;
   /** Of a spring: over this much shim its coils bind (`binds over 1.90 mm`). */
   readonly bindsOver: Quantity | null;

@@ -236,7 +236,7 @@ interface InFluid {
   readonly fluid: string | null;
 }
 
-/** `clamp body in "holding fixture"`, `held by "spanner"`. */
+/** `clamp body in "holding fixture"`, `held by "wrench"`. */
 interface Held {
   readonly holder: string | null;
 }

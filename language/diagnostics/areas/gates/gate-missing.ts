@@ -57,7 +57,7 @@ export const gateMissing: Rule = {
   },
 };
 
-/** Whether a part or face goes by a name: its own, that of all its copies, or of a face alone. */
+/** Whether a name means a part or face: its own name, the one that all copies share, or that of a face alone. */
 function isOf({ parts, faces }: Family, object: StepObject, name: string): boolean {
   const part = parts.find((one) => object.kind === 'part' && one.name === object.name);
   const face = faces.find((one) => object.kind === 'face' && one.id === object.name);
