@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { becauseText, type Caution, usualCautions } from '../language/analysis/cautions/index.ts';
 import { checkFiles, type SourceFile } from '../language/db/workspace.ts';
 import type { Procedure } from '../language/model/index.ts';
+import { namedIn, own } from '../language/model/steps.ts';
 import { corpusFiles } from './corpus/files.ts';
 import { libraryFiles } from './library.ts';
 
@@ -139,11 +140,11 @@ describe('what English words called for in 0.1', () => {
     for (const { procedure } of checkFiles([...libraryFiles(), ...undenied]).procedures) {
       const { stages, repairs } = usualCautions(procedure);
       for (const place of [...procedure.stages, ...procedure.repairs]) {
-        const names = place.steps.flatMap((step) => [...step.objects, ...step.withObjects]).map(({ name }) => name);
+        const names = place.steps.flatMap((step) => namedIn(step)).map(({ name }) => name);
         const words = [
           procedure.shop.stations.find(({ name }) => name === place.station)?.title,
           ...procedure.family.parts.filter(({ name }) => names.includes(name)).map(({ title }) => title),
-          ...place.steps.flatMap((step) => [step.text, step.note, step.holder, step.accept]),
+          ...place.steps.flatMap((step) => [step.text, step.note, own(step, 'holder'), own(step, 'accept')]),
         ]
           .filter((word) => word != null)
           .join(' | ')

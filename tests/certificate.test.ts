@@ -817,7 +817,7 @@ describe('whatever was written down', () => {
   const [sound] = job.units;
   const { source } = sound!;
   const reading = (name: string, asFound: boolean) => (value: Quantity) => [
-    { form: 'reading' as const, name, asFound, value, tool: 'PG-400', text: null, source },
+    { form: 'reading' as const, name, asFound, value, tool: 'PG-400', watched: null, text: null, source },
   ];
   const bar = fc.integer({ min: 2450, max: 2630 }).map((value): Quantity => ({ number: `${value / 10}`, unit: 'bar' }));
   const line: fc.Arbitrary<Result[]> = fc.oneof(
@@ -830,16 +830,19 @@ describe('whatever was written down', () => {
         asFound: false,
         value: { number: `${value}`, unit: 's' },
         tool: null,
+        watched: null,
         text: null,
         source,
       },
     ]),
     fc
       .tuple(fc.constantFrom('seat-leak', 'chatter', 'spray', 'opening'), fc.integer({ min: 0, max: 3 }))
-      .map(([name, odds]): Result[] => [{ form: 'verdict', name, passed: odds > 0, text: null, source }]),
+      .map(([name, odds]): Result[] => [
+        { form: 'verdict', name, asFound: false, passed: odds > 0, watched: null, text: null, source },
+      ]),
     fc.constantFrom<Result[]>(
-      [{ form: 'shim', part: 'shim', fitted: true, size: { number: '1.50', unit: 'mm' }, source }],
-      [{ form: 'shim', part: 'shim', fitted: false, size: { number: '1.30', unit: 'mm' }, source }],
+      [{ form: 'shim', part: 'shim', fitted: true, size: { number: '1.50', unit: 'mm' }, tool: null, source }],
+      [{ form: 'shim', part: 'shim', fitted: false, size: { number: '1.30', unit: 'mm' }, tool: null, source }],
       [{ form: 'renewed', part: 'needle', source }],
       [{ form: 'renewed', part: 'washer', source }],
     ),

@@ -1,4 +1,5 @@
 import type { Block, Step } from '../model/procedure.ts';
+import { namedIn } from '../model/steps.ts';
 import type { Replay } from './flow-analysis.ts';
 import { place } from './locations.ts';
 import { type Relations, restsOn } from './relations.ts';
@@ -49,7 +50,7 @@ export function builtUpsideDown(block: Block, step: Step, relations: Relations):
   while (block.steps[last + 1]?.verb === 'fit') last++;
   const order = new Map<string, number>();
   block.steps.slice(first, last + 1).forEach((fit, index) => {
-    for (const object of [...fit.objects, ...fit.withObjects]) order.set(object.name, index);
+    for (const object of namedIn(fit)) order.set(object.name, index);
   });
   const pairs = [...order].flatMap(([part, place]) => [
     ...restsOn(relations.part(part)).flatMap((under) =>

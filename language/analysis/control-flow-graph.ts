@@ -1,4 +1,5 @@
-import type { FailEntry, Procedure, Repair, Stage, Step } from '../model/procedure.ts';
+import type { FailEntry, Procedure, Repair, Stage, Step, StepOf } from '../model/procedure.ts';
+import { type GateStep, isGate, isOfAll, isTest, namedIn } from '../model/steps.ts';
 import type { Verb } from '../model/verbs.ts';
 
 /** One point of a procedure as it is walked. */
@@ -17,7 +18,7 @@ export type Point =
 
 /** Tests of one stage, which are all run before one repair is done. */
 export interface Group {
-  readonly tests: Step[];
+  readonly tests: StepOf<'test' | 'across'>[];
 }
 
 /** A procedure as a list of points: stages in order, the end, then each repair. */
@@ -29,7 +30,7 @@ export interface Program {
   readonly absent: ReadonlySet<string>;
   readonly points: readonly Point[];
   /** Points of the gates, in order: where a unit may go back to. */
-  readonly gates: readonly { readonly point: number; readonly name: string }[];
+  readonly gates: readonly { readonly point: number; readonly step: GateStep }[];
   /** First point of each repair. */
   readonly repairs: ReadonlyMap<string, number>;
   /** Point of the decision that ends each gate's stage, or of the gate itself where it is judged at once. */
@@ -39,7 +40,7 @@ export interface Program {
 /** Lays a procedure out, for the part numbers given. */
 export function programOf(procedure: Procedure, numbers: readonly string[] | null): Program {
   const points: Point[] = [];
-  const gates: { point: number; name: string }[] = [];
+  const gates: { point: number; step: GateStep }[] = [];
   const decisions = new Map<number, number>();
   const mine = (step: Step) =>
     step.only === null || numbers === null || step.only.some((number) => numbers.includes(number));
@@ -49,14 +50,12 @@ export function programOf(procedure: Procedure, numbers: readonly string[] | nul
     const tests = stage.steps.filter(waitsForOthers);
     const group: Group = { tests: tests.filter(mine) };
     // All tests of a stage are run before one of those that wait is judged; one that stops is judged at once.
-    const lastTest = stage.steps.findLast(
-      (step) => step.gate !== null && (step.verb === 'test' || step.verb === 'across'),
-    );
+    const lastTest = stage.steps.findLast(isTest);
     const first = points.length;
     stage.steps.forEach((step) => {
       points.push(
         mine(step)
-          ? { kind: 'step', step, block: stage, group: tests.includes(step) ? group : null }
+          ? { kind: 'step', step, block: stage, group: waitsForOthers(step) ? group : null }
           : { kind: 'skip', block: stage },
       );
       if (tests.length > 0 && step === lastTest) points.push({ kind: 'decide', group, block: stage });
@@ -64,8 +63,8 @@ export function programOf(procedure: Procedure, numbers: readonly string[] | nul
     const decide = points.findIndex((point, index) => index >= first && point.kind === 'decide');
     for (let index = first; index < points.length; index++) {
       const point = points[index]!;
-      if (point.kind !== 'step' || point.step.gate === null) continue;
-      gates.push({ point: index, name: point.step.gate.name });
+      if (point.kind !== 'step' || !isGate(point.step)) continue;
+      gates.push({ point: index, step: point.step });
       decisions.set(index, point.group === null ? index : decide);
     }
   };
@@ -106,18 +105,22 @@ function carriedBack(repair: Repair): number {
 }
 
 function absentParts(procedure: Procedure, mine: (step: Step) => boolean): ReadonlySet<string> {
-  const named = [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps).filter((step) => !step.all);
+  const named = [...procedure.stages, ...procedure.repairs]
+    .flatMap((block) => block.steps)
+    .filter((step) => !isOfAll(step));
   const parts = (steps: readonly Step[]) =>
     steps.flatMap((step) =>
-      [...step.objects, ...step.withObjects].filter(({ kind }) => kind === 'part').map(({ name }) => name),
+      namedIn(step)
+        .filter(({ kind }) => kind === 'part')
+        .map(({ name }) => name),
     );
   const here = new Set(parts(named.filter(mine)));
   return new Set(parts(named).filter((part) => !here.has(part)));
 }
 
 /** A test is judged with the other tests of its stage; a check, or a test that stops, at once. */
-export function waitsForOthers(step: Step): boolean {
-  return step.gate !== null && (step.verb === 'test' || step.verb === 'across') && !step.gate.stopIfFails;
+export function waitsForOthers(step: Step): step is StepOf<'test' | 'across'> {
+  return isTest(step) && !step.gate.stopIfFails;
 }
 
 /**
@@ -151,7 +154,7 @@ export function nextEntries(
       return next;
     }
     next.push(entry);
-    if (tries(entry.repair) === null && entry.verdict !== true) return next;
+    if (tries(entry.repair) === null && entry.as !== 'verdict') return next;
   }
   return next;
 }

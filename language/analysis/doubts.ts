@@ -68,9 +68,9 @@ function readingDoubt(procedure: Procedure, unit: Unit, reading: ReadingResult):
     if (said !== null) return said;
   }
   const shown = notShown(procedure, title, value, reading.tool);
-  if (shown !== null || reading.watched === undefined) return shown;
+  if (shown !== null || reading.watched === null) return shown;
   // The gauge of a leak-down shows the pressure that the time is counted from.
-  const from = asked.step?.test?.from ?? null;
+  const from = asked.step?.test.from ?? null;
   const gauge = procedure.shop.assets.find((asset) => asset.name === reading.watched);
   const start = from === null ? null : (window(from).nominal ?? window(from).high);
   if (gauge === undefined || (start === null ? suits(gauge, 'pressure') : shows(gauge, start))) return null;
@@ -105,7 +105,7 @@ function shimDoubt(procedure: Procedure, unit: Unit, { part, size, fitted, tool 
       return { is: 'not in stock', name: title, value: size, stock: stock.title, near: nearestIn(stock, size) };
   }
   const never = choosing(procedure, part)
-    .flatMap(({ choose }) => choose!.neverAbove ?? [])
+    .flatMap(({ neverAbove }) => neverAbove ?? [])
     .find((limit) => compare(size, limit) === 1);
   if (fitted && never !== undefined) return { is: 'over most', name: title, value: size, most: never };
   return tool === undefined ? null : notShown(procedure, title, size, tool);

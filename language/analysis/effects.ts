@@ -1,5 +1,6 @@
-import type { Gate, Procedure, Step } from '../model/procedure.ts';
+import type { Gate, Procedure, Step, StepOf } from '../model/procedure.ts';
 import type { FluidKind } from '../model/shop.ts';
+import { isGate, own, readingOf, testGateId } from '../model/steps.ts';
 import type { Verb } from '../model/verbs.ts';
 import { verbsThat } from '../syntax/verbs/index.ts';
 import { isHydraulic } from './hydraulic.ts';
@@ -28,7 +29,7 @@ export class Transfer {
     const { unit } = layout;
     const set = (cell: number, value: number) => state.set(cell, value, at);
     const parts = partNames(step);
-    for (const name of [...parts, ...step.withObjects.map((object) => object.name)]) {
+    for (const name of [...parts, ...(own(step, 'withObjects') ?? []).map((object) => object.name)]) {
       // A step that names a part has it in hand, where the unit is.
       if (!state.layout.parts.has(name)) continue;
       set(state.part(name).where, 1);
@@ -40,9 +41,9 @@ export class Transfer {
       )
         set(state.part(name).kept, bits.kept.loose);
     }
-    const taken = bits.readingOf(step);
+    const taken = readingOf(step);
     // What is read as found is of the unit as it came, not of this build.
-    if (taken !== null && !step.asFound) set(layout.readings.get(taken)!, bits.reading.taken);
+    if (taken !== null && own(step, 'asFound') !== true) set(layout.readings.get(taken)!, bits.reading.taken);
     switch (step.verb) {
       case 'receive':
       case 'photo':
@@ -209,6 +210,8 @@ export class Transfer {
         return set(unit.marked, bits.flag.yes);
       case 'sign-off':
         return set(unit.signed, bits.flag.yes);
+      default:
+        step satisfies never;
     }
   }
 
@@ -222,7 +225,7 @@ export class Transfer {
   }
 
   private wetWith(step: Step): number {
-    const kind = this.procedure.shop.fluids.find((fluid) => fluid.name === step.fluid)?.kind;
+    const kind = this.procedure.shop.fluids.find((fluid) => fluid.name === own(step, 'fluid'))?.kind;
     if (kind !== undefined) return wetBit[kind];
     // Nothing says in what, and that is reported: the usual fluid for the step is assumed.
     return step.verb === 'rinse' ? bits.wet.oil : bits.wet.solvent;
@@ -356,7 +359,7 @@ export class Transfer {
       state.set(state.layout.faces.get(face.id)!.guard, bits.guard.off, at);
   }
 
-  private renew(name: string, step: Step, state: State, at: number) {
+  private renew(name: string, step: StepOf<'renew'>, state: State, at: number) {
     const cells = state.part(name);
     if (state.may(cells.place, bits.place.in)) this.takeOff(name, state, at, bits.place.off);
     // A new body is the unit from here on: nobody fits it.
@@ -372,7 +375,7 @@ export class Transfer {
       state.set(state.layout.faces.get(face.id)!.looked, bits.looked.yes, at);
   }
 
-  private lapped(step: Step, state: State, at: number) {
+  private lapped(step: StepOf<'lap'>, state: State, at: number) {
     for (const object of step.objects) {
       const part = object.kind === 'face' ? this.relations.face(object.name).part : object.name;
       state.set(state.part(part).age, bits.age.lapped, at);
@@ -382,7 +385,7 @@ export class Transfer {
     }
   }
 
-  private look(step: Step, state: State, at: number) {
+  private look(step: StepOf<'check'>, state: State, at: number) {
     const faces = step.objects.flatMap((object) =>
       object.kind === 'face'
         ? [object.name]
@@ -409,34 +412,34 @@ export class Transfer {
 
   /** Something that only a gate which names it proves through: a face, or a joint that closes over nothing. */
   private touchNamed(what: string, state: State, at: number, sure = true) {
-    for (const { name, gate } of this.gates())
-      if (gate.provesThrough?.includes(what) === true) this.makeStale(name, state, at, sure);
+    for (const { gate } of this.gates())
+      if (gate.provesThrough?.includes(what) === true) this.makeStale(gate.id, state, at, sure);
   }
 
   /**
    * Results of gates that prove through a joint, adjuster or face no longer hold, nor those that used their reading.
    * `sure`: it was touched in every case that is possible.
    */
-  private touch(what: string, state: State, at: number, how: { setting?: Step; sure?: boolean } = {}) {
+  private touch(what: string, state: State, at: number, how: { setting?: StepOf<'set'>; sure?: boolean } = {}) {
     const { setting, sure = true } = how;
     for (const cell of state.layout.readings.values())
       if (state.may(cell, bits.reading.taken))
         state.set(cell, (state.get(cell) & ~bits.reading.taken) | bits.reading.old, at);
-    for (const { name, gate, sets, isFirst } of this.gates()) {
+    for (const { gate, sets, isFirst } of this.gates()) {
       // Turning one adjuster says nothing against the setting of another; setting it again supersedes its own.
       const another = sets.length > 0 && state.layout.adjusters.has(what) && !sets.includes(what);
-      const superseded = isFirst || (setting !== undefined && (name === setting.gate?.name || sets.includes(what)));
-      if (another || superseded || !provesThrough(gate, name, what)) continue;
-      this.makeStale(name, state, at, sure);
+      const superseded = isFirst || (setting !== undefined && (gate.id === setting.gate.id || sets.includes(what)));
+      if (another || superseded || !provesThrough(gate, what)) continue;
+      this.makeStale(gate.id, state, at, sure);
     }
   }
 
   /** What passed is stale, and so is what used its reading. Not yet run, or failed, stays so. */
-  private makeStale(name: string, state: State, at: number, sure: boolean) {
-    const cell = state.layout.gates.get(name)!;
+  private makeStale(id: string, state: State, at: number, sure: boolean) {
+    const cell = state.layout.gates.get(id)!;
     if (!state.may(cell, bits.gate.passed)) return;
     state.set(cell, (state.get(cell) & (sure ? ~bits.gate.passed : ~0)) | bits.gate.stale, at);
-    for (const other of this.gates()) if (other.uses.includes(name)) this.makeStale(other.name, state, at, sure);
+    for (const other of this.gates()) if (other.uses.includes(id)) this.makeStale(other.gate.id, state, at, sure);
   }
 
   private gateList: readonly GateUse[] | null = null;
@@ -444,13 +447,12 @@ export class Transfer {
     this.gateList ??= [
       ...new Map(
         bits.allSteps(this.procedure).flatMap((step) => {
-          if (step.gate === null) return [];
+          if (!isGate(step)) return [];
           const { gate } = step;
           const sets = step.verb === 'set' ? step.objects.map((object) => object.name) : [];
-          const { hold } = step.test ?? {};
-          const across = step.verb === 'across' ? [gate.name.replace(/^across /u, '')] : [];
-          const uses = [...(hold?.of == null ? [] : [hold.of]), ...across];
-          return [[gate.name, { name: gate.name, gate, sets, uses, isFirst: this.isSetAgain(step) }] as const];
+          const read = step.verb === 'test' ? step.test.hold?.of : step.verb === 'across' ? step.gate.test : null;
+          const uses = read == null ? [] : [testGateId('test', read)];
+          return [[gate.id, { gate, sets, uses, isFirst: this.isSetAgain(step) }] as const];
         }),
       ).values(),
     ];
@@ -466,7 +468,7 @@ export class Transfer {
         .some(
           (later) =>
             later.verb === 'set' &&
-            later.gate?.name !== step.gate?.name &&
+            later.gate.id !== step.gate.id &&
             later.objects.some(({ name }) => step.objects.some((object) => object.name === name)),
         )
     );
@@ -474,7 +476,7 @@ export class Transfer {
 }
 
 /** A check of a part also looks at its faces if it sorts parts, or mentions faces. */
-function ofFaces(step: Step): boolean {
+function ofFaces(step: StepOf<'check'>): boolean {
   const speaks = /\bfaces?\b|\bsurfaces?\b|\blapped\b|\bground\b|\blands?\b/iu;
   return step.all || step.verdicts.length > 0 || speaks.test(step.text ?? '');
 }
@@ -482,11 +484,10 @@ function ofFaces(step: Step): boolean {
 interface GateUse {
   /** A first setting, as one that is made dry: a later step sets the same adjuster by another reading. */
   readonly isFirst: boolean;
-  readonly name: string;
   readonly gate: Gate;
   /** Adjusters that it sets. */
   readonly sets: readonly string[];
-  /** Tests whose reading it uses. */
+  /** Gates whose reading it uses. */
   readonly uses: readonly string[];
 }
 
@@ -494,16 +495,16 @@ interface GateUse {
  * A test proves through every joint that holds pressure or carries the spring, and every adjuster, unless it says
  * through what. A check or a measurement is of parts in the hand: it holds unless it says through what it proves.
  */
-export function provesThrough(gate: Gate, name: string, what: string): boolean {
+export function provesThrough(gate: Gate, what: string): boolean {
   if (gate.provesThrough !== null) return gate.provesThrough.includes(what);
-  return !name.startsWith('check ') && !name.startsWith('measure ');
+  return gate.kind !== 'check' && gate.kind !== 'measure';
 }
 
 /** Verbs for which a part is taken out of the place where it is kept. */
 const inHand: ReadonlySet<Verb> = new Set(verbsThat('takes in hand'));
 
 /** Names of the parts that a step acts on: a face's or a port's part is not taken in hand. */
-export function partNames(step: Step): string[] {
+function partNames(step: Step): string[] {
   return step.objects.filter((object) => object.kind === 'part').map((object) => object.name);
 }
 

@@ -1,4 +1,5 @@
 import type { Procedure, Repair, Stage, Step } from '../model/procedure.ts';
+import { type GateStep, isGate, isTest } from '../model/steps.ts';
 import { type Group, nextEntries, type Point, type Program, programOf, variants } from './control-flow-graph.ts';
 import { Transfer } from './effects.ts';
 import {
@@ -21,7 +22,7 @@ export interface Way {
   readonly spent: number;
   /** The way before the last repair, and the gate that sent the unit to it; null for the first way. */
   /** `by`: the check in a repair that sent it on, where it was not the gate itself. */
-  readonly from: { readonly way: Way; readonly gate: Step; readonly by: Step } | null;
+  readonly from: { readonly way: Way; readonly gate: GateStep; readonly by: GateStep } | null;
 }
 
 /** One passing of a step: the states around it, valid only while it is visited. */
@@ -53,7 +54,9 @@ export interface Visitor {
   leave?(leaving: Departure & { readonly to: Stage | Repair }): void;
   end?(ending: Departure): void;
   /** A repair is done, and the unit goes back to a test with parts off that were on when it was there first. */
-  comeBack?(coming: Departure & { readonly block: Repair; readonly to: Step; readonly off: readonly string[] }): void;
+  comeBack?(
+    coming: Departure & { readonly block: Repair; readonly to: GateStep; readonly off: readonly string[] },
+  ): void;
   /** A repair is done, and the unit goes on at a gate; null at the end of its tests, if none has to be done again. */
   resume?(repair: Repair, to: Step | null): void;
 }
@@ -114,7 +117,7 @@ export class Replay {
     });
     for (const point of program.repairs.values()) this.headPoints.add(point);
     program.points.forEach((point, index) => {
-      if (point.kind === 'step' && 'tries' in point.block && point.step.gate !== null) this.headPoints.add(index);
+      if (point.kind === 'step' && 'tries' in point.block && isGate(point.step)) this.headPoints.add(index);
     });
     this.run();
   }
@@ -168,7 +171,7 @@ export class Replay {
     let place = this.gatePoints.get(gate);
     if (place === undefined) {
       const { gates, points, decisions } = this.program;
-      const at = gates.find(({ point }) => (points[point] as { step?: Step }).step === gate)?.point;
+      const at = gates.find(({ step }) => step === gate)?.point;
       const inRepair = points.findIndex(
         (point) => point.kind === 'step' && point.step === gate && 'tries' in point.block,
       );
@@ -226,7 +229,7 @@ export class Replay {
         case 'decide':
           this.sendFailed(point.group, index, state, way, flow);
           for (const test of point.group.tests)
-            this.refine(state, test.gate!.name, gateBits.failed | gateBits.notYet, index);
+            this.refine(state, test.gate.id, gateBits.failed | gateBits.notYet, index);
           break;
         case 'resume':
           return this.resume(point.block, index, state, way, visitor, flow);
@@ -251,8 +254,8 @@ export class Replay {
     visitor?.step?.(visit);
     this.transfer.apply(step, state, index);
     visitor?.after?.(visit, state);
-    if (step.gate === null) return 'on';
-    const cell = this.layout.gates.get(step.gate.name)!;
+    if (!isGate(step)) return 'on';
+    const cell = this.layout.gates.get(step.gate.id)!;
     if (point.group !== null) {
       // With a list of repairs a fail goes on to the stage's last test; without one the unit waits for the lead.
       state.set(cell, step.gate.onFail.length > 0 ? gateBits.passed | gateBits.failed : gateBits.passed, index);
@@ -276,7 +279,7 @@ export class Replay {
     flow: (way: Way, point: number, state: State) => void,
   ) {
     for (const test of group.tests) {
-      const cell = this.layout.gates.get(test.gate!.name)!;
+      const cell = this.layout.gates.get(test.gate.id)!;
       if (!state.may(cell, gateBits.failed)) continue;
       const sent = state.copy();
       sent.set(cell, gateBits.failed, index);
@@ -284,10 +287,10 @@ export class Replay {
     }
   }
 
-  private next(test: Step, way: Way) {
+  private next(test: GateStep, way: Way) {
     const tries = (name: string) => this.repairs.get(name)?.tries ?? null;
     return nextEntries(
-      test.gate!.onFail,
+      test.gate.onFail,
       (name) => (this.oneTry.includes(name) ? 1 : tries(name) === 1 ? 2 : tries(name)),
       (name) => (way.spent & this.bit(name)) !== 0,
     );
@@ -300,7 +303,7 @@ export class Replay {
 
   private sendTo(
     name: string,
-    gate: Step,
+    gate: GateStep,
     state: State,
     way: Way,
     flow: (way: Way, point: number, state: State) => void,
@@ -374,9 +377,7 @@ export class Replay {
     // Tests that wait for each other are all run: it leaves from the last of them.
     const { gate, by } = way.from;
     if (by !== gate) return by;
-    const at = this.program.gates.find(
-      ({ point }) => (this.program.points[point] as { step?: Step }).step === gate,
-    )?.point;
+    const at = this.program.gates.find(({ step }) => step === gate)?.point;
     const judged = at === undefined ? undefined : this.program.decisions.get(at);
     return judged === undefined || judged === at ? gate : this.lastStepBefore(judged);
   }
@@ -419,24 +420,23 @@ export class Replay {
       visitor?.resume?.(repair, sender);
       return flow(way.from!.way, inRepair, state);
     }
-    const senderPoint = this.program.gates.find(
-      ({ point }) => (this.program.points[point] as { step?: Step }).step === sender,
-    )?.point;
+    const senderPoint = this.program.gates.find(({ step }) => step === sender)?.point;
     const upTo =
       senderPoint === undefined
         ? Number.POSITIVE_INFINITY
         : Math.max(senderPoint, this.program.decisions.get(senderPoint) ?? senderPoint);
     const going = state;
-    for (const { point, name } of this.program.gates) {
+    for (const { point, step } of this.program.gates) {
       if (point > upTo) break;
-      const cell = this.layout.gates.get(name)!;
+      const { gate } = step;
+      const cell = this.layout.gates.get(gate.id)!;
       if (going.may(cell, gateBits.notYet | gateBits.stale | gateBits.failed)) {
         const back = going.copy();
-        this.refine(back, name, gateBits.passed, index);
+        this.refine(back, gate.id, gateBits.passed, index);
         this.goTo(point, repair, back, index, way, visitor, flow);
         if (!going.may(cell, gateBits.passed)) return;
       }
-      this.refine(going, name, gateBits.notYet | gateBits.stale | gateBits.failed, index);
+      this.refine(going, gate.id, gateBits.notYet | gateBits.stale | gateBits.failed, index);
     }
     if (senderPoint !== undefined)
       this.goTo(this.program.decisions.get(senderPoint) ?? senderPoint, repair, going, index, way, visitor, flow);
@@ -475,7 +475,7 @@ export class Replay {
     const stood = this.heads.get(0)?.get(point);
     if (target.kind !== 'step' || stood === undefined) return;
     const { step } = target;
-    if (!['test', 'across', 'set'].includes(step.verb)) return;
+    if (!isTest(step) && step.verb !== 'set') return;
     const off = this.leftOff(state, stood, step.verb === 'set');
     if (off.length === 0) return;
     visitor?.comeBack?.({ last: repair.steps.at(-1) ?? null, block: repair, to: step, off, state, way, at: index });

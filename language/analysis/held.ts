@@ -1,8 +1,9 @@
 import type { Family } from '../model/family.ts';
 import type { Result, Unit } from '../model/job.ts';
-import type { LimitUse, Procedure, Step } from '../model/procedure.ts';
+import type { LimitUse, Procedure, Step, StepOf } from '../model/procedure.ts';
 import type { DecisionRule, StandingTolerance } from '../model/shop.ts';
 import { specFor } from '../model/spec-for.ts';
+import { isTestOf } from '../model/steps.ts';
 import type { Limit } from '../quantities/types.ts';
 import { judgedLimit, withStanding } from './limits.ts';
 import { limitOfReading } from './readings.ts';
@@ -50,7 +51,7 @@ export interface Held {
 export interface Asked {
   readonly name: string;
   /** The step that reads it; null: none does. */
-  readonly step: Step | null;
+  readonly step: StepOf<'test'> | null;
   readonly limits: readonly Held[];
   /** Somebody has to say pass: a figure alone does not tell. */
   readonly verdict: boolean;
@@ -64,8 +65,10 @@ export function proofsOf({ provenBy, provenAcrossSet }: Family): string[] {
 }
 
 /** Tests of the procedure that a unit of this part number runs, in their order. */
-export function testsFor({ stages }: Procedure, number: string | null): Step[] {
-  return stages.flatMap(({ steps }) => steps).filter((step) => step.verb === 'test' && isFor(step, number));
+export function testsFor({ stages }: Procedure, number: string | null): StepOf<'test'>[] {
+  return stages
+    .flatMap(({ steps }) => steps.filter((step) => step.verb === 'test'))
+    .filter((step) => isFor(step, number));
 }
 
 /** A step for certain part numbers is not for one that is unknown. */
@@ -75,15 +78,15 @@ export function isFor({ only }: Step, number: string | null): boolean {
 
 /** What is asked of a unit under a name: by its last test of that name, else by the spec. */
 export function askedOf(procedure: Procedure, name: string, unit: Unit): Asked {
-  const everywhere = procedure.stages.flatMap(({ steps }) => steps).filter(({ gate }) => gate?.name === name);
-  const step = testsFor(procedure, unit.number).findLast(({ gate }) => gate?.name === name) ?? null;
+  const everywhere = procedure.stages.flatMap(({ steps }) => steps).filter((one) => isTestOf(one, name));
+  const step = testsFor(procedure, unit.number).findLast(({ gate }) => gate.test === name) ?? null;
   const spec = procedure.specs.find((one) => one.name === name);
   const use: LimitUse | null =
-    step?.test?.within ?? (spec === undefined ? null : { form: 'spec', spec: spec.name, source: spec.source });
+    step?.limit ?? (spec === undefined ? null : { form: 'spec', spec: spec.name, source: spec.source });
   const value = use?.form === 'spec' ? specFor(procedure, use.spec, unit.number) : null;
   const limits = [
     ...(use === null || value?.notRequired === true ? [] : heldOf(procedure, use, unit, step)),
-    ...(step?.test?.inTime == null ? [] : [heldTo(procedure, step.test.inTime, step.sourceText)]),
+    ...(step?.test.inTime == null ? [] : [heldTo(procedure, step.test.inTime, step.sourceText)]),
   ];
   const worded = step !== null && (step.accept !== null || step.reject !== null);
   return {
@@ -103,19 +106,19 @@ export function stepsFor({ stages, repairs }: Procedure, number: string | null):
 }
 
 /** The steps that choose a part out of a drawer. */
-export function choosing({ stages, repairs }: Procedure, part: string): Step[] {
+export function choosing({ stages, repairs }: Procedure, part: string): StepOf<'choose'>[] {
   return [...stages, ...repairs]
-    .flatMap(({ steps }) => steps)
-    .filter(({ choose, objects }) => choose !== null && objects.some(({ name }) => name === part));
+    .flatMap(({ steps }) => steps.filter((step) => step.verb === 'choose'))
+    .filter(({ objects }) => objects.some(({ name }) => name === part));
 }
 
 /** The steps that tighten a joint. */
-export function torqueSteps(procedure: Procedure, unit: Unit, part: string): Step[] {
+export function torqueSteps(procedure: Procedure, unit: Unit, part: string): StepOf<'torque' | 'lock'>[] {
   return stepsFor(procedure, unit.number).filter((step) => tightens(step, part));
 }
 
-export function tightens({ verb, objects }: Step, part: string): boolean {
-  return (verb === 'torque' || verb === 'lock') && objects.some(({ name }) => name === part);
+export function tightens(step: Step, part: string): step is StepOf<'torque' | 'lock'> {
+  return (step.verb === 'torque' || step.verb === 'lock') && step.objects.some(({ name }) => name === part);
 }
 
 /** What a torque is held to. Through an adapter the wrench does not show the torque: then it is not judged. */
@@ -151,7 +154,7 @@ function heldTo(procedure: Procedure, written: Limit, source: string | null): He
 
 /** The limit in service of a reading as found; null: nobody gives one. */
 export function heldInService(procedure: Procedure, name: string, unit: Unit): Held | null {
-  const test = askedOf(procedure, name, unit).step?.test?.within;
+  const test = askedOf(procedure, name, unit).step?.limit;
   const value =
     specFor(procedure, name, unit.number) ??
     (test?.form === 'spec' ? specFor(procedure, test.spec, unit.number) : null);

@@ -1,6 +1,6 @@
-import type { Procedure, Step } from '../model/procedure.ts';
+import type { Procedure, Step, StepOf } from '../model/procedure.ts';
 import { kindOfLimit } from '../quantities/index.ts';
-import type { Kind, Limit } from '../quantities/types.ts';
+import type { Limit } from '../quantities/types.ts';
 
 /**
  * Whether a step puts the unit under pressure: it reads or holds a pressure, works the tester's lever, or says how
@@ -8,25 +8,25 @@ import type { Kind, Limit } from '../quantities/types.ts';
  */
 export function isHydraulic(step: Step, procedure: Procedure): boolean {
   if (step.verb === 'prime') return true;
-  if (step.test === null || !['test', 'read', 'set'].includes(step.verb)) return false;
-  const { test } = step;
-  if (test.reads !== null) return test.reads === 'pressure';
-  if (test.gauge !== null) return true;
-  const limits: (Limit | null)[] = [test.hold?.amount ?? null, test.from, test.to, test.at, limitOf(step, procedure)];
-  const kinds: (Kind | null)[] = limits.map((limit) => (limit === null ? null : kindOfLimit(limit)));
+  if (step.verb !== 'test' && step.verb !== 'read' && step.verb !== 'set') return false;
+  const test = step.verb === 'test' ? step.test : null;
+  if (test !== null && test.reads !== null) return test.reads === 'pressure';
+  if (step.gauge !== null) return true;
+  const limits = [test?.hold?.amount, test?.from, test?.to, step.at, limitOf(step, procedure)];
+  const kinds = limits.map((limit) => (limit == null ? null : kindOfLimit(limit)));
   return kinds.includes('pressure') || kinds.includes('stroke rate');
 }
 
 /** A test with air or vacuum: under pressure, but with no fluid to prime, and with the other ports shut. */
 export function isPneumatic(step: Step): boolean {
-  return step.airNamed && step.verb !== 'blow-dry';
+  return step.gas !== null && step.verb !== 'blow-dry';
 }
 
 /** The limit that a reading is judged by: the one written, or that of the spec, or of the spec of its name. */
-function limitOf(step: Step, procedure: Procedure): Limit | null {
-  const within = step.test?.within;
-  if (within?.form === 'limit') return within.limit;
-  const name = within?.form === 'spec' ? within.spec : step.reading;
+function limitOf(step: StepOf<'test' | 'read' | 'set'>, procedure: Procedure): Limit | null {
+  const use = step.verb === 'read' ? null : step.limit;
+  if (use?.form === 'limit') return use.limit;
+  const name = use?.form === 'spec' ? use.spec : step.verb === 'test' ? null : step.reading;
   const spec = procedure.specs.find((other) => other.name === name);
   return (
     spec?.rebuilt ??

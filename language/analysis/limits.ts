@@ -1,6 +1,7 @@
 import type { LimitUse, Procedure, Spec, Step } from '../model/procedure.ts';
 import type { DecisionRule, Shop, StandingTolerance } from '../model/shop.ts';
 import type { Source } from '../model/source.ts';
+import { isTestOf, own } from '../model/steps.ts';
 import { kindAdmits, kindOfUnit, quantitiesOf } from '../quantities/index.ts';
 import type { Kind, Limit, NominalLimit } from '../quantities/types.ts';
 
@@ -64,39 +65,36 @@ export function stepLimits(procedure: Procedure): Written[] {
 function limitsOfStep(step: Step, procedure: Procedure): Written[] {
   const made = (limit: Limit | null | undefined, words: string, kinds: readonly Kind[] | null): Written[] =>
     limit == null ? [] : [{ limit, words, source: step.source, step, spec: null, kinds }];
-  const { test } = step;
-  // A limit that a test accepts (`accept at most 2 drops`) counts as well.
-  const use = step.limit ?? test?.within ?? null;
-  const own = use?.form === 'limit' ? use.limit : null;
+  const test = own(step, 'test');
+  const use = own(step, 'limit');
+  const choose = own(step, 'choose');
   return [
     ...made(
-      own,
+      use?.form === 'limit' ? use.limit : null,
       step.verb === 'torque' || step.verb === 'lock' ? 'the torque' : 'the limit',
       step.verb === 'torque' || step.verb === 'lock' ? ['torque'] : test?.reads != null ? [test.reads] : null,
     ),
-    ...made(step.stretch, 'the stretch', ['length']),
+    ...made(own(step, 'stretch'), 'the stretch', ['length']),
     ...made(step.air, 'the air', ['pressure']),
-    ...made(step.bath, 'the bath', ['temperature']),
+    ...made(own(step, 'bath'), 'the bath', ['temperature']),
     ...made(test?.hold?.amount, 'the pressure held', ['pressure']),
     ...made(test?.from, 'the pressure at the start', ['pressure']),
     ...made(test?.to, 'the pressure at the end', ['pressure']),
     ...made(test?.forTime, 'the time', ['time']),
     ...made(test?.inTime, 'the time', ['time']),
     // With the gauge shut nothing is done at a pressure.
-    ...made(test?.at, 'the speed', [
+    ...made(own(step, 'at'), 'the speed', [
       'stroke rate',
       'speed',
-      ...(test?.gauge === 'shut' ? [] : (['pressure'] as const)),
+      ...(own(step, 'gauge') === 'shut' ? [] : (['pressure'] as const)),
       'temperature',
       'angle',
       'cam angle',
     ]),
-    ...(test?.spread == null
-      ? []
-      : made(test.spread, 'the spread', kindsOfTest(procedure, step.gate!.name.replace(/^across /u, '')))),
-    ...(step.choose?.target == null
-      ? []
-      : made(step.choose.target, 'the target', kindsOfTest(procedure, step.choose.test))),
+    ...(step.verb === 'across' ? made(step.spread, 'the spread', kindsOfTest(procedure, step.gate.test)) : []),
+    ...(choose?.target?.form === 'limit'
+      ? made(choose.target.limit, 'the target', kindsOfTest(procedure, choose.test))
+      : []),
   ];
 }
 
@@ -115,10 +113,10 @@ export function limitsOfUse(procedure: Procedure, use: LimitUse): { limit: Limit
 }
 
 /** The kind that the test of a name reads, by its spec or by what it reads; null if none is stated. */
-function kindsOfTest(procedure: Procedure, name: string | null): readonly Kind[] | null {
+function kindsOfTest(procedure: Procedure, name: string): readonly Kind[] | null {
   const steps = [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps);
-  const reads = steps.find((step) => step.gate?.name === name && step.test?.reads != null)?.test?.reads;
-  const kind = reads ?? procedure.specs.find((spec) => spec.name === name)?.kind ?? null;
+  const reads = steps.flatMap((step) => (isTestOf(step, name) ? (step.test.reads ?? []) : []));
+  const kind = reads[0] ?? procedure.specs.find((spec) => spec.name === name)?.kind ?? null;
   return kind === null ? null : [kind];
 }
 

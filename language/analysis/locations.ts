@@ -1,4 +1,5 @@
 import type { Procedure, Step } from '../model/procedure.ts';
+import { isGate, readingOf } from '../model/steps.ts';
 
 /*
  * A cell holds the set of values that are possible, as bits. Merging two ways is union. The words are what
@@ -70,7 +71,7 @@ export class Layout {
   readonly readings = new Map<string, number>();
   /** Parts that must be felt to move: whether they have been since they were last shut in or tightened. */
   readonly moved = new Map<string, number>();
-  /** By the gate's name. */
+  /** By the gate's id. */
   readonly gates = new Map<string, number>();
   readonly unit;
   /** Names of stations by bit; bit 0 of a part's place of stay means: with the unit. */
@@ -101,8 +102,8 @@ export class Layout {
       this.adjusters.set(one.part, this.cell('adjuster', `adjuster ${one.part}`, 'setting'));
     for (const one of family.ports) this.ports.set(one.name, this.cell('port', `port ${one.name}`, 'is'));
     for (const step of allSteps(procedure)) {
-      if (step.gate !== null && !this.gates.has(step.gate.name))
-        this.gates.set(step.gate.name, this.cell('gate', `gate ${step.gate.name}`, 'is'));
+      if (isGate(step) && !this.gates.has(step.gate.id))
+        this.gates.set(step.gate.id, this.cell('gate', `gate ${step.gate.id}`, 'is'));
     }
     for (const name of readingsOf(procedure)) this.readings.set(name, this.cell('reading', `reading ${name}`, 'is'));
     for (const part of family.parts)
@@ -139,12 +140,6 @@ export class Layout {
 /** Names of all readings that are taken in a procedure. */
 function readingsOf(procedure: Procedure): Set<string> {
   return new Set(allSteps(procedure).flatMap((step) => readingOf(step) ?? []));
-}
-
-/** The reading that a step takes: of a test by its name, of `read` and `set` what they name. */
-export function readingOf(step: Step): string | null {
-  if (step.verb === 'test') return step.gate!.name;
-  return step.reading;
 }
 
 /** Steps of stages, then of repairs. */

@@ -1,4 +1,5 @@
-import type { Procedure, Step } from '../model/procedure.ts';
+import type { Procedure } from '../model/procedure.ts';
+import type { GateStep } from '../model/steps.ts';
 import type { Way } from './flow-analysis.ts';
 
 const and = new Intl.ListFormat('en-GB', { type: 'conjunction' });
@@ -47,7 +48,7 @@ export function wayWords(procedure: Procedure, way: Way): string {
   const failed =
     gate.verb === 'check' || gate.verb === 'measure'
       ? `the ${gate.verb} at ${gate.number}`
-      : `${gate.gate!.name} (${gate.number})`;
+      : `${gate.gate.id} (${gate.number})`;
   const repair = way.repair.inline ? `${way.repair.steps[0]!.verb} (R${number})` : `${way.repair.name} (R${number})`;
   const before = way.from.way.repair === null ? 'after ' : `${wayWords(procedure, way.from.way)}, then `;
   return `${before}${failed} fails and ${repair} is done`;
@@ -64,16 +65,16 @@ export function stationWords(procedure: Procedure, name: string | null): string 
 }
 
 /** A gate in the middle of a sentence: `opening`, `the check at 5.3`, `opening across the set`. */
-export function gateWords({ gate, verb, number, reading }: Step): string {
-  switch (verb) {
+export function gateWords({ gate, number }: GateStep): string {
+  switch (gate.kind) {
     case 'check':
     case 'measure':
-      return `the ${verb} at ${number}`;
+      return `the ${gate.kind} at ${number}`;
     case 'across':
-      return `${gate!.name.replace(/^across /u, '')} across the set`;
+      return `${gate.test} across the set`;
     case 'set':
-      return `the setting of ${reading}`;
-    default:
-      return gate!.name;
+      return `the setting of ${gate.test}`;
+    case 'test':
+      return gate.test;
   }
 }

@@ -1,11 +1,12 @@
 import type { LimitUse, Procedure, Step } from '../model/procedure.ts';
+import { isTestOf } from '../model/steps.ts';
 import { asDifference, kindOfUnit, window } from '../quantities/index.ts';
 import type { Difference, Kind } from '../quantities/types.ts';
 
 /** What a test is held to: its own limit, or the spec of its name. */
 export function limitOfReading({ stages, specs }: Procedure, name: string): LimitUse | null {
-  const tests = stages.flatMap(({ steps }) => steps.filter((step) => step.verb === 'test' && step.gate?.name === name));
-  const within = tests.map((step) => step.test?.within ?? null).find((use) => use !== null);
+  const tests = stages.flatMap(({ steps }) => steps.filter((step) => isTestOf(step, name)));
+  const within = tests.map(({ limit }) => limit).find((use) => use !== null);
   const spec = specs.find((one) => one.name === name);
   return within ?? (spec === undefined ? null : { form: 'spec', spec: spec.name, source: spec.source });
 }
@@ -29,16 +30,11 @@ export interface Across {
 export function acrossSet(procedure: Procedure, test: string, kind: Kind, number: string | null = null): Across | null {
   const isSame = sameReading(procedure, test);
   for (const step of procedure.stages.flatMap(({ steps }) => steps)) {
-    if (step.verb !== 'across' || step.test?.spread == null) continue;
+    if (step.verb !== 'across' || step.spread === null) continue;
     if (number !== null && step.only !== null && !step.only.includes(number)) continue;
-    const width = window(step.test.spread).high;
+    const width = window(step.spread).high;
     if (width === null || kindOfUnit(width.unit) !== kind) continue;
-    if (isSame(comparedBy(step))) return { step, width: asDifference(width) };
+    if (isSame(step.gate.test)) return { step, width: asDifference(width) };
   }
   return null;
-}
-
-/** The name of what a step compares across the set. */
-function comparedBy({ gate }: Step): string {
-  return gate!.name.replace(/^across /u, '');
 }

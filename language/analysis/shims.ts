@@ -2,7 +2,7 @@ import Fraction from 'fraction.js';
 import { shimRate, stackedSizes } from '../engineering/shim-stock.ts';
 import type { Family, Part } from '../model/family.ts';
 import type { Unit } from '../model/job.ts';
-import type { LimitUse, Procedure, Step } from '../model/procedure.ts';
+import type { Choice, LimitUse, Procedure, Step, StepOf } from '../model/procedure.ts';
 import type { Stock } from '../model/shop.ts';
 import { specFor } from '../model/spec-for.ts';
 import { exactText } from '../quantities/decimal.ts';
@@ -25,7 +25,8 @@ import { aimOf } from './tools.ts';
 
 /** A part, or a stack of several, chosen from the drawer to bring a reading into its limit. */
 export interface ShimChoice {
-  readonly step: Step;
+  readonly step: StepOf<'choose'>;
+  readonly choose: Choice;
   /** The parts that are chosen together and stacked: of copies by position, the first ones. */
   readonly parts: readonly Part[];
   readonly stocks: readonly Stock[];
@@ -69,44 +70,57 @@ export function shimChoices(procedure: Procedure): readonly ShimChoice[] {
 }
 
 function choicesOf(procedure: Procedure): ShimChoice[] {
-  const { family, shop } = procedure;
-  return [...procedure.stages, ...procedure.repairs].flatMap(({ steps }) =>
+  return drawersOf(procedure).flatMap(({ step, parts, stocks }) => {
+    const { choose, neverAbove } = step;
+    if (choose === null) return [];
+    const most = thicknessLimit(procedure.family, parts, neverAbove);
+    const end = most === null ? null : amount(most);
+    const sizes = stackedSizes(stocks);
+    return [
+      {
+        step,
+        choose,
+        parts,
+        stocks,
+        most,
+        sizes: sizes?.filter((size) => end === null || size.compare(end) <= 0) ?? null,
+        test: choose.test,
+        cases: casesOf(procedure, step, choose),
+      },
+    ];
+  });
+}
+
+/** Every step that chooses parts out of stocks of the shop, by a reading or as its own words say. */
+export function drawersOf({
+  stages,
+  repairs,
+  family,
+  shop,
+}: Procedure): Pick<ShimChoice, 'step' | 'parts' | 'stocks'>[] {
+  return [...stages, ...repairs].flatMap(({ steps }) =>
     steps.flatMap((step) => {
-      if (step.choose === null) return [];
+      if (step.verb !== 'choose') return [];
       const all = step.objects.flatMap(({ name }) => family.parts.find((part) => part.name === name) ?? []);
       const parts = all.filter(({ position }) => position === all[0]!.position);
       const stocks = parts.flatMap((part) => shop.stocks.find(({ name }) => name === part.chosenFrom) ?? []);
-      if (stocks.length === 0 || stocks.length < parts.length) return [];
-      const most = thicknessLimit(family, parts, step.choose.neverAbove);
-      const end = most === null ? null : amount(most);
-      const sizes = stackedSizes(stocks);
-      return [
-        {
-          step,
-          parts,
-          stocks,
-          most,
-          sizes: sizes?.filter((size) => end === null || size.compare(end) <= 0) ?? null,
-          test: step.choose.test,
-          cases: casesOf(procedure, step),
-        },
-      ];
+      return stocks.length === 0 || stocks.length < parts.length ? [] : [{ step, parts, stocks }];
     }),
   );
 }
 
-function casesOf(procedure: Procedure, step: Step): ChoiceCase[] {
-  const { test, target, targetSpec, rate } = step.choose!;
+function casesOf(procedure: Procedure, step: StepOf<'choose'>, { test, target: aimed }: Choice): ChoiceCase[] {
+  const { rate } = step;
   const use = limitOfReading(procedure, test);
   const limits = (of: LimitUse | null, which: Which = 'rebuilt') =>
     of === null ? [] : judgedLimits(procedure, step, of, [which]);
   const [rebuilt, inService] = [limits(use), use?.form === 'spec' ? limits(use, 'inService') : []];
-  const targets = targetSpec === null ? [] : limits(specUse(targetSpec, step));
+  const targets = aimed?.form === 'spec' ? limits(aimed) : [];
   const rates = rate === null ? [] : limits(specUse(rate, step));
   const numbers = new Set([...rebuilt, ...inService, ...targets, ...rates].map(({ number }) => number));
   return [...numbers].map((number) => {
     const limit = of(rebuilt, number);
-    const aim = target ?? of(targets, number);
+    const aim = aimed?.form === 'limit' ? aimed.limit : of(targets, number);
     const kind = limit === null ? null : kindOfLimit(limit);
     return {
       number,
@@ -213,13 +227,9 @@ function thicknessLimit(family: Family, shims: readonly Part[], neverAbove: Quan
  * What a new spring loses of a reading, by the spec that is aimed at or else by that of the reading. Null: nothing, or
  * none is given.
  */
-export function settlingOf(
-  procedure: Procedure,
-  { test, targetSpec }: { readonly test: string; readonly targetSpec: string | null },
-  number: string | null,
-): Difference | null {
+export function settlingOf(procedure: Procedure, { test, target }: Choice, number: string | null): Difference | null {
   const use = limitOfReading(procedure, test);
-  const specs = [targetSpec, use?.form === 'spec' ? use.spec : null];
+  const specs = [target, use].map((one) => (one?.form === 'spec' ? one.spec : null));
   const [settling] = specs.flatMap((name) => (name === null ? [] : (specFor(procedure, name, number)?.settling ?? [])));
   return settling === undefined || Number(settling.number) === 0 ? null : settling;
 }
@@ -248,7 +258,7 @@ export function settlingIn(
   procedure: Procedure,
   { number, results }: Unit,
   springs: readonly Part[],
-  of: { readonly test: string; readonly targetSpec: string | null },
+  of: Choice,
 ): Difference | null {
   const renewed = renewedIn(results);
   return springs.some(({ name }) => renewed.has(name)) ? settlingOf(procedure, of, number) : null;

@@ -1,4 +1,5 @@
 import type { Procedure, Repair, Stage, Step } from '../model/procedure.ts';
+import { failEntries } from '../model/steps.ts';
 import type { Program } from './control-flow-graph.ts';
 
 /** One step of a stage, and its point. */
@@ -32,7 +33,7 @@ export function stationsOf(procedure: Procedure): ReadonlyMap<Stage | Repair, Re
   for (const repair of procedure.repairs)
     stations.set(repair, new Set(repair.station === null ? [] : [repair.station]));
   const sendFrom = (block: Stage | Repair) => {
-    for (const entry of block.steps.flatMap((step) => step.gate?.onFail ?? [])) {
+    for (const entry of block.steps.flatMap((step) => failEntries(step))) {
       const repair = repairs.get(entry.repair);
       if (repair === undefined || repair.station !== null) continue;
       const there = stations.get(repair)!;

@@ -1,4 +1,5 @@
-import type { Procedure, Step } from '../model/procedure.ts';
+import type { Procedure, Step, StepOf, TestFigures } from '../model/procedure.ts';
+import { own } from '../model/steps.ts';
 import { kindOfLimit, window } from '../quantities/index.ts';
 import type { Kind, Limit } from '../quantities/types.ts';
 import { type Judged, judgedLimits, type Which } from './limits.ts';
@@ -53,23 +54,25 @@ export function conditionWork(procedure: Procedure): ConditionWork[] {
 }
 
 function conditions(procedure: Procedure, step: Step): Pick<ConditionWork, 'words' | 'limits'>[] {
-  const { test, bath, air } = step;
+  const at = own(step, 'at');
+  const neverAbove = own(step, 'test')?.neverAbove;
   const of = (words: string, limit: Limit | null | undefined) =>
     limit == null ? [] : [{ words, limits: written(limit) }];
-  const read = ['test', 'read', 'set'].includes(step.verb)
-    ? reading(procedure, step)
-    : step.verb === 'measure' || step.verb === 'check'
-      ? held('read', limitsOf(procedure, step))
-      : [];
+  const read =
+    step.verb === 'test' || step.verb === 'read' || step.verb === 'set'
+      ? reading(procedure, step)
+      : step.verb === 'measure' || step.verb === 'check'
+        ? held('read', limitsOf(procedure, step))
+        : [];
   return [
     ...read.flatMap(({ kind, limits }) =>
       kind === null || byTool.has(kind) ? [] : [{ words: `The ${kind} to be read is`, limits }],
     ),
     // With the gauge shut no pressure is seen, and none hurts the gauge.
-    ...(test?.gauge === 'shut' && test.at !== null && isPressure(test.at) ? [] : of('This step is done at', test?.at)),
-    ...of('This step allows', test?.neverAbove == null ? null : { form: 'at most', most: test.neverAbove }),
-    ...(byAir.has(step.verb) ? of('The air is', air) : []),
-    ...of('The bath is at', bath),
+    ...(own(step, 'gauge') === 'shut' && at != null && isPressure(at) ? [] : of('This step is done at', at)),
+    ...of('This step allows', neverAbove == null ? null : { form: 'at most', most: neverAbove }),
+    ...(byAir.has(step.verb) ? of('The air is', step.air) : []),
+    ...of('The bath is at', own(step, 'bath')),
   ];
 }
 
@@ -84,7 +87,7 @@ function workOf(procedure: Procedure, step: Step): Work[] {
     case 'lock':
       return [
         ...held('set', limitsOf(procedure, step)).filter(({ kind }) => kind === 'torque'),
-        ...(step.stretch === null ? [] : held('difference', written(step.stretch))),
+        ...(step.verb === 'lock' || step.stretch === null ? [] : held('difference', written(step.stretch))),
       ];
     case 'check':
       return held('read', limitsOf(procedure, step));
@@ -92,8 +95,9 @@ function workOf(procedure: Procedure, step: Step): Work[] {
       return step.limit === null ? [sizeOf(procedure, step)] : held('read', limitsOf(procedure, step));
     case 'read':
     case 'set':
+      return reading(procedure, step);
     case 'test':
-      return [...reading(procedure, step), ...pressures(step)];
+      return [...reading(procedure, step), ...pressures(step.test)];
     default:
       return [];
   }
@@ -111,8 +115,8 @@ function written(limit: Limit): Judged[] {
 }
 
 function limitsOf(procedure: Procedure, step: Step, which?: readonly Which[]): Judged[] {
-  const use = step.limit ?? step.test?.within ?? null;
-  return use === null ? [] : judgedLimits(procedure, step, use, which);
+  const use = own(step, 'limit');
+  return use == null ? [] : judgedLimits(procedure, step, use, which);
 }
 
 /** A part that is measured with no limit: a shim within the range of its stock; for others nothing is known. */
@@ -144,7 +148,7 @@ function ends(limits: readonly Judged[]): Judged[] {
 }
 
 /** What a test, a setting or a reading states about its value. */
-function reading(procedure: Procedure, step: Step): Work[] {
+function reading(procedure: Procedure, step: StepOf<'test' | 'read' | 'set'>): Work[] {
   const { specs, shop } = procedure;
   // A master's value is not declared.
   if (step.verb === 'read' && shop.masters.some(({ name }) => name === step.reading)) return [];
@@ -155,18 +159,20 @@ function reading(procedure: Procedure, step: Step): Work[] {
       ? own
       : judgedLimits(procedure, step, { form: 'spec', spec: spec.name, source: step.source }, which);
   };
-  const served = step.asFound ? limits(['inService']) : [];
+  const asFound = step.verb === 'read' && step.asFound;
+  const served = asFound ? limits(['inService']) : [];
   // With no limit in service, a reading as found is held to none: the tool must only reach it.
-  const judged = served.length > 0 ? served : step.asFound ? ends(limits(['rebuilt'])) : limits(['rebuilt', 'whenNew']);
-  const kind = step.test?.reads ?? (judged[0] === undefined ? (spec?.kind ?? null) : kindOfLimit(judged[0].limit));
+  const judged = served.length > 0 ? served : asFound ? ends(limits(['rebuilt'])) : limits(['rebuilt', 'whenNew']);
+  const reads = step.verb === 'test' ? step.test.reads : null;
+  const kind = reads ?? (judged[0] === undefined ? (spec?.kind ?? null) : kindOfLimit(judged[0].limit));
   return kind === null
     ? []
     : [{ does: 'read', kind, limits: judged.filter(({ limit }) => kindOfLimit(limit) === kind) }];
 }
 
 /** The pressures that a test holds or starts from. A pressure held below or above a reading is not known beforehand. */
-function pressures({ test }: Step): Work[] {
-  if (test === null || (test.hold === null && test.from === null)) return [];
+function pressures(test: TestFigures): Work[] {
+  if (test.hold === null && test.from === null) return [];
   const known = [test.hold?.relation === 'at' ? test.hold.amount : null, test.from, test.to];
   const limits = known.flatMap((limit) => (limit !== null && isPressure(limit) ? written(limit) : []));
   return [{ does: 'read', kind: 'pressure', limits }];
@@ -174,9 +180,4 @@ function pressures({ test }: Step): Work[] {
 
 function isPressure(limit: Limit): boolean {
   return kindOfLimit(limit) === 'pressure';
-}
-
-/** Conditions of a test in the author's own words, which may name a tool; `with air` names none. */
-export function conditionsInWords({ test }: Step): readonly string[] {
-  return (test?.conditions ?? []).filter((words) => words !== 'air' && words !== 'vacuum');
 }

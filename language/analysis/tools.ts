@@ -5,6 +5,7 @@ import type { Fix } from '../model/diagnostic.ts';
 import type { Procedure, Step, ToolUse } from '../model/procedure.ts';
 import type { Asset, Shop } from '../model/shop.ts';
 import type { Source } from '../model/source.ts';
+import { readingOf } from '../model/steps.ts';
 import { decimalsOf, decimalValue, exactText, tenTo, written } from '../quantities/decimal.ts';
 import {
   asDifference,
@@ -263,7 +264,7 @@ export function gaugeOfReading(procedure: Procedure, test: string, limit: Limit)
   known.set(procedure, all);
   for (const work of all) {
     const { step } = work;
-    if (work.does !== 'read' || work.kind !== kind || (step.gate?.name !== test && step.reading !== test)) continue;
+    if (work.does !== 'read' || work.kind !== kind || readingOf(step) !== test) continue;
     const [tool] = toolsFor(procedure, work, { limit, number: null, acceptance: 'simple' });
     if (tool !== undefined) return tool;
   }

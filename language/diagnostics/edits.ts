@@ -40,9 +40,9 @@ export function fitted(text: string, edit: Edit): Edit {
 }
 
 /** Asks how often a repair may be tried, whatever is written now. Null if its text cannot be put back together. */
-export function counted({ repair, tries, furthestOut, source }: FailEntry): Edit | null {
+export function counted({ repair, as, tries, furthestOut, source }: FailEntry): Edit | null {
   const count = ` (${blank} times)`;
   if (tries === null && !furthestOut) return behind(source, count);
   // An inline repair (`renew needle in oil`) may say more than its name.
-  return /\s/u.test(repair) ? null : { source, text: `${repair}${count}${furthestOut ? ' of the furthest out' : ''}` };
+  return as !== 'repair' ? null : { source, text: `${repair}${count}${furthestOut ? ' of the furthest out' : ''}` };
 }

@@ -43,7 +43,7 @@ function faceTitle(family: Family, words: Words, id: string): string {
 
 /** Title of a part without `, cylinder 3`. */
 export function baseTitle(part: Part): string {
-  return part.position === null ? titleOf(part) : part.title.replace(/, cylinder \d+$/u, '');
+  return part.position === null ? titleOf(part) : titleOf({ name: part.base, title: part.baseTitle });
 }
 
 /** `on its two dowels`, from the words of `located by "two dowels"`. */

@@ -1,5 +1,5 @@
 import type { Words } from '../i18n/index.ts';
-import type { ToolUse } from '../model/procedure.ts';
+import type { Step, ToolUse } from '../model/procedure.ts';
 import type { Asset, AssetKind } from '../model/shop.ts';
 import { limitText } from '../quantities/index.ts';
 import type { Told } from './names.ts';
@@ -24,6 +24,12 @@ export function toolWords({ procedure, words }: Told, tool: ToolUse): string {
     case 'words':
       return tool.text;
   }
+}
+
+/** What a reading is taken with: air or vacuum, and the author's own words. */
+export function conditionsOf({ facts: { gases } }: Words, step: Step): string[] {
+  if (!('conditions' in step)) return [];
+  return [...(step.gas === null ? [] : [gases[step.gas]]), ...step.conditions];
 }
 
 /** What a tool is called: by the shop, else by its kind. */

@@ -199,6 +199,7 @@ export const de: Catalogue = {
     comparedOf: '{units} von {number}',
     notCompared: 'nicht verglichen: {units} von {number}',
     conditions: 'Bedingung',
+    gases: { air: 'Druckluft', vacuum: 'Vakuum' },
     accept: 'Annehmen',
     reject: 'Zurückweisen',
     rate: 'Druckänderung',

@@ -200,6 +200,7 @@ export const en = {
     comparedOf: '{units} of {number}',
     notCompared: 'not compared: {units} of {number}',
     conditions: 'With',
+    gases: { air: 'air', vacuum: 'vacuum' },
     accept: 'Accept',
     reject: 'Reject',
     rate: 'Setting rate',

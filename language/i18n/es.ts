@@ -198,6 +198,7 @@ export const es: Catalogue = {
     comparedOf: '{units} de {number}',
     notCompared: 'no se compara: {units} de {number}',
     conditions: 'Condición',
+    gases: { air: 'aire', vacuum: 'vacío' },
     accept: 'Aceptar',
     reject: 'Rechazar',
     rate: 'Tasa de ajuste',

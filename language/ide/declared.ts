@@ -14,17 +14,10 @@ export function allDeclared(result: CheckResult): Declared[] {
   const all: Declared[] = [];
   for (const [uri, symbols] of result.symbols) {
     const walk = (symbol: DeclaredSymbol, within: DeclaredSymbol) => {
-      for (const named of usableNames(symbol)) all.push({ uri, symbol: named, within });
+      for (const named of symbol.declares) all.push({ uri, symbol: { ...symbol, ...named }, within });
       for (const child of symbol.children) walk(child, within);
     };
     for (const symbol of symbols) walk(symbol, symbol);
   }
   return all;
-}
-
-/** A `port` line may declare several; a test has the name of what it reads, in a step. */
-function usableNames(symbol: DeclaredSymbol): DeclaredSymbol[] {
-  if (symbol.kind === 'port') return symbol.name.split(',').map((name) => ({ ...symbol, name: name.trim() }));
-  const test = symbol.kind === 'step' ? /^test ([^\s,]+)/u.exec(symbol.name)?.[1] : undefined;
-  return test === undefined ? [symbol] : [symbol, { ...symbol, name: test, kind: 'test' }];
 }

@@ -45,6 +45,8 @@ export interface Part extends Named {
   /** Of `for each cylinder 1..6`: this copy's position, and the name that all copies share. */
   readonly position: number | null;
   readonly base: string;
+  /** The author's own words, which all copies share; `title` adds which copy it is. */
+  readonly baseTitle: string;
   /** Of a spring: over this much shim its coils bind (`binds over 1.90 mm`). */
   readonly bindsOver: Quantity | null;
   readonly dangers: readonly DangerFact[];
@@ -64,6 +66,8 @@ export interface Face extends Named {
 
 export interface Port extends Named {
   readonly part: string;
+  /** The name that the ports of all copies of its part share. */
+  readonly base: string;
   /** The part that covers it when in place. */
   readonly under: string | null;
   readonly openInTransit: boolean;

@@ -22,7 +22,7 @@ export interface Unit {
   readonly numberText: string;
   readonly serial: string | null;
   /** `serial none "ground off"`: why it has none; null: not said. */
-  readonly noSerial?: string | null;
+  readonly noSerial: string | null;
   readonly onHold: string | null;
   readonly note: string | null;
   /** What was found, fitted, read and done, in the order in which it is written. */
@@ -54,7 +54,7 @@ export interface ReadingResult extends At {
   /** The tool that showed the figure. */
   readonly tool: string | null;
   /** A gauge that was watched while a time was taken (`back-leak 9 s on PG-400`): it shows no seconds. */
-  readonly watched?: string;
+  readonly watched: string | null;
   readonly text: string | null;
 }
 
@@ -63,10 +63,10 @@ export interface VerdictResult extends At {
   readonly form: 'verdict';
   readonly name: string;
   /** `as found seat-leak fail`: it passes nothing. */
-  readonly asFound?: boolean;
+  readonly asFound: boolean;
   readonly passed: boolean;
   /** The gauge that it was watched on (`seat-leak pass on PG-400`). */
-  readonly watched?: string;
+  readonly watched: string | null;
   readonly text: string | null;
 }
 
@@ -77,7 +77,7 @@ export interface ShimResult extends At {
   readonly fitted: boolean;
   readonly size: Quantity;
   /** What it was measured with (`shim out 1.30 mm with MIC-1`). */
-  readonly tool?: string;
+  readonly tool: string | null;
 }
 
 /** `torque nut 60 N·m with TW-80`. */

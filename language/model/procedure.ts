@@ -52,14 +52,14 @@ export interface SpecValue {
   /** With new parts (`new spring 258 bar +8 -0`). */
   readonly whenNew: Limit | null;
   /** The part that is new then (`new spring`); null: not said. */
-  readonly whenNewPart?: string | null | undefined;
+  readonly whenNewPart: string | null | undefined;
   /** `settling 4 bar`: what a new spring will lose of it; the unit is set so much higher. Null: not said. */
   readonly settling: Difference | null;
   /** A value is written that has no meaning: that is reported at its place, and the value does not count as missing. */
-  readonly unread?: boolean;
+  readonly isUnread: boolean;
   readonly notRequired: boolean;
   /** `acceptance guarded` of this limit; null: as the shop. */
-  readonly acceptance?: DecisionRule | null;
+  readonly acceptance: DecisionRule | null;
   readonly sourceText: string | null;
 }
 
@@ -139,17 +139,17 @@ export interface FailEntry {
   readonly repair: string;
   /** Tries as written, Infinity for `without limit`; null: none written. */
   readonly tries: number | null;
-  /** What a verdict of a check asks for (`lap if`): it is no try before the others, but another outcome. */
-  readonly verdict?: boolean;
+  /** `repair`: the name of a repair. `at once`: what is done is written here. `verdict`: a check asks for it (`lap if`), not as a try before the others but as another outcome. */
+  readonly as: 'repair' | 'at once' | 'verdict';
   /** `of the furthest out`: across the set, the unit furthest from the middle. */
   readonly furthestOut: boolean;
   readonly source: Source;
 }
 
-/** What a unit must pass: a `test`, a `check`, an `across`, a `set`. */
-export interface Gate {
-  /** Its name: `opening`; for a check the key of its step. */
-  readonly name: string;
+/** What a unit must pass, and what happens where it does not. */
+interface GateBase {
+  /** Its identity among the gates of the procedure: tests of one name are one gate, every check is one of its own. */
+  readonly id: string;
   readonly onFail: readonly FailEntry[];
   /** `on fail` is written, even if empty. */
   readonly failWritten: boolean;
@@ -158,18 +158,32 @@ export interface Gate {
   readonly provesThrough: readonly string[] | null;
 }
 
-/** Extra figures of a test, each as written. */
+/** A reading of the unit is judged: by a `test`, across the set, or while it is set. */
+export interface TestGate extends GateBase {
+  readonly kind: 'test' | 'across' | 'set';
+  /** Name of the test, or of the reading that is compared or set. */
+  readonly test: string;
+}
+
+/** Parts in the hand are judged. */
+export interface PartGate extends GateBase {
+  readonly kind: 'check' | 'measure';
+}
+
+export type Gate = TestGate | PartGate;
+
+/** `hold 20 bar below reading`, `hold 230 bar`. */
+export interface Hold {
+  readonly amount: Limit;
+  readonly relation: 'below' | 'above' | 'at';
+  readonly of: string | null;
+}
+
+/** The pressures and times of a test, each as written. */
 export interface TestFigures {
   /** What is read: pressure, time, length, … null for a test that only accepts. */
   readonly reads: Kind | null;
-  /** `within opening` or a limit. */
-  readonly within: LimitUse | null;
-  /** `hold 20 bar below reading`, `hold 230 bar`. */
-  readonly hold: {
-    readonly amount: Limit;
-    readonly relation: 'below' | 'above' | 'at';
-    readonly of: string | null;
-  } | null;
+  readonly hold: Hold | null;
   /** `from 150 bar to 100 bar`. */
   readonly from: Limit | null;
   readonly to: Limit | null;
@@ -177,83 +191,23 @@ export interface TestFigures {
   readonly inTime: Limit | null;
   /** `for 10 s`. */
   readonly forTime: Limit | null;
-  /** `at 20..60 strokes/min`, `at 600 rpm`. */
-  readonly at: Limit | null;
-  readonly gauge: 'shut' | 'open' | null;
-  /** `spread at most 5 bar`. */
-  readonly spread: Limit | null;
   readonly neverAbove: Quantity | null;
-  readonly conditions: readonly string[];
 }
 
-/**
- * One printed step. A flat record: `verb` says which of the fields have a meaning (see verbs.ts);
- * the others are null or empty.
- */
-export interface Step {
-  readonly verb: Verb;
-  /** As printed: `3.4`, `R1.3`, `2.3a`. */
-  readonly number: string;
-  /** Stage or repair, verb, first object, and an ordinal where alike: `build/torque nut`. */
-  readonly key: string;
+/** What any step has, whatever its verb. */
+interface StepBase {
   readonly source: Source;
+  /** None where the verb acts on the unit, or on a reading. */
   readonly objects: readonly StepObject[];
-  /** `all` as object. */
-  readonly all: boolean;
-  /** Parts of `fit … with`, `guard … with`. */
-  readonly withObjects: readonly StepObject[];
   readonly tools: readonly ToolUse[];
-  /** Fluid in the shop (`wash … in solvent`). */
-  readonly fluid: string | null;
-  /** `clamp body in "holding fixture"`, `held by "wrench"`. */
-  readonly holder: string | null;
-  /** Station of `keep … at`, `send … to`. */
-  readonly station: string | null;
-  readonly limit: LimitUse | null;
-  /** `torque … by stretch 0.009..0.010 in`. */
-  readonly stretch: Limit | null;
-  /** Air of `blow-dry … with air at most 2 bar`. */
+  /** `with air at most 2 bar`. */
   readonly air: Limit | null;
-  /** `with air` with no limit; of a test `with air` or `with vacuum`: there is no fluid in it. */
-  readonly airNamed: boolean;
-  /** `prime … with gauge shut`. */
-  readonly gauge: 'shut' | 'open' | null;
+  /** `with air` with no limit, `with vacuum`: in a test there is no fluid then. */
+  readonly gas: 'air' | 'vacuum' | null;
   /** The author's own words: place, look, free text, signer. */
   readonly text: string | null;
-  /** Of `read` and `set`: the name of the test, spec or master that is read. */
-  readonly reading: string | null;
   /** `source "…"` of a limit written in the step. */
   readonly sourceText: string | null;
-  /** `mark body with number, serial`. */
-  readonly marking: readonly ('number' | 'serial')[];
-  /** `choose shim to bring opening to 254 bar by shim-rate`. */
-  readonly choose: {
-    readonly test: string;
-    readonly target: Limit | null;
-    readonly targetSpec: string | null;
-    readonly rate: string | null;
-    /** `never above 1.90 mm`: no shim over it. */
-    readonly neverAbove: Quantity | null;
-  } | null;
-  /** `prime 6 strokes`, `wait at least 10 min`, `soak … for 20 min`. */
-  readonly count: Limit | null;
-  /** `wash … at 50..60 °C`: how warm the bath is. */
-  readonly bath: Limit | null;
-  readonly passes: readonly Quantity[];
-  readonly pattern: boolean;
-  readonly oiled: boolean;
-  readonly forTrial: boolean;
-  readonly readyToFit: boolean;
-  /** `check needle slides "…"`: it is felt to move. */
-  readonly moves: 'slides' | 'turns-free' | null;
-  readonly asFound: boolean;
-  readonly asLeft: boolean;
-  readonly accept: string | null;
-  readonly reject: string | null;
-  /** `reuse if "…"  lap if "…"  reject if "…"`. */
-  readonly verdicts: readonly { readonly verdict: 'reuse' | 'lap' | 'reject'; readonly text: string }[];
-  readonly gate: Gate | null;
-  readonly test: TestFigures | null;
   readonly takes: Quantity | null;
   readonly note: string | null;
   readonly hazards: readonly Hazard[];
@@ -266,3 +220,169 @@ export interface Step {
   /** The call that wrote this step out of a sequence; null: written in place. */
   readonly call: NameUse | null;
 }
+
+/** `all` may be its object. */
+interface OfAll {
+  readonly all: boolean;
+}
+
+/** `remove … with`, `fit … with`, `guard … with`: parts that go along. */
+interface WithParts {
+  readonly withObjects: readonly StepObject[];
+}
+
+/** `wash … in solvent`: a fluid of the shop. */
+interface InFluid {
+  readonly fluid: string | null;
+}
+
+/** `clamp body in "holding fixture"`, `held by "wrench"`. */
+interface Held {
+  readonly holder: string | null;
+}
+
+/** `keep … at`, `send … to`. */
+interface AtStation {
+  readonly station: string | null;
+}
+
+/** `prime 6 strokes`, `wait at least 10 min`, `soak … for 20 min`. */
+interface Counted {
+  readonly count: Limit | null;
+}
+
+/** `wash … at 50..60 °C`: how warm the bath is. */
+interface Bathed {
+  readonly bath: Limit | null;
+}
+
+/** A limit that it sets or reads. */
+interface Limited {
+  readonly limit: LimitUse | null;
+}
+
+interface Gauged {
+  readonly gauge: 'shut' | 'open' | null;
+}
+
+/** How the reading or the look is taken. */
+interface Looked extends Gauged {
+  /** `with "upright, tip down"`: the author's own words, which may name a tool. */
+  readonly conditions: readonly string[];
+}
+
+/** A reading on the tester. */
+interface OnTester extends Looked, AtStation {
+  /** `at 20..60 strokes/min`, `at 600 rpm`. */
+  readonly at: Limit | null;
+}
+
+interface ReadyToFit {
+  readonly readyToFit: boolean;
+}
+
+/** `reuse if "…"  lap if "…"  reject if "…"`. */
+export interface Verdict {
+  readonly verdict: 'reuse' | 'lap' | 'reject';
+  readonly text: string;
+}
+
+/** `to bring opening to 254 bar`. */
+export interface Choice {
+  readonly test: string;
+  /** Null: what is written cannot be read. */
+  readonly target: LimitUse | null;
+}
+
+/** What a step has besides, by its verb. A verb that is not here has nothing of its own. */
+interface OwnFields {
+  clamp: Held;
+  keep: OfAll & WithParts & AtStation & InFluid;
+  send: AtStation;
+  slacken: Held;
+  remove: WithParts & Held & AtStation & InFluid;
+  compress: InFluid;
+  guard: WithParts;
+  cap: OfAll;
+  uncap: OfAll;
+  prime: Counted & Gauged;
+  wash: OfAll & InFluid & Counted & Bathed & AtStation;
+  soak: OfAll & InFluid & Counted & Bathed & AtStation;
+  rinse: OfAll & InFluid & Counted;
+  wipe: OfAll & InFluid;
+  oil: OfAll & InFluid;
+  'blow-dry': OfAll;
+  blast: InFluid & AtStation;
+  'clean-outside': InFluid;
+  renew: WithParts & ReadyToFit;
+  fit: WithParts & InFluid & ReadyToFit & { readonly forTrial: boolean };
+  choose: {
+    readonly choose: Choice | null;
+    /** `by shim-rate`: a spec. */
+    readonly rate: string | null;
+    /** `never above 1.90 mm`: no shim over it. */
+    readonly neverAbove: Quantity | null;
+  };
+  'run-down': Held;
+  torque: Held &
+    Limited &
+    InFluid & {
+      /** `by stretch 0.009..0.010 in`. */
+      readonly stretch: Limit | null;
+      readonly passes: readonly Quantity[];
+      readonly pattern: boolean;
+      readonly oiled: boolean;
+    };
+  lock: Held & Limited;
+  mark: AtStation & { readonly marking: readonly ('number' | 'serial')[] };
+  pack: InFluid;
+  wait: Counted;
+  check: OfAll &
+    Looked &
+    Limited & {
+      readonly gate: PartGate;
+      readonly accept: string | null;
+      readonly verdicts: readonly Verdict[];
+      /** `check needle slides "…"`: it is felt to move. */
+      readonly moves: 'slides' | 'turns-free' | null;
+    };
+  /** With a limit it is a gate. */
+  measure: Looked &
+    ({ readonly limit: LimitUse; readonly gate: PartGate } | { readonly limit: null; readonly gate: null });
+  read: OnTester & {
+    /** The test, spec or master that is read. */
+    readonly reading: string;
+    readonly asFound: boolean;
+    readonly asLeft: boolean;
+  };
+  set: OnTester & Limited & { readonly gate: TestGate; readonly reading: string };
+  test: OnTester &
+    Limited &
+    InFluid & {
+      readonly gate: TestGate;
+      readonly test: TestFigures;
+      readonly accept: string | null;
+      readonly reject: string | null;
+    };
+  across: Looked & {
+    readonly gate: TestGate;
+    /** `spread at most 5 bar`. */
+    readonly spread: Limit | null;
+  };
+}
+
+/** What is done in one step, by its verb. */
+export type Action = {
+  [V in Verb]: StepBase & { readonly verb: V } & (V extends keyof OwnFields ? OwnFields[V] : unknown);
+}[Verb];
+
+/** One printed step. */
+export type Step = Action & {
+  /** As printed: `3.4`, `R1.3`, `2.3a`. */
+  readonly number: string;
+  /** Stage or repair, verb, first object, and an ordinal where alike: `build/torque nut`. */
+  readonly key: string;
+};
+
+/** The step of a verb, or of one of several. */
+export type StepOf<V extends Verb> = Extract<Step, { readonly verb: V }>;

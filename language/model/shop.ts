@@ -43,7 +43,7 @@ export interface Asset extends Named {
   /** The station that it is fixed at. */
   readonly at: string | null;
   /** ISO date of the calibration that is in force; null: not said. */
-  readonly calibrated?: string | null;
+  readonly calibrated: string | null;
   /** ISO date of the next calibration. */
   readonly due: string | null;
   readonly damped: boolean;

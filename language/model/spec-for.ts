@@ -18,9 +18,9 @@ export function specFor(
     whenNew: own.notRequired ? null : (own.whenNew ?? spec.whenNew),
     whenNewPart: own.whenNew === null ? spec.whenNewPart : own.whenNewPart,
     settling: own.notRequired ? null : (own.settling ?? spec.settling),
-    unread: own.rebuilt === null && own.unread === true,
+    isUnread: own.rebuilt === null && own.isUnread,
     notRequired: own.notRequired,
-    acceptance: own.acceptance ?? spec.acceptance ?? null,
+    acceptance: own.acceptance ?? spec.acceptance,
     sourceText: own.sourceText ?? spec.sourceText,
   };
 }

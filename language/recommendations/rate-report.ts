@@ -52,7 +52,7 @@ function linesOf(procedure: Procedure, { choice, numbers, given, unit, fit, slip
       ...lines,
       '  The error is as large as the rate, so there is no rate to write down. Look for a reading or a shim that is written down wrong, or add readings.',
     ];
-  const spec = choice.step.choose!.rate;
+  const spec = choice.step.rate;
   return [
     ...lines,
     ...(given === null ? [] : [`  ${againstGiven(given, fit.slope, fit.error, per)}`]),

@@ -37,7 +37,7 @@ function standOf(procedure: Procedure, unit: Unit, adjuster: Adjuster): ScrewSta
   if (low === null || high === null || kindOfUnit(low.unit) !== 'pressure' || reading === undefined) return null;
   const held = procedure.family.parts.find(({ name }) => name === adjuster.part)?.holds ?? [];
   const springs = procedure.family.parts.filter(({ name }) => held.includes(name));
-  const settling = forNew ? null : settlingIn(procedure, unit, springs, { test: adjuster.sets, targetSpec: null });
+  const settling = forNew ? null : settlingIn(procedure, unit, springs, { test: adjuster.sets, target: null });
   const lowest = settling === null ? low : add(low, settling);
   if (lowest === null || compare(lowest, high) === 1) return null;
   // A screw goes anywhere: the middle leaves the most room on both sides, wherever the nominal is.

@@ -110,7 +110,7 @@ function standOf(procedure: Procedure, unit: Unit, choice: ShimChoice, drawer: L
   const slip = slipIn(reading.value, aim, now, drawer);
   if (slip !== null) return slip;
   // A limit for a new spring allows for its settling already.
-  const settling = forNew ? null : settlingIn(procedure, unit, springsOf(procedure, choice.step), choice.step.choose!);
+  const settling = forNew ? null : settlingIn(procedure, unit, springsOf(procedure, choice.step), choice.choose);
   const lowest = settling === null || low === null ? low : add(low, settling);
   const inside =
     (lowest === null || compare(reading.value, lowest) !== -1) && (high === null || compare(reading.value, high) !== 1);

@@ -1,6 +1,7 @@
 import type { Family } from '../model/family.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { NameUse } from '../model/source.ts';
+import { readingOf } from '../model/steps.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import type { Context } from './context.ts';
@@ -42,11 +43,9 @@ export function testsOf({ specs, stages, repairs }: Procedure): NameUse[] {
     ...specs,
     ...[...stages, ...repairs].flatMap(({ steps }) =>
       steps.flatMap((step): NameUse[] => {
-        if (step.verb === 'test') return [{ name: step.gate!.name, source: step.source }];
         if (step.verb === 'check' || step.verb === 'measure') return [...step.objects];
-        return (step.verb === 'read' || step.verb === 'set') && step.text !== null
-          ? [{ name: step.text, source: step.source }]
-          : [];
+        const name = readingOf(step);
+        return name === null ? [] : [{ name, source: step.source }];
       }),
     ),
   ].map(({ name, source: at }) => ({ name, source: at }));

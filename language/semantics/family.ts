@@ -99,6 +99,7 @@ function bareParts(context: Context, node: ast.Part, position: number | null): P
     title: position === null ? title : `${title}, cylinder ${position}`,
     source,
     base: name,
+    baseTitle: title,
     position,
     on: [],
     in: [],
@@ -266,6 +267,7 @@ function portsOf(context: Context, node: ast.Port, parts: readonly Part[]): Port
   return findParts(context, parts, node.part).flatMap((part) =>
     node.names.map((ref) => ({
       name: part.position === null ? ref.name : `${ref.name}-${part.position}`,
+      base: ref.name,
       title: (node.names.length === 1 && node.title) || `${ref.name} port`,
       source: context.source(ref),
       part: part.name,

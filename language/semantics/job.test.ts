@@ -20,7 +20,7 @@ describe('a job', () => {
   unit 2 number A-250 serial "07/3"
   unit 3 number A-250`);
     expect(messages).toEqual([]);
-    expect(made[0]!.units.map(({ serial, noSerial = null }) => [serial, noSerial])).toEqual([
+    expect(made[0]!.units.map(({ serial, noSerial }) => [serial, noSerial])).toEqual([
       [null, 'ground off'],
       ['07/3', null],
       [null, null],

@@ -119,22 +119,21 @@ function unitOf(context: Context, node: ast.Unit, procedure: Signature): Unit {
 }
 
 /** Its serial, or why it has none. */
-function serialOf(context: Context, node: ast.Unit): { serial: string | null; noSerial?: string } {
+function serialOf(context: Context, node: ast.Unit): Pick<Unit, 'serial' | 'noSerial'> {
   const { serial, noSerial } = node;
   const none = 'Write why it has none: serial none "ground off". Nothing else leads from the unit to its papers.';
   if (serial === 'none') {
     const why = said(context, node, noSerial ?? '', none);
-    return { serial: null, ...(why === null ? {} : { noSerial: why }) };
+    return { serial: null, noSerial: why };
   }
   if (noSerial !== undefined)
     context.syntax(
       `There are words after the serial ${serial}, and they would not be printed. Write them as a note, or serial none "${noSerial}" where it has none.`,
       context.source(node, 'noSerial'),
     );
-  if (serial === undefined) return { serial: null };
-  return {
-    serial: said(context, node, serial, 'The serial is empty. Write what is on the body, or serial none "…" and why.'),
-  };
+  if (serial === undefined) return { serial: null, noSerial: null };
+  const empty = 'The serial is empty. Write what is on the body, or serial none "…" and why.';
+  return { serial: said(context, node, serial, empty), noSerial: null };
 }
 
 /** Words that were written; null: there is nothing in them, which is reported. */

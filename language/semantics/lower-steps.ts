@@ -2,19 +2,18 @@ import type { AstNode } from 'langium';
 import { Relations, restsOn } from '../analysis/relations.ts';
 import type { Family, Part } from '../model/family.ts';
 import type {
+  Action,
   FailEntry,
-  Gate,
   Hazard,
   LimitUse,
   ObjectKind,
   Repair,
-  Step,
   StepObject,
-  TestFigures,
   ToolUse,
 } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { NameUse, Source } from '../model/source.ts';
+import { readingOf } from '../model/steps.ts';
 import type { Verb } from '../model/verbs.ts';
 import { formatQuantity, kindOf, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
@@ -24,6 +23,7 @@ import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
 import { takesPhrase, verbIs, verbTable } from '../syntax/verbs/index.ts';
 import { type PhraseName, repeats } from '../syntax/verbs/phrases.ts';
+import { actionOf, type Said, sayNothing } from './action-of.ts';
 import { allowOf } from './allows.ts';
 import type { Context } from './context.ts';
 import { withDanger } from './dangers.ts';
@@ -50,14 +50,9 @@ export interface Names {
   readonly procedure: ast.Procedure;
 }
 
-type Draft<T> = { -readonly [key in keyof T]: T[key] };
-
-/** A step before it has its printed number. */
-export type Unnumbered = Omit<Step, 'number' | 'key'>;
-
-/** A step with the letters that a call adds: one printed number for each `group`. */
+/** A step before it has its printed number, with the letters that a call adds: one printed number for each `group`. */
 export interface MadeStep {
-  readonly step: Unnumbered;
+  readonly step: Action;
   readonly group: number;
 }
 
@@ -88,7 +83,7 @@ export class StepMaker {
   }[] = [];
 
   /** Steps of the block before what is read now. */
-  private passed: Unnumbered[] = [];
+  private passed: Action[] = [];
 
   private readonly context: Context;
   private readonly names: Names;
@@ -284,10 +279,12 @@ export class StepMaker {
   }
 }
 
-/** Makes one step: objects and clauses into a flat record. */
+/** Makes one step of its objects and clauses. */
 class OneStep {
   readonly inlineRepairs: Repair[] = [];
   private readonly seen = new Set<string>();
+  /** The clause that says the limit. */
+  private limitedBy: string | null = null;
 
   private readonly context: Context;
   private readonly names: Names;
@@ -314,71 +311,35 @@ class OneStep {
     subjects: readonly ast.Subject[],
     all: boolean,
     hazards: readonly Hazard[],
-  ): Unnumbered {
+  ): Action {
     const { verb, place } = this;
     const reads = verbTable[verb].objects.includes('reading');
-    const step: Draft<Unnumbered> = {
-      ...emptyStep,
-      verb,
-      all,
-      source: this.source(this.node),
-      objects: reads ? [] : this.objects(subjects, verbTable[verb].objects as ObjectKind[]),
-      hazards,
-      only: place.only,
-      call: place.call === null ? null : { name: place.call.name, source: this.context.source(this.node) },
-    };
-    if (all) step.objects = this.allOf(clauses);
-    if (reads) step.reading = this.reading(subjects);
-    const test: Draft<TestFigures> = { ...emptyTest };
-    const fail: { entries: FailEntry[]; written: boolean; stop: boolean; through: string[] | null } = {
-      entries: [],
-      written: false,
-      stop: false,
-      through: null,
-    };
-    for (const clause of clauses) this.clause(clause, step, test, fail);
+    const said = sayNothing(this.source(this.node));
+    said.all = all;
+    said.objects = all
+      ? this.allOf(clauses)
+      : reads
+        ? []
+        : this.objects(subjects, verbTable[verb].objects as ObjectKind[]);
+    if (reads) said.reading = this.reading(subjects);
+    for (const clause of clauses) this.clause(clause, said);
     const proves = clauses.find((clause) => clause.$type === 'ProvesClause');
-    if (proves !== undefined && fail.through !== null && (test.hold !== null || test.reads === 'pressure'))
-      this.closedOver(fail.through, proves);
-    const gateName = this.gateName(step);
-    if (gateName !== null) {
-      const lap = step.verdicts.find((verdict) => verdict.verdict === 'lap');
-      if (lap !== undefined)
-        fail.entries.unshift({ ...this.inlineRepair('lap', step.objects, null, null), verdict: true });
-      step.gate = {
-        name: gateName,
-        onFail: fail.entries,
-        failWritten: fail.written || step.verdicts.length > 0,
-        stopIfFails: fail.stop,
-        provesThrough: fail.through,
-      } satisfies Gate;
+    if (proves !== undefined && said.through !== null && (said.hold !== null || said.reads === 'pressure'))
+      this.closedOver(said.through, proves);
+    if (said.verdicts.some(({ verdict }) => verdict === 'lap'))
+      said.onFail = [this.inlineRepair('lap', said.objects, null, null), ...said.onFail];
+    if (verb === 'test') said.reading = this.standsFor((this.node as ast.TestStep).name.name, this.node);
+    if (verb === 'across') {
+      const { name } = this.node as ast.AcrossStep;
+      said.reading = this.found(name, 'test or spec', [...this.names.tests, ...this.names.specs]) ?? name.name;
     }
-    if (verbIs(verb, 'reads')) step.test = test;
-    return step;
+    const call = place.call === null ? null : { name: place.call.name, source: this.context.source(this.node) };
+    return actionOf(verb, said, { hazards, only: place.only, call });
   }
 
-  private gateName(step: Unnumbered): string | null {
-    switch (this.verb) {
-      case 'test':
-        return this.standsFor((this.node as ast.TestStep).name.name, this.node);
-      case 'across': {
-        const { name } = this.node as ast.AcrossStep;
-        return `across ${this.found(name, 'test or spec', [...this.names.tests, ...this.names.specs]) ?? name.name}`;
-      }
-      case 'set':
-        return `set ${step.reading}`;
-      case 'check':
-        return `check ${step.objects.map((object) => object.name).join(', ')}`;
-      case 'measure':
-        return step.limit === null ? null : `measure ${step.objects.map((object) => object.name).join(', ')}`;
-      default:
-        return null;
-    }
-  }
-
-  private reading(subjects: readonly ast.Subject[]): string | null {
+  private reading(subjects: readonly ast.Subject[]): string {
     const [subject, second] = subjects;
-    if (subject === undefined) return null;
+    if (subject === undefined) return '';
     if (second !== undefined)
       this.context.syntax(
         `${this.verb} takes one reading at a time: give ${pathText(second.path)} a step of its own.`,
@@ -480,7 +441,7 @@ class OneStep {
       if (kind === 'port') {
         const ports = family.ports.filter((port) =>
           path.tail === undefined
-            ? port.name === path.head || port.name.replace(/-\d+$/u, '') === path.head
+            ? port.name === path.head || port.base === path.head
             : port.name === path.tail && port.part === path.head,
         );
         if (ports.length > 0) return tied('port', ports, (port) => port.name);
@@ -528,19 +489,13 @@ class OneStep {
     return kinds.flatMap((kind) => named[kind]());
   }
 
-  private clause(
-    clause: ast.Clause | ast.TestClause,
-    step: Draft<Unnumbered>,
-    test: Draft<TestFigures>,
-    fail: { entries: FailEntry[]; written: boolean; stop: boolean; through: string[] | null },
-  ) {
+  private clause(clause: ast.Clause | ast.TestClause, said: Said) {
     const { context } = this;
-    if (clause.$type === 'WithClause') return this.with(clause, step, test);
-    const said = phrasesOf(clause);
-    const phrase = said.find((one) => this.takes(one));
+    if (clause.$type === 'WithClause') return this.with(clause, said);
+    const phrase = phrasesOf(clause).find((one) => this.takes(one));
     if (phrase === undefined) {
       if (clause.$type === 'InClause' && clause.name !== undefined && this.takes('in text'))
-        this.unquoted(clause.name, step);
+        this.unquoted(clause.name, said);
       else this.meansNothing(clause);
       return;
     }
@@ -549,95 +504,85 @@ class OneStep {
     this.seen.add(clause.$type);
     switch (clause.$type) {
       case 'TextClause':
-        addText(step, clause.text);
+        addText(said, clause.text);
         return;
       case 'AmountClause': {
         const limit = limitOf(context, clause.limit);
         if (limit === null) return;
-        if (this.verb === 'torque' || this.verb === 'check' || this.verb === 'measure')
-          step.limit = { form: 'limit', limit, source: this.source(clause) };
-        else if (this.verb === 'prime' || this.verb === 'wait') step.count = limit;
-        else {
-          test.within = { form: 'limit', limit, source: this.source(clause) };
-          step.limit = test.within;
-        }
+        if (this.verb === 'prime' || this.verb === 'wait') said.count = limit;
+        else this.limit({ form: 'limit', limit, source: this.source(clause) }, clause, said);
         return;
       }
       case 'InClause':
-        if (clause.pattern) step.pattern = true;
-        else if (clause.limit !== undefined) test.inTime = limitOf(context, clause.limit);
+        if (clause.pattern) said.pattern = true;
+        else if (clause.limit !== undefined) said.inTime = limitOf(context, clause.limit);
         else if (clause.text !== undefined) {
-          if (this.verb === 'clamp') step.holder = clause.text;
-          else addText(step, clause.text);
-        } else if (clause.name !== undefined) step.fluid = this.found(clause.name, 'fluid', this.names.shop.fluids);
+          if (this.verb === 'clamp') said.holder = clause.text;
+          else addText(said, clause.text);
+        } else if (clause.name !== undefined) said.fluid = this.found(clause.name, 'fluid', this.names.shop.fluids);
         return;
       case 'AtClause':
         if (clause.limit !== undefined) {
           const limit = limitOf(context, clause.limit);
-          if (verbIs(this.verb, 'reads')) test.at = limit;
-          else if (limit === null || kindOfLimit(limit) === 'temperature') step.bath = limit;
+          if (verbIs(this.verb, 'reads')) said.at = limit;
+          else if (limit === null || kindOfLimit(limit) === 'temperature') said.bath = limit;
           else this.meansNothing(clause);
         } else if (clause.name !== undefined) {
-          step.station = this.found(clause.name, 'station', this.names.shop.stations);
-          if (clause.text !== undefined) addText(step, clause.text);
+          said.station = this.found(clause.name, 'station', this.names.shop.stations);
+          if (clause.text !== undefined) addText(said, clause.text);
         }
         return;
       case 'ToClause':
-        if (this.verb === 'test') test.to = clause.limit === undefined ? null : limitOf(context, clause.limit);
+        if (this.verb === 'test') said.to = clause.limit === undefined ? null : limitOf(context, clause.limit);
         else if (phrase === 'to station')
-          step.station =
+          said.station =
             clause.name === undefined ? null : this.found(clause.name, 'station', this.names.shop.stations);
-        else step.limit = this.limitUse(clause.limit, clause.name, clause);
-        if (this.verb === 'set') test.within = step.limit;
+        else this.limit(this.limitUse(clause.limit, clause.name, clause), clause, said);
         return;
       case 'BringClause':
-        step.choose = {
+        said.choose = {
           test: this.found(clause.test, 'test', [...this.names.tests, ...this.names.specs]) ?? clause.test.name,
-          target: limitOf(context, clause.limit),
-          targetSpec: clause.spec === undefined ? null : this.found(clause.spec, 'spec', this.names.specs),
-          rate: step.choose?.rate ?? null,
-          neverAbove: step.choose?.neverAbove ?? null,
+          target: this.limitUse(clause.limit, clause.spec, clause),
         };
         return;
       case 'ByClause':
-        return this.by(clause, step);
+        return this.by(clause, said);
       case 'FromClause':
-        test.from = limitOf(context, clause.limit);
+        said.from = limitOf(context, clause.limit);
         return;
       case 'ForClause':
-        if (clause.trial) step.forTrial = true;
+        if (clause.trial) said.forTrial = true;
         else if (clause.limit !== undefined) {
-          if (this.verb === 'test') test.forTime = limitOf(context, clause.limit);
-          else step.count = limitOf(context, clause.limit);
-        } else addText(step, clause.text ?? '');
+          if (this.verb === 'test') said.forTime = limitOf(context, clause.limit);
+          else said.count = limitOf(context, clause.limit);
+        } else addText(said, clause.text ?? '');
         return;
       case 'WithinClause':
-        test.within = this.limitUse(clause.limit, clause.name, clause);
-        step.limit = test.within;
+        this.limit(this.limitUse(clause.limit, clause.name, clause), clause, said);
         return;
       case 'AcceptClause':
-        step.accept = clause.text ?? null;
-        if (clause.limit !== undefined) test.within = this.limitUse(clause.limit, undefined, clause);
+        said.accept = clause.text ?? null;
+        if (clause.limit !== undefined) this.limit(this.limitUse(clause.limit, undefined, clause), clause, said);
         return;
       case 'RejectClause':
-        if (this.verb === 'check') step.verdicts = [...step.verdicts, { verdict: 'reject', text: clause.text }];
-        else step.reject = clause.text;
+        if (this.verb === 'check') said.verdicts = [...said.verdicts, { verdict: 'reject', text: clause.text }];
+        else said.reject = clause.text;
         return;
       case 'VerdictClause':
-        step.verdicts = [...step.verdicts, { verdict: clause.verdict, text: clause.text }];
+        said.verdicts = [...said.verdicts, { verdict: clause.verdict, text: clause.text }];
         return;
       case 'FailClause':
-        fail.written = true;
-        fail.entries.push(...clause.entries.flatMap((entry) => this.failEntry(entry) ?? []));
+        said.failWritten = true;
+        said.onFail = [...said.onFail, ...clause.entries.flatMap((entry) => this.failEntry(entry) ?? [])];
         return;
       case 'NoteClause':
-        step.note = step.note === null ? clause.text : `${step.note} ${clause.text}`;
+        said.note = said.note === null ? clause.text : `${said.note} ${clause.text}`;
         return;
       case 'AllowClause':
-        step.allow = [...step.allow, allowOf(context, clause.allow)];
+        said.allow = [...said.allow, allowOf(context, clause.allow)];
         return;
       case 'TakesClause':
-        step.takes = measureOf(context, clause, 'time', clause.time, {
+        said.takes = measureOf(context, clause, 'time', clause.time, {
           what: 'The time of a step',
           why: 'the time for the job is added up from it',
           like: 'takes 10 min',
@@ -645,40 +590,39 @@ class OneStep {
         });
         return;
       case 'SourceClause':
-        step.sourceText = clause.text;
+        said.sourceText = clause.text;
         return;
       case 'HeldClause':
-        step.holder = clause.text;
+        said.holder = clause.text;
         return;
       case 'WordsClause':
-        return saidWords(phrase, step, fail);
+        return saidWords(phrase, said);
       case 'PassesClause':
-        step.passes = passesOf(context, clause);
+        said.passes = passesOf(context, clause);
         return;
       case 'SlidesClause':
-        addText(step, clause.text);
-        step.moves = clause.moves;
+        addText(said, clause.text);
+        said.moves = clause.moves;
         return;
       case 'SpreadClause':
-        test.spread = spreadOf(context, clause.limit);
+        said.spread = spreadOf(context, clause.limit);
         return;
       case 'ProvesClause':
-        fail.through = clause.names.flatMap((path) => this.provenThrough(path));
+        said.through = clause.names.flatMap((path) => this.provenThrough(path));
         // Where none of them is known, it proves what a gate proves that says nothing.
-        if (fail.through.length === 0) fail.through = null;
+        if (said.through.length === 0) said.through = null;
         return;
       case 'NeverClause':
-        if (this.verb === 'choose') step.choose = { ...(step.choose ?? noChoice), neverAbove: this.ceiling(clause) };
-        else test.neverAbove = this.ceiling(clause);
+        said.neverAbove = this.ceiling(clause);
         return;
       case 'ExceptClause':
-        if (!step.all) context.syntax('except goes with all: write wash all … except ….', context.source(clause));
+        if (!said.all) context.syntax('except goes with all: write wash all … except ….', context.source(clause));
         return;
       case 'DangerClause':
-        step.dangers = withDanger(context, step.dangers, clause.danger, this.source(clause));
+        said.dangers = withDanger(context, said.dangers, clause.danger, this.source(clause));
         return;
       case 'ReadClause':
-        test.reads = kindOf(clause.kind);
+        said.reads = kindOf(clause.kind);
         return;
       case 'HoldClause': {
         const amount =
@@ -686,7 +630,7 @@ class OneStep {
             ? limitOf(context, clause.amount)
             : amountOf(context, clause.amount, 'A pressure difference');
         if (amount !== null)
-          test.hold = {
+          said.hold = {
             amount,
             relation: clause.relation ?? 'at',
             of:
@@ -699,7 +643,7 @@ class OneStep {
     }
   }
 
-  private with(clause: ast.WithClause, step: Draft<Unnumbered>, test: Draft<TestFigures>) {
+  private with(clause: ast.WithClause, said: Said) {
     const { context } = this;
     for (const item of clause.items) {
       const phrase = phraseOfItem(item);
@@ -709,63 +653,62 @@ class OneStep {
       }
       switch (item.$type) {
         case 'WithGauge':
-          if (verbIs(this.verb, 'reads')) test.gauge = item.state;
-          else step.gauge = item.state;
+          said.gauge = item.state;
           break;
         case 'WithAir':
-          step.air = amountOf(context, item.limit, 'Air');
+          said.air = amountOf(context, item.limit, 'Air');
           break;
         case 'WithMarks':
-          step.objects = step.objects.map((object) => ({ ...object, marksAligned: true }));
+          said.objects = said.objects.map((object) => ({ ...object, marksAligned: true }));
           break;
         case 'WithKind':
-          step.tools = [
-            ...step.tools,
+          said.tools = [
+            ...said.tools,
             { form: 'kind', kind: item.kind, range: rangeOf(context, item.range), source: this.source(item) },
           ];
           break;
         case 'WithWords':
-          if (this.verb === 'test') test.conditions = [...test.conditions, item.text];
-          else step.tools = [...step.tools, { form: 'words', text: item.text, source: this.source(item) }];
+          if (this.verb === 'test') said.conditions = [...said.conditions, item.text];
+          else said.tools = [...said.tools, { form: 'words', text: item.text, source: this.source(item) }];
           break;
         case 'WithObject':
-          this.withObject(item, step, test);
+          this.withObject(item, said);
           break;
       }
     }
   }
 
-  private withObject(item: ast.WithObject, step: Draft<Unnumbered>, test: Draft<TestFigures>) {
+  private withObject(item: ast.WithObject, said: Said) {
     const subject = item.object;
     const source = this.source(subject);
     const use = this.context.source(subject);
     const name = this.standsFor(pathText(subject.path), subject);
     if (this.takes('with marking') && (name === 'number' || name === 'serial')) {
-      step.marking = [...step.marking, name];
+      said.marking = [...said.marking, name];
       return;
     }
     if (this.takes('with part')) {
       const objects = this.objects([subject], ['part']);
-      step.withObjects = [...step.withObjects, ...objects];
+      said.withObjects = [...said.withObjects, ...objects];
       return;
     }
     if (name === 'air' || name === 'vacuum') {
-      step.airNamed = true;
-      if (verbIs(this.verb, 'reads')) test.conditions = [...test.conditions, name];
-      else if (this.verb !== 'blow-dry') step.tools = [...step.tools, { form: 'words', text: name, source }];
+      said.gas = name;
+      if (!verbIs(this.verb, 'reads') && this.verb !== 'blow-dry')
+        said.tools = [...said.tools, { form: 'words', text: name, source }];
       return;
     }
     const fluid = this.names.shop.fluids.find((known) => known.name === name);
     if (fluid !== undefined && this.takes('with fluid')) {
       this.context.link(use, fluid.source, name, 'fluid');
-      step.fluid = name;
+      said.fluid = name;
       return;
     }
     const asset = this.names.shop.assets.find((known) => known.name === name);
     if (asset === undefined) this.context.unknown(name, 'tool', this.withNames(), use);
     else this.context.link(use, asset.source, name, 'tool');
     if (asset !== undefined)
-      step.tools = [...step.tools, { form: 'asset', name, source, adapter: this.adapter(item) } satisfies ToolUse];
+      said.tools = [...said.tools, { form: 'asset', name, source, adapter: this.adapter(item) } satisfies ToolUse];
   }
 
   /** What may follow `with` where it is not a part. */
@@ -798,6 +741,20 @@ class OneStep {
     return null;
   }
 
+  /** A step is held to one limit, however it is written. */
+  private limit(use: LimitUse | null, clause: ast.Clause, said: Said) {
+    // Twice the same clause is reported as that.
+    if (this.limitedBy !== null && this.limitedBy !== clause.$type) {
+      this.context.syntax(
+        `${clauseWords(clause)} is a second limit of this step, which is held to one: it would be nowhere on the sheet. Delete one of the two, or give each a step of its own.`,
+        this.context.source(clause),
+      );
+      return;
+    }
+    this.limitedBy = clause.$type;
+    said.limit = use;
+  }
+
   private ceiling(clause: ast.NeverClause): Quantity | null {
     return measureOf(this.context, clause, 'limit', clause.limit, {
       what: 'A ceiling',
@@ -807,7 +764,7 @@ class OneStep {
     });
   }
 
-  private by(clause: ast.ByClause, step: Draft<Unnumbered>) {
+  private by(clause: ast.ByClause, step: Said) {
     if (clause.text !== undefined && this.verb === 'set') {
       // The words say by what it is set, not what.
       step.note = step.note === null ? clause.text : `${step.note} ${clause.text}`;
@@ -824,8 +781,7 @@ class OneStep {
     }
     if (clause.name === undefined) return;
     if (this.takes('by spec')) {
-      const rate = this.found(clause.name, 'spec', this.names.specs);
-      step.choose = { ...(step.choose ?? noChoice), rate };
+      step.rate = this.found(clause.name, 'spec', this.names.specs);
       return;
     }
     const { adjusters } = this.names.family;
@@ -841,7 +797,7 @@ class OneStep {
   }
 
   /** Where a fluid means nothing, and words in quotes do. */
-  private unquoted(name: ast.NameRef, step: Draft<Unnumbered>) {
+  private unquoted(name: ast.NameRef, step: Said) {
     this.context.syntax(
       `Write what holds the unit in quotes: in "${name.name}".`,
       this.context.source(name),
@@ -961,7 +917,7 @@ class OneStep {
     );
     return repair === null
       ? null
-      : { repair: repair.name, tries, furthestOut: entry.furthest, source: this.source(entry) };
+      : { repair: repair.name, as: 'repair', tries, furthestOut: entry.furthest, source: this.source(entry) };
   }
 
   /** `on fail renew needle`, `lap if "…"`: a repair of one step, named by its words. */
@@ -973,14 +929,13 @@ class OneStep {
   ): FailEntry {
     const source = entry === null ? this.source(this.node) : this.source(entry);
     const name = `${verb} ${objects.map((object) => object.name).join(', ')}`;
-    const step: Unnumbered = {
-      ...emptyStep,
-      verb,
-      objects,
-      source,
-      only: this.place.only,
-      fluid: fluid === null ? null : this.found(fluid, 'fluid', this.names.shop.fluids),
-    };
+    const said = sayNothing(source);
+    said.objects = objects;
+    if (fluid !== null && takesPhrase(verb, 'in fluid'))
+      said.fluid = this.found(fluid, 'fluid', this.names.shop.fluids);
+    else if (fluid !== null)
+      this.context.syntax(`“in ${fluid.name}” has no meaning after ${verb}. Delete it.`, this.context.source(fluid));
+    const step = actionOf(verb, said, { hazards: [], only: this.place.only, call: null });
     this.inlineRepairs.push({
       name,
       title: name,
@@ -991,7 +946,9 @@ class OneStep {
       inline: true,
       allow: [],
     });
-    return { repair: name, tries: entry === null ? Number.POSITIVE_INFINITY : null, furthestOut: false, source };
+    return entry === null
+      ? { repair: name, as: 'verdict', tries: Number.POSITIVE_INFINITY, furthestOut: false, source }
+      : { repair: name, as: 'at once', tries: null, furthestOut: false, source };
   }
 }
 
@@ -1029,18 +986,14 @@ function nearSignalWord(about: string): string | null {
 }
 
 /** Whether a step is the one that a hazard names by verb and first object. */
-export function isAddressed(
-  step: Pick<Step, 'verb' | 'objects' | 'gate'>,
-  verb: string,
-  object: string | null,
-): boolean {
-  if (step.verb !== verb) return false;
-  return (
-    object === null ||
-    step.objects[0]?.name === object ||
-    step.gate?.name === object ||
-    step.gate?.name === `across ${object}`
-  );
+export function isAddressed(step: Action, verb: string, object: string | null): boolean {
+  return step.verb === verb && (object === null || addressees(step).includes(object));
+}
+
+/** What an address may name a step by, besides its verb: its reading, or its first object. */
+export function addressees(step: Action): string[] {
+  const reading = step.verb === 'across' ? step.gate.test : readingOf(step);
+  return [reading, step.objects[0]?.name].flatMap((name) => name ?? []);
 }
 
 /** The name that all copies of a part share. */
@@ -1069,16 +1022,16 @@ export function verbOf(words: string): string {
 }
 
 /** Words that say all that they say by themselves. */
-function saidWords(phrase: PhraseName, step: Draft<Unnumbered>, fail: { stop: boolean }) {
+function saidWords(phrase: PhraseName, step: Said) {
   if (phrase === 'words threads oiled') step.oiled = true;
-  else if (phrase === 'words stop if fails') fail.stop = true;
+  else if (phrase === 'words stop if fails') step.stopIfFails = true;
   else if (phrase === 'words ready to fit') step.readyToFit = true;
   else if (phrase === 'words as found') step.asFound = true;
   else if (phrase === 'words as left') step.asLeft = true;
 }
 
 /** The author's words for a step, all of them: none replaces another. */
-function addText(step: Draft<Unnumbered>, text: string) {
+function addText(step: Said, text: string) {
   step.text = step.text === null ? text : `${step.text}; ${text}`;
 }
 
@@ -1086,71 +1039,3 @@ function clauseWords(clause: ast.Clause | ast.TestClause | ast.WithItem): string
   const text = textOf(clause).replace(/\s+/gu, ' ');
   return `“${text.length > 40 ? `${text.slice(0, 39)}…` : text}”`;
 }
-
-const noChoice: NonNullable<Step['choose']> = {
-  test: '',
-  target: null,
-  targetSpec: null,
-  rate: null,
-  neverAbove: null,
-};
-
-const emptyTest: TestFigures = {
-  reads: null,
-  within: null,
-  hold: null,
-  from: null,
-  to: null,
-  inTime: null,
-  forTime: null,
-  at: null,
-  gauge: null,
-  spread: null,
-  neverAbove: null,
-  conditions: [],
-};
-
-const emptyStep: Unnumbered = {
-  verb: 'do',
-  source: { file: '', range: { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } } },
-  objects: [],
-  all: false,
-  withObjects: [],
-  tools: [],
-  fluid: null,
-  holder: null,
-  station: null,
-  limit: null,
-  stretch: null,
-  air: null,
-  airNamed: false,
-  gauge: null,
-  text: null,
-  reading: null,
-  sourceText: null,
-  marking: [],
-  choose: null,
-  count: null,
-  bath: null,
-  passes: [],
-  pattern: false,
-  oiled: false,
-  forTrial: false,
-  readyToFit: false,
-  moves: null,
-  asFound: false,
-  asLeft: false,
-  accept: null,
-  reject: null,
-  verdicts: [],
-  gate: null,
-  test: null,
-  takes: null,
-  note: null,
-  hazards: [],
-  dangers: [],
-  allow: [],
-  only: null,
-  lead: null,
-  call: null,
-};

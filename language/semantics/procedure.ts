@@ -1,7 +1,8 @@
 import type { Family } from '../model/family.ts';
-import type { Hazard, Procedure, Repair, Stage, Step } from '../model/procedure.ts';
+import type { Action, Gate, Hazard, Procedure, Repair, Stage, Step } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Allow, Named, NameUse } from '../model/source.ts';
+import { failEntries } from '../model/steps.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
@@ -11,6 +12,7 @@ import type { Context } from './context.ts';
 import { mostSteps, WrittenOut } from './expansion.ts';
 import { hasBeginning, likeOf } from './like-chain.ts';
 import {
+  addressees,
   hazardOf,
   isAddressed,
   type MadeStep,
@@ -322,15 +324,36 @@ function numbered(made: readonly MadeStep[], prefix: string, place: string): Ste
   return made.map(({ step, group }, index) => {
     const letter =
       step.call === null ? '' : letters(made.slice(0, index).filter((other) => other.group === group).length);
-    const bare = `${place}/${[step.verb, step.gate?.name.replace(/^(check|set|across|measure) /u, '') ?? step.objects[0]?.name ?? ''].join(' ').trim()}`;
+    const bare = `${place}/${[step.verb, keyOf(step)].join(' ').trim()}`;
     const ordinal = (seen.get(bare) ?? 0) + 1;
     seen.set(bare, ordinal);
     const number = `${prefix}${group}${letter}`;
-    // Two checks of one part are two gates: each is passed for itself.
-    const looks = step.verb === 'check' || step.verb === 'measure';
-    const gate = step.gate === null || !looks ? step.gate : { ...step.gate, name: `${step.gate.name} (${number})` };
-    return { ...step, gate, number, key: ordinal === 1 ? bare : `${bare} (${ordinal})` };
+    return numberedStep(step, number, ordinal === 1 ? bare : `${bare} (${ordinal})`);
   });
+}
+
+/** Two checks of one part are two gates: each is passed for itself. */
+function numberedStep(step: Action, number: string, key: string): Step {
+  const own = <G extends Gate>(gate: G): G => ({ ...gate, id: `${gate.id} (${number})` });
+  if (step.verb === 'check') return { ...step, gate: own(step.gate), number, key };
+  if (step.verb === 'measure' && step.gate !== null) return { ...step, gate: own(step.gate), number, key };
+  return { ...step, number, key };
+}
+
+/** What tells steps of one verb apart: what they judge, or their first object. */
+function keyOf(step: Action): string {
+  switch (step.verb) {
+    case 'test':
+    case 'across':
+    case 'set':
+      return step.gate.test;
+    case 'check':
+      return step.objects.map(({ name }) => name).join(', ');
+    case 'measure':
+      return (step.gate === null ? step.objects.slice(0, 1) : step.objects).map(({ name }) => name).join(', ');
+    default:
+      return step.objects[0]?.name ?? '';
+  }
 }
 
 /** What a procedure is `like`, and what that is like, as far as the ring or the chain goes. */
@@ -365,7 +388,7 @@ function inlineRepairs(repairs: readonly Repair[], before: number): Repair[] {
 
 /** A repair is tried as often as the most generous of its mentions says; null: without limit. */
 function withTries(stages: readonly Stage[], repairs: readonly Repair[]): Repair[] {
-  const entries = [...stages, ...repairs].flatMap((block) => block.steps.flatMap((step) => step.gate?.onFail ?? []));
+  const entries = [...stages, ...repairs].flatMap((block) => block.steps.flatMap((step) => failEntries(step)));
   return repairs.map((repair) => {
     const counts = entries.filter((entry) => entry.repair === repair.name).flatMap((entry) => entry.tries ?? []);
     const most = counts.length === 0 ? (byDegrees(repair) ? Number.POSITIVE_INFINITY : 1) : Math.max(...counts);
@@ -388,9 +411,7 @@ function placeHazards(
   const steps = [...stages, ...repairs].flatMap((block) => block.steps);
   for (const { verb, object, source } of addressed) {
     if (steps.some((step) => fits(step, verb, object))) continue;
-    const objects = steps.flatMap((step) =>
-      step.verb === verb ? (step.gate?.name ?? step.objects[0]?.name ?? []) : [],
-    );
+    const objects = steps.flatMap((step) => (step.verb === verb ? addressees(step) : []));
     const near = object === null ? [] : nearest(object, objects);
     context.syntax(
       `This hazard is for “${[verb, object].filter(Boolean).join(' ')}”, and there is no such step. ${near.length > 0 ? `Did you mean ${near.map((name) => `${verb} ${name}`).join(' or ')}?` : 'Name the step by its verb and first object.'}`,

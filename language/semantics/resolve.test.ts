@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { resolve } from '../db/resolve.ts';
 import type { Procedure, Step } from '../model/procedure.ts';
+import { isGate } from '../model/steps.ts';
 import { parse } from '../syntax/parse.ts';
 
 const shop =
@@ -236,6 +237,51 @@ describe('steps', () => {
     ]);
   });
 
+  it('are held to one limit, however it is written', () => {
+    const of = (test: string) => problems(inProcedure(` stage s at tester {\n  ${test}\n }`));
+    expect(of('test opening read pressure within opening accept at most 3 drops')).toEqual([
+      'main:21 “accept at most 3 drops” is a second limit of this step, which is held to one: it would be nowhere on the sheet. Delete one of the two, or give each a step of its own.',
+    ]);
+    expect(of('test opening read pressure within opening accept "no drop"')).toEqual([]);
+    expect(of('torque nut to fit by stretch 0.10..0.12 mm')).toEqual([]);
+  });
+
+  it('inside on fail take no fluid where their verb takes none', () => {
+    const of = (fix: string) =>
+      problems(inProcedure(` stage s at dirty {\n  check nozzle "bright" on fail ${fix}\n }`));
+    expect(of('renew nozzle in solvent')).toEqual(['main:21 “in solvent” has no meaning after renew. Delete it.']);
+    expect(of('wash nozzle in solvent')).toEqual([]);
+  });
+
+  it('have the fields of their verb, and no others', () => {
+    const [fit, torque, check, test] = steps(
+      ' stage s at tester {\n  fit nut\n  torque nut to fit\n  check nozzle "bright" on fail renew nozzle\n  test opening read pressure within opening\n }',
+    );
+    const own = (step: Step | undefined) =>
+      ['forTrial', 'limit', 'oiled', 'gate', 'test', 'verdicts'].filter((field) => field in step!);
+    expect([fit, torque, check, test].map(own)).toEqual([
+      ['forTrial'],
+      ['limit', 'oiled'],
+      ['limit', 'gate', 'verdicts'],
+      ['limit', 'gate', 'test'],
+    ]);
+  });
+
+  it('are gates of what they judge: tests of one name are one, every check is one of its own', () => {
+    const gates = steps(
+      ' stage s at tester {\n  test opening read pressure within opening\n  set opening within opening by "x"\n  across the set opening spread at most 5 bar\n  test opening read pressure within opening\n  check nut "a"\n  check nut "b"\n  measure nut\n }',
+    ).filter(isGate);
+    expect(gates.map(({ gate }) => [gate.kind, 'test' in gate ? gate.test : null])).toEqual([
+      ['test', 'opening'],
+      ['set', 'opening'],
+      ['across', 'opening'],
+      ['test', 'opening'],
+      ['check', null],
+      ['check', null],
+    ]);
+    expect(new Set(gates.map(({ gate }) => gate.id)).size).toBe(5);
+  });
+
   it('for some part numbers leave gaps in the numbers of the others', () => {
     expect(
       steps(' stage s at dirty {\n  tag\n  only A { receive }\n  fit nut\n }').map(
@@ -253,6 +299,30 @@ describe('steps', () => {
     expect(
       problems(inProcedure(' stage s at dirty {\n  fit nut\n  hazard "sharp" for fit nut\n  hazard "late"\n }')),
     ).toEqual(['main:22 hazard-after-step fit nut', 'main:23 hazard-after-step null']);
+  });
+
+  it('name the ports of all copies by the name that these share, and no other', () => {
+    const of = (ports: string, cap: string) =>
+      resolved(
+        `${shop}${family.replace('port inlet on body', ports)}procedure p for holder at bench {\n stage s at tester {\n  cap ${cap}\n }\n}`,
+      );
+    const each = of('part cup "Cup" on body for each cylinder 1..3\n port inlet on cup', 'inlet');
+    expect(each.problems).toEqual([]);
+    expect(each.procedures[0]!.stages[0]!.steps[0]!.objects.map(({ name }) => name)).toEqual([
+      'inlet-1',
+      'inlet-2',
+      'inlet-3',
+    ]);
+    expect(of('port inlet-1, inlet-2 on body', 'inlet').problems).toMatchObject([{ kind: 'unknown-name' }]);
+  });
+
+  it('take a hazard that names them by what they read', () => {
+    const read = (verb: string) =>
+      steps(` stage s at tester {\n  hazard "hot" for ${verb} opening\n  ${verb} opening\n }`)[0]!.hazards.length;
+    expect(['read', 'set', 'test'].map(read)).toEqual([1, 1, 1]);
+    expect(problems(inProcedure(' stage s at tester {\n  hazard "hot" for set opning\n  set opening\n }'))).toEqual([
+      'main:21 This hazard is for “set opning”, and there is no such step. Did you mean set opening?',
+    ]);
   });
 
   it('make a repair of what is written inside on fail', () => {

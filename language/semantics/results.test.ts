@@ -18,6 +18,7 @@ const reading = (name: string, number: string, unitOf: string, more = {}) => ({
   asFound: false,
   value: { number, unit: unitOf },
   tool: null,
+  watched: null,
   text: null,
   ...more,
 });
@@ -34,12 +35,12 @@ describe('the results of a unit', () => {
     expect(messages).toEqual([]);
     expect(results).toEqual([
       reading('opening', '214', 'bar', { asFound: true, text: 'light rust, tip sound' }),
-      { form: 'shim', part: 'shim', fitted: false, size: { number: '1.30', unit: 'mm' } },
+      { form: 'shim', part: 'shim', fitted: false, size: { number: '1.30', unit: 'mm' }, tool: null },
       reading('opening', '231', 'bar'),
-      { form: 'shim', part: 'shim', fitted: true, size: { number: '1.45', unit: 'mm' } },
+      { form: 'shim', part: 'shim', fitted: true, size: { number: '1.45', unit: 'mm' }, tool: null },
       reading('opening', '253', 'bar', { tool: 'PG-400' }),
-      { form: 'verdict', name: 'opening', passed: true, text: null },
-      { form: 'verdict', name: 'nozzle', passed: false, text: 'scored' },
+      { form: 'verdict', name: 'opening', asFound: false, passed: true, watched: null, text: null },
+      { form: 'verdict', name: 'nozzle', asFound: false, passed: false, watched: null, text: 'scored' },
       { form: 'torque', part: 'nut', value: { number: '60', unit: 'N·m' }, tool: 'TW-80' },
       { form: 'done', by: 'A. N. Other', on: '2026-11-05' },
     ]);
@@ -162,7 +163,7 @@ describe('a reading', () => {
 describe('a verdict', () => {
   it('may say on which gauge it was watched', () => {
     expect(unit('      opening pass on PG-400').results).toEqual([
-      { form: 'verdict', name: 'opening', passed: true, watched: 'PG-400', text: null },
+      { form: 'verdict', name: 'opening', asFound: false, passed: true, watched: 'PG-400', text: null },
     ]);
   });
 });

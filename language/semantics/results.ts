@@ -1,4 +1,4 @@
-import type { Result } from '../model/job.ts';
+import type { ReadingResult, Result } from '../model/job.ts';
 import type { NameUse } from '../model/source.ts';
 import { formatQuantity, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
 import { kindAdmits } from '../quantities/kinds.ts';
@@ -93,9 +93,9 @@ class ResultReader {
       this.written.results.push({
         form: 'verdict',
         name,
-        ...(asFound ? { asFound } : {}),
+        asFound,
         passed,
-        ...(watched === null ? {} : { watched }),
+        watched,
         text: facts.text,
         source,
       });
@@ -170,7 +170,7 @@ class ResultReader {
           part,
           fitted: fitted !== null,
           size,
-          ...this.measuredWith(facts),
+          tool: facts.tool ?? facts.gauge,
           source,
         });
       return;
@@ -180,7 +180,7 @@ class ResultReader {
     const name = this.find(first, 'test', this.readable);
     if (value === null) return this.refuse(node, 'Write what was read, or pass or fail.');
     this.only(node, ['value', 'tool', 'gauge', 'text']);
-    if (name !== null && this.isOf(value, readingOf(procedure, name), node))
+    if (name !== null && this.isOf(value, readableOf(procedure, name), node))
       written.results.push({ form: 'reading', name, asFound, value, ...this.readOn(facts, value), text, source });
   }
 
@@ -241,19 +241,14 @@ class ResultReader {
     return this.find(tool, 'tool', this.procedure.shop.assets);
   }
 
-  private measuredWith({ tool, gauge }: Facts): { tool?: string } {
-    const name = tool ?? gauge;
-    return name === null ? {} : { tool: name };
-  }
-
   /** `back-leak 9 s on PG-400 with SW-1`: the watch shows the seconds; the gauge, what they are counted between. */
-  private readOn(facts: Facts, value: Quantity): { tool: string | null; watched?: string } {
-    const [shown, other] = [facts.tool, facts.gauge].filter((name) => name !== null);
-    if (shown === undefined) return { tool: null };
+  private readOn(facts: Facts, value: Quantity): Pick<ReadingResult, 'tool' | 'watched'> {
+    const [shown, other = null] = [facts.tool, facts.gauge].filter((name) => name !== null);
+    if (shown === undefined) return { tool: null, watched: null };
     const { kind, range } = this.procedure.shop.assets.find(({ name }) => name === shown)!;
     const showsTime = range === null ? kind === 'tool' : kindOfUnit(range.high.unit) === 'time';
-    if (kindOfUnit(value.unit) === 'time' && !showsTime) return { tool: other ?? null, watched: shown };
-    return other === undefined ? { tool: shown } : { tool: shown, watched: other };
+    if (kindOfUnit(value.unit) === 'time' && !showsTime) return { tool: other, watched: shown };
+    return { tool: shown, watched: other };
   }
 
   private find(node: ast.NameRef, what: string, among: readonly NameUse[]): string | null {
@@ -311,11 +306,11 @@ function only(...kinds: readonly Kind[]): Readable {
 }
 
 /** What a test reads: every unit that the limits take which it is held to; without one, what its own words take. */
-function readingOf({ specs, tests, numbers }: Signature, name: string): Readable {
-  const { within = null, inTime = null, reads = null } = tests.find((test) => test.name === name) ?? {};
+function readableOf({ specs, tests, numbers }: Signature, name: string): Readable {
+  const { limit = null, inTime = null, reads = null } = tests.find((test) => test.name === name) ?? {};
   if (inTime !== null) return only('time');
-  if (within?.form === 'limit') return only(kindOfLimit(within.limit));
-  const spec = specs.find((one) => one.name === (within?.spec ?? name));
+  if (limit?.form === 'limit') return only(kindOfLimit(limit.limit));
+  const spec = specs.find((one) => one.name === (limit?.spec ?? name));
   const values = numbers.flatMap((number) => number.values.filter((value) => value.spec === spec?.name));
   const limits = [spec, ...values].flatMap((value) => [value?.rebuilt, value?.inService, value?.whenNew]);
   const kinds = limits.flatMap((limit) => (limit == null ? [] : kindOfLimit(limit)));

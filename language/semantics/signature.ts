@@ -1,5 +1,6 @@
-import type { Block, Procedure, TestFigures } from '../model/procedure.ts';
+import type { Block, LimitUse, Procedure, TestFigures } from '../model/procedure.ts';
 import type { NameUse, Source } from '../model/source.ts';
+import { readingOf } from '../model/steps.ts';
 
 /**
  * What a job may say of a procedure: all that others know of it, and nothing of how its steps are done or where they
@@ -14,8 +15,9 @@ export interface Signature
   readonly tests: readonly TestSignature[];
 }
 
-export interface TestSignature extends Pick<TestFigures, 'within' | 'inTime' | 'reads'> {
+export interface TestSignature extends Pick<TestFigures, 'inTime' | 'reads'> {
   readonly name: string;
+  readonly limit: LimitUse | null;
 }
 
 export function signatureOf(procedure: Procedure): Signature {
@@ -35,8 +37,8 @@ export function signatureOf(procedure: Procedure): Signature {
     tests: stages.flatMap((stage) =>
       stage.steps.flatMap((step) => {
         if (step.verb !== 'test') return [];
-        const { within, inTime, reads } = step.test!;
-        return [withoutPlaces({ name: step.gate!.name, within, inTime, reads }, somewhere(source))];
+        const { inTime, reads } = step.test;
+        return [withoutPlaces({ name: step.gate.test, limit: step.limit, inTime, reads }, somewhere(source))];
       }),
     ),
   };
@@ -56,8 +58,8 @@ export function isSomewhere({ range }: Source): boolean {
 export function readableNames({ specs, stages, repairs }: Procedure): NameUse[] {
   const steps = [...stages, ...repairs].flatMap((block) => block.steps);
   const named = steps.flatMap((step): NameUse[] => {
-    if (step.verb === 'test') return [{ name: step.gate!.name, source: step.source }];
-    return step.reading !== null ? [{ name: step.reading, source: step.source }] : [];
+    const name = readingOf(step);
+    return name === null ? [] : [{ name, source: step.source }];
   });
   const all = [...specs.map(({ name, source }) => ({ name, source })), ...named];
   return all.filter(({ name }, index) => all.findIndex((other) => other.name === name) === index);

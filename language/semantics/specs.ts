@@ -20,7 +20,7 @@ export function specOf(context: Context, node: ast.Spec, family: Family): Spec {
   return {
     ...named(context, node),
     ...value,
-    ...(isHalf ? { rebuilt: null, unread: true } : {}),
+    ...(isHalf ? { rebuilt: null, isUnread: true } : {}),
     kind,
     per,
     allow: (node.value?.more ?? []).flatMap((more) =>
@@ -72,7 +72,7 @@ function specValueOf(context: Context, node: ast.SpecValue | undefined, family: 
     whenNew,
     whenNewPart,
     settling,
-    unread: node?.rebuilt !== undefined && rebuilt === null,
+    isUnread: node?.rebuilt !== undefined && rebuilt === null,
     notRequired: node?.notRequired ?? false,
     acceptance,
     sourceText,

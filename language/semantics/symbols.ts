@@ -9,6 +9,8 @@ export interface DeclaredSymbol {
   readonly title: string;
   /** The word that declares it: shop, family, stage, part, step, … */
   readonly kind: string;
+  /** The names that may be used for it elsewhere: a line of ports declares several, a test that of its reading. */
+  readonly declares: readonly { readonly name: string; readonly kind: string }[];
   readonly range: Range;
   readonly nameRange: Range;
   readonly children: readonly DeclaredSymbol[];
@@ -57,7 +59,10 @@ function item(node: ast.ShopItem | ast.FamilyItem | ast.ProcedureItem): Declared
     case 'Face':
       return made(node, textOf(node.face), node.title ?? '', 'face', 'face');
     case 'Port':
-      return made(node, node.names.map((ref) => ref.name).join(', '), '', 'port', 'names');
+      return made(node, node.names.map((ref) => ref.name).join(', '), '', 'port', 'names').map((port) => ({
+        ...port,
+        declares: node.names.map(({ name }) => ({ name, kind: 'port' })),
+      }));
     case 'Joint':
       return made(node, node.part.name, node.thread ?? '', 'joint', 'part');
     case 'Adjuster':
@@ -84,7 +89,10 @@ function steps(lines: readonly ast.StepLine[]): DeclaredSymbol[] {
       if (step.$type === 'OnlySteps')
         return made(step, `only ${step.numbers.join(', ')}`, '', 'only', 'numbers', steps(step.lines));
       const text = textOf(step).replace(/\s+/gu, ' ');
-      return made(step, text.length > 60 ? `${text.slice(0, 59)}…` : text, '', 'step');
+      const declared = made(step, text.length > 60 ? `${text.slice(0, 59)}…` : text, '', 'step');
+      if (step.$type !== 'TestStep') return declared;
+      const test = { name: step.name.name, kind: 'test' };
+      return declared.map((one) => ({ ...one, declares: [...one.declares, test] }));
     }),
   );
 }
@@ -106,5 +114,6 @@ function made(
   children: readonly DeclaredSymbol[] = [],
 ): DeclaredSymbol[] {
   if (placeOf(node) === null || name === undefined || name === '') return [];
-  return [{ name, title, kind, range: rangeOf(node), nameRange: rangeOf(node, property), children }];
+  const declares = [{ name, kind }];
+  return [{ name, title, kind, declares, range: rangeOf(node), nameRange: rangeOf(node, property), children }];
 }

@@ -3,6 +3,7 @@ import { becauseText, cautionsByStep } from '../../language/analysis/cautions/in
 import type { Replay, Way } from '../../language/analysis/flow-analysis.ts';
 import { wayWords } from '../../language/analysis/prose.ts';
 import type { Source } from '../../language/model/source.ts';
+import { isGate } from '../../language/model/steps.ts';
 import { openProcedure } from './procedure.ts';
 import { say, sayData } from './say.ts';
 import { visibleJson } from './visible.ts';
@@ -74,9 +75,7 @@ export function stepsOf(replay: Replay): ReplayedStep[] {
         key: step.key,
         words: [
           step.verb,
-          step.gate !== null && step.objects.length === 0
-            ? step.gate.name
-            : step.objects.map(({ name }) => name).join(', '),
+          isGate(step) && step.objects.length === 0 ? step.gate.id : step.objects.map(({ name }) => name).join(', '),
         ]
           .join(' ')
           .trim(),

@@ -86,6 +86,7 @@ export function randomFamilies(most = 40, sane = false): fc.Arbitrary<Family> {
         const part: Changing<Part> = {
           name,
           title: sane ? words[index]!.slice(0, 40) : words[index]!,
+          baseTitle: sane ? words[index]!.slice(0, 40) : words[index]!,
           source,
           base: name,
           position: null,
@@ -149,6 +150,7 @@ export function randomFamilies(most = 40, sane = false): fc.Arbitrary<Family> {
       }
       const ports: Port[] = Array.from({ length: pick(6) }, (_, index) => ({
         name: `port-${index}`,
+        base: `port-${index}`,
         title: sane ? 'inlet port' : words[pick(count)]!,
         source,
         part: any(),

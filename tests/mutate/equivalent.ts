@@ -3,6 +3,7 @@ import type { CheckedProcedure, CheckResult } from '../../language/db/workspace.
 import { textOf } from '../../language/documents/renderers/index.ts';
 import { sheetOf } from '../../language/documents/traveler/index.ts';
 import type { Step } from '../../language/model/procedure.ts';
+import { namedIn } from '../../language/model/steps.ts';
 
 /**
  * Whether a workspace that was broken is the same in all that the replay knows and in all that is printed: on every way
@@ -101,12 +102,12 @@ function withoutNumber(name: string): string {
 }
 
 function wayKey(way: Way): string {
-  return way.from === null
-    ? ''
-    : `${wayKey(way.from.way)}>${withoutNumber(way.from.gate.gate!.name)}:${way.repair!.name}`;
+  return way.from === null ? '' : `${wayKey(way.from.way)}>${withoutNumber(way.from.gate.gate.id)}:${way.repair!.name}`;
 }
 
 function wordsOf(step: Step): string {
-  const objects = [...step.objects, ...step.withObjects].map(({ name }) => name).join();
+  const objects = namedIn(step)
+    .map(({ name }) => name)
+    .join();
   return `${step.verb} ${objects} ${step.text ?? ''}`;
 }

@@ -86,10 +86,9 @@ export class Facts {
 export function isHydraulic(step: Step, procedure: Procedure): boolean {
   if (step.verb === 'prime') return true;
   if (step.verb !== 'test' && step.verb !== 'read') return false;
-  const spec = procedure.specs.find((one) => one.name === step.text);
-  return (
-    step.test?.reads === 'pressure' || step.test?.gauge != null || step.test?.hold != null || spec?.kind === 'pressure'
-  );
+  if (step.gauge !== null) return true;
+  if (step.verb === 'test') return step.test.reads === 'pressure' || step.test.hold !== null;
+  return procedure.specs.find((one) => one.name === step.reading)?.kind === 'pressure';
 }
 
 /**

@@ -1,5 +1,6 @@
 import type { Face, Port } from '../../language/model/family.ts';
-import type { FailEntry, Procedure, Repair, Stage, Step } from '../../language/model/procedure.ts';
+import type { FailEntry, Procedure, Repair, Stage, Step, StepOf } from '../../language/model/procedure.ts';
+import { closesUp, failEntries, type GateStep, isGate, namedIn, own } from '../../language/model/steps.ts';
 import type { Verb } from '../../language/model/verbs.ts';
 import type { Deviation } from './deviations.ts';
 import { Facts, isHydraulic, triesOf } from './facts.ts';
@@ -81,7 +82,7 @@ interface Run {
 }
 
 interface GateAt {
-  readonly step: Step;
+  readonly step: GateStep;
   readonly place: Place;
   /** The last test of its stage: after it one repair is done. */
   readonly lastTest: Step;
@@ -112,7 +113,7 @@ export function interpret(procedure: Procedure, options: Options): OracleResult 
 }
 
 /** A check of a part looks at its faces if it sorts the part, or mentions them. */
-function looksAtFaces(step: Step): boolean {
+function looksAtFaces(step: StepOf<'check'>): boolean {
   return step.all || step.verdicts.length > 0 || /\bfaces?\b/u.test(step.text ?? '');
 }
 
@@ -145,13 +146,13 @@ class Interpreter {
     procedure.stages.forEach((stage, index) => {
       const tests = stage.steps.filter((step) => step.verb === 'test');
       stage.steps.forEach((step, at) => {
-        if (step.gate === null) return;
+        if (!isGate(step)) return;
         const lastTest = step.verb === 'test' ? (tests.at(-1) ?? step) : step;
         this.gates.push({ step, place: { block: stage, stage: index, at }, lastTest });
       });
     });
     this.entries = [...procedure.stages, ...procedure.repairs].flatMap((block) =>
-      block.steps.flatMap((step) => step.gate?.onFail ?? []),
+      block.steps.flatMap((step) => failEntries(step)),
     );
     this.mostTries = Math.max(1, ...this.entries.map((entry) => this.triesFor(entry)).filter(Number.isFinite));
   }
@@ -232,7 +233,7 @@ class Interpreter {
         continue;
       }
       if (stage === null) this.carry(run, block as Repair, at);
-      if (step.gate !== null) {
+      if (isGate(step)) {
         if (run.tries.every((done) => done === 0) && !this.stood.has(step))
           this.stood.set(step, structuredClone(run.state));
         if (this.known(run)) return;
@@ -242,7 +243,7 @@ class Interpreter {
       run.place = { block, stage, at: at + 1 };
       this.judge(run.state, step, block);
       this.apply(run.state, step);
-      if (step.gate === null) continue;
+      if (!isGate(step)) continue;
       const failed = copied(run);
       const index = this.gates.findIndex((gate) => gate.step === step);
       if (index < 0) {
@@ -266,7 +267,7 @@ class Interpreter {
 
   private failed(failed: Run, index: number) {
     const { step, lastTest } = this.gates[index]!;
-    if (step.verb !== 'test' || step.gate!.stopIfFails) {
+    if (step.verb !== 'test' || step.gate.stopIfFails) {
       this.send(failed, [step], step);
       return;
     }
@@ -290,7 +291,7 @@ class Interpreter {
   }
 
   /** The most thorough repair named is done once; if a list is used up, the unit is on hold: the run ends. */
-  private send(run: Run, asking: readonly Step[], from: Step) {
+  private send(run: Run, asking: readonly GateStep[], from: Step) {
     if (!this.options.counts) {
       for (const step of asking)
         for (const index of this.possible(step, run.tries)) this.sendTo(copied(run), index, step, from);
@@ -314,8 +315,8 @@ class Interpreter {
     this.waiting.push(run);
   }
 
-  private possible(step: Step, tries: readonly number[]): number[] {
-    return step.gate!.onFail.flatMap((entry) => {
+  private possible(step: GateStep, tries: readonly number[]): number[] {
+    return step.gate.onFail.flatMap((entry) => {
       const index = this.procedure.repairs.findIndex((repair) => repair.name === entry.repair);
       const { tries: most, inline } = this.procedure.repairs[index]!;
       return most === 1 && !inline && tries[index]! > 0 ? [] : [index];
@@ -344,8 +345,8 @@ class Interpreter {
   }
 
   /** The first entry of the list that has a try left. */
-  private next(step: Step, tries: readonly number[]): number | null {
-    for (const entry of step.gate!.onFail) {
+  private next(step: GateStep, tries: readonly number[]): number | null {
+    for (const entry of step.gate.onFail) {
       const index = this.procedure.repairs.findIndex((repair) => repair.name === entry.repair);
       if (index >= 0 && tries[index]! < this.triesFor(entry)) return index;
     }
@@ -441,7 +442,7 @@ class Interpreter {
    * collector of the rules puts that together by its cause, which is out of the oracle's reach.
    */
   private judge(state: UnitState, step: Step, block: Stage | Repair) {
-    const names = [...step.objects, ...step.withObjects].map((object) => object.name);
+    const names = namedIn(step).map((object) => object.name);
     switch (step.verb) {
       case 'clamp':
         if (state.clamped) this.report('still-clamped', step);
@@ -504,7 +505,7 @@ class Interpreter {
 
   /** Clamped, held by something, or hanging on its line. */
   private held(state: UnitState, step: Step) {
-    if (step.holder !== null || state.clamped || Object.values(state.ports).includes('connected')) return;
+    if (own(step, 'holder') != null || state.clamped || Object.values(state.ports).includes('connected')) return;
     this.report('not-clamped', step);
   }
 
@@ -547,7 +548,7 @@ class Interpreter {
   private comingOff(state: UnitState, step: Step) {
     const { facts } = this;
     const listed = step.objects.map((object) => object.name);
-    const together = [...listed, ...step.withObjects.map((object) => object.name)];
+    const together = namedIn(step).map((object) => object.name);
     for (const name of listed) {
       const { place } = state.parts[name]!;
       if (step.verb !== 'renew') {
@@ -579,7 +580,7 @@ class Interpreter {
       for (const { name } of step.objects)
         for (const inside of facts.closedOver(name))
           if (!this.isIn(state, inside) && !facts.part(inside).suppliedLoose) this.report('part-left-out', step);
-    if (step.forTrial) return;
+    if (!closesUp(step)) return;
     const upsideDown = this.isUpsideDown(step, block);
     for (const name of names) {
       if (this.isIn(state, name)) continue;
@@ -635,7 +636,7 @@ class Interpreter {
     while (block.steps[last + 1]?.verb === 'fit') last++;
     const order = new Map<string, number>();
     block.steps.slice(first, last + 1).forEach((fit, index) => {
-      for (const { name } of [...fit.objects, ...fit.withObjects]) order.set(name, index);
+      for (const { name } of namedIn(fit)) order.set(name, index);
     });
     const pairs: boolean[] = [];
     for (const [name, index] of order)
@@ -680,7 +681,7 @@ class Interpreter {
     if (step.verb !== 'test') return;
     if (!state.primed) this.report('gate-before-prime', step);
     for (const { part, handTightIsFinal } of procedure.family.joints) {
-      const through = step.gate!.provesThrough;
+      const through = step.gate.provesThrough;
       if (handTightIsFinal || !facts.isLoaded(part) || (through !== null && !through.includes(part))) continue;
       if (this.isLoose(state, part)) this.report('left-hand-tight', step);
     }
@@ -705,7 +706,7 @@ class Interpreter {
 
   private apply(state: UnitState, step: Step) {
     const names = step.objects.map((object) => object.name);
-    const all = [...names, ...step.withObjects.map((object) => object.name)];
+    const all = namedIn(step).map((object) => object.name);
     switch (step.verb) {
       case 'clamp':
         state.clamped = true;
@@ -836,7 +837,7 @@ class Interpreter {
       if (face.guardedBy === name || face.guardedBy === null) state.guarded[face.id] = false;
   }
 
-  private renew(state: UnitState, name: string, step: Step, together: readonly string[]) {
+  private renew(state: UnitState, name: string, step: StepOf<'renew'>, together: readonly string[]) {
     if (this.isIn(state, name)) this.takeOff(state, name, 'off', together);
     this.uncover(state, name);
     const ready = step.readyToFit || this.facts.part(name).readyToFit;
@@ -849,7 +850,7 @@ class Interpreter {
     for (const port of this.procedure.family.ports) if (port.part === name) state.ports[port.name] = 'open';
   }
 
-  private bathe(state: UnitState, name: string, step: Step) {
+  private bathe(state: UnitState, name: string, step: StepOf<'wash' | 'soak' | 'rinse'>) {
     const part = state.parts[name]!;
     if (part.place === 'gone') return;
     const kind = this.procedure.shop.fluids.find((fluid) => fluid.name === step.fluid)?.kind ?? 'solvent';
@@ -859,7 +860,7 @@ class Interpreter {
     else if (part.dirt !== 'dirty') part.dirt = 'rinsed';
   }
 
-  private fit(state: UnitState, name: string, step: Step) {
+  private fit(state: UnitState, name: string, step: StepOf<'fit'>) {
     const part = state.parts[name]!;
     if (step.forTrial) {
       this.place(state, name, 'trial');
@@ -897,25 +898,26 @@ class Interpreter {
   /** A gate that proves through a joint is stale when that is touched, and with it what used its reading. */
   private touch(state: UnitState, joint: string) {
     this.fall(state, (step) => {
-      const through = step.gate!.provesThrough;
+      const through = step.gate.provesThrough;
       return through === null ? step.verb === 'test' && this.facts.isLoaded(joint) : through.includes(joint);
     });
   }
 
   private touchFace(state: UnitState, face: string) {
-    this.fall(state, (step) => step.gate!.provesThrough?.includes(face) ?? step.verb === 'test');
+    this.fall(state, (step) => step.gate.provesThrough?.includes(face) ?? step.verb === 'test');
   }
 
   /** Gates that no longer hold, and with them every result that used their reading. */
-  private fall(state: UnitState, falls: (step: Step) => boolean) {
+  private fall(state: UnitState, falls: (step: GateStep) => boolean) {
     const stale: string[] = [];
-    const fall = (is: (step: Step) => boolean) =>
+    const fall = (is: (step: GateStep) => boolean) =>
       this.gates.forEach(({ step }, index) => {
         if (state.gates[index] !== 'passed' || !is(step)) return;
         state.gates[index] = 'stale';
-        stale.push(step.gate!.name);
+        if (step.verb === 'test') stale.push(step.gate.test);
       });
     fall(falls);
-    for (let name = stale.pop(); name !== undefined; name = stale.pop()) fall((step) => step.test?.hold?.of === name);
+    for (let name = stale.pop(); name !== undefined; name = stale.pop())
+      fall((step) => step.verb === 'test' && step.test.hold?.of === name);
   }
 }

@@ -9,6 +9,16 @@ import { wordsIn } from '../../language/i18n/index.ts';
 import { fullMessage } from '../../language/model/diagnostic.ts';
 import type { LimitUse, Procedure, Step, Verb } from '../../language/model/index.ts';
 import { specFor } from '../../language/model/spec-for.ts';
+import {
+  failEntries,
+  type GateStep,
+  isAsFound,
+  isGate,
+  isOfAll,
+  isTest,
+  namedIn,
+  own,
+} from '../../language/model/steps.ts';
 import { titleOf } from '../../language/model/titles.ts';
 import { formatLimit, formatQuantity, type Limit } from '../../language/quantities/index.ts';
 import { judgedLimit } from './limit-claims.ts';
@@ -125,7 +135,7 @@ export function claimsOf(procedure: Procedure, options: SheetOptions): SheetClai
   );
   const steps = [...procedure.stages, ...procedure.repairs].flatMap((place) => place.steps.filter(shown));
   const allow = [procedure, shop, family, ...family.parts, ...procedure.specs].flatMap((one) => one.allow);
-  const own = procedure.numbers.filter(({ name }) => numbers.includes(name)).flatMap((one) => one.allow);
+  const allowed = procedure.numbers.filter(({ name }) => numbers.includes(name)).flatMap((one) => one.allow);
   const units = (options.job?.units ?? []).filter((unit) => options.number === null || unit.number === options.number);
   const tools = steps.flatMap((step) => step.tools);
   const gauges = [...procedure.stages, ...procedure.repairs].flatMap((place) =>
@@ -155,7 +165,7 @@ export function claimsOf(procedure: Procedure, options: SheetOptions): SheetClai
       ...claim('shop', shop.title),
       ...claim('work order', options.job?.title, options.job?.customer, options.job?.received),
       ...procedure.hazards.flatMap(({ word, text }) => [...claim('signal word', word), ...claim('caution', text)]),
-      ...[...allow, ...own].flatMap(({ rule, because }) => [
+      ...[...allow, ...allowed].flatMap(({ rule, because }) => [
         ...claim('concession', rule),
         ...claim('concession', because),
       ]),
@@ -176,10 +186,10 @@ export function claimsOf(procedure: Procedure, options: SheetOptions): SheetClai
           ...claim('calibration', asset?.due),
         ];
       }),
-      ...steps.flatMap(({ holder }) => claim('tool', holder)),
+      ...steps.flatMap((step) => claim('tool', own(step, 'holder'))),
       ...gauges.flatMap(({ name, due }) => [...claim('gauge', name), ...claim('calibration', due)]),
-      ...steps.flatMap(({ fluid }) => {
-        const found = shop.fluids.find(({ name }) => name === fluid);
+      ...steps.flatMap((step) => {
+        const found = shop.fluids.find(({ name }) => name === own(step, 'fluid'));
         return [
           ...claim('fluid', found === undefined ? null : titleOf(found)),
           ...claim('flash point', found?.flammable == null ? null : formatQuantity(found.flammable)),
@@ -203,9 +213,15 @@ function stepClaims(
   const numbers = numbersOf(procedure, options);
   const spec = (name: string) => titleOf(specs.find((one) => one.name === name) ?? { name, title: name });
   /** Words that the author gave it. */
-  const own = (name: string | null | undefined) => specs.find((one) => one.name === name && one.title !== name)?.title;
-  const fluid = shop.fluids.find(({ name }) => name === step.fluid);
-  const { test } = step;
+  const titled = (name: string | null | undefined) =>
+    specs.find((one) => one.name === name && one.title !== name)?.title;
+  const fluid = shop.fluids.find(({ name }) => name === own(step, 'fluid'));
+  const choose = own(step, 'choose');
+  const aim = aimedAt(step);
+  const bath = own(step, 'bath');
+  const count = own(step, 'count');
+  const gauge = own(step, 'gauge');
+  const use = own(step, 'limit');
   const used = limitsOf(procedure, numbers, step);
   const turned = tightens.has(step.verb) || step.verb === 'slacken' || step.verb === 'remove';
   const joints = family.joints.filter(({ part }) => turned && step.objects.some(({ name }) => name === part));
@@ -226,10 +242,9 @@ function stepClaims(
       ...claim('part number', ...(step.only ?? []).filter((name) => numbers.includes(name))),
       ...claim('verb', called[step.verb] ?? step.verb.replaceAll('-', ' ')),
       ...claim('sequence', step.lead),
-      ...(step.reading === null ? [] : claim('reading', spec(step.reading))),
+      ...(step.verb === 'read' || step.verb === 'set' ? claim('reading', spec(step.reading)) : []),
       ...objectClaims(procedure, step),
-      ...(step.verb === 'test' ? claim('test', spec(step.gate?.name ?? '')) : []),
-      ...(step.verb === 'across' ? claim('test', spec((step.gate?.name ?? '').replace(/^across /u, ''))) : []),
+      ...(isTest(step) ? claim('test', spec(step.gate.test)) : []),
       ...claim('words', step.text),
     ],
     limits: used.map(({ limit }) => limit),
@@ -238,31 +253,31 @@ function stepClaims(
       ...step.tools.flatMap((use) =>
         claim('tool', use.form === 'asset' ? use.name : use.form === 'words' ? use.text : null),
       ),
-      ...claim('what it is to bring', step.choose === null ? null : spec(step.choose.test)),
-      ...claim('holder', step.holder),
+      ...claim('what it is to bring', choose == null ? null : spec(choose.test)),
+      ...claim('holder', own(step, 'holder')),
       ...claim('source', step.sourceText),
-      ...claim('station', shop.stations.find(({ name }) => name === step.station)?.title),
-      ...claim('bath', step.bath === null ? null : formatLimit(step.bath)),
-      ...claim('as left', step.asLeft ? 'as left' : null),
-      ...claim('ready to fit', step.readyToFit ? 'ready to fit' : null),
-      ...[step.limit, test?.within].flatMap((use) => (use?.form === 'spec' ? claim('spec', own(use.spec)) : [])),
-      ...claim('spec', own(step.choose?.targetSpec)),
-      ...claim('spec', own(step.choose?.rate)),
+      ...claim('station', shop.stations.find(({ name }) => name === own(step, 'station'))?.title),
+      ...claim('bath', bath == null ? null : formatLimit(bath)),
+      ...claim('as left', own(step, 'asLeft') ? 'as left' : null),
+      ...claim('ready to fit', own(step, 'readyToFit') ? 'ready to fit' : null),
+      ...(use?.form === 'spec' ? claim('spec', titled(use.spec)) : []),
+      ...claim('spec', titled(aim)),
+      ...claim('spec', titled(own(step, 'rate'))),
       ...claim('fluid', fluid === undefined ? null : titleOf(fluid)),
-      ...claim('count', step.count === null ? null : formatLimit(step.count)),
+      ...claim('count', count == null ? null : formatLimit(count)),
       ...claim('time', step.takes === null ? null : formatQuantity(step.takes)),
-      ...claim('pass', ...step.passes.map((pass) => formatQuantity(pass))),
-      ...claim('what is good', step.accept),
-      ...claim('what is not', step.reject),
-      ...claim('condition', ...(test?.conditions ?? [])),
-      ...(test?.gauge === 'shut' || step.gauge === 'shut' ? claim('gauge', words.facts.shut) : []),
-      ...(test?.gauge === 'open' || step.gauge === 'open' ? claim('gauge', words.facts.open) : []),
-      ...step.verdicts.flatMap(({ verdict, text }) => [
+      ...claim('pass', ...(own(step, 'passes') ?? []).map((pass) => formatQuantity(pass))),
+      ...claim('what is good', own(step, 'accept')),
+      ...claim('what is not', own(step, 'reject')),
+      ...('conditions' in step ? claim('condition', step.gas && words.facts.gases[step.gas], ...step.conditions) : []),
+      ...(gauge === 'shut' ? claim('gauge', words.facts.shut) : []),
+      ...(gauge === 'open' ? claim('gauge', words.facts.open) : []),
+      ...(own(step, 'verdicts') ?? []).flatMap(({ verdict, text }) => [
         ...claim('verdict', words.boxes.verdicts[verdict]),
         // The repair is on its own: its boxes are in the rows for the tries.
         ...(step.number.startsWith('R') ? [] : claim('verdict', text)),
       ]),
-      ...step.marking.flatMap((mark) => claim('mark', mark)),
+      ...(own(step, 'marking') ?? []).flatMap((mark) => claim('mark', mark)),
       ...step.objects.flatMap(({ located }) => claim('where it is located', located)),
       ...joints.flatMap(({ thread, oiled, leftHand, handTightIsFinal }) => [
         ...claim('thread', tightens.has(step.verb) ? thread : null),
@@ -270,13 +285,13 @@ function stepClaims(
         ...claim('left-hand thread', leftHand ? 'LEFT-HAND' : null),
         ...claim('hand-tight', handTightIsFinal && step.verb === 'run-down' ? words.facts.handTight : null),
       ]),
-      ...claim('oil', step.oiled ? words.facts.oilThread : null),
-      ...(step.gate?.onFail ?? []).flatMap(({ repair, tries }) => [
+      ...claim('oil', own(step, 'oiled') ? words.facts.oilThread : null),
+      ...failEntries(step).flatMap(({ repair, tries }) => [
         ...claim('fail path', `R${procedure.repairs.findIndex(({ name }) => name === repair) + 1}`),
         ...claim('tries', tries === null || !Number.isFinite(tries) ? null : String(tries)),
       ]),
-      ...(step.gate === null || isEndless(procedure, step) ? [] : claim('hold', words.fail.hold)),
-      ...(step.gate?.stopIfFails === true ? claim('stop', words.fail.stop) : []),
+      ...(!isGate(step) || isEndless(procedure, step) ? [] : claim('hold', words.fail.hold)),
+      ...(isGate(step) && step.gate.stopIfFails ? claim('stop', words.fail.stop) : []),
       ...(readsShutGauge(procedure, step) ? claim('gauge', `${words.facts.gauge} ${words.facts.open}`) : []),
       ...(step.verb === 'receive' ? claim('line to write on', words.lines.found) : []),
       ...(step.verb === 'sign-off' || step.verb === 'hold-for'
@@ -288,11 +303,17 @@ function stepClaims(
   };
 }
 
+/** The spec that a choice aims at. */
+function aimedAt(step: Step): string | null {
+  const target = own(step, 'choose')?.target;
+  return target?.form === 'spec' ? target.spec : null;
+}
+
 /** Something may be tried as often as it takes: then nothing is left over for the lead. */
-function isEndless({ repairs }: Procedure, { gate, verdicts }: Step): boolean {
+function isEndless({ repairs }: Procedure, step: GateStep): boolean {
   // A verdict of lap has a way of its own.
-  if (verdicts.some(({ verdict }) => verdict === 'lap')) return false;
-  return (gate?.onFail ?? []).some(
+  if (step.verb === 'check' && step.verdicts.some(({ verdict }) => verdict === 'lap')) return false;
+  return step.gate.onFail.some(
     ({ repair, tries }) => (tries ?? repairs.find(({ name }) => name === repair)?.tries) === Number.POSITIVE_INFINITY,
   );
 }
@@ -300,11 +321,12 @@ function isEndless({ repairs }: Procedure, { gate, verdicts }: Step): boolean {
 /** A gauge that another step of the procedure shuts must be open where it is looked at. */
 function readsShutGauge({ stages, repairs, specs }: Procedure, step: Step): boolean {
   const steps = [...stages, ...repairs].flatMap((place) => place.steps);
-  const { test, verb, reading } = step;
-  if (!steps.some((one) => one.gauge === 'shut' || one.test?.gauge === 'shut')) return false;
-  if (step.gauge !== null || (test !== null && test.gauge !== null)) return false;
-  const pressure = specs.some(({ name, kind }) => name === reading && kind === 'pressure');
-  if (verb === 'read' || verb === 'set') return pressure;
+  const { verb } = step;
+  const test = own(step, 'test');
+  if (!steps.some((one) => own(one, 'gauge') === 'shut')) return false;
+  if (own(step, 'gauge') != null) return false;
+  if (step.verb === 'read' || step.verb === 'set')
+    return specs.some(({ name, kind }) => name === step.reading && kind === 'pressure');
   return (
     verb === 'relieve' || (verb === 'test' && (test?.reads === 'pressure' || test?.hold != null || test?.from != null))
   );
@@ -313,9 +335,9 @@ function readsShutGauge({ stages, repairs, specs }: Procedure, step: Step): bool
 /** Things acted on, by what they are called; copies by cylinder are said once. */
 function objectClaims(procedure: Procedure, step: Step): Claim[] {
   const { family } = procedure;
-  if (step.all || step.verb === 'across') return [];
+  if (isOfAll(step) || step.verb === 'across') return [];
   const said = new Set<string>();
-  return [...step.objects, ...step.withObjects].flatMap((object) => {
+  return namedIn(step).flatMap((object) => {
     const part = object.kind === 'part' ? family.parts.find(({ name }) => name === object.name) : undefined;
     const base = part?.position == null ? null : baseTitle(part);
     if (base !== null && said.has(base)) return [];
@@ -326,15 +348,22 @@ function objectClaims(procedure: Procedure, step: Step): Claim[] {
 
 /** Every limit that a step is held to, with its source, and every figure that it is worked by. */
 function limitsOf(procedure: Procedure, numbers: readonly string[], step: Step) {
-  const { test, choose } = step;
-  const named = step.reading;
+  const [test, choose] = [own(step, 'test'), own(step, 'choose')];
+  const named = own(step, 'reading');
   const use: LimitUse | null =
-    step.limit ??
-    test?.within ??
+    own(step, 'limit') ??
     (procedure.specs.some(({ name }) => name === named) ? { form: 'spec', spec: named!, source: step.source } : null);
-  const written = [step.stretch, test?.inTime, test?.spread, use?.form === 'limit' ? use.limit : null];
-  const figures = [test?.from, test?.to, test?.forTime, test?.at, test?.hold?.amount, step.air, choose?.target];
-  const ceilings = [test?.neverAbove, choose?.neverAbove].flatMap((most) =>
+  const written = [own(step, 'stretch'), test?.inTime, own(step, 'spread'), use?.form === 'limit' ? use.limit : null];
+  const figures = [
+    test?.from,
+    test?.to,
+    test?.forTime,
+    own(step, 'at'),
+    test?.hold?.amount,
+    step.air,
+    choose?.target?.form === 'limit' ? choose.target.limit : null,
+  ];
+  const ceilings = [test?.neverAbove, step.verb === 'choose' ? step.neverAbove : null].flatMap((most) =>
     most == null ? [] : [{ form: 'at most' as const, most }],
   );
   const valuesOf = (spec: string | null | undefined) =>
@@ -342,14 +371,14 @@ function limitsOf(procedure: Procedure, numbers: readonly string[], step: Step) 
   const values = valuesOf(use?.form === 'spec' ? use.spec : null);
   const served = values.some((value) => value?.inService != null);
   const specified = values.flatMap((value) => {
-    const whenNew = gauged.has(step.verb) && !step.asFound ? [value?.whenNew] : [];
-    const found = step.asFound && served ? [value?.inService] : [];
+    const whenNew = gauged.has(step.verb) && !isAsFound(step) ? [value?.whenNew] : [];
+    const found = isAsFound(step) && served ? [value?.inService] : [];
     return [...found, value?.rebuilt, ...whenNew].map((limit) => ({
       limit,
       source: value?.sourceText,
     }));
   });
-  const aimed = [choose?.targetSpec, choose?.rate].flatMap((spec) =>
+  const aimed = [aimedAt(step), own(step, 'rate')].flatMap((spec) =>
     valuesOf(spec).map((value) => ({ limit: value?.rebuilt, source: null })),
   );
   const rates = procedure.family.adjusters.flatMap(({ part, sets, rate }) =>

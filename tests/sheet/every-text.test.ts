@@ -25,11 +25,12 @@ const structural: ReadonlySet<string> = new Set([
     'sets',
     'chosenFrom',
     'whenNewPart',
+    'baseTitle',
     'spec',
     'of',
   ],
   ...['on', 'in', 'through', 'bearsOn', 'holds', 'matchedTo', 'balancedWith', 'provesThrough', 'provenBy', 'with'],
-  ...['fluid', 'station', 'at', 'reading', 'test', 'targetSpec', 'rate', 'repair', 'marking', 'only', 'per', 'tool'],
+  ...['fluid', 'station', 'at', 'reading', 'test', 'as', 'rate', 'repair', 'marking', 'only', 'per', 'tool'],
   // Figures as digits, and dates.
   ...[
     'accuracyClass',

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { checkFiles } from '../../language/db/workspace.ts';
 import type { Allow, Job, Procedure, Repair, Source, Stage, Step } from '../../language/model/index.ts';
+import { own } from '../../language/model/steps.ts';
 import { numbersFrom, tastes, walk } from '../legal/walk.ts';
 import { procedureTexts, shopText } from '../oracle/random.ts';
 import { type Print, printOf } from './prints.ts';
@@ -59,9 +60,9 @@ function dressed(procedure: Procedure, words: Words, chance: Chance): Procedure 
     ],
     allow: [...one.allow, ...some(0.1, () => allowed(one.source, words))],
     text: one.text !== null && chance(0.5) ? words() : one.text,
-    accept: one.accept !== null && chance(0.5) ? words() : one.accept,
-    sourceText: one.limit?.form === 'limit' && chance(0.5) ? words() : one.sourceText,
-    holder: one.holder !== null && chance(0.5) ? words() : one.holder,
+    ...(own(one, 'accept') != null && chance(0.5) ? { accept: words() } : {}),
+    sourceText: own(one, 'limit')?.form === 'limit' && chance(0.5) ? words() : one.sourceText,
+    ...(own(one, 'holder') != null && chance(0.5) ? { holder: words() } : {}),
   });
   const place = <P extends Stage | Repair>(one: P): P => ({
     ...one,
@@ -113,6 +114,7 @@ function jobFor(procedure: Procedure, count: number, words: Words, chance: Chanc
       number: null,
       numberText: `K-${index}`,
       serial: chance(0.8) ? `S${1000 + index}` : null,
+      noSerial: null,
       onHold: chance(0.2) ? words() : null,
       note: chance(0.2) ? words() : null,
       results: [],

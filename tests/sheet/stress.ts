@@ -3,6 +3,7 @@
 import type { SheetOptions } from '../../language/documents/print-context.ts';
 import { sheetOf } from '../../language/documents/traveler/index.ts';
 import type { Job, PartNumber, Procedure, Step } from '../../language/model/index.ts';
+import { isGate, own } from '../../language/model/steps.ts';
 import type { Print } from './prints.ts';
 
 /** One word of so many letters. */
@@ -56,7 +57,7 @@ function everywhere(procedure: Procedure, text: string): Procedure {
       family: {
         ...family,
         title: text,
-        parts: titled(family.parts),
+        parts: titled(family.parts).map((part) => ({ ...part, baseTitle: text })),
         ports: titled(family.ports),
         joints: family.joints.map((joint) => ({ ...joint, thread: text })),
       },
@@ -83,11 +84,11 @@ function everywhere(procedure: Procedure, text: string): Procedure {
       hazards: index % 4 === 0 ? hazards : step.hazards,
       allow: index % 4 === 1 ? allow : step.allow,
       text: step.text === null ? null : text,
-      accept: step.accept === null ? null : text,
-      reject: step.reject === null ? null : text,
-      holder: step.holder === null ? null : text,
+      ...(own(step, 'accept') != null ? { accept: text } : {}),
+      ...(own(step, 'reject') != null ? { reject: text } : {}),
+      ...(own(step, 'holder') != null ? { holder: text } : {}),
       sourceText: step.sourceText === null ? null : text,
-      verdicts: step.verdicts.map((one) => ({ ...one, text })),
+      ...('verdicts' in step ? { verdicts: step.verdicts.map((one) => ({ ...one, text })) } : {}),
       tools: index % 5 === 0 ? [...step.tools, { form: 'words', text, source: step.source }] : step.tools,
     }),
   );
@@ -232,10 +233,10 @@ export const stresses: readonly Stress[] = [
 /** A sheet of each verb once and of every test: what is long is long in every place, but not the whole run of pages. */
 function shortened(procedure: Procedure): Procedure {
   const seen = new Set<string>();
-  const first = ({ verb, gate, hazards, choose }: Step) => {
-    const known = seen.has(verb);
-    seen.add(verb);
-    return !known || gate !== null || hazards.length > 0 || choose !== null;
+  const first = (step: Step) => {
+    const known = seen.has(step.verb);
+    seen.add(step.verb);
+    return !known || isGate(step) || step.hazards.length > 0 || own(step, 'choose') != null;
   };
   const places = <P extends { readonly steps: readonly Step[] }>(all: readonly P[]) =>
     all.map((place) => ({ ...place, steps: place.steps.filter(first) })).filter(({ steps: left }) => left.length > 0);

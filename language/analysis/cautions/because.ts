@@ -13,7 +13,10 @@ export type Because =
   | { readonly from: 'part'; readonly part: string; readonly trait: string }
   | { readonly from: 'step'; readonly danger: Danger }
   /** A word of the author's that sounds like it, where nobody declared it or said that it is not so. */
-  | { readonly from: 'words'; readonly word: string; readonly danger: Danger; readonly of: string };
+  | { readonly from: 'words'; readonly word: string; readonly danger: Danger; readonly of: WordsOf };
+
+/** Whose words they are. */
+export type WordsOf = { readonly kind: 'step' } | { readonly kind: 'station' | 'part'; readonly name: string };
 
 /** Why a caution is printed, in a sentence for the lead. */
 export function becauseText(because: Because): string {
@@ -33,6 +36,10 @@ export function becauseText(because: Because): string {
     case 'step':
       return `the step says ${because.danger}`;
     case 'words':
-      return `“${because.word}” in the words of ${because.of} sounds like it: write ${because.danger}, or not ${because.danger}`;
+      return `“${because.word}” in the words of ${ofWords(because.of)} sounds like it: write ${because.danger}, or not ${because.danger}`;
   }
+}
+
+function ofWords(of: WordsOf): string {
+  return of.kind === 'step' ? 'the step' : `${of.kind} ${of.name}`;
 }

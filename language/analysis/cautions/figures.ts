@@ -1,25 +1,22 @@
 import type { Procedure, Step } from '../../model/procedure.ts';
+import { own, readingOf } from '../../model/steps.ts';
 import { amount, compare, formatQuantity, kindOfUnit, window } from '../../quantities/index.ts';
 import type { Kind, Limit, Quantity } from '../../quantities/types.ts';
 
 /** Every figure that a step is done with or judged by: its own, and those of its spec for any part number. */
 export function figuresOf(procedure: Procedure, step: Step): Quantity[] {
-  const { test, limit, bath } = step;
-  const uses = [limit, test?.within ?? null];
+  const test = own(step, 'test');
+  const use = own(step, 'limit');
   const written: (Limit | null)[] = [
-    bath,
+    own(step, 'bath') ?? null,
     test?.from ?? null,
     test?.to ?? null,
-    test?.at ?? null,
+    own(step, 'at') ?? null,
     // What is so much below a reading is no pressure of its own.
     test?.hold?.relation === 'at' ? test.hold.amount : null,
-    ...uses.map((use) => (use?.form === 'limit' ? use.limit : null)),
+    use?.form === 'limit' ? use.limit : null,
   ];
-  const named = [
-    ...uses.map((use) => (use?.form === 'spec' ? use.spec : null)),
-    ...(step.verb === 'read' || step.verb === 'set' ? [step.reading] : []),
-    step.gate?.name ?? null,
-  ];
+  const named = [use?.form === 'spec' ? use.spec : null, readingOf(step)];
   return [
     ...written.flatMap((one) => (one === null ? [] : valuesOf(one))),
     ...(test?.neverAbove == null ? [] : [test.neverAbove]),

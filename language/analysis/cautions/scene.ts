@@ -2,11 +2,12 @@ import type { Danger } from '../../model/danger.ts';
 import type { Family, Part } from '../../model/family.ts';
 import type { Step } from '../../model/procedure.ts';
 import type { Fluid } from '../../model/shop.ts';
+import { namedIn, own } from '../../model/steps.ts';
 import type { Verb } from '../../model/verbs.ts';
 import type { Quantity } from '../../quantities/types.ts';
 import { verbsThat } from '../../syntax/verbs/index.ts';
 import { isPneumatic } from '../hydraulic.ts';
-import type { Because } from './because.ts';
+import type { Because, WordsOf } from './because.ts';
 import type { Call, Scene } from './caution.ts';
 import { atLeast, below, figuresOf, highest, ofKind } from './figures.ts';
 import { partsOfObject } from './parts.ts';
@@ -31,7 +32,7 @@ export const verbIs =
 
 /** The fluid that the step uses, as the shop declares it. */
 function fluidAt({ procedure, step }: Scene): Fluid | null {
-  return procedure.shop.fluids.find((fluid) => fluid.name === step.fluid) ?? null;
+  return procedure.shop.fluids.find((fluid) => fluid.name === own(step, 'fluid')) ?? null;
 }
 
 /** The step's fluid is of this kind. */
@@ -59,18 +60,18 @@ export const wetsBy =
 
 /** The parts that a step handles. */
 function partsAt({ procedure, step }: Scene): Part[] {
-  return [...step.objects, ...step.withObjects].flatMap((object) => partsOfObject(procedure.family, object));
+  return namedIn(step).flatMap((object) => partsOfObject(procedure.family, object));
 }
 
 /** The author's own words of a step, without those of its station and its parts. */
 export function ownWords(step: Step): string {
   return [
     step.text,
-    step.reading,
+    own(step, 'reading'),
     step.note,
-    step.holder,
-    step.accept,
-    ...(step.test?.conditions ?? []),
+    own(step, 'holder'),
+    own(step, 'accept'),
+    ...(own(step, 'conditions') ?? []),
     ...step.tools.map((tool) => (tool.form === 'words' ? tool.text : '')),
   ]
     .filter((word) => word != null)
@@ -99,14 +100,14 @@ function declaredAt(danger: Danger, whole: readonly Verb[], scene: Scene): Becau
   const part = parts.find((one) => said(one)?.denied === false);
   if (part !== undefined) return { from: 'part', part: part.name, trait: `is ${danger}` };
   if (own !== undefined) return null;
-  const sounding = [
-    { text: ownWords(step), of: 'the step' },
+  const sounding: { readonly text: string; readonly of: WordsOf }[] = [
+    { text: ownWords(step), of: { kind: 'step' } as const },
     ...(station === null || said(station) !== undefined
       ? []
-      : [{ text: station.title, of: `station ${station.name}` }]),
+      : [{ text: station.title, of: { kind: 'station', name: station.name } as const }]),
     ...partsAt(scene)
       .filter((one) => said(one) === undefined)
-      .map((one) => ({ text: one.title, of: `part ${one.name}` })),
+      .map((one) => ({ text: one.title, of: { kind: 'part', name: one.name } as const })),
   ];
   for (const { text, of } of sounding) {
     const word = suspectWord(danger, text);
@@ -143,7 +144,8 @@ export function handlesSpring(scene: Scene): Call | null {
     const trait = springTrait(scene.procedure.family, part);
     if (trait !== null) return { because: { from: 'part', part: part.name, trait } };
     const word = suspectWord('spring-loaded', part.title);
-    if (word !== null) return { because: { from: 'words', word, danger: 'spring-loaded', of: `part ${part.name}` } };
+    if (word !== null)
+      return { because: { from: 'words', word, danger: 'spring-loaded', of: { kind: 'part', name: part.name } } };
   }
   return null;
 }
@@ -155,7 +157,7 @@ const drives: readonly Verb[] = verbsThat('drives');
 export function isDriven(scene: Scene): Call | null {
   const { procedure, step } = scene;
   const electrical = ['voltage', 'current', 'resistance'] as const;
-  const reads = step.test?.reads;
+  const reads = own(step, 'test')?.reads;
   if (electrical.some((kind) => kind === reads)) return { because: { from: 'reading', what: `read ${reads}` } };
   const figure = ofKind(figuresOf(procedure, step), ...electrical);
   if (figure !== null) return { because: { from: 'figure', figure } };
@@ -167,7 +169,7 @@ export function isDriven(scene: Scene): Call | null {
 function nearOnly(call: Call | null, meets: readonly Verb[], { verb }: Step): Call | null {
   if (call === null || meets.includes(verb)) return call;
   const { because } = call;
-  const ofStep = because.from === 'step' || (because.from === 'words' && because.of === 'the step');
+  const ofStep = because.from === 'step' || (because.from === 'words' && because.of.kind === 'step');
   return ofStep ? call : { ...call, headOnly: true };
 }
 
@@ -213,7 +215,7 @@ const piercing: Quantity = { number: '7', unit: 'bar' };
 export function isHarmlessGas(scene: Pick<Scene, 'procedure' | 'step'>): boolean {
   const { procedure, step } = scene;
   if (!isPneumatic(step)) return false;
-  if (step.test?.conditions.includes('vacuum')) return true;
+  if (step.gas === 'vacuum') return true;
   const top = highest([...figuresOf(procedure, step), ...(step.air === null ? [] : airFigures(step))], 'pressure');
   return top !== null && atLeast([top], piercing) === null;
 }
@@ -236,16 +238,10 @@ function airFigures({ air }: Step): Quantity[] {
 /** The unit is under pressure, of whatever: its gauge is read, or it is pumped. */
 export function isPressed({ step, station }: Pick<Scene, 'step' | 'station'>): boolean {
   if (step.verb !== 'test' && step.verb !== 'set' && step.verb !== 'read') return false;
-  const figures = step.test;
-  return (
-    station?.pressure === true ||
-    (figures !== null &&
-      (figures.reads === 'pressure' ||
-        figures.hold !== null ||
-        figures.gauge !== null ||
-        figures.from !== null ||
-        figures.neverAbove !== null))
-  );
+  if (station?.pressure === true || step.gauge !== null) return true;
+  if (step.verb !== 'test') return false;
+  const { reads, hold, from, neverAbove } = step.test;
+  return reads === 'pressure' || hold !== null || from !== null || neverAbove !== null;
 }
 
 /** The unit is under test pressure that goes through skin. */
@@ -270,7 +266,7 @@ export function isSprayed(scene: Scene): Call | null {
 export function usesAir(scene: Scene): Call | null {
   const { step } = scene;
   if (step.verb === 'blow-dry') return verbIs('blow-dry')(scene);
-  const withAir = step.air !== null || (step.airNamed && !step.test?.conditions.includes('vacuum'));
+  const withAir = step.air !== null || step.gas === 'air';
   return withAir ? { because: { from: 'reading', what: 'with air' } } : null;
 }
 

@@ -6,6 +6,7 @@ import { caseFor, shimChoices } from '../../analysis/shims.ts';
 import { permissibleError } from '../../engineering/tool-error.ts';
 import type { ReadingResult, Result, Unit } from '../../model/job.ts';
 import type { Procedure, Step } from '../../model/procedure.ts';
+import { isTestOf, namedIn } from '../../model/steps.ts';
 import { amount, compare, sizeOf } from '../../quantities/index.ts';
 import type { Quantity } from '../../quantities/types.ts';
 
@@ -35,7 +36,7 @@ export class Changes {
    */
   after(result: Result, name: string): Change | null {
     const { procedure, unit } = this;
-    const order = (test: string) => testsFor(procedure, unit.number).findIndex(({ gate }) => gate?.name === test);
+    const order = (test: string) => testsFor(procedure, unit.number).findIndex(({ gate }) => gate.test === test);
     const at = order(name);
     const measured = at === -1 ? this.partsMeasured(name) : null;
     for (const one of unit.results.slice(unit.results.indexOf(result) + 1)) {
@@ -45,7 +46,7 @@ export class Changes {
       }
       if (one.form === 'shim' && one.fitted) {
         const chosen = choosing(procedure, one.part);
-        if (chosen.length === 0 || chosen.some(({ choose }) => order(choose!.test) <= at))
+        if (chosen.length === 0 || chosen.some(({ choose }) => choose === null || order(choose.test) <= at))
           return { part: one.part, how: 'changed' };
       }
       if (one.form === 'renewed' && !this.isFittedLater(name, one.part)) return { part: one.part, how: 'changed' };
@@ -89,7 +90,7 @@ export class Changes {
     const { family } = this.procedure;
     const isSet =
       family.adjusters.some(({ sets }) => sets === name) ||
-      family.parts.some((part) => choosing(this.procedure, part.name).some(({ choose }) => choose!.test === name));
+      family.parts.some((part) => choosing(this.procedure, part.name).some(({ choose }) => choose?.test === name));
     if (!isSet) return null;
     const readings = this.unit.results.filter((one) => one.form === 'reading' && one.name === name) as ReadingResult[];
     for (const [index, after] of readings.entries()) {
@@ -134,7 +135,7 @@ export class Changes {
     const { results } = this.unit;
     if ('text' in after && after.text !== null) return true;
     const from = results.indexOf(before);
-    const wasFound = 'asFound' in before && before.asFound === true;
+    const wasFound = 'asFound' in before && before.asFound;
     return results.slice(from + 1, results.indexOf(after)).some((one) => {
       if (one.form === 'renewed' || one.form === 'torque') return true;
       // What came in is taken apart and cleaned: that alone moves it. Later only another shim does.
@@ -175,34 +176,33 @@ export class Changes {
   /** A seal that goes on at the end, or one that is packed beside the unit. */
   private isFittedLater(test: string, name: string): boolean {
     const { before, after } = this.around(test);
-    const fits = ({ verb, objects, withObjects }: Step) =>
-      verb === 'fit' && [...objects, ...withObjects].some((object) => object.name === name);
+    const fits = (step: Step) => step.verb === 'fit' && namedIn(step).some((object) => object.name === name);
     const part = this.procedure.family.parts.find((one) => one.name === name);
     return after.some(fits) || ((part?.renewed === true || part?.suppliedLoose === true) && !before.some(fits));
   }
 
   private around(test: string) {
     const steps = stepsFor({ ...this.procedure, repairs: [] }, this.unit.number);
-    const at = steps.findLastIndex((step) => step.verb === 'test' && step.gate?.name === test);
+    const at = steps.findLastIndex((step) => isTestOf(step, test));
     return { before: steps.slice(0, at), after: steps.slice(at + 1) };
   }
 
   /** A joint that holds pressure or carries the spring, or locks what is set: the test says through which, or all of them. */
   private provesThrough(test: string, part: string): boolean {
     const { family } = this.procedure;
-    const gate = testsFor(this.procedure, this.unit.number).findLast((step) => step.gate?.name === test)?.gate ?? null;
+    const gate = testsFor(this.procedure, this.unit.number).findLast((step) => step.gate.test === test)?.gate ?? null;
     if (gate === null) return false;
     const locks = family.adjusters.find((one) => one.part === part || one.lockedBy === part);
     const loaded = this.relations.joint(part) !== undefined && this.relations.loaded(part);
     return (
-      ((loaded || gate.provesThrough !== null) && provesThrough(gate, test, part)) ||
-      (locks !== undefined && provesThrough(gate, test, locks.part))
+      ((loaded || gate.provesThrough !== null) && provesThrough(gate, part)) ||
+      (locks !== undefined && provesThrough(gate, locks.part))
     );
   }
 
   private partsMeasured(name: string): ReadonlySet<string> {
     const measuring = stepsFor(this.procedure, this.unit.number).filter(
-      ({ limit }) => limit?.form === 'spec' && limit.spec === name,
+      (step) => 'limit' in step && step.limit?.form === 'spec' && step.limit.spec === name,
     );
     return new Set([name, ...measuring.flatMap(({ objects }) => objects.map((object) => object.name))]);
   }

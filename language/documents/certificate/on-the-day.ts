@@ -8,7 +8,7 @@ import type { Say } from './say.ts';
  * do today and, moved on after the next calibration, cover the weeks in which the tool was overdue: so both dates are
  * required. Dates are compared as they are written, year first.
  */
-export function uncalibrated({ name: tool, calibrated = null, due }: Asset, on: string | null): Say[] {
+export function uncalibrated({ name: tool, calibrated, due }: Asset, on: string | null): Say[] {
   if (calibrated === null || due === null) return [(w) => w.certificate.missing.noCalibration({ tool })];
   if (on === null) return [];
   if (on > due) return [(w) => w.certificate.missing.overdue({ tool, due, on })];

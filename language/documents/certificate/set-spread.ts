@@ -1,7 +1,7 @@
 import { isFor } from '../../analysis/held.ts';
 import type { Words } from '../../i18n/index.ts';
 import { limitWords } from '../../i18n/limit-words.ts';
-import type { Procedure } from '../../model/procedure.ts';
+import type { Procedure, StepOf } from '../../model/procedure.ts';
 import { nameWords } from '../../model/titles.ts';
 import { decimalsOf, decimalValue, rounded } from '../../quantities/decimal.ts';
 import { asDifference, between, compare, compareDifferences, kindOfUnit, sub, window } from '../../quantities/index.ts';
@@ -44,8 +44,10 @@ export function spreadsOf(
       if (read.length < 2) continue;
       const step = procedure.stages
         .flatMap(({ steps }) => steps)
-        .findLast((one) => one.verb === 'across' && one.gate?.name === `across ${name}` && isFor(one, number));
-      const limit = step?.test?.spread ?? null;
+        .findLast(
+          (one): one is StepOf<'across'> => one.verb === 'across' && one.gate.test === name && isFor(one, number),
+        );
+      const limit = step?.spread ?? null;
       if (limit === null) {
         problems.push((w) => w.certificate.missing.noSpread({ name: title }));
         continue;

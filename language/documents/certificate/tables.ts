@@ -11,7 +11,7 @@ import { acceptanceText } from '../acceptance.ts';
 import type { Block, TableBlock, TextBlock } from '../model.ts';
 import { baseTitle, numberWords } from '../names.ts';
 import type { Setting } from '../print-context.ts';
-import { accuracyWords, assetWords } from '../tools.ts';
+import { accuracyWords, assetWords, conditionsOf } from '../tools.ts';
 import type { Found, Judged, JudgedJob, Missing, Outcome } from './judged.ts';
 import { unitsWords } from './say.ts';
 import { ownUnit } from './set-spread.ts';
@@ -361,7 +361,7 @@ export function conditionsText({ procedure, words }: Setting, { units }: JudgedJ
   const { certificate } = words;
   const said = units.flatMap(({ outcomes }) =>
     outcomes.flatMap(({ asked: { name, step } }) => {
-      const conditions = step?.test?.conditions ?? [];
+      const conditions = step === null ? [] : conditionsOf(words, step);
       return conditions.length === 0
         ? []
         : [

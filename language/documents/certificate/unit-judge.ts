@@ -25,7 +25,7 @@ import type { Say } from './say.ts';
 export type Read = Extract<Result, { form: 'reading' | 'verdict' }>;
 
 export function isFound(result: Read): boolean {
-  return result.asFound === true;
+  return result.asFound;
 }
 
 /** Names that were read or judged, in the order in which they first were. */
@@ -183,7 +183,7 @@ export class UnitJudge {
     const reading =
       results.findLast((one): one is ReadingResult => one.form === 'reading' && one.asFound && one.name === name) ??
       null;
-    const said = results.findLast((one) => one.form === 'verdict' && one.asFound === true && one.name === name);
+    const said = results.findLast((one) => one.form === 'verdict' && one.asFound && one.name === name);
     const steps = this.allSteps().filter((step) => step.verb === 'read' && step.asFound && step.reading === name);
     const held = heldInService(this.procedure, name, this.unit);
     const doubt = reading === null ? null : this.doubtOf(reading);
@@ -274,16 +274,13 @@ export class UnitJudge {
 
   /** The tools that a result was read with. */
   toolsOf(result: Result): Asset[] {
-    const named = [
-      'tool' in result ? (result.tool ?? null) : null,
-      'watched' in result ? (result.watched ?? null) : null,
-    ];
+    const named = ['tool' in result ? result.tool : null, 'watched' in result ? result.watched : null];
     return named.flatMap((name) => this.asset(name ?? null) ?? []);
   }
 
   /** The unit can be found again by its serial. */
   serial(): Say[] {
-    const { serial, noSerial = null } = this.unit;
+    const { serial, noSerial } = this.unit;
     if (serial === null) return noSerial === null ? [({ certificate }) => certificate.missing.noSerial] : [];
     const other = this.known.job.units.find((one) => one.serial?.trim() === serial.trim() && one !== this.unit);
     return other === undefined
@@ -352,7 +349,7 @@ export class UnitJudge {
   }
 
   private measuring(name: string): Step[] {
-    return this.allSteps().filter(({ limit }) => limit?.form === 'spec' && limit.spec === name);
+    return this.allSteps().filter((step) => 'limit' in step && step.limit?.form === 'spec' && step.limit.spec === name);
   }
 
   private allSteps(): Step[] {

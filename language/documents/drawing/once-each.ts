@@ -70,8 +70,7 @@ export function onceEach(family: Family): DrawnFamily {
 }
 
 /** The author's words; if there are none, the name with blanks. */
-function titleOf({ name, title, base, position }: Part): string {
-  const own = position === null ? title : title.replace(new RegExp(`, cylinder ${position}$`, 'u'), '');
-  const isName = own === name || own === base;
-  return printable(isName ? base.replace(/[-_]+/gu, ' ') : own);
+function titleOf({ title, base, baseTitle, position }: Part): string {
+  const own = position === null ? title : baseTitle;
+  return printable(own === base ? base.replace(/[-_]+/gu, ' ') : own);
 }

@@ -1,6 +1,7 @@
 import { withStanding } from '../../analysis/limits.ts';
-import type { Step } from '../../model/procedure.ts';
+import type { Step, StepOf } from '../../model/procedure.ts';
 import { specFor } from '../../model/spec-for.ts';
+import { own } from '../../model/steps.ts';
 import {
   add,
   asDifference,
@@ -31,7 +32,7 @@ const mostPairs = 9;
  * nobody subtracts at the bench. None where the limit has no lower end.
  */
 export function holdTables(setting: Setting, step: Step, where: Where): ForNumbers<HoldTable>[] {
-  const hold = step.test?.hold ?? null;
+  const hold = own(step, 'test')?.hold ?? null;
   if (hold === null || hold.relation === 'at') return [];
   const amount = window(hold.amount).nominal;
   const spec = specOfReading(setting, step, hold.of);
@@ -76,12 +77,12 @@ function specOfReading(setting: Setting, step: Step, of: string | null): string 
   const steps = stageSteps(setting).map((each) => each.step);
   const before = steps.slice(0, steps.indexOf(step)).reverse();
   const read = before.find(
-    (other) =>
+    (other): other is StepOf<'test'> =>
       other.verb === 'test' &&
-      (of === null || of === 'reading' || other.gate?.name === of) &&
-      other.test?.within?.form === 'spec',
+      (of === null || of === 'reading' || other.gate.test === of) &&
+      other.limit?.form === 'spec',
   );
-  return read?.test?.within?.form === 'spec' ? read.test.within.spec : null;
+  return read?.limit?.form === 'spec' ? read.limit.spec : null;
 }
 
 function tableFor(
@@ -93,10 +94,10 @@ function tableFor(
   change: typeof sub,
   spec: string,
 ): HoldTable | null {
-  const own = unitOfLimit(limit);
-  if (own === null) return null;
+  const ofLimit = unitOfLimit(limit);
+  if (ofLimit === null) return null;
   const unit = unitOfScale(scaleFor(procedure, step, where, 'pressure', limit)) ?? amount.unit;
-  const marks = scaleFor(procedure, step, where, kindOfUnit(own), limit)?.graduated ?? null;
+  const marks = scaleFor(procedure, step, where, kindOfUnit(ofLimit), limit)?.graduated ?? null;
   const grades = gradesOf(marks, limit, unit);
   // Both ends are on the finest marks, however far apart the readings between them are.
   const { low, high: top } = windowInSteps(limit, grades[0]!) ?? { low: null, high: null };

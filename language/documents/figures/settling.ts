@@ -1,6 +1,7 @@
 import { settlingOf, springsOf } from '../../analysis/shims.ts';
 import type { Part } from '../../model/family.ts';
 import type { Step } from '../../model/procedure.ts';
+import { namedIn, own } from '../../model/steps.ts';
 import type { Difference } from '../../quantities/types.ts';
 import { numbersOf, type Setting } from '../print-context.ts';
 import { type ForNumbers, forNumbers } from './by-number.ts';
@@ -20,8 +21,8 @@ export function settlingFigures(
   step: Step,
   place: { readonly steps: readonly Step[] },
 ): ForNumbers<SettlingFigure>[] {
-  const { choose } = step;
-  if (choose === null) return [];
+  const choose = own(step, 'choose');
+  if (choose == null) return [];
   const { procedure } = setting;
   const earlier = place.steps.slice(
     0,
@@ -36,8 +37,9 @@ export function settlingFigures(
 }
 
 /** By the step itself, or because it is fitted and always renewed. */
-function isRenewed(part: Part, { verb, objects, withObjects, only }: Step, number: string | null): boolean {
+function isRenewed(part: Part, step: Step, number: string | null): boolean {
+  const { verb, only } = step;
   if (only !== null && number !== null && !only.includes(number)) return false;
   if (verb !== 'renew' && !(verb === 'fit' && part.renewed)) return false;
-  return [...objects, ...withObjects].some(({ kind, name }) => kind === 'part' && name === part.name);
+  return namedIn(step).some(({ kind, name }) => kind === 'part' && name === part.name);
 }

@@ -66,7 +66,7 @@ export interface Stair {
  */
 export function shimTables(setting: Setting, step: Step): ForNumbers<ShimTable>[] {
   const { procedure } = setting;
-  const choice = step.choose === null ? undefined : shimChoices(procedure).find((one) => one.step === step);
+  const choice = shimChoices(procedure).find((one) => one.step === step);
   const drawer = choice === undefined ? null : evenStep(choice);
   if (choice === undefined || drawer === null) return [];
   const numbers = numbersOf(setting).filter((number) => caseFor(choice, number) !== undefined);

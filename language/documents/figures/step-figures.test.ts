@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { libraryFiles } from '../../../tests/library.ts';
 import { checkFiles } from '../../db/workspace.ts';
 import type { Procedure, Spec } from '../../model/procedure.ts';
+import { isTestOf, own } from '../../model/steps.ts';
 import { settingOf } from '../print-context.ts';
 import { specsOf } from '../specs/index.ts';
 import { sheetOf } from '../traveler/index.ts';
@@ -43,7 +44,7 @@ describe('the figures of a step', () => {
   });
 
   it('say what each part number is held to, on which tool, and what it may show there', () => {
-    const step = steps.find(({ gate }) => gate?.name === 'opening')!;
+    const step = steps.find((one) => isTestOf(one, 'opening'))!;
     const { held, unitRead } = figures.get(step)!;
     expect(unitRead).toBe('bar');
     const said = held.map(({ which, number, figure }) => [
@@ -67,7 +68,7 @@ describe('the figures of a step', () => {
 
   it('are looked up once for each step, however much is printed of them', () => {
     const uses = steps.filter(
-      (step) => figures.get(step)!.use?.form === 'spec' || step.choose?.targetSpec != null,
+      (step) => figures.get(step)!.use?.form === 'spec' || own(step, 'choose')?.target?.form === 'spec',
     ).length;
     for (const print of [(one: Procedure) => sheetOf(one, blank), specsOf]) {
       const [few, many] = [10, 20].map((numbers) => lookedUp(job.procedure, numbers, print)) as [number, number];
@@ -78,7 +79,7 @@ describe('the figures of a step', () => {
   });
 
   it('of a shim are one table wherever it is chosen, on one sheet and the next', () => {
-    const chosen = steps.filter(({ choose }) => choose !== null);
+    const chosen = steps.filter((step) => own(step, 'choose') != null);
     expect(chosen.length).toBeGreaterThan(0);
     for (const step of chosen) {
       const [first, again] = [shimTables(setting, step), shimTables(settingOf(job.procedure, blank), step)];

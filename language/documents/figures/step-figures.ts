@@ -1,5 +1,6 @@
 import { type StepCautions, type UsualCautions, usualCautions } from '../../analysis/cautions/index.ts';
 import type { LimitUse, Procedure, Step } from '../../model/procedure.ts';
+import { own } from '../../model/steps.ts';
 import {
   kindOfLimit,
   kindOfUnit,
@@ -74,22 +75,23 @@ export function stepFigures(
   cautions: StepCautions | null = null,
 ): StepFigures {
   const { procedure } = setting;
-  const { test, choose, source } = step;
+  const test = own(step, 'test');
+  const target = own(step, 'choose')?.target;
   const use = useOf(procedure, step);
   const held = heldFigures(setting, step, place, use);
   const judged = (limit: Limit | null | undefined) => (limit == null ? null : limitFigure(setting, step, place, limit));
   const condition = (limit: Limit | null | undefined) =>
     limit == null ? null : conditionFigure(setting, step, place, limit);
-  const [stretch, inTime] = [judged(step.stretch), judged(test?.inTime)];
-  const spread = test?.spread == null ? null : spreadFigure(setting, step, place, test.spread);
+  const [stretch, inTime] = [judged(own(step, 'stretch')), judged(test?.inTime)];
+  const spread =
+    step.verb === 'across' && step.spread !== null ? spreadFigure(setting, step, place, step.spread) : null;
   const most = test?.neverAbove ?? null;
-  const target: LimitUse | null = choose?.targetSpec == null ? null : { form: 'spec', spec: choose.targetSpec, source };
   return {
     step,
     place,
     use,
     held,
-    aim: heldFigures(setting, step, place, target),
+    aim: heldFigures(setting, step, place, target?.form === 'spec' ? target : null),
     settling: settlingFigures(setting, step, place),
     stretch,
     inTime,
@@ -99,7 +101,7 @@ export function stepFigures(
       from: condition(test?.from),
       to: condition(test?.to),
       forTime: condition(test?.forTime),
-      at: condition(test?.at),
+      at: condition(own(step, 'at')),
     },
     ceiling:
       most === null
@@ -112,7 +114,7 @@ export function stepFigures(
       procedure,
       step,
       place,
-      stretch ?? spread ?? (step.limit === null && test?.within == null ? inTime : null) ?? figureIn(held),
+      stretch ?? spread ?? (own(step, 'limit') == null ? inTime : null) ?? figureIn(held),
     ),
     wrenches: wrenchFigures(procedure, step, held),
     cautions,
@@ -120,9 +122,9 @@ export function stepFigures(
 }
 
 /** What the figure of a step is held to: written in it, or its spec; a `read` or `set` names its spec, if there is one. */
-function useOf({ specs }: Procedure, { limit, test, reading, source }: Step): LimitUse | null {
-  const spec = specs.find(({ name }) => name === reading);
-  return limit ?? test?.within ?? (spec === undefined ? null : { form: 'spec', spec: spec.name, source });
+function useOf({ specs }: Procedure, step: Step): LimitUse | null {
+  const spec = specs.find(({ name }) => name === own(step, 'reading'));
+  return own(step, 'limit') ?? (spec === undefined ? null : { form: 'spec', spec: spec.name, source: step.source });
 }
 
 /** The first of the limits as rebuilt, or else in service. */
@@ -137,7 +139,7 @@ function unitRead(procedure: Procedure, step: Step, where: Where, figure: LimitF
     return stockUnit(procedure, step) ?? unitOfScale(scaleFor(procedure, step, where, 'length'));
   const written = figure === null ? null : unitOfLimit(figure.limit);
   if (figure !== null && written !== null) return unitOfScale(figure.scale) ?? written;
-  const kind = step.test?.reads ?? (step.verb === 'measure' ? 'length' : null);
+  const kind = own(step, 'test')?.reads ?? (step.verb === 'measure' ? 'length' : null);
   return kind === null ? null : unitOfScale(scaleFor(procedure, step, where, kind));
 }
 
@@ -148,10 +150,11 @@ function stockUnit({ family, shop }: Procedure, step: Step): UnitName | null {
 }
 
 /** Whether a step reads a pressure off the gauge. What is read is said outright, or by what it is held to. */
-export function readsGauge({ specs }: Procedure, { step: { verb, test }, use }: StepFigures): boolean {
-  if (verb === 'relieve') return true;
-  if (verb !== 'read' && verb !== 'set' && verb !== 'test') return false;
-  if (test !== null && (test.hold !== null || test.from !== null)) return true;
+export function readsGauge({ specs }: Procedure, { step, use }: StepFigures): boolean {
+  if (step.verb === 'relieve') return true;
+  if (step.verb !== 'read' && step.verb !== 'set' && step.verb !== 'test') return false;
+  const test = own(step, 'test');
+  if (test?.hold != null || test?.from != null) return true;
   const spec = use?.form === 'spec' ? specs.find(({ name }) => name === use.spec) : undefined;
   const judged = use?.form === 'limit' ? kindOfLimit(use.limit) : (spec?.kind ?? null);
   return (test?.reads ?? judged) === 'pressure';

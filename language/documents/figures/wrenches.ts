@@ -37,6 +37,7 @@ export type WrenchSetting =
  */
 export function wrenchFigures(procedure: Procedure, step: Step, held: readonly HeldFigure[]): WrenchFigure[] {
   if (step.verb !== 'torque' && step.verb !== 'lock') return [];
+  const written = step.verb === 'torque' ? step.passes : [];
   return step.tools.flatMap((use): WrenchFigure[] => {
     const wrench = use.form === 'asset' ? procedure.shop.assets.find(({ name }) => name === use.name) : undefined;
     if (use.form !== 'asset' || wrench === undefined) return [];
@@ -51,10 +52,10 @@ export function wrenchFigures(procedure: Procedure, step: Step, held: readonly H
     const settings = held.flatMap(({ which, number, figure }) =>
       !adapted || which !== 'rebuilt' || figure === null ? [] : [{ number, set: settingFor(figure.whole) }],
     );
-    const asWritten = !adapted && step.passes.every((pass) => unit === null || pass.unit === unit);
+    const asWritten = !adapted && written.every((pass) => unit === null || pass.unit === unit);
     const passes = asWritten
       ? []
-      : step.passes.map((nominal) => settingFor({ form: 'nominal', nominal, plus: null, minus: null }));
+      : written.map((nominal) => settingFor({ form: 'nominal', nominal, plus: null, minus: null }));
     const each = passes.filter((one) => one !== null);
     return [{ wrench, adapted, settings, passes: each.length === 0 || each.length < passes.length ? null : each }];
   });

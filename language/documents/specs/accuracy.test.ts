@@ -16,6 +16,7 @@ const thermometer: Asset = {
   accuracyClass: null,
   graduated: q('1', '°F'),
   at: null,
+  calibrated: null,
   due: null,
   damped: false,
   digital: false,

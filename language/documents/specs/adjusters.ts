@@ -1,3 +1,4 @@
+import { isTestOf, own } from '../../model/steps.ts';
 import { capital, titleOf } from '../../model/titles.ts';
 import { formatQuantity } from '../../quantities/index.ts';
 import { specTitle } from '../names.ts';
@@ -17,11 +18,11 @@ export function adjusters(layout: Layout): SpecItem[] {
     const setting = layout.done.filter(
       ({ step }) => step.verb === 'set' && (step.reading === sets || step.objects.some(({ name }) => name === part)),
     );
-    const tests = layout.done.filter(({ step }) => step.verb === 'test' && step.gate?.name === sets);
+    const tests = layout.done.filter(({ step }) => isTestOf(step, sets));
     const by = setting.length > 0 ? setting : tests;
     const limits = merged(
       by.flatMap((done) => {
-        const use = done.step.limit ?? done.step.test?.within ?? specOf(layout, sets, source);
+        const use = own(done.step, 'limit') ?? specOf(layout, sets, source);
         return use === null ? [] : readings(layout, done, use, what, ['rebuilt', 'whenNew']);
       }),
     );

@@ -1,5 +1,6 @@
 import type { Joint, Part } from '../../model/family.ts';
 import type { StepObject } from '../../model/procedure.ts';
+import { own } from '../../model/steps.ts';
 import { capital, titleOf } from '../../model/titles.ts';
 import { baseTitle, objectWords } from '../names.ts';
 import { type Done, lineOf, missing, wordsCell } from './cells.ts';
@@ -61,7 +62,7 @@ function jointFacts(
     onto === undefined ? null : facts.on(words.inSentence(titleOf(onto))),
     thread,
     solid === null ? null : facts.ofClass(solid.propertyClass),
-    oiled || torqued.some(({ step }) => step.oiled) ? facts.oiled : null,
+    oiled || torqued.some(({ step }) => own(step, 'oiled')) ? facts.oiled : null,
     leftHand ? facts.leftHand : null,
     handTightIsFinal ? words.inSentence(words.facts.handTight) : null,
   ].filter((fact) => fact !== null);
@@ -88,7 +89,8 @@ function torques(layout: Layout, joint: Joint, steps: readonly Done[]): SpecFigu
 export function torque(layout: Layout, done: Done, what: string = specWords.what.torque): SpecFigure[] {
   const { step } = done;
   const figures: SpecFigure[] = [];
-  if (step.limit !== null) figures.push(figure(layout, what, done, limit(layout, done, step.limit, 'rebuilt')));
+  const use = own(step, 'limit');
+  if (use != null) figures.push(figure(layout, what, done, limit(layout, done, use, 'rebuilt')));
   const { stretch } = done.figures;
   if (stretch !== null) figures.push(written(layout, done, words.facts.stretch, stretch));
   if (figures.length === 0) {

@@ -1,5 +1,6 @@
 import type { LimitUse, PartNumber, Procedure, Repair, Stage, Step } from '../../model/procedure.ts';
 import type { Source } from '../../model/source.ts';
+import { failEntries } from '../../model/steps.ts';
 import { type HeldFigure, heldFigures, type Which } from '../figures/held.ts';
 import type { LimitFigure } from '../figures/limit-figure.ts';
 import type { Where } from '../figures/scales.ts';
@@ -45,7 +46,7 @@ export function layoutOf(procedure: Procedure): Layout {
 
 /** Stages that send a unit to a repair; the repair is done at their stations. */
 function sendersOf({ stages }: Procedure, repair: string): Stage[] {
-  return stages.filter(({ steps }) => steps.some(({ gate }) => gate?.onFail.some((entry) => entry.repair === repair)));
+  return stages.filter(({ steps }) => steps.some((step) => failEntries(step).some((entry) => entry.repair === repair)));
 }
 
 export function figure(layout: Layout, what: string, { step }: Done, cells: Cells): SpecFigure {

@@ -1,5 +1,6 @@
 import type { PartNumber } from '../../model/procedure.ts';
 import { specFor } from '../../model/spec-for.ts';
+import { own } from '../../model/steps.ts';
 import { capital, titleOf } from '../../model/titles.ts';
 import { formatQuantity, limitText, type Quantity } from '../../quantities/index.ts';
 import type { Which } from '../figures/held.ts';
@@ -16,7 +17,11 @@ export function others(layout: Layout): SpecItem[] {
   return [
     ...left.map((spec): SpecItem => {
       const steps = layout.done
-        .filter(({ step: { choose, test } }) => [choose?.rate, choose?.targetSpec, test?.hold?.of].includes(spec.name))
+        .filter(({ step }) => {
+          const target = own(step, 'choose')?.target;
+          const aim = target?.form === 'spec' ? target.spec : null;
+          return [own(step, 'rate'), aim, own(step, 'test')?.hold?.of].includes(spec.name);
+        })
         .map(({ step }) => step.number);
       return {
         title: capital(titleOf(spec)),
@@ -81,8 +86,10 @@ function chosen(layout: Layout): SpecItem[] {
   const byTitle = new Map<string, SpecItem>();
   for (const done of layout.done) {
     const { step } = done;
-    if (step.choose === null || (step.choose.target === null && step.choose.neverAbove === null)) continue;
-    const { target, test, neverAbove } = step.choose;
+    if (step.verb !== 'choose') continue;
+    const { choose, neverAbove } = step;
+    const aim = choose?.target?.form === 'limit' ? { test: choose.test, limit: choose.target.limit } : null;
+    if (aim === null && neverAbove === null) continue;
     const line = lineOf(step.source);
     const noSource = step.sourceText === null ? [missing('source', specWords.missing.source)] : [];
     const cell = (value: string) => {
@@ -90,13 +97,13 @@ function chosen(layout: Layout): SpecItem[] {
       return () => made;
     };
     const figures = [
-      target === null
+      aim === null
         ? null
         : figure(
             layout,
-            `${specWords.what.aim}: ${words.inSentence(specTitle(layout.procedure, test))}`,
+            `${specWords.what.aim}: ${words.inSentence(specTitle(layout.procedure, aim.test))}`,
             done,
-            cell(limitText(target, words.wording)),
+            cell(limitText(aim.limit, words.wording)),
           ),
       neverAbove === null ? null : figure(layout, specWords.what.never, done, cell(formatQuantity(neverAbove))),
     ].filter((figure) => figure !== null);

@@ -1,6 +1,7 @@
 import { ceilingText } from '../../i18n/limit-words.ts';
-import type { LimitUse, Step } from '../../model/procedure.ts';
+import type { LimitUse, Step, TestFigures } from '../../model/procedure.ts';
 import { specFor } from '../../model/spec-for.ts';
+import { isAsFound, own } from '../../model/steps.ts';
 import { capital } from '../../model/titles.ts';
 import { formatQuantity } from '../../quantities/index.ts';
 import type { Which } from '../figures/held.ts';
@@ -29,13 +30,11 @@ export function tests(layout: Layout): SpecItem[] {
   for (const done of layout.done) {
     const { step } = done;
     const name =
-      step.verb === 'test'
-        ? step.gate!.name
-        : step.verb === 'across'
-          ? step.gate!.name.replace(/^across /u, '')
-          : step.verb === 'read' || (step.verb === 'set' && !adjusted.has(step.reading ?? ''))
-            ? step.reading
-            : null;
+      step.verb === 'test' || step.verb === 'across'
+        ? step.gate.test
+        : step.verb === 'read' || (step.verb === 'set' && !adjusted.has(step.reading))
+          ? step.reading
+          : null;
     if (name === null) continue;
     byName.set(name, [...(byName.get(name) ?? []), done]);
   }
@@ -45,7 +44,9 @@ export function tests(layout: Layout): SpecItem[] {
   const inOrder = [...byName].sort(([, a], [, b]) => first(a) - first(b));
   const items = inOrder.map(([name, dones]): SpecItem => {
     const accepts = dones.flatMap(({ step }) => [
-      ...(step.test?.gauge == null ? [] : [`${words.inSentence(words.facts.gauge)} ${words.facts[step.test.gauge]}`]),
+      ...('gauge' in step && step.gauge !== null
+        ? [`${words.inSentence(words.facts.gauge)} ${words.facts[step.gauge]}`]
+        : []),
       ...lookFacts(step),
     ]);
     return {
@@ -59,12 +60,12 @@ export function tests(layout: Layout): SpecItem[] {
 }
 
 function testFigures(layout: Layout, dones: readonly Done[], name: string): SpecFigure[] {
-  const foundSteps = dones.some(({ step }) => step.asFound);
+  const foundSteps = dones.some(({ step }) => isAsFound(step));
   return dones.flatMap((done) => {
     const { step, where } = done;
-    const { test } = step;
+    const test = own(step, 'test');
     const figures: SpecFigure[] = [];
-    const use = step.limit ?? test?.within ?? (step.verb === 'read' ? specOf(layout, name, step.source) : null);
+    const use = own(step, 'limit') ?? (step.verb === 'read' ? specOf(layout, name, step.source) : null);
     const { what } = specWords;
     if (use !== null)
       figures.push(
@@ -77,13 +78,12 @@ function testFigures(layout: Layout, dones: readonly Done[], name: string): Spec
         ),
       );
     else if (test?.reads != null) figures.push(nothing(layout, done, what.read, specWords.missing.limit));
-    if (test === null) return figures;
     const { hold, from, to, forTime, at } = done.figures.conditions;
     const { inTime, spread, ceiling } = done.figures;
     const add = (label: string, of: LimitFigure | null, value = of === null ? '' : lineOfFigure(of)) => {
       if (of !== null) figures.push(condition(layout, done, label, of, value));
     };
-    if (hold !== null) add(what.hold, hold, holdWords(layout.setting, test.hold!, hold));
+    if (test?.hold != null && hold !== null) add(what.hold, hold, holdWords(layout.setting, test.hold, hold));
     add(what.from, from);
     add(what.to, to);
     if (inTime !== null) figures.push(written(layout, done, what.inTime, inTime));
@@ -95,9 +95,7 @@ function testFigures(layout: Layout, dones: readonly Done[], name: string): Spec
       const of = conditionFigure(layout.setting, step, where, { form: 'at most', most });
       add(what.never, of, ceilingText(words, most, unit));
     }
-    const timed = test.forTime !== null || test.inTime !== null || test.to !== null;
-    if (test.reads === null && timed && test.hold === null && test.from === null)
-      figures.push(nothing(layout, done, what.hold, specWords.missing.pressure));
+    if (test != null && isTimedOnly(test)) figures.push(nothing(layout, done, what.hold, specWords.missing.pressure));
     // A test by eye has no figure, and still is one of the tests.
     if (figures.length === 0 && step.verb === 'test') {
       const cell = step.accept === null ? null : wordsCell(step.accept, lineOf(step.source));
@@ -123,8 +121,8 @@ export function readings(
   if (use.form === 'limit') return [figure(layout, what, done, limit(layout, done, use, 'rebuilt'))];
   const values = heldAt(layout.setting, done, use).flatMap(({ which, value }) => (which === 'rebuilt' ? value : []));
   const has = (which: Which) => values.some((value) => value?.[which] != null);
-  const judgedBy: readonly Which[] = step.asFound ? [has('inService') ? 'inService' : 'rebuilt'] : wanted;
-  const settles = !step.asFound && values.some((value) => value?.settling != null);
+  const judgedBy: readonly Which[] = isAsFound(step) ? [has('inService') ? 'inService' : 'rebuilt'] : wanted;
+  const settles = !isAsFound(step) && values.some((value) => value?.settling != null);
   const figures = judgedBy.flatMap((which) => {
     const cells = limit(layout, done, use, which);
     if (which !== 'rebuilt' && !has(which)) return [];
@@ -137,7 +135,7 @@ export function readings(
         : which === 'rebuilt' && what !== specWords.what.read
           ? what
           : words.limits[which];
-    return [figure(layout, step.asFound && which === 'rebuilt' ? specWords.what.asFound : label, done, cells)];
+    return [figure(layout, isAsFound(step) && which === 'rebuilt' ? specWords.what.asFound : label, done, cells)];
   });
   return settles ? [...figures, figure(layout, specWords.what.settling, done, settling(layout, use.spec))] : figures;
 }
@@ -158,10 +156,11 @@ export function measurements(layout: Layout): SpecItem[] {
   for (const done of layout.done) {
     const { step } = done;
     const known = ['torque', 'lock', 'test', 'set', 'read', 'across', 'choose'];
-    if (step.limit === null || known.includes(step.verb)) continue;
+    const use = own(step, 'limit');
+    if (use == null || known.includes(step.verb)) continue;
     const title = capital(objectWords(layout.setting, step.objects).join(', ') || step.verb);
-    const label = step.limit.form === 'spec' ? specTitle(layout.procedure, step.limit.spec) : specWords.what.limit;
-    const figures = readings(layout, done, step.limit, label, ['rebuilt', 'whenNew', 'inService']);
+    const label = use.form === 'spec' ? specTitle(layout.procedure, use.spec) : specWords.what.limit;
+    const figures = readings(layout, done, use, label, ['rebuilt', 'whenNew', 'inService']);
     const before = byTitle.get(title);
     byTitle.set(title, {
       title,
@@ -173,10 +172,17 @@ export function measurements(layout: Layout): SpecItem[] {
   return [...byTitle.values()];
 }
 
+/** A test is timed, but no pressure is given. */
+function isTimedOnly({ reads, hold, from, to, inTime, forTime }: TestFigures): boolean {
+  const timed = forTime !== null || inTime !== null || to !== null;
+  return timed && reads === null && hold === null && from === null;
+}
+
 /** What is looked for at a test or a measurement. */
-function lookFacts({ accept, reject }: Step): string[] {
+function lookFacts(step: Step): string[] {
+  const [accept, reject] = [own(step, 'accept'), own(step, 'reject')];
   return [
-    ...(accept === null ? [] : [`${words.inSentence(words.facts.accept)} “${accept}”`]),
-    ...(reject === null ? [] : [`${words.inSentence(words.facts.reject)} “${reject}”`]),
+    ...(accept == null ? [] : [`${words.inSentence(words.facts.accept)} “${accept}”`]),
+    ...(reject == null ? [] : [`${words.inSentence(words.facts.reject)} “${reject}”`]),
   ];
 }

@@ -1,6 +1,7 @@
 import { waitsForOthers } from '../../analysis/control-flow-graph.ts';
 import type { Words } from '../../i18n/index.ts';
-import type { Repair, Step } from '../../model/procedure.ts';
+import type { Repair, Step, StepOf } from '../../model/procedure.ts';
+import { failEntries } from '../../model/steps.ts';
 import { capital } from '../../model/titles.ts';
 import type { StepFigures } from '../figures/step-figures.ts';
 import type { Grid } from '../model.ts';
@@ -50,10 +51,7 @@ export function stepGrids(setting: Setting, figures: StepFigures): Grid[] {
   const { step } = figures;
   if (step.verb === 'across') {
     // It is compared again after each try of what it sends to.
-    const tries = Math.max(
-      0,
-      ...(step.gate?.onFail ?? []).map(({ repair, tries: of }) => triesOf(setting, repair, of)),
-    );
+    const tries = Math.max(0, ...failEntries(step).map(({ repair, tries: of }) => triesOf(setting, repair, of)));
     const again = Array.from({ length: tries }, (_, index) => words.boxes.try({ count: index + 1 }));
     return [
       {
@@ -130,17 +128,17 @@ function stepRows(setting: Setting, figures: StepFigures): Row[] {
 }
 
 /** A figure is written down at this test. */
-function testReads(step: Step): boolean {
-  return step.test !== null && (step.test.reads !== null || step.test.inTime !== null || step.test.within !== null);
+function testReads({ test, limit }: StepOf<'test'>): boolean {
+  return test.reads !== null || test.inTime !== null || limit !== null;
 }
 
 /** It is passed by what is seen, besides a figure or alone. */
-function isJudged(step: Step): boolean {
+function isJudged(step: StepOf<'test'>): boolean {
   return !testReads(step) || step.accept !== null || step.reject !== null;
 }
 
 /** Several things are sorted: each has a verdict of its own, and the words for it are over the boxes. */
-export function isEach(step: Step): boolean {
+export function isEach(step: StepOf<'check'>): boolean {
   return step.verdicts.length > 0 && step.objects.length > 1;
 }
 
@@ -149,11 +147,11 @@ function perObject(setting: Setting, step: Step): string[] {
 }
 
 /** `Reuse / Lap / Reject` */
-function verdictWords({ words }: Setting, step: Step): string {
+function verdictWords({ words }: Setting, step: StepOf<'check'>): string {
   return step.verdicts.map(({ verdict }) => words.boxes.verdicts[verdict]).join(' / ');
 }
 
-function verdictRows({ words }: Setting, step: Step): Row[] {
+function verdictRows({ words }: Setting, step: StepOf<'check'>): Row[] {
   return step.verdicts.map(({ verdict, text }) => ({
     label: `${words.boxes.verdicts[verdict]}: ${text}`,
     unit: '',
@@ -200,7 +198,7 @@ function triedRows(setting: Setting, figures: StepFigures): Row[] {
     case 'across':
       return [];
     case 'test': {
-      const name = capital(specTitle(procedure, step.gate?.name ?? ''));
+      const name = capital(specTitle(procedure, step.gate.test));
       return [
         ...(testReads(step) ? [numbered(name, unit)] : []),
         ...(isJudged(step) ? [numbered(name, words.boxes.verdict)] : []),
@@ -229,7 +227,7 @@ function repeatedAfter(setting: Setting, repair: Repair): Step[] {
   // A part that is renewed at a check in a repair is looked at there again.
   if (from < 0) return repairs.flatMap(({ steps }) => steps.filter((step) => step === first));
   const sends = (names: ReadonlySet<string>) => (step: Step) =>
-    step.gate?.onFail.some((entry) => names.has(entry.repair)) === true;
+    failEntries(step).some((entry) => names.has(entry.repair));
   const names = new Set([repair.name]);
   // A repair may send on to this one.
   for (let known = 0; known < names.size; ) {

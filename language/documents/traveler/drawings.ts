@@ -52,7 +52,7 @@ function torquesOf(setting: Setting, figures: ReadonlyMap<Step, StepFigures>): M
   const { words } = setting;
   const torques = new Map<string, string>();
   for (const { step, held } of figures.values()) {
-    if (step.limit === null || (step.verb !== 'torque' && step.verb !== 'lock')) continue;
+    if ((step.verb !== 'torque' && step.verb !== 'lock') || step.limit === null) continue;
     const rebuilt = held.filter(({ which }) => which === 'rebuilt');
     const texts = byNumber(setting, (number) => {
       const own = rebuilt.find((one) => one.number === number || one.number === null)?.figure ?? null;

@@ -1,4 +1,5 @@
 import type { FailEntry, Step } from '../../model/procedure.ts';
+import { isGate } from '../../model/steps.ts';
 import { capital } from '../../model/titles.ts';
 import { brief } from '../header.ts';
 import type { FailPath, FailStop, FailWay } from '../model.ts';
@@ -10,10 +11,10 @@ import { sentenceOf } from './sentences.ts';
 
 /** What happens on a fail, to be followed by hand from box to box. Null: the step is no gate. */
 export function failPath(setting: Setting, step: Step): FailPath | null {
-  if (step.gate === null) return null;
+  if (!isGate(step)) return null;
   const { words } = setting;
   const { onFail, stopIfFails } = step.gate;
-  const laps = step.verdicts.some(({ verdict }) => verdict === 'lap');
+  const laps = step.verb === 'check' && step.verdicts.some(({ verdict }) => verdict === 'lap');
   const [first, ...rest] = onFail;
   // A verdict of `lap` sends to a repair of its own, and the list is for `reject`.
   const ways =

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { instead, procedureWith } from '../../../tests/fixtures/sound-procedure.ts';
 import { checkFiles } from '../../db/workspace.ts';
+import { isTestOf } from '../../model/steps.ts';
 import { acceptanceText } from '../acceptance.ts';
 import { stepFigures } from '../figures/step-figures.ts';
 import { settingOf } from '../print-context.ts';
@@ -94,7 +95,7 @@ describe('what the gauge may show', () => {
       findings: [],
       hash: '',
     });
-    const step = procedure.stages.flatMap(({ steps }) => steps).find((one) => one.gate?.name === 'warm')!;
+    const step = procedure.stages.flatMap(({ steps }) => steps).find((one) => isTestOf(one, 'warm'))!;
     expect(
       gaugeWindows(setting, stepFigures(setting, step, tester)).map((fact) => fact.text.replaceAll('\u00a0', ' ')),
     ).toEqual(['21 °C to 29 °C']);

@@ -1,4 +1,5 @@
 import { betweenWords } from '../../i18n/limit-words.ts';
+import { isAsFound } from '../../model/steps.ts';
 import { byNumber, withNumbers } from '../figures/by-number.ts';
 import type { HeldFigure, Which } from '../figures/held.ts';
 import type { StepFigures } from '../figures/step-figures.ts';
@@ -12,13 +13,13 @@ import type { Setting } from '../print-context.ts';
 export function gaugeWindows(setting: Setting, { step, held }: StepFigures): Fact[] {
   const of = (which: Which, number: string | null) =>
     held.find((one) => one.which === which && (one.number === number || one.number === null));
-  const found = (number: string | null) => (step.asFound ? of('inService', number) : undefined);
+  const found = (number: string | null) => (isAsFound(step) ? of('inService', number) : undefined);
   const rebuilt = byNumber(setting, (number) => {
     const service = found(number);
     return factOf(setting, service?.figure == null ? of('rebuilt', number) : service);
   });
   // With new parts another limit counts.
-  const withNew = step.asFound ? [] : byNumber(setting, (number) => factOf(setting, of('whenNew', number)));
+  const withNew = isAsFound(step) ? [] : byNumber(setting, (number) => factOf(setting, of('whenNew', number)));
   return [...rebuilt, ...withNew].map(({ told, whose }) => ({
     ...told,
     text: withNumbers({ told: told.text, whose }),

@@ -4,6 +4,7 @@ import { withStanding } from '../../analysis/limits.ts';
 import { wordsIn } from '../../i18n/index.ts';
 import { ceilingText } from '../../i18n/limit-words.ts';
 import type { Procedure, Step } from '../../model/index.ts';
+import { isAsFound, isTestOf } from '../../model/steps.ts';
 import { english, type Limit } from '../../quantities/index.ts';
 import { shownLimit } from '../../quantities/shown-limit.ts';
 import { limitFigure } from '../figures/limit-figure.ts';
@@ -85,10 +86,10 @@ describe('a limit as a hand needs it', () => {
 });
 
 describe('limits of a step', () => {
-  const opening = procedure.stages.flatMap(({ steps }) => steps).find(({ gate }) => gate?.name === 'opening')!;
-  const found = procedure.stages.flatMap(({ steps }) => steps).find(({ asFound }) => asFound)!;
+  const opening = procedure.stages.flatMap(({ steps }) => steps).find((one) => isTestOf(one, 'opening'))!;
+  const found = procedure.stages.flatMap(({ steps }) => steps).find(isAsFound)!;
   const torque = procedure.stages.flatMap(({ steps }) => steps).find(({ verb }) => verb === 'torque')!;
-  const at = (made: Procedure, options: Partial<SheetOptions>, step = opening, station = 'tester') =>
+  const at = (made: Procedure, options: Partial<SheetOptions>, step: Step = opening, station = 'tester') =>
     flat(
       limitsAt(settingOf(made, { ...blank, ...options }), step, station).map(({ head, label, value, source }) => [
         [head, label].filter((word) => word !== '').join(', '),
@@ -230,7 +231,7 @@ describe("the window of a shop's standing tolerance", () => {
 });
 
 describe('the gauge that a limit is read on', () => {
-  const opening = procedure.stages.flatMap(({ steps }) => steps).find(({ gate }) => gate?.name === 'opening')!;
+  const opening = procedure.stages.flatMap(({ steps }) => steps).find((one) => isTestOf(one, 'opening'))!;
   const gauge = shop.assets.find(({ kind }) => kind === 'gauge')!;
   const at = (assets: readonly Partial<typeof gauge>[], limit: Limit) => {
     const made = { ...procedure, shop: { ...shop, assets: assets.map((own) => ({ ...gauge, ...own })) } };

@@ -1,5 +1,6 @@
 import type { Words } from '../../i18n/index.ts';
 import type { Step } from '../../model/procedure.ts';
+import { isAsFound, own, readingOf } from '../../model/steps.ts';
 import { capital, titleOf } from '../../model/titles.ts';
 import { type ForNumbers, forNumbers, whoseWords } from '../figures/by-number.ts';
 import type { HeldFigure, Which } from '../figures/held.ts';
@@ -31,7 +32,7 @@ export function stepLimits(setting: Setting, figures: StepFigures): LimitLine[] 
 /** As found is judged by the in-service limit, what was rebuilt by the other. */
 function whichOf(step: Step, served: boolean): readonly Which[] {
   // What was found is judged by the limit in service; that of a rebuilt unit beside it says how far it has gone.
-  if (step.asFound) return served ? ['inService', 'rebuilt'] : ['rebuilt'];
+  if (isAsFound(step)) return served ? ['inService', 'rebuilt'] : ['rebuilt'];
   return step.verb === 'test' || step.verb === 'set' || step.verb === 'read' ? ['rebuilt', 'whenNew'] : ['rebuilt'];
 }
 
@@ -53,7 +54,7 @@ export function specLines(setting: Setting, step: Step, held: readonly HeldFigur
     setting,
     step,
     spec,
-    others.length > 0 || only === undefined || step.asFound || only[0]!.head !== setting.words.limits.rebuilt
+    others.length > 0 || only === undefined || isAsFound(step) || only[0]!.head !== setting.words.limits.rebuilt
       ? filled.flat()
       : only.map((line) => ({ ...line, head: '' })),
   );
@@ -64,13 +65,13 @@ function inColumn(line: ForNumbers<LimitLine>, index: number): LimitLine {
 }
 
 /** What the figure is of, before it, where the sentence of the step does not say it: `Free length of the spring`. */
-function titled({ procedure }: Setting, { verb, reading, gate }: Step, name: string, lines: LimitLine[]): LimitLine[] {
+function titled({ procedure }: Setting, step: Step, name: string, lines: LimitLine[]): LimitLine[] {
   const spec = procedure.specs.find((one) => one.name === name);
   const [first, ...others] = lines;
   // The reading that a part is chosen by is printed beside its target.
-  if (spec === undefined || spec.title === spec.name || first === undefined || verb === 'choose') return lines;
+  if (spec === undefined || spec.title === spec.name || first === undefined || step.verb === 'choose') return lines;
   const title = capital(titleOf(spec));
-  const said = reading ?? gate?.name.replace(/^across /u, '') ?? null;
+  const said = step.verb === 'across' ? step.gate.test : readingOf(step);
   if (said !== null && capital(specTitle(procedure, said)) === title) return lines;
   if (first.head === '' && first.label === '') return [{ ...first, label: title }, ...others];
   return [{ ...first, head: first.head === '' ? title : `${title}, ${first.head}` }, ...others];
@@ -84,15 +85,15 @@ function specLine({ procedure, words }: Setting, step: Step, { which, value, fig
       ? words.limits.withNew({ part: words.inSentence(newPart.title) })
       : words.limits[which];
   if (figure !== null && !value.notRequired) return lineOf(words, head, figure, value.sourceText);
-  if (which !== 'rebuilt' || (step.asFound && !value.notRequired)) return null;
+  if (which !== 'rebuilt' || (isAsFound(step) && !value.notRequired)) return null;
   const text = value.notRequired ? words.limits.notRequired : words.limits.missing;
   return { head, label: '', value: text, also: '', source: sourceWords(words, value.sourceText) };
 }
 
 /** Whether the source written in a step is beside a limit that is written in it too. */
-export function saysSource({ limit, stretch, test }: Step): boolean {
-  const use = limit ?? test?.within ?? null;
-  return use?.form === 'limit' || [stretch, test?.inTime, test?.spread].some((one) => one != null);
+export function saysSource(step: Step): boolean {
+  const figures = [own(step, 'stretch'), own(step, 'test')?.inTime, own(step, 'spread')];
+  return own(step, 'limit')?.form === 'limit' || figures.some((one) => one != null);
 }
 
 function lineOf(words: Words, head: string, { value, also, standing }: LimitFigure, source: string | null): LimitLine {

@@ -1,6 +1,7 @@
 import type { Words } from '../../i18n/index.ts';
 import type { Unit } from '../../model/job.ts';
 import type { Asset } from '../../model/shop.ts';
+import { namedIn, own } from '../../model/steps.ts';
 import { capital, titleOf } from '../../model/titles.ts';
 import { limitText } from '../../quantities/index.ts';
 import type { RangeLimit } from '../../quantities/types.ts';
@@ -45,7 +46,7 @@ export function unitsTable(setting: Setting): TableBlock {
 }
 
 /** A unit without a serial says so: an empty box would be filled with a guess. */
-function serialCell(words: Words, { serial, noSerial = null }: Unit) {
+function serialCell(words: Words, { serial, noSerial }: Unit) {
   if (serial === null && noSerial !== null)
     return { text: words.certificate.noSerial({ reason: noSerial }), fill: false };
   return { text: serial ?? '', fill: serial === null };
@@ -65,7 +66,7 @@ export function renewTable(setting: Setting): TableBlock | null {
   const named = new Set(
     stageSteps(setting)
       .filter(({ step }) => step.verb === 'renew')
-      .flatMap(({ step }) => [...step.objects, ...step.withObjects].map(({ name }) => name)),
+      .flatMap(({ step }) => namedIn(step).map(({ name }) => name)),
   );
   const counts = new Map<string, number>();
   for (const part of family.parts) {
@@ -112,9 +113,10 @@ export function toolsTable(setting: Setting): TableBlock | null {
         });
       } else others.set(use.text, { name: use.text, range: '', calibrated: false });
     }
-    if (step.holder !== null)
-      others.set(step.holder, {
-        name: step.holder,
+    const holder = own(step, 'holder');
+    if (holder != null)
+      others.set(holder, {
+        name: holder,
         range: '',
         calibrated: false,
       });
@@ -165,7 +167,7 @@ function kindRange({ wording }: Words, range: RangeLimit | null): string {
 /** Fluids that the steps use, with what burns. */
 export function fluidsTable(setting: Setting): TableBlock | null {
   const { procedure, words } = setting;
-  const used = new Set(allSteps(setting).map(({ fluid }) => fluid));
+  const used = new Set(allSteps(setting).map((step) => own(step, 'fluid')));
   const fluids = procedure.shop.fluids.filter(({ name }) => used.has(name));
   if (fluids.length === 0) return null;
   const { title, fluid, kind, flash, notStated, kinds } = words.fluids;

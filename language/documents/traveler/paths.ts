@@ -1,6 +1,7 @@
 import { replay } from '../../analysis/flow-analysis.ts';
 import { place } from '../../analysis/locations.ts';
 import type { Procedure, Step } from '../../model/procedure.ts';
+import { isOfAll } from '../../model/steps.ts';
 
 /** What the sheet has to know of the ways that a unit may take. */
 export interface Paths {
@@ -26,7 +27,7 @@ function walked(procedure: Procedure): Paths {
     made.visit({
       step({ step, before }) {
         // Only `all` leaves it to the sheet which parts there are.
-        if (!step.all) return;
+        if (!isOfAll(step)) return;
         const away = new Set(
           [...made.layout.parts].filter(([, cells]) => before.must(cells.place, place.gone)).map(([name]) => name),
         );

@@ -1,5 +1,6 @@
 import type { Span } from '../../i18n/index.ts';
-import type { Step, StepObject } from '../../model/procedure.ts';
+import type { Step, StepObject, StepOf } from '../../model/procedure.ts';
+import { isOfAll, own, readingOf } from '../../model/steps.ts';
 import { capital } from '../../model/titles.ts';
 import { baseTitle, fluidTitle, objectWords, specTitle, stationTitle, type Told } from '../names.ts';
 import { pathsOf } from './paths.ts';
@@ -22,19 +23,20 @@ function spansOf(told: Told, step: Step): Span[] {
   if (step.verb === 'do') return [{ text: step.text ?? '' }];
   const { inSentence, list, piece, limit } = words;
   const text = step.text ?? '';
-  const station = step.station === null ? null : inSentence(stationTitle(procedure, step.station));
-  const fluid = step.fluid === null ? null : inSentence(fluidTitle(procedure, step.fluid));
-  const count = step.count === null ? null : limit(step.count);
+  const [at, from, said, bath] = [own(step, 'station'), own(step, 'fluid'), own(step, 'count'), own(step, 'bath')];
+  const station = at == null ? null : inSentence(stationTitle(procedure, at));
+  const fluid = from == null ? null : inSentence(fluidTitle(procedure, from));
+  const count = said == null ? null : limit(said);
   const holder = heldIn(told, step);
   const fitting = step.verb === 'fit';
   const parts = list(objectWords(told, objectsLeft(told, step), { fitting }));
-  const others = list(objectWords(told, step.withObjects, { fitting }));
+  const others = list(objectWords(told, own(step, 'withObjects') ?? [], { fitting }));
   const none: Span[] = [];
   return words.step(keyOf(step, parts), {
     text,
     parts,
-    things: step.all ? allWords(told, step) : parts,
-    reading: readingOf(told, step),
+    things: isOfAll(step) ? allWords(told, step) : parts,
+    reading: readingWords(told, step),
     count: count ?? '',
     /** The author's words after a colon. */
     more: text === '' ? [{ text: '.' }] : piece('more', { text }),
@@ -44,25 +46,29 @@ function spansOf(told: Told, step: Step): Span[] {
     to: station === null ? none : piece('to', { station }),
     fluid: fluid === null ? none : piece('fluid', { fluid }),
     oil: fluid === null ? none : piece('oil', { fluid }),
-    bath: step.bath === null ? none : piece('bath', { temperature: limit(step.bath) }),
+    bath: bath == null ? none : piece('bath', { temperature: limit(bath) }),
     lasting: count === null ? none : piece('lasting', { count }),
-    ready: step.readyToFit ? piece('ready') : none,
-    trial: step.forTrial ? piece('trial') : none,
-    cross: step.pattern ? piece('cross') : none,
-    marking: step.marking.length === 0 ? none : piece('marking', { marks: list(markWords(told, step)) }),
+    ready: own(step, 'readyToFit') === true ? piece('ready') : none,
+    trial: step.verb === 'fit' && step.forTrial ? piece('trial') : none,
+    cross: step.verb === 'torque' && step.pattern ? piece('cross') : none,
+    marking:
+      step.verb !== 'mark' || step.marking.length === 0
+        ? none
+        : piece('marking', { marks: list(markWords(told, step)) }),
     stock: stockOf(told, step),
   });
 }
 
 /** The message for a step: that of its verb, or another where more is said. */
-function keyOf({ verb, text, count, asFound, asLeft }: Step, parts: string) {
-  switch (verb) {
+function keyOf(step: Step, parts: string) {
+  const { verb, text } = step;
+  switch (step.verb) {
     case 'read':
-      return asFound ? 'readFound' : asLeft ? 'readLeft' : 'read';
+      return step.asFound ? 'readFound' : step.asLeft ? 'readLeft' : 'read';
     case 'prime':
-      return count === null ? 'prime' : 'primeWith';
+      return step.count === null ? 'prime' : 'primeWith';
     case 'wait':
-      return count === null ? 'wait' : 'waitFor';
+      return step.count === null ? 'wait' : 'waitFor';
     case 'set':
       return parts === '' ? 'set' : 'setBy';
     case 'sign-off':
@@ -75,14 +81,14 @@ function keyOf({ verb, text, count, asFound, asLeft }: Step, parts: string) {
 }
 
 /** The reading that a step mentions. */
-function readingOf({ procedure, words }: Told, { reading, gate }: Step): string {
-  const name = reading ?? gate?.name.replace(/^across /u, '') ?? null;
+function readingWords({ procedure, words }: Told, step: Step): string {
+  const name = step.verb === 'across' ? step.gate.test : readingOf(step);
   return name === null ? '' : words.inSentence(specTitle(procedure, name));
 }
 
 /** What a step acts on; `all` is every part that was not thrown away before. */
 function objectsLeft({ procedure }: Told, step: Step): readonly StepObject[] {
-  const gone = step.all ? pathsOf(procedure).gone.get(step) : undefined;
+  const gone = isOfAll(step) ? pathsOf(procedure).gone.get(step) : undefined;
   return gone === undefined ? step.objects : step.objects.filter(({ name }) => !gone.has(name));
 }
 
@@ -100,7 +106,7 @@ function allWords({ procedure, words }: Told, step: Step): string {
   return spans.map(({ text }) => text).join('');
 }
 
-function markWords({ words }: Told, { marking }: Step): string[] {
+function markWords({ words }: Told, { marking }: StepOf<'mark'>): string[] {
   return marking.map((mark) => (mark === 'number' ? words.names.partNumber : words.names.serialNumber));
 }
 
@@ -117,5 +123,5 @@ function stockOf({ procedure, words }: Told, step: Step): Span[] {
 /** What the unit is clamped in, as the step says or the family. */
 function heldIn({ procedure }: Told, step: Step): string | null {
   const [first] = step.objects;
-  return step.holder ?? procedure.family.parts.find(({ name }) => name === first?.name)?.heldIn ?? null;
+  return own(step, 'holder') ?? procedure.family.parts.find(({ name }) => name === first?.name)?.heldIn ?? null;
 }

@@ -13,18 +13,14 @@ import { type Setting, setSize, stageSteps } from '../print-context.ts';
 export function setPage(setting: Setting): TableBlock | null {
   const { procedure, words, options, units, columns } = setting;
   const compared = [
-    ...new Set(
-      stageSteps(setting).flatMap(({ step }) =>
-        step.verb === 'across' ? [step.gate!.name.replace(/^across /u, '')] : [],
-      ),
-    ),
+    ...new Set(stageSteps(setting).flatMap(({ step }) => (step.verb === 'across' ? [step.gate.test] : []))),
   ];
   if (compared.length === 0 || setSize(setting) < 2) return null;
   const job = options.job;
   const advised = job === null ? [] : advisedOf(job, words);
   const matched = job === null ? [] : matchedSets(job).flatMap(({ choices }) => choices ?? []);
   const chooses = [...procedure.stages, ...procedure.repairs].some(({ steps }) =>
-    steps.some(({ choose }) => choose !== null && compared.includes(choose.test)),
+    steps.some((step) => step.verb === 'choose' && step.choose !== null && compared.includes(step.choose.test)),
   );
   const { place, number, read, now, fit, after } = words.set;
   const readingOf = (unit: Unit | undefined, test: string) => {

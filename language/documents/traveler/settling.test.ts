@@ -21,7 +21,7 @@ function facts(spec: string, before: string, change: { family?: (text: string) =
   expect(findings.filter(({ rule }) => rule === 'syntax' || rule === 'unknown-name')).toEqual([]);
   const { procedure } = procedures[0]!;
   const place = procedure.repairs.find(({ name }) => name === 'reshim')!;
-  const step = place.steps.find(({ verb }) => verb === 'choose')!;
+  const step = place.steps.find((one) => one.verb === 'choose')!;
   const setting = settingOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
   return settlingFacts(setting, settlingFigures(setting, step, place)).map(({ label, text: of }) =>
     `${label}: ${of}`.replaceAll('\u00a0', ' '),

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { jobOf, procedure, q, step } from '../../../tests/fixtures/injector.ts';
 import { wordsIn } from '../../i18n/index.ts';
-import type { Procedure, Step } from '../../model/index.ts';
+import type { Procedure, Step, StepOf } from '../../model/index.ts';
 import { verbs } from '../../model/verbs.ts';
 import { holdTables } from '../figures/hold-table.ts';
 import { holdLookup } from '../figures/lookups.ts';
@@ -9,6 +9,7 @@ import { figuresOf } from '../figures/step-figures.ts';
 import type { Block, StepBlock } from '../model.ts';
 import { type SheetOptions, settingOf } from '../print-context.ts';
 import { spanText, textOf } from '../renderers/text.ts';
+import { conditionsOf } from '../tools.ts';
 import { attemptGrids, unitGrids } from './boxes.ts';
 import { failPath } from './fail-path.ts';
 import { sentenceOf } from './sentences.ts';
@@ -212,8 +213,9 @@ describe('the sheet', () => {
           ),
         },
       };
-      const hold = { ...stepAt('7.4').test!.hold!, amount: { ...psi, nominal: q('500 psi') } };
-      const leak = { ...stepAt('7.4'), test: { ...stepAt('7.4').test!, hold } };
+      const test = stepAt('7.4') as StepOf<'test'>;
+      const hold = { ...test.test.hold!, amount: { ...psi, nominal: q('500 psi') } };
+      const leak = { ...test, test: { ...test.test, hold } };
       const setting = settingOf(made, blank);
       return holdLookup(setting, holdTables(setting, leak, { station: 'tester' })).map((table) => [
         flat(table.to).split(', ').at(-1),
@@ -379,4 +381,11 @@ describe('the sheet', () => {
     ])
       expect(text).toContain(wanted);
   });
+});
+
+test('air and vacuum are conditions in the language of the sheet, before the words of the author', () => {
+  const tight = step('test', '', { reading: 'tight', gas: 'vacuum', conditions: ['upright'] });
+  expect(conditionsOf(wordsIn('en'), tight)).toEqual(['vacuum', 'upright']);
+  expect(conditionsOf(wordsIn('es'), tight)).toEqual(['vacío', 'upright']);
+  expect(conditionsOf(wordsIn('de'), step('do', '', { gas: 'air' }))).toEqual([]);
 });

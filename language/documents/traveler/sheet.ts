@@ -4,6 +4,7 @@ import { stationsOf } from '../../analysis/stages.ts';
 import type { Words } from '../../i18n/index.ts';
 import { fullMessage } from '../../model/diagnostic.ts';
 import type { Allow, Procedure, Step } from '../../model/index.ts';
+import { isGate } from '../../model/steps.ts';
 import { capital, titleOf } from '../../model/titles.ts';
 import { acceptanceText } from '../acceptance.ts';
 import { concessionsTable } from '../concessions.ts';
@@ -146,10 +147,10 @@ function placeFacts({ procedure, words }: Setting, stations: readonly string[], 
  * one repair is done; a check is judged at once, and so is a test that says so at its own step.
  */
 function severalFail({ words }: Setting, steps: readonly Step[]): Block[] {
-  const sending = steps.filter(({ gate }) => gate !== null && gate.onFail.length > 0);
+  const sending = steps.filter(isGate).filter(({ gate }) => gate.onFail.length > 0);
   const waiting = sending.filter(waitsForOthers);
-  const repairs = new Set(waiting.flatMap(({ gate }) => gate!.onFail.map(({ repair }) => repair)));
-  const stops = sending.some(({ gate }) => gate!.stopIfFails);
+  const repairs = new Set(waiting.flatMap(({ gate }) => gate.onFail.map(({ repair }) => repair)));
+  const stops = sending.some(({ gate }) => gate.stopIfFails);
   if (sending.length === 0) return [];
   const { finishFirst, finishOthers, oneRepair, whereToWrite } = words.sections;
   const text = [

@@ -1,7 +1,8 @@
 import { shimChoices } from '../../analysis/shims.ts';
 import { ceilingText } from '../../i18n/limit-words.ts';
-import type { Step } from '../../model/procedure.ts';
+import type { Choice, Step } from '../../model/procedure.ts';
 import { specFor } from '../../model/spec-for.ts';
+import { own } from '../../model/steps.ts';
 import { capital } from '../../model/titles.ts';
 import { limitText } from '../../quantities/index.ts';
 import { advisedOf } from '../../recommendations/advised.ts';
@@ -20,7 +21,7 @@ import { readsGauge, type StepFigures } from '../figures/step-figures.ts';
 import type { CautionBlock, Fact, LimitLine, StepBlock } from '../model.ts';
 import { baseTitle, fluidTitle, specTitle } from '../names.ts';
 import { isShown, type Setting } from '../print-context.ts';
-import { toolWords } from '../tools.ts';
+import { conditionsOf, toolWords } from '../tools.ts';
 import { isEach, stepGrids } from './boxes.ts';
 import { fullCaution, ownCaution, shortCaution } from './cautions.ts';
 import { failPath } from './fail-path.ts';
@@ -97,18 +98,20 @@ function facts(setting: Setting, figures: StepFigures, inRepair: boolean): Fact[
     })),
     ...wrenchSettings(setting, figures),
     ...gaugeWindows(setting, figures),
-    ...(step.holder !== null && step.verb !== 'clamp' ? [{ label: label.held, text: step.holder }] : []),
+    ...('holder' in step && step.holder !== null && step.verb !== 'clamp'
+      ? [{ label: label.held, text: step.holder }]
+      : []),
     ...jointFacts(setting, step),
     ...passFacts(setting, figures),
     ...(step.air === null ? [] : [{ label: label.air, text: limitText(step.air, words.wording) }]),
-    ...(step.gauge === null ? [] : [{ label: label.gauge, text: label[step.gauge] }]),
+    ...('gauge' in step && step.gauge !== null ? [{ label: label.gauge, text: label[step.gauge] }] : []),
     ...openGauge(setting, figures),
     ...testFacts(setting, figures),
     ...chooseFacts(setting, figures),
     ...screwFacts(setting, step),
     ...comparedFacts(setting, step),
     ...matchFacts(setting, step),
-    ...(step.fluid !== null && !saysFluid.has(step.verb)
+    ...('fluid' in step && step.fluid !== null && !saysFluid.has(step.verb)
       ? [
           {
             label: label.fluid,
@@ -116,11 +119,11 @@ function facts(setting: Setting, figures: StepFigures, inRepair: boolean): Fact[
           },
         ]
       : []),
-    ...(isEach(step) || inRepair
+    ...(step.verb === 'check' && (isEach(step) || inRepair)
       ? step.verdicts.map(({ verdict, text }) => ({ label: words.boxes.verdicts[verdict], text }))
       : []),
-    ...(step.accept === null ? [] : [{ label: label.accept, text: step.accept }]),
-    ...(step.reject === null ? [] : [{ label: label.reject, text: step.reject }]),
+    ...('accept' in step && step.accept !== null ? [{ label: label.accept, text: step.accept }] : []),
+    ...('reject' in step && step.reject !== null ? [{ label: label.reject, text: step.reject }] : []),
     ...(step.sourceText === null || saysSource(step) ? [] : [{ label: words.limits.source, text: step.sourceText }]),
     ...(step.takes === null ? [] : [{ label: label.takes, text: words.quantity(step.takes) }]),
   ];
@@ -155,29 +158,28 @@ function jointFacts(setting: Setting, step: Step): Fact[] {
     if (joint.oiled && tightens) add({ label: label.oilThread, text: label.oilThreadText });
     if (joint.handTightIsFinal && step.verb === 'run-down') add({ label: label.handTight, text: '' });
   }
-  if (step.oiled) add({ label: label.oilThread, text: label.oilThreadText });
+  if (step.verb === 'torque' && step.oiled) add({ label: label.oilThread, text: label.oilThreadText });
   return facts;
 }
 
 /** Verbs that turn a threaded part. */
 const turns: ReadonlySet<string> = new Set(verbsThat('turns'));
 
-function testFacts(setting: Setting, { step: { test }, conditions, ceiling }: StepFigures): Fact[] {
-  if (test === null) return [];
+function testFacts(setting: Setting, { step, conditions, ceiling }: StepFigures): Fact[] {
   const { words } = setting;
   const label = words.facts;
+  const said = own(step, 'test')?.hold;
   const { hold, from, to, forTime, at } = conditions;
   const fact = (name: string, figure: LimitFigure | null) =>
     figure === null ? [] : [{ label: name, text: lineOf(figure) }];
   return [
-    ...(test.gauge === null ? [] : [{ label: label.gauge, text: label[test.gauge] }]),
-    ...(hold === null ? [] : [{ label: label.hold, text: holdWords(setting, test.hold!, hold) }]),
+    ...(said == null || hold === null ? [] : [{ label: label.hold, text: holdWords(setting, said, hold) }]),
     ...fact(label.from, from),
     ...fact(label.to, to),
     ...fact(label.forTime, forTime),
     ...fact(label.at, at),
     ...(ceiling === null ? [] : [{ label: label.never, text: ceilingText(words, ceiling.most, ceiling.unit) }]),
-    ...test.conditions.map((text) => ({ label: label.conditions, text })),
+    ...conditionsOf(words, step).map((text) => ({ label: label.conditions, text })),
   ];
 }
 
@@ -185,7 +187,7 @@ function testFacts(setting: Setting, { step: { test }, conditions, ceiling }: St
 function unitLines(setting: Setting, step: Step): LimitLine[] {
   const { words } = setting;
   const { job } = setting.options;
-  const test = step.choose?.test ?? (step.verb === 'set' ? step.reading : null);
+  const test = own(step, 'choose')?.test ?? (step.verb === 'set' ? step.reading : null);
   if (job === null || test === null) return [];
   const parts = step.objects.map(({ name }) => name);
   return advisedOf(job, words).flatMap(({ unit, test: of, part, reading, sentence }) =>
@@ -207,10 +209,9 @@ function unitLines(setting: Setting, step: Step): LimitLine[] {
 function openGauge({ procedure, words }: Setting, figures: StepFigures): Fact[] {
   const { step } = figures;
   const shuts = [...procedure.stages, ...procedure.repairs].some(({ steps }) =>
-    steps.some(({ gauge, test }) => gauge === 'shut' || test?.gauge === 'shut'),
+    steps.some((one) => own(one, 'gauge') === 'shut'),
   );
-  if (!shuts || step.gauge !== null || (step.test?.gauge ?? null) !== null || !readsGauge(procedure, figures))
-    return [];
+  if (!shuts || own(step, 'gauge') != null || !readsGauge(procedure, figures)) return [];
   return [{ label: words.facts.gauge, text: words.facts.open }];
 }
 
@@ -258,27 +259,35 @@ function screwFacts({ procedure, words }: Setting, step: Step): Fact[] {
   );
 }
 
-function chooseFacts(setting: Setting, { step, aim, settling }: StepFigures): Fact[] {
-  if (step.choose === null) return [];
+function chooseFacts(setting: Setting, figures: StepFigures): Fact[] {
+  const { step } = figures;
+  if (step.verb !== 'choose') return [];
   const { words } = setting;
-  const { test, target, targetSpec, rate } = step.choose;
-  const name = words.inSentence(specTitle(setting.procedure, test));
+  const { choose, rate } = step;
   // Also where the step does not say it: over this the coils of the spring bind.
-  const most = shimChoices(setting.procedure).find((one) => one.step === step)?.most ?? step.choose.neverAbove;
-  const to =
-    target !== null
-      ? limitText(target, words.wording)
-      : targetSpec === null
-        ? ''
-        : specLines(setting, step, aim, targetSpec)
-            .map(({ label, value }) => (label === '' ? value : `${label} ${value}`))
-            .join(', ');
+  const most = shimChoices(setting.procedure).find((one) => one.step === step)?.most ?? step.neverAbove;
   return [
-    { label: words.facts.target, text: to === '' ? name : words.facts.targetTo({ name, target: to }) },
-    ...(targetSpec === null ? [] : aimedBy(setting, targetSpec)),
-    ...settlingFacts(setting, settling),
+    ...(choose === null ? [] : aimFacts(setting, figures, choose)),
     ...(rate === null ? [] : [{ label: rateTitle(setting, rate), text: rateText(setting, rate) }]),
     ...(most === null ? [] : [{ label: words.facts.never, text: words.quantity(most) }]),
+  ];
+}
+
+function aimFacts(setting: Setting, { step, aim, settling }: StepFigures, { test, target }: Choice): Fact[] {
+  const { words } = setting;
+  const name = words.inSentence(specTitle(setting.procedure, test));
+  const to =
+    target === null
+      ? ''
+      : target.form === 'spec'
+        ? specLines(setting, step, aim, target.spec)
+            .map(({ label, value }) => (label === '' ? value : `${label} ${value}`))
+            .join(', ')
+        : limitText(target.limit, words.wording);
+  return [
+    { label: words.facts.target, text: to === '' ? name : words.facts.targetTo({ name, target: to }) },
+    ...(target?.form === 'spec' ? aimedBy(setting, target.spec) : []),
+    ...settlingFacts(setting, settling),
   ];
 }
 

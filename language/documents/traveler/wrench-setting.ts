@@ -22,8 +22,8 @@ export function wrenchSettings(setting: Setting, { wrenches }: StepFigures): Fac
 }
 
 /** Torques that a group goes through on the way, as the author wrote them, and as each is set on the wrench where it differs. */
-export function passFacts({ words }: Setting, { step: { passes }, wrenches }: StepFigures): Fact[] {
-  if (passes.length === 0) return [];
+export function passFacts({ words }: Setting, { step, wrenches }: StepFigures): Fact[] {
+  if (step.verb !== 'torque' || step.passes.length === 0) return [];
   const set = wrenches.flatMap(({ wrench, passes: settings }) =>
     settings === null
       ? []
@@ -34,7 +34,7 @@ export function passFacts({ words }: Setting, { step: { passes }, wrenches }: St
           },
         ],
   );
-  return [{ label: words.facts.passes, text: passes.map(words.quantity).join(', ') }, ...set];
+  return [{ label: words.facts.passes, text: step.passes.map(words.quantity).join(', ') }, ...set];
 }
 
 /** `53.3 N·m`; `48.9 N·m to 57.8 N·m` where there is no one value to aim at. */

@@ -1,5 +1,6 @@
 import { allSteps } from '../../../analysis/locations.ts';
 import { lower } from '../../../analysis/prose.ts';
+import { namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** `fit spacer located`, but neither the family nor the step says by what. */
@@ -10,7 +11,7 @@ export const locatedWithoutFeature: Rule = {
   title: 'A part is fitted “located”, but nothing says what locates it.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
-      for (const object of [...step.objects, ...step.withObjects]) {
+      for (const object of namedIn(step)) {
         const part = procedure.family.parts.find((other) => other.name === object.name);
         if (part === undefined || object.located !== '') continue;
         report({

@@ -1,5 +1,6 @@
 import { allSteps } from '../../../analysis/locations.ts';
 import { listed, lower } from '../../../analysis/prose.ts';
+import { namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** `with marks aligned`, but neither the family nor the step says which marks. */
@@ -10,7 +11,7 @@ export const noMarksToLineUp: Rule = {
   title: 'Marks have to be lined up, but nothing says which.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
-      const parts = [...step.objects, ...step.withObjects].flatMap((object) =>
+      const parts = namedIn(step).flatMap((object) =>
         procedure.family.parts.filter((part) => part.name === object.name),
       );
       const [first] = parts;

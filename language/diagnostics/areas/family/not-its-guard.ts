@@ -1,5 +1,5 @@
 import { allSteps } from '../../../analysis/locations.ts';
-import { faceWords, lower, partsWords, partWords } from '../../../analysis/prose.ts';
+import { capital, faceWords, lower, partsWords, partWords } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A face is guarded with a part that the family does not name as its guard. */
@@ -15,7 +15,7 @@ export const notItsGuard: Rule = {
       for (const object of step.objects) {
         const face = procedure.family.faces.find((other) => other.id === object.name);
         if (face === undefined || (face.guardedBy !== null && guards.includes(face.guardedBy))) continue;
-        const words = faceWords(procedure, face.id).replace(/^the/u, 'The');
+        const words = capital(faceWords(procedure, face.id));
         report({
           at: step,
           source: object.source,

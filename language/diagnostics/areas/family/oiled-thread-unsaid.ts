@@ -1,4 +1,5 @@
 import { lower } from '../../../analysis/prose.ts';
+import type { StepOf } from '../../../model/procedure.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A joint is oiled before it is tightened, but neither the family nor the torque step says that its threads are oiled. */
@@ -15,7 +16,10 @@ export const oiledThreadUnsaid: Rule = {
           const joint = procedure.family.joints.find((other) => other.part === object.name && !other.oiled);
           const torque = block.steps
             .slice(at + 1)
-            .find((later) => later.verb === 'torque' && later.objects.some(({ name }) => name === object.name));
+            .find(
+              (later): later is StepOf<'torque'> =>
+                later.verb === 'torque' && later.objects.some(({ name }) => name === object.name),
+            );
           if (joint === undefined || torque === undefined || torque.oiled) continue;
           const part = procedure.family.parts.find((other) => other.name === joint.part)!;
           report({

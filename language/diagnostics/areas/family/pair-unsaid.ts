@@ -1,6 +1,7 @@
 import { allSteps } from '../../../analysis/locations.ts';
 import { lower } from '../../../analysis/prose.ts';
 import type { Part } from '../../../model/family.ts';
+import { own } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /**
@@ -18,7 +19,7 @@ export const pairUnsaid: Rule = {
     const renewedAt = (part: Part) =>
       renewals.filter((step) => step.objects.some((object) => object.name === part.name));
     const isPair = (a: Part, b: Part) => a.matchedTo.includes(b.name) || b.matchedTo.includes(a.name);
-    const felt = allSteps(procedure).filter((step) => step.moves === 'slides');
+    const felt = allSteps(procedure).filter((step) => own(step, 'moves') === 'slides');
     for (const inner of parts) {
       if (!felt.some((step) => step.objects.some((object) => object.name === inner.name))) continue;
       for (const outer of parts.filter((other) => inner.in.includes(other.name))) {

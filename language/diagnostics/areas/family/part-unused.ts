@@ -2,6 +2,7 @@ import { allSteps } from '../../../analysis/locations.ts';
 import { lower } from '../../../analysis/prose.ts';
 import { Relations, restsOn } from '../../../analysis/relations.ts';
 import type { Part } from '../../../model/family.ts';
+import { namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /**
@@ -21,7 +22,7 @@ export const partUnused: Rule = {
       new Set(
         allSteps(procedure)
           .filter((step) => verbs === null || verbs.includes(step.verb))
-          .flatMap((step) => [...step.objects, ...step.withObjects])
+          .flatMap((step) => namedIn(step))
           .flatMap(({ kind, name }) => (kind === 'part' ? relations.part(name).base : [])),
       );
     const named = bases(null);

@@ -1,6 +1,7 @@
 import { allSteps } from '../../../analysis/locations.ts';
 import { capital } from '../../../analysis/prose.ts';
 import type { Step } from '../../../model/procedure.ts';
+import { own } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** What is tested, set or compared here does not prove the family: another procedure could leave it out. */
@@ -28,14 +29,14 @@ export const setAndNotProven: Rule = {
         tell(
           first,
           'none',
-          `${capital(first.gate!.name)} is tested, but the family does not say what proves a unit.`,
+          `${capital(first.gate.test)} is tested, but the family does not say what proves a unit.`,
           'Write “proven by” and the tests that every unit must pass in the family.',
         );
       return;
     }
     for (const step of steps) {
-      const set = step.verb === 'set' ? step.reading : (step.choose?.test ?? null);
-      const tested = tests.some((test) => test.gate!.name === set);
+      const set = step.verb === 'set' ? step.reading : (own(step, 'choose')?.test ?? null);
+      const tested = tests.some((test) => test.gate.test === set);
       if (set !== null && tested && !family.provenBy.some((proof) => proof.name === set))
         tell(
           step,
@@ -43,7 +44,7 @@ export const setAndNotProven: Rule = {
           `${capital(set)} is set and tested, but is not among the tests that prove the family.`,
           `Add ${set} to “proven by” in the family.`,
         );
-      const across = step.verb === 'across' ? step.gate!.name.replace(/^across /u, '') : null;
+      const across = step.verb === 'across' ? step.gate.test : null;
       if (across !== null && !family.provenAcrossSet.some((proof) => proof.name === across))
         tell(
           step,

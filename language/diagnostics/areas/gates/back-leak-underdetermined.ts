@@ -1,7 +1,7 @@
 import { gate } from '../../../analysis/locations.ts';
 import { capital, either, listed } from '../../../analysis/prose.ts';
 import { stageSteps } from '../../../analysis/stages.ts';
-import type { Procedure, Step } from '../../../model/procedure.ts';
+import type { Procedure, StepOf } from '../../../model/procedure.ts';
 import { amount, kindOfLimit, window } from '../../../quantities/index.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -15,15 +15,16 @@ export const backLeakUnderdetermined: Rule = {
     const { procedure } = program;
     if (procedure.family.parts.every((part) => part.matchedTo.length === 0)) return {};
     const seats = stageSteps(program)
-      .filter(({ step }) => step.verb === 'test' && (isSeatTest(step.gate!.name) || step.test?.hold != null))
-      .map(({ step }) => layout.gates.get(step.gate!.name)!);
+      .flatMap(({ step }) => (step.verb === 'test' ? [step] : []))
+      .filter(({ gate, test }) => isSeatTest(gate.test) || test.hold !== null)
+      .map((step) => layout.gates.get(step.gate.id)!);
     // Where the family lists a seat test, gate-missing and gate-out-of-order report it.
     const listedSeat = procedure.family.provenBy.some((proof) => isSeatTest(proof.name));
     return {
       step({ step, before, way }) {
         if (step.verb !== 'test' || !timesALeak(step)) return;
-        const { name } = step.gate!;
-        const unsaid = conditions(procedure, step);
+        const name = step.gate.test;
+        const unsaid = unsaidBy(procedure, step);
         // A family that is proven by this test and by no seat test has none: the pressure fall tests its seat.
         const proven = procedure.family.provenBy.some((proof) => proof.name === name);
         const seat = listedSeat || proven || seats.some((cell) => before.must(cell, ~gate.notYet));
@@ -51,26 +52,23 @@ function isSeatTest(name: string): boolean {
   return /\bseat/iu.test(name);
 }
 
-function timesALeak({ gate, test }: Step): boolean {
-  if (test === null) return false;
-  const { from, to, within } = test;
+function timesALeak({ gate, test, limit }: StepOf<'test'>): boolean {
+  const { from, to } = test;
   if (from !== null && to !== null) {
     const [start, end] = [window(from).high, window(to).low];
     if (kindOfLimit(from) !== 'pressure' || kindOfLimit(to) !== 'pressure') return false;
     return start === null || end === null || amount(end).compare(amount(start)) < 0;
   }
   return (
-    within?.form === 'limit' &&
-    kindOfLimit(within.limit) === 'drops' &&
-    /back-?leak|leak-?(back|off)/iu.test(gate!.name)
+    limit?.form === 'limit' && kindOfLimit(limit.limit) === 'drops' && /back-?leak|leak-?(back|off)/iu.test(gate.test)
   );
 }
 
 /** What neither the conditions nor the text nor the notes of a test state. */
-function conditions(procedure: Procedure, { test, text, note, accept }: Step): string[] {
-  const said = [...test!.conditions, text, note, accept].join(' ');
+function unsaidBy(procedure: Procedure, step: StepOf<'test'>): string[] {
+  const said = [...step.conditions, step.text, step.note, step.accept].join(' ');
   const fluids = procedure.shop.fluids.some(({ name, title }) => said.includes(name) || said.includes(title));
-  const at = test!.at === null ? null : kindOfLimit(test!.at);
+  const at = step.at === null ? null : kindOfLimit(step.at);
   return [
     fluids || /\b(fluid|oil|diesel|fuel|ISO 4113)\b/iu.test(said) ? '' : 'fluid',
     at === 'temperature' || /°|\bdegrees?\b|\btemperature\b|\bwarm|\bcold\b/iu.test(said) ? '' : 'temperature',

@@ -1,5 +1,6 @@
 import { isHydraulic, isPneumatic } from '../../../analysis/hydraulic.ts';
 import { flag } from '../../../analysis/locations.ts';
+import { readingOf } from '../../../model/steps.ts';
 import { causesOf, slipOf } from '../../root-cause.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -13,8 +14,9 @@ export const gateBeforePrime: Rule = {
     const causeOf = causesOf('prime');
     return {
       step({ step, before, way }) {
-        if (!['test', 'set', 'read'].includes(step.verb) || !isHydraulic(step, program.procedure)) return;
-        if (step.asFound || isPneumatic(step)) return;
+        if (step.verb !== 'test' && step.verb !== 'set' && step.verb !== 'read') return;
+        if (!isHydraulic(step, program.procedure) || isPneumatic(step)) return;
+        if (step.verb === 'read' && step.asFound) return;
         if (!before.may(layout.unit.primed, flag.no)) return;
         const since = before.since[layout.unit.primed]!;
         report({
@@ -22,7 +24,7 @@ export const gateBeforePrime: Rule = {
           way,
           since,
           cause: causeOf(slipOf(way, since), step),
-          message: `The unit is not primed when ${step.gate?.name.replace(/^set /u, '') ?? step.reading} is ${{ set: 'set', read: 'read' }[step.verb as string] ?? 'tested'}.`,
+          message: `The unit is not primed when ${readingOf(step)} is ${{ set: 'set', read: 'read', test: 'tested' }[step.verb]}.`,
           why: 'air in it makes the reading soft and the spray ragged.',
           help: 'Write “prime 6 strokes with gauge shut” before this step.',
         });

@@ -1,4 +1,5 @@
 import { capital } from '../../../analysis/prose.ts';
+import { isGate, isTest } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A test inside a repair. After a repair the unit returns to the tests of the stages without being sent. */
@@ -8,17 +9,16 @@ export const gateInRepair: Rule = {
   since: '0.2.0',
   title: 'A repair contains a test.',
   procedure(procedure, report) {
-    const inStages = procedure.stages.flatMap((stage) => stage.steps.flatMap((step) => step.gate?.name ?? []));
+    const inStages = procedure.stages.flatMap((stage) => stage.steps.filter(isGate).map(({ gate }) => gate.id));
     for (const repair of procedure.repairs) {
       for (const step of repair.steps) {
-        if (step.verb !== 'test' && step.verb !== 'across') continue;
-        const { name } = step.gate!;
+        if (!isTest(step)) continue;
+        const { id, test } = step.gate;
         const across = step.verb === 'across';
-        const test = name.replace(/^across /u, '');
         report({
           at: step,
           // If no stage has the test, it is also missing for the family: that is the same mistake.
-          ...(inStages.includes(name) ? {} : { cause: `gate-missing:${test}:${across ? ' across the set' : ''}` }),
+          ...(inStages.includes(id) ? {} : { cause: `gate-missing:${test}:${across ? ' across the set' : ''}` }),
           allow: repair.allow,
           message: `${capital(test)} is tested${across ? ' across the set' : ''} inside repair ${repair.name}.`,
           why: 'a test inside a repair is run twice or recorded nowhere.',

@@ -1,3 +1,6 @@
+import type { Family } from '../../../model/family.ts';
+import type { StepObject } from '../../../model/procedure.ts';
+import { isTestOf } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A test that the family says proves a unit is not in the procedure. */
@@ -34,16 +37,16 @@ export const gateMissing: Rule = {
         for (const proof of procedure.family.provenBy) {
           const found = mine.some(
             (step) =>
-              (step.verb === 'test' && step.gate!.name === proof.name) ||
-              (step.verb === 'check' && step.gate!.name.includes(proof.name)) ||
-              (step.verb === 'measure' && step.objects.some((object) => object.name === proof.name)),
+              isTestOf(step, proof.name) ||
+              ((step.verb === 'check' || step.verb === 'measure') &&
+                step.objects.some((object) => isOf(procedure.family, object, proof.name))),
           );
           tell(proof.name, found, '', `test ${proof.name}`, proof.source);
         }
         for (const proof of procedure.family.provenAcrossSet) {
           tell(
             proof.name,
-            mine.some((step) => step.gate?.name === `across ${proof.name}`),
+            mine.some((step) => step.verb === 'across' && step.gate.test === proof.name),
             ' across the set',
             `across the set ${proof.name} spread at most …`,
             proof.source,
@@ -53,3 +56,10 @@ export const gateMissing: Rule = {
     };
   },
 };
+
+/** Whether a name means a part or face: its own name, the one that all copies share, or that of a face alone. */
+function isOf({ parts, faces }: Family, object: StepObject, name: string): boolean {
+  const part = parts.find((one) => object.kind === 'part' && one.name === object.name);
+  const face = faces.find((one) => object.kind === 'face' && one.id === object.name);
+  return object.name === name || part?.base === name || face?.name === name || face?.part === name;
+}

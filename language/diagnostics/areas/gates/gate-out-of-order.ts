@@ -11,8 +11,9 @@ export const gateOutOfOrder: Rule = {
   replay({ program }, report) {
     const { provenBy } = program.procedure.family;
     const tests = stageSteps(program).flatMap(({ step }) => {
-      const rank = step.verb === 'test' ? provenBy.findIndex((proof) => proof.name === step.gate!.name) : -1;
-      return rank < 0 ? [] : [{ step, rank, name: step.gate!.name }];
+      if (step.verb !== 'test') return [];
+      const rank = provenBy.findIndex((proof) => proof.name === step.gate.test);
+      return rank < 0 ? [] : [{ step, rank, name: step.gate.test }];
     });
     const inOrder = new Set(longestInOrder(tests.map(({ rank }) => rank)));
     const strays = tests.filter(
@@ -29,7 +30,7 @@ export const gateOutOfOrder: Rule = {
           const order = provenBy.filter((proof) => tests.some((test) => test.name === proof.name));
           // The same swap leaves a limit without its reading: reading-not-taken-yet reports that.
           const reading = [name, other.name].find((one) =>
-            tests.some((test, at) => test.step.test?.hold?.of === one && tests.findIndex((t) => t.name === one) > at),
+            tests.some((test, at) => test.step.test.hold?.of === one && tests.findIndex((t) => t.name === one) > at),
           );
           report({
             at: step,

@@ -1,5 +1,6 @@
 import { gate } from '../../../analysis/locations.ts';
 import { capital, gateWords, listed } from '../../../analysis/prose.ts';
+import type { GateStep } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** At the end, gates are not passed on this build: what they prove through was changed after them. */
@@ -10,25 +11,21 @@ export const gateStale: Rule = {
   title: 'The unit is changed after a test, and the test is not run again.',
   replay: ({ program, layout }, report) => ({
     end({ state, way, last, block }) {
-      const bySlip = new Map<number, string[]>();
-      for (const { name } of program.gates) {
-        const cell = layout.gates.get(name)!;
+      const bySlip = new Map<number, GateStep[]>();
+      for (const { step } of program.gates) {
+        const cell = layout.gates.get(step.gate.id)!;
         if (!state.may(cell, gate.stale)) continue;
         const since = state.since[cell]!;
-        const names = bySlip.get(since) ?? [];
-        if (!names.includes(name)) bySlip.set(since, [...names, name]);
+        const tests = bySlip.get(since) ?? [];
+        if (!tests.some(({ gate }) => gate.id === step.gate.id)) bySlip.set(since, [...tests, step]);
       }
-      for (const [since, names] of bySlip) {
+      for (const [since, tests] of bySlip) {
         const touched = program.points[since];
         const by =
           touched?.kind === 'step'
             ? `step ${touched.step.number} (${[touched.step.verb, touched.step.objects[0]?.name].filter(Boolean).join(' ')}) changed what was tested`
             : 'what was tested was changed';
-        const tests = names.flatMap((name) => {
-          const point = program.points[program.gates.find((one) => one.name === name)!.point];
-          return point?.kind === 'step' ? [point.step] : [];
-        });
-        const many = names.length > 1;
+        const many = tests.length > 1;
         report({
           at: touched?.kind === 'step' ? touched.step : (last ?? block.source),
           way,

@@ -1,4 +1,4 @@
-import type { Repair } from '../../../model/procedure.ts';
+import { isGate, isTest } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A test or check does not say what happens on a fail. A reading needs none; a setting is turned until it is right. */
@@ -11,15 +11,15 @@ export const gateWithoutFailPath: Rule = {
     const { stages, repairs } = procedure;
     for (const block of [...stages, ...repairs]) {
       for (const step of block.steps) {
-        const { gate } = step;
         // A test in a repair has to be moved, not given a fail path: gate-in-repair reports it.
-        const strays = repairs.includes(block as Repair) && (step.verb === 'test' || step.verb === 'across');
-        if (gate === null || strays || step.verb === 'set' || gate.onFail.length > 0) continue;
-        if (step.verdicts.length > 0) continue;
+        const strays = 'tries' in block && isTest(step);
+        if (!isGate(step) || strays || step.verb === 'set' || step.gate.onFail.length > 0) continue;
+        if (step.verb === 'check' && step.verdicts.length > 0) continue;
+        const { gate } = step;
         const name =
-          step.verb === 'test'
-            ? `Test ${gate.name}`
-            : step.verb === 'across'
+          gate.kind === 'test'
+            ? `Test ${gate.test}`
+            : gate.kind === 'across'
               ? 'This test across the set'
               : 'This check';
         report({

@@ -1,4 +1,4 @@
-import type { Step } from '../../../model/procedure.ts';
+import type { StepOf } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
 import { kindOfLimit } from '../../../quantities/index.ts';
 import { behind } from '../../edits.ts';
@@ -16,16 +16,16 @@ export const gaugeOpenWhilePulsing: Rule<{ source: Source }> = {
       .reduce((all, { at }) => all | layout.stationBit(at), 0);
     return {
       step({ step, before, way }) {
-        if (!pulses(step) || step.test?.gauge === 'shut' || step.gauge === 'shut') return;
+        if ((step.verb !== 'prime' && step.verb !== 'test') || !pulses(step) || step.gauge === 'shut') return;
         if (!before.may(layout.unit.station, delicate)) return;
-        const priming = step.verb === 'prime';
         report({
           at: step,
           way,
-          message: `The gauge is open while ${priming ? 'the unit is primed' : `${step.gate!.name} is tested`}.`,
+          message: `The gauge is open while ${step.verb === 'prime' ? 'the unit is primed' : `${step.gate.test} is tested`}.`,
           why: 'the pulses knock its movement out of adjustment, and every reading after that is wrong.',
           help: 'Write “with gauge shut”, or declare in the shop that the gauge is damped.',
-          data: priming && step.gauge === null && step.call === null ? { source: step.source } : undefined,
+          data:
+            step.verb === 'prime' && step.gauge === null && step.call === null ? { source: step.source } : undefined,
         });
       },
     };
@@ -36,9 +36,9 @@ export const gaugeOpenWhilePulsing: Rule<{ source: Source }> = {
 };
 
 /** Quick strokes: priming, and tests judged by eye and ear. A figure is read at slow strokes. */
-function pulses({ verb, test, gate }: Step): boolean {
-  if (verb === 'prime') return true;
-  if (verb !== 'test' || test === null || test.reads !== null || test.within !== null) return false;
-  if (test.hold !== null || test.from !== null) return false;
-  return /^(chatter|spray)\b/iu.test(gate!.name) || (test.at !== null && kindOfLimit(test.at) === 'stroke rate');
+function pulses(step: StepOf<'prime' | 'test'>): boolean {
+  if (step.verb === 'prime') return true;
+  const { test, limit, at, gate } = step;
+  if (test.reads !== null || limit !== null || test.hold !== null || test.from !== null) return false;
+  return /^(chatter|spray)\b/iu.test(gate.test) || (at !== null && kindOfLimit(at) === 'stroke rate');
 }

@@ -1,5 +1,6 @@
 import { limitsOfUse } from '../../../analysis/limits.ts';
 import type { Procedure, Step } from '../../../model/procedure.ts';
+import { own, readingOf } from '../../../model/steps.ts';
 import { kindOfLimit } from '../../../quantities/index.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -12,8 +13,8 @@ export const gaugeShutWhileReading: Rule = {
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {
       for (const step of block.steps) {
-        if (step.test?.gauge !== 'shut' || !goesByGauge(step, procedure)) continue;
-        const name = step.verb === 'test' ? step.gate!.name : step.reading;
+        if (step.verb === 'prime' || own(step, 'gauge') !== 'shut' || !goesByGauge(step, procedure)) continue;
+        const name = readingOf(step);
         report({
           at: step,
           message: `${step.verb === 'set' ? `The pressure is set for ${name}` : `The pressure of ${name} is read or held`} with the gauge shut.`,
@@ -25,11 +26,13 @@ export const gaugeShutWhileReading: Rule = {
   },
 };
 
-function goesByGauge({ test, verb }: Step, procedure: Procedure): boolean {
-  if (test === null) return false;
-  if (test.reads !== null) return test.reads === 'pressure';
-  if (verb === 'set' || verb === 'read' || test.hold !== null) return true;
-  const limits = [test.from, test.to, ...(test.within === null ? [] : limitsOfUse(procedure, test.within))];
+function goesByGauge(step: Step, procedure: Procedure): boolean {
+  if (step.verb === 'set' || step.verb === 'read') return true;
+  const test = own(step, 'test');
+  if (test != null && test.reads !== null) return test.reads === 'pressure';
+  if (test?.hold != null) return true;
+  const use = own(step, 'limit');
+  const limits = [test?.from ?? null, test?.to ?? null, ...(use == null ? [] : limitsOfUse(procedure, use))];
   return limits.some((one) => {
     const limit = one !== null && 'spec' in one ? one.limit : one;
     return limit !== null && kindOfLimit(limit) === 'pressure';

@@ -24,6 +24,21 @@ const seat =
 const relieve = '      relieve    disconnect inlet\n';
 const proven = (by: string) => instead('proven by opening', `proven by ${by}`);
 
+describe('gate-missing', () => {
+  const check = '      check needle slides "Falls by its own weight"  on fail renew nozzle, needle\n';
+  const build = instead('      clamp body\n', `${check}      rinse nozzle, needle in cal-oil\n      clamp body\n`);
+  const missing = (by: string) => one(procedureWith({ family: proven(`opening, ${by}`), build }), 'gate-missing');
+
+  it('leaves alone a part that is proven by a check of it', () => {
+    expect(missing('needle')).toEqual([]);
+  });
+
+  it('is not met by a check of a part whose name only holds that of the proof', () => {
+    expect(missing('need')).toHaveLength(1);
+    expect(missing('check')).toHaveLength(1);
+  });
+});
+
 describe('gate-out-of-order', () => {
   it('leaves alone a test that is run again, or once too early', () => {
     const family = proven('opening, seat-leak');

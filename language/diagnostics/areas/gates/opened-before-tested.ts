@@ -2,6 +2,7 @@ import { isHydraulic } from '../../../analysis/hydraulic.ts';
 import { place } from '../../../analysis/locations.ts';
 import { either } from '../../../analysis/prose.ts';
 import { stageSteps } from '../../../analysis/stages.ts';
+import { isGate } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Torn down with no reading as found, where the tester that proves the unit could have taken one. */
@@ -14,15 +15,13 @@ export const openedBeforeTested: Rule = {
     const { procedure } = program;
     const proofs = procedure.family.provenBy.map((proof) => proof.name);
     const readable = stageSteps(program).flatMap(({ step }) =>
-      step.verb === 'test' && step.test?.reads === 'pressure' && proofs.includes(step.gate!.name)
-        ? [step.gate!.name]
-        : [],
+      step.verb === 'test' && step.test.reads === 'pressure' && proofs.includes(step.gate.test) ? [step.gate.test] : [],
     );
     let done = readable.length === 0;
     return {
       step({ step, before, way }) {
         if (done || way.repair !== null) return;
-        if ((step.verb === 'read' && step.asFound) || (step.gate !== null && isHydraulic(step, procedure))) {
+        if ((step.verb === 'read' && step.asFound) || (isGate(step) && isHydraulic(step, procedure))) {
           done = true;
           return;
         }

@@ -1,5 +1,6 @@
 import { partsWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
+import { namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A part that the family says is always checked comes off, and no step looks at it or measures it. */
@@ -15,9 +16,7 @@ export const partNotChecked: Rule = {
       .filter((step) => step.only === null || numbers === null || step.only.some((number) => numbers.includes(number)));
     const named = (verbs: readonly string[], part: string) =>
       mine.some(
-        (step) =>
-          verbs.includes(step.verb) &&
-          [...step.objects, ...step.withObjects].some(({ kind, name }) => kind === 'part' && name === part),
+        (step) => verbs.includes(step.verb) && namedIn(step).some(({ kind, name }) => kind === 'part' && name === part),
       );
     /** It comes off; or it is the body, and what is in it comes off. */
     const comesApart = (part: string) =>

@@ -3,6 +3,7 @@ import { either } from '../../../analysis/prose.ts';
 import { stageSteps } from '../../../analysis/stages.ts';
 import type { State } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
+import { isTestOf, testGateId } from '../../../model/steps.ts';
 import { nearest } from '../../../syntax/nearest.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -18,12 +19,14 @@ export const readingNotTakenYet: Rule = {
     /** gate-missing reports it. */
     const missing = (name: string) =>
       [...procedure.family.provenBy, ...procedure.family.provenAcrossSet].some((proof) => proof.name === name) &&
-      !steps.some(({ step }) => step.verb === 'test' && step.gate!.name === name);
+      !steps.some(({ step }) => isTestOf(step, name));
     const asFound = (name: string, at: number) =>
-      steps.some((one) => one.step.asFound && one.step.reading === name && one.at < at);
+      steps.some((one) => one.step.verb === 'read' && one.step.asFound && one.step.reading === name && one.at < at);
     /** A reading that is no gate's. A test that is no longer proven is reported as stale, with what used its reading. */
     const old = (state: State, name: string) =>
-      state.may(layout.readings.get(name)!, reading.old) && !layout.gates.has(name) && !layout.gates.has(`set ${name}`);
+      state.may(layout.readings.get(name)!, reading.old) &&
+      !layout.gates.has(testGateId('test', name)) &&
+      !layout.gates.has(testGateId('set', name));
     /** On the path of a repair it may be another mistake at the same place. */
     const told = new Set<Step>();
     return {
@@ -74,10 +77,16 @@ export const readingNotTakenYet: Rule = {
 
 /** The reading that a step uses, and the words for it. After a fail `choose` uses the reading that failed: an old one. */
 function useOf(step: Step): { name: string; what: string } | null {
-  const { hold, spread } = step.test ?? { hold: null, spread: null };
-  if (hold != null && hold.of !== null) return { name: hold.of, what: `The pressure is held ${hold.relation}` };
-  if (step.choose !== null && step.choose.test !== '') return { name: step.choose.test, what: 'The part is chosen by' };
-  if (step.verb === 'across' && spread != null)
-    return { name: step.gate!.name.replace(/^across /u, ''), what: 'The spread is that of' };
-  return null;
+  switch (step.verb) {
+    case 'test': {
+      const { hold } = step.test;
+      return hold?.of == null ? null : { name: hold.of, what: `The pressure is held ${hold.relation}` };
+    }
+    case 'choose':
+      return step.choose === null ? null : { name: step.choose.test, what: 'The part is chosen by' };
+    case 'across':
+      return step.spread === null ? null : { name: step.gate.test, what: 'The spread is that of' };
+    default:
+      return null;
+  }
 }

@@ -1,5 +1,6 @@
 import { listed } from '../../../analysis/prose.ts';
 import type { FailEntry, Procedure, Repair } from '../../../model/procedure.ts';
+import { failEntries } from '../../../model/steps.ts';
 import { counted } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -32,7 +33,7 @@ export const repairNeverReturns: Rule<FailEntry> = {
         message: `${names.length === 1 ? `Repair ${repair.name} sends the unit to itself again` : `Repairs ${listed([repair.name, ...names.slice(0, -1)])} send the unit to each other`}, and nothing limits how often.`,
         why: 'the unit may go around in circles and never return to its test.',
         help: `Write ${names[0]} (3 times), or as often as the shop allows.`,
-        data: repair.steps.some((step) => step.call !== null && step.gate?.onFail.includes(ring[0]!))
+        data: repair.steps.some((step) => step.call !== null && failEntries(step).includes(ring[0]!))
           ? undefined
           : ring[0],
       });
@@ -50,7 +51,7 @@ function ringFrom(procedure: Procedure, start: Repair): readonly FailEntry[] | n
   const walk = (repair: Repair): readonly FailEntry[] | null => {
     if (repair.tries !== null || seen.has(repair)) return null;
     seen.add(repair);
-    for (const entry of repair.steps.flatMap((step) => step.gate?.onFail ?? [])) {
+    for (const entry of repair.steps.flatMap((step) => failEntries(step))) {
       const next = procedure.repairs.find((other) => other.name === entry.repair);
       if (next === undefined) continue;
       if (next === start) return [entry];

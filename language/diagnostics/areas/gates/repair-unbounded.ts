@@ -1,4 +1,5 @@
 import type { FailEntry } from '../../../model/procedure.ts';
+import { failEntries } from '../../../model/steps.ts';
 import { byDegrees } from '../../../semantics/procedure.ts';
 import { counted } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
@@ -16,7 +17,7 @@ export const repairUnbounded: Rule<FailEntry> = {
       if (repair.inline && repair.steps.every((step) => step.verb === 'lap')) continue;
       for (const block of [...procedure.stages, ...procedure.repairs]) {
         for (const step of block.steps) {
-          for (const entry of step.gate?.onFail ?? []) {
+          for (const entry of failEntries(step)) {
             if (entry.repair !== repair.name || (entry.tries !== null && Number.isFinite(entry.tries))) continue;
             report({
               at: step,

@@ -1,3 +1,4 @@
+import { failEntries } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A check that sorts parts says when to lap or reject one, and not when it is good; or the other way around. */
@@ -13,7 +14,7 @@ export const verdictMissing: Rule = {
         if (step.verb !== 'check' || step.verdicts.length === 0) continue;
         const says = (verdict: string) => step.verdicts.some((one) => one.verdict === verdict);
         const onlyRejects = step.verdicts.every(({ verdict }) => verdict === 'reject');
-        const sent = (step.gate?.onFail ?? []).some((entry) => entry.verdict !== true);
+        const sent = failEntries(step).some((entry) => entry.as !== 'verdict');
         if (says('reuse') && (says('reject') || (sent && !says('lap')))) continue;
         // A first look for scrap says no more than that; nor does a check with a text that says what is good.
         if (onlyRejects) continue;

@@ -40,7 +40,7 @@ export const airPressureTooHigh: Rule = {
       if (!cleaning.has(step.verb) || isGuarded(step)) continue;
       const tell = (message: string, help: string) => report({ at: step, message, why: harm, help });
       if (step.air === null) {
-        if (step.verb === 'blow-dry' || step.airNamed)
+        if (step.verb === 'blow-dry' || step.gas !== null)
           report({
             at: step,
             ofAbsence: true,

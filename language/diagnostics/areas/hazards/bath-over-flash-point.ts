@@ -12,6 +12,7 @@ export const bathOverFlashPoint: Rule = {
   title: 'A bath is as hot as the flash point of its fluid.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
+      if (step.verb !== 'wash' && step.verb !== 'soak') continue;
       const { bath } = step;
       const fluid = procedure.shop.fluids.find(({ name }) => name === step.fluid);
       if (bath === null || fluid === undefined || fluid.flammable === null || kindOfLimit(bath) !== 'temperature')

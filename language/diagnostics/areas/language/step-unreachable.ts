@@ -1,6 +1,7 @@
 import { allSteps } from '../../../analysis/locations.ts';
 import { within } from '../../../analysis/within.ts';
 import type { FailEntry, Procedure, Repair } from '../../../model/procedure.ts';
+import { failEntries } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A repair that nothing sends a unit to, or an entry of an `on fail` that follows one with no limit. */
@@ -23,7 +24,7 @@ export const stepUnreachable: Rule = {
       });
     }
     for (const step of allSteps(procedure)) {
-      const entries = step.gate?.onFail ?? [];
+      const entries = failEntries(step);
       const endless = entries.findIndex((entry) => isEndless(entry, procedure));
       const [next] = endless < 0 ? [] : entries.slice(endless + 1);
       if (next === undefined) continue;
@@ -42,7 +43,7 @@ export const stepUnreachable: Rule = {
 function reachedRepairs(procedure: Procedure): Set<string> {
   const reached = new Set<string>();
   const follow = (steps: Repair['steps']) => {
-    for (const { repair } of steps.flatMap((step) => step.gate?.onFail ?? [])) {
+    for (const { repair } of steps.flatMap((step) => failEntries(step))) {
       if (reached.has(repair)) continue;
       reached.add(repair);
       follow(procedure.repairs.find((other) => other.name === repair)?.steps ?? []);
@@ -55,7 +56,7 @@ function reachedRepairs(procedure: Procedure): Set<string> {
 /** Turning an adjuster and lapping may go on as long as it takes; repair-unbounded reports the others. */
 function isEndless(entry: FailEntry, procedure: Procedure): boolean {
   const repair = procedure.repairs.find((other) => other.name === entry.repair);
-  if (repair === undefined || repair.tries !== null || entry.verdict === true) return false;
+  if (repair === undefined || repair.tries !== null || entry.as === 'verdict') return false;
   return (
     repair.steps.some((step) => step.verb === 'set') ||
     (repair.inline && repair.steps.every((step) => step.verb === 'lap'))

@@ -1,6 +1,6 @@
 import { inPlaceCause } from '../../../analysis/assembly.ts';
 import { joint } from '../../../analysis/locations.ts';
-import { faceWords, partWords } from '../../../analysis/prose.ts';
+import { capital, faceWords, partWords } from '../../../analysis/prose.ts';
 import type { State } from '../../../analysis/state.ts';
 import type { Step, StepObject } from '../../../model/procedure.ts';
 import type { Rule } from '../../rule.ts';
@@ -45,7 +45,7 @@ export const chosenWhileInPlace: Rule = {
             way,
             since,
             cause: inPlaceCause(relations, before, over.part),
-            message: `${object.kind === 'face' ? faceWords(procedure, object.name).replace(/^t/u, 'T') : `The ${partWords(procedure, object.name)}`} is shut in under the ${partWords(procedure, over.part)}.`,
+            message: `${object.kind === 'face' ? capital(faceWords(procedure, object.name)) : `The ${partWords(procedure, object.name)}`} is shut in under the ${partWords(procedure, over.part)}.`,
             why: `nobody can reach it${step.verb === 'clean-holes' ? ', and what the wire pushes in stays in' : ''}.`,
             help: `Slacken and remove ${over.part}, and whatever is in between, before this step.`,
           });

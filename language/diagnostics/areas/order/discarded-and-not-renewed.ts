@@ -4,6 +4,7 @@ import { partsWords } from '../../../analysis/prose.ts';
 import type { State } from '../../../analysis/state.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
 import type { Part } from '../../../model/family.ts';
+import { closesUp, namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A part that is not in the kit was discarded, and the unit is built up over its place, or leaves, without a new one. */
@@ -40,9 +41,9 @@ export const discardedAndNotRenewed: Rule = {
     return {
       step({ step, before, way }) {
         const closes = ['run-down', 'torque', 'lock'].includes(step.verb);
-        if ((step.verb !== 'fit' && !closes) || step.forTrial) return;
-        const together = [...step.objects, ...step.withObjects].map((object) => object.name);
-        for (const object of [...step.objects, ...step.withObjects]) {
+        if (!closes && !closesUp(step)) return;
+        const together = namedIn(step).map((object) => object.name);
+        for (const object of namedIn(step)) {
           const part = relations.part(object.name);
           if (before.mustBeIn(object.name) && !closes) continue;
           const needed = [

@@ -2,6 +2,7 @@ import { provesThrough } from '../../../analysis/effects.ts';
 import { joint } from '../../../analysis/locations.ts';
 import { isLock, isOpenLock, loosened, readsUnderPressure } from '../../../analysis/loose.ts';
 import { partWords } from '../../../analysis/prose.ts';
+import { isGate } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A joint is slackened, and neither taken off nor torqued again when the unit is read under pressure or leaves. */
@@ -17,10 +18,9 @@ export const jointSlackenedThenLeft: Rule = {
     return {
       step({ step, before, way }) {
         if (!readsUnderPressure(step, replay)) return;
-        const { gate } = step;
         for (const { joint: one, since, cause } of loosened(replay, before, joint.slack)) {
           if (isLock(replay, one.part)) continue;
-          const seen = relations.loaded(one.part) && (gate === null || provesThrough(gate, gate.name, one.part));
+          const seen = relations.loaded(one.part) && (!isGate(step) || provesThrough(step.gate, one.part));
           if (!seen && relations.ports(one.part).length === 0) continue;
           report({
             at: step,

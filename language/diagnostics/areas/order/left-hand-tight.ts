@@ -15,17 +15,16 @@ export const leftHandTight: Rule = {
     const words = (part: string) => partWords(program.procedure, part);
     return {
       step({ step, before, way }) {
-        const { gate } = step;
-        if (step.verb !== 'test' || gate === null || !readsUnderPressure(step, replay)) return;
+        if (step.verb !== 'test' || !readsUnderPressure(step, replay)) return;
         for (const { joint, since, cause } of loosened(replay, before, loose)) {
           if (joint.handTightIsFinal || isLock(replay, joint.part)) continue;
-          if (!relations.loaded(joint.part) || !provesThrough(gate, gate.name, joint.part)) continue;
+          if (!relations.loaded(joint.part) || !provesThrough(step.gate, joint.part)) continue;
           report({
             at: step,
             way,
             since,
             cause,
-            message: `The ${words(joint.part)} is only hand-tight when ${gate.name} is tested.`,
+            message: `The ${words(joint.part)} is only hand-tight when ${step.gate.test} is tested.`,
             why: 'it can leak or let go under pressure.',
             help: 'Torque it before this test.',
           });

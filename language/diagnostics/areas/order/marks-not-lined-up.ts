@@ -1,6 +1,7 @@
 import { lower } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Source } from '../../../model/source.ts';
+import { closesUp, namedIn } from '../../../model/steps.ts';
 import type { Verb } from '../../../model/verbs.ts';
 import { behind } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
@@ -17,10 +18,10 @@ export const marksNotLinedUp: Rule<{ source: Source }> = {
         block.steps.filter((step) => step.verb === verb).flatMap((step) => step.objects.map((object) => object.name));
       const [linedUp, fitted] = [named('line-up'), named('fit')];
       for (const step of block.steps) {
-        if ((step.verb !== 'fit' && step.verb !== 'run-down') || step.forTrial) continue;
+        if (!closesUp(step)) continue;
         // `with marks aligned` applies to the whole step; the author's own text may say it too.
         if (step.text !== null || step.objects.some((object) => object.marksAligned)) continue;
-        for (const object of [...step.objects, ...step.withObjects]) {
+        for (const object of namedIn(step)) {
           const part = procedure.family.parts.find((other) => other.name === object.name)!;
           if (part.marks === null || linedUp.includes(part.name)) continue;
           // A part that was fitted and is then run down was lined up when it was fitted.

@@ -2,6 +2,7 @@ import { dirt, place, unclean } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Source } from '../../../model/source.ts';
+import { closesUp, namedIn, own } from '../../../model/steps.ts';
 import { stepBefore } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -13,18 +14,18 @@ export const newPartNotWashed: Rule<{ rinse: string; source: Source }> = {
   title: 'A new part is fitted with its preservative still on it.',
   replay: ({ program, relations }, report) => ({
     step({ step, before, way }) {
-      if ((step.verb !== 'fit' && step.verb !== 'run-down') || step.forTrial) return;
+      if (!closesUp(step)) return;
       const { procedure } = program;
       /** New parts by the step that made them new: one cause, one finding. */
       const bySince = new Map<number, { names: string[]; source: Source }>();
-      for (const object of [...step.objects, ...step.withObjects]) {
+      for (const object of namedIn(step)) {
         if (before.mustBeIn(object.name)) continue;
         const onto = restsOn(relations.part(object.name)).filter((name) => before.mayBeIn(name));
         for (const name of [object.name, ...onto]) {
           const cells = before.part(name);
           // A part that may also be dirty is reported as dirty. A new one from the kit comes clean in its bag.
           if (!before.may(cells.dirt, dirt.preserved) || before.may(cells.dirt, unclean)) continue;
-          if (step.readyToFit || relations.part(name).readyToFit) continue;
+          if (own(step, 'readyToFit') === true || relations.part(name).readyToFit) continue;
           if (before.must(cells.place, place.gone) && relations.part(name).renewed) continue;
           const since = before.since[cells.dirt]!;
           const known = bySince.get(since);

@@ -4,6 +4,7 @@ import { flag } from '../../../analysis/locations.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Step } from '../../../model/procedure.ts';
+import { own } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A part that must move freely is not checked for that after the last joint over it was tightened. */
@@ -16,7 +17,7 @@ export const notCheckedFree: Rule = {
     const { program, layout, relations } = replay;
     const { procedure } = program;
     const mine = variantParts(replay);
-    const felt = procedure.stages.flatMap((stage) => stage.steps).filter((step) => step.moves !== null);
+    const felt = procedure.stages.flatMap((stage) => stage.steps).filter((step) => own(step, 'moves') != null);
     /** A check holds until what it proves through is changed: after a repair it must be made again. */
     const mend = (name: string, shut: Step | null, way: Way) => {
       const { base, moves } = relations.part(name);

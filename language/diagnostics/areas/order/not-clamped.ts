@@ -11,7 +11,8 @@ export const notClamped: Rule = {
   title: 'A joint is broken loose or torqued with nothing holding the unit.',
   replay: ({ program, layout }, report) => ({
     step({ step, before, way }) {
-      if (!['slacken', 'torque', 'lock'].includes(step.verb) || step.holder !== null) return;
+      if (step.verb !== 'slacken' && step.verb !== 'torque' && step.verb !== 'lock') return;
+      if (step.holder !== null) return;
       if (!before.may(layout.unit.clamped, flag.no)) return;
       // On the tester the unit is held by its line and holder.
       if (program.procedure.family.ports.some((one) => before.must(layout.ports.get(one.name)!, port.connected)))

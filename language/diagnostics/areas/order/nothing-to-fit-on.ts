@@ -2,6 +2,7 @@ import { builtUpsideDown } from '../../../analysis/assembly.ts';
 import { place } from '../../../analysis/locations.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
+import { closesUp, namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Fitted before the part that it rests on. Within one step parts go together in an order that works. */
@@ -12,9 +13,9 @@ export const nothingToFitOn: Rule = {
   title: 'A part is fitted before the part that it rests on.',
   replay: ({ program, relations }, report) => ({
     step({ step, block, before, way }) {
-      if ((step.verb !== 'fit' && step.verb !== 'run-down') || step.forTrial) return;
+      if (!closesUp(step)) return;
       if (builtUpsideDown(block, step, relations)) return;
-      const objects = [...step.objects, ...step.withObjects];
+      const objects = namedIn(step);
       const together = objects.map((object) => object.name);
       for (const object of objects) {
         const part = relations.part(object.name);

@@ -2,6 +2,7 @@ import { age, place } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import type { State } from '../../../analysis/state.ts';
 import type { StepObject } from '../../../model/procedure.ts';
+import { namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A part that is always renewed, or that was discarded, goes back in. */
@@ -21,7 +22,7 @@ export const oldPartRefitted: Rule = {
     return {
       step({ step, before, way }) {
         if (step.verb !== 'fit' && step.verb !== 'run-down') return;
-        const old = [...step.objects, ...step.withObjects].filter((object) => isOld(object, before));
+        const old = namedIn(step).filter((object) => isOld(object, before));
         const sinceOf = ({ name }: StepObject) => before.since[before.part(name).place]!;
         /** Parts that came off at one step are one mistake. */
         const told = new Set<string>();

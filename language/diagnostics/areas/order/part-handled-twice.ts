@@ -2,6 +2,7 @@ import { inPlaceCause } from '../../../analysis/assembly.ts';
 import { joint, place } from '../../../analysis/locations.ts';
 import { bareFaces } from '../../../analysis/openings.ts';
 import { partsWords } from '../../../analysis/prose.ts';
+import { namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Taken off while it is off, fitted while it is in place, or run down while it is torqued. */
@@ -15,7 +16,7 @@ export const partHandledTwice: Rule = {
       const { program, layout, relations } = replay;
       if (!['slacken', 'remove', 'discard', 'fit', 'run-down'].includes(step.verb)) return;
       const off = step.verb === 'remove' || step.verb === 'discard';
-      const objects = [...step.objects, ...step.withObjects];
+      const objects = namedIn(step);
       const twice = objects.filter((object) => {
         const cells = before.part(object.name);
         const cell = layout.joints.get(object.name);

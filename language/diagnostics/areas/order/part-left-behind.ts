@@ -1,6 +1,7 @@
 import { place } from '../../../analysis/locations.ts';
 import { partsWords, stationWords } from '../../../analysis/prose.ts';
 import type { StepObject } from '../../../model/procedure.ts';
+import { namedIn, own } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /**
@@ -18,8 +19,8 @@ export const partLeftBehind: Rule = {
     const wasLeft = (since: number) => {
       const point = points[since];
       if (point?.kind !== 'step') return false;
-      const { verb, station } = point.step;
-      return verb === 'send' || procedure.stages.some((stage) => stage.station === station);
+      const station = own(point.step, 'station') ?? null;
+      return point.step.verb === 'send' || procedure.stages.some((stage) => stage.station === station);
     };
     return {
       step({ step, before, way }) {
@@ -28,7 +29,7 @@ export const partLeftBehind: Rule = {
         if (here === undefined) return;
         /** Parts that are elsewhere, by the step that put them there: one cause, one finding. */
         const bySince = new Map<number, { objects: StepObject[]; there: string }>();
-        for (const object of [...step.objects, ...step.withObjects]) {
+        for (const object of namedIn(step)) {
           const cells = before.part(object.name);
           const [there] = layout.wordsOf(cells.where, before.get(cells.where) & ~(layout.stationBit(here) | 1));
           const since = before.since[cells.where]!;

@@ -1,6 +1,7 @@
 import { lower } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Source } from '../../../model/source.ts';
+import { namedIn } from '../../../model/steps.ts';
 import { behind } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -14,7 +15,7 @@ export const partNotLocated: Rule<{ source: Source }> = {
     for (const block of [...procedure.stages, ...procedure.repairs]) {
       for (const step of block.steps) {
         if (step.verb !== 'fit' && step.verb !== 'run-down') continue;
-        for (const object of [...step.objects, ...step.withObjects]) {
+        for (const object of namedIn(step)) {
           const part = procedure.family.parts.find((other) => other.name === object.name)!;
           if (part.locatedBy === null || object.located !== null) continue;
           report({

@@ -1,8 +1,8 @@
 import { inPlaceCause } from '../../../analysis/assembly.ts';
-import { partNames } from '../../../analysis/effects.ts';
 import { place } from '../../../analysis/locations.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
+import { namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Taken off while something that lies on it or holds it is in place. A list in one step comes apart in any order. */
@@ -14,7 +14,7 @@ export const partStillHeld: Rule = {
   replay: ({ program, relations }, report) => ({
     step({ step, before, way }) {
       if (!['remove', 'discard', 'renew'].includes(step.verb)) return;
-      const together = [...partNames(step), ...step.withObjects.map((object) => object.name)];
+      const together = namedIn(step).flatMap(({ kind, name }) => (kind === 'part' ? name : []));
       for (const object of step.objects) {
         const name = object.name;
         if (!before.may(before.part(name).place, place.in | place.trial)) continue;

@@ -12,17 +12,16 @@ export const readingBeforeLock: Rule = {
   title: 'A test is read while an adjuster is set but not locked.',
   replay: (replay, report) => ({
     step({ step, before, way }) {
-      const { gate } = step;
-      if (step.verb !== 'test' || gate === null) return;
+      if (step.verb !== 'test') return;
       const words = (part: string) => partWords(replay.program.procedure, part);
       for (const { adjuster, lock, since, cause } of openLocks(replay, before, setting.set)) {
-        if (!provesThrough(gate, gate.name, adjuster.part)) continue;
+        if (!provesThrough(step.gate, adjuster.part)) continue;
         report({
           at: step,
           way,
           since,
           cause,
-          message: `The ${words(adjuster.part)} is set but not locked when ${gate.name} is tested.`,
+          message: `The ${words(adjuster.part)} is set but not locked when ${step.gate.test} is tested.`,
           why: `tightening the ${words(lock)} moves it, and the unit leaves with another figure than the sheet shows.`,
           help: `Write “lock ${lock}” before this test.`,
         });

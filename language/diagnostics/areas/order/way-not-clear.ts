@@ -1,7 +1,8 @@
 import { builtUpsideDown } from '../../../analysis/assembly.ts';
 import { guard, place } from '../../../analysis/locations.ts';
-import { faceWords, partsWords, partWords } from '../../../analysis/prose.ts';
+import { capital, faceWords, partsWords, partWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
+import { namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Fitted under something that is already on: a closed joint, the part that its stack presses on, a guard. */
@@ -17,7 +18,7 @@ export const wayNotClear: Rule = {
       if (step.verb !== 'fit' && step.verb !== 'run-down') return;
       if (builtUpsideDown(block, step, relations)) return;
       const { procedure } = program;
-      const objects = [...step.objects, ...step.withObjects];
+      const objects = namedIn(step);
       const together = objects.map((object) => object.name);
       for (const object of objects) {
         if (before.mustBeIn(object.name)) continue;
@@ -59,7 +60,7 @@ export const wayNotClear: Rule = {
             way,
             since,
             cause: `guard-on:${met}:${since}`,
-            message: `${faceWords(procedure, met).replace(/^t/u, 'T')} still has its guard on when the ${partWords(procedure, object.name)} goes in.`,
+            message: `${capital(faceWords(procedure, met))} still has its guard on when the ${partWords(procedure, object.name)} goes in.`,
             why: 'the guard is in the way, or is built in.',
             help: `Remove the ${partWords(procedure, relations.face(met).guardedBy ?? '')} first.`,
           });

@@ -1,4 +1,5 @@
 import { partWords, stationWords } from '../../../analysis/prose.ts';
+import { closesUp, namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Parts are fitted or run down for good at a dirty station. Guards and trial fits are temporary. */
@@ -11,12 +12,11 @@ export const builtAtDirtyStation: Rule = {
     const { procedure } = program;
     return {
       step({ step, block, before, way }) {
-        if (step.verb !== 'fit' && step.verb !== 'run-down') return;
-        if (step.forTrial) return;
+        if (!closesUp(step)) return;
         const [station] = layout.wordsOf(layout.unit.station, before.get(layout.unit.station));
         const at = procedure.shop.stations.find((one) => one.name === station);
         // A nut that never came off traps no dirt.
-        const object = [...step.objects, ...step.withObjects].find(({ name }) => !before.mustBeIn(name));
+        const object = namedIn(step).find(({ name }) => !before.mustBeIn(name));
         if (at === undefined || !at.dirty || object === undefined) return;
         report({
           at: step,

@@ -1,6 +1,7 @@
 import { dirt, place, wet } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import type { Step } from '../../../model/procedure.ts';
+import { failEntries, own } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A part is judged while it is dirty, or wet with solvent, detergent or water. */
@@ -15,7 +16,7 @@ export const checkedDirty: Rule = {
     return {
       step({ step, before, way }) {
         // Whether a part moves is felt, clean or not.
-        if (!judges(step) || step.moves !== null) return;
+        if (!judges(step) || own(step, 'moves') != null) return;
         const parts = [
           ...new Set(
             step.objects.flatMap(({ kind, name }) =>
@@ -58,7 +59,8 @@ export const checkedDirty: Rule = {
 
 /** Says what is good, or sends the unit to a repair. A first look that can only reject may be taken through the dirt. */
 function judges(step: Step): boolean {
-  if (step.gate === null || (step.verb !== 'check' && step.verb !== 'measure')) return false;
-  const onlyRejects = step.verdicts.length > 0 && step.verdicts.every(({ verdict }) => verdict === 'reject');
-  return !onlyRejects && (step.gate.onFail.length > 0 || step.verdicts.length > 0);
+  if (step.verb === 'measure') return failEntries(step).length > 0;
+  if (step.verb !== 'check') return false;
+  const { gate, verdicts } = step;
+  return verdicts.length > 0 ? verdicts.some(({ verdict }) => verdict !== 'reject') : gate.onFail.length > 0;
 }

@@ -1,5 +1,6 @@
 import { place, port } from '../../../analysis/locations.ts';
 import { listed, partsWords, partWords } from '../../../analysis/prose.ts';
+import { closesUp, namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A cap is still in when the part that covers its port goes on, or a joint is torqued over parts put in for trial. */
@@ -18,8 +19,8 @@ export const countDoesNotClose: Rule = {
         if (step.verb === 'wash' || step.verb === 'soak')
           for (const one of step.objects.flatMap(({ name }) => relations.ports(name)))
             if (before.may(layout.ports.get(one.name)!, port.capped)) washedOver.add(cap(one.name));
-        if ((step.verb === 'fit' || step.verb === 'run-down') && !step.forTrial) {
-          const objects = [...step.objects, ...step.withObjects];
+        if (closesUp(step)) {
+          const objects = namedIn(step);
           const isIn = (part: string) => before.mayBeIn(part) || objects.some(({ name }) => name === part);
           for (const object of objects) {
             const shut = procedure.family.ports.filter(

@@ -1,6 +1,7 @@
 import { stationWords } from '../../../analysis/prose.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { FluidKind, Shop } from '../../../model/shop.ts';
+import { own } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 const dirtyFluids: readonly FluidKind[] = ['solvent', 'detergent', 'caustic'];
@@ -21,7 +22,7 @@ export const dirtyWorkInCleanRoom: Rule = {
         const dirty = dirtyWork(step, procedure.shop);
         if (dirty === null) return;
         // A repair that names no station is done in a cup beside the place where the unit was sent from.
-        const station = step.station ?? block.station;
+        const station = own(step, 'station') ?? block.station;
         const at = procedure.shop.stations.find((one) => one.name === station);
         if (at === undefined || !at.clean || (dirty.needs !== null && at[dirty.needs])) return;
         report({

@@ -1,6 +1,7 @@
 import { place, unclean } from '../../../analysis/locations.ts';
-import { faceWords } from '../../../analysis/prose.ts';
+import { capital, faceWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
+import { closesUp, namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A lapped face is covered for good while its part is dirty, where the part is neither fitted nor carries what is fitted. */
@@ -11,9 +12,8 @@ export const faceClosedUnclean: Rule = {
   title: 'A lapped face is covered for good while its part is dirty.',
   replay: ({ program, relations }, report) => ({
     step({ step, before, way }) {
-      if (step.verb !== 'fit' && step.verb !== 'run-down') return;
-      if (step.forTrial) return;
-      const objects = [...step.objects, ...step.withObjects].filter(({ name }) => !before.mustBeIn(name));
+      if (!closesUp(step)) return;
+      const objects = namedIn(step).filter(({ name }) => !before.mustBeIn(name));
       /** What goes in with a part that carries it. */
       const names = objects.flatMap(({ name }) => [
         name,
@@ -39,7 +39,7 @@ export const faceClosedUnclean: Rule = {
           way,
           since,
           cause: `dirty:${since}`,
-          message: `${faceWords(program.procedure, face.id).replace(/^t/u, 'T')} is covered here and has not been cleaned${since < 0 ? ' since the unit came in' : ' since it was dirtied'}.`,
+          message: `${capital(faceWords(program.procedure, face.id))} is covered here and has not been cleaned${since < 0 ? ' since the unit came in' : ' since it was dirtied'}.`,
           why: 'one grain of grit between lapped faces holds them apart, and they leak.',
           help: `Wash ${relations.part(face.part).base} first.`,
         });

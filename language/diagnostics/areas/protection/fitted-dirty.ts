@@ -3,6 +3,7 @@ import { place, unclean } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Step } from '../../../model/procedure.ts';
+import { closesUp, namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Fitted dirty, or on a dirty part. */
@@ -16,12 +17,11 @@ export const fittedDirty: Rule = {
     const told = new Map<Step, Way>();
     return {
       step({ step, before, way }) {
-        if (step.verb !== 'fit' && step.verb !== 'run-down') return;
-        if (step.forTrial) return;
+        if (!closesUp(step)) return;
         const { procedure } = program;
         /** Dirty parts by the step that made them dirty: one cause, one finding. */
         const bySince = new Map<number, { names: string[]; at: (typeof step.objects)[number]; onto: boolean }>();
-        for (const object of [...step.objects, ...step.withObjects]) {
+        for (const object of namedIn(step)) {
           if (before.mustBeIn(object.name)) continue;
           const onto = restsOn(relations.part(object.name)).filter((name) =>
             before.may(before.part(name).place, place.in | place.trial),

@@ -2,6 +2,7 @@ import { place, wet } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Source } from '../../../model/source.ts';
+import { closesUp, namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Solvent, detergent or water is still on a part, or on the part under it, when it is fitted. */
@@ -12,11 +13,10 @@ export const fittedWet: Rule = {
   title: 'A part is fitted with solvent, detergent or water still on it.',
   replay: ({ program, relations }, report) => ({
     step({ step, before, way }) {
-      if (step.verb !== 'fit' && step.verb !== 'run-down') return;
-      if (step.forTrial) return;
+      if (!closesUp(step)) return;
       /** Wet parts by the step that made them wet: one cause, one finding. */
       const bySince = new Map<number, { names: string[]; source: Source; water: boolean }>();
-      for (const object of [...step.objects, ...step.withObjects]) {
+      for (const object of namedIn(step)) {
         if (before.mustBeIn(object.name)) continue;
         const onto = restsOn(relations.part(object.name)).filter((name) => before.mayBeIn(name));
         for (const name of [object.name, ...onto]) {

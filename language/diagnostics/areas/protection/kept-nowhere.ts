@@ -1,6 +1,7 @@
 import { allSteps } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
+import { namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Parts are put down, and nothing says where or in what. */
@@ -13,7 +14,7 @@ export const keptNowhere: Rule = {
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
       if (step.verb !== 'keep' || step.station !== null || step.text !== null) continue;
-      const names = [...step.objects, ...step.withObjects].map(({ name }) => name);
+      const names = namedIn(step).map(({ name }) => name);
       if (names.length === 0) continue;
       report({
         at: step,

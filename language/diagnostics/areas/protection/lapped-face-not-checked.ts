@@ -1,5 +1,6 @@
 import { age, looked, place } from '../../../analysis/locations.ts';
 import { capital, faceWords, listed } from '../../../analysis/prose.ts';
+import { closesUp, namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A lapped face is closed without having been inspected since the unit came in. A new part counts as inspected. */
@@ -10,9 +11,8 @@ export const lappedFaceNotChecked: Rule = {
   title: 'A lapped face is closed, and nobody has looked at it since the unit came in.',
   replay: ({ program, layout, relations }, report) => ({
     step({ step, before, way }) {
-      if (step.verb !== 'fit' && step.verb !== 'run-down') return;
-      if (step.forTrial) return;
-      const objects = [...step.objects, ...step.withObjects];
+      if (!closesUp(step)) return;
+      const objects = namedIn(step);
       const names = objects.map((object) => object.name);
       const unseen = program.procedure.family.faces.filter((face) => {
         if (face.meets === null || face.finish === null) return false;

@@ -1,5 +1,6 @@
 import { wet } from '../../../analysis/locations.ts';
 import { partWords } from '../../../analysis/prose.ts';
+import { namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A matched pair goes together dry: it must be wet with clean test oil. */
@@ -11,7 +12,7 @@ export const lappedPairFittedDry: Rule = {
   replay: ({ program, relations }, report) => ({
     step({ step, before, way }) {
       if (step.verb !== 'fit') return;
-      const objects = [...step.objects, ...step.withObjects];
+      const objects = namedIn(step);
       const names = objects.map((object) => object.name);
       for (const object of objects) {
         for (const other of relations.part(object.name).matchedTo) {

@@ -1,5 +1,6 @@
 import { partsWords } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
+import { isOfAll } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Lapped parts that are not a pair are put down or soaked together, and nothing says how they are kept apart. */
@@ -20,7 +21,7 @@ export const lappedPartsTogether: Rule = {
       if (apart.length === 0) return;
       report({
         at: step,
-        source: step.all ? step.source : fine[0]!.source,
+        source: isOfAll(step) ? step.source : fine[0]!.source,
         way,
         cause: `kept:${writtenAt(step)}`,
         message: `The ${partsWords(

@@ -3,6 +3,7 @@ import { dirt, place } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Stage } from '../../../model/procedure.ts';
+import { isOfAll } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** The first stage that washes names its parts, and forgets some that lie beside them, as dirty as they came. */
@@ -24,7 +25,7 @@ export const leftOutOfTheWash: Rule = {
       procedure.stages.flatMap((stage) => {
         const baths = stage.station === first.station ? [] : washes(stage);
         const others = stage.steps.filter(({ verb }) => ['wipe', 'renew', 'discard'].includes(verb));
-        return [...baths, ...others].flatMap((step) => (step.all ? [] : step.objects.map(({ name }) => name)));
+        return [...baths, ...others].flatMap((step) => (isOfAll(step) ? [] : step.objects.map(({ name }) => name)));
       }),
     );
     const mine = variantParts(replay);

@@ -1,7 +1,9 @@
 import { age, allSteps, place } from '../../../analysis/locations.ts';
 import { partsWords, partWords, stationWords } from '../../../analysis/prose.ts';
+import type { Family } from '../../../model/family.ts';
 import type { Block, Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
+import { namedIn, own } from '../../../model/steps.ts';
 import { behind } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -18,7 +20,9 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
     const { procedure, points } = program;
     const { parts } = procedure.family;
     const balances = allSteps(procedure).some(
-      (step) => /balanc/iu.test(`${step.text ?? ''} ${step.gate?.name ?? ''}`) || step.test?.reads === 'unbalance',
+      (step) =>
+        /balanc/iu.test(`${step.text ?? ''} ${step.verb === 'test' ? step.gate.test : ''}`) ||
+        own(step, 'test')?.reads === 'unbalance',
     );
     const balancedWith = (name: string) =>
       parts
@@ -32,7 +36,7 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
     return {
       step({ step, before, way }) {
         if (step.verb !== 'fit' || step.forTrial) return;
-        for (const { name } of [...step.objects, ...step.withObjects]) {
+        for (const { name } of namedIn(step)) {
           for (const other of partnersOf(name)) {
             for (const [fresh, old] of [
               [name, other],
@@ -44,7 +48,7 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
               const cells = before.part(old);
               if (before.must(cells.age, age.new) || before.may(cells.place, place.gone)) continue;
               const { step: at, block } = renewed;
-              if (isMadeToSuit(at, block, fresh, old)) continue;
+              if (isMadeToSuit(procedure.family, at, block, fresh, old)) continue;
               const object = at.objects.find((one) => one.name === fresh)!;
               report({
                 at,
@@ -72,7 +76,7 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
             const putDown = places.map((cell) => stepAt(state.since[cell]!)?.step ?? null);
             if (putDown.some((step) => step === null || step.text !== null || step.note !== null)) continue;
             const since = Math.max(...places.map((cell) => state.since[cell]!));
-            const [here, there] = putDown.map((step) => stationWords(procedure, step!.station));
+            const [here, there] = putDown.map((step) => stationWords(procedure, own(step!, 'station') ?? null));
             report({
               at: stepAt(since)!.step,
               way,
@@ -92,10 +96,13 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
 };
 
 /** The other is renewed with it, they are lapped to each other, or the text says that the new one is made to fit. */
-function isMadeToSuit(renewed: Step, block: Block, fresh: string, old: string): boolean {
+function isMadeToSuit({ faces }: Family, renewed: Step, block: Block, fresh: string, old: string): boolean {
   if (suited.test(`${renewed.text ?? ''} ${renewed.note ?? ''}`)) return true;
   const after = block.steps.slice(block.steps.indexOf(renewed) + 1);
-  const isOf = (name: string) => [fresh, old].some((part) => name === part || name.startsWith(`${part}.`));
+  const isOf = (name: string) => {
+    const part = faces.find(({ id }) => id === name)?.part ?? name;
+    return part === fresh || part === old;
+  };
   return (
     block.steps.some((step) => step.verb === 'renew' && step.objects.some(({ name }) => name === old)) ||
     after.some((step) => step.verb === 'lap' && step.objects.some(({ name }) => isOf(name)))

@@ -4,6 +4,7 @@ import { listed } from '../../../analysis/prose.ts';
 import type { Port } from '../../../model/family.ts';
 import type { Block, Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
+import { failEntries, isOfAll } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** The state of a port in which a step on it does nothing, and the steps that bring that state about. */
@@ -52,12 +53,12 @@ export const portHandledTwice: Rule<{ source: Source }> = {
           );
         });
         const whole = twice.length === step.objects.length;
-        if (twice.length === 0 || (step.all && !whole)) return;
+        if (twice.length === 0 || (isOfAll(step) && !whole)) return;
         const names = twice.map(({ name }) => name);
         const since = Math.max(...names.map((name) => before.since[cells(name)]!));
         report({
           at: step,
-          source: step.all ? step.source : twice[0]!.source,
+          source: isOfAll(step) ? step.source : twice[0]!.source,
           way,
           since,
           // These may already have reported the missing step in between.
@@ -80,11 +81,11 @@ function isPortVerb(verb: Step['verb']): verb is keyof typeof already {
 }
 
 /** From how many places a unit is sent to a repair; gates that are judged together count as one. */
-function sendersOf({ procedure, points, gates, decisions }: Program, block: Block): number {
+function sendersOf({ procedure, gates, decisions }: Program, block: Block): number {
   const judgedAt = (step: Step) => {
-    const gate = gates.find(({ point }) => (points[point] as { step?: Step }).step === step);
+    const gate = gates.find((one) => one.step === step);
     return gate === undefined ? step.number : decisions.get(gate.point)!;
   };
-  const senders = allSteps(procedure).filter((step) => step.gate?.onFail.some((entry) => entry.repair === block.name));
+  const senders = allSteps(procedure).filter((step) => failEntries(step).some((entry) => entry.repair === block.name));
   return new Set(senders.map(judgedAt)).size;
 }

@@ -1,6 +1,7 @@
 import { place } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import type { Step } from '../../../model/procedure.ts';
+import { isOfAll, namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Loose parts of the whole set go into one bath, and the text does not say how the units are kept apart. */
@@ -16,7 +17,7 @@ export const unitsMixedInTheBath: Rule = {
       steps
         .slice(0, steps.indexOf(at))
         .filter(({ verb, text, note }) => verb === 'guard' || (verb === 'keep' && (text ?? note) !== null))
-        .some((step) => [...step.objects, ...step.withObjects].some(({ name }) => name === part));
+        .some((step) => namedIn(step).some(({ name }) => name === part));
     return {
       step({ step, block, before, way }) {
         if (!['wash', 'soak', 'rinse'].includes(step.verb)) return;
@@ -29,7 +30,7 @@ export const unitsMixedInTheBath: Rule = {
         if (loose.length === 0) return;
         report({
           at: step,
-          source: step.all ? step.source : loose[0]!.source,
+          source: isOfAll(step) ? step.source : loose[0]!.source,
           way,
           cause: `mixed:${block.name}`,
           message: `The ${partsWords(

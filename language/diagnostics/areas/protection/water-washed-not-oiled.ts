@@ -2,6 +2,7 @@ import { place, wet } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Source } from '../../../model/source.ts';
+import { closesUp, namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Washed in water, suds or caustic, dried, and fitted with no film of oil. */
@@ -12,11 +13,10 @@ export const waterWashedNotOiled: Rule = {
   title: 'A part that was washed in water or detergent is dried and fitted without being oiled.',
   replay: ({ program, relations }, report) => ({
     step({ step, before, way }) {
-      if (step.verb !== 'fit' && step.verb !== 'run-down') return;
-      if (step.forTrial) return;
+      if (!closesUp(step)) return;
       /** Bare parts by the step that left them bare: one cause, one finding. */
       const bySince = new Map<number, { names: string[]; source: Source }>();
-      for (const object of [...step.objects, ...step.withObjects]) {
+      for (const object of namedIn(step)) {
         if (before.mustBeIn(object.name)) continue;
         const onto = restsOn(relations.part(object.name)).filter((name) => before.mayBeIn(name));
         for (const name of [object.name, ...onto]) {

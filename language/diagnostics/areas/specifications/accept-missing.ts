@@ -11,15 +11,15 @@ export const acceptMissing: Rule = {
   title: 'A test reads nothing and does not say what to accept.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
+      if (step.verb !== 'test') continue;
       const { test } = step;
-      if (step.verb !== 'test' || test === null) continue;
       // A reading or a fall needs a limit; the author's own text may say what is good.
-      if (test.reads !== null || test.within !== null || test.from !== null || test.inTime !== null) continue;
+      if (test.reads !== null || step.limit !== null || test.from !== null || test.inTime !== null) continue;
       if (step.accept !== null || step.reject !== null || step.text !== null) continue;
       report({
         at: step,
         cause: `accept:${writtenAt(step)}`,
-        message: `Test ${step.gate!.name} says neither what is read nor what is good.`,
+        message: `Test ${step.gate.test} says neither what is read nor what is good.`,
         why: 'one person passes a drop on the tip, and the next does not.',
         help: 'Write “accept "…"”, or “read … within …”.',
       });

@@ -13,7 +13,7 @@ export const chooseForWhat: Rule = {
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
       if (step.verb !== 'choose' || step.objects.length === 0) continue;
-      if ((step.choose !== null && step.choose.test !== '') || step.text !== null) continue;
+      if (step.choose !== null || step.text !== null) continue;
       report({
         at: step,
         cause: `choose:${writtenAt(step)}`,

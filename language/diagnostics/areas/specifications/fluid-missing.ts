@@ -2,6 +2,7 @@ import { allSteps } from '../../../analysis/locations.ts';
 import { either } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Procedure, Step } from '../../../model/procedure.ts';
+import { own } from '../../../model/steps.ts';
 import type { Verb } from '../../../model/verbs.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -19,7 +20,7 @@ export const fluidMissing: Rule = {
     const such = fluids.length === 0 ? '' : `: ${either(fluids)}`;
     for (const step of allSteps(procedure)) {
       const what = done[step.verb];
-      if (what === undefined || step.fluid !== null || saysFluid(procedure, step)) continue;
+      if (what === undefined || own(step, 'fluid') != null || saysFluid(procedure, step)) continue;
       report({
         at: step,
         cause: `fluid:${writtenAt(step)}`,

@@ -11,14 +11,15 @@ export const holdHowLong: Rule = {
   title: 'A pressure is held, but nothing says for how long.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
-      const { test } = step;
-      if (test === null || test.hold === null || test.forTime !== null || test.inTime !== null) continue;
-      const words = [step.text, step.accept, step.reject, step.note, ...test.conditions].join(' ');
+      if (step.verb !== 'test') continue;
+      const { test, conditions } = step;
+      if (test.hold === null || test.forTime !== null || test.inTime !== null) continue;
+      const words = [step.text, step.accept, step.reject, step.note, ...conditions].join(' ');
       if (test.reads === 'time' || /\d ?(s|sec|seconds?|min|minutes?)\b/u.test(words)) continue;
       report({
         at: step,
         cause: `hold-time:${writtenAt(step)}`,
-        message: `Test ${step.gate!.name} holds a pressure, but does not say for how long.`,
+        message: `Test ${step.gate.test} holds a pressure, but does not say for how long.`,
         why: 'a slow leak shows no drop in the two seconds that somebody in a hurry waits.',
         help: 'Write “for” and a time, such as for 10 s.',
       });

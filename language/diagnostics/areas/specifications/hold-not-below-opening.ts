@@ -1,7 +1,8 @@
 import { allSteps } from '../../../analysis/locations.ts';
 import { listed } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
-import type { Procedure, Step } from '../../../model/procedure.ts';
+import type { Procedure, Step, StepOf } from '../../../model/procedure.ts';
+import { own } from '../../../model/steps.ts';
 import { compare, formatLimit, formatQuantity, window } from '../../../quantities/index.ts';
 import type { Limit, Quantity } from '../../../quantities/types.ts';
 import type { Rule } from '../../rule.ts';
@@ -14,13 +15,13 @@ export const holdNotBelowOpening: Rule = {
   title: 'A seat is tested at a pressure that is not below the opening pressure.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
-      const hold = step.test?.hold;
-      if (hold == null || step.verb !== 'test') continue;
+      if (step.verb !== 'test' || step.test.hold === null) continue;
+      const { hold } = step.test;
       const tell = (why: string) =>
         report({
           at: step,
           cause: `hold-below:${writtenAt(step)}`,
-          message: `Test ${step.gate!.name} ${why}.`,
+          message: `Test ${step.gate.test} ${why}.`,
           why: 'the needle lifts, and a good seat is taken for a leaking one.',
           help: 'Write “hold … below” and the test that reads the opening.',
         });
@@ -29,7 +30,7 @@ export const holdNotBelowOpening: Rule = {
         continue;
       }
       // A housing or a union may be tested at any pressure, with the nozzle blanked off.
-      if (hold.relation === 'below' || !/seat|drip|dribble/u.test(step.gate!.name)) continue;
+      if (hold.relation === 'below' || !/seat|drip|dribble/u.test(step.gate.test)) continue;
       const held = highest(hold.amount);
       const over = openings(procedure).filter(({ low }) => held !== null && (compare(held, low) ?? -1) >= 0);
       const [first] = over;
@@ -45,13 +46,13 @@ export const holdNotBelowOpening: Rule = {
 /** The lowest pressure at which a unit of each part number may open. */
 function openings(procedure: Procedure): { test: string; number: string | null; low: Quantity }[] {
   const steps = allSteps(procedure);
-  const set = new Set(steps.flatMap((step) => (step.verb === 'set' ? step.reading : step.choose?.test) ?? []));
-  const opens = (step: Step) =>
+  const set = new Set(steps.flatMap((step) => (step.verb === 'set' ? step.reading : own(step, 'choose')?.test) ?? []));
+  const opens = (step: Step): step is StepOf<'test'> =>
     step.verb === 'test' &&
-    step.test?.reads === 'pressure' &&
-    (set.has(step.gate!.name) || step.gate!.name.includes('opening'));
+    step.test.reads === 'pressure' &&
+    (set.has(step.gate.test) || step.gate.test.includes('opening'));
   return steps.filter(opens).flatMap((step) => {
-    const within = step.test!.within;
+    const within = step.limit;
     const spec = within?.form === 'spec' ? procedure.specs.find((other) => other.name === within.spec) : undefined;
     const numbers = procedure.numbers.length === 0 ? [null] : procedure.numbers;
     return numbers.flatMap((number) => {
@@ -59,7 +60,7 @@ function openings(procedure: Procedure): { test: string; number: string | null; 
       const limit = within?.form === 'limit' ? within.limit : (own?.rebuilt ?? spec?.rebuilt ?? null);
       if (limit === null || own?.notRequired === true) return [];
       const low = window(limit).low ?? window(limit).nominal;
-      return low === null ? [] : { test: step.gate!.name, number: number?.name ?? null, low };
+      return low === null ? [] : { test: step.gate.test, number: number?.name ?? null, low };
     });
   });
 }

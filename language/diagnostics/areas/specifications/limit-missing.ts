@@ -3,6 +3,7 @@ import { within } from '../../../analysis/within.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
 import type { Procedure, Step } from '../../../model/procedure.ts';
+import { failEntries, isGate } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Something is read, set, compared or measured, and no limit says what is good. A `read` needs none. */
@@ -18,10 +19,10 @@ export const limitMissing: Rule = {
       if (statement !== null) report({ at: step, cause: `limit:${writtenAt(step)}`, ...statement });
     }
     // A measurement with no limit never fails, so its `on fail` is never used.
-    const asked = new Set(allSteps(procedure).flatMap((step) => step.gate?.onFail.map(({ repair }) => repair) ?? []));
+    const asked = new Set(allSteps(procedure).flatMap((step) => failEntries(step).map(({ repair }) => repair)));
     for (const repair of procedure.repairs) {
       if (!repair.inline || asked.has(repair.name)) continue;
-      const step = allSteps(procedure).find((other) => other.gate === null && within(repair.source, other.source));
+      const step = allSteps(procedure).find((other) => !isGate(other) && within(repair.source, other.source));
       report({
         at: step ?? repair.source,
         source: repair.source,
@@ -36,28 +37,27 @@ export const limitMissing: Rule = {
 const withinLimit = 'Write “within” and a spec or a limit.';
 
 function missing(step: Step, procedure: Procedure): Statement | null {
-  const { test } = step;
-  if (test === null || step.gate === null || test.within !== null || test.spread !== null) return null;
-  const { name } = step.gate;
   switch (step.verb) {
-    case 'test':
-      if (step.accept !== null || step.reject !== null || test.inTime !== null) return null;
+    case 'test': {
+      const { test, gate } = step;
+      if (step.limit !== null || step.accept !== null || step.reject !== null || test.inTime !== null) return null;
       if (test.reads !== null)
         return {
-          message: `Test ${name} reads ${test.reads}, but no limit says what is good.`,
+          message: `Test ${gate.test} reads ${test.reads}, but no limit says what is good.`,
           why: 'one person passes what the next one opens again.',
           help: withinLimit,
         };
       return test.from === null || test.forTime !== null
         ? null
         : {
-            message: `Test ${name} says where the pressure fall starts, but not how long it may take.`,
+            message: `Test ${gate.test} says where the pressure fall starts, but not how long it may take.`,
             why: 'too fast and too slow both pass.',
             help: 'Write “in” and a time, such as in 6..20 s.',
           };
+    }
     case 'set':
       // A setting is held to the spec of its name, where there is one.
-      return procedure.specs.some((spec) => spec.name === step.reading)
+      return step.limit !== null || procedure.specs.some((spec) => spec.name === step.reading)
         ? null
         : {
             message: `Nothing says what ${step.reading} is set to.`,
@@ -65,7 +65,7 @@ function missing(step: Step, procedure: Procedure): Statement | null {
             help: withinLimit,
           };
     case 'across':
-      return step.text !== null
+      return step.spread !== null || step.text !== null
         ? null
         : {
             message: 'Nothing says how far apart the units of the set may be.',

@@ -1,4 +1,5 @@
 import { specLimits, type Written } from '../../../analysis/limits.ts';
+import { own } from '../../../model/steps.ts';
 import { formatLimit, kindOfLimit } from '../../../quantities/index.ts';
 import type { Kind, Limit } from '../../../quantities/types.ts';
 import type { Rule } from '../../rule.ts';
@@ -14,15 +15,19 @@ export const noTolerance: Rule = {
   title: 'A value that is set or read has no tolerance, and the shop states none.',
   procedure(procedure, report) {
     const steps = [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps);
-    const used = new Set(steps.flatMap((step) => (step.limit?.form === 'spec' ? [step.limit.spec] : [])));
+    const uses = steps.flatMap((step) => {
+      const use = own(step, 'limit');
+      return use == null ? [] : [{ step, use }];
+    });
+    const used = new Set(uses.flatMap(({ use }) => (use.form === 'spec' ? [use.spec] : [])));
     const specs = specLimits(procedure).filter(({ spec }) => used.has(spec!.name) && spec!.per === null);
-    const written: Written[] = steps.flatMap((step) =>
-      step.limit?.form === 'limit'
+    const written: Written[] = uses.flatMap(({ step, use }) =>
+      use.form === 'limit'
         ? [
             {
-              limit: step.limit.limit,
+              limit: use.limit,
               words: step.verb === 'torque' ? 'the torque' : 'the limit',
-              source: step.limit.source,
+              source: use.source,
               step,
               spec: null,
               kinds: null,

@@ -53,7 +53,7 @@ export const numberMissingSpec: Rule = {
 };
 
 /** A unit that is only tested needs no limit but the one in service. */
-function isGiven({ rebuilt, inService, rateFrom, unread }: SpecValue): boolean {
+function isGiven({ rebuilt, inService, rateFrom, isUnread }: SpecValue): boolean {
   // A rate that does not follow from its spring and needle is reported by itself, and so is an unreadable value.
-  return rebuilt !== null || inService !== null || rateFrom !== null || unread === true;
+  return rebuilt !== null || inService !== null || rateFrom !== null || isUnread;
 }

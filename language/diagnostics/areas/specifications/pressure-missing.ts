@@ -11,8 +11,9 @@ export const pressureMissing: Rule = {
   title: 'A timed pressure test gives no pressure.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
+      if (step.verb !== 'test') continue;
       const { test } = step;
-      if (step.verb !== 'test' || test === null || test.reads !== null || test.hold !== null) continue;
+      if (test.reads !== null || test.hold !== null) continue;
       if (test.forTime === null && test.inTime === null && test.to === null && test.from === null) continue;
       const start = test.from === null;
       // A pressure fall that is only watched for a time ends where the text says.
@@ -22,12 +23,12 @@ export const pressureMissing: Rule = {
         cause: `test-pressure:${writtenAt(step)}`,
         ...(start
           ? {
-              message: `Test ${step.gate!.name} is timed, but no pressure says where it starts.`,
+              message: `Test ${step.gate.test} is timed, but no pressure says where it starts.`,
               why: 'each person pumps to whatever pressure they remember.',
               help: 'Write “hold” and a pressure, or “from … to …”.',
             }
           : {
-              message: `Test ${step.gate!.name} says where the pressure fall starts, but not where it ends.`,
+              message: `Test ${step.gate.test} says where the pressure fall starts, but not where it ends.`,
               why: 'nobody knows when to stop the clock.',
               help: 'Write “to” and the pressure at the end.',
             }),

@@ -1,7 +1,7 @@
 import { allSteps } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
-import type { Procedure, Step } from '../../../model/procedure.ts';
+import type { Choice, Procedure } from '../../../model/procedure.ts';
 import { kindOfLimit } from '../../../quantities/index.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -14,9 +14,10 @@ export const rateMissing: Rule = {
   title: 'A shim is chosen, but no rate is given to work it out from.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
+      if (step.verb !== 'choose') continue;
       const { choose } = step;
-      if (choose === null || choose.test === '' || choose.rate !== null) continue;
-      if (step.text !== null || step.note !== null || isOneForOne(step, procedure)) continue;
+      if (choose === null || step.rate !== null) continue;
+      if (step.text !== null || step.note !== null || isOneForOne(choose, procedure)) continue;
       report({
         at: step,
         cause: `rate:${writtenAt(step)}`,
@@ -32,10 +33,12 @@ export const rateMissing: Rule = {
 };
 
 /** A length brought to a length: more shim is as much more lift or play. */
-function isOneForOne(step: Step, procedure: Procedure): boolean {
-  const { test, target, targetSpec } = step.choose!;
+function isOneForOne({ test, target }: Choice, procedure: Procedure): boolean {
   return (
-    (target !== null && kindOfLimit(target) === 'length') ||
-    procedure.specs.some((spec) => (spec.name === targetSpec || spec.name === test) && spec.kind === 'length')
+    (target?.form === 'limit' && kindOfLimit(target.limit) === 'length') ||
+    procedure.specs.some(
+      (spec) =>
+        (spec.name === test || (target?.form === 'spec' && spec.name === target.spec)) && spec.kind === 'length',
+    )
   );
 }

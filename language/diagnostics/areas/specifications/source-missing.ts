@@ -2,6 +2,7 @@ import { allSteps } from '../../../analysis/locations.ts';
 import { listed } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { SpecValue, Step } from '../../../model/procedure.ts';
+import { own } from '../../../model/steps.ts';
 import type { Limit } from '../../../quantities/types.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -72,8 +73,9 @@ function hasValue({ rebuilt, inService, whenNew }: SpecValue): boolean {
  * how to work, and need no source.
  */
 function figuresOf(step: Step): Limit[] {
-  const own = step.limit?.form === 'limit' ? step.limit.limit : null;
-  const { within = null, hold = null, from = null, to = null, inTime = null, spread = null } = step.test ?? {};
-  const read = within?.form === 'limit' ? within.limit : null;
-  return [own, read, step.stretch, hold?.amount, from, to, inTime, spread].flatMap((limit) => limit ?? []);
+  const use = own(step, 'limit');
+  const held = use?.form === 'limit' ? use.limit : null;
+  const test = own(step, 'test');
+  const timed = [test?.hold?.amount, test?.from, test?.to, test?.inTime];
+  return [held, own(step, 'stretch'), ...timed, own(step, 'spread')].flatMap((limit) => limit ?? []);
 }

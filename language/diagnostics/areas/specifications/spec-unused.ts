@@ -1,5 +1,6 @@
 import { allSteps } from '../../../analysis/locations.ts';
 import type { Procedure, Step } from '../../../model/procedure.ts';
+import { own } from '../../../model/steps.ts';
 import type { Kind } from '../../../quantities/types.ts';
 import type { Rule } from '../../rule.ts';
 import { lacksTorque } from './torque-missing.ts';
@@ -53,15 +54,23 @@ function valuesOf(procedure: Procedure, spec: string) {
 
 /** Names of specs that a step works to: its limit, and that of the reading that it names. */
 function reads(step: Step): string[] {
-  const uses = [step.limit, step.test?.within ?? null].flatMap((use) => (use?.form === 'spec' ? use.spec : []));
-  const reading =
-    step.reading !== null
-      ? step.reading
-      : step.verb === 'across' || (step.verb === 'test' && step.test?.within == null)
-        ? step.gate!.name.replace(/^across /u, '')
-        : null;
-  const { test = null, targetSpec = null, rate = null } = step.choose ?? {};
-  return [...uses, reading, test, targetSpec, rate].flatMap((name) => name ?? []);
+  const use = own(step, 'limit');
+  const limit = use?.form === 'spec' ? [use.spec] : [];
+  switch (step.verb) {
+    case 'read':
+    case 'set':
+      return [...limit, step.reading];
+    case 'test':
+      return step.limit === null ? [step.gate.test] : limit;
+    case 'across':
+      return [step.gate.test];
+    case 'choose': {
+      const { test = null, target = null } = step.choose ?? {};
+      return [test, target?.form === 'spec' ? target.spec : null, step.rate].flatMap((name) => name ?? []);
+    }
+    default:
+      return limit;
+  }
 }
 
 /** The kinds of figures that a step should have and does not. */
@@ -69,12 +78,12 @@ function wants(step: Step, procedure: Procedure): readonly Kind[] {
   if (lacksTorque(step, procedure)) return ['torque'];
   switch (step.verb) {
     case 'test':
-      return step.test?.within == null && step.test?.reads != null ? [step.test.reads] : [];
+      return step.limit === null && step.test.reads !== null ? [step.test.reads] : [];
     case 'measure':
       return step.gate === null ? ['length', 'force'] : [];
     case 'choose':
-      if (step.choose === null || step.choose.test === '') return ['setting rate', 'pressure', 'length'];
-      return step.choose.rate === null ? ['setting rate'] : [];
+      if (step.choose === null) return ['setting rate', 'pressure', 'length'];
+      return step.rate === null ? ['setting rate'] : [];
     default:
       return [];
   }

@@ -1,4 +1,5 @@
-import type { Procedure, Spec, Step } from '../../../model/procedure.ts';
+import type { LimitUse, Procedure, Spec } from '../../../model/procedure.ts';
+import { isTestOf, own } from '../../../model/steps.ts';
 import { compare, formatLimit, kindOfUnit, window } from '../../../quantities/index.ts';
 import type { Limit } from '../../../quantities/types.ts';
 import type { Rule } from '../../rule.ts';
@@ -12,17 +13,18 @@ export const targetOutsideLimit: Rule = {
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {
       for (const step of block.steps) {
-        const limit = limitOfTest(procedure, step.choose?.test ?? null);
-        if (step.choose === null || limit === null) continue;
+        const choose = own(step, 'choose');
+        const limit = choose == null ? null : limitOfTest(procedure, choose.test);
+        if (choose == null || limit === null) continue;
         for (const number of [null, ...procedure.numbers.map(({ name }) => name)]) {
-          const target = step.choose.target ?? valueFor(procedure, step.choose.targetSpec, number);
-          const judged = typeof limit === 'string' ? valueFor(procedure, limit, number) : limit;
+          const target = limitFor(procedure, choose.target, number);
+          const judged = limitFor(procedure, limit, number);
           if (target === null || judged === null || !isOutside(target, judged)) continue;
           const of = number === null || procedure.numbers.length === 0 ? '' : ` for ${number}`;
           report({
             at: step,
             cause: `target:${step.number}`,
-            message: `This aims at ${formatLimit(target)}${of}, but ${step.choose.test} must be ${formatLimit(judged)}.`,
+            message: `This aims at ${formatLimit(target)}${of}, but ${choose.test} must be ${formatLimit(judged)}.`,
             why: 'the unit would come back to this repair each time.',
             help: `Give ${number === null ? 'the target and the limit' : number} figures that agree.`,
           });
@@ -33,17 +35,17 @@ export const targetOutsideLimit: Rule = {
   },
 };
 
-/** The spec, or the limit, that the test of a name reads within. */
-function limitOfTest(procedure: Procedure, name: string | null): string | Limit | null {
+/** What the test of a name reads within. */
+function limitOfTest(procedure: Procedure, name: string): LimitUse | null {
   const tests = [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps);
-  const test = tests.find((step: Step) => step.gate?.name === name && step.test?.within != null);
-  const within = test?.test?.within;
-  if (within == null) return null;
-  return within.form === 'spec' ? within.spec : within.limit;
+  const [within] = tests.flatMap((step) => (isTestOf(step, name) ? (step.limit ?? []) : []));
+  return within ?? null;
 }
 
-/** The value of a spec for a part number; with null for the number, the value that the procedure gives. */
-function valueFor(procedure: Procedure, name: string | null, number: string | null): Limit | null {
+/** The limit of a use for a part number; with null for the number, the value that the procedure gives. */
+function limitFor(procedure: Procedure, use: LimitUse | null, number: string | null): Limit | null {
+  if (use?.form === 'limit') return use.limit;
+  const name = use?.spec;
   const spec: Spec | undefined = procedure.specs.find((other) => other.name === name);
   if (spec === undefined || (number === null && procedure.numbers.length > 0)) return null;
   const own = procedure.numbers

@@ -30,11 +30,13 @@ export const torqueMissing: Rule = {
 
 /** A lock nut may be tightened by feel, with a plain wrench. */
 export function lacksTorque(step: Step, { shop }: Procedure): boolean {
-  if (step.limit !== null || step.stretch !== null || step.objects.length === 0) return false;
+  if (step.verb !== 'torque' && step.verb !== 'lock') return false;
+  if (step.limit !== null || (step.verb === 'torque' && step.stretch !== null) || step.objects.length === 0)
+    return false;
   const withWrench = step.tools.some(
     (tool) =>
       (tool.form === 'kind' && tool.kind === 'wrench') ||
       (tool.form === 'asset' && shop.assets.some(({ name, kind }) => name === tool.name && kind === 'wrench')),
   );
-  return step.verb === 'torque' || (step.verb === 'lock' && withWrench);
+  return step.verb === 'torque' || withWrench;
 }

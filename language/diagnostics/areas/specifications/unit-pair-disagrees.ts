@@ -24,7 +24,10 @@ export const unitPairDisagrees: Rule = {
   },
   procedure(procedure, report) {
     for (const { limit, words, source, step, spec } of [...specLimits(procedure), ...stepLimits(procedure)]) {
-      const disagreement = pairAgrees(withOwnPair(limit), limit === step?.test?.spread ? 'differences' : 'values');
+      const disagreement = pairAgrees(
+        withOwnPair(limit),
+        step?.verb === 'across' && limit === step.spread ? 'differences' : 'values',
+      );
       if (disagreement === null) continue;
       report({
         at: step ?? source,

@@ -1,7 +1,8 @@
 import { listed, stationWords } from '../../../analysis/prose.ts';
 import { declaredAs, doWords, limitWords, toolCalled, toolWords } from '../../../analysis/tool-words.ts';
-import { conditionsInWords, toolWork } from '../../../analysis/tool-work.ts';
+import { toolWork } from '../../../analysis/tool-work.ts';
 import { atHand, reaches } from '../../../analysis/tools.ts';
+import { own } from '../../../model/steps.ts';
 import { formatLimit } from '../../../quantities/index.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -15,7 +16,7 @@ export const noTool: Rule = {
     for (const work of toolWork(procedure)) {
       const { step, station, kind, limits } = work;
       // Words in quotes may name the tool; in a test the words after `with` are its conditions.
-      if (step.tools.length > 0 || conditionsInWords(step).length > 0) continue;
+      if (step.tools.length > 0 || (own(step, 'conditions') ?? []).length > 0) continue;
       const tools = atHand(procedure, work);
       const short = limits.find((judged) => !tools.some((asset) => reaches(work, judged, asset)));
       if (tools.length > 0 && short === undefined) continue;

@@ -6,7 +6,7 @@ import { nutFactor } from '../../../engineering/nut-factor.ts';
 import { preloadByFactor, torqueByFactor } from '../../../engineering/preload.ts';
 import { proofLoad, shareOfProofLoad } from '../../../engineering/proof-load.ts';
 import type { SolidBolt } from '../../../model/family.ts';
-import type { Procedure, Step } from '../../../model/procedure.ts';
+import type { LimitUse, Procedure, Step, StepOf } from '../../../model/procedure.ts';
 import { decimalValue } from '../../../quantities/decimal.ts';
 import { formatLimit, formatQuantity, kindOfLimit, type Rounding, roundTo, window } from '../../../quantities/index.ts';
 import type { Limit, Quantity } from '../../../quantities/types.ts';
@@ -21,17 +21,20 @@ export const pastProofLoad: Rule = {
   title: 'A torque takes a solid bolt or stud past its proof load.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
+      if (step.verb !== 'torque' && step.verb !== 'lock') continue;
+      const { limit: use } = step;
+      if (use === null) continue;
       for (const { part, joint } of boltsOf(procedure, step)) {
-        const oiled = joint.oiled || step.oiled;
-        for (const judged of torquesOf(procedure, step)) {
+        const oiled = joint.oiled || (step.verb === 'torque' && step.oiled);
+        for (const judged of torquesOf(procedure, step, use)) {
           const most = highest(judged.limit);
           const past = most === null ? null : overload(most, joint.solid, oiled);
           if (most === null || past === null) continue;
-          const spec = procedure.specs.find(({ name }) => step.limit?.form === 'spec' && name === step.limit.spec);
+          const spec = procedure.specs.find(({ name }) => use.form === 'spec' && name === use.spec);
           const number = procedure.numbers.find(({ name }) => name === judged.number);
           report({
             at: step,
-            source: step.limit!.source,
+            source: use.source,
             // One cause for the same bolt at the same figure, whichever step; dry and oiled are two causes.
             cause: `proof-load:${part.base}:${formatLimit(judged.limit)}:${oiled}`,
             allow: [...part.allow, ...(spec?.allow ?? []), ...(number?.allow ?? [])],
@@ -47,8 +50,8 @@ export const pastProofLoad: Rule = {
 };
 
 /** The solid bolts and studs that a step torques. Where a stretch is given, it decides: the torque is left alone. */
-function boltsOf({ family }: Procedure, step: Step) {
-  if ((step.verb !== 'torque' && step.verb !== 'lock') || step.stretch !== null) return [];
+function boltsOf({ family }: Procedure, step: StepOf<'torque' | 'lock'>) {
+  if (step.verb === 'torque' && step.stretch !== null) return [];
   return step.objects.flatMap(({ name }) => {
     const part = family.parts.find((other) => other.name === name);
     const joint = family.joints.find((other) => other.part === name);
@@ -59,9 +62,8 @@ function boltsOf({ family }: Procedure, step: Step) {
 }
 
 /** With `then` the angle does the stretching, often past the proof load on purpose: all of it is left alone. */
-function torquesOf(procedure: Procedure, step: Step) {
-  if (step.limit === null) return [];
-  return judgedLimits(procedure, step, step.limit).filter(
+function torquesOf(procedure: Procedure, step: Step, use: LimitUse) {
+  return judgedLimits(procedure, step, use).filter(
     ({ limit }) => limit.form !== 'then' && kindOfLimit(limit) === 'torque',
   );
 }

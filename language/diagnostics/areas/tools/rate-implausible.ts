@@ -53,12 +53,12 @@ function rateOf(figure: Quantity, per: Quantity | null): Fraction | null {
 /** Specs used to choose a shim for the opening pressure of a nozzle. */
 function nozzleRates(procedure: Procedure): Set<string> {
   return new Set(
-    shimChoices(procedure).flatMap(({ step, cases }) => {
+    shimChoices(procedure).flatMap(({ step: { rate }, cases }) => {
       const high = cases.some(({ target, limit }) => {
         const aim = target ?? (limit === null ? null : (window(limit).nominal ?? window(limit).low));
         return aim !== null && compare(aim, nozzle) === 1;
       });
-      return high && step.choose!.rate !== null ? [step.choose!.rate] : [];
+      return high && rate !== null ? [rate] : [];
     }),
   );
 }

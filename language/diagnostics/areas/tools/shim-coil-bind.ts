@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js';
 import { listed, partWords } from '../../../analysis/prose.ts';
-import { firstToBind, inUnits, shimChoices } from '../../../analysis/shims.ts';
+import { drawersOf, firstToBind, inUnits } from '../../../analysis/shims.ts';
 import { thickest } from '../../../engineering/shim-stock.ts';
 import type { Source } from '../../../model/source.ts';
 import { amount, compare, formatQuantity } from '../../../quantities/index.ts';
@@ -15,8 +15,8 @@ export const shimCoilBind: Rule<Bound> = {
   since: '0.2.0',
   title: 'A shim may be chosen that is so thick that the coils of the spring bind.',
   procedure(procedure, report) {
-    for (const { step, parts, stocks } of shimChoices(procedure)) {
-      const { neverAbove } = step.choose!;
+    for (const { step, parts, stocks } of drawersOf(procedure)) {
+      const { neverAbove } = step;
       // Shims that are chosen together are stacked, and the spring takes their sum.
       const most = stocks.reduce<Fraction | null>((sum, stock) => {
         const own = thickest(stock);

@@ -14,7 +14,7 @@ export const shimNotMeasured: Rule<Missing> = {
   procedure(procedure, report) {
     for (const { step, parts, cases } of shimChoices(procedure)) {
       // Without a rate, and where the shim does not move the reading one for one, the old shim is not needed.
-      if (step.choose!.rate === null && cases.every(({ rate }) => rate === null)) continue;
+      if (step.rate === null && cases.every(({ rate }) => rate === null)) continue;
       const unknown = parts.filter((part) => !isKnown(procedure, part.name));
       if (unknown.length === 0) continue;
       const names = unknown.map(({ base }) => base);

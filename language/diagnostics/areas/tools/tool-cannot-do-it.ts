@@ -120,6 +120,7 @@ function asked(use: Extract<ToolUse, { form: 'kind' }>): Asset {
     within: null,
     accuracyClass: null,
     graduated: null,
+    calibrated: null,
     at: null,
     due: null,
     damped: false,

@@ -1,8 +1,9 @@
 import { either } from '../../../analysis/prose.ts';
 import { doWords, toolCalled, toolWords } from '../../../analysis/tool-words.ts';
-import { conditionsInWords, toolWork } from '../../../analysis/tool-work.ts';
+import { toolWork } from '../../../analysis/tool-work.ts';
 import { atHand } from '../../../analysis/tools.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
+import { own } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** The shop has tools for the work, and the step names none. A gauge that is fixed at the station need not be named. */
@@ -16,7 +17,12 @@ export const toolNotNamed: Rule = {
     for (const work of toolWork(procedure)) {
       const { step, station, kind, does } = work;
       // A plain reading is recorded with its tool; what is set or judged is held to a limit.
-      if (step.verb === 'read' || does === 'difference' || step.tools.length > 0 || conditionsInWords(step).length > 0)
+      if (
+        step.verb === 'read' ||
+        does === 'difference' ||
+        step.tools.length > 0 ||
+        (own(step, 'conditions') ?? []).length > 0
+      )
         continue;
       const tools = atHand(procedure, work);
       if (tools.length === 0 || tools.some((asset) => asset.at !== null && asset.at === station)) continue;

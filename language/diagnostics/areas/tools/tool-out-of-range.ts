@@ -13,6 +13,7 @@ import {
 } from '../../../analysis/tools.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
 import type { Asset } from '../../../model/shop.ts';
+import { own } from '../../../model/steps.ts';
 import { amount, formatQuantity, kindOfUnit, window } from '../../../quantities/index.ts';
 import type { Quantity } from '../../../quantities/types.ts';
 import type { Rule } from '../../rule.ts';
@@ -77,8 +78,9 @@ function strain(asset: Asset, work: ToolWork, judged: Judged): Statement | null 
 
 /** A pressure that comes and goes with the strokes of the lever. */
 function pulses({ step }: ToolWork): boolean {
-  const { low, high, nominal } =
-    step.test?.at == null ? { low: null, high: null, nominal: null } : window(step.test.at);
+  const at = own(step, 'at');
+  if (at == null) return false;
+  const { low, high, nominal } = window(at);
   const rate = nominal ?? low ?? high;
   return rate !== null && kindOfUnit(rate.unit) === 'stroke rate';
 }
