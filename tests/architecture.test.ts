@@ -128,6 +128,7 @@ const layers: Readonly<Record<string, readonly string[]>> = {
     'config',
     'db',
     'diagnostics',
+    'documents/renderers',
     'documents/specs',
     'documents/traveler',
     'engineering',

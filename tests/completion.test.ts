@@ -13,15 +13,18 @@ import { RebuildGrammar } from '../language/syntax/generated/grammar.ts';
 import { parse } from '../language/syntax/parse.ts';
 import { corpusFiles } from './corpus/files.ts';
 import { libraryFiles } from './library.ts';
+import { langiumParse } from './parse/reference.ts';
 
 interface Parsed {
   readonly uri: string;
   readonly text: string;
   readonly ast: ReturnType<typeof parse>['ast'];
+  /** With its concrete syntax. */
+  readonly tree: ReturnType<typeof langiumParse>['ast'];
 }
 
 const parsed = (files: readonly { readonly uri: string; readonly text: string }[]): Parsed[] =>
-  files.map(({ uri, text }) => ({ uri, text, ast: parse(text).ast }));
+  files.map(({ uri, text }) => ({ uri, text, ast: parse(text).ast, tree: langiumParse(text).ast }));
 
 /** Library and corpus, each with the files that it is written for. */
 const workspaces = [parsed(libraryFiles()), parsed(corpusFiles())];
@@ -48,7 +51,7 @@ function leaves(node: CstNode): CstNode[] {
 
 /** Lines of steps outside of `only`, whose braces hold lines of their own. */
 const linesOf = (file: Parsed) =>
-  AstUtils.streamAllContents(file.ast)
+  AstUtils.streamAllContents(file.tree)
     .filter((node) => node.$type === 'StepLine')
     .map((node) => node as StepLine)
     .filter(({ steps, $cstNode }) => $cstNode !== undefined && steps.every(({ $type }) => $type !== 'OnlySteps'))
@@ -131,7 +134,7 @@ describe.each(['the library', 'the corpus'])('completion in %s', (which) => {
     /** Lines that were tried, by file, each with what it tries. */
     const added = new Map<Parsed, { readonly said: string; readonly line: string }[]>();
     for (const file of files) {
-      const procedure = file.ast.declarations.find(({ $type }) => $type === 'Procedure') as Procedure | undefined;
+      const procedure = file.tree.declarations.find(({ $type }) => $type === 'Procedure') as Procedure | undefined;
       if (procedure === undefined) continue;
       const head = file.text.slice(procedure.$cstNode!.offset, file.text.indexOf('{', procedure.$cstNode!.offset) + 1);
       const offersAt = (line: string) => {
@@ -168,7 +171,7 @@ describe.each(['the library', 'the corpus'])('completion in %s', (which) => {
     const longer = files.map((file) => {
       const lines = added.get(file);
       if (lines === undefined) return file;
-      const end = file.ast.declarations.find(({ $type }) => $type === 'Procedure')!.$cstNode!.end - 1;
+      const end = file.tree.declarations.find(({ $type }) => $type === 'Procedure')!.$cstNode!.end - 1;
       const before = `${file.text.slice(0, end)}\n stage tried-here {\n`;
       offset.set(file.uri, before.split('\n').length - 1);
       const text = `${before}${lines.map(({ line }) => `${line}\n`).join('')} }\n${file.text.slice(end)}`;

@@ -7,7 +7,7 @@ import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../language/db/workspace.ts';
 import { fullMessage } from '../language/model/diagnostic.ts';
 import { RebuildGrammar } from '../language/syntax/generated/grammar.ts';
-import { parse } from '../language/syntax/parse.ts';
+import { langiumParse } from './parse/reference.ts';
 
 const common = `shop bench "Bench" {
   station strip  "Strip bench"  dirty, wet   wear "Gloves"
@@ -210,7 +210,7 @@ function declaredPlaces(): Set<string> {
 
 /** Every name in a text, with its place. */
 function namesIn(source: string): Place[] {
-  const { ast } = parse(source);
+  const { ast } = langiumParse(source);
   const place = (of: string, node: AstNode, property: string, index?: number): Place[] => {
     const cst = GrammarUtils.findNodeForProperty(node.$cstNode, property, index);
     if (cst === undefined) return [];
@@ -290,7 +290,7 @@ describe('a misspelled name', () => {
 
 /** Every fixed word of the text that somebody can misspell, by its place. */
 function wordsIn(source: string): Omit<Place, 'of'>[] {
-  const { ast } = parse(source);
+  const { ast } = langiumParse(source);
   return (
     CstUtils.flattenCst(ast.$cstNode!)
       // A word of the language may be a name too.

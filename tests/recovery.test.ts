@@ -2,9 +2,10 @@
  * What a slip of the keyboard costs: every step line of the library cut at every token. No other step may be lost, and
  * the error is on the damaged line.
  */
-import { type AstNode, AstUtils } from 'langium';
+import type { AstNode } from 'langium';
 import { describe, expect, it } from 'vitest';
 import { parse } from '../language/syntax/parse.ts';
+import { contentsOf, rangeOf, textOf } from '../language/syntax/place.ts';
 import { libraryFiles } from './library.ts';
 
 interface ReadStep {
@@ -18,16 +19,13 @@ const isStep = (node: AstNode) =>
 
 function read(text: string) {
   const { ast, problems } = parse(text);
-  const steps = AstUtils.streamAllContents(ast)
-    .filter(isStep)
-    .map(
-      (node): ReadStep => ({
-        first: node.$cstNode!.range.start.line,
-        last: node.$cstNode!.range.end.line,
-        text: node.$cstNode!.text.replace(/\s+/gu, ' '),
-      }),
-    )
-    .toArray();
+  const steps = [...contentsOf(ast)].filter(isStep).map(
+    (node): ReadStep => ({
+      first: rangeOf(node).start.line,
+      last: rangeOf(node).end.line,
+      text: textOf(node).replace(/\s+/gu, ' '),
+    }),
+  );
   return { steps, problems };
 }
 

@@ -18,7 +18,7 @@ import type { Link } from '../semantics/context.ts';
 import { type Resolved, resolve } from '../semantics/resolve.ts';
 import { type DeclaredSymbol, symbolsOf } from '../semantics/symbols.ts';
 import type { File } from '../syntax/generated/ast.ts';
-import { parse, type SyntaxProblem } from '../syntax/parse.ts';
+import { type Parsed, parse, type SyntaxProblem } from '../syntax/parse.ts';
 import { hiddenSigns, textProblem } from '../syntax/text-problem.ts';
 import { Memory, worldOf } from './cache.ts';
 
@@ -56,6 +56,8 @@ interface ParsedSource {
   readonly text: string;
   readonly ast: File;
   readonly problems: readonly SyntaxProblem[];
+  /** For the parse after an edit; null: the text is none. */
+  readonly parsed: Parsed | null;
 }
 
 /** Parses and checks a workspace of files, with the settings file that is in force. Pure; never throws. */
@@ -75,7 +77,7 @@ export class Checker {
     const now = new Map<string, ParsedSource>();
     for (const file of files) {
       const known = this.parsed.get(file.uri);
-      now.set(file.uri, known?.text === file.text ? known : parsedSource(file.text));
+      now.set(file.uri, known?.text === file.text ? known : parsedSource(file.text, known?.parsed ?? null));
     }
     this.parsed = now;
     const trees = files.map((file) => ({ uri: file.uri, ast: now.get(file.uri)!.ast }));
@@ -130,15 +132,16 @@ export class Checker {
   }
 }
 
-function parsedSource(text: string): ParsedSource {
+function parsedSource(text: string, before: Parsed | null): ParsedSource {
   const problem = textProblem(text);
   if (problem !== null)
-    return { text, ast: { $type: 'File', declarations: [] } as unknown as File, problems: [problem] };
-  const { ast, problems } = parse(text);
+    return { text, ast: { $type: 'File', declarations: [] } as unknown as File, problems: [problem], parsed: null };
+  const parsed = parse(text, before);
+  const { ast, problems } = parsed;
   // What cannot be seen is named as such, not as a word without a meaning.
   const hidden = hiddenSigns(text);
   const seen = problems.filter(({ range }) => !hidden.some((sign) => samePlace(sign.range.start, range.start)));
-  return { text, ast, problems: [...seen, ...hidden] };
+  return { text, ast, problems: [...seen, ...hidden], parsed };
 }
 
 function samePlace(one: Position, other: Position): boolean {

@@ -1,6 +1,7 @@
-import { type AstNode, AstUtils } from 'langium';
+import type { AstNode } from 'langium';
 import type { Allow } from '../model/source.ts';
 import type * as ast from '../syntax/generated/ast.ts';
+import { contentsOf } from '../syntax/place.ts';
 import type { Context } from './context.ts';
 
 /** What may carry a concession: it applies to the nearest of these around it. */
@@ -49,8 +50,7 @@ export function allowOf(context: Context, node: ast.Allow): Allow {
 
 /** Every concession inside a declaration. */
 export function allowsWithin(context: Context, node: AstNode): Allow[] {
-  return AstUtils.streamAllContents(node)
+  return [...contentsOf(node)]
     .filter((inner) => inner.$type === 'Allow')
-    .map((inner) => allowOf(context, inner as ast.Allow))
-    .toArray();
+    .map((inner) => allowOf(context, inner as ast.Allow));
 }

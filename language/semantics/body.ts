@@ -1,11 +1,12 @@
 import type { AstNode } from 'langium';
 import type { Source } from '../model/source.ts';
-import * as ast from '../syntax/generated/ast.ts';
+import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
+import { textOf } from '../syntax/place.ts';
 import type { Context } from './context.ts';
 import { type FindProcedure, likeOf } from './like-chain.ts';
 import { countOf } from './limits.ts';
-import { changed, pathText, verbOf } from './lower-steps.ts';
+import { pathText, verbOf } from './lower-steps.ts';
 
 /** A stage or repair before its lines are made into steps: patches of `like` act on these. */
 export interface BodyBlock {
@@ -40,6 +41,12 @@ export function bodyOf(
   return body;
 }
 
+const patchTypes: readonly string[] = ['InsteadOf', 'After', 'Before', 'Without'] satisfies ast.Patch['$type'][];
+
+function isPatch(item: ast.ProcedureItem): item is ast.Patch {
+  return patchTypes.includes(item.$type);
+}
+
 function madeBody(context: Context, node: ast.Procedure, find: FindProcedure, known: Map<ast.Procedure, Body>): Body {
   const like = likeOf(node);
   const own = node.items.flatMap((item) => (item.$type === 'Stage' || item.$type === 'Repair' ? [blockOf(item)] : []));
@@ -47,7 +54,7 @@ function madeBody(context: Context, node: ast.Procedure, find: FindProcedure, kn
     node.items.flatMap((item) => (item.$type === 'Sequence' ? [[item.name, item] as const] : [])),
   );
   const hazards = node.items.filter((item) => item.$type === 'Hazard') as ast.Hazard[];
-  const patches = node.items.filter((item) => ast.isPatch(item)) as ast.Patch[];
+  const patches = node.items.filter(isPatch);
   const base = like === undefined ? null : find(like.procedure.name);
   if (base === null) {
     for (const patch of patches)
@@ -180,7 +187,7 @@ function patchStep(
   const found = addressed(original, address);
   const [only] = found;
   if (only === undefined || found.length > 1) {
-    const words = address.$cstNode?.text ?? '';
+    const words = textOf(address);
     context.syntax(
       only === undefined
         ? `No step is called “${words}”. ${nearestStep(original, address)}`
@@ -194,18 +201,18 @@ function patchStep(
   const replace = (line: ast.StepLine): ast.StepLine[] => {
     const at = line.steps.indexOf(only);
     if (at < 0) return [within(line)];
-    const part = (steps: ast.Step[]): ast.StepLine[] => (steps.length === 0 ? [] : [changed(line, { steps })]);
+    const part = (steps: ast.Step[]): ast.StepLine[] => (steps.length === 0 ? [] : [{ ...line, steps }]);
     const before = part(line.steps.slice(0, at + (patch.$type === 'After' ? 1 : 0)));
     const after = part(line.steps.slice(at + (patch.$type === 'Before' ? 0 : 1)));
     return [...before, ...put, ...after];
   };
   /** Lines inside `only … { }` are patched too. */
-  const within = (line: ast.StepLine): ast.StepLine =>
-    changed(line, {
-      steps: line.steps.map((step) =>
-        step.$type === 'OnlySteps' ? changed(step, { lines: step.lines.flatMap(replace) }) : step,
-      ),
-    });
+  const within = (line: ast.StepLine): ast.StepLine => ({
+    ...line,
+    steps: line.steps.map((step) =>
+      step.$type === 'OnlySteps' ? { ...step, lines: step.lines.flatMap(replace) } : step,
+    ),
+  });
   return blocks.map((block) => ({ ...block, lines: block.lines.flatMap(replace) }));
 }
 

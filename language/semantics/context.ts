@@ -1,7 +1,8 @@
-import { type AstNode, GrammarUtils } from 'langium';
+import type { AstNode } from 'langium';
 import type { Range, Source } from '../model/source.ts';
 import type { File, Procedure } from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
+import { rangeOf } from '../syntax/place.ts';
 
 /** What led to text that is written elsewhere: the call of a sequence, a `like`. */
 export interface From {
@@ -107,11 +108,7 @@ export class Context {
 
   /** Where a node is; the whole node, or the token of one of its properties. */
   source(node: AstNode, property?: string, index?: number): Source {
-    const cst =
-      property === undefined
-        ? node.$cstNode
-        : (GrammarUtils.findNodeForProperty(node.$cstNode, property, index) ?? node.$cstNode);
-    return { file: this.fileOf(node), range: cst === undefined ? nowhere : plainRange(cst.range) };
+    return { file: this.fileOf(node), range: rangeOf(node, property, index) };
   }
 
   private fileOf(node: AstNode): string {
@@ -182,17 +179,8 @@ export class Context {
   }
 }
 
-const nowhere: Range = { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
-
 function holds(outer: Range, inner: Range): boolean {
   const isBefore = (a: Range['start'], b: Range['start']) =>
     a.line < b.line || (a.line === b.line && a.character <= b.character);
   return isBefore(outer.start, inner.start) && isBefore(inner.end, outer.end);
-}
-
-function plainRange(range: { start: Range['start']; end: Range['end'] }): Range {
-  return {
-    start: { line: range.start.line, character: range.start.character },
-    end: { line: range.end.line, character: range.end.character },
-  };
 }

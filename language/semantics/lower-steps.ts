@@ -20,6 +20,7 @@ import type { Quantity } from '../quantities/types.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { stepWords } from '../syntax/keywords.ts';
 import { nearest } from '../syntax/nearest.ts';
+import { textOf } from '../syntax/place.ts';
 import { takesPhrase, verbIs, verbTable } from '../syntax/verbs/index.ts';
 import { type PhraseName, repeats } from '../syntax/verbs/phrases.ts';
 import { actionOf, type Said, sayNothing } from './action-of.ts';
@@ -1008,13 +1009,7 @@ function baseOf(parts: readonly Part[], name: string): string {
 /** A located parameter makes what it stands for located. */
 function located(inner: ast.Subject, outer: ast.Subject): ast.Subject {
   const how = outer.how ?? inner.how;
-  return outer.located ? changed(inner, { located: true, ...(how === undefined ? {} : { how }) }) : inner;
-}
-
-/** A copy with other properties at the same place in the text, which a spread leaves out: the parser hides it. */
-export function changed<Node extends AstNode>(node: Node, changes: Partial<Node>): Node {
-  const { $cstNode, $container } = node;
-  return { ...node, ...changes, ...($cstNode && { $cstNode }), ...($container && { $container }) };
+  return outer.located ? { ...inner, located: true, ...(how === undefined ? {} : { how }) } : inner;
 }
 
 export function pathText(path: ast.Path): string {
@@ -1046,6 +1041,6 @@ function addText(step: Said, text: string) {
 }
 
 function clauseWords(clause: ast.Clause | ast.TestClause | ast.WithItem): string {
-  const text = clause.$cstNode?.text.replace(/\s+/gu, ' ') ?? '';
+  const text = textOf(clause).replace(/\s+/gu, ' ');
   return `“${text.length > 40 ? `${text.slice(0, 39)}…` : text}”`;
 }

@@ -1,12 +1,12 @@
-import { AstUtils } from 'langium';
 import type * as ast from '../syntax/generated/ast.ts';
+import { contentsOf } from '../syntax/place.ts';
 import type { Context } from './context.ts';
 
 /** Reports what a sequence is called with and does nothing with: names that calls give to it would pass unread. */
 export function unusedParameters(context: Context, node: ast.Sequence) {
   if (node.parameters.length === 0) return;
   const used = new Set(
-    AstUtils.streamAllContents(node).flatMap((inner) =>
+    [...contentsOf(node)].flatMap((inner) =>
       inner.$type === 'Path'
         ? [(inner as ast.Path).head]
         : inner.$type === 'NameRef'

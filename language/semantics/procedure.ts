@@ -5,6 +5,7 @@ import type { Allow, NameUse } from '../model/source.ts';
 import { failEntries } from '../model/steps.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
+import { textOf } from '../syntax/place.ts';
 import { allowOf } from './allows.ts';
 import { type Body, type BodyBlock, bodyOf } from './body.ts';
 import type { Context } from './context.ts';
@@ -194,7 +195,7 @@ function headsOf(context: Context, node: ast.Procedure, world: World, isLike: bo
   for (const head of node.heads) {
     if (seen.has(head.$type) && head.$type !== 'HeadAllow')
       context.syntax(
-        `${head.$cstNode?.text.split(' ')[0]} appears twice in the head of ${node.name}. Delete one.`,
+        `${textOf(head).split(' ')[0]} appears twice in the head of ${node.name}. Delete one.`,
         context.source(head),
       );
     seen.add(head.$type);

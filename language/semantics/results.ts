@@ -7,6 +7,7 @@ import { kindAdmits } from '../quantities/kinds.ts';
 import type { Kind, Quantity, UnitName } from '../quantities/types.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
+import { textOf } from '../syntax/place.ts';
 import type { Context } from './context.ts';
 import { quantityOf } from './limits.ts';
 import { dateOf } from './shop.ts';
@@ -232,7 +233,7 @@ class ResultReader {
       if (key === null || (takes.includes(key) && first)) continue;
       this.refuse(
         fact,
-        `“${fact.$cstNode?.text ?? ''}” belongs to no result here, and would be lost. Write the result that it belongs to before it, or delete it.`,
+        `“${textOf(fact)}” belongs to no result here, and would be lost. Write the result that it belongs to before it, or delete it.`,
       );
     }
   }

@@ -25,6 +25,7 @@ import {
 } from '../quantities/index.ts';
 import type { Difference, Figure, Quantity, RangeLimit, ToleranceOnly } from '../quantities/types.ts';
 import type * as ast from '../syntax/generated/ast.ts';
+import { textOf } from '../syntax/place.ts';
 import { allowsWithin } from './allows.ts';
 import type { Context } from './context.ts';
 import { withDanger } from './dangers.ts';
@@ -181,7 +182,7 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
     const said = fact.$type === 'AssetTrait' ? fact.trait : fact.$type;
     if (seen.has(said) && fact.$type !== 'AssetAllow')
       context.syntax(
-        `${node.name} says “${fact.$cstNode?.text ?? said}” and gives the same fact again: nobody knows which one counts. Delete one.`,
+        `${node.name} says “${textOf(fact)}” and gives the same fact again: nobody knows which one counts. Delete one.`,
         context.source(fact),
       );
     seen.add(said);

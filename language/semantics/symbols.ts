@@ -1,6 +1,7 @@
-import { type AstNode, GrammarUtils } from 'langium';
+import type { AstNode } from 'langium';
 import type { Range } from '../model/source.ts';
 import type * as ast from '../syntax/generated/ast.ts';
+import { placeOf, rangeOf, textOf } from '../syntax/place.ts';
 
 /** One line of a file's outline. */
 export interface DeclaredSymbol {
@@ -56,7 +57,7 @@ function item(node: ast.ShopItem | ast.FamilyItem | ast.ProcedureItem): Declared
     case 'Part':
       return symbol(node, 'part');
     case 'Face':
-      return made(node, node.face.$cstNode?.text ?? '', node.title ?? '', 'face', 'face');
+      return made(node, textOf(node.face), node.title ?? '', 'face', 'face');
     case 'Port':
       return made(node, node.names.map((ref) => ref.name).join(', '), '', 'port', 'names').map((port) => ({
         ...port,
@@ -87,7 +88,7 @@ function steps(lines: readonly ast.StepLine[]): DeclaredSymbol[] {
       if (step.$type === 'Unread' || step.$type === 'Hazard') return [];
       if (step.$type === 'OnlySteps')
         return made(step, `only ${step.numbers.join(', ')}`, '', 'only', 'numbers', steps(step.lines));
-      const text = (step.$cstNode?.text ?? '').replace(/\s+/gu, ' ');
+      const text = textOf(step).replace(/\s+/gu, ' ');
       const declared = made(step, text.length > 60 ? `${text.slice(0, 59)}…` : text, '', 'step');
       if (step.$type !== 'TestStep') return declared;
       const test = { name: step.name.name, kind: 'test' };
@@ -112,16 +113,7 @@ function made(
   property?: string,
   children: readonly DeclaredSymbol[] = [],
 ): DeclaredSymbol[] {
-  const whole = node.$cstNode;
-  if (whole === undefined || name === undefined || name === '') return [];
-  const named = property === undefined ? whole : (GrammarUtils.findNodeForProperty(whole, property) ?? whole);
+  if (placeOf(node) === null || name === undefined || name === '') return [];
   const declares = [{ name, kind }];
-  return [{ name, title, kind, declares, range: plain(whole.range), nameRange: plain(named.range), children }];
-}
-
-function plain(range: Range): Range {
-  return {
-    start: { line: range.start.line, character: range.start.character },
-    end: { line: range.end.line, character: range.end.character },
-  };
+  return [{ name, title, kind, declares, range: rangeOf(node), nameRange: rangeOf(node, property), children }];
 }

@@ -49,3 +49,19 @@ it('compares a name only where it may be a slip', () => {
   ).toEqual([]);
   expect(nearest('nozle', ['nozzle'])).toEqual(['nozzle']);
 });
+
+it('answers where digits go on without end', () => {
+  // Each digit would be tried as the first of a number, to the end.
+  expect(problems(family(`part p ${'1.2,'.repeat(50_000)}1x`))).toEqual([
+    'This number has 200001 characters; the longest that is read has 60. Nothing in this file is read until it is shorter.',
+  ]);
+});
+
+it('answers where brackets can belong to many things: to each limit before them, and each angle', () => {
+  // Followed to the end, each bracket would double the work.
+  for (const depth of [5, 12, 20]) {
+    const limit = (closed: boolean) => `${'1 N·m then 2° ('.repeat(depth)}1 N·m${closed ? ')'.repeat(depth) : ''}`;
+    expect(problems(`procedure p {\n spec x torque ${limit(true)}\n}\n`)).toEqual([]);
+    expect(problems(`procedure p {\n spec x torque ${limit(false)}\n}\n`)).toHaveLength(1);
+  }
+});

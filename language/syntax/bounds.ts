@@ -1,4 +1,5 @@
-import type { IToken } from 'chevrotain';
+import type { Row } from './statement.ts';
+import type { Token } from './token.ts';
 
 /**
  * How much of a text is read. Nobody writes what is beyond these; the work of reading it grows faster than its length.
@@ -17,16 +18,17 @@ export const bounds = {
 } as const;
 
 /** The token at which a text goes beyond what is read at all, and why; null: all of it can be read. */
-export function beyondBounds(rows: readonly (readonly IToken[])[]): { token: IToken; message: string } | null {
+export function beyondBounds(rows: readonly Row[]): { token: Token; message: string } | null {
   let depth = 0;
-  for (const row of rows) {
-    if (row.length > bounds.statement)
+  for (const { tokens, isFlat } of rows) {
+    if (tokens.length > bounds.statement)
       return {
-        token: row[0]!,
-        message: `This statement has ${row.length} words and symbols; the longest that is read has ${bounds.statement}. Nothing in this file is read until the statement is split into several`,
+        token: tokens[0]!,
+        message: `This statement has ${tokens.length} words and symbols; the longest that is read has ${bounds.statement}. Nothing in this file is read until the statement is split into several`,
       };
+    if (isFlat) continue;
     let inRow = 0;
-    for (const token of row) {
+    for (const token of tokens) {
       if (token.image === '{') depth++;
       else if (token.image === '}') depth = Math.max(0, depth - 1);
       else if (token.image === '(' || token.image === 'then') inRow++;
@@ -36,7 +38,7 @@ export function beyondBounds(rows: readonly (readonly IToken[])[]): { token: ITo
           token,
           message: `This is nested in more than ${bounds.depth} blocks or brackets. Nothing in this file is read until it is nested less deeply`,
         };
-      if (/^(?:QUANTITY|NUMBER)$/u.test(token.tokenType.name) && token.image.length > bounds.number)
+      if (isLongNumber(token))
         return {
           token,
           message: `This number has ${token.image.length} characters; the longest that is read has ${bounds.number}. Nothing in this file is read until it is shorter`,
@@ -46,16 +48,31 @@ export function beyondBounds(rows: readonly (readonly IToken[])[]): { token: ITo
   return null;
 }
 
+function isLongNumber({ name, image }: Token): boolean {
+  return image.length > bounds.number && (name === 'QUANTITY' || name === 'NUMBER');
+}
+
+/** A token that opens or closes something, or is too long: what `beyondBounds` looks for. */
+export function mayBeBeyond(token: Token): boolean {
+  return (
+    token.image === '{' ||
+    token.image === '}' ||
+    token.image === '(' ||
+    token.image === ')' ||
+    token.image === 'then' ||
+    isLongNumber(token)
+  );
+}
+
 /** A name or words in quotes that are too long, cut to what is read; reported. Any other token as it is. */
-export function cut(token: IToken, report: (token: IToken, message: string) => void): IToken {
-  const isWords = token.tokenType.name === 'STRING';
+export function cut(token: Token, report: (message: string) => void): Token {
+  const isWords = token.name === 'STRING';
   const most = isWords ? bounds.words : bounds.name;
-  if (token.image.length <= most || !(isWords || token.tokenType.name === 'ID')) return token;
+  if (token.image.length <= most || !(isWords || token.name === 'ID')) return token;
   report(
-    token,
     isWords
       ? `This text has ${token.image.length} letters; at most ${most} are read. Shorten it, or split it over several steps`
       : `This name has ${token.image.length} letters; at most ${most} are read. Give it a shorter one, with the long one in quotes after it`,
   );
-  return { ...token, image: isWords ? `${token.image.slice(0, most - 1)}"` : token.image.slice(0, most) };
+  return token.readAs(token.name, isWords ? `${token.image.slice(0, most - 1)}"` : token.image.slice(0, most));
 }

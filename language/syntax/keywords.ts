@@ -33,6 +33,13 @@ export const itemHeads = [
   'without',
 ];
 
+/** What has a name of its own, by what it is in. */
+export const namedItems: ReadonlyMap<string, readonly string[]> = new Map([
+  ['shop', ['station', 'wrench', 'gauge', 'tool', 'fluid', 'stock', 'master']],
+  ['family', ['part']],
+  ['procedure', ['spec', 'number', 'stage', 'repair', 'sequence']],
+]);
+
 /** Heads that must have a block. */
 export const blockHeads = [
   'shop',

@@ -1,19 +1,19 @@
-import { type AstNode, AstUtils } from 'langium';
+import type { AstNode } from 'langium';
 import { describe, expect, it } from 'vitest';
 import { parse } from './parse.ts';
+import { contentsOf, textOf } from './place.ts';
 
 /** The statements of a text as the grammar reads them, one a line: type and text. */
 function read(text: string): string[] {
   const { ast } = parse(text);
-  return AstUtils.streamAllContents(ast)
+  return [...contentsOf(ast)]
     .filter(
       (node: AstNode) =>
         /Step$|^(Call|Unread|Hazard|CleanOutside|CleanHoles|Spec|Stage|Repair|PartNumber|Part|Face|Port|Joint)$/u.test(
           node.$type,
         ) && !(node.$type === 'OnlySteps'),
     )
-    .map((node: AstNode) => `${node.$type}: ${(node.$cstNode?.text ?? '').replace(/\s+/gu, ' ').slice(0, 70)}`)
-    .toArray();
+    .map((node: AstNode) => `${node.$type}: ${textOf(node).replace(/\s+/gu, ' ').slice(0, 70)}`);
 }
 
 const problems = (text: string) =>

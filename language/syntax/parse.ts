@@ -1,24 +1,13 @@
-import type { ILexingError, IToken } from 'chevrotain';
-import { LLStarLookaheadStrategy } from 'chevrotain-allstar';
-import {
-  createDefaultCoreModule,
-  createDefaultSharedCoreModule,
-  DefaultLexer,
-  EmptyFileSystem,
-  inject,
-  type LangiumCoreServices,
-  type LexerResult,
-} from 'langium';
 import type { Range } from '../model/source.ts';
 import type { File } from './generated/ast.ts';
-import { RebuildGeneratedModule, RebuildGeneratedSharedModule } from './generated/module.ts';
 import { inside, linesOf } from './inside.ts';
-import { keyword, lines } from './layout.ts';
-import { type ParserError, syntaxMessage } from './syntax-messages.ts';
-import { RebuildTokenBuilder } from './tokens.ts';
-import { type Harm, statements } from './unread.ts';
-import { RebuildValueConverter } from './values.ts';
-import { withoutFragments } from './whole.ts';
+import { statementsOf } from './layout.ts';
+import { type ParserError, read } from './rules.ts';
+import { type Scanned, scan } from './scan.ts';
+import type { Statement } from './statement.ts';
+import { syntaxMessage } from './syntax-messages.ts';
+import { keyword, type Slip, type Token } from './token.ts';
+import { type Harm, markUnread } from './unread.ts';
 
 /** A problem of spelling or syntax, at its place. */
 export interface SyntaxProblem {
@@ -26,169 +15,111 @@ export interface SyntaxProblem {
   readonly range: Range;
 }
 
-export interface Parsed {
-  readonly ast: File;
-  readonly problems: readonly SyntaxProblem[];
-}
-
 /** Longest text that is read, in characters: some hundred thousand lines. */
 const longestText = 4_000_000;
 
-/** Langium's lexer with the token pass behind it. */
-class LineLexer extends DefaultLexer {
-  damage = new Map<number, Harm>();
-  tokens: readonly IToken[] = [];
-  private raw: LexerResult | null = null;
-
-  /** Forgets the text of the last parse. */
-  begin() {
-    this.damage = new Map();
-    this.raw = null;
-  }
-
-  override tokenize(text: string): LexerResult {
-    this.raw ??= withoutRemarks(super.tokenize(text));
-    const { tokens, reports } = lines(this.raw.tokens, this.definition, this.damage);
-    this.tokens = tokens;
-    return { ...this.raw, tokens, errors: [...this.raw.errors, ...reports] };
-  }
-}
-
-/** `# remark`, as in other languages: reported, and what follows it on its line is not read. */
-function withoutRemarks(raw: LexerResult): LexerResult {
-  const ends = new Map<number, number>();
-  const errors = raw.errors.filter((error) => {
-    const line = error.line ?? 1;
-    if (/^unexpected character: ->#/u.test(error.message) && !ends.has(line)) ends.set(line, error.offset);
-    return error.offset <= (ends.get(line) ?? error.offset);
-  });
-  if (ends.size === 0) return raw;
-  const isRead = (token: IToken) =>
-    token.tokenType.name === 'EOL' || token.startOffset < (ends.get(token.startLine ?? 1) ?? Number.POSITIVE_INFINITY);
-  return { ...raw, errors, tokens: raw.tokens.filter(isRead) };
-}
-
-let services: LangiumCoreServices | null = null;
-
-/** Made at first use: building the parser takes a tenth of a second. */
-function rebuildServices(): LangiumCoreServices {
-  if (services === null) {
-    const shared = inject(createDefaultSharedCoreModule(EmptyFileSystem), RebuildGeneratedSharedModule);
-    services = inject(createDefaultCoreModule({ shared }), RebuildGeneratedModule, {
-      parser: {
-        TokenBuilder: () => new RebuildTokenBuilder(),
-        Lexer: (all: LangiumCoreServices) => new LineLexer(all),
-        // An error lists what could have followed; with two hundred words that may be names, to a depth of three, it
-        // took 20 ms each. One token ahead is all that our messages say.
-        ParserConfig: () => ({
-          recoveryEnabled: false,
-          maxLookahead: 1,
-          lookaheadStrategy: new LLStarLookaheadStrategy({ logging: () => {} }),
-        }),
-        ValueConverter: () => new RebuildValueConverter(),
-      },
-    });
-    shared.ServiceRegistry.register(services);
-  }
-  return services;
+/** What the parser made of a text, for the parse after an edit. */
+export interface Parsed {
+  readonly ast: File;
+  readonly problems: readonly SyntaxProblem[];
+  /** Its lines, until another parse has taken them over. */
+  scanned: Scanned | null;
 }
 
 /**
  * Parses one file. Never throws: what cannot be read is in `problems`, and costs the statement that it is
  * in, no other. After an error the statement is set aside and the text parsed again: the parser itself does not
  * recover, since it would guess across lines.
+ *
+ * `before`: what the text was parsed to before an edit. Its statements are taken over where they are the same, so its tree
+ * must not be used anymore.
  */
-export function parse(text: string): Parsed {
+export function parse(text: string, before: Parsed | null = null): Parsed {
   if (text.length > longestText) {
     const message = `This file has ${text.length} characters; the longest that is read has ${longestText}. Split the declarations over several files.`;
-    return { ast: emptyFile(), problems: [{ message, range: pointRange(0, 0) }] };
+    return { ast: emptyFile(), problems: [{ message, range: pointRange(0, 0) }], scanned: null };
   }
-  const { parser } = rebuildServices();
-  const lexer = parser.Lexer as LineLexer;
-  lexer.begin();
+  const scanned = scan(text, before?.scanned ?? null);
+  if (before !== null) before.scanned = null;
+  return parsedWith(read, scanned);
+}
+
+/** Parses the lines of a text with what reads its statements. */
+export function parsedWith(readAll: typeof read, scanned: Scanned): Parsed {
+  const {
+    lines,
+    source: { text },
+  } = scanned;
+  const { statements, reports } = statementsOf(lines);
+  const damage = new Map<number, Harm>();
   const problems: SyntaxProblem[] = [];
   let rounds = Math.max(4, Math.min(60, Math.floor(3_000_000 / (text.length + 1))));
   for (;;) {
-    const result = parser.LangiumParser.parse<File>(text);
-    const errors = result.parserErrors as readonly ParserError[];
-    const error = errors[0];
-    const found = statementOf(lexer.tokens);
-    if (error === undefined || rounds-- === 0 || !setAside(error, lexer, found)) {
-      if (error !== undefined) problems.push(syntaxProblem(error, lexer.tokens), unreadRest(error));
-      const spelling = [...result.lexerErrors.map(lexingProblem), ...openQuotes(lexer.tokens)];
-      return {
-        ast: withoutFragments(result.value),
-        problems: inOrder(text, [...spelling, ...withoutEcho(problems, spelling)]),
-      };
+    const marked = markUnread(statements, damage);
+    const { file, error } = readAll(marked);
+    if (error === null || rounds-- === 0 || !setAside(error, marked, damage)) {
+      if (error !== null) problems.push(syntaxProblem(error, marked), unreadRest(error));
+      const flawed = lines.filter(({ isFlawed }) => isFlawed);
+      const slips = [...flawed.flatMap((line) => line.slips), ...flawed.flatMap(({ cuts }) => cuts), ...reports];
+      const spelling = [...slips.map(spellingProblem), ...(flawed.length === 0 ? [] : openQuotes(marked))];
+      return { ast: file, problems: inOrder(text, [...spelling, ...withoutEcho(problems, spelling)]), scanned };
     }
-    problems.push(syntaxProblem(error, lexer.tokens));
+    problems.push(syntaxProblem(error, marked));
   }
 }
 
 /** Marks the statement of an error as damaged. False where it is already, or cannot be found. */
-function setAside(error: ParserError, lexer: LineLexer, found: ReadonlyMap<IToken, IToken[]>): boolean {
-  const culprit = error.token;
-  const statement = found.get(culprit) ?? found.get(error.previousToken!);
-  if (statement === undefined) return false;
-  const offset = statement[0]!.startOffset;
-  const keep = Math.max(0, statement.indexOf(culprit));
-  const before = lexer.damage.get(offset);
+function setAside(error: ParserError, statements: readonly Statement[], damage: Map<number, Harm>): boolean {
+  // At the end of the text the last statement breaks off.
+  const { tokens } = statements[error.statement] ?? statements[error.statement - 1] ?? {};
+  if (tokens === undefined) return false;
+  const { offset } = tokens[0]!;
+  const keep = error.statement === statements.length ? 0 : error.index;
+  const before = damage.get(offset);
   if (before !== undefined && before.keep === 0) return false;
   if (before?.resume !== undefined) {
-    lexer.damage.set(offset, { keep: before.keep });
+    damage.set(offset, { keep: before.keep });
     return true;
   }
-  const resume = before === undefined && keep > 1 ? resumeIn(statement, keep) : -1;
+  const resume = before === undefined && keep > 1 ? resumeIn(tokens, keep) : -1;
   if (resume > keep) {
-    lexer.damage.set(offset, { keep, resume });
+    damage.set(offset, { keep, resume });
     return true;
   }
-  lexer.damage.set(offset, {
+  damage.set(offset, {
     keep: before === undefined ? keep : before.keep === 1 ? 0 : Math.min(keep, before.keep - 1, 1),
   });
   return true;
 }
 
 /** Where a head goes on behind what could not be read: `procedure p Title words for valve at bench {`. */
-function resumeIn(statement: readonly IToken[], keep: number): number {
+function resumeIn(statement: readonly Token[], keep: number): number {
   const isHead = ['procedure', 'job', 'stage', 'repair'].includes(statement[0]!.image);
   const goesOn = ['for', 'at', 'like', 'of', 'revision', 'written', 'approved', 'customer', 'received'];
   return isHead ? statement.findIndex((token, index) => index > keep && goesOn.includes(keyword(token) ?? '')) : -1;
 }
 
-/** The statement that each token is in. */
-function statementOf(tokens: readonly IToken[]): Map<IToken, IToken[]> {
-  return new Map(statements(tokens).flatMap((statement) => statement.map((token) => [token, statement] as const)));
-}
-
-function syntaxProblem(error: ParserError, tokens: readonly IToken[]): SyntaxProblem {
-  const next = tokens[tokens.indexOf(error.token) + 1];
+function syntaxProblem(error: ParserError, statements: readonly Statement[]): SyntaxProblem {
+  const next = statements[error.statement]?.tokens[error.index + 1];
   return { message: syntaxMessage(error, next), range: tokenRange(errorPlace(error)) };
 }
 
 /** At a line's end the last word is marked: a mark behind the line is hard to see. */
-function errorPlace(error: ParserError): IToken {
-  const before = error.previousToken;
-  const atEnd =
-    error.token.tokenType.name === 'EOL' || error.token.tokenType.name === 'EOF' || error.token.image === '';
-  return atEnd && before !== undefined ? before : error.token;
+function errorPlace({ token, previous }: ParserError): Token {
+  const atEnd = token.name === 'EOL' || token.name === 'EOF' || token.image === '';
+  return atEnd && previous !== undefined ? previous : token;
 }
 
-function lexingProblem(error: ILexingError): SyntaxProblem {
-  const line = (error.line ?? 1) - 1;
-  const character = (error.column ?? 1) - 1;
-  const unexpected = /^unexpected character: ->(.*)<- /su.exec(error.message);
-  const message = unexpected === null ? `${error.message}.` : unexpectedCharacter(unexpected[1]!);
+function spellingProblem({ line, column, length, message }: Slip): SyntaxProblem {
   return {
-    message: capital(message),
-    range: { start: { line, character }, end: { line, character: character + error.length } },
+    message,
+    range: { start: { line: line.number, character: column }, end: { line: line.number, character: column + length } },
   };
 }
 
 /** Where lines are set aside no more, what follows is not read: it is said, or a clean end would look like a clean file. */
 function unreadRest(error: ParserError): SyntaxProblem {
-  const { range } = syntaxProblem(error, []);
-  const below = { line: range.end.line + 1, character: 0 };
+  const below = { line: tokenRange(errorPlace(error)).end.line + 1, character: 0 };
   return {
     message: 'What follows has not been read yet: correct the lines above first.',
     range: { start: below, end: { line: below.line, character: 1 } },
@@ -202,37 +133,20 @@ function withoutEcho(problems: readonly SyntaxProblem[], spelling: readonly Synt
 }
 
 /** A text ends at its line, quoted or not, so that a missing quote does not swallow the file. */
-function openQuotes(tokens: readonly IToken[]): SyntaxProblem[] {
-  return tokens
-    .filter((token) => token.tokenType.name === 'STRING' && !/^"[^"]*"$/u.test(token.image))
+function openQuotes(statements: readonly Statement[]): SyntaxProblem[] {
+  return statements
+    .flatMap(({ tokens }) => tokens.filter(({ isOpen }) => isOpen))
     .map((token) => ({
       message: 'The closing quote is missing: put " at the end of the text.',
       range: tokenRange(token),
     }));
 }
 
-function unexpectedCharacter(text: string): string {
-  if (text.startsWith('#')) return 'a remark begins with //: write // instead of #.';
-  if (/[“”„«»]/u.test(text)) return 'curly quotes are not read: use straight ones, "…".';
-  if (/[–—]/u.test(text)) return 'a long dash is not read: write .. between the ends of a range, or - inside a name.';
-  return `${text} has no meaning here: delete it, or put it inside "…".`;
-}
-
-function capital(text: string) {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-/** Range of a token on one line; at least one character. */
-function tokenRange(token: IToken): Range {
-  const start = { line: (token.startLine || 1) - 1, character: (token.startColumn || 1) - 1 };
-  const end = { line: (token.endLine || token.startLine || 1) - 1, character: token.endColumn || start.character + 1 };
-  return {
-    start,
-    end:
-      end.line === start.line && end.character <= start.character
-        ? { line: start.line, character: start.character + 1 }
-        : end,
-  };
+/** Range of a token; at least one character. */
+function tokenRange({ line, column, endLine, endColumn }: Token): Range {
+  const start = { line: line.number, character: column };
+  const isEmpty = endLine === line && endColumn <= column;
+  return { start, end: isEmpty ? { ...start, character: column + 1 } : { line: endLine.number, character: endColumn } };
 }
 
 function pointRange(line: number, character: number): Range {

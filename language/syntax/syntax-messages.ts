@@ -1,8 +1,6 @@
-import type { IRecognitionException, IToken } from 'chevrotain';
 import { reserved } from './keywords.ts';
-
-/** The parser's error; it knows the last token that it took. */
-export type ParserError = IRecognitionException & { readonly previousToken?: IToken };
+import type { ParserError } from './rules.ts';
+import type { Token } from './token.ts';
 
 /** What a kind of token is called at the bench. */
 const called: Readonly<Record<string, string>> = {
@@ -17,46 +15,46 @@ const called: Readonly<Record<string, string>> = {
 };
 
 /** What the parser's error says, in the words of the trade. */
-export function syntaxMessage(error: ParserError, next: IToken | undefined): string {
+export function syntaxMessage(error: ParserError, next: Token | undefined): string {
   const token = error.token;
-  const before = error.previousToken;
+  const before = error.previous;
   const after = before === undefined || before.image === '' ? '' : ` after ${shown(before)}`;
   const wanted = wantedToken(error);
   const ends = ['EOL', 'EOF', '}'];
   if (
     next !== undefined &&
-    ends.includes(next.tokenType.name) &&
-    token.tokenType.name === token.image &&
+    ends.includes(next.name) &&
+    token.name === token.image &&
     /^(\p{L}.*|,|\.\.|±|\()$/u.test(token.image)
   ) {
     return `This line breaks off after ${shown(token)}: something is missing. Finish the line, or delete ${shown(token)}.`;
   }
   const slip = beginnersSlip(error);
   if (slip !== null) return slip;
-  const atEnd = ends.includes(token.tokenType.name);
+  const atEnd = ends.includes(token.name);
   if (atEnd)
     return `This line breaks off${after}: ${wanted === null ? 'something is missing' : `${wanted} is missing`}. Finish the line, or delete it.`;
   if (reserved.includes(token.image) && wanted === 'a name') {
     return `${shown(token)} is a word of the language and cannot be a name. Choose another name.`;
   }
-  if (token.tokenType.name === 'NUMBER' && before?.tokenType.name === 'NUMBER' && /^\d{3}(?!\d)/u.test(token.image))
+  if (token.name === 'NUMBER' && before?.name === 'NUMBER' && /^\d{3}(?!\d)/u.test(token.image))
     return `“${before.image} ${token.image}” is read as two numbers: thousands have no space. Write ${before.image}${token.image}, or delete one of them.`;
   // Where a word is missing (`solid 8.8`), no unit would correct the number.
-  if (token.tokenType.name === 'NUMBER' && wanted !== 'a number' && wanted?.startsWith('“') !== true) {
+  if (token.name === 'NUMBER' && wanted !== 'a number' && wanted?.startsWith('“') !== true) {
     return `${shown(token)} has no unit here${after}. Write the number with its unit, such as 250 bar or 3 times.`;
   }
   return `${shown(token)} is out of place here${after}${wanted === null || wanted === 'the end of the line' ? '' : `: ${wanted} should follow`}. Correct the line, or delete ${shown(token)}.`;
 }
 
 /** What is often written so by those who are new to the language; null: nothing of these. */
-function beginnersSlip({ token, previousToken: before }: ParserError): string | null {
-  const kind = token.tokenType.name;
+function beginnersSlip({ token, previous: before }: ParserError): string | null {
+  const kind = token.name;
   if (token.image === 'and') return 'A list has commas, and no “and”: write a comma here.';
-  if (before?.tokenType.name === 'NUMBER' && ['±', '+/-', '+', '-', '−'].includes(token.image))
+  if (before?.name === 'NUMBER' && ['±', '+/-', '+', '-', '−'].includes(token.image))
     return `${shown(before)} has no unit. Write the number with its unit, then the tolerance, such as 20 bar ±2.`;
   if (kind === 'NUMBER' && before !== undefined && ['on', 'due', 'received'].includes(before.image))
     return 'A date is written year-month-day, such as 2026-09-01.';
-  const isBare = before !== undefined && ['ID', before.image].includes(before.tokenType.name);
+  const isBare = before !== undefined && ['ID', before.image].includes(before.name);
   if (kind === 'ID' && isBare && /^\p{Lu}\p{Ll}/u.test(token.image))
     return `${shown(token)} is out of place here after ${shown(before)}. If it begins a title, put the whole title in quotes: "${token.image} …".`;
   return null;
@@ -71,17 +69,12 @@ const calledByRule: Readonly<Record<string, string>> = {
 };
 
 /** The one kind of token that the parser wanted, where it wanted one. */
-function wantedToken(error: ParserError): string | null {
-  const rule = error.context.ruleStack.at(-1)?.replace(/\u200b$/u, '') ?? '';
+function wantedToken({ rule, wanted }: ParserError): string | null {
   if (Object.hasOwn(calledByRule, rule)) return calledByRule[rule]!;
-  const quoted =
-    /Expecting token of type '([^']+)'/u.exec(error.message) ??
-    /Expecting: .*?one of these possible Token sequences:\s+1\. \[([^\]]+)\]\s*but/su.exec(error.message);
-  if (quoted === null) return null;
-  return called[quoted[1]!] ?? `“${quoted[1]}”`;
+  return wanted === null ? null : (called[wanted] ?? `“${wanted}”`);
 }
 
-function shown(token: IToken): string {
+function shown(token: Token): string {
   const text = token.image.length > 30 ? `${token.image.slice(0, 29)}…` : token.image;
   return `“${text}”`;
 }

@@ -1,6 +1,6 @@
-import type { IToken, TokenType } from 'chevrotain';
 import { callable, itemHeads, reserved, stepBlocks, stepWords } from './keywords.ts';
-import { keyword, madeToken } from './layout.ts';
+import { Statement } from './statement.ts';
+import { keyword, madeToken, Token, typeOf } from './token.ts';
 
 /**
  * Statements that the parser could not read, by the offset of their first token: `keep` is the number of their
@@ -14,60 +14,50 @@ export interface Harm {
 
 export type Damage = ReadonlyMap<number, Harm>;
 
-type Types = Readonly<Record<string, TokenType>>;
-
-/** Statements between two EOL. The EOL stays with the statement that it ends. */
-export function statements(tokens: readonly IToken[]): IToken[][] {
-  const all: IToken[][] = [[]];
-  for (const token of tokens) {
-    all.at(-1)!.push(token);
-    if (token.tokenType.name === 'EOL') all.push([]);
-  }
-  if (all.at(-1)!.length === 0) all.pop();
-  return all;
-}
-
-/** Replaces what cannot be read by UNREAD tokens. */
-export function markUnread(tokens: readonly IToken[], types: Types, damage: Damage): IToken[] {
-  const out: IToken[] = [];
+/** Replaces what cannot be read by UNREAD tokens. Of a statement only the last token before its EOL can be `{`. */
+export function markUnread(statements: readonly Statement[], damage: Damage): Statement[] {
+  const out: Statement[] = [];
   const open: string[] = [];
-  /** The statements of a block that goes with its unread head, and how many blocks are open in it. */
-  let skipped: IToken[] = [];
+  /** The tokens of a block that goes with its unread head, and how many blocks are open in it. */
+  let skipped: Token[] = [];
   let depth = 0;
-  for (const statement of statements(tokens)) {
-    const first = statement[0]!;
-    const brace = statement.findIndex((token) => token.tokenType.name === '{');
-    const harm = damage.get(first.startOffset);
-    if (depth > 0 || losesBlock(statement, brace, harm, open.length)) {
-      if (first.tokenType.name === '}') depth--;
+  for (const statement of statements) {
+    const { tokens, brace, closes } = statement;
+    const harm = damage.size === 0 ? undefined : damage.get(tokens[0]!.offset);
+    if (depth > 0 || losesBlock(tokens, brace, harm, open.length)) {
+      if (closes) depth--;
       if (brace >= 0) depth++;
-      skipped.push(...statement);
+      for (const token of tokens) skipped.push(token);
       if (depth === 0) {
-        out.push(unread(skipped.slice(0, -1), types), skipped.at(-1)!);
+        out.push(new Statement([unread(skipped.slice(0, -1)), skipped.at(-1)!]));
         skipped = [];
       }
       continue;
     }
-    if (first.tokenType.name === '}') open.pop();
-    if (harm !== undefined && first.tokenType.name !== '}') out.push(...repaired(statement, brace, harm, types));
-    else out.push(...unknownWord(statement, brace, open, types));
-    if (brace >= 0) open.push(keyword(first) ?? '');
+    if (closes) {
+      open.pop();
+      out.push(statement);
+      continue;
+    }
+    const read = harm === undefined ? unknownWord(statement, open.at(-1)) : repaired(tokens, brace, harm);
+    out.push(read === tokens ? statement : new Statement(read));
+    if (brace >= 0) open.push(keyword(tokens[0]) ?? '');
   }
   return out;
 }
 
 /** A head that is no head, or could not be read at all: its block goes with it. */
-function losesBlock(statement: readonly IToken[], brace: number, harm: Harm | undefined, depth: number): boolean {
+function losesBlock(statement: readonly Token[], brace: number, harm: Harm | undefined, depth: number): boolean {
   if (brace < 0) return false;
   return harm?.keep === 0 || (depth <= 1 && keyword(statement[0]) === null);
 }
 
 /** A damaged statement: UNREAD, or for a head what was read of it and its `{`. */
-function repaired(statement: readonly IToken[], brace: number, { keep, resume }: Harm, types: Types): IToken[] {
-  if (brace < 0) return [unread(statement.slice(0, -1), types), statement.at(-1)!];
+function repaired(statement: readonly Token[], brace: number, { keep, resume }: Harm): Token[] {
+  if (brace < 0) return [unread(statement.slice(0, -1)), statement.at(-1)!];
   const kept = statement.slice(0, Math.min(keep, brace));
   while (kept.length > 1 && (reserved.includes(kept.at(-1)!.image) || kept.at(-1)!.image === ',')) kept.pop();
-  if (kept.length <= 1) kept.splice(0, kept.length, statement[0]!, madeToken(types, 'ID', statement[0]!));
+  if (kept.length <= 1) kept.splice(0, kept.length, statement[0]!, madeToken('ID', statement[0]!));
   return [...kept, ...statement.slice(Math.min(resume ?? brace, brace))];
 }
 
@@ -75,56 +65,56 @@ function repaired(statement: readonly IToken[], brace: number, { keep, resume }:
  * A statement that begins with a word which opens nothing here becomes UNREAD from that word on. In a block of
  * steps an unknown word may be the call of a sequence, alone or with others on its line.
  */
-function unknownWord(statement: readonly IToken[], brace: number, open: readonly string[], types: Types): IToken[] {
-  const block = open.at(-1);
-  const first = statement[0]!;
-  if (block === 'number' || block === 'unit' || first.tokenType.name === 'EOL' || first.tokenType.name === '}')
-    return [...statement];
-  if (block !== undefined && stepBlocks.includes(block)) {
-    const at = statement.findIndex((token, index) => startsUnread(statement, token, index));
-    if (at < 0 || brace >= 0) return [...statement];
-    return [...statement.slice(0, at), unread(statement.slice(at, -1), types), statement.at(-1)!];
-  }
-  if (keyword(first) !== null || brace >= 0) return [...statement];
-  return [unread(statement.slice(0, -1), types), statement.at(-1)!];
+function unknownWord(statement: Statement, block: string | undefined): readonly Token[] {
+  const { tokens, brace } = statement;
+  if (brace >= 0 || block === 'number' || block === 'unit') return tokens;
+  const isStep = block !== undefined && stepBlocks.includes(block);
+  const at = isStep ? statement.startOfUnread : keyword(tokens[0]) === null ? 0 : -1;
+  return at < 0 ? tokens : [...tokens.slice(0, at), unread(tokens.slice(at, -1)), tokens.at(-1)!];
 }
 
-/** The first word of a statement, or one after calls, that can be neither a step nor a call. */
-function startsUnread(statement: readonly IToken[], token: IToken, index: number): boolean {
-  const callsOnly = statement.slice(0, index).every(mayBeCall);
-  if (!callsOnly) return false;
+/** The first word of a statement, or one after calls, that can be neither a step nor a call; -1: there is none. */
+export function startOfUnread(statement: readonly Token[]): number {
+  for (let index = 0; ; index++) {
+    const token = statement[index]!;
+    if (startsUnread(statement, token, index)) return index;
+    if (!mayBeCall(token)) return -1;
+  }
+}
+
+function startsUnread(statement: readonly Token[], token: Token, index: number): boolean {
   const word = keyword(token);
-  if (word !== null && !callable.includes(word))
-    return index === 0 && !stepWords.includes(word) && !itemHeads.includes(word);
+  if (word !== null && !callable.includes(word)) return index === 0 && !opens.has(word);
   if (!mayBeCall(token)) return index === 0;
   const next = statement[index + 1]!;
   const after = statement[index + 2];
-  if (['EOL', 'with', 'allow', 'note'].includes(next.tokenType.name) || mayBeCall(next)) return false;
-  return !(stepWords.includes(next.image) && after !== undefined && after.tokenType.name !== ',');
+  if (['EOL', 'with', 'allow', 'note'].includes(next.name) || mayBeCall(next)) return false;
+  return !(stepWords.includes(next.image) && after !== undefined && after.name !== ',');
 }
 
+/** What may begin a line of a block. */
+const opens = new Set([...stepWords, ...itemHeads]);
+
 /** The tokens' own text, with blanks for what was between them: its length is that of the text. */
-function spelt(tokens: readonly IToken[]): string {
-  return tokens.reduce((text, token) => text.padEnd(token.startOffset - tokens[0]!.startOffset) + token.image, '');
+function spelt(tokens: readonly Token[]): string {
+  return tokens.reduce((text, token) => text.padEnd(token.offset - tokens[0]!.offset) + token.image, '');
 }
 
 /** A word that can stand for a sequence. */
-function mayBeCall(token: IToken): boolean {
-  return token.tokenType.name === 'ID' || callable.includes(token.tokenType.name);
+function mayBeCall(token: Token): boolean {
+  return token.name === 'ID' || callable.includes(token.name);
 }
 
 /** One token for all of them, at their place. */
-function unread(tokens: readonly IToken[], types: Types): IToken {
-  const first = tokens[0]!;
-  const last = tokens.at(-1)!;
-  const type = types.UNREAD!;
-  return {
-    ...last,
-    image: spelt(tokens),
-    tokenType: type,
-    tokenTypeIdx: type.tokenTypeIdx!,
-    startOffset: first.startOffset,
-    startLine: first.startLine,
-    startColumn: first.startColumn,
-  } as IToken;
+function unread(tokens: readonly Token[]): Token {
+  const [first, last] = [tokens[0]!, tokens.at(-1)!];
+  return new Token(
+    'UNREAD',
+    typeOf.get('UNREAD')!,
+    spelt(tokens),
+    first.line,
+    first.column,
+    last.endLine,
+    last.endColumn,
+  );
 }

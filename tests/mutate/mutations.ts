@@ -1,6 +1,6 @@
 import { type AstNode, AstUtils, GrammarUtils } from 'langium';
 import type * as ast from '../../language/syntax/generated/ast.ts';
-import { parse } from '../../language/syntax/parse.ts';
+import { langiumParse } from '../parse/reference.ts';
 import type { Edit, Kind, Mutant } from './mutant.ts';
 
 /** Every single break of a file, of each kind. */
@@ -28,7 +28,7 @@ class Breaker {
   constructor(file: string, text: string) {
     this.file = file;
     this.text = text;
-    this.root = parse(text).ast;
+    this.root = langiumParse(text).ast;
   }
 
   all(): Mutant[] {
