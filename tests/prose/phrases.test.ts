@@ -51,7 +51,7 @@ describe('the texts that are searched', () => {
     const files = new Set(piecesToSearch().map(({ file }) => file.split('/').slice(0, -1).join('/')));
     for (const folder of [
       'language/diagnostics',
-      'language/diagnostics/gates',
+      'language/diagnostics/areas/gates',
       'language/documents/traveler',
       'server/lsp',
       'extension',
