@@ -1,10 +1,10 @@
 /** Advice on the library: for an adjusting screw, and for a set of units with shims. */
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../language/db/workspace.ts';
-import { textOf } from '../language/documents/renderers/index.ts';
-import { sheetOf } from '../language/documents/traveler/index.ts';
+import { renderText } from '../language/documents/renderers/index.ts';
+import { buildSheet } from '../language/documents/traveler/index.ts';
 import { fullMessage } from '../language/model/diagnostic.ts';
-import { hintsOf } from '../language/recommendations/hints.ts';
+import { buildHints } from '../language/recommendations/hints.ts';
 import { matchLines, shimLines } from '../language/recommendations/report.ts';
 import { libraryFiles } from './library.ts';
 
@@ -15,9 +15,9 @@ function checked(units: string, rate = '25 bar per turn') {
   const uri = 'job.rebuild';
   const job = `job 9 of rebuild-pintle revision A at bench-two {\n${units}\n}\n`;
   const files = libraryFiles(true).map((file) => ({ ...file, text: file.text.replace('25 bar per turn', rate) }));
-  const { findings, jobs, procedures } = checkFiles([...files, { uri, text: job }]);
+  const { diagnostics, jobs, procedures } = checkFiles([...files, { uri, text: job }]);
   const procedure = procedures.find((one) => one.procedure.name === 'rebuild-pintle')!.procedure;
-  return { findings, procedure, job: jobs.find(({ name }) => name === '9')! };
+  return { diagnostics, procedure, job: jobs.find(({ name }) => name === '9')! };
 }
 
 const units = `  unit 1 number pin-130 { opening 98 bar }
@@ -49,9 +49,9 @@ describe('how far to turn an adjusting screw', () => {
 
   it('is beside the reading, and on the sheet of the job at each step that sets it', () => {
     const { job, procedure } = checked(units);
-    expect(plain(hintsOf([], [job]).map(({ text }) => text))).toEqual([inward, outward]);
-    const sheet = sheetOf(procedure, { job, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
-    const texts = plain(textOf(sheet));
+    expect(plain(buildHints([], [job]).map(({ text }) => text))).toEqual([inward, outward]);
+    const sheet = buildSheet(procedure, { job, number: null, paper: 'a4', draft: false, diagnostics: [], hash: '' });
+    const texts = plain(renderText(sheet));
     expect(texts.filter((text) => text.includes(inward))).toHaveLength(2);
     expect(texts.filter((text) => text.includes('25 bar per turn in'))).toHaveLength(2);
   });
@@ -61,8 +61,8 @@ describe('how far to turn an adjusting screw', () => {
   });
 
   it.each(['0 bar per turn', '25 bar', '96 bar per mm'])('refuses a turn that brings %s', (rate) => {
-    const { findings, job } = checked(units, rate);
-    const told = findings.filter((one) => fullMessage(one).includes('how much one turn in adds'));
+    const { diagnostics, job } = checked(units, rate);
+    const told = diagnostics.filter((one) => fullMessage(one).includes('how much one turn in adds'));
     expect(told).toHaveLength(1);
     expect(shimLines(job)).toHaveLength(1);
   });
@@ -72,9 +72,9 @@ it('the sheet of a job says which shims bring the set together', () => {
   const { jobs, procedures } = checkFiles(libraryFiles(true));
   const job = jobs.find(({ name }) => name === '2207')!;
   const { procedure } = procedures.find((one) => one.procedure.name === job.procedure.name)!;
-  const sheet = sheetOf(procedure, { job, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
+  const sheet = buildSheet(procedure, { job, number: null, paper: 'a4', draft: false, diagnostics: [], hash: '' });
   // 231 bar with 1.30 and 238 bar with 1.34 mm, at 118.11 bar/mm: 254.62 and 254.53 bar.
-  const texts = plain(textOf(sheet));
+  const texts = plain(renderText(sheet));
   const at = texts.indexOf('Shims for the set, A-250');
   expect(texts[at + 1]).toBe('unit 1 1.50 mm, unit 2 1.48 mm; spread 0.1 bar expected, 2 of 5 units read');
 });
@@ -88,8 +88,8 @@ it('a set that is done is left alone: job 2198 reads 252 to 255 bar, and may spr
       /^opening, A-250: 6 of 6 units read, all inside their window, spread 3\.0 bar measured .*: nothing to do$/u,
     ),
   ]);
-  const sheet = sheetOf(procedure, { job, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
-  const texts = plain(textOf(sheet));
+  const sheet = buildSheet(procedure, { job, number: null, paper: 'a4', draft: false, diagnostics: [], hash: '' });
+  const texts = plain(renderText(sheet));
   expect(texts).not.toContain('Shims for the set, A-250');
   expect(texts.filter((text) => text === 'stays')).toHaveLength(6);
 });
@@ -101,8 +101,15 @@ it('the table of the manual is in the unit of its gauge, psi, and says what to d
       one.procedure.family.name === 'manual-nozzle' ||
       one.procedure.shop.stocks.some(({ name }) => name === 'shims-inch'),
   )!;
-  const sheet = sheetOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
-  const texts = plain(textOf(sheet));
+  const sheet = buildSheet(procedure, {
+    job: null,
+    number: null,
+    paper: 'a4',
+    draft: false,
+    diagnostics: [],
+    hash: '',
+  });
+  const texts = plain(renderText(sheet));
   expect(texts.find((text) => text.startsWith('Change of '))).toMatch(
     /Below \d+ psi or over \d+ psi: ask the lead\.$/u,
   );

@@ -7,14 +7,18 @@ import { pathToFileURL } from 'node:url';
 import { libraryFiles, root } from './library.ts';
 
 interface Workspace {
-  check(files: readonly { uri: string; text: string }[]): { readonly findings: readonly unknown[] };
+  check(files: readonly { uri: string; text: string }[]): {
+    readonly diagnostics?: readonly unknown[];
+    readonly findings?: readonly unknown[];
+  };
 }
 
 const count = Number(process.argv[2]);
 const source = process.argv[3] ?? root;
-const { Checker } = (await import(pathToFileURL(join(source, 'language/db/workspace.ts')).href)) as {
-  Checker: new () => Workspace;
-};
+// Another state of the source may have the class under its former name, and diagnostics as findings.
+const { Workspace: Current, Checker: Former } = (await import(
+  pathToFileURL(join(source, 'language/db/workspace.ts')).href
+)) as Readonly<Partial<Record<'Workspace' | 'Checker', new () => Workspace>>>;
 
 const library = libraryFiles();
 const one = library.find(({ uri }) => uri.endsWith('one-spring/procedure.rebuild'))!.text;
@@ -29,11 +33,12 @@ const files = [
   })),
 ];
 
-const workspace = new Checker();
-let findings = 0;
+const workspace = new (Current ?? Former)!();
+let diagnostics = 0;
 const timed = (now: typeof files) => {
   const begin = performance.now();
-  findings = workspace.check(now).findings.length;
+  const result = workspace.check(now);
+  diagnostics = (result.diagnostics ?? result.findings)!.length;
   return performance.now() - begin;
 };
 const middle = (times: readonly number[]) => [...times].sort((a, b) => a - b)[Math.floor(times.length / 2)]!;
@@ -58,4 +63,4 @@ const newName = repeated(count > 200 ? 1 : 3, (run) => [
 ]);
 (globalThis as { gc?: () => void }).gc?.();
 const memory = process.memoryUsage().heapUsed;
-console.log(JSON.stringify({ count, first, nothing, keystroke, newLine, newName, memory, findings }));
+console.log(JSON.stringify({ count, first, nothing, keystroke, newLine, newName, memory, diagnostics }));

@@ -6,10 +6,10 @@ import { spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { replay } from '../language/analysis/flow-analysis.ts';
+import { analyzeFlow } from '../language/analysis/flow-analysis.ts';
 import { resolve } from '../language/db/resolve.ts';
-import { Checker } from '../language/db/workspace.ts';
-import { sheetOf } from '../language/documents/traveler/index.ts';
+import { Workspace } from '../language/db/workspace.ts';
+import { buildSheet } from '../language/documents/traveler/index.ts';
 import { parse } from '../language/syntax/parse.ts';
 import { pdfOf } from '../server/host/print/pdf.ts';
 import { libraryFiles, root } from './library.ts';
@@ -40,13 +40,13 @@ const ms = (value: number) => `${value.toFixed(1)} ms`;
 
 const thousand = longProcedure(1000);
 const tenThousand = longProcedure(10_000);
-replay(tenThousand);
-const short = middle(5, () => replay(thousand));
-const long = middle(5, () => replay(tenThousand));
+analyzeFlow(tenThousand);
+const short = middle(5, () => analyzeFlow(thousand));
+const long = middle(5, () => analyzeFlow(tenThousand));
 say('replay of 10,000 steps over 1,000 steps (linear: up to 10)', long / short, `${ms(long)} over ${ms(short)}`);
 
-const cold = middle(3, () => void new Checker().check(files));
-const checker = new Checker();
+const cold = middle(3, () => void new Workspace().check(files));
+const checker = new Workspace();
 checker.check(files);
 let edits = 0;
 const typed = middle(
@@ -63,14 +63,14 @@ say(
 );
 
 /** What a workspace of some procedures takes, in a process of its own. BEFORE is a worktree of another state of the source. */
-type Workspace = Readonly<Record<'first' | 'nothing' | 'keystroke' | 'newLine' | 'newName' | 'memory', number>>;
+type Timings = Readonly<Record<'first' | 'nothing' | 'keystroke' | 'newLine' | 'newName' | 'memory', number>>;
 const workspaceOf = (count: number, source = root) =>
   JSON.parse(
     spawnSync(process.execPath, ['--expose-gc', 'tests/bench-workspace.ts', String(count), source], {
       cwd: root,
       encoding: 'utf8',
     }).stdout,
-  ) as Workspace;
+  ) as Timings;
 const before = process.env.BEFORE;
 const lone = workspaceOf(1);
 for (const count of [100, 1000]) {
@@ -128,11 +128,11 @@ if (!existsSync(browser) || !existsSync(program)) {
     `${ms(typeset)} over ${ms(printed)}`,
   );
   // The same span: a sheet that is made already, to a file, each in a process of its own.
-  const { jobs, procedures } = new Checker().check(files);
+  const { jobs, procedures } = new Workspace().check(files);
   const job = jobs.find(({ name }) => name === '2207')!;
   const { procedure } = procedures.find((one) => one.procedure.name === job.procedure.name)!;
-  const options = { job, number: null, paper: 'a4', draft: false, findings: [], hash: '' } as const;
-  const sheet = sheetOf(procedure, options);
+  const options = { job, number: null, paper: 'a4', draft: false, diagnostics: [], hash: '' } as const;
+  const sheet = buildSheet(procedure, options);
   writeFileSync(join(to, 'sheet.json'), JSON.stringify(sheet));
   const alone = middle(
     3,
@@ -147,12 +147,12 @@ if (!existsSync(browser) || !existsSync(program)) {
     `${ms(alone)} over ${ms(printed)}`,
   );
   const first = middle(1, () => void pdfOf([sheet]));
-  const again = middle(9, () => void pdfOf([sheetOf(procedure, { ...options, hash: String(edits++) })]));
+  const again = middle(9, () => void pdfOf([buildSheet(procedure, { ...options, hash: String(edits++) })]));
   say('the next sheet of the same process over the first', again / first, `${ms(again)} over ${ms(first)}`);
   const rss = () => process.memoryUsage().rss;
   const printSome = async (count: number) => {
     for (let index = 0; index < count; index++) {
-      pdfOf([sheetOf(procedure, { ...options, hash: `${edits++}` })]);
+      pdfOf([buildSheet(procedure, { ...options, hash: `${edits++}` })]);
       await new Promise(setImmediate);
     }
     return rss();

@@ -4,7 +4,7 @@ import { isBuiltin } from 'node:module';
 import { createContext, runInContext } from 'node:vm';
 import { build } from 'esbuild';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-import type { CompletionItem, Diagnostic, Hover } from 'vscode-languageserver-types';
+import type { CompletionItem, Hover, Diagnostic as LspDiagnostic } from 'vscode-languageserver-types';
 import { browserWorker } from '../server/build/bundles.ts';
 import type { PrintResult, SheetResult, SpecsResult } from '../server/lsp/requests.ts';
 import { libraryFiles, root } from './library.ts';
@@ -37,7 +37,7 @@ files.set(hidden, 'nothing that can be read');
 class Editor {
   readonly #worker: Worker;
   readonly #waiting = new Map<unknown, { done: (result: unknown) => void; fail: (error: Error) => void }>();
-  readonly diagnostics = new Map<string, Diagnostic[]>();
+  readonly diagnostics = new Map<string, LspDiagnostic[]>();
   /** Checks that have ended. */
   checks = 0;
   #ids = 0;
@@ -51,7 +51,7 @@ class Editor {
         else waiting.fail(new Error(error.message));
       } else if (id !== undefined) worker.send({ id, result: this.#answer(method, params) });
       else if (method === 'textDocument/publishDiagnostics') {
-        const { uri: of, diagnostics } = params as { uri: string; diagnostics: Diagnostic[] };
+        const { uri: of, diagnostics } = params as { uri: string; diagnostics: LspDiagnostic[] };
         this.diagnostics.set(of, diagnostics);
       } else if (method === 'handtight/checked') this.checks++;
     });

@@ -56,7 +56,7 @@ function cautionsOf({ stations = '', parts = '', specs = '', steps, at = 'bench'
       ${steps}
     }
   }`;
-  const { procedures, findings } = checkFiles([{ uri: 'a.rebuild', text }]);
+  const { procedures, diagnostics } = checkFiles([{ uri: 'a.rebuild', text }]);
   const { procedure } = procedures[0]!;
   const { stages, steps: bySteps } = usualCautions(procedure);
   return {
@@ -65,7 +65,7 @@ function cautionsOf({ stations = '', parts = '', specs = '', steps, at = 'bench'
       ...(bySteps.get(step)?.full ?? []),
       ...(bySteps.get(step)?.short ?? []),
     ]),
-    problems: findings.filter(({ rule }) => rule === 'syntax').map(({ message }) => message),
+    problems: diagnostics.filter(({ rule }) => rule === 'syntax').map(({ message }) => message),
   };
 }
 

@@ -2,9 +2,9 @@
 import { dirname } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
-import { Checker, checkFiles } from '../language/db/workspace.ts';
-import { certificateOf, missingOf, placeWords } from '../language/documents/certificate/index.ts';
-import { htmlOf, textOf } from '../language/documents/renderers/index.ts';
+import { checkFiles, Workspace } from '../language/db/workspace.ts';
+import { buildCertificate, findMissing, placeWords } from '../language/documents/certificate/index.ts';
+import { renderHtml, renderText } from '../language/documents/renderers/index.ts';
 import { languages, wordsIn } from '../language/i18n/index.ts';
 import type { Result } from '../language/model/job.ts';
 import type { Quantity } from '../language/quantities/types.ts';
@@ -16,7 +16,7 @@ const today = '2027-12-31';
 const plain = (text: string) => text.replaceAll(/[\u00a0\u202f]/gu, ' ');
 const library = libraryFiles();
 /** Those with the same changes look again only at the job. */
-const checkers = new Map<string, Checker>();
+const checkers = new Map<string, Workspace>();
 
 interface Changes {
   /** Text of the library → its replacement. */
@@ -39,24 +39,24 @@ function certified(
   const text = `job 9 "Pair" of ${procedure} at bench-two\n  customer "Somebody"   received 2026-10-01\n{\n${units}\n}\n`;
   const all = [...files, { uri: 'job.rebuild', text }];
   const key = JSON.stringify([procedure, changes]);
-  const checker = checkers.get(key) ?? new Checker();
+  const checker = checkers.get(key) ?? new Workspace();
   checkers.set(key, checker);
-  const { jobs, findings } = checker.check(all);
+  const { jobs, diagnostics } = checker.check(all);
   const job = jobs.find(({ name }) => name === '9')!;
-  const ofJob = errors ? findings.filter(({ source }) => source.file === 'job.rebuild') : [];
-  const missing = missingOf(job.procedure, job, { findings: ofJob, today }).map((one) =>
+  const ofJob = errors ? diagnostics.filter(({ source }) => source.file === 'job.rebuild') : [];
+  const missing = findMissing(job.procedure, job, { diagnostics: ofJob, today }).map((one) =>
     plain(`${placeWords(wordsIn('en'), one)}: ${one.say(wordsIn('en'))}`),
   );
   const sheet = (more = {}) =>
-    certificateOf(job.procedure, job, {
+    buildCertificate(job.procedure, job, {
       paper: 'a4',
       draft: false,
-      findings: ofJob,
+      diagnostics: ofJob,
       today,
       hash: 'ab'.repeat(32),
       ...more,
     });
-  return { job, missing, findings: ofJob, sheet, text: () => textOf(sheet()).map(plain) };
+  return { job, missing, diagnostics: ofJob, sheet, text: () => renderText(sheet()).map(plain) };
 }
 
 const done = 'done by "A. B." on 2026-10-05';
@@ -571,7 +571,7 @@ describe('a record that cannot be', () => {
 
   it('is not dated later than the day on which it is made out; where nobody knows the day, the future is not judged', () => {
     const { job } = certified(unit(good));
-    const on = (day: string | null) => missingOf(job.procedure, job, { findings: [], today: day }).length;
+    const on = (day: string | null) => findMissing(job.procedure, job, { diagnostics: [], today: day }).length;
     expect([on('2026-10-05'), on('2026-10-04'), on('2026-09-30'), on(null)]).toEqual([0, 1, 2, 0]);
   });
 
@@ -618,7 +618,7 @@ describe('what came in', () => {
     const { missing, sheet } = certified(unit(good.replace('208 bar', '196 bar')));
     expect(missing).toEqual([]);
     const found = (language: (typeof languages)[number]) =>
-      textOf(sheet({ language }))
+      renderText(sheet({ language }))
         .map(plain)
         .find((text) => text.startsWith('196 bar'));
     expect(languages.map(found)).toEqual(['196 bar, fail', '196 bar, no pasa', '196 bar, nicht gut']);
@@ -735,9 +735,9 @@ describe('figures that cannot be', () => {
       'Back leak: MIC-1 cannot show 150 bar. Correct the figure, or name the tool that showed it.',
     ],
   ])('%s written as %s: reported at its place, and no certificate', (from, to, wanted) => {
-    const { missing, findings } = certified(unit(good.replace(from, to)));
+    const { missing, diagnostics } = certified(unit(good.replace(from, to)));
     expect(missing).toContain(a + wanted);
-    const slips = findings.filter(({ rule }) => rule === 'implausible-result');
+    const slips = diagnostics.filter(({ rule }) => rule === 'implausible-result');
     expect(slips.map(({ message, help }) => plain(`${message} ${help}`))).toEqual([wanted]);
   });
 });
@@ -745,11 +745,11 @@ describe('figures that cannot be', () => {
 describe('the demo job', () => {
   const { jobs } = checkFiles(library);
   const job = jobs.find(({ name }) => name === '2198')!;
-  const sheet = (more: Partial<Omit<Parameters<typeof certificateOf>[2], 'today'>>) =>
-    certificateOf(job.procedure, job, {
+  const sheet = (more: Partial<Omit<Parameters<typeof buildCertificate>[2], 'today'>>) =>
+    buildCertificate(job.procedure, job, {
       paper: 'a4',
       draft: false,
-      findings: [],
+      diagnostics: [],
       today,
       hash: '0'.repeat(64),
       ...more,
@@ -761,8 +761,8 @@ describe('the demo job', () => {
       const made = sheet({ language, paper });
       expect(made.watermark).toBeNull();
       expect(pdfOf([made])).toMatchObject({ pages: 1, accessible: true, missing: [] });
-      expect(htmlOf(made)).toContain(`<html lang="${language}">`);
-      expect(textOf(made)).toContain(wordsIn(language).certificate.title);
+      expect(renderHtml(made)).toContain(`<html lang="${language}">`);
+      expect(renderText(made)).toContain(wordsIn(language).certificate.title);
     },
   );
 
@@ -780,10 +780,10 @@ describe('the demo job', () => {
       place: String(index + 1),
       serial: String(1107 + index),
     }));
-    const made = certificateOf(
+    const made = buildCertificate(
       job.procedure,
       { ...job, units },
-      { paper: 'a4', draft: false, findings: [], today, hash: '00' },
+      { paper: 'a4', draft: false, diagnostics: [], today, hash: '00' },
     );
     const tables = made.blocks.filter((block) => block.kind === 'table' && block.title === 'Readings');
     expect(tables).toHaveLength(3);
@@ -800,14 +800,14 @@ describe('the demo job', () => {
           : result,
       ),
     }));
-    const made = certificateOf(
+    const made = buildCertificate(
       job.procedure,
       { ...job, units: long },
-      { paper: 'a4', draft: false, findings: [], today, hash: '00' },
+      { paper: 'a4', draft: false, diagnostics: [], today, hash: '00' },
     );
     expect(made.watermark).toBeNull();
     expect(made.blocks.filter((block) => block.kind === 'table' && block.title === 'Readings')).toHaveLength(2);
-    expect(textOf(made).map(plain)).toContain('25 000 to 25 800 kPa');
+    expect(renderText(made).map(plain)).toContain('25 000 to 25 800 kPa');
   });
 });
 
@@ -867,7 +867,7 @@ describe('whatever was written down', () => {
           results,
         }));
         const made = { ...job, units };
-        const missing = missingOf(job.procedure, made, { findings: [], today });
+        const missing = findMissing(job.procedure, made, { diagnostics: [], today });
         const left = (results: readonly Result[], form: 'reading' | 'verdict', name: string) =>
           results.findLast((result) => result.form === form && result.name === name && result.asFound !== true);
         const figure = (results: readonly Result[], name: string) => {
@@ -887,15 +887,15 @@ describe('whatever was written down', () => {
           passed++;
           expect(good).toBe(true);
         }
-        const sheet = certificateOf(job.procedure, made, {
+        const sheet = buildCertificate(job.procedure, made, {
           paper: 'a4',
           draft: false,
-          findings: [],
+          diagnostics: [],
           today,
           hash: '00',
         });
         expect(sheet.watermark).toBe(missing.length === 0 ? null : 'DRAFT');
-        expect(textOf(sheet).join(' ')).not.toMatch(/NaN|undefined|null|Infinity/u);
+        expect(renderText(sheet).join(' ')).not.toMatch(/NaN|undefined|null|Infinity/u);
       }),
       { numRuns: 500, seed: 7 },
     );

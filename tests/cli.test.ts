@@ -96,15 +96,17 @@ describe('check', () => {
   it('writes JSON that its schema takes, counting from zero', async () => {
     const report = checkReport.parse(JSON.parse((await handtight('check', '--format', 'json', 'bad')).stdout));
     expect(report.files).toEqual(['bad/flawed.rebuild']);
-    const finding = report.findings.find(({ rule }) => rule === 'torque-missing')!;
+    const diagnostic = report.findings.find(({ rule }) => rule === 'torque-missing')!;
     expect(
-      flawed.split('\n')[finding.range.start.line]!.slice(finding.range.start.character, finding.range.end.character),
+      flawed
+        .split('\n')
+        [diagnostic.range.start.line]!.slice(diagnostic.range.start.character, diagnostic.range.end.character),
     ).toBe('torque plug');
-    expect(finding).toMatchObject({
+    expect(diagnostic).toMatchObject({
       why: 'the bench hand would have to guess.',
       help: expect.stringMatching(/^Write /u),
     });
-    expect(finding.message).toMatch(/^No torque is given for the .*\.$/u);
+    expect(diagnostic.message).toMatch(/^No torque is given for the .*\.$/u);
   });
 
   it('writes SARIF 2.1.0 and the commands of GitHub Actions', async () => {
@@ -471,9 +473,9 @@ describe('replay', () => {
   it('shows each step with what it changes, and as JSON the state before and after', async () => {
     const name = nameOf(first);
     expect((await handtight('replay', name, '--workspace', 'good')).stdout).toMatch(/joint plug is: .* → .*torqued/u);
-    const { replays } = JSON.parse((await handtight('replay', name, '--workspace', 'good', '--format', 'json')).stdout);
-    const [step] = replays[0].steps;
-    const connect = replays[0].steps.find((one: { key: string }) => one.key.includes('/connect'));
+    const { flows } = JSON.parse((await handtight('replay', name, '--workspace', 'good', '--format', 'json')).stdout);
+    const [step] = flows[0].steps;
+    const connect = flows[0].steps.find((one: { key: string }) => one.key.includes('/connect'));
     expect(connect.cautions).toContainEqual({
       topic: 'injection',
       word: 'DANGER',

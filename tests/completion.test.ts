@@ -7,7 +7,7 @@ import { describe, expect, it } from 'vitest';
 import { resolve } from '../language/db/resolve.ts';
 import type { CheckResult } from '../language/db/workspace.ts';
 import { completionsIn, type Suggestion } from '../language/ide/completion/completions.ts';
-import { symbolsOf } from '../language/semantics/symbols.ts';
+import { collectSymbols } from '../language/semantics/symbols.ts';
 import { isProcedure, isSequence, type Procedure, type StepLine } from '../language/syntax/generated/ast.ts';
 import { RebuildGrammar } from '../language/syntax/generated/grammar.ts';
 import { parse } from '../language/syntax/parse.ts';
@@ -30,7 +30,7 @@ const parsed = (files: readonly { readonly uri: string; readonly text: string }[
 const workspaces = [parsed(libraryFiles()), parsed(corpusFiles())];
 
 function offering(files: readonly Parsed[]) {
-  const symbols = new Map(files.map(({ uri, ast }) => [uri, symbolsOf(ast)]));
+  const symbols = new Map(files.map(({ uri, ast }) => [uri, collectSymbols(ast)]));
   const textOf = (uri: string) => files.find((file) => file.uri === uri)?.text ?? null;
   const snapshot = { result: { symbols } as unknown as CheckResult, textOf };
   return (text: string, offset: number) => completionsIn(snapshot, text, offset, { snippets: false, onlyNames: false });

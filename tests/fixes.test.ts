@@ -1,9 +1,9 @@
 /** Every fix, applied: the finding is gone, nothing new is found, and nothing else of the text has changed. */
 import { dirname } from 'node:path';
 import { expect, test } from 'vitest';
-import { Checker } from '../language/db/workspace.ts';
+import { Workspace } from '../language/db/workspace.ts';
 import { blank } from '../language/diagnostics/edits.ts';
-import { type Finding, type Fix, fullMessage } from '../language/model/diagnostic.ts';
+import { type Diagnostic, type Fix, fullMessage } from '../language/model/diagnostic.ts';
 import { wholeExample } from './fixtures/example-base.ts';
 import { applyFix, filled, pages } from './fixtures/example-pages.ts';
 import { libraryFiles } from './library.ts';
@@ -13,24 +13,24 @@ interface Case {
   readonly uri: string;
   readonly text: string;
   readonly fix: Fix;
-  readonly finding: Finding;
+  readonly diagnostic: Diagnostic;
   /** Findings of a text in the place of the file. */
-  readonly check: (text: string) => readonly Finding[];
+  readonly check: (text: string) => readonly Diagnostic[];
 }
 
 /** What a fix may bring to light: a name that could not be read hid what is wrong with it. */
 const hides = new Set(['unknown-name', 'syntax']);
 
-function counts(findings: readonly Finding[]): Map<string, number> {
+function counts(diagnostics: readonly Diagnostic[]): Map<string, number> {
   const count = new Map<string, number>();
-  for (const { rule } of findings) count.set(rule, (count.get(rule) ?? 0) + 1);
+  for (const { rule } of diagnostics) count.set(rule, (count.get(rule) ?? 0) + 1);
   return count;
 }
 
-function expectFixed({ where, text, fix, finding, check }: Case): void {
+function expectFixed({ where, text, fix, diagnostic, check }: Case): void {
   const before = check(text);
   const put = applyFix(text, fix);
-  const name = `${where} ${finding.rule}: ${fix.title}`;
+  const name = `${where} ${diagnostic.rule}: ${fix.title}`;
   if (put.includes(blank)) {
     expect(fix.safe, `${name} is not safe`).toBe(false);
     const line = put.slice(0, put.indexOf(blank)).split('\n').length - 1;
@@ -39,10 +39,10 @@ function expectFixed({ where, text, fix, finding, check }: Case): void {
   }
   const after = check(filled(put));
   const isGone =
-    (counts(after).get(finding.rule) ?? 0) < counts(before).get(finding.rule)! ||
-    after.every((one) => fullMessage(one) !== fullMessage(finding));
+    (counts(after).get(diagnostic.rule) ?? 0) < counts(before).get(diagnostic.rule)! ||
+    after.every((one) => fullMessage(one) !== fullMessage(diagnostic));
   expect(isGone, `${name} is gone`).toBe(true);
-  if (!hides.has(finding.rule)) {
+  if (!hides.has(diagnostic.rule)) {
     const news = [...counts(after)].filter(([rule, count]) => count > (counts(before).get(rule) ?? 0));
     expect(news, `${name} brings nothing new`).toEqual([]);
   }
@@ -58,10 +58,10 @@ function expectFixed({ where, text, fix, finding, check }: Case): void {
 }
 
 function casesOf(where: string, uri: string, text: string, check: Case['check']): Case[] {
-  return check(text).flatMap((finding) =>
-    finding.fix === undefined || finding.source.file !== uri
+  return check(text).flatMap((diagnostic) =>
+    diagnostic.fix === undefined || diagnostic.source.file !== uri
       ? []
-      : [{ where, uri, text, fix: finding.fix, finding, check }],
+      : [{ where, uri, text, fix: diagnostic.fix, diagnostic, check }],
   );
 }
 
@@ -69,8 +69,8 @@ const examples = pages().flatMap((page) =>
   page.examples
     .filter(({ kind }) => kind === 'bad')
     .flatMap(({ text, line }) => {
-      const checker = new Checker();
-      const check = (whole: string) => checker.check([{ uri: 'example', text: whole }]).findings;
+      const checker = new Workspace();
+      const check = (whole: string) => checker.check([{ uri: 'example', text: whole }]).diagnostics;
       return casesOf(`${page.code}:${line}`, 'example', wholeExample(text).text, check);
     }),
 );
@@ -86,9 +86,9 @@ test.each(['one-spring', 'pintle'])('fixes of %s with a step left out', (folder)
   // With what it is made of: the others are not changed by a step that it lacks.
   const made = ['procedures', 'procedures/shared', `procedures/${folder}`];
   const files = libraryFiles().filter((file) => made.includes(dirname(file.uri)));
-  const checker = new Checker();
+  const checker = new Workspace();
   const check = (whole: string) =>
-    checker.check(files.map((file) => (file.uri === uri ? { uri, text: whole } : file))).findings;
+    checker.check(files.map((file) => (file.uri === uri ? { uri, text: whole } : file))).diagnostics;
   const { text } = files.find((file) => file.uri === uri)!;
   const lines = text.split('\n');
   const steps = lines.flatMap((line, index) => (/^ {4}[a-z][^{}]*$/u.test(line) ? [index] : []));

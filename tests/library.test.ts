@@ -1,16 +1,18 @@
 /** The library as a whole: it checks clean, and its demonstrations say what they are there to say. */
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../language/db/workspace.ts';
-import { textOf } from '../language/documents/renderers/index.ts';
-import { sheetOf } from '../language/documents/traveler/index.ts';
+import { renderText } from '../language/documents/renderers/index.ts';
+import { buildSheet } from '../language/documents/traveler/index.ts';
 import { fullMessage } from '../language/model/diagnostic.ts';
 import { libraryFiles } from './library.ts';
 
 const checked = checkFiles(libraryFiles());
 
 const sheetText = (name: string) => {
-  const { procedure, findings } = checked.procedures.find((one) => one.procedure.name === name)!;
-  return textOf(sheetOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings, hash: '0' }))
+  const { procedure, diagnostics } = checked.procedures.find((one) => one.procedure.name === name)!;
+  return renderText(
+    buildSheet(procedure, { job: null, number: null, paper: 'a4', draft: false, diagnostics, hash: '0' }),
+  )
     .join('\n')
     .replaceAll(/[\u00a0\u202f]/gu, ' ');
 };
@@ -18,7 +20,7 @@ const sheetText = (name: string) => {
 describe('the library', () => {
   it('checks clean', () => {
     expect(
-      checked.findings.map(
+      checked.diagnostics.map(
         (one) => `${one.source.file}:${one.source.range.start.line + 1} ${one.rule} ${fullMessage(one)}`,
       ),
     ).toEqual([]);
@@ -66,9 +68,9 @@ describe('the library', () => {
 
 describe('the flawed procedure', () => {
   it('shows eight mistakes or more, each of another rule', () => {
-    const { findings } = checkFiles(libraryFiles(true));
-    const flawed = findings.filter(({ source }) => source.file.includes('flawed'));
+    const { diagnostics } = checkFiles(libraryFiles(true));
+    const flawed = diagnostics.filter(({ source }) => source.file.includes('flawed'));
     expect(new Set(flawed.map(({ rule }) => rule)).size).toBeGreaterThanOrEqual(8);
-    expect(findings.filter(({ source }) => !source.file.includes('flawed'))).toEqual([]);
+    expect(diagnostics.filter(({ source }) => !source.file.includes('flawed'))).toEqual([]);
   });
 });

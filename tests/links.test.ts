@@ -6,8 +6,8 @@ import { definitionsAt } from '../language/ide/definition.ts';
 import { hoverAt } from '../language/ide/hover.ts';
 import { snapshotOf } from '../language/ide/snapshot.ts';
 import type { Position, Source } from '../language/model/source.ts';
-import { hintsOf } from '../language/recommendations/hints.ts';
-import type { Link } from '../language/semantics/context.ts';
+import { buildHints } from '../language/recommendations/hints.ts';
+import type { Reference } from '../language/semantics/context.ts';
 import { libraryFiles } from './library.ts';
 
 const library = libraryFiles();
@@ -60,7 +60,7 @@ function visibleFrom(result: CheckResult, use: Source, what: string): string[] {
   }
 }
 
-const where = ({ use, what }: Link) => `${use.file}:${use.range.start.line + 1}: ${what} ${wordsAt(use)}`;
+const where = ({ use, what }: Reference) => `${use.file}:${use.range.start.line + 1}: ${what} ${wordsAt(use)}`;
 
 test.each([
   ['as they come', library],
@@ -68,7 +68,7 @@ test.each([
 ])('each link of the library leads to what its procedure sees, files %s', (_, files) => {
   const result = checkFiles(files);
   let inProcedures = 0;
-  for (const link of result.links) {
+  for (const link of result.references) {
     expect(wordsAt(link.use), where(link)).toContain(link.name);
     expect(wordsAt(link.target), where(link)).toContain(link.name.split('.').at(-1)!);
     const writer = declarationAt(result, link.use)!;
@@ -153,7 +153,9 @@ test('a name given to a sequence leads to what it names, and one in a shared seq
 
 test('what a step of the drawer brings is said once beside each choice, with the figures of its own procedure', () => {
   const { resolved } = checkFiles(library);
-  const places = hintsOf(resolved.procedures, []).map(({ source }) => `${source.file}:${source.range.start.line + 1}`);
+  const places = buildHints(resolved.procedures, []).map(
+    ({ source }) => `${source.file}:${source.range.start.line + 1}`,
+  );
   expect(places.length).toBeGreaterThan(0);
   expect(places).toEqual([...new Set(places)]);
 });

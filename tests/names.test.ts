@@ -251,7 +251,7 @@ function misspelt(word: string): string {
   return at < 0 ? `${word}x` : word.slice(0, at) + word[at + 1] + word[at] + word.slice(at + 2);
 }
 
-const check = (source: string) => checkFiles([{ uri: 'a.rebuild', text: source }]).findings;
+const check = (source: string) => checkFiles([{ uri: 'a.rebuild', text: source }]).diagnostics;
 const places = namesIn(text);
 
 describe('the workspace that misspells', () => {

@@ -10,7 +10,7 @@ const [first] = libraryFiles().filter(({ uri }) => uri.endsWith('first.rebuild')
 const text = first!.text.replaceAll(/spring(?!-loaded)/gu, 'coil').replaceAll('valve', 'relief');
 
 const found = (source: string, word: string) =>
-  checkFiles([{ uri: 'a.rebuild', text: source }]).findings.map(
+  checkFiles([{ uri: 'a.rebuild', text: source }]).diagnostics.map(
     ({ rule, source: { range }, ...said }) =>
       `${range.start.line}:${range.start.character} ${rule} ${fullMessage(said)
         .replaceAll(word, 'WORD')
@@ -47,7 +47,7 @@ describe.each(words.filter((word) => /^\p{L}/u.test(word)))('%s', (word) => {
 
 describe.each(words)('%s', (word) => {
   it('is no unit, no key of the settings and no rule, and a label like any other', () => {
-    const quantity = checkFiles([{ uri: 'a.rebuild', text: text.replace('20 bar ±2', `20 ${word} ±2`) }]).findings;
+    const quantity = checkFiles([{ uri: 'a.rebuild', text: text.replace('20 bar ±2', `20 ${word} ±2`) }]).diagnostics;
     expect(quantity.map(({ rule }) => rule)).toContain('syntax');
     for (const json of [
       `{"${word}": {}}`,
@@ -55,14 +55,14 @@ describe.each(words)('%s', (word) => {
       `{"sheet": {"${word}": "a4"}}`,
       `{"sheet": {"paper": "${word}"}}`,
     ]) {
-      const { findings } = checkFiles([{ uri: 'a.rebuild', text }], { uri: 'handtight.json', text: json });
+      const { diagnostics } = checkFiles([{ uri: 'a.rebuild', text }], { uri: 'handtight.json', text: json });
       expect(
-        findings.map(({ source }) => source.file),
+        diagnostics.map(({ source }) => source.file),
         json,
       ).toEqual(['handtight.json']);
     }
     const labelled = checkFiles([{ uri: 'a.rebuild', text: text.replace('revision A', `revision "${word}"`) }]);
-    expect(labelled.findings).toEqual([]);
+    expect(labelled.diagnostics).toEqual([]);
     expect(labelled.procedures[0]!.procedure.revision).toBe(word);
   });
 });

@@ -1,6 +1,6 @@
 /** Every place that is sent to an editor lies inside the text that it is of, whole, broken off or spoilt. */
 import { expect, test } from 'vitest';
-import { Checker } from '../language/db/workspace.ts';
+import { Workspace } from '../language/db/workspace.ts';
 import { comparePositions } from '../language/model/ranges.ts';
 import type { Range } from '../language/model/source.ts';
 import type { DeclaredSymbol } from '../language/semantics/symbols.ts';
@@ -8,11 +8,11 @@ import { linesOf } from '../language/syntax/inside.ts';
 import { libraryFiles } from './library.ts';
 
 const library = libraryFiles(true);
-const checker = new Checker();
+const checker = new Workspace();
 
 /** Places outside of the texts, as words; how many were looked at. */
 function outside(files: typeof library): { count: number; found: string[] } {
-  const { findings, links, symbols } = checker.check(files);
+  const { diagnostics, references: links, symbols } = checker.check(files);
   const lines = new Map(files.map(({ uri, text }) => [uri, linesOf(text)]));
   const found: string[] = [];
   let count = 0;
@@ -25,7 +25,7 @@ function outside(files: typeof library): { count: number; found: string[] } {
     if (!isInside || comparePositions(start, end) > 0)
       found.push(`${what} ${file}:${start.line}:${start.character}-${end.line}:${end.character}`);
   };
-  for (const { rule, source, related, fix } of findings) {
+  for (const { rule, source, related, fix } of diagnostics) {
     look(source.file, source.range, rule);
     for (const one of related ?? []) look(one.source.file, one.source.range, `${rule}, related`);
     for (const one of fix?.edits ?? []) look(one.source.file, one.source.range, `${rule}, fix`);

@@ -24,13 +24,13 @@ describe('the README', () => {
   it('shows what is reported when its torque is forgotten', () => {
     const at = first.indexOf('    torque plug to plug-fit with TW-60\n');
     const line = first.slice(at, first.indexOf('\n', at) + 1);
-    const { findings } = checkFiles([{ uri: 'valve.rebuild', text: first.replace(line, '') }]);
-    expect(findings).toHaveLength(1);
-    const [finding] = findings as [(typeof findings)[number]];
-    const { rule, step, source } = finding;
+    const { diagnostics } = checkFiles([{ uri: 'valve.rebuild', text: first.replace(line, '') }]);
+    expect(diagnostics).toHaveLength(1);
+    const [diagnostic] = diagnostics as [(typeof diagnostics)[number]];
+    const { rule, step, source } = diagnostic;
     const place = `valve.rebuild:${source.range.start.line + 1}:${source.range.start.character + 1}`;
     const [said] = blocks('### 6.', '### 7.') as [string];
     expect(said).toContain(`${place}  error  ${rule}  step ${step}`);
-    expect(said.replace(/\s+/gu, ' ')).toContain(fullMessage(finding));
+    expect(said.replace(/\s+/gu, ' ')).toContain(fullMessage(diagnostic));
   });
 });

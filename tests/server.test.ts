@@ -9,11 +9,11 @@ import {
   type CodeAction,
   type CompletionItem,
   createProtocolConnection,
-  type Diagnostic,
   type DocumentSymbol,
   type Hover,
   type InitializeResult,
   type Location,
+  type Diagnostic as LspDiagnostic,
   type ProtocolConnection,
   type PublishDiagnosticsParams,
   StreamMessageReader,
@@ -38,7 +38,7 @@ class Session {
   readonly folder = mkdtempSync(join(tmpdir(), 'handtight-server-'));
   readonly process: ChildProcess;
   readonly connection: ProtocolConnection;
-  readonly pushed = new Map<string, Diagnostic[]>();
+  readonly pushed = new Map<string, LspDiagnostic[]>();
   readonly exited: Promise<number | null>;
   checks = 0;
   #documents = new Map<string, TextDocument>();

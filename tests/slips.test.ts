@@ -14,7 +14,7 @@ function found(piece: string, put: string): string[] {
 }
 
 function told(text: string): string[] {
-  return checkFiles([{ uri: 'a.rebuild', text }]).findings.map(
+  return checkFiles([{ uri: 'a.rebuild', text }]).diagnostics.map(
     ({ source: { range }, ...said }) => `${range.start.line + 1}:${range.start.character + 1} ${fullMessage(said)}`,
   );
 }
@@ -234,15 +234,15 @@ describe('a sequence', () => {
   const shared = `${first!.text.replace('    relieve\n', '    bled\n    relieve\n')}sequence bled {\n  wipe bal\n}\n`;
 
   it('is reported where it is written, and names its calls', () => {
-    const { findings, procedures } = checkFiles([{ uri: 'a.rebuild', text: shared }]);
-    expect(findings.map(({ source, message, related }) => [source.range.start.line + 1, message, related])).toEqual([
+    const { diagnostics, procedures } = checkFiles([{ uri: 'a.rebuild', text: shared }]);
+    expect(diagnostics.map(({ source, message, related }) => [source.range.start.line + 1, message, related])).toEqual([
       [
         92,
         'No part or face is called bal.',
         [{ message: 'Sequence bled is called here.', source: expect.objectContaining({ file: 'a.rebuild' }) }],
       ],
     ]);
-    expect(procedures[0]!.findings).toHaveLength(1);
+    expect(procedures[0]!.diagnostics).toHaveLength(1);
   });
 
   it('of another file counts for every procedure that calls it', () => {
@@ -251,7 +251,7 @@ describe('a sequence', () => {
       { uri: 'a.rebuild', text: own! },
       { uri: 'b.rebuild', text: other! },
     ]);
-    expect(procedures[0]!.findings.map(({ rule, source }) => [rule, source.file])).toEqual([
+    expect(procedures[0]!.diagnostics.map(({ rule, source }) => [rule, source.file])).toEqual([
       ['unknown-name', 'b.rebuild'],
     ]);
   });

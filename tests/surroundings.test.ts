@@ -16,7 +16,7 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeEach, describe, expect, it, vi } from 'vitest';
-import { Checker } from '../language/db/workspace.ts';
+import { Workspace } from '../language/db/workspace.ts';
 import { checkReport } from '../server/cli/check-schema.ts';
 import { command } from './command.ts';
 import { root } from './library.ts';
@@ -52,9 +52,9 @@ describe('one bad entry costs itself', () => {
     execFileSync('mkfifo', [join(folder, 'pipe.rebuild')]);
     write('._valve.rebuild', new Uint8Array([0, 5, 22, 7]));
     const { status, stdout } = await handtight('check', '--format', 'json');
-    const { files, errors, findings } = checkReport.parse(JSON.parse(stdout));
+    const { files, errors, findings: diagnostics } = checkReport.parse(JSON.parse(stdout));
     expect({ status, files, errors }).toEqual({ status: 1, files: ['valve.rebuild'], errors: 2 });
-    expect(findings.map(({ rule, file, message }) => `${file} ${rule}: ${message}`)).toEqual([
+    expect(diagnostics.map(({ rule, file, message }) => `${file} ${rule}: ${message}`)).toEqual([
       'lost.rebuild unreadable-file: This is a link to gone.rebuild, which is not there, so nothing is read. Correct the link, or delete it.',
       'pipe.rebuild unreadable-file: This is a pipe, a socket or a device, not a file, so it is not read. Move it out of the folder.',
     ]);
@@ -236,10 +236,10 @@ describe('a text that would steer what shows it', () => {
 
   it('is reported at its place', async () => {
     const { stdout } = await handtight('check', '--format', 'json');
-    const { findings } = checkReport.parse(JSON.parse(stdout));
+    const { findings: diagnostics } = checkReport.parse(JSON.parse(stdout));
     const line = valve.split('\n').findIndex((one) => one.includes('"Relief valve"'));
     expect(
-      findings
+      diagnostics
         .filter(({ range }) => range.start.line === line)
         .map(({ range, message }) => `${range.start.character} ${/U\+\w+/u.exec(message)}`),
     ).toEqual(['14 U+001B', '23 U+0007', '25 U+202E']);
@@ -334,7 +334,7 @@ describe('where nothing can be written', () => {
 
 describe('a defect of the program', () => {
   it('ends with one sentence and its own exit code; the trace is for those who ask for it', async () => {
-    const broken = vi.spyOn(Checker.prototype, 'open').mockImplementation(() => {
+    const broken = vi.spyOn(Workspace.prototype, 'open').mockImplementation(() => {
       throw new TypeError('x is not a function\n    at nowhere');
     });
     try {

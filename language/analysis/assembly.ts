@@ -1,18 +1,18 @@
 import type { Block, Step } from '../model/procedure.ts';
 import { namedIn } from '../model/steps.ts';
-import type { Replay } from './flow-analysis.ts';
+import type { FlowAnalysis } from './flow-analysis.ts';
 import { place } from './locations.ts';
 import { type Relations, restsOn } from './relations.ts';
-import type { State } from './state.ts';
+import type { AbstractState } from './state.ts';
 
 /**
  * The cause of a part's being in place where it should be off: the outermost part that shuts it in and is on too, and
  * since which step. One forgotten `remove` is one finding, whatever is then tried on what lies under it.
  */
-export function inPlaceCause(relations: Relations, state: State, part: string): string {
+export function inPlaceCause(relations: Relations, state: AbstractState, part: string): string {
   const over =
     relations.closedBy(part).find((joint) => state.may(state.part(joint.part).place, place.in))?.part ?? part;
-  return `in-place:${over}:${state.since[state.part(over).place]}`;
+  return `in-place:${over}:${state.provenance[state.part(over).place]}`;
 }
 
 /**
@@ -20,7 +20,7 @@ export function inPlaceCause(relations: Relations, state: State, part: string): 
  * What the joint's own part holds shows at its end, as a nozzle does under its nut; and what a nut clamps onto a
  * shaft is not shut in.
  */
-export function shutInBy({ relations }: Replay, state: State, part: string): string | null {
+export function shutInBy({ relations }: FlowAnalysis, state: AbstractState, part: string): string | null {
   if (!state.may(state.part(part).place, place.in)) return null;
   const over = relations
     .closedBy(part)
@@ -66,7 +66,7 @@ export function builtUpsideDown(block: Block, step: Step, relations: Relations):
   return pairs.length > 1 && pairs.every((inverted) => inverted);
 }
 
-/** Whether a part belongs to the numbers that a replay is of. */
-export function variantParts({ program }: Replay): (part: string) => boolean {
-  return (part) => !program.absent.has(part);
+/** Whether a part belongs to the numbers that a flow analysis is of. */
+export function variantParts({ graph }: FlowAnalysis): (part: string) => boolean {
+  return (part) => !graph.absent.has(part);
 }

@@ -2,89 +2,89 @@ import type { FailEntry, Procedure, Repair, Stage, Step, StepOf } from '../model
 import { type GateStep, isGate, isOfAll, isTest, namedIn } from '../model/steps.ts';
 import type { Verb } from '../model/verbs.ts';
 
-/** One point of a procedure as it is walked. */
-export type Point =
+/** One node of a procedure as it is walked. */
+export type FlowNode =
   | { readonly kind: 'enter'; readonly block: Stage | Repair }
-  | { readonly kind: 'step'; readonly step: Step; readonly block: Stage | Repair; readonly group: Group | null }
+  | { readonly kind: 'step'; readonly step: Step; readonly block: Stage | Repair; readonly group: TestGroup | null }
   /** After the last test of a stage: on with it if all passed, else one repair. */
-  | { readonly kind: 'decide'; readonly group: Group; readonly block: Stage | Repair }
-  /** A step for other part numbers: it keeps its place, so that a point is the same one in every replay. */
-  | { readonly kind: 'skip'; readonly block: Stage | Repair }
+  | { readonly kind: 'branch'; readonly group: TestGroup; readonly block: Stage | Repair }
+  /** A step for other part numbers: it keeps its place, so that a node is the same one in every flow analysis. */
+  | { readonly kind: 'nop'; readonly block: Stage | Repair }
   /** A repair at a station of its own is done there: the unit is back where it was sent from. */
-  | { readonly kind: 'back'; readonly block: Repair }
+  | { readonly kind: 'carryBack'; readonly block: Repair }
   /** A repair is done: back to the earliest gate not passed. */
-  | { readonly kind: 'resume'; readonly block: Repair }
+  | { readonly kind: 'return'; readonly block: Repair }
   | { readonly kind: 'end'; readonly block: Stage | Repair };
 
 /** Tests of one stage, which are all run before one repair is done. */
-export interface Group {
+export interface TestGroup {
   readonly tests: StepOf<'test' | 'across'>[];
 }
 
-/** A procedure as a list of points: stages in order, the end, then each repair. */
-export interface Program {
+/** A procedure as a list of nodes: stages in order, the end, then each repair. */
+export interface ControlFlowGraph {
   readonly procedure: Procedure;
   /** Part numbers that it is for; null: the procedure makes no difference between them. */
   readonly numbers: readonly string[] | null;
   /** Parts that only steps for other part numbers name: they are not on these. */
   readonly absent: ReadonlySet<string>;
-  readonly points: readonly Point[];
+  readonly nodes: readonly FlowNode[];
   /** Points of the gates, in order: where a unit may go back to. */
-  readonly gates: readonly { readonly point: number; readonly step: GateStep }[];
-  /** First point of each repair. */
+  readonly gates: readonly { readonly node: number; readonly step: GateStep }[];
+  /** First node of each repair. */
   readonly repairs: ReadonlyMap<string, number>;
   /** Point of the decision that ends each gate's stage, or of the gate itself where it is judged at once. */
   readonly decisions: ReadonlyMap<number, number>;
 }
 
 /** Lays a procedure out, for the part numbers given. */
-export function programOf(procedure: Procedure, numbers: readonly string[] | null): Program {
-  const points: Point[] = [];
-  const gates: { point: number; step: GateStep }[] = [];
+export function buildControlFlowGraph(procedure: Procedure, numbers: readonly string[] | null): ControlFlowGraph {
+  const nodes: FlowNode[] = [];
+  const gates: { node: number; step: GateStep }[] = [];
   const decisions = new Map<number, number>();
   const mine = (step: Step) =>
     step.only === null || numbers === null || step.only.some((number) => numbers.includes(number));
 
   const layStage = (stage: Stage) => {
-    points.push({ kind: 'enter', block: stage });
+    nodes.push({ kind: 'enter', block: stage });
     const tests = stage.steps.filter(waitsForOthers);
-    const group: Group = { tests: tests.filter(mine) };
+    const group: TestGroup = { tests: tests.filter(mine) };
     // All tests of a stage are run before one of those that wait is judged; one that stops is judged at once.
     const lastTest = stage.steps.findLast(isTest);
-    const first = points.length;
+    const first = nodes.length;
     stage.steps.forEach((step) => {
-      points.push(
+      nodes.push(
         mine(step)
           ? { kind: 'step', step, block: stage, group: waitsForOthers(step) ? group : null }
-          : { kind: 'skip', block: stage },
+          : { kind: 'nop', block: stage },
       );
-      if (tests.length > 0 && step === lastTest) points.push({ kind: 'decide', group, block: stage });
+      if (tests.length > 0 && step === lastTest) nodes.push({ kind: 'branch', group, block: stage });
     });
-    const decide = points.findIndex((point, index) => index >= first && point.kind === 'decide');
-    for (let index = first; index < points.length; index++) {
-      const point = points[index]!;
-      if (point.kind !== 'step' || !isGate(point.step)) continue;
-      gates.push({ point: index, step: point.step });
-      decisions.set(index, point.group === null ? index : decide);
+    const branch = nodes.findIndex((node, index) => index >= first && node.kind === 'branch');
+    for (let index = first; index < nodes.length; index++) {
+      const node = nodes[index]!;
+      if (node.kind !== 'step' || !isGate(node.step)) continue;
+      gates.push({ node: index, step: node.step });
+      decisions.set(index, node.group === null ? index : branch);
     }
   };
 
   procedure.stages.forEach(layStage);
   const last = procedure.stages.at(-1);
-  if (last !== undefined) points.push({ kind: 'end', block: last });
+  if (last !== undefined) nodes.push({ kind: 'end', block: last });
   const repairs = new Map<string, number>();
   for (const repair of procedure.repairs) {
-    repairs.set(repair.name, points.length);
+    repairs.set(repair.name, nodes.length);
     const [ahead, behind] = [carriedFrom(repair), carriedBack(repair)];
     repair.steps.forEach((step, index) => {
-      if (index === ahead) points.push({ kind: 'enter', block: repair });
-      if (index === behind) points.push({ kind: 'back', block: repair });
-      points.push(mine(step) ? { kind: 'step', step, block: repair, group: null } : { kind: 'skip', block: repair });
+      if (index === ahead) nodes.push({ kind: 'enter', block: repair });
+      if (index === behind) nodes.push({ kind: 'carryBack', block: repair });
+      nodes.push(mine(step) ? { kind: 'step', step, block: repair, group: null } : { kind: 'nop', block: repair });
     });
-    if (repair.steps.length === ahead) points.push({ kind: 'enter', block: repair });
-    points.push({ kind: 'resume', block: repair });
+    if (repair.steps.length === ahead) nodes.push({ kind: 'enter', block: repair });
+    nodes.push({ kind: 'return', block: repair });
   }
-  return { procedure, numbers, absent: absentParts(procedure, mine), points, gates, repairs, decisions };
+  return { procedure, numbers, absent: absentParts(procedure, mine), nodes, gates, repairs, decisions };
 }
 
 /** Done where the unit is before it is carried to a repair's own station. */
@@ -125,7 +125,7 @@ export function waitsForOthers(step: Step): step is StepOf<'test' | 'across'> {
 
 /**
  * Part numbers put together by the steps that are for them. One list of null where no step is for some only:
- * specs do not change the replay.
+ * specs do not change the flow analysis.
  */
 export function variants(procedure: Procedure): (readonly string[] | null)[] {
   const lists = [...procedure.stages, ...procedure.repairs].flatMap((block) =>

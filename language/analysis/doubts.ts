@@ -31,7 +31,7 @@ const signed: ReadonlySet<Kind> = new Set([
 ]);
 
 /** Figures of a job that cannot be as they are written. */
-export function doubtsOf(job: Job): Doubt[] {
+export function findDoubts(job: Job): Doubt[] {
   return job.units.flatMap((unit) =>
     unit.results.flatMap((result): Doubt[] => {
       if (result.form !== 'reading' && result.form !== 'shim' && result.form !== 'torque') return [];

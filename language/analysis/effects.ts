@@ -6,13 +6,13 @@ import { verbsThat } from '../syntax/verbs/index.ts';
 import { isHydraulic } from './hydraulic.ts';
 import * as bits from './locations.ts';
 import { type Relations, restsOn } from './relations.ts';
-import type { State } from './state.ts';
+import type { AbstractState } from './state.ts';
 
 /**
  * What a step does to the state. It goes on as if the step's conditions had held (a dirty part is taken as
  * washed): the rules report a broken condition once, and what comes after it is not reported again.
  */
-export class Transfer {
+export class Effects {
   private readonly procedure: Procedure;
   private readonly relations: Relations;
   private readonly absent: ReadonlySet<string>;
@@ -24,7 +24,7 @@ export class Transfer {
   }
 
   /** Applies a step in place. `at` is the step's index, for `since`. */
-  apply(step: Step, state: State, at: number) {
+  apply(step: Step, state: AbstractState, at: number) {
     const { layout } = state;
     const { unit } = layout;
     const set = (cell: number, value: number) => state.set(cell, value, at);
@@ -79,7 +79,7 @@ export class Transfer {
       case 'back-off':
         for (const object of step.objects) {
           set(layout.adjusters.get(object.name)!, bits.adjuster.backed);
-          this.touch(object.name, state, at);
+          this.invalidate(object.name, state, at);
         }
         return;
       case 'remove':
@@ -197,7 +197,7 @@ export class Transfer {
         return;
       case 'set':
         for (const object of step.objects) {
-          this.touch(object.name, state, at, { setting: step });
+          this.invalidate(object.name, state, at, { setting: step });
           set(layout.adjusters.get(object.name)!, bits.adjuster.set);
         }
         // Turning made every reading old; this one is taken at the end of it.
@@ -220,7 +220,7 @@ export class Transfer {
     return this.absent.has(name) || this.relations.part(name).suppliedLoose;
   }
 
-  private notGone(parts: readonly string[], state: State): string[] {
+  private notGone(parts: readonly string[], state: AbstractState): string[] {
     return parts.filter((name) => !state.must(state.part(name).place, bits.place.gone));
   }
 
@@ -231,14 +231,14 @@ export class Transfer {
     return step.verb === 'rinse' ? bits.wet.oil : bits.wet.solvent;
   }
 
-  private cleaned(name: string, how: number, wetness: number, state: State, at: number) {
+  private cleaned(name: string, how: number, wetness: number, state: AbstractState, at: number) {
     const cells = state.part(name);
     state.set(cells.dirt, how, at);
     state.set(cells.wet, wetness, at);
   }
 
   /** A rinse takes off preservative and what was loosened; dirt as it came in and lapping paste want a wash. */
-  private rinsed(name: string, wetness: number, state: State, at: number) {
+  private rinsed(name: string, wetness: number, state: AbstractState, at: number) {
     const cells = state.part(name);
     const value = state.get(cells.dirt);
     const dirty = value & (bits.dirt.dirty | bits.dirt.paste);
@@ -247,7 +247,7 @@ export class Transfer {
   }
 
   /** Parts, and those that came out with them and still lie in them. */
-  private withInside(parts: readonly string[], state: State): string[] {
+  private withInside(parts: readonly string[], state: AbstractState): string[] {
     return parts.flatMap((name) => [
       name,
       ...this.relations
@@ -257,11 +257,11 @@ export class Transfer {
     ]);
   }
 
-  private dirtied(name: string, state: State, at: number) {
+  private dirtied(name: string, state: AbstractState, at: number) {
     state.set(state.part(name).dirt, bits.dirt.dirty, at);
   }
 
-  private slacken(name: string, state: State, at: number) {
+  private slacken(name: string, state: AbstractState, at: number) {
     if (!state.may(state.part(name).place, bits.place.in | bits.place.trial)) return;
     this.setJoint(name, bits.joint.slack, state, at);
     if (this.relations.loaded(name)) this.open(name, state, at, state.mustBeIn(name));
@@ -272,13 +272,13 @@ export class Transfer {
    * A loaded joint gives: the prime is lost and what was proven through it is stale. Not for certain where the part may
    * have been off already.
    */
-  private open(joint: string, state: State, at: number, sure: boolean) {
+  private open(joint: string, state: AbstractState, at: number, sure: boolean) {
     const { primed, pressure } = state.layout.unit;
     for (const cell of [primed, pressure]) state.set(cell, bits.flag.no | (sure ? 0 : state.get(cell)), at);
-    this.touch(joint, state, at, { sure });
+    this.invalidate(joint, state, at, { sure });
   }
 
-  private setJoint(name: string, value: number, state: State, at: number) {
+  private setJoint(name: string, value: number, state: AbstractState, at: number) {
     const cell = state.layout.joints.get(name);
     if (cell === undefined) return;
     // What is shut in or pulled up may bind: what was felt before says nothing now.
@@ -287,13 +287,13 @@ export class Transfer {
     // A joint that is pulled up again is another joint, tight before or not.
     const turned = state.get(cell) !== value || value === bits.joint.torqued;
     if (turned && value !== bits.joint.slack) {
-      if (this.relations.loaded(name)) this.touch(name, state, at);
+      if (this.relations.loaded(name)) this.invalidate(name, state, at);
       else this.touchNamed(name, state, at);
     }
     state.set(cell, value, at);
   }
 
-  private takeOff(name: string, state: State, at: number, to: number) {
+  private takeOff(name: string, state: AbstractState, at: number, to: number) {
     const { layout } = state;
     const cells = state.part(name);
     const wasGuard = state.must(cells.place, bits.place.guard);
@@ -307,7 +307,7 @@ export class Transfer {
     if (layout.joints.has(name)) state.set(layout.joints.get(name)!, bits.joint.apart, at);
     if (layout.adjusters.has(name)) {
       state.set(layout.adjusters.get(name)!, bits.adjuster.disturbed, at);
-      this.touch(name, state, at);
+      this.invalidate(name, state, at);
     }
     if (wasGuard || state.may(cells.place, bits.place.guard)) this.unguard(name, state, at);
     state.set(cells.place, to, at);
@@ -324,7 +324,7 @@ export class Transfer {
     }
   }
 
-  private unguard(part: string, state: State, at: number) {
+  private unguard(part: string, state: AbstractState, at: number) {
     for (const face of this.relations.family.faces) {
       if (face.guardedBy === part || face.guardedBy === null)
         state.set(state.layout.faces.get(face.id)!.guard, bits.guard.off, at);
@@ -332,13 +332,13 @@ export class Transfer {
   }
 
   /** A joint that closes has its own part, what that goes on and all inside it in place. */
-  private close(name: string, state: State, at: number) {
+  private close(name: string, state: AbstractState, at: number) {
     for (const part of [...this.relations.closure(name), ...restsOn(this.relations.part(name)), name]) {
       if (!this.absent.has(part) && !state.mustBeIn(part)) this.putIn(part, false, state, at);
     }
   }
 
-  private putIn(name: string, trial: boolean, state: State, at: number) {
+  private putIn(name: string, trial: boolean, state: AbstractState, at: number) {
     const cells = state.part(name);
     const isNew = state.must(cells.place, bits.place.gone);
     if (state.may(cells.place, bits.place.guard)) this.unguard(name, state, at);
@@ -359,7 +359,7 @@ export class Transfer {
       state.set(state.layout.faces.get(face.id)!.guard, bits.guard.off, at);
   }
 
-  private renew(name: string, step: StepOf<'renew'>, state: State, at: number) {
+  private renew(name: string, step: StepOf<'renew'>, state: AbstractState, at: number) {
     const cells = state.part(name);
     if (state.may(cells.place, bits.place.in)) this.takeOff(name, state, at, bits.place.off);
     // A new body is the unit from here on: nobody fits it.
@@ -375,17 +375,17 @@ export class Transfer {
       state.set(state.layout.faces.get(face.id)!.looked, bits.looked.yes, at);
   }
 
-  private lapped(step: StepOf<'lap'>, state: State, at: number) {
+  private lapped(step: StepOf<'lap'>, state: AbstractState, at: number) {
     for (const object of step.objects) {
       const part = object.kind === 'face' ? this.relations.face(object.name).part : object.name;
       state.set(state.part(part).age, bits.age.lapped, at);
       state.set(state.part(part).dirt, bits.dirt.paste, at);
-      if (object.kind === 'face') this.touch(object.name, state, at);
+      if (object.kind === 'face') this.invalidate(object.name, state, at);
       this.touchPart(part, state, at);
     }
   }
 
-  private look(step: StepOf<'check'>, state: State, at: number) {
+  private look(step: StepOf<'check'>, state: AbstractState, at: number) {
     const faces = step.objects.flatMap((object) =>
       object.kind === 'face'
         ? [object.name]
@@ -397,7 +397,7 @@ export class Transfer {
   }
 
   /** Locks an adjuster's lock part, or the adjuster itself. */
-  private lock(name: string, state: State, at: number) {
+  private lock(name: string, state: AbstractState, at: number) {
     const { layout } = state;
     if (layout.joints.has(name)) state.set(layout.joints.get(name)!, bits.joint.locked, at);
     for (const adjuster of this.relations.family.adjusters) {
@@ -406,12 +406,12 @@ export class Transfer {
     }
   }
 
-  private touchPart(part: string, state: State, at: number) {
-    for (const joint of this.relations.closedBy(part)) if (state.mustBeIn(part)) this.touch(joint.part, state, at);
+  private touchPart(part: string, state: AbstractState, at: number) {
+    for (const joint of this.relations.closedBy(part)) if (state.mustBeIn(part)) this.invalidate(joint.part, state, at);
   }
 
   /** Something that only a gate which names it proves through: a face, or a joint that closes over nothing. */
-  private touchNamed(what: string, state: State, at: number, sure = true) {
+  private touchNamed(what: string, state: AbstractState, at: number, sure = true) {
     for (const { gate } of this.gates())
       if (gate.provesThrough?.includes(what) === true) this.makeStale(gate.id, state, at, sure);
   }
@@ -420,7 +420,12 @@ export class Transfer {
    * Results of gates that prove through a joint, adjuster or face no longer hold, nor those that used their reading.
    * `sure`: it was touched in every case that is possible.
    */
-  private touch(what: string, state: State, at: number, how: { setting?: StepOf<'set'>; sure?: boolean } = {}) {
+  private invalidate(
+    what: string,
+    state: AbstractState,
+    at: number,
+    how: { setting?: StepOf<'set'>; sure?: boolean } = {},
+  ) {
     const { setting, sure = true } = how;
     for (const cell of state.layout.readings.values())
       if (state.may(cell, bits.reading.taken))
@@ -435,7 +440,7 @@ export class Transfer {
   }
 
   /** What passed is stale, and so is what used its reading. Not yet run, or failed, stays so. */
-  private makeStale(id: string, state: State, at: number, sure: boolean) {
+  private makeStale(id: string, state: AbstractState, at: number, sure: boolean) {
     const cell = state.layout.gates.get(id)!;
     if (!state.may(cell, bits.gate.passed)) return;
     state.set(cell, (state.get(cell) & (sure ? ~bits.gate.passed : ~0)) | bits.gate.stale, at);
@@ -509,7 +514,7 @@ function partNames(step: Step): string[] {
 }
 
 /** What is on a part that is dried: nothing, and after water no film of oil either. */
-function dried(name: string, state: State): number {
+function dried(name: string, state: AbstractState): number {
   const value = state.get(state.part(name).wet);
   const wasWater = bits.wet.water | bits.wet.bare;
   return ((value & wasWater) !== 0 ? bits.wet.bare : 0) | ((value & ~wasWater) !== 0 ? bits.wet.dry : 0);

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { resolve } from '../db/resolve.ts';
 import { parse } from '../syntax/parse.ts';
 import { variants } from './control-flow-graph.ts';
-import { type Replay, replay } from './flow-analysis.ts';
+import { analyzeFlow, type FlowAnalysis } from './flow-analysis.ts';
 import { allSteps } from './locations.ts';
 
 const world = `
@@ -32,22 +32,22 @@ family holder {
 }
 `;
 
-function replays(body: string): Replay[] {
+function flows(body: string): FlowAnalysis[] {
   const text = `${world}\nprocedure p for holder at bench {\n spec opening pressure 250 bar ±5 source "x"\n spec fit torque 60 N·m ±5 source "x"\n number A\n number B\n${body}\n}`;
   const parsed = parse(text);
   const resolved = resolve([{ uri: 'p', ast: parsed.ast }]);
   expect([...parsed.problems, ...resolved.problems]).toEqual([]);
-  return replay(resolved.procedures[0]!);
+  return analyzeFlow(resolved.procedures[0]!);
 }
 
 /** What is possible of some cells before the last step on the first way, and on any way. */
 function stateBefore(body: string, number: string, ...cells: string[]): Record<string, string[]> {
   const found: Record<string, Set<string>> = Object.fromEntries(cells.map((cell) => [cell, new Set<string>()]));
-  for (const one of replays(body)) {
+  for (const one of flows(body)) {
     one.visit({
       step({ step, before: state }) {
         if (step.number !== number) return;
-        one.layout.cells.forEach((cell, index) => {
+        one.layout.locations.forEach((cell, index) => {
           const name = `${cell.of} ${cell.property}`;
           for (const word of one.layout.wordsOf(index, state.get(index))) found[name]?.add(word);
         });
@@ -59,8 +59,8 @@ function stateBefore(body: string, number: string, ...cells: string[]): Record<s
 
 const ways = (body: string) => {
   const met: string[] = [];
-  for (const one of replays(body))
-    one.visit({ step: ({ step, way }) => met.push(`${way.repair?.name ?? '-'}:${step.number}`) });
+  for (const one of flows(body))
+    one.visit({ step: ({ step, path }) => met.push(`${path.repair?.name ?? '-'}:${step.number}`) });
   return met;
 };
 
@@ -210,10 +210,10 @@ describe('ways', () => {
   it('try the entries of a list in order: the second only when the first is used up', () => {
     const text =
       'stage s at tester {\n test a accept "x" on fail one, two\n}\nrepair one { wipe body }\nrepair two { wipe nut }';
-    const replayed = replays(text)[0]!;
+    const replayed = flows(text)[0]!;
     const froms: string[] = [];
     replayed.visit({
-      step: ({ step, way }) => void (step.number === 'R2.1' && froms.push(way.from!.way.repair?.name ?? '-')),
+      step: ({ step, path }) => void (step.number === 'R2.1' && froms.push(path.from!.path.repair?.name ?? '-')),
     });
     expect(froms).toEqual(['one']);
   });
@@ -239,7 +239,7 @@ describe('ways', () => {
     );
     const fails = repairs.map((_, index) => `r${index} (9 times)`).join(', ');
     const text = `stage s at tester {\n connect inlet\n prime 6 strokes\n test a read pressure within opening on fail ${fails}\n test b accept "x" on fail ${fails}\n}\n${repairs.join('\n')}`;
-    const [one] = replays(text);
+    const [one] = flows(text);
     let visits = 0;
     one!.visit({ step: () => void visits++ });
     expect(visits).toBeLessThan(200);
@@ -249,9 +249,9 @@ describe('ways', () => {
 describe('part numbers', () => {
   it('are replayed once for each set of steps that differ', () => {
     const text = 'stage s at dirty {\n receive\n only A { tag }\n}';
-    const found = replays(text);
-    expect(found.map(({ program }) => program.numbers)).toEqual([['A'], ['B']]);
-    expect(variants(found[0]!.program.procedure)).toHaveLength(2);
-    expect(allSteps(found[0]!.program.procedure)).toHaveLength(2);
+    const found = flows(text);
+    expect(found.map(({ graph }) => graph.numbers)).toEqual([['A'], ['B']]);
+    expect(variants(found[0]!.graph.procedure)).toHaveLength(2);
+    expect(allSteps(found[0]!.graph.procedure)).toHaveLength(2);
   });
 });

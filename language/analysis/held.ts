@@ -36,7 +36,7 @@ function limitOfUse(procedure: Procedure, use: LimitUse, { number, results }: Un
 }
 
 /** A limit that a reading of a unit is held to. */
-export interface Held {
+export interface RequiredTorque {
   /** With the shop's tolerance where the author wrote none. */
   readonly limit: Limit;
   /** The part that went in new, where the limit is the one for it. */
@@ -52,7 +52,7 @@ export interface Asked {
   readonly name: string;
   /** The step that reads it; null: none does. */
   readonly step: StepOf<'test'> | null;
-  readonly limits: readonly Held[];
+  readonly limits: readonly RequiredTorque[];
   /** Somebody has to say pass: a figure alone does not tell. */
   readonly verdict: boolean;
   /** The procedure asks for none of this part number. */
@@ -60,7 +60,7 @@ export interface Asked {
 }
 
 /** The tests that a unit must have passed, in the family's order. */
-export function proofsOf({ provenBy, provenAcrossSet }: Family): string[] {
+export function findProofs({ provenBy, provenAcrossSet }: Family): string[] {
   return [...new Set([...provenBy, ...provenAcrossSet].map(({ name }) => name))];
 }
 
@@ -122,14 +122,14 @@ export function tightens(step: Step, part: string): step is StepOf<'torque' | 'l
 }
 
 /** What a torque is held to. Through an adapter the wrench does not show the torque: then it is not judged. */
-export function torqueLimits(procedure: Procedure, unit: Unit, part: string): Held[] {
+export function torqueLimits(procedure: Procedure, unit: Unit, part: string): RequiredTorque[] {
   const steps = torqueSteps(procedure, unit, part);
   const through = steps.some(({ tools }) => tools.some((tool) => tool.form === 'asset' && tool.adapter !== null));
   return through ? [] : steps.flatMap((step) => (step.limit === null ? [] : heldOf(procedure, step.limit, unit, step)));
 }
 
 /** The limit of a unit at a use: of its part number, and for new parts where such went in. None: nobody gives one. */
-function heldOf(procedure: Procedure, use: LimitUse, unit: Unit, step: Step | null): Held[] {
+function heldOf(procedure: Procedure, use: LimitUse, unit: Unit, step: Step | null): RequiredTorque[] {
   if (use.form === 'limit') return [heldTo(procedure, use.limit, step?.sourceText ?? null)];
   const value = specFor(procedure, use.spec, unit.number);
   const { limit, forNew } = limitOfUse(procedure, use, unit);
@@ -147,13 +147,13 @@ function heldOf(procedure: Procedure, use: LimitUse, unit: Unit, step: Step | nu
 }
 
 /** A limit that is written in the step. */
-function heldTo(procedure: Procedure, written: Limit, source: string | null): Held {
+function heldTo(procedure: Procedure, written: Limit, source: string | null): RequiredTorque {
   const { limit, standing } = withStanding(procedure.shop, written);
   return { limit, newPart: null, rule: procedure.shop.acceptance.rule, source, standing };
 }
 
 /** The limit in service of a reading as found; null: nobody gives one. */
-export function heldInService(procedure: Procedure, name: string, unit: Unit): Held | null {
+export function heldInService(procedure: Procedure, name: string, unit: Unit): RequiredTorque | null {
   const test = askedOf(procedure, name, unit).step?.limit;
   const value =
     specFor(procedure, name, unit.number) ??

@@ -6,7 +6,7 @@ import { kindAdmits, kindOfUnit, quantitiesOf } from '../quantities/index.ts';
 import type { Kind, Limit, NominalLimit } from '../quantities/types.ts';
 
 /** One limit as it is written somewhere, with the words for it. */
-export interface Written {
+export interface WrittenLimit {
   readonly limit: Limit;
   readonly words: string;
   readonly source: Source;
@@ -17,13 +17,13 @@ export interface Written {
 }
 
 /** Every limit of a procedure that is written in a spec or a part number. */
-export function specLimits(procedure: Procedure): Written[] {
+export function specLimits(procedure: Procedure): WrittenLimit[] {
   const of = (
     spec: Spec,
     value: Pick<Spec, 'rebuilt' | 'inService' | 'whenNew'>,
     source: Source,
     words: string,
-  ): Written[] =>
+  ): WrittenLimit[] =>
     (
       [
         ['', value.rebuilt],
@@ -56,14 +56,14 @@ export function specLimits(procedure: Procedure): Written[] {
 }
 
 /** Every limit that is written in a step, with the kinds that its unit may have. */
-export function stepLimits(procedure: Procedure): Written[] {
+export function stepLimits(procedure: Procedure): WrittenLimit[] {
   return [...procedure.stages, ...procedure.repairs].flatMap((block) =>
     block.steps.flatMap((step) => limitsOfStep(step, procedure)),
   );
 }
 
-function limitsOfStep(step: Step, procedure: Procedure): Written[] {
-  const made = (limit: Limit | null | undefined, words: string, kinds: readonly Kind[] | null): Written[] =>
+function limitsOfStep(step: Step, procedure: Procedure): WrittenLimit[] {
+  const made = (limit: Limit | null | undefined, words: string, kinds: readonly Kind[] | null): WrittenLimit[] =>
     limit == null ? [] : [{ limit, words, source: step.source, step, spec: null, kinds }];
   const test = own(step, 'test');
   const use = own(step, 'limit');
@@ -121,7 +121,7 @@ function kindsOfTest(procedure: Procedure, name: string): readonly Kind[] | null
 }
 
 /** A limit that units are held to, with the shop's tolerance where the author wrote none. */
-export interface Judged {
+export interface JudgedLimit {
   readonly limit: Limit;
   /** The part number that it is for; null: all that have none of their own. */
   readonly number: string | null;
@@ -137,7 +137,7 @@ export function judgedLimits(
   step: Pick<Step, 'only'>,
   use: LimitUse,
   which: readonly Which[] = ['rebuilt'],
-): Judged[] {
+): JudgedLimit[] {
   const judged = (limit: Limit, number: string | null, acceptance: DecisionRule) => ({
     limit: withStanding(procedure.shop, limit).limit,
     number,
@@ -165,7 +165,12 @@ export function judgedLimits(
 }
 
 /** The limit of one part number: its own, or that of all. Null: none is given, or none is required. */
-export function judgedLimit(procedure: Procedure, use: LimitUse, number: string | null, which: Which): Judged | null {
+export function judgedLimit(
+  procedure: Procedure,
+  use: LimitUse,
+  number: string | null,
+  which: Which,
+): JudgedLimit | null {
   const limits = judgedLimits(procedure, { only: number === null ? null : [number] }, use, [which]);
   return limits.find((one) => one.number === number) ?? limits.find((one) => one.number === null) ?? null;
 }

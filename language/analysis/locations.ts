@@ -40,17 +40,17 @@ const words = {
   flag: ['no', 'yes'],
 } as const;
 
-export type CellKind = keyof typeof words | 'where';
+export type LocationKind = keyof typeof words | 'where';
 
-export interface Cell {
-  readonly kind: CellKind;
+export interface Location {
+  readonly kind: LocationKind;
   /** What it is of: `part shim`, `unit`. */
   readonly of: string;
   /** The property: `place`, `clamped`. */
   readonly property: string;
 }
 
-export interface PartCells {
+export interface PartLocations {
   readonly place: number;
   readonly age: number;
   readonly where: number;
@@ -60,9 +60,9 @@ export interface PartCells {
 }
 
 /** Which index each cell of a procedure's state has. */
-export class Layout {
-  readonly cells: Cell[] = [];
-  readonly parts = new Map<string, PartCells>();
+export class LocationLayout {
+  readonly locations: Location[] = [];
+  readonly parts = new Map<string, PartLocations>();
   readonly faces = new Map<string, { guard: number; looked: number }>();
   readonly joints = new Map<string, number>();
   readonly adjusters = new Map<string, number>();
@@ -120,8 +120,8 @@ export class Layout {
     };
   }
 
-  private cell(kind: CellKind, of: string, property: string): number {
-    return this.cells.push({ kind, of, property }) - 1;
+  private cell(kind: LocationKind, of: string, property: string): number {
+    return this.locations.push({ kind, of, property }) - 1;
   }
 
   stationBit(name: string | null): number {
@@ -131,7 +131,7 @@ export class Layout {
 
   /** A cell's possible values in words. */
   wordsOf(index: number, value: number): string[] {
-    const cell = this.cells[index]!;
+    const cell = this.locations[index]!;
     const all = cell.kind === 'where' ? this.stations : words[cell.kind];
     return all.filter((_, bit) => (value & (1 << bit)) !== 0);
   }

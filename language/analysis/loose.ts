@@ -1,10 +1,10 @@
 import type { Adjuster, Joint, Part } from '../model/family.ts';
 import type { Step } from '../model/procedure.ts';
-import type { Replay } from './flow-analysis.ts';
+import type { FlowAnalysis } from './flow-analysis.ts';
 import { isHydraulic } from './hydraulic.ts';
 import { joint, kept, place, adjuster as setting } from './locations.ts';
 import { bareFaces } from './openings.ts';
-import type { State } from './state.ts';
+import type { AbstractState } from './state.ts';
 
 /** States of a joint that is on and not tight. One that was put on and never turned still counts as apart. */
 export const loose = joint.run | joint.slack | joint.apart;
@@ -17,25 +17,25 @@ export interface LooseJoint {
 }
 
 /** Joints that may be on in one of the states. An adjuster turns in its own thread: what holds it is its lock. */
-export function loosened({ program, layout }: Replay, state: State, states: number): LooseJoint[] {
-  const { joints, adjusters } = program.procedure.family;
+export function loosened({ graph, layout }: FlowAnalysis, state: AbstractState, states: number): LooseJoint[] {
+  const { joints, adjusters } = graph.procedure.family;
   return joints.flatMap((one) => {
     const cell = layout.joints.get(one.part)!;
     if (adjusters.some((adjuster) => adjuster.part === one.part)) return [];
     if (!state.may(cell, states) || !state.mayBeIn(one.part)) return [];
-    const since = state.since[cell]!;
+    const since = state.provenance[cell]!;
     return [{ joint: one, since, cause: `loose:${one.part}:${since}` }];
   });
 }
 
 /** Whether a joint is the lock of an adjuster. It is loose while the adjuster is being set. */
-export function isLock({ program }: Replay, part: string): boolean {
-  return program.procedure.family.adjusters.some((adjuster) => adjuster.lockedBy === part);
+export function isLock({ graph }: FlowAnalysis, part: string): boolean {
+  return graph.procedure.family.adjusters.some((adjuster) => adjuster.lockedBy === part);
 }
 
 /** Whether a step reads something of the unit under pressure. At a prime a joint may be cracked to let the air out. */
-export function readsUnderPressure(step: Step, { program }: Replay): boolean {
-  return step.verb !== 'prime' && isHydraulic(step, program.procedure);
+export function readsUnderPressure(step: Step, { graph }: FlowAnalysis): boolean {
+  return step.verb !== 'prime' && isHydraulic(step, graph.procedure);
 }
 
 /** States of an adjuster that was turned, and not locked since. */
@@ -50,15 +50,15 @@ export interface OpenLock {
 }
 
 /** Adjusters in place with a lock, which may be in one of the states and whose lock may not be tight. */
-export function openLocks({ program, layout }: Replay, state: State, states: number): OpenLock[] {
-  return program.procedure.family.adjusters.flatMap((adjuster) => {
+export function openLocks({ graph, layout }: FlowAnalysis, state: AbstractState, states: number): OpenLock[] {
+  return graph.procedure.family.adjusters.flatMap((adjuster) => {
     const { lockedBy: lock } = adjuster;
     const cell = layout.adjusters.get(adjuster.part)!;
-    if (lock === null || program.absent.has(lock)) return [];
+    if (lock === null || graph.absent.has(lock)) return [];
     if (!state.may(cell, states) || !state.mayBeIn(adjuster.part)) return [];
-    const since = state.since[cell]!;
+    const since = state.provenance[cell]!;
     if (!state.mayBeIn(lock))
-      return [{ adjuster, lock, since, cause: `missing:${lock}:${state.since[state.part(lock).place]}` }];
+      return [{ adjuster, lock, since, cause: `missing:${lock}:${state.provenance[state.part(lock).place]}` }];
     const joint = layout.joints.get(lock);
     // A lock that was torqued holds as well as one that was locked.
     if (joint !== undefined && !state.may(joint, loose)) return [];
@@ -67,8 +67,8 @@ export function openLocks({ program, layout }: Replay, state: State, states: num
 }
 
 /** Whether a joint is the lock of an adjuster that was turned: that it is loose is reported at the adjuster. */
-export function isOpenLock(replay: Replay, state: State, part: string): boolean {
-  return openLocks(replay, state, turned).some(({ lock }) => lock === part);
+export function isOpenLock(flow: FlowAnalysis, state: AbstractState, part: string): boolean {
+  return openLocks(flow, state, turned).some(({ lock }) => lock === part);
 }
 
 export interface LooseParts {
@@ -81,14 +81,14 @@ export interface LooseParts {
  * Parts that may be off and put down nowhere; null where there is none. The guard of a face that is bare is reported
  * there: put on, it is not loose.
  */
-export function looseParts(replay: Replay, state: State): LooseParts | null {
-  const guards = bareFaces(replay, state).map(({ face }) => face.guardedBy);
-  const parts = replay.program.procedure.family.parts.filter(({ name }) => {
+export function looseParts(flow: FlowAnalysis, state: AbstractState): LooseParts | null {
+  const guards = bareFaces(flow, state).map(({ face }) => face.guardedBy);
+  const parts = flow.graph.procedure.family.parts.filter(({ name }) => {
     const cells = state.part(name);
     return !guards.includes(name) && state.may(cells.kept, kept.loose) && state.may(cells.place, place.off | place.sub);
   });
   const [first] = parts;
   if (first === undefined) return null;
-  const since = state.since[state.part(first.name).place]!;
+  const since = state.provenance[state.part(first.name).place]!;
   return { parts, since, cause: `loose:${since}` };
 }

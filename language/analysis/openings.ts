@@ -1,7 +1,7 @@
 import type { Face, Port } from '../model/family.ts';
-import type { Replay } from './flow-analysis.ts';
+import type { FlowAnalysis } from './flow-analysis.ts';
 import { guard, place, port } from './locations.ts';
-import type { State } from './state.ts';
+import type { AbstractState } from './state.ts';
 
 /** A face that may be bare, since which step, and the cause by which it is reported once. */
 export interface BareFace {
@@ -14,8 +14,8 @@ export interface BareFace {
  * Lapped and ground faces of parts in place that neither their guard nor the face that they meet covers. Faces of parts
  * that are off are safe in their tray, or reported as loose.
  */
-export function bareFaces({ program, layout }: Replay, state: State): BareFace[] {
-  const { faces } = program.procedure.family;
+export function bareFaces({ graph, layout }: FlowAnalysis, state: AbstractState): BareFace[] {
+  const { faces } = graph.procedure.family;
   return faces.flatMap((face) => {
     if (face.finish === null || !state.may(state.part(face.part).place, place.in | place.trial)) return [];
     // A body that was put into its own tray, as a barrel that is lapped all over, is safe there.
@@ -24,7 +24,10 @@ export function bareFaces({ program, layout }: Replay, state: State): BareFace[]
     if (!state.may(cell, guard.off)) return [];
     const other = faces.find((one) => one.id === face.meets);
     if (other !== undefined && state.mustBeIn(other.part)) return [];
-    const since = Math.max(state.since[cell]!, other === undefined ? -1 : state.since[state.part(other.part).place]!);
+    const since = Math.max(
+      state.provenance[cell]!,
+      other === undefined ? -1 : state.provenance[state.part(other.part).place]!,
+    );
     return [{ face, since, cause: `bare:${face.id}:${since}` }];
   });
 }
@@ -38,25 +41,25 @@ export interface OpenPorts {
 
 /** Ports that may be open and that nothing covers; null where there is none. */
 export function openPorts(
-  { program, layout }: Replay,
-  state: State,
+  { graph, layout }: FlowAnalysis,
+  state: AbstractState,
   counts: (port: Port) => boolean = () => true,
 ): OpenPorts | null {
-  const names = program.procedure.family.ports
+  const names = graph.procedure.family.ports
     .filter((one) => counts(one) && portExposed(state, one) && state.may(layout.ports.get(one.name)!, port.open))
     .map((one) => one.name);
   if (names.length === 0) return null;
-  const since = Math.max(...names.map((name) => state.since[layout.ports.get(name)!]!));
+  const since = Math.max(...names.map((name) => state.provenance[layout.ports.get(name)!]!));
   return { names, since, cause: `open:${since}` };
 }
 
 /** While the unit drains on the tester its other ports are open on purpose. */
-export function isDraining({ layout }: Replay, state: State): boolean {
+export function isDraining({ layout }: FlowAnalysis, state: AbstractState): boolean {
   return [...layout.ports.values()].some((cell) => state.may(cell, port.connected));
 }
 
 /** A port counts only while its part is in place and no part that covers it is. */
-export function portExposed(state: State, port: Port): boolean {
+export function portExposed(state: AbstractState, port: Port): boolean {
   if (!state.may(state.part(port.part).place, place.in | place.trial)) return false;
   return port.under === null || !state.mustBeIn(port.under);
 }

@@ -1,6 +1,6 @@
 import type { Procedure } from '../model/procedure.ts';
 import type { GateStep } from '../model/steps.ts';
-import type { Way } from './flow-analysis.ts';
+import type { PathContext } from './flow-analysis.ts';
 
 const and = new Intl.ListFormat('en-GB', { type: 'conjunction' });
 const or = new Intl.ListFormat('en-GB', { type: 'disjunction' });
@@ -41,16 +41,16 @@ export function faceWords(procedure: Procedure, id: string): string {
  * The path to a state, with the step numbers of the sheet: `after opening (7.4) fails and reshim (R1) is done`. Empty on
  * the first path.
  */
-export function wayWords(procedure: Procedure, way: Way): string {
-  if (way.repair === null || way.from === null) return '';
-  const number = procedure.repairs.indexOf(way.repair) + 1;
-  const { gate } = way.from;
+export function pathWords(procedure: Procedure, path: PathContext): string {
+  if (path.repair === null || path.from === null) return '';
+  const number = procedure.repairs.indexOf(path.repair) + 1;
+  const { gate } = path.from;
   const failed =
     gate.verb === 'check' || gate.verb === 'measure'
       ? `the ${gate.verb} at ${gate.number}`
       : `${gate.gate.id} (${gate.number})`;
-  const repair = way.repair.inline ? `${way.repair.steps[0]!.verb} (R${number})` : `${way.repair.name} (R${number})`;
-  const before = way.from.way.repair === null ? 'after ' : `${wayWords(procedure, way.from.way)}, then `;
+  const repair = path.repair.inline ? `${path.repair.steps[0]!.verb} (R${number})` : `${path.repair.name} (R${number})`;
+  const before = path.from.path.repair === null ? 'after ' : `${pathWords(procedure, path.from.path)}, then `;
   return `${before}${failed} fails and ${repair} is done`;
 }
 

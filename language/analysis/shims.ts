@@ -18,7 +18,7 @@ import {
 } from '../quantities/index.ts';
 import type { Difference, Kind, Limit, Quantity } from '../quantities/types.ts';
 import { renewedIn } from './held.ts';
-import { type Judged, judgedLimits, type Which } from './limits.ts';
+import { type JudgedLimit, judgedLimits, type Which } from './limits.ts';
 import { limitOfReading } from './readings.ts';
 import { restsOn } from './relations.ts';
 import { aimOf } from './tools.ts';
@@ -143,7 +143,7 @@ export function middleOf(target: Limit, limit: Limit | null): Quantity | null {
 }
 
 /** The limit of a part number: its own, or that of all. */
-function of(limits: readonly Judged[], number: string | null): Limit | null {
+function of(limits: readonly JudgedLimit[], number: string | null): Limit | null {
   return (limits.find((one) => one.number === number) ?? limits.find((one) => one.number === null))?.limit ?? null;
 }
 
@@ -227,7 +227,7 @@ function thicknessLimit(family: Family, shims: readonly Part[], neverAbove: Quan
  * What a new spring loses of a reading, by the spec that is aimed at or else by that of the reading. Null: nothing, or
  * none is given.
  */
-export function settlingOf(procedure: Procedure, { test, target }: Choice, number: string | null): Difference | null {
+export function findSettling(procedure: Procedure, { test, target }: Choice, number: string | null): Difference | null {
   const use = limitOfReading(procedure, test);
   const specs = [target, use].map((one) => (one?.form === 'spec' ? one.spec : null));
   const [settling] = specs.flatMap((name) => (name === null ? [] : (specFor(procedure, name, number)?.settling ?? [])));
@@ -261,5 +261,5 @@ export function settlingIn(
   of: Choice,
 ): Difference | null {
   const renewed = renewedIn(results);
-  return springs.some(({ name }) => renewed.has(name)) ? settlingOf(procedure, of, number) : null;
+  return springs.some(({ name }) => renewed.has(name)) ? findSettling(procedure, of, number) : null;
 }

@@ -1,6 +1,6 @@
 import type { Procedure, Repair, Stage, Step } from '../model/procedure.ts';
 import { failEntries } from '../model/steps.ts';
-import type { Program } from './control-flow-graph.ts';
+import type { ControlFlowGraph } from './control-flow-graph.ts';
 
 /** One step of a stage, and its point. */
 export interface StageStep {
@@ -10,7 +10,7 @@ export interface StageStep {
 }
 
 /** The first way through the stages: the steps of the part numbers that a program is for, in order, no repair. */
-export function stageSteps({ procedure, points }: Program): StageStep[] {
+export function stageSteps({ procedure, nodes: points }: ControlFlowGraph): StageStep[] {
   return points.flatMap((point, at) => {
     if (point.kind !== 'step') return [];
     const stage = procedure.stages.find((other) => other === point.block);

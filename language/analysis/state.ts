@@ -1,27 +1,27 @@
-import type { Layout, PartCells } from './locations.ts';
+import type { LocationLayout, PartLocations } from './locations.ts';
 import * as bits from './locations.ts';
 
 /**
  * What may be true at a point: a set of values for each cell, and the step since which it may be so. Merging is
  * union; `since` is kept beside it and does not count when states are compared.
  */
-export class State {
-  readonly layout: Layout;
+export class AbstractState {
+  readonly layout: LocationLayout;
   readonly values: Int32Array;
-  readonly since: Int32Array;
+  readonly provenance: Int32Array;
 
-  private constructor(layout: Layout, values: Int32Array, since: Int32Array) {
+  private constructor(layout: LocationLayout, values: Int32Array, since: Int32Array) {
     this.layout = layout;
     this.values = values;
-    this.since = since;
+    this.provenance = since;
   }
 
   /** A unit as it is received: assembled, dirty, its ports open, nothing known. */
-  static received(layout: Layout, loose: readonly string[], station: string | null): State {
-    const state = new State(
+  static received(layout: LocationLayout, loose: readonly string[], station: string | null): AbstractState {
+    const state = new AbstractState(
       layout,
-      new Int32Array(layout.cells.length).fill(1),
-      new Int32Array(layout.cells.length).fill(-1),
+      new Int32Array(layout.locations.length).fill(1),
+      new Int32Array(layout.locations.length).fill(-1),
     );
     for (const [name, cells] of layout.parts) {
       state.values[cells.place] = loose.includes(name) ? bits.place.off : bits.place.in;
@@ -31,18 +31,18 @@ export class State {
     return state;
   }
 
-  copy(): State {
-    return new State(this.layout, this.values.slice(), this.since.slice());
+  copy(): AbstractState {
+    return new AbstractState(this.layout, this.values.slice(), this.provenance.slice());
   }
 
   /** Puts another way's values in. True where something became possible that was not. */
-  join(other: State): boolean {
+  join(other: AbstractState): boolean {
     let grown = false;
     for (let cell = 0; cell < this.values.length; cell++) {
       const union = this.values[cell]! | other.values[cell]!;
       if (union === this.values[cell]) continue;
       this.values[cell] = union;
-      this.since[cell] = other.since[cell]!;
+      this.provenance[cell] = other.provenance[cell]!;
       grown = true;
     }
     return grown;
@@ -52,7 +52,7 @@ export class State {
   set(cell: number, value: number, step: number) {
     if (this.values[cell] === value) return;
     this.values[cell] = value;
-    this.since[cell] = step;
+    this.provenance[cell] = step;
   }
 
   get(cell: number): number {
@@ -69,7 +69,7 @@ export class State {
     return (this.values[cell]! & ~mask) === 0;
   }
 
-  part(name: string): PartCells {
+  part(name: string): PartLocations {
     return this.layout.parts.get(name)!;
   }
 

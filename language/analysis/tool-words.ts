@@ -2,7 +2,7 @@ import type { Asset, AssetKind } from '../model/shop.ts';
 import { decimalsOf, decimalValue } from '../quantities/decimal.ts';
 import { formatLimit, formatQuantity, roundTo } from '../quantities/index.ts';
 import type { Kind, Quantity } from '../quantities/types.ts';
-import type { Judged } from './limits.ts';
+import type { JudgedLimit } from './limits.ts';
 import type { ToolWork } from './tool-work.ts';
 
 const called: { readonly [kind in Kind]?: string } = {
@@ -33,7 +33,7 @@ export function doWords({ does }: ToolWork): string {
 }
 
 /** `250 bar +8 −0 of A-220` */
-export function limitWords({ limit, number }: Judged): string {
+export function limitWords({ limit, number }: JudgedLimit): string {
   return `${formatLimit(limit)}${number === null ? '' : ` of ${number}`}`;
 }
 

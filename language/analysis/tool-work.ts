@@ -2,7 +2,7 @@ import type { Procedure, Step, StepOf, TestFigures } from '../model/procedure.ts
 import { own } from '../model/steps.ts';
 import { kindOfLimit, window } from '../quantities/index.ts';
 import type { Kind, Limit } from '../quantities/types.ts';
-import { type Judged, judgedLimits, type Which } from './limits.ts';
+import { type JudgedLimit, judgedLimits, type Which } from './limits.ts';
 import { stationsOf } from './stages.ts';
 
 /** One thing that a tool must do in a step, at one of the stations where the step may be done. */
@@ -13,7 +13,7 @@ export interface ToolWork {
   readonly does: 'set' | 'read' | 'difference';
   /** Null if it is measured, and nothing says what. */
   readonly kind: Kind | null;
-  readonly limits: readonly Judged[];
+  readonly limits: readonly JudgedLimit[];
 }
 
 /**
@@ -104,17 +104,17 @@ function workOf(procedure: Procedure, step: Step): Work[] {
 }
 
 /** Work of the kind that its limits have. */
-function held(does: ToolWork['does'], limits: readonly Judged[]): Work[] {
+function held(does: ToolWork['does'], limits: readonly JudgedLimit[]): Work[] {
   const [first] = limits;
   return first === undefined ? [] : [{ does, kind: kindOfLimit(first.limit), limits }];
 }
 
 /** A figure that no reading is judged by. */
-function written(limit: Limit): Judged[] {
+function written(limit: Limit): JudgedLimit[] {
   return [{ limit, number: null, acceptance: 'simple' }];
 }
 
-function limitsOf(procedure: Procedure, step: Step, which?: readonly Which[]): Judged[] {
+function limitsOf(procedure: Procedure, step: Step, which?: readonly Which[]): JudgedLimit[] {
   const use = own(step, 'limit');
   return use == null ? [] : judgedLimits(procedure, step, use, which);
 }
@@ -132,7 +132,7 @@ function sizeOf({ family, shop }: Procedure, step: Step): Work {
 }
 
 /** What must be on the tool's scale but is not a limit: its ends one by one, so that they have no width. */
-function ends(limits: readonly Judged[]): Judged[] {
+function ends(limits: readonly JudgedLimit[]): JudgedLimit[] {
   return limits.flatMap(({ limit, number }) => {
     const { low, high, nominal } = window(limit);
     const least = low ?? nominal;

@@ -8,8 +8,8 @@ function read(limit: string, gauge: string): string[] {
     shop: instead('gauge  PG-400  range 0..400 bar  class 0.25  graduated 1 bar  at tester', `gauge  PG-400  ${gauge}`),
     specs: instead('pressure  250 bar +8 -0', `pressure  ${limit}`),
   }).replace(/number A-220 \{[^}]*\}/u, 'number A-220');
-  const findings = told(text).filter(({ rule }) => /^(tool|graduation|guard|no-tool|syntax|wrong)/u.test(rule));
-  return [...new Set(findings.map(({ rule }) => rule))];
+  const diagnostics = told(text).filter(({ rule }) => /^(tool|graduation|guard|no-tool|syntax|wrong)/u.test(rule));
+  return [...new Set(diagnostics.map(({ rule }) => rule))];
 }
 
 /** … and where a nut is torqued with the wrench. */
@@ -18,8 +18,8 @@ function torqued(limit: string, wrench: string): string[] {
     shop: instead('wrench TW-80   range 16..80 N·m  within 4 %', `wrench TW-80  ${wrench}`),
     specs: instead('torque    60 N·m ±5', `torque  ${limit}`),
   });
-  const findings = told(text).filter(({ rule }) => /^(tool-|syntax|wrong)/u.test(rule));
-  return [...new Set(findings.map(({ rule }) => rule))];
+  const diagnostics = told(text).filter(({ rule }) => /^(tool-|syntax|wrong)/u.test(rule));
+  return [...new Set(diagnostics.map(({ rule }) => rule))];
 }
 
 describe('at an equal bound nothing is found, a hair beyond it is', () => {

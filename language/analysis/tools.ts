@@ -21,7 +21,7 @@ import {
   window,
 } from '../quantities/index.ts';
 import type { Difference, Kind, Limit, Quantity, UnitName } from '../quantities/types.ts';
-import type { Judged } from './limits.ts';
+import type { JudgedLimit } from './limits.ts';
 import { type ToolWork, toolWork } from './tool-work.ts';
 
 type AssetUse = Extract<ToolUse, { form: 'asset' }>;
@@ -87,7 +87,7 @@ function present(...quantities: readonly (Quantity | null)[]): Quantity[] {
 }
 
 /** The whole limit is on the tool's scale. A difference is read anywhere on it. */
-export function reaches(work: ToolWork, { limit }: Judged, asset: Asset): boolean {
+export function reaches(work: ToolWork, { limit }: JudgedLimit, asset: Asset): boolean {
   const { range } = asset;
   if (work.does === 'difference' || range === null) return true;
   return onScale(work, limit, asset).every((one) => compare(one, range.low) !== -1 && compare(one, range.high) !== 1);
@@ -117,7 +117,7 @@ export function namedTools({ shop }: Procedure, { step, kind }: ToolWork): Asset
  * The tools that a limit is set or read with: those that the step names, or else the station's gauge, or else the loose
  * ones. Only those that reach it. None if the step names a tool in quotes: nothing is known about that one.
  */
-function toolsFor(procedure: Procedure, work: ToolWork, judged: Judged): Asset[] {
+function toolsFor(procedure: Procedure, work: ToolWork, judged: JudgedLimit): Asset[] {
   const named = namedTools(procedure, work);
   const reaching = (tools: readonly Asset[]) => tools.filter((asset) => reaches(work, judged, asset));
   if (named.length > 0) return reaching(named.filter((asset) => isAt(work.station, asset)));
@@ -129,12 +129,12 @@ function toolsFor(procedure: Procedure, work: ToolWork, judged: Judged): Asset[]
 }
 
 /** A rule's verdict on one tool at one limit: whether it will do. */
-export type Passes = (asset: Asset, work: ToolWork, judged: Judged) => boolean;
+export type Passes = (asset: Asset, work: ToolWork, judged: JudgedLimit) => boolean;
 
 /** A limit for which none of its tools will do: the first of them is named. */
 export interface Unfit {
   readonly work: ToolWork;
-  readonly judged: Judged;
+  readonly judged: JudgedLimit;
   readonly asset: Asset;
   /** Another tool of the shop that would do. */
   readonly better: Asset | null;
@@ -215,7 +215,7 @@ export interface Fit extends Width {
 }
 
 /** Null: the limit has no width, or the shop does not say what the tool is good for. */
-export function fitOf(asset: Asset, limit: Limit): Fit | null {
+export function buildFit(asset: Asset, limit: Limit): Fit | null {
   const room = widthOf(limit);
   const error = room === null ? null : permissibleError(asset, window(limit).high!);
   const width = room === null || error === null ? null : exactWidth(limit, error.unit);
@@ -258,7 +258,7 @@ export function readable({ graduated, digital }: Asset): Fraction | null {
 const known = new WeakMap<Procedure, readonly ToolWork[]>();
 
 /** The tool that a test is read on, as the procedure and the shop say it. Null: none is known, or its words name it. */
-export function gaugeOfReading(procedure: Procedure, test: string, limit: Limit): Asset | null {
+export function findGauge(procedure: Procedure, test: string, limit: Limit): Asset | null {
   const kind = kindOfLimit(limit);
   const all = known.get(procedure) ?? toolWork(procedure);
   known.set(procedure, all);

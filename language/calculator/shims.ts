@@ -1,5 +1,5 @@
 import type Fraction from 'fraction.js';
-import { laidOut } from '../engineering/drawer.ts';
+import { layOut } from '../engineering/drawer.ts';
 import { fitLine, newPointAt } from '../engineering/fit-line.ts';
 import { leastSpread } from '../engineering/matching.ts';
 import { base, quantityOf } from '../engineering/measured.ts';
@@ -254,7 +254,7 @@ export const shimCalculations: readonly Calculation[] = [
         resolution: null,
         guard: null,
         settling: given.has('settling') ? asDifference(given.quantity('settling')) : null,
-        drawer: laidOut({ sizes, counts: sizes.map(() => null), stacks: together === 2 }, neverAbove),
+        drawer: layOut({ sizes, counts: sizes.map(() => null), stacks: together === 2 }, neverAbove),
       });
       const limit = neverAbove === null ? '' : `, never above ${formatQuantity(neverAbove)}`;
       return answerOf(advice, now, [

@@ -25,10 +25,10 @@ export const calculations: readonly Calculation[] = [
 ];
 
 /** What was worked out, in lines to print; or what is wrong and what to do. */
-export type WorkedOut = { readonly text: string } | { readonly problem: string };
+export type CalculationResult = { readonly text: string } | { readonly problem: string };
 
 /** @param typed figures as `name=value`; the value with its unit, several with commas between */
-export function workOut(calculation: Calculation, typed: readonly string[]): WorkedOut {
+export function workOut(calculation: Calculation, typed: readonly string[]): CalculationResult {
   const read = readInputs(calculation, typed);
   if ('problem' in read) return read;
   const made = calculation.work(read.given);

@@ -13,7 +13,7 @@ const severities = (text: string) => [...readSettings({ uri: 'handtight.json', t
 
 /** Rule and severity of all that is found in a text beside a settings file. */
 const found = (text: string, settings: string) =>
-  checkFiles([{ uri: 'shop/example.rebuild', text }], { uri: 'shop/handtight.json', text: settings }).findings.map(
+  checkFiles([{ uri: 'shop/example.rebuild', text }], { uri: 'shop/handtight.json', text: settings }).diagnostics.map(
     ({ rule, severity }) => `${rule} ${severity}`,
   );
 

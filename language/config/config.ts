@@ -9,7 +9,7 @@ import {
 import * as z from 'zod';
 import { rules } from '../diagnostics/index.ts';
 import { type Language, languages } from '../i18n/index.ts';
-import type { Finding, Severity } from '../model/diagnostic.ts';
+import type { Diagnostic, Severity } from '../model/diagnostic.ts';
 import type { Paper } from '../model/paper.ts';
 import type { Position, Source } from '../model/source.ts';
 import { nearest } from '../syntax/nearest.ts';
@@ -90,7 +90,7 @@ export interface Settings {
   readonly sheet: SheetSettings;
   /** Rules whose severity differs from the one that is built in. */
   readonly severities: ReadonlyMap<string, Severity | 'off'>;
-  readonly problems: readonly Finding[];
+  readonly problems: readonly Diagnostic[];
 }
 
 export function isSettings(uri: string): boolean {
@@ -123,7 +123,7 @@ export function readSettings(file: SettingsFile): Settings {
   const errors: ParseError[] = [];
   const tree = parseTree(text, errors, { allowTrailingComma: true });
   const [first] = errors;
-  const problem = (message: string, offset: number, length: number): Finding => ({
+  const problem = (message: string, offset: number, length: number): Diagnostic => ({
     rule: 'syntax',
     severity: 'error',
     message,
@@ -176,19 +176,22 @@ function sheetSettings(node: Node | undefined): SheetSettings {
 }
 
 /** The findings with the severities of a workspace; those of a rule that is off are left out. */
-export function withSeverities(findings: readonly Finding[], severities: Settings['severities']): readonly Finding[] {
-  if (severities.size === 0) return findings;
-  return findings.flatMap((finding) => {
-    const severity = severities.get(finding.rule) ?? finding.severity;
-    return severity === 'off' ? [] : [severity === finding.severity ? finding : { ...finding, severity }];
+export function withSeverities(
+  diagnostics: readonly Diagnostic[],
+  severities: Settings['severities'],
+): readonly Diagnostic[] {
+  if (severities.size === 0) return diagnostics;
+  return diagnostics.flatMap((diagnostic) => {
+    const severity = severities.get(diagnostic.rule) ?? diagnostic.severity;
+    return severity === 'off' ? [] : [severity === diagnostic.severity ? diagnostic : { ...diagnostic, severity }];
   });
 }
 
 function told(
   issue: z.core.$ZodIssue,
   tree: Node,
-  problem: (message: string, offset: number, length: number) => Finding,
-): Finding {
+  problem: (message: string, offset: number, length: number) => Diagnostic,
+): Diagnostic {
   const path = issue.path as (string | number)[];
   if (issue.code === 'unrecognized_keys') {
     const [key] = issue.keys;

@@ -57,7 +57,7 @@ function headOf(node: ast.Procedure): Omit<Declaration, 'id' | 'name'> {
  * All that a declaration's tree depends on: its text, and where it begins in its line. Where the parser had problems in
  * it, or may have given up before it, its surroundings may have changed how it was read: the tree itself is compared.
  */
-export function fingerprintOf({ node }: DeclarationNode, text: string, { problems }: Tree): string {
+export function buildFingerprint({ node }: DeclarationNode, text: string, { problems }: Tree): string {
   const { start, end } = rangeOf(node);
   const own = `${start.character} ${textOf(node)}`;
   const near = problems.some(({ range }) => range.start.line >= start.line - 1 && range.start.line <= end.line + 1);
@@ -95,7 +95,7 @@ export interface Index {
   readonly withSteps: ReadonlyMap<string, readonly string[]>;
 }
 
-export function indexOf(declarations: readonly Declaration[]): Index {
+export function buildIndex(declarations: readonly Declaration[]): Index {
   const ids = new Map<string, string[]>();
   const named = new Map<string, string[]>();
   const names = new Map<string, string[]>();

@@ -1,6 +1,6 @@
 import { isSettings, readSettings, type Settings, type SettingsFile, withSeverities } from '../config/config.ts';
 import { touches } from '../diagnostics/engine.ts';
-import type { Finding } from '../model/diagnostic.ts';
+import type { Diagnostic } from '../model/diagnostic.ts';
 import type { Procedure } from '../model/procedure.ts';
 import { uriOfId } from '../semantics/declaration-id.ts';
 import type { SyntaxProblem } from '../syntax/parse.ts';
@@ -8,7 +8,7 @@ import type { FileFindings } from './queries.ts';
 import type { Snapshot } from './snapshot.ts';
 
 interface Located extends FileFindings {
-  readonly syntax: readonly Finding[];
+  readonly syntax: readonly Diagnostic[];
 }
 
 /** The findings of a workspace in their files, with the severities that its settings give them. */
@@ -23,27 +23,28 @@ export class Findings {
   }
 
   /** By file in the order of the files, then by place. */
-  all(): Finding[] {
+  all(): Diagnostic[] {
     const { uris } = this.snapshot;
     return inOrder(this.stated([...(this.settings?.problems ?? []), ...joined(uris.map((uri) => this.of(uri)))]), uris);
   }
 
   /** What is in one file. */
-  in(uri: string): Finding[] {
+  in(uri: string): Diagnostic[] {
     if (!this.snapshot.has(uri)) return [];
     const here = joined([this.of(uri)]).filter(({ source }) => source.file === uri);
     return inOrder(this.stated(here), [uri]);
   }
 
   /** Those that count for a procedure. */
-  on(id: string, procedure: Procedure): readonly Finding[] {
+  on(id: string, procedure: Procedure): readonly Diagnostic[] {
     const files = filesAround(this.snapshot, procedure).map((uri) => this.of(uri));
     const unread = [...files.flatMap(({ syntax }) => syntax), ...files.flatMap(({ unmade }) => unmade)];
-    const touching = (findings: readonly Finding[]) => findings.filter((finding) => touches(finding, procedure));
+    const touching = (diagnostics: readonly Diagnostic[]) =>
+      diagnostics.filter((diagnostic) => touches(diagnostic, procedure));
     return this.stated([
-      ...[...(this.settings?.problems ?? []), ...unread].filter((finding) => standsIn(finding, procedure)),
+      ...[...(this.settings?.problems ?? []), ...unread].filter((diagnostic) => standsIn(diagnostic, procedure)),
       ...touching(files.flatMap(({ common }) => common)),
-      ...files.flatMap(({ own }) => own.flatMap((one) => (one.id === id ? one.findings : []))),
+      ...files.flatMap(({ own }) => own.flatMap((one) => (one.id === id ? one.diagnostics : []))),
       ...touching(files.flatMap(({ idle }) => idle)),
     ]);
   }
@@ -56,19 +57,20 @@ export class Findings {
     return found.filter(({ rule, severity }) => (severities.get(rule) ?? severity) !== severity).length;
   }
 
-  private stated(findings: readonly Finding[]): readonly Finding[] {
-    return withSeverities(findings, this.settings?.severities ?? new Map());
+  private stated(diagnostics: readonly Diagnostic[]): readonly Diagnostic[] {
+    return withSeverities(diagnostics, this.settings?.severities ?? new Map());
   }
 
   private of(uri: string): Located {
     const known = this.located.get(uri);
     if (known !== undefined) return known;
-    const { common, own, idle, unmade } = this.snapshot.findings(uri);
-    const all = (findings: readonly Finding[]) => findings.map((finding) => this.snapshot.located(finding));
+    const { common, own, idle, unmade } = this.snapshot.diagnostics(uri);
+    const all = (diagnostics: readonly Diagnostic[]) =>
+      diagnostics.map((diagnostic) => this.snapshot.located(diagnostic));
     const made = {
       syntax: this.snapshot.file(uri).problems.map((problem) => syntaxFinding(uri, problem)),
       common: all(common),
-      own: own.map(({ id, findings }) => ({ id, findings: all(findings) })),
+      own: own.map(({ id, diagnostics }) => ({ id, diagnostics: all(diagnostics) })),
       idle: all(idle),
       unmade: all(unmade),
     };
@@ -78,20 +80,20 @@ export class Findings {
 }
 
 /** By what they come of: of several at one place the first of them is shown first. */
-function joined(files: readonly Located[]): Finding[] {
+function joined(files: readonly Located[]): Diagnostic[] {
   return [
     ...files.flatMap(({ syntax }) => syntax),
     ...files.flatMap(({ common }) => common),
-    ...files.flatMap(({ own }) => own.flatMap(({ findings }) => findings)),
+    ...files.flatMap(({ own }) => own.flatMap(({ diagnostics }) => diagnostics)),
     ...files.flatMap(({ idle }) => idle),
     ...files.flatMap(({ unmade }) => unmade),
   ];
 }
 
 /** By file, then by place. The settings file is not among the files: it comes before them. */
-function inOrder(findings: readonly Finding[], uris: readonly string[]): Finding[] {
+function inOrder(diagnostics: readonly Diagnostic[], uris: readonly string[]): Diagnostic[] {
   const order = new Map(uris.map((uri, index) => [uri, index]));
-  return [...findings].sort(
+  return [...diagnostics].sort(
     (a, b) =>
       (order.get(a.source.file) ?? -1) - (order.get(b.source.file) ?? -1) ||
       a.source.range.start.line - b.source.range.start.line ||
@@ -110,7 +112,7 @@ function filesAround(snapshot: Snapshot, { name, family, shop, files }: Procedur
   return snapshot.uris.filter((uri) => around.has(uri));
 }
 
-function syntaxFinding(file: string, problem: SyntaxProblem): Finding {
+function syntaxFinding(file: string, problem: SyntaxProblem): Diagnostic {
   return { rule: 'syntax', severity: 'error', message: problem.message, source: { file, range: problem.range } };
 }
 
@@ -118,7 +120,7 @@ function syntaxFinding(file: string, problem: SyntaxProblem): Finding {
  * A slip anywhere in the files of a procedure may have cost it a step: its sheet waits until it is fixed. So may one in the
  * settings, where the shop can have raised a warning to an error.
  */
-function standsIn(finding: Finding, procedure: Procedure): boolean {
-  const { file } = finding.source;
+function standsIn(diagnostic: Diagnostic, procedure: Procedure): boolean {
+  const { file } = diagnostic.source;
   return isSettings(file) || procedure.files.includes(file);
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Finding } from '../model/diagnostic.ts';
+import type { Diagnostic } from '../model/diagnostic.ts';
 import { fixFiles, mostRounds, safeFixes } from './fixes.ts';
 import { type CheckResult, checkFiles, type SourceFile } from './workspace.ts';
 
@@ -7,29 +7,35 @@ const place = (start: number, end: number, file = 'a') => ({
   file,
   range: { start: { line: 0, character: start }, end: { line: 0, character: end } },
 });
-const finding = (rule: string, start: number, end: number, safe = true): Finding => ({
+const diagnostic = (rule: string, start: number, end: number, safe = true): Diagnostic => ({
   rule,
   severity: 'error',
   message: rule,
   source: place(start, end),
   fix: { title: rule, safe, edits: [{ source: place(start, end), text: rule }] },
 });
-const titles = (findings: readonly Finding[]) => safeFixes(findings, 'a').map(({ title }) => title);
+const titles = (diagnostics: readonly Diagnostic[]) => safeFixes(diagnostics, 'a').map(({ title }) => title);
 
 describe('safe fixes of a file', () => {
   it('are those that are safe, stay in the file and do not overlap one before', () => {
     const elsewhere = {
-      ...finding('d', 9, 10),
+      ...diagnostic('d', 9, 10),
       fix: { title: 'd', safe: true, edits: [{ source: place(9, 10, 'b'), text: '' }] },
     };
     expect(
-      titles([finding('a', 0, 3), finding('b', 3, 5), finding('c', 6, 8, false), elsewhere, finding('e', 12, 13)]),
+      titles([
+        diagnostic('a', 0, 3),
+        diagnostic('b', 3, 5),
+        diagnostic('c', 6, 8, false),
+        elsewhere,
+        diagnostic('e', 12, 13),
+      ]),
     ).toEqual(['a', 'e']);
   });
 
   it('are those of what cannot be read first', () => {
-    expect(titles([finding('a', 0, 3), finding('syntax', 6, 8)])).toEqual(['syntax']);
-    expect(titles([finding('a', 0, 3), finding('syntax', 6, 8, false)])).toEqual([]);
+    expect(titles([diagnostic('a', 0, 3), diagnostic('syntax', 6, 8)])).toEqual(['syntax']);
+    expect(titles([diagnostic('a', 0, 3), diagnostic('syntax', 6, 8, false)])).toEqual([]);
   });
 });
 
@@ -38,7 +44,7 @@ describe('fixing files', () => {
     let checks = 0;
     const again = (files: readonly SourceFile[]): CheckResult => {
       checks++;
-      return { ...checkFiles(files), findings: [finding(`${checks}`, 0, 1)] };
+      return { ...checkFiles(files), diagnostics: [diagnostic(`${checks}`, 0, 1)] };
     };
     const files = [{ uri: 'a', text: 'x' }];
     const { isSettled, counts } = fixFiles({ files, result: again(files) }, again, () => true);
@@ -49,7 +55,7 @@ describe('fixing files', () => {
 
   it('leaves alone what is not wanted', () => {
     const files = [{ uri: 'a', text: 'x' }];
-    const result = { ...checkFiles(files), findings: [finding('y', 0, 1)] };
+    const result = { ...checkFiles(files), diagnostics: [diagnostic('y', 0, 1)] };
     expect(fixFiles({ files, result }, checkFiles, () => false)).toMatchObject({ files, isSettled: true });
   });
 });

@@ -1,7 +1,7 @@
 /** Safe fixes, of one file for the editor and of many for the command. */
 
 import { fitted } from '../diagnostics/edits.ts';
-import type { Edit, Finding, Fix } from '../model/diagnostic.ts';
+import type { Diagnostic, Edit, Fix } from '../model/diagnostic.ts';
 import { touches } from '../model/ranges.ts';
 import type { Position } from '../model/source.ts';
 import type { CheckResult, SourceFile } from './workspace.ts';
@@ -13,8 +13,8 @@ const unread = new Set(['syntax', 'unknown-name']);
  * The safe fixes of what is found in a file, without those that overlap one before. While something cannot be read, only
  * that is fixed: what seems to be missing may be in it.
  */
-export function safeFixes(findings: readonly Finding[], file: string): readonly Fix[] {
-  const here = findings.filter(({ source }) => source.file === file);
+export function safeFixes(diagnostics: readonly Diagnostic[], file: string): readonly Fix[] {
+  const here = diagnostics.filter(({ source }) => source.file === file);
   const first = here.filter(({ rule }) => unread.has(rule));
   const fixes: Fix[] = [];
   for (const { fix } of first.length > 0 ? first : here) {
@@ -41,7 +41,7 @@ export function edited(text: string, edits: readonly Edit[]): string {
 export const mostRounds = 20;
 
 /** The result of fixing. */
-export interface FixedFiles {
+export interface FixResult {
   readonly files: readonly SourceFile[];
   /** What is found now. */
   readonly result: CheckResult;
@@ -58,13 +58,15 @@ export interface FixedFiles {
 export function fixFiles(
   before: { readonly files: readonly SourceFile[]; readonly result: CheckResult },
   check: (files: readonly SourceFile[]) => CheckResult,
-  mayFix: (finding: Finding) => boolean,
-): FixedFiles {
+  mayFix: (diagnostic: Diagnostic) => boolean,
+): FixResult {
   let { files, result } = before;
   const counts = new Map<string, number>();
   for (let round = 0; ; round++) {
-    const findings = result.findings.map((finding) => (mayFix(finding) ? finding : withoutFix(finding)));
-    const fixes = new Map(files.map(({ uri }) => [uri, safeFixes(findings, uri)]));
+    const diagnostics = result.diagnostics.map((diagnostic) =>
+      mayFix(diagnostic) ? diagnostic : withoutFix(diagnostic),
+    );
+    const fixes = new Map(files.map(({ uri }) => [uri, safeFixes(diagnostics, uri)]));
     const isSettled = [...fixes.values()].every(({ length }) => length === 0);
     if (isSettled || round === mostRounds) return { files, result, counts, isSettled };
     files = files.map((file) => {
@@ -83,6 +85,6 @@ export function fixFiles(
   }
 }
 
-function withoutFix({ fix: _, ...finding }: Finding): Finding {
-  return finding;
+function withoutFix({ fix: _, ...diagnostic }: Diagnostic): Diagnostic {
+  return diagnostic;
 }

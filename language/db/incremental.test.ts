@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { exampleFamily, exampleShop } from '../../tests/fixtures/example-base.ts';
 import { Random } from '../../tests/fuzz/random.ts';
 import type { SettingsFile } from '../config/config.ts';
-import { Checker, type CheckResult, checkFiles, type SourceFile } from './workspace.ts';
+import { type CheckResult, checkFiles, type SourceFile, Workspace } from './workspace.ts';
 
 const body = (name: string) => `procedure ${name} "Example" for holder at bench revision A {
   spec opening    pressure  250 bar +8 -0  source "Example sheet"
@@ -65,9 +65,9 @@ const start: readonly SourceFile[] = [
 ];
 
 /** What a check gives, as plain data. */
-const plain = ({ findings, procedures, jobs, resolved, links, symbols, restated }: CheckResult) => ({
-  findings,
-  procedures: procedures.map((one) => ({ procedure: one.procedure, findings: one.findings })),
+const plain = ({ diagnostics, procedures, jobs, resolved, references: links, symbols, restated }: CheckResult) => ({
+  diagnostics,
+  procedures: procedures.map((one) => ({ procedure: one.procedure, diagnostics: one.diagnostics })),
   jobs,
   resolved,
   links,
@@ -163,7 +163,7 @@ function edited(random: Random, text: string): string {
 describe('a checker that is kept through edits', () => {
   it.each([1, 2, 3, 4])('gives what a fresh one gives after each, seed %i', { timeout: 300_000 }, (seed) => {
     const random = new Random(seed);
-    const checker = new Checker();
+    const checker = new Workspace();
     let files = [...start];
     let settings: SettingsFile | null = null;
     for (let count = 0; count < 60; count++) {
@@ -186,7 +186,7 @@ describe('a checker that is kept through edits', () => {
 describe('what an edit computes', () => {
   /** Checks, changes one text, checks again: what was computed, by query, without the names of files. */
   const computed = (uri: string, change: (text: string) => string, files = start) => {
-    const checker = new Checker();
+    const checker = new Workspace();
     checker.check(files);
     checker.database.log = [];
     checker.check(files.map((file) => (file.uri === uri ? { uri, text: change(file.text) } : file)));
@@ -254,14 +254,14 @@ describe('what an edit computes', () => {
   });
 
   it('is forgotten with the names that it was of', () => {
-    const checker = new Checker();
+    const checker = new Workspace();
     for (let round = 0; round < 400; round++)
       checker.check([start[2]!, { uri: 'd', text: `sequence s${round} {\n  wait 5 min\n}\njob ${round} of s {\n}\n` }]);
     expect(checker.database.size).toBeLessThan(2_500);
   });
 
   it('is nothing for the same files', () => {
-    const checker = new Checker();
+    const checker = new Workspace();
     checker.check(start);
     checker.database.log = [];
     checker.check(start.map((file) => ({ ...file })));
@@ -271,7 +271,7 @@ describe('what an edit computes', () => {
 
 describe('one question about a workspace', () => {
   const asked = () => {
-    const checker = new Checker();
+    const checker = new Workspace();
     checker.database.log = [];
     const result = checker.open([...start, { uri: 'more.rebuild', text: 'job 77 of a {\n}\n' }]);
     return { result, log: checker.database.log };
@@ -282,12 +282,12 @@ describe('one question about a workspace', () => {
     for (const job of whole.jobs) {
       expect(asked().result.jobOf(job.name)).toEqual(job);
       const { file } = job.source;
-      expect(asked().result.findingsIn(file)).toEqual(whole.findings.filter(({ source }) => source.file === file));
-      expect(asked().result.linksIn(file)).toEqual(whole.links.filter(({ use }) => use.file === file));
+      expect(asked().result.findingsIn(file)).toEqual(whole.diagnostics.filter(({ source }) => source.file === file));
+      expect(asked().result.linksIn(file)).toEqual(whole.references.filter(({ use }) => use.file === file));
     }
-    for (const { procedure, findings } of whole.procedures) {
+    for (const { procedure, diagnostics } of whole.procedures) {
       expect(asked().result.procedureOf(procedure.name)?.procedure).toEqual(procedure);
-      expect(asked().result.procedureOf(procedure.name)?.findings).toEqual(findings);
+      expect(asked().result.procedureOf(procedure.name)?.diagnostics).toEqual(diagnostics);
     }
     expect(asked().result.jobOf('jobs.rebuild')).toEqual(whole.jobs[1]);
     // Sheets to be printed are distinguished by these objects.
@@ -303,10 +303,10 @@ describe('one question about a workspace', () => {
       { uri: 'sound.rebuild', text: 'job 5 of a {\n}\n' },
       ...start,
     ];
-    const { findings, jobs } = checkFiles(files);
-    expect(findings.filter(({ rule }) => rule === 'duplicate-name')).toEqual([]);
+    const { diagnostics, jobs } = checkFiles(files);
+    expect(diagnostics.filter(({ rule }) => rule === 'duplicate-name')).toEqual([]);
     expect(jobs.map(({ name }) => name)).toContain('5');
-    expect(new Checker().open(files).jobOf('5')?.source.file).toBe('sound.rebuild');
+    expect(new Workspace().open(files).jobOf('5')?.source.file).toBe('sound.rebuild');
   });
 
   it('leaves other jobs and procedures alone', () => {
@@ -316,7 +316,7 @@ describe('one question about a workspace', () => {
       log.filter((line) => line.startsWith(`${query} `)).map((line) => line.split('\0').slice(1, 3).join(' '));
     expect(done('lowered').sort()).toEqual(['Family holder', 'Job 1', 'Procedure a', 'Shop bench']);
     expect(done('outcome')).toEqual([]);
-    result.procedureOf(job.procedure.name)!.findings.forEach(String);
+    result.procedureOf(job.procedure.name)!.diagnostics.forEach(String);
     // b and c are like a: whether they use its concession is asked too.
     expect(done('outcome').sort()).toEqual(['Procedure a', 'Procedure b', 'Procedure c']);
     expect(done('judged').filter((one) => one.startsWith('Job'))).toEqual([]);

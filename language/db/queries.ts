@@ -4,36 +4,36 @@ import {
   declarationFindings,
   idleConcessions,
   type Judged,
-  type Outcome,
+  type ProcedureResult,
   problemFindings,
   procedureFindings,
   unreadPlaces,
 } from '../diagnostics/engine.ts';
 import { internalError } from '../diagnostics/not-checked.ts';
 import type { Surroundings } from '../diagnostics/sink.ts';
-import type { Finding } from '../model/diagnostic.ts';
+import type { Diagnostic } from '../model/diagnostic.ts';
 import type { Family } from '../model/family.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Allow } from '../model/source.ts';
 import { allowsWithin } from '../semantics/allows.ts';
-import { Context, type Defect, type Link, type ResolveProblem } from '../semantics/context.ts';
+import { Context, type Defect, type Reference, type ResolveProblem } from '../semantics/context.ts';
 import { type Declared, kindOfId, nameOfId, uriOfId } from '../semantics/declaration-id.ts';
-import { familyOf } from '../semantics/family.ts';
+import { lowerFamily } from '../semantics/family.ts';
 import { familyUses, testsOf } from '../semantics/family-uses.ts';
-import { jobOf, type LoweredJob } from '../semantics/job.ts';
+import { type LoweredJob, lowerJob } from '../semantics/job.ts';
 import { unusedParameters } from '../semantics/parameters.ts';
-import { procedureOf } from '../semantics/procedure.ts';
+import { lowerProcedure } from '../semantics/procedure.ts';
 import type { Scope } from '../semantics/scope.ts';
-import { shopOf } from '../semantics/shop.ts';
-import { factsOf, signatureOf } from '../semantics/signature.ts';
-import { type DeclaredSymbol, symbolsOf } from '../semantics/symbols.ts';
+import { lowerShop } from '../semantics/shop.ts';
+import { buildSignature, selectFacts } from '../semantics/signature.ts';
+import { collectSymbols, type DeclaredSymbol } from '../semantics/symbols.ts';
 import { unreadLine } from '../semantics/unread.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import type { SyntaxProblem } from '../syntax/parse.ts';
-import { type Declaration, declarationOf, fingerprintOf, indexOf, jobsNamed, nameKey } from './declarations.ts';
+import { buildFingerprint, buildIndex, type Declaration, declarationOf, jobsNamed, nameKey } from './declarations.ts';
 import type { Database } from './engine.ts';
 import { jobHeads } from './job-heads.ts';
 import type { Trees } from './trees.ts';
@@ -44,7 +44,7 @@ export type Model = Shop | Family | Procedure | LoweredJob | null;
 /** What is said while a declaration is lowered. Sources are relative to declarations. */
 export interface Reported {
   readonly problems: readonly ResolveProblem[];
-  readonly links: readonly Link[];
+  readonly links: readonly Reference[];
   readonly defects: readonly Defect[];
 }
 
@@ -73,16 +73,16 @@ interface Heads {
 /** What is found in a file, or comes of what it declares. Sources are relative to declarations. */
 export interface FileFindings {
   /** Of the text, of its declarations as such, and of concessions. */
-  readonly common: readonly Finding[];
+  readonly common: readonly Diagnostic[];
   /** Of each procedure and the paths through it. */
-  readonly own: readonly { readonly id: string; readonly findings: readonly Finding[] }[];
+  readonly own: readonly { readonly id: string; readonly diagnostics: readonly Diagnostic[] }[];
   /** Concessions that silence nothing. */
-  readonly idle: readonly Finding[];
+  readonly idle: readonly Diagnostic[];
   /** What could not be read because something threw. */
-  readonly unmade: readonly Finding[];
+  readonly unmade: readonly Diagnostic[];
 }
 
-export type Queries = ReturnType<typeof queriesOf>;
+export type Queries = ReturnType<typeof buildQueries>;
 
 /** The order in which declarations are lowered and their problems reported. */
 export const phases: readonly Declared[] = ['Unread', 'Shop', 'Family', 'Sequence', 'Procedure', 'Job'];
@@ -94,7 +94,7 @@ const [declared, gathered] = [1, 2];
  * The arrows from text to findings. Everything is computed in sources relative to declarations, by id, so that what moves
  * is not computed again.
  */
-export function queriesOf(db: Database, trees: Trees) {
+export function buildQueries(db: Database, trees: Trees) {
   const texts = db.input<string>();
   /** All files, in order. */
   const files = db.input<readonly string[]>();
@@ -108,9 +108,9 @@ export function queriesOf(db: Database, trees: Trees) {
     return {
       problems: tree.problems,
       declarations: nodes.map(declarationOf),
-      fingerprints: new Map(nodes.map((node) => [node.id, fingerprintOf(node, text, tree)])),
+      fingerprints: new Map(nodes.map((node) => [node.id, buildFingerprint(node, text, tree)])),
       lines: new Map(nodes.map((node) => [node.id, node.line])),
-      symbols: symbolsOf(tree.ast),
+      symbols: collectSymbols(tree.ast),
     };
   });
   /** What is declared in a file; of jobs alone, by their heads, so that it is not parsed for it. */
@@ -133,7 +133,7 @@ export function queriesOf(db: Database, trees: Trees) {
   const fingerprint = db.query('declaration', (id) => parsed(uriOfId(id)).fingerprints.get(id) ?? null, {
     firewall: declared,
   });
-  const index = db.query('index', () => indexOf(uris().flatMap((uri) => heads(uri).declarations)), {
+  const index = db.query('index', () => buildIndex(uris().flatMap((uri) => heads(uri).declarations)), {
     firewall: declared,
   });
   const none: readonly string[] = [];
@@ -200,7 +200,7 @@ export function queriesOf(db: Database, trees: Trees) {
       const node = nodeOf(id);
       const context = new Context((declaration) => trees.anchorOf(declaration));
       const made = node === null ? null : lower(context, node, id);
-      const { problems, links, defects } = context;
+      const { problems, references: links, defects } = context;
       return { model: made, problems, links, defects };
     },
     { equal },
@@ -212,9 +212,9 @@ export function queriesOf(db: Database, trees: Trees) {
         unreadLine(context, node, ['shop', 'family', 'procedure', 'job', 'sequence']);
         return null;
       case 'Shop':
-        return context.attempt('reading this shop', node, () => shopOf(context, node));
+        return context.attempt('reading this shop', node, () => lowerShop(context, node));
       case 'Family':
-        return context.attempt('reading this family', node, () => familyOf(context, node));
+        return context.attempt('reading this family', node, () => lowerFamily(context, node));
       case 'Sequence':
         return parameters(context, node);
       case 'Procedure':
@@ -223,10 +223,10 @@ export function queriesOf(db: Database, trees: Trees) {
         });
         if (first('Procedure', node.name) !== id) return null;
         return context.attempt('reading this procedure', node, () =>
-          context.readAs(node, () => procedureOf(context, node, scope)),
+          context.readAs(node, () => lowerProcedure(context, node, scope)),
         );
       case 'Job':
-        return context.attempt('reading this job', node, () => jobOf(context, node, scope));
+        return context.attempt('reading this job', node, () => lowerJob(context, node, scope));
     }
   }
 
@@ -241,11 +241,11 @@ export function queriesOf(db: Database, trees: Trees) {
     'signature',
     (id) => {
       const procedure = model(id) as Procedure | null;
-      return procedure === null ? null : signatureOf(procedure);
+      return procedure === null ? null : buildSignature(procedure);
     },
     { equal },
   );
-  const facts = db.query('facts', (id) => factsOf(model(id) as Procedure), { equal });
+  const facts = db.query('facts', (id) => selectFacts(model(id) as Procedure), { equal });
   const tests = db.query('tests', (id) => testsOf(model(id) as Procedure), { equal });
   /** A family's names that only shops and procedures declare. */
   const uses = db.query(
@@ -256,7 +256,7 @@ export function queriesOf(db: Database, trees: Trees) {
       const node = nodeOf(id) as ast.Family | null;
       if (node !== null && family !== null && first('Family', family.name) === id)
         context.attempt('reading this family', node, () => familyUses(context, node, family, scope));
-      const { problems, links, defects } = context;
+      const { problems, references: links, defects } = context;
       return { problems, links, defects };
     },
     { equal },
@@ -302,20 +302,20 @@ export function queriesOf(db: Database, trees: Trees) {
   });
 
   /** What rules say of a procedure and the paths through it. Its states are gone when they have spoken. */
-  const outcome = db.query('outcome', (id): Outcome => {
+  const outcome = db.query('outcome', (id): ProcedureResult => {
     const procedure = model(id) as Procedure | null;
-    if (procedure === null) return { findings: [], used: [] };
+    if (procedure === null) return { diagnostics: [], used: [] };
     return procedureFindings(procedure, surroundings(id, procedure.family.source.file, procedure.shop.source.file));
   });
 
   /** What rules say of a declaration as such. */
-  const judged = db.query('judged', (id): Outcome => {
+  const judged = db.query('judged', (id): ProcedureResult => {
     const allowed = concessionFindings(concessions(id), surroundings(id));
     const one = judgedOf(id);
     const own = one === null ? null : declarationFindings(one, surroundings(id));
     return own === null
       ? allowed
-      : { findings: [...allowed.findings, ...own.findings], used: [...allowed.used, ...own.used] };
+      : { diagnostics: [...allowed.diagnostics, ...own.diagnostics], used: [...allowed.used, ...own.used] };
   });
 
   function judgedOf(id: string): Judged | null {
@@ -376,7 +376,7 @@ export function queriesOf(db: Database, trees: Trees) {
     { equal: equalMaps, firewall: gathered },
   );
   const problemsIn = db.query('problems in', (uri) => allProblems('').get(uri) ?? [], { equal, firewall: gathered });
-  const ofProblems = db.query('of problems', (uri): Outcome => {
+  const ofProblems = db.query('of problems', (uri): ProcedureResult => {
     const own = idsIn(uri).filter((id) => heads(uri).areJobs || kindOfId(id) === 'Job');
     const all = [...problemsIn(uri), ...own.flatMap(reportedBy)];
     const problems = all.map(({ problem }) => problem);
@@ -413,8 +413,8 @@ export function queriesOf(db: Database, trees: Trees) {
     const used = new Set(common.flatMap((one) => one.used.map(placeKey)));
     const allowed = all.flatMap(concessions).filter((allow) => !used.has(placeKey(allow)));
     return {
-      common: common.flatMap(({ findings }) => findings),
-      own: all.flatMap((id) => (kindOfId(id) === 'Procedure' ? [{ id, findings: outcome(id).findings }] : [])),
+      common: common.flatMap(({ diagnostics }) => diagnostics),
+      own: all.flatMap((id) => (kindOfId(id) === 'Procedure' ? [{ id, diagnostics: outcome(id).diagnostics }] : [])),
       idle: idleConcessions(allowed.filter((allow) => !isUsed(allow))),
       unmade: all.flatMap((id) =>
         reported(id).defects.map(({ what, source, error }) => internalError(what, source, error)),

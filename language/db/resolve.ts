@@ -1,8 +1,8 @@
-import type { Resolved } from '../semantics/resolved.ts';
+import type { ResolvedWorkspace } from '../semantics/resolved.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { placeOf } from '../syntax/place.ts';
 import { Database } from './engine.ts';
-import { queriesOf } from './queries.ts';
+import { buildQueries } from './queries.ts';
 import { Snapshot } from './snapshot.ts';
 import { Trees } from './trees.ts';
 
@@ -13,9 +13,9 @@ export interface ParsedFile {
 }
 
 /** Resolves names across files and lowers their syntax trees to the model, once. Never throws. */
-export function resolve(files: readonly ParsedFile[]): Resolved {
+export function resolve(files: readonly ParsedFile[]): ResolvedWorkspace {
   const trees = new Trees();
-  const queries = queriesOf(new Database(), trees);
+  const queries = buildQueries(new Database(), trees);
   for (const { uri, ast: tree } of files) {
     trees.give(uri, { ast: tree, problems: [] });
     queries.texts.set(uri, placeOf(tree)?.first?.line.source.text ?? '');

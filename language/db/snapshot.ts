@@ -1,10 +1,10 @@
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Allow, Source } from '../model/source.ts';
-import type { Link } from '../semantics/context.ts';
+import type { Reference } from '../semantics/context.ts';
 import { type Declared, kindOfId, uriOfId } from '../semantics/declaration-id.ts';
 import type { LoweredJob } from '../semantics/job.ts';
-import type { Resolved } from '../semantics/resolved.ts';
+import type { ResolvedWorkspace } from '../semantics/resolved.ts';
 import { isSomewhere, readableNames } from '../semantics/signature.ts';
 import { type Declaration, type Index, nameKey } from './declarations.ts';
 import { type LineOf, locatedModel } from './located.ts';
@@ -42,7 +42,7 @@ export class Snapshot {
 
   /** Works everything out. */
   complete(): this {
-    for (const uri of this.uris) this.findings(uri);
+    for (const uri of this.uris) this.diagnostics(uri);
     for (const uri of this.uris) this.file(uri);
     for (const id of this.ids()) this.state(id);
     return this;
@@ -58,7 +58,7 @@ export class Snapshot {
     return this.known.has(uri);
   }
 
-  findings(uri: string): FileFindings {
+  diagnostics(uri: string): FileFindings {
     const known = this.found.get(uri) ?? this.queries.findingsFrom(uri);
     this.found.set(uri, known);
     return known;
@@ -106,12 +106,12 @@ export class Snapshot {
     return made;
   }
 
-  links(): Link[] {
+  links(): Reference[] {
     return phases.flatMap((kind) => this.ids(kind).flatMap((id) => this.ended(this.state(id).reported.links)));
   }
 
   /** The links of names that are written in a file. Those of a sequence come of the procedures that call it. */
-  linksIn(uri: string): Link[] {
+  linksIn(uri: string): Reference[] {
     if (!this.has(uri)) return [];
     const written = this.idsIn(uri);
     return phases.flatMap((kind) =>
@@ -122,7 +122,7 @@ export class Snapshot {
     );
   }
 
-  resolved(jobs: readonly Job[], links: readonly Link[]): Resolved {
+  resolved(jobs: readonly Job[], links: readonly Reference[]): ResolvedWorkspace {
     const reported = phases.flatMap((kind) => this.ids(kind).map((id) => this.state(id).reported));
     return {
       shops: firstOfEach(this.models('Shop')),
@@ -131,13 +131,13 @@ export class Snapshot {
       jobs,
       concessions: this.ids().flatMap((id) => this.state(id).concessions.map((one) => this.located(one))),
       problems: reported.flatMap(({ problems }) => problems.map((one) => this.located(one))),
-      links,
+      references: links,
       defects: reported.flatMap(({ defects }) => defects.map((one) => this.located(one))),
     };
   }
 
   /** Links with their targets: of a job that names what its procedure reads, where that is read. */
-  private ended(links: readonly Link[]): Link[] {
+  private ended(links: readonly Reference[]): Reference[] {
     return links.map((link) => {
       const { target, name } = link;
       return this.located(isSomewhere(target) ? { ...link, target: this.reading(target.file, name) } : link);
@@ -169,12 +169,12 @@ export class Snapshot {
   }
 }
 
-const linksOf = new WeakMap<Reported, ReadonlyMap<string, readonly Link[]>>();
+const linksOf = new WeakMap<Reported, ReadonlyMap<string, readonly Reference[]>>();
 
-function linksByUse(reported: Reported): ReadonlyMap<string, readonly Link[]> {
+function linksByUse(reported: Reported): ReadonlyMap<string, readonly Reference[]> {
   const known = linksOf.get(reported);
   if (known !== undefined) return known;
-  const links = new Map<string, Link[]>();
+  const links = new Map<string, Reference[]>();
   for (const link of reported.links) {
     const same = links.get(link.use.file);
     if (same === undefined) links.set(link.use.file, [link]);

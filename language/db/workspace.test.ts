@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { procedureWith } from '../../tests/fixtures/sound-procedure.ts';
 import { libraryFiles } from '../../tests/library.ts';
-import { Checker, checkFiles } from './workspace.ts';
+import { checkFiles, Workspace } from './workspace.ts';
 
 const whole = procedureWith();
 const at = whole.indexOf('procedure example');
@@ -10,14 +10,14 @@ const base = whole.slice(0, at);
 const own = whole.slice(at);
 
 /** Rule and step of all that is found. */
-const found = (checker: Checker, texts: Readonly<Record<string, string>>) =>
+const found = (checker: Workspace, texts: Readonly<Record<string, string>>) =>
   checker
     .check(Object.entries(texts).map(([uri, text]) => ({ uri, text })))
-    .findings.map(({ rule, step }) => `${step ?? '–'} ${rule}`);
+    .diagnostics.map(({ rule, step }) => `${step ?? '–'} ${rule}`);
 
 describe('a checker that is kept', () => {
   it('finds what a fresh check finds, whatever changes', () => {
-    const checker = new Checker();
+    const checker = new Workspace();
     const states: Record<string, string>[] = [
       { base, own },
       { base: base.replace('on nut     renewed', 'on nut'), own },
@@ -30,11 +30,11 @@ describe('a checker that is kept', () => {
       { own },
       { base, own },
     ];
-    for (const texts of states) expect(found(checker, texts)).toEqual(found(new Checker(), texts));
+    for (const texts of states) expect(found(checker, texts)).toEqual(found(new Workspace(), texts));
   });
 
   it('gives the same as a single check', () => {
-    expect(checkFiles([{ uri: 'whole', text: whole }]).findings).toEqual([]);
+    expect(checkFiles([{ uri: 'whole', text: whole }]).diagnostics).toEqual([]);
   });
 });
 
@@ -45,7 +45,7 @@ describe('a slip in any file that a procedure is made of', () => {
     const files = library.map(({ uri, text }) => ({ uri, text: uri.endsWith(path) ? text.replace(one, other) : text }));
     expect(files.some(({ text }, index) => text !== library[index]!.text)).toBe(one !== other);
     return checkFiles(files)
-      .procedures.filter(({ findings }) => findings.some(({ severity }) => severity === 'error'))
+      .procedures.filter(({ diagnostics }) => diagnostics.some(({ severity }) => severity === 'error'))
       .map(({ procedure }) => procedure.name)
       .sort();
   };

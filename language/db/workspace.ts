@@ -1,16 +1,16 @@
-import { type Replay, replay } from '../analysis/flow-analysis.ts';
+import { analyzeFlow, type FlowAnalysis } from '../analysis/flow-analysis.ts';
 import { noSheetSettings, type Settings, type SettingsFile, type SheetSettings } from '../config/config.ts';
 import { attempt } from '../diagnostics/not-checked.ts';
-import type { Finding } from '../model/diagnostic.ts';
+import type { Diagnostic } from '../model/diagnostic.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
-import type { Link } from '../semantics/context.ts';
-import type { Resolved } from '../semantics/resolved.ts';
+import type { Reference } from '../semantics/context.ts';
+import type { ResolvedWorkspace } from '../semantics/resolved.ts';
 import type { DeclaredSymbol } from '../semantics/symbols.ts';
 import { Database } from './engine.ts';
 import { Findings } from './findings.ts';
 import { LazyMap, lazily } from './lazily.ts';
-import { queriesOf } from './queries.ts';
+import { buildQueries } from './queries.ts';
 import { Snapshot } from './snapshot.ts';
 import { Trees } from './trees.ts';
 
@@ -24,9 +24,9 @@ export interface SourceFile {
 export interface CheckedProcedure {
   readonly procedure: Procedure;
   /** The analysis of its paths, made again when it is read. */
-  readonly replays: readonly Replay[];
+  readonly flows: readonly FlowAnalysis[];
   /** Those that are in the procedure. */
-  readonly findings: readonly Finding[];
+  readonly diagnostics: readonly Diagnostic[];
 }
 
 /** A job or a procedure as it is declared, whether or not it can be read. */
@@ -39,13 +39,13 @@ export interface DeclaredName {
 /** All that is found in a workspace; each part is worked out when it is read. */
 export interface CheckResult {
   /** By file in the order given, then by place. */
-  readonly findings: readonly Finding[];
+  readonly diagnostics: readonly Diagnostic[];
   readonly procedures: readonly CheckedProcedure[];
   readonly jobs: readonly Job[];
-  readonly resolved: Resolved;
-  readonly links: readonly Link[];
+  readonly resolved: ResolvedWorkspace;
+  readonly references: readonly Reference[];
   /** Those of the names that are written in a file. */
-  readonly linksIn: (uri: string) => readonly Link[];
+  readonly linksIn: (uri: string) => readonly Reference[];
   /** How sheets are printed in this workspace. */
   readonly sheet: SheetSettings;
   /** Severities that the settings file changes, and the number of findings that it raised, lowered or turned off. */
@@ -56,7 +56,7 @@ export interface CheckResult {
   /** Names of all jobs and procedures. */
   readonly declared: { readonly jobs: readonly DeclaredName[]; readonly procedures: readonly DeclaredName[] };
   /** What is in one file and comes of what it declares, without a look at files that have no part in that. */
-  readonly findingsIn: (uri: string) => readonly Finding[];
+  readonly findingsIn: (uri: string) => readonly Diagnostic[];
   /** Those of a name, or else in a file; the same. Null where there is none that can be read. */
   readonly jobOf: (nameOrUri: string) => Job | null;
   readonly procedureOf: (nameOrUri: string) => CheckedProcedure | null;
@@ -64,14 +64,14 @@ export interface CheckResult {
 
 /** Parses and checks a workspace of files, with the settings file that is in force. Pure; never throws. */
 export function checkFiles(files: readonly SourceFile[], settings: SettingsFile | null = null): CheckResult {
-  return new Checker().check(files, settings);
+  return new Workspace().check(files, settings);
 }
 
 /** Keeps what was computed between checks: one for each editor or watch. An edit costs what depends on it. */
-export class Checker {
+export class Workspace {
   readonly database = new Database();
   private readonly trees = new Trees();
-  private readonly queries = queriesOf(this.database, this.trees);
+  private readonly queries = buildQueries(this.database, this.trees);
   private uris: readonly string[] = [];
 
   /** The server and the command line call this one function; only presentation differs. */
@@ -123,7 +123,7 @@ export class Checker {
 const lasting: ReadonlySet<string> = new Set(['parsed', 'index', 'model', 'reported', 'concessions', 'findings from']);
 
 function resultOf(snapshot: Snapshot, settings: SettingsFile | null): CheckResult {
-  const findings = new Findings(snapshot, settings);
+  const diagnostics = new Findings(snapshot, settings);
   const procedures = new Map<string, CheckedProcedure>();
   const checked = (id: string): CheckedProcedure | null => {
     const model = snapshot.procedure(id);
@@ -133,8 +133,8 @@ function resultOf(snapshot: Snapshot, settings: SettingsFile | null): CheckResul
       procedures.get(id) ??
       lazily<CheckedProcedure>({
         procedure,
-        replays: () => attempt('the check of its steps', model.source, [], () => replay(procedure())) ?? [],
-        findings: () => findings.on(id, procedure()),
+        flows: () => attempt('the check of its steps', model.source, [], () => analyzeFlow(procedure())) ?? [],
+        diagnostics: () => diagnostics.on(id, procedure()),
       });
     procedures.set(id, known);
     return known;
@@ -150,18 +150,18 @@ function resultOf(snapshot: Snapshot, settings: SettingsFile | null): CheckResul
     return null;
   };
   const result: CheckResult = lazily<CheckResult>({
-    findings: () => findings.all(),
+    diagnostics: () => diagnostics.all(),
     procedures: () => snapshot.ids('Procedure').flatMap((id) => checked(id) ?? []),
     jobs: () => snapshot.ids('Job').flatMap((id) => snapshot.job(id) ?? []),
-    links: () => snapshot.links(),
+    references: () => snapshot.links(),
     linksIn: () => (uri) => snapshot.linksIn(uri),
-    resolved: () => snapshot.resolved(result.jobs, result.links),
-    sheet: () => findings.settings?.sheet ?? noSheetSettings,
-    severities: () => findings.settings?.severities ?? new Map(),
-    restated: () => findings.restated(),
+    resolved: () => snapshot.resolved(result.jobs, result.references),
+    sheet: () => diagnostics.settings?.sheet ?? noSheetSettings,
+    severities: () => diagnostics.settings?.severities ?? new Map(),
+    restated: () => diagnostics.restated(),
     symbols: () => new LazyMap(snapshot.uris, (uri) => snapshot.file(uri).symbols),
     declared: () => ({ jobs: snapshot.declared('Job'), procedures: snapshot.declared('Procedure') }),
-    findingsIn: () => (uri) => findings.in(uri),
+    findingsIn: () => (uri) => diagnostics.in(uri),
     jobOf: () => (nameOrUri) => first('Job', nameOrUri, (id) => snapshot.job(id)),
     procedureOf: () => (nameOrUri) => first('Procedure', nameOrUri, checked),
   });

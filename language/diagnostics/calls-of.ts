@@ -1,5 +1,5 @@
 import type { Source } from '../model/source.ts';
-import type { From } from '../semantics/context.ts';
+import type { ExpandedFrom } from '../semantics/context.ts';
 
 /** A place as a key. */
 export function placeKey({ file, range: { start } }: Source): string {
@@ -22,7 +22,7 @@ export function grouped<T>(items: readonly T[], keyOf: (item: T) => string): T[]
  * The places from which problems were reached, as related places, each once. All of them: they make the finding count
  * for the procedures that call a sequence or take a step over.
  */
-export function callsOf(problems: readonly { readonly from?: From | undefined }[]): From[] {
+export function collectCalls(problems: readonly { readonly from?: ExpandedFrom | undefined }[]): ExpandedFrom[] {
   const from = problems.flatMap((problem) => problem.from ?? []);
   return grouped(from, ({ source }) => placeKey(source)).map(([first]) => first!);
 }

@@ -22,8 +22,8 @@ const throwing: readonly AnyRule[] = [
   { ...base, code: 'throws-over-family', family: fails },
   { ...base, code: 'throws-over-job', job: fails },
   { ...base, code: 'throws-over-procedure', procedure: fails },
-  { ...base, code: 'throws-before-the-way', replay: fails },
-  { ...base, code: 'throws-on-the-way', replay: () => ({ step: fails, after: fails, end: fails }) },
+  { ...base, code: 'throws-before-the-way', flow: fails },
+  { ...base, code: 'throws-on-the-way', flow: () => ({ step: fails, after: fails, end: fails }) },
 ];
 
 const job = 'job 1 of example {\n}\n';
@@ -41,7 +41,7 @@ function found(among: readonly AnyRule[]) {
     declarationFindings({ kind: 'family', family: resolved.families[0]! }, around, among),
     declarationFindings({ kind: 'job', job: resolved.jobs[0]! }, around, among),
     procedureFindings(procedure!, around, among),
-  ].flatMap(({ findings }) => findings);
+  ].flatMap(({ diagnostics }) => diagnostics);
 }
 
 describe('a rule that throws', () => {
@@ -92,13 +92,13 @@ describe('more ways than are followed', () => {
       repairs: (sound) =>
         `${sound}\n${many((at) => `  repair r${at} {\n    relieve   disconnect inlet   clamp body   slacken nut\n    torque nut to nut-fit with TW-80\n    unclamp body   connect inlet   prime 6 strokes with gauge shut\n  }`)}\n`,
     });
-    const { findings, procedures } = checkFiles([{ uri: 'a.rebuild', text: bomb }]);
-    const [told] = findings.filter(({ rule }) => rule === 'too-many-ways');
+    const { diagnostics, procedures } = checkFiles([{ uri: 'a.rebuild', text: bomb }]);
+    const [told] = diagnostics.filter(({ rule }) => rule === 'too-many-ways');
     expect(told?.severity).toBe('error');
     expect(told?.source).toEqual(procedures[0]!.procedure.source);
     expect(told?.message).toMatch(
       /^There are too many paths through .+: every test can send the unit to every repair, and after \d+ steps some are still left\./u,
     );
-    expect(procedures[0]!.findings).toContain(told);
+    expect(procedures[0]!.diagnostics).toContain(told);
   });
 });

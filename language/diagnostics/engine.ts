@@ -1,7 +1,7 @@
-import { mostPassed, replay, type Visitor } from '../analysis/flow-analysis.ts';
+import { analyzeFlow, mostTransfers, type Visitor } from '../analysis/flow-analysis.ts';
 import { either } from '../analysis/prose.ts';
 import { within } from '../analysis/within.ts';
-import type { Finding } from '../model/diagnostic.ts';
+import type { Diagnostic } from '../model/diagnostic.ts';
 import type { Family } from '../model/family.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
@@ -12,11 +12,11 @@ import { nearest } from '../syntax/nearest.ts';
 import { rules as allRules } from './index.ts';
 import { attempt, internalError, tooManyWays } from './not-checked.ts';
 import type { AnyRule, Report } from './rule.ts';
-import { Collector, type Surroundings } from './sink.ts';
+import { DiagnosticSink, type Surroundings } from './sink.ts';
 
 /** What rules report of something, and the concessions that silenced something there. */
-export interface Outcome {
-  readonly findings: readonly Finding[];
+export interface ProcedureResult {
+  readonly diagnostics: readonly Diagnostic[];
   readonly used: readonly Allow[];
 }
 
@@ -43,7 +43,7 @@ export function problemFindings(
   problems: readonly ResolveProblem[],
   surroundings: Surroundings,
   rules: readonly AnyRule[] = allRules,
-): Outcome {
+): ProcedureResult {
   const [first] = problems;
   if (first === undefined) return nothing;
   return collected(
@@ -58,7 +58,7 @@ export function concessionFindings(
   concessions: readonly Allow[],
   surroundings: Surroundings,
   rules: readonly AnyRule[] = allRules,
-): Outcome {
+): ProcedureResult {
   if (concessions.length === 0) return nothing;
   return collected(
     surroundings,
@@ -75,7 +75,7 @@ export function declarationFindings(
   judged: Judged,
   surroundings: Surroundings,
   rules: readonly AnyRule[] = allRules,
-): Outcome {
+): ProcedureResult {
   return collected(
     surroundings,
     (rule, report, defects) => {
@@ -97,22 +97,22 @@ export function procedureFindings(
   procedure: Procedure,
   surroundings: Surroundings,
   rules: readonly AnyRule[] = allRules,
-): Outcome {
+): ProcedureResult {
   const used = new Set<Allow>();
-  const collector = new Collector(procedure, surroundings, used);
+  const collector = new DiagnosticSink(procedure, surroundings, used);
   const { source } = procedure;
-  const defects: Finding[] = [];
-  const findings = () => [...collector.findings(), ...defects].map((finding) => moved(finding, procedure));
-  const replays = attempt('the check of its steps', source, defects, () => replay(procedure)) ?? [];
+  const defects: Diagnostic[] = [];
+  const diagnostics = () => [...collector.diagnostics(), ...defects].map((diagnostic) => moved(diagnostic, procedure));
+  const flows = attempt('the check of its steps', source, defects, () => analyzeFlow(procedure)) ?? [];
   for (const rule of rules)
     attempt(ruleWords(rule), source, defects, () => rule.procedure?.(procedure, collector.reporter(rule)));
-  const cutOff = replays.find(({ isWhole }) => !isWhole);
-  if (cutOff !== undefined) defects.push(tooManyWays(procedure.name, source, mostPassed(cutOff.program)));
+  const cutOff = flows.find(({ isComplete: isWhole }) => !isWhole);
+  if (cutOff !== undefined) defects.push(tooManyWays(procedure.name, source, mostTransfers(cutOff.graph)));
   else
-    for (const one of replays) {
+    for (const one of flows) {
       const visitors = rules.flatMap((rule) => {
         const visitor = attempt(ruleWords(rule), source, defects, () =>
-          rule.replay?.(one, collector.reporter(rule, one)),
+          rule.flow?.(one, collector.reporter(rule, one)),
         );
         return visitor == null
           ? []
@@ -120,21 +120,21 @@ export function procedureFindings(
       });
       attempt('the check of its steps', source, defects, () => one.visit(together(visitors)));
     }
-  return { findings: findings(), used: [...used] };
+  return { diagnostics: diagnostics(), used: [...used] };
 }
 
-const nothing: Outcome = { findings: [], used: [] };
+const nothing: ProcedureResult = { diagnostics: [], used: [] };
 
 function collected(
   surroundings: Surroundings,
-  show: (rule: AnyRule, report: (report: Report) => void, defects: Finding[]) => void,
+  show: (rule: AnyRule, report: (report: Report) => void, defects: Diagnostic[]) => void,
   rules: readonly AnyRule[],
-): Outcome {
+): ProcedureResult {
   const used = new Set<Allow>();
-  const collector = new Collector(null, surroundings, used);
-  const defects: Finding[] = [];
+  const collector = new DiagnosticSink(null, surroundings, used);
+  const defects: Diagnostic[] = [];
   for (const rule of rules) show(rule, collector.reporter(rule), defects);
-  return { findings: [...collector.findings(), ...defects], used: [...used] };
+  return { diagnostics: [...collector.diagnostics(), ...defects], used: [...used] };
 }
 
 function ruleWords({ code }: AnyRule): string {
@@ -188,41 +188,41 @@ function together(visitors: readonly Guarded[]): Visitor {
 }
 
 /** Findings of shop and family count for the procedures that use them; those of a sequence for all that call it. */
-export function touches(finding: Finding, procedure: Procedure): boolean {
+export function touches(diagnostic: Diagnostic, procedure: Procedure): boolean {
   // A line that is lost in a sequence, or in the procedure that this one is like, may be a step that does not print.
-  if (finding.severity === 'error' && procedure.files.includes(finding.source.file)) return true;
+  if (diagnostic.severity === 'error' && procedure.files.includes(diagnostic.source.file)) return true;
   const own = [procedure.source.file, procedure.family.source.file, procedure.shop.source.file];
-  return [finding.source, ...(finding.related ?? []).map(({ source }) => source)].some(({ file }) =>
+  return [diagnostic.source, ...(diagnostic.related ?? []).map(({ source }) => source)].some(({ file }) =>
     own.includes(file),
   );
 }
 
 /** A finding in a step taken over from another procedure is reported where this one says `like`. */
-function moved(finding: Finding, procedure: Procedure): Finding {
+function moved(diagnostic: Diagnostic, procedure: Procedure): Diagnostic {
   if (
     procedure.like === null ||
-    within(finding.source, procedure.extent) ||
-    within(finding.source, procedure.family.source)
+    within(diagnostic.source, procedure.extent) ||
+    within(diagnostic.source, procedure.family.source)
   )
-    return finding;
+    return diagnostic;
   const related = [
-    { message: `The step was taken over from ${procedure.like}.`, source: finding.source },
-    ...(finding.related ?? []),
+    { message: `The step was taken over from ${procedure.like}.`, source: diagnostic.source },
+    ...(diagnostic.related ?? []),
   ];
-  const { fix: _, ...rest } = finding;
+  const { fix: _, ...rest } = diagnostic;
   return {
     ...rest,
-    message: `${finding.step === undefined ? '' : `Step ${finding.step}, taken over from ${procedure.like}: `}${finding.message}`,
+    message: `${diagnostic.step === undefined ? '' : `Step ${diagnostic.step}, taken over from ${procedure.like}: `}${diagnostic.message}`,
     source: procedure.likeSource ?? procedure.source,
     related,
   };
 }
 
 /** The findings on concessions that silence nothing, or name no rule. */
-export function idleConcessions(idle: readonly Allow[], rules: readonly AnyRule[] = allRules): readonly Finding[] {
+export function idleConcessions(idle: readonly Allow[], rules: readonly AnyRule[] = allRules): readonly Diagnostic[] {
   if (idle.length === 0) return [];
   const rule = rules.find((other) => other.code === 'allow-without-effect')!;
-  const collector = new Collector(null, { concessionsIn: () => [], unread: [] }, new Set());
+  const collector = new DiagnosticSink(null, { concessionsIn: () => [], unread: [] }, new Set());
   const report = collector.reporter(rule);
   const codes = rules.map(({ code }) => code);
   for (const allow of idle) {
@@ -242,5 +242,5 @@ export function idleConcessions(idle: readonly Allow[], rules: readonly AnyRule[
           }),
     });
   }
-  return collector.findings();
+  return collector.diagnostics();
 }

@@ -23,12 +23,12 @@ function said(code: string, example: string): string[] {
   const rows = text.split('\n');
   const row = (line: number) => rows[line]!.trim();
   return check(text)
-    .findings.filter((finding) => finding.rule === code)
-    .flatMap((finding) => {
-      const { source, related, fix } = finding;
+    .diagnostics.filter((diagnostic) => diagnostic.rule === code)
+    .flatMap((diagnostic) => {
+      const { source, related, fix } = diagnostic;
       return [
         `  | ${row(source.range.start.line)}`,
-        `    ${fullMessage(finding)}`,
+        `    ${fullMessage(diagnostic)}`,
         ...(related ?? []).map((place) => `    · ${place.message} (${row(place.source.range.start.line)})`),
         ...(fix === undefined ? [] : [`    → ${fix.title}`]),
       ];

@@ -1,13 +1,13 @@
-import type { Finding } from '../model/diagnostic.ts';
+import type { Diagnostic } from '../model/diagnostic.ts';
 import type { Source } from '../model/source.ts';
 
 /** Findings that belong to no rule: something was not checked. They are errors, so that no sheet is released. */
-function notChecked(rule: 'internal-error' | 'too-many-ways', source: Source, message: string): Finding {
+function notChecked(rule: 'internal-error' | 'too-many-ways', source: Source, message: string): Diagnostic {
   return { rule, severity: 'error', message, source };
 }
 
 /** A part of the checker threw. @param what the part, as the subject of the sentence */
-export function internalError(what: string, source: Source, error: unknown): Finding {
+export function internalError(what: string, source: Source, error: unknown): Diagnostic {
   const words = error instanceof Error ? error.message : String(error);
   return notChecked(
     'internal-error',
@@ -17,7 +17,7 @@ export function internalError(what: string, source: Source, error: unknown): Fin
 }
 
 /** There are more paths through a procedure than are followed. @param most how many steps are visited, over all paths */
-export function tooManyWays(name: string, source: Source, most: number): Finding {
+export function tooManyWays(name: string, source: Source, most: number): Diagnostic {
   return notChecked(
     'too-many-ways',
     source,
@@ -26,11 +26,11 @@ export function tooManyWays(name: string, source: Source, most: number): Finding
 }
 
 /** Runs something; an exception becomes a finding, and the result null. */
-export function attempt<T>(what: string, source: Source, findings: Finding[], work: () => T): T | null {
+export function attempt<T>(what: string, source: Source, diagnostics: Diagnostic[], work: () => T): T | null {
   try {
     return work();
   } catch (error) {
-    findings.push(internalError(what, source, error));
+    diagnostics.push(internalError(what, source, error));
     return null;
   }
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { check, told } from '../../tests/fixtures/example-pages.ts';
 import { instead, procedureWith } from '../../tests/fixtures/sound-procedure.ts';
-import { type Finding, fullMessage } from '../model/diagnostic.ts';
+import { type Diagnostic, fullMessage } from '../model/diagnostic.ts';
 
 const noTorque = instead('      torque nut to nut-fit with TW-80\n', '');
 const noTorqueInClose = instead('    torque nut to nut-fit with TW-80', '');
@@ -9,13 +9,13 @@ const noTorqueInClose = instead('    torque nut to nut-fit with TW-80', '');
 /** Findings with their line of text, and the lines of their related places. */
 function found(text: string) {
   const rows = text.split('\n');
-  const row = (source: Finding['source']) => rows[source.range.start.line]!.trim();
-  return told(text).map((finding) => ({
-    rule: finding.rule,
-    step: finding.step,
-    at: row(finding.source),
-    message: fullMessage(finding),
-    related: (finding.related ?? []).map((place) => `${place.message} ${row(place.source)}`),
+  const row = (source: Diagnostic['source']) => rows[source.range.start.line]!.trim();
+  return told(text).map((diagnostic) => ({
+    rule: diagnostic.rule,
+    step: diagnostic.step,
+    at: row(diagnostic.source),
+    message: fullMessage(diagnostic),
+    related: (diagnostic.related ?? []).map((place) => `${place.message} ${row(place.source)}`),
   }));
 }
 
@@ -245,7 +245,7 @@ ${patches}
     expect(one!.related[0]).toBe(
       'The step was taken over from example. test opening  read pressure within opening  on fail reshim (3 times)',
     );
-    expect(check(procedureWith() + sister('  without torque nut in build')).findings[0]!.fix).toBeUndefined();
+    expect(check(procedureWith() + sister('  without torque nut in build')).diagnostics[0]!.fix).toBeUndefined();
   });
 
   it('tells what is wrong in a step of its own there', () => {

@@ -1,4 +1,4 @@
-import type { Replay, Visitor, Way } from '../analysis/flow-analysis.ts';
+import type { FlowAnalysis, PathContext, Visitor } from '../analysis/flow-analysis.ts';
 import type { Fix, Severity, Statement } from '../model/diagnostic.ts';
 import type { Family } from '../model/family.ts';
 import type { Job } from '../model/job.ts';
@@ -32,10 +32,10 @@ export interface Report<Data = unknown> extends Statement {
    * One finding per cause: of those with the same cause only the first is kept, whichever rule reports it. Without a
    * cause, a finding is identified by its rule and place.
    */
-  readonly cause?: string | undefined;
-  /** The point of the replay where the state arose, for the related place. */
+  readonly rootCause?: string | undefined;
+  /** The point of the flow analysis where the state arose, for the related place. */
   readonly since?: number | undefined;
-  readonly way?: Way;
+  readonly path?: PathContext;
   readonly related?: readonly { readonly message: string; readonly source: Source }[];
   /** Concessions that cover it, besides those of its step and of the procedure. */
   readonly allow?: readonly Allow[] | undefined;
@@ -71,8 +71,8 @@ export interface Rule<Data = never> {
   /** Its procedure has no places of steps, and none of their notes, hazards and concessions: a job is judged by figures. */
   job?(job: Job, report: Sink<Data>): void;
   procedure?(procedure: Procedure, report: Sink<Data>): void;
-  /** Checks every path through a procedure: the visitor for the replay. */
-  replay?(replay: Replay, report: Sink<Data>): Visitor;
+  /** Checks every path through a procedure: the visitor for the flow analysis. */
+  flow?(flow: FlowAnalysis, report: Sink<Data>): Visitor;
   fix?(data: Data): Fix | null;
 }
 

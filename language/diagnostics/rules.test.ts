@@ -89,18 +89,19 @@ describe.each(rules.map((rule) => [rule.code, rule] as const))('the page of %s',
   it.each(page.examples.map((example) => [example.kind, example.line, example] as const))(
     'has a %s example in line %d that holds',
     (kind, _line, example) => {
-      const { findings } = checkExample(example.text);
-      const own = findings.filter((finding) => finding.rule === code);
+      const { diagnostics } = checkExample(example.text);
+      const own = diagnostics.filter((diagnostic) => diagnostic.rule === code);
       if (kind === 'bad') {
         expect(example.expected.length).toBeGreaterThan(0);
         expect(own.map(placeOf).sort()).toEqual(expectedIn(example).sort());
-        if (code !== 'syntax') expect(findings.filter((finding) => finding.rule === 'syntax').map(placeOf)).toEqual([]);
+        if (code !== 'syntax')
+          expect(diagnostics.filter((diagnostic) => diagnostic.rule === 'syntax').map(placeOf)).toEqual([]);
       } else {
         const never = [code, 'syntax', 'unknown-name', 'allow-without-effect'];
         expect(
-          findings
-            .filter((finding) => never.includes(finding.rule))
-            .map((finding) => `${placeOf(finding)} ${fullMessage(finding)}`),
+          diagnostics
+            .filter((diagnostic) => never.includes(diagnostic.rule))
+            .map((diagnostic) => `${placeOf(diagnostic)} ${fullMessage(diagnostic)}`),
         ).toEqual([]);
       }
     },
@@ -108,7 +109,7 @@ describe.each(rules.map((rule) => [rule.code, rule] as const))('the page of %s',
 
   it('says what is wrong, why it matters and what to do, in parts that can be shown separately', () => {
     const bad = page.examples.filter((example) => example.kind === 'bad');
-    for (const { rule: name, message, why, help } of bad.flatMap(({ text }) => checkExample(text).findings)) {
+    for (const { rule: name, message, why, help } of bad.flatMap(({ text }) => checkExample(text).diagnostics)) {
       expect(message).toMatch(/[.?]$/u);
       // A misread line and an unknown name need no reason.
       if (name !== 'syntax' && name !== 'unknown-name') expect([why, help], message).not.toContain(undefined);
@@ -124,18 +125,18 @@ describe.each(rules.map((rule) => [rule.code, rule] as const))('the page of %s',
     const bad = page.examples.filter((example) => example.kind === 'bad');
     const fixes = bad.flatMap((example) => {
       const { text } = wholeExample(example.text);
-      return check(text).findings.flatMap((finding) =>
-        finding.rule === code && finding.fix !== undefined ? [{ text, finding, fix: finding.fix }] : [],
+      return check(text).diagnostics.flatMap((diagnostic) =>
+        diagnostic.rule === code && diagnostic.fix !== undefined ? [{ text, diagnostic, fix: diagnostic.fix }] : [],
       );
     });
     expect(fixes.length).toBeGreaterThan(0);
-    for (const { text, finding, fix } of fixes) {
+    for (const { text, diagnostic, fix } of fixes) {
       expect(fix.title).not.toBe('');
-      const count = (findings: readonly { rule: string }[], name: string) =>
-        findings.filter((other) => other.rule === name).length;
-      const before = check(text).findings;
-      const after = check(filled(applyFix(text, fix))).findings;
-      expect(count(after, code), `${fullMessage(finding)} → ${fix.title}`).toBe(count(before, code) - 1);
+      const count = (diagnostics: readonly { rule: string }[], name: string) =>
+        diagnostics.filter((other) => other.rule === name).length;
+      const before = check(text).diagnostics;
+      const after = check(filled(applyFix(text, fix))).diagnostics;
+      expect(count(after, code), `${fullMessage(diagnostic)} → ${fix.title}`).toBe(count(before, code) - 1);
       if (code !== 'syntax') expect(count(after, 'syntax')).toBe(0);
     }
   });
@@ -146,7 +147,7 @@ describe('the list of rules', () => {
 
   it('shows the example shop and family as the examples use them', () => {
     expect(list).toContain(`\`\`\`rebuild\n${exampleShop}\n${exampleFamily}\`\`\``);
-    expect(check(`${exampleShop}\n${exampleFamily}`).findings).toEqual([]);
+    expect(check(`${exampleShop}\n${exampleFamily}`).diagnostics).toEqual([]);
   });
 
   it('has every rule under its area, with severity and title', () => {

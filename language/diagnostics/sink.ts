@@ -1,14 +1,14 @@
-import type { Replay } from '../analysis/flow-analysis.ts';
-import { wayWords } from '../analysis/prose.ts';
+import type { FlowAnalysis } from '../analysis/flow-analysis.ts';
+import { pathWords } from '../analysis/prose.ts';
 import { within } from '../analysis/within.ts';
 import { writtenAt } from '../analysis/written-at.ts';
-import { type Finding, fullMessage } from '../model/diagnostic.ts';
+import { type Diagnostic, fullMessage } from '../model/diagnostic.ts';
 import type { Procedure, Step } from '../model/procedure.ts';
 import type { Allow, Source } from '../model/source.ts';
 import type { AnyRule, Report } from './rule.ts';
 
-interface Kept {
-  readonly finding: Finding;
+interface Entry {
+  readonly diagnostic: Diagnostic;
   /** Part numbers that it was found for; null if it was not found by the flow analysis. */
   readonly numbers: Set<string> | null;
 }
@@ -22,11 +22,11 @@ export interface Surroundings {
 }
 
 /** The sink of reports: applies concessions, keeps one finding per cause, and adds the path and the place of origin. */
-export class Collector {
+export class DiagnosticSink {
   /** By cause; null if it was conceded, so that the next place with the same cause is not reported either. */
-  private readonly kept = new Map<string, Kept | null>();
+  private readonly kept = new Map<string, Entry | null>();
   /** By message, place and origin in the source text: a sequence is written once, however often it is called. */
-  private readonly slips = new Map<string, Kept | null>();
+  private readonly slips = new Map<string, Entry | null>();
   private readonly procedure: Procedure | null;
   private readonly surroundings: Surroundings;
   private readonly used: Set<Allow>;
@@ -38,52 +38,52 @@ export class Collector {
     this.used = used;
   }
 
-  /** The sink that a rule reports to, from a replay or from plain data. */
-  reporter(rule: AnyRule, replay: Replay | null = null): (report: Report) => void {
-    return (report) => this.take(rule, replay, report);
+  /** The sink that a rule reports to, from a flow analysis or from plain data. */
+  reporter(rule: AnyRule, flow: FlowAnalysis | null = null): (report: Report) => void {
+    return (report) => this.take(rule, flow, report);
   }
 
-  findings(): Finding[] {
+  diagnostics(): Diagnostic[] {
     return [...this.kept.values()].flatMap((one) => {
       if (one === null) return [];
-      const { finding, numbers } = one;
+      const { diagnostic, numbers } = one;
       const only =
         numbers === null || numbers.size === 0 || numbers.size === this.procedure?.numbers.length
           ? []
           : [`Only for ${[...numbers].join(', ')}.`];
-      const when = [...(finding.when === undefined ? [] : [finding.when]), ...only].join(' ');
-      return [when === '' ? finding : { ...finding, when }];
+      const when = [...(diagnostic.when === undefined ? [] : [diagnostic.when]), ...only].join(' ');
+      return [when === '' ? diagnostic : { ...diagnostic, when }];
     });
   }
 
-  private take(rule: AnyRule, replay: Replay | null, report: Report) {
+  private take(rule: AnyRule, flow: FlowAnalysis | null, report: Report) {
     const step = isStep(report.at) ? report.at : null;
     const source = report.source ?? (isStep(report.at) ? report.at.source : report.at);
     const { start } = source.range;
-    const cause = report.cause ?? `${rule.code}@${source.file}:${start.line}:${start.character}`;
+    const cause = report.rootCause ?? `${rule.code}@${source.file}:${start.line}:${start.character}`;
     if ((rule.ofAbsence ?? report.ofAbsence) === true && this.isUnread(step, source)) return;
     const conceded = this.concessions(report, step, source).find((allow) => allow.rule === rule.code);
     if (conceded !== undefined) this.used.add(conceded);
-    const slip = this.slipOf(rule, replay, report, source);
+    const slip = this.slipOf(rule, flow, report, source);
     const known = this.kept.has(cause) ? this.kept.get(cause) : this.slips.get(slip);
-    for (const number of replay?.program.numbers ?? []) known?.numbers?.add(number);
+    for (const number of flow?.graph.numbers ?? []) known?.numbers?.add(number);
     if (known !== undefined) return;
     const kept =
       conceded === undefined
         ? {
-            finding: this.made(rule, replay, report, step, source),
-            numbers: replay === null ? null : new Set(replay.program.numbers ?? []),
+            diagnostic: this.made(rule, flow, report, step, source),
+            numbers: flow === null ? null : new Set(flow.graph.numbers ?? []),
           }
         : null;
     this.kept.set(cause, kept);
     this.slips.set(slip, kept);
   }
 
-  private slipOf(rule: AnyRule, replay: Replay | null, report: Report, source: Source): string {
+  private slipOf(rule: AnyRule, flow: FlowAnalysis | null, report: Report, source: Source): string {
     const { at, since } = report;
     const { start } = source.range;
     const place = isStep(at) && at.call !== null ? writtenAt(at) : `${source.file}:${start.line}:${start.character}`;
-    const from = since === undefined || since < 0 ? undefined : replay?.program.points[since];
+    const from = since === undefined || since < 0 ? undefined : flow?.graph.nodes[since];
     return `${rule.code}@${place}|${from?.kind === 'step' ? writtenAt(from.step) : ''}|${fullMessage(report)}`;
   }
 
@@ -113,14 +113,20 @@ export class Collector {
     ];
   }
 
-  private made(rule: AnyRule, replay: Replay | null, report: Report, step: Step | null, source: Source): Finding {
+  private made(
+    rule: AnyRule,
+    flow: FlowAnalysis | null,
+    report: Report,
+    step: Step | null,
+    source: Source,
+  ): Diagnostic {
     const related = [...(report.related ?? [])];
-    const since = report.since === undefined || report.since < 0 ? undefined : replay?.program.points[report.since];
+    const since = report.since === undefined || report.since < 0 ? undefined : flow?.graph.nodes[report.since];
     if (since?.kind === 'step' && since.step !== step)
       related.push({ message: `Since step ${since.step.number}.`, source: since.step.source });
     if (step?.call != null)
       related.push({ message: `The step is part of sequence ${step.call.name}.`, source: step.call.source });
-    const way = report.way === undefined || this.procedure === null ? '' : wayWords(this.procedure, report.way);
+    const path = report.path === undefined || this.procedure === null ? '' : pathWords(this.procedure, report.path);
     const fix = rule.fix === undefined || report.data === undefined ? null : rule.fix(report.data);
     return {
       rule: rule.code,
@@ -128,7 +134,7 @@ export class Collector {
       message: report.message,
       ...(report.why === undefined ? {} : { why: report.why }),
       ...(report.help === undefined ? {} : { help: report.help }),
-      ...(way === '' ? {} : { when: `This happens ${way}.` }),
+      ...(path === '' ? {} : { when: `This happens ${path}.` }),
       source,
       ...(step === null ? {} : { step: step.number }),
       ...(related.length === 0 ? {} : { related }),

@@ -1,11 +1,11 @@
 import type { Allow } from '../model/source.ts';
 import { titleOf } from '../model/titles.ts';
 import type { TableBlock } from './model.ts';
-import type { Setting } from './print-context.ts';
+import type { PrintContext } from './print-context.ts';
 import { allSteps } from './print-context.ts';
 
 /** Every concession with its reason, wherever it is written: the last table of the sheet. */
-export function concessionsTable(setting: Setting): TableBlock | null {
+export function concessionsTable(setting: PrintContext): TableBlock | null {
   const { procedure, words } = setting;
   const { places } = words;
   const at = (where: string, allow: readonly Allow[]) => allow.map(({ rule, because }) => ({ where, rule, because }));

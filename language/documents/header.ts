@@ -1,6 +1,6 @@
 import type { Fact, FactsBlock, SheetHeader } from './model.ts';
-import type { Setting } from './print-context.ts';
-import { qrOf } from './qr.ts';
+import type { PrintContext } from './print-context.ts';
+import { buildQr } from './qr.ts';
 
 /** Digits of the hash that a person compares. */
 const shownHash = 12;
@@ -10,7 +10,7 @@ export function shortHash(hash: string): string {
 }
 
 /** Tells the sheet from every other, on each page: a page that lies alone on a bench must say what it is of. */
-export function headerOf(setting: Setting): SheetHeader {
+export function buildHeader(setting: PrintContext): SheetHeader {
   const { procedure, words } = setting;
   const { job } = setting.options;
   const label = words.header;
@@ -25,12 +25,12 @@ export function headerOf(setting: Setting): SheetHeader {
       // Without a job the order is written in by hand.
       { label: label.order, text: brief(job?.name ?? '') },
     ],
-    qr: qrOf(code, words.code({ code })),
+    qr: buildQr(code, words.code({ code })),
   };
 }
 
 /** What the code on each page says: a link that opens, in the editor, what the sheet was printed from. */
-export function codeOf({ procedure, options: { job, hash } }: Setting): string {
+export function codeOf({ procedure, options: { job, hash } }: PrintContext): string {
   const said = {
     procedure: procedure.name,
     revision: procedure.revision ?? '',
@@ -42,7 +42,7 @@ export function codeOf({ procedure, options: { job, hash } }: Setting): string {
 }
 
 /** For what, by whom and for whom: once, on the first page. */
-export function factsOf(setting: Setting): FactsBlock {
+export function factsOf(setting: PrintContext): FactsBlock {
   const { procedure, numbers, words } = setting;
   const { job } = setting.options;
   const label = words.header;
@@ -88,7 +88,7 @@ export function named(name: string, title: string): string {
 }
 
 /** Title of the document for reader programs and file lists. */
-export function documentTitle(setting: Setting): string {
+export function documentTitle(setting: PrintContext): string {
   const { procedure, options, words } = setting;
   const { revision } = procedure;
   return [

@@ -9,13 +9,13 @@ function titleAmong(things: readonly { readonly name: string; readonly title: st
 }
 
 /** What words are looked up in: the procedure's own, and the fixed ones of a language. */
-export interface Told {
+export interface ObjectWords {
   readonly procedure: Procedure;
   readonly words: Words;
 }
 
 /** The author's words for an object, as a title. */
-export function objectTitle({ procedure: { family }, words }: Told, object: StepObject): string {
+export function objectTitle({ procedure: { family }, words }: ObjectWords, object: StepObject): string {
   switch (object.kind) {
     case 'part': {
       const part = family.parts.find(({ name }) => name === object.name);
@@ -60,7 +60,7 @@ function locatedWords({ language, names, inSentence }: Words, words: string): st
  * by cylinder are said once: `holder, cylinders 1 to 6`.
  */
 export function objectWords(
-  told: Told,
+  told: ObjectWords,
   objects: readonly StepObject[],
   options: { readonly fitting?: boolean } = {},
 ): string[] {
@@ -95,7 +95,7 @@ export function objectWords(
 }
 
 /** `1 to 6`, or `1, 3 and 4`. */
-function positions({ procedure: { family }, words }: Told, copies: readonly StepObject[]): string {
+function positions({ procedure: { family }, words }: ObjectWords, copies: readonly StepObject[]): string {
   const numbers = copies
     .flatMap(({ name }) => family.parts.find((part) => part.name === name)?.position ?? [])
     .sort((a, b) => a - b);

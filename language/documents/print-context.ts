@@ -1,5 +1,5 @@
 import { type Language, type Words, wordsIn } from '../i18n/index.ts';
-import type { Finding, Job, PartNumber, Procedure, Stage, Step, Unit } from '../model/index.ts';
+import type { Diagnostic, Job, PartNumber, Procedure, Stage, Step, Unit } from '../model/index.ts';
 import type { Paper } from './model.ts';
 
 export interface SheetOptions {
@@ -10,7 +10,7 @@ export interface SheetOptions {
   readonly paper: Paper;
   /** Requested as a draft; errors make it one anyway. */
   readonly draft: boolean;
-  readonly findings: readonly Finding[];
+  readonly diagnostics: readonly Diagnostic[];
   /** Of the fixed words; English unless said otherwise. */
   readonly language?: Language;
   /** What the sheet is called; the language's own word unless said otherwise. */
@@ -27,7 +27,7 @@ export interface UnitColumn {
 }
 
 /** What the sheet is printed for, worked out once. */
-export interface Setting {
+export interface PrintContext {
   readonly procedure: Procedure;
   readonly options: SheetOptions;
   /** The fixed words, in the requested language. */
@@ -41,7 +41,7 @@ export interface Setting {
 /** Units of a blank sheet where a set is worked together. */
 const usualSet = 6;
 
-export function settingOf(procedure: Procedure, options: SheetOptions): Setting {
+export function buildPrintContext(procedure: Procedure, options: SheetOptions): PrintContext {
   const units = (options.job?.units ?? []).filter((unit) => options.number === null || unit.number === options.number);
   const inJob = procedure.numbers.filter(({ name }) => units.some((unit) => unit.number === name));
   const numbers =
@@ -71,31 +71,31 @@ function columnsOf(procedure: Procedure, options: SheetOptions, units: readonly 
 }
 
 /** How many units the sheet is for. */
-export function setSize({ columns }: Setting): number {
+export function setSize({ columns }: PrintContext): number {
   return columns.length;
 }
 
 /** What is worked out for each part number of the sheet; with none, once, for null. */
-export function numbersOf({ numbers }: Pick<Setting, 'numbers'>): (string | null)[] {
+export function numbersOf({ numbers }: Pick<PrintContext, 'numbers'>): (string | null)[] {
   return numbers.length === 0 ? [null] : numbers.map(({ name }) => name);
 }
 
 /** True where the step is for a part number that the sheet shows. */
-export function isShown(setting: Setting, step: Step): boolean {
+export function isShown(setting: PrintContext, step: Step): boolean {
   return step.only === null || step.only.some((name) => setting.numbers.some((number) => number.name === name));
 }
 
 /** The steps of a stage or repair that this sheet shows. */
-export function shownSteps(setting: Setting, place: { readonly steps: readonly Step[] }): Step[] {
+export function shownSteps(setting: PrintContext, place: { readonly steps: readonly Step[] }): Step[] {
   return place.steps.filter((step) => isShown(setting, step));
 }
 
 /** All steps of the stages, with theirs. */
-export function stageSteps(setting: Setting): { readonly stage: Stage; readonly step: Step }[] {
+export function stageSteps(setting: PrintContext): { readonly stage: Stage; readonly step: Step }[] {
   return setting.procedure.stages.flatMap((stage) => shownSteps(setting, stage).map((step) => ({ stage, step })));
 }
 
 /** All steps of stages and repairs that the sheet shows. */
-export function allSteps(setting: Setting): Step[] {
+export function allSteps(setting: PrintContext): Step[] {
   return [...setting.procedure.stages, ...setting.procedure.repairs].flatMap((place) => shownSteps(setting, place));
 }

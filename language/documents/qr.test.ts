@@ -1,7 +1,7 @@
 import { BinaryBitmap, HybridBinarizer, QRCodeReader, RGBLuminanceSource } from '@zxing/library';
 import { describe, expect, test } from 'vitest';
 import type { QrCode } from './model.ts';
-import { qrOf } from './qr.ts';
+import { buildQr } from './qr.ts';
 
 /** Draws the path as a scanner would see it, and reads it with a decoder that is not ours. */
 function scanned({ path, size }: QrCode, scale = 4): string {
@@ -31,7 +31,7 @@ function stated({ path }: QrCode): string {
 describe('the code', () => {
   test('corrects errors at level M, with four white squares around', () => {
     for (const text of ['a', 'procedure=rebuild-injector-17 revision=B', 'x'.repeat(399)]) {
-      const code = qrOf(text, '');
+      const code = buildQr(text, '');
       expect(stated(code)).toBe('M');
       const starts = [...code.path.matchAll(/M(\d+) (\d+)h(\d+)/gu)].map(([, ...numbers]) => numbers.map(Number));
       expect(Math.min(...starts.flatMap(([x, y]) => [x!, y!]))).toBe(4);
@@ -40,13 +40,13 @@ describe('the code', () => {
   });
   test('scans to its own text', () => {
     const text = `handtight procedure=rebuild-injector-17 revision=B hash=${'a3'.repeat(32)} job=2207`;
-    expect(scanned(qrOf(text, ''))).toBe(text);
+    expect(scanned(buildQr(text, ''))).toBe(text);
   });
   test('carries letters beyond ASCII', () => {
-    expect(scanned(qrOf('procedure=Düse-17', ''))).toBe('procedure=Düse-17');
+    expect(scanned(buildQr('procedure=Düse-17', ''))).toBe('procedure=Düse-17');
   });
   test('a text that is too long for a code that still scans is cut at its end', () => {
-    const code = qrOf(`procedure=a ${'x'.repeat(5000)}`, '');
+    const code = buildQr(`procedure=a ${'x'.repeat(5000)}`, '');
     expect(code.size).toBeLessThan(100);
     expect(scanned(code)).toMatch(/^procedure=a x+$/u);
   });

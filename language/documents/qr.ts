@@ -8,7 +8,7 @@ const quiet = 4;
  * A QR code as one path, a run of dark squares at a time. Error correction M: a smeared quarter of a sheet from the
  * bench still scans. Text that is too long for any code is cut: the figures that matter come first.
  */
-export function qrOf(text: string, alt: string): QrCode {
+export function buildQr(text: string, alt: string): QrCode {
   const { data, size } = encode([...new TextEncoder().encode(fitting(text))], { ecc: 'M', border: quiet });
   const runs: string[] = [];
   for (const [y, row] of data.entries()) {

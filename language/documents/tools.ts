@@ -2,10 +2,10 @@ import type { Words } from '../i18n/index.ts';
 import type { Step, ToolUse } from '../model/procedure.ts';
 import type { Asset, AssetKind } from '../model/shop.ts';
 import { limitText } from '../quantities/index.ts';
-import type { Told } from './names.ts';
+import type { ObjectWords } from './names.ts';
 
 /** `TW-80, 16 to 80 N·m`; a kind of tool with its range; or the author's words. */
-export function toolWords({ procedure, words }: Told, tool: ToolUse): string {
+export function toolWords({ procedure, words }: ObjectWords, tool: ToolUse): string {
   const { tools, wording, quantity } = words;
   switch (tool.form) {
     case 'asset': {

@@ -13,7 +13,7 @@ export interface Piece {
 }
 
 /** A drawer made ready to be searched: sizes in whole ticks, thinnest first, so that comparing them is exact and quick. */
-export interface LaidOut {
+export interface DrawerLayout {
   readonly pieces: readonly Piece[];
   /** Ticks in a meter. */
   readonly perMetre: bigint;
@@ -29,7 +29,7 @@ export interface Total {
 }
 
 /** @param most limit of use of the total thickness: `never above 1.90 mm` */
-export function laidOut({ sizes, counts, stacks }: Drawer, most: Quantity | null): LaidOut {
+export function layOut({ sizes, counts, stacks }: Drawer, most: Quantity | null): DrawerLayout {
   const there = sizes.flatMap((thickness, index) => {
     const count = counts[index] ?? null;
     return count === 0 ? [] : [{ thickness, size: amount(thickness), count }];
@@ -49,7 +49,7 @@ export function ticksOf(metres: Fraction, perMetre: bigint, rounding: 'up' | 'do
 }
 
 /** The thickest that can be made and is no more than so many ticks (null: no end to it). Null: there is none. */
-export function thickestTo({ pieces, stacks, most }: LaidOut, end: bigint | null): Total | null {
+export function thickestTo({ pieces, stacks, most }: DrawerLayout, end: bigint | null): Total | null {
   const top = most === null ? end : end === null || end > most ? most : end;
   const place = top === null ? pieces.length : placeOver(pieces, top);
   let best: Total | null = place === 0 ? null : single(pieces[place - 1]!);
@@ -66,7 +66,7 @@ export function thickestTo({ pieces, stacks, most }: LaidOut, end: bigint | null
 }
 
 /** The thinnest that can be made and is no less than so many ticks. Null: there is none. */
-export function thinnestFrom({ pieces, stacks, most }: LaidOut, start: bigint): Total | null {
+export function thinnestFrom({ pieces, stacks, most }: DrawerLayout, start: bigint): Total | null {
   const next = pieces[placeOver(pieces, start - 1n)];
   let best: Total | null = next === undefined ? null : single(next);
   if (stacks) {
@@ -83,7 +83,7 @@ export function thinnestFrom({ pieces, stacks, most }: LaidOut, start: bigint): 
 }
 
 /** The same drawer with these shims taken out. */
-export function without(laid: LaidOut, shims: readonly Quantity[]): LaidOut {
+export function without(laid: DrawerLayout, shims: readonly Quantity[]): DrawerLayout {
   const pieces = laid.pieces.flatMap((piece) => {
     const taken = shims.filter((shim) => shim === piece.thickness).length;
     if (piece.count === null || taken === 0) return piece;

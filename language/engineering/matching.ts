@@ -8,7 +8,7 @@ import { medianOf } from './slip.ts';
 /** What each unit (row) would read with each shim (column). Null: that shim does not come into question for it. */
 export type Readings = readonly (readonly (number | null)[])[];
 
-export interface Matched {
+export interface MatchedSet {
   /** For each unit the column of its shim. */
   readonly choice: readonly number[];
   readonly low: number;
@@ -26,10 +26,10 @@ interface Pair {
  * one whose middle is nearest to the aim. A column is given out as often as its count says. Null: however it is turned,
  * one unit at least goes without.
  */
-export function leastSpread(readings: Readings, counts: readonly number[], aim: number): Matched | null {
+export function leastSpread(readings: Readings, counts: readonly number[], aim: number): MatchedSet | null {
   const pairs = sortedPairs(readings);
   const matching = new Matching(readings.length, counts);
-  let best: Matched | null = null;
+  let best: MatchedSet | null = null;
   let first = 0;
   for (const { row, column, value: high } of pairs) {
     matching.add(row, column);
@@ -45,7 +45,7 @@ export function leastSpread(readings: Readings, counts: readonly number[], aim: 
 }
 
 /** The choice whose greatest value is least (the bottleneck assignment). Null: one row at least goes without. */
-export function leastMost(values: Readings, counts: readonly number[]): Matched | null {
+export function leastMost(values: Readings, counts: readonly number[]): MatchedSet | null {
   const pairs = sortedPairs(values);
   const matching = new Matching(values.length, counts);
   for (const { row, column, value } of pairs) {
@@ -56,7 +56,7 @@ export function leastMost(values: Readings, counts: readonly number[]): Matched 
 }
 
 /** A set in which some units stay closed. */
-export interface Opened {
+export interface OpenedUnits {
   /** For each unit the column of its shim; null: it stays as it is. */
   readonly choice: readonly (number | null)[];
   readonly low: number;
@@ -80,9 +80,9 @@ export function fewestOpened(
   counts: readonly number[],
   aim: number,
   within: (low: number, high: number) => boolean,
-): (Opened & { readonly kept: boolean }) | null {
+): (OpenedUnits & { readonly kept: boolean }) | null {
   const must = stays.filter((value) => value === null).length;
-  let least: Opened | null = null;
+  let least: OpenedUnits | null = null;
   for (let most = must; most <= stays.length; most++) {
     const found = leastOpening(stays, readings, counts, aim, most);
     if (found === null) continue;
@@ -99,7 +99,7 @@ function leastOpening(
   counts: readonly number[],
   aim: number,
   most: number,
-): Opened | null {
+): OpenedUnits | null {
   // One column for each unit behind those of the drawer: what it has, for it alone.
   const own = counts.length;
   const pairs = sortedPairs(
@@ -108,7 +108,7 @@ function leastOpening(
   const matching = new Matching(stays.length, [...counts, ...stays.map(() => 1)]);
   const closed = new Set<number>();
   const out = furthestOut(stays, aim);
-  let best: Opened | null = null;
+  let best: OpenedUnits | null = null;
   let first = 0;
   for (const { row, column, value: high } of pairs) {
     matching.add(row, column);
@@ -136,19 +136,19 @@ function furthestOut(stays: readonly (number | null)[], aim: number): readonly n
 /** Figures that differ by less are alike: they are worked out, not read. */
 const alike = 1e-9;
 
-function before(found: Opened, best: Opened, out: readonly number[], aim: number): boolean {
+function before(found: OpenedUnits, best: OpenedUnits, out: readonly number[], aim: number): boolean {
   const spread = found.high - found.low - (best.high - best.low);
   if (Math.abs(spread) > alike * Math.abs(best.high)) return spread < 0;
   if (found.opened !== best.opened) return found.opened < best.opened;
-  const sum = ({ choice }: Opened) =>
+  const sum = ({ choice }: OpenedUnits) =>
     choice.reduce<number>((all, chosen, unit) => all + (chosen === null ? 0 : out[unit]!), 0);
-  const off = ({ low, high }: Opened) => Math.abs((low + high) / 2 - aim);
+  const off = ({ low, high }: OpenedUnits) => Math.abs((low + high) / 2 - aim);
   return sum(found) - sum(best) > alike || (Math.abs(sum(found) - sum(best)) <= alike && off(found) < off(best));
 }
 
-function better(found: Matched, best: Matched, aim: number): boolean {
+function better(found: MatchedSet, best: MatchedSet, aim: number): boolean {
   const [spread, least] = [found.high - found.low, best.high - best.low];
-  const off = ({ low, high }: Matched) => Math.abs((low + high) / 2 - aim);
+  const off = ({ low, high }: MatchedSet) => Math.abs((low + high) / 2 - aim);
   return spread < least || (spread === least && off(found) < off(best));
 }
 

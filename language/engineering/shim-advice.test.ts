@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { amount } from '../quantities/index.ts';
 import type { Figure, Quantity, UnitName } from '../quantities/types.ts';
-import { type LaidOut, laidOut, thickestTo, thinnestFrom } from './drawer.ts';
+import { type DrawerLayout, layOut, thickestTo, thinnestFrom } from './drawer.ts';
 import { type ShimQuestion, safeAim, shimAdvice } from './shim-advice.ts';
 
 const q = (number: string, unit: UnitName): Figure => ({ number, unit });
@@ -42,7 +42,7 @@ const ready = (change: Partial<Asked>): ShimQuestion => {
     ...rest,
     rate: amount(rate),
     rateError: rateError === null ? null : amount(rateError),
-    drawer: laidOut({ sizes, counts: there.map(({ count }) => count), stacks }, most),
+    drawer: layOut({ sizes, counts: there.map(({ count }) => count), stacks }, most),
   };
 };
 const chosen = (change: Partial<Asked>) => {
@@ -96,7 +96,7 @@ describe('a shim for a reading', () => {
       aim: q('50', 'mm³'),
       rate: amount(q('20', 'mm³')).mul(1000),
       resolution: q('0.3', 'mm³'),
-      drawer: laidOut({ sizes: [q('1.50', 'mm'), q('1.60', 'mm')], counts: [null, null], stacks: false }, null),
+      drawer: layOut({ sizes: [q('1.50', 'mm'), q('1.60', 'mm')], counts: [null, null], stacks: false }, null),
     });
     expect(made).toMatchObject({ choice: { shims: [q('1.60', 'mm')], expected: q('50', 'mm³') } });
   });
@@ -299,7 +299,7 @@ describe('against trying every shim and every two', () => {
 
 describe('the work of a search', () => {
   /** A drawer that counts how often a piece of it is looked at. */
-  function counting(laid: LaidOut) {
+  function counting(laid: DrawerLayout) {
     let looks = 0;
     const pieces = new Proxy(laid.pieces, {
       get(target, key, self) {
@@ -332,7 +332,7 @@ describe('the work of a search', () => {
     });
     fc.assert(
       fc.property(drawers, ({ sizes, counts, most, at }) => {
-        const laid = laidOut(
+        const laid = layOut(
           { sizes: sizes.map((size) => q(String(size), 'mm')), counts, stacks: true },
           most === null ? null : q(String(most), 'mm'),
         );

@@ -2,7 +2,7 @@ import normalCdf from '@stdlib/stats-base-dists-normal-cdf';
 import Fraction from 'fraction.js';
 import { amount, sizeOf, unitOf } from '../quantities/index.ts';
 import type { Difference, Quantity } from '../quantities/types.ts';
-import { type LaidOut, type Total, thickestTo, thinnestFrom, ticksOf } from './drawer.ts';
+import { type DrawerLayout, type Total, thickestTo, thinnestFrom, ticksOf } from './drawer.ts';
 import { quantityOf } from './measured.ts';
 
 export interface ShimQuestion {
@@ -26,7 +26,7 @@ export interface ShimQuestion {
   readonly guard: Difference | null;
   /** What a new spring will lose by settling: it must read so much more than the low end, and no more than the high one. */
   readonly settling: Difference | null;
-  readonly drawer: LaidOut;
+  readonly drawer: DrawerLayout;
 }
 
 /** What is to be fitted, and what to expect of it. */

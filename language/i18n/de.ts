@@ -76,7 +76,7 @@ export const de: Catalogue = {
   document: '{sheet}: {title}',
   documentRevision: ', Revision {revision}',
   documentOrder: ', Auftrag {order}',
-  findings: {
+  diagnostics: {
     title: 'Offene Punkte',
     step: 'Schritt',
     message: 'Befund',

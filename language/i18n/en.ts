@@ -78,7 +78,7 @@ export const en = {
   document: '{sheet}: {title}',
   documentRevision: ', revision {revision}',
   documentOrder: ', work order {order}',
-  findings: {
+  diagnostics: {
     title: 'Open points',
     step: 'Step',
     message: 'What was found',

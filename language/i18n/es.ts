@@ -76,7 +76,7 @@ export const es: Catalogue = {
   document: '{sheet}: {title}',
   documentRevision: ', revisión {revision}',
   documentOrder: ', orden de trabajo {order}',
-  findings: {
+  diagnostics: {
     title: 'Puntos pendientes',
     step: 'Paso',
     message: 'Qué se encontró',

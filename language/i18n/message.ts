@@ -17,17 +17,17 @@ type Asked<Text> = Text extends `${string}{${infer Name}}${infer Rest}`
   : never;
 
 /** A message that asks for nothing is a text; another is a function that is given what it asks for. */
-export type Said<T> = T extends string
+export type Filled<T> = T extends string
   ? [Asked<T>] extends [never]
     ? string
     : (fillings: Readonly<Record<Asked<T>, string | number>>) => string
-  : { readonly [Key in keyof T]: Said<T[Key]> };
+  : { readonly [Key in keyof T]: Filled<T[Key]> };
 
 /** The same keys with any text: what another language must have. */
 export type Same<T> = T extends string ? string : { readonly [Key in keyof T]: Same<T[Key]> };
 
 /** Text runs of a message: `<b>` is strong. Two of a kind that meet become one. */
-export function filled(message: IntlMessageFormat, fillings: Readonly<Record<string, Filling>>): Span[] {
+export function fill(message: IntlMessageFormat, fillings: Readonly<Record<string, Filling>>): Span[] {
   const made = message.format<Span | readonly Span[]>({
     ...fillings,
     b: (chunks: readonly unknown[]) => ({ text: chunks.join(''), strong: true }),
@@ -65,13 +65,13 @@ export class Messages {
   }
 
   /** Catalogue texts as texts and functions, key by key. */
-  said<T>(catalogue: Same<T>): Said<T> {
+  said<T>(catalogue: Same<T>): Filled<T> {
     if (typeof catalogue === 'string') {
-      if (!catalogue.includes('{')) return catalogue as Said<T>;
+      if (!catalogue.includes('{')) return catalogue as Filled<T>;
       const say = (fillings: Readonly<Record<string, string | number>>) => String(this.of(catalogue).format(fillings));
-      return say as Said<T>;
+      return say as Filled<T>;
     }
     const entries = Object.entries(catalogue as Readonly<Record<string, Same<unknown>>>);
-    return Object.fromEntries(entries.map(([key, value]) => [key, this.said(value)])) as Said<T>;
+    return Object.fromEntries(entries.map(([key, value]) => [key, this.said(value)])) as Filled<T>;
   }
 }

@@ -268,7 +268,7 @@ test.each(all)('%s: heads of tables and labels of boxes are short', (_, { tools,
   const values = new Set<string>(['oilThreadText', 'leftHandTighten', 'leftHandSlacken', 'nothingPasses']);
   const labels = {
     header: rest.header,
-    findings: rest.findings,
+    diagnostics: rest.diagnostics,
     units: rest.units,
     renew: rest.renew,
     lookup: rest.lookup,

@@ -10,7 +10,7 @@ import {
 import { de } from './de.ts';
 import { en } from './en.ts';
 import { es } from './es.ts';
-import { type Filling, filled, Messages, type Said, type Same, type Span } from './message.ts';
+import { type Filled, type Filling, fill, Messages, type Same, type Span } from './message.ts';
 
 export const languages = ['en', 'es', 'de'] as const;
 export type Language = (typeof languages)[number];
@@ -22,7 +22,7 @@ type Steps = (typeof en)['steps'];
 type Pieces = (typeof en)['pieces'];
 
 /** The fixed words of a language, and how it writes figures and lists. */
-export interface Words extends Said<Omit<typeof en, 'steps' | 'pieces'>> {
+export interface Words extends Filled<Omit<typeof en, 'steps' | 'pieces'>> {
   readonly language: Language;
   readonly wording: Wording;
   /** What is done at a step, or a piece of it, as runs of text. */
@@ -59,8 +59,8 @@ function wordsOf(language: Language, catalogue: Catalogue): Words {
     ...said,
     language,
     wording,
-    step: (key, fillings) => filled(messages.of(steps[key]), fillings),
-    piece: (key, fillings = {}) => filled(messages.of(pieces[key]), fillings),
+    step: (key, fillings) => fill(messages.of(steps[key]), fillings),
+    piece: (key, fillings = {}) => fill(messages.of(pieces[key]), fillings),
     number: (number) => formatNumber(number, { wording }),
     quantity: (quantity) => formatQuantity(quantity, { wording }),
     limit: (limit) => formatLimit(limit, { wording }),

@@ -48,9 +48,9 @@ test('what makes a sheet unsafe is not silenced from the light bulb', () => {
   const { snapshot, file } = askedAt(flawed);
   const whole = { start: { line: 0, character: 0 }, end: { line: 99, character: 0 } };
   const actions = actionsIn(snapshot, file, whole);
-  const found = snapshot.result.findings.map(({ rule }) => rule);
+  const found = snapshot.result.diagnostics.map(({ rule }) => rule);
   expect(found).toEqual(expect.arrayContaining(['repair-unbounded', 'unknown-name']));
-  const allowed = actions.filter(({ kind }) => kind === 'allow').map(({ finding }) => finding.rule);
+  const allowed = actions.filter(({ kind }) => kind === 'allow').map(({ diagnostic }) => diagnostic.rule);
   expect(allowed.length).toBeGreaterThan(0);
   const unsafe = rules.filter((rule) => rule.unsafe === true).map(({ code }) => code);
   expect(allowed.filter((code) => unsafe.includes(code))).toEqual([]);

@@ -3,7 +3,7 @@ import { safeFixes } from '../db/fixes.ts';
 import { blank, fitted } from '../diagnostics/edits.ts';
 import { rules } from '../diagnostics/index.ts';
 import type { AnyRule } from '../diagnostics/rule.ts';
-import type { Edit, Finding } from '../model/diagnostic.ts';
+import type { Diagnostic, Edit } from '../model/diagnostic.ts';
 import { contains, touches } from '../model/ranges.ts';
 import type { Range } from '../model/source.ts';
 import type { DeclaredSymbol } from '../semantics/symbols.ts';
@@ -16,7 +16,7 @@ export interface TextChange extends Edit {
 }
 
 /** One thing that can be done about a finding. */
-export type Action = { readonly title: string; readonly finding: Finding } & (
+export type Action = { readonly title: string; readonly diagnostic: Diagnostic } & (
   | { readonly kind: 'fix'; readonly preferred: boolean; readonly changes: readonly TextChange[] }
   | { readonly kind: 'explain'; readonly rule: string }
   | { readonly kind: 'allow'; readonly changes: readonly TextChange[] }
@@ -24,23 +24,30 @@ export type Action = { readonly title: string; readonly finding: Finding } & (
 
 /** Actions for the findings that a range of a file touches: fixes, then explanations, then concessions. */
 export function actionsIn(snapshot: Snapshot, file: string, range: Range): Action[] {
-  const here = snapshot.result.findings.filter(({ source }) => source.file === file && touches(source.range, range));
-  const fixes = here.flatMap((finding): Action[] => {
-    if (finding.fix === undefined) return [];
-    const { title, safe, edits } = finding.fix;
-    return [{ kind: 'fix', title, finding, preferred: safe, changes: changesOf(edits, snapshot) }];
+  const here = snapshot.result.diagnostics.filter(({ source }) => source.file === file && touches(source.range, range));
+  const fixes = here.flatMap((diagnostic): Action[] => {
+    if (diagnostic.fix === undefined) return [];
+    const { title, safe, edits } = diagnostic.fix;
+    return [{ kind: 'fix', title, diagnostic, preferred: safe, changes: changesOf(edits, snapshot) }];
   });
   const explanations = here
     .filter(({ rule }, index) => isRule(rule) && here.findIndex((other) => other.rule === rule) === index)
-    .map((finding): Action => ({ kind: 'explain', title: `Explain ${finding.rule}`, finding, rule: finding.rule }));
-  const concessions = here.flatMap((finding): Action[] => {
-    const edit = concessionOf(finding, snapshot, file);
+    .map(
+      (diagnostic): Action => ({
+        kind: 'explain',
+        title: `Explain ${diagnostic.rule}`,
+        diagnostic,
+        rule: diagnostic.rule,
+      }),
+    );
+  const concessions = here.flatMap((diagnostic): Action[] => {
+    const edit = concessionOf(diagnostic, snapshot, file);
     if (edit === null) return [];
     return [
       {
         kind: 'allow',
-        title: `Allow ${finding.rule} here, with a reason`,
-        finding,
+        title: `Allow ${diagnostic.rule} here, with a reason`,
+        diagnostic,
         changes: changesOf([edit], snapshot),
       },
     ];
@@ -55,7 +62,7 @@ function isRule(code: string): boolean {
 /** The safe fixes of all findings of a file, applied together. */
 export function allSafeChanges(snapshot: Snapshot, file: string): TextChange[] {
   return changesOf(
-    safeFixes(snapshot.result.findings, file).flatMap((fix) => fix.edits),
+    safeFixes(snapshot.result.diagnostics, file).flatMap((fix) => fix.edits),
     snapshot,
   );
 }
@@ -87,7 +94,7 @@ const neverAllowed = new Set([
   'unreadable-file',
 ]);
 
-function concessionOf({ rule, source }: Finding, { result, textOf }: Snapshot, file: string): Edit | null {
+function concessionOf({ rule, source }: Diagnostic, { result, textOf }: Snapshot, file: string): Edit | null {
   if (neverAllowed.has(rule)) return null;
   const symbol = innermost(result.symbols.get(file) ?? [], source.range, null);
   if (symbol === null) return null;

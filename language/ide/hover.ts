@@ -28,7 +28,7 @@ export function hoverAt({ result, textOf }: Snapshot, file: string, position: Po
   const declared = shown.map((one) =>
     [describe(one, textOf), pictureOf(one, result)].filter((part) => part !== null).join('\n\n'),
   );
-  const found = result.findings.filter(
+  const found = result.diagnostics.filter(
     ({ why, source }) => why !== undefined && source.file === file && contains(source.range, position),
   );
   const reasons = found.map(({ rule, why }) => `**${markdownText(rule)}**: ${markdownText(why!)}`);

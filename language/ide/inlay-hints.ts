@@ -1,5 +1,5 @@
 import type { Position, Range } from '../model/source.ts';
-import { hintsOf } from '../recommendations/hints.ts';
+import { buildHints } from '../recommendations/hints.ts';
 import type { Snapshot } from './snapshot.ts';
 
 /** Words that the editor shows in a text behind a place. */
@@ -10,7 +10,7 @@ export interface InlayHint {
 
 /** Hints of a file inside a range: what to fit behind a reading, what a step of the drawer brings behind a `choose`. */
 export function inlayHintsIn({ result }: Snapshot, file: string, range: Range): InlayHint[] {
-  const hints = hintsOf(
+  const hints = buildHints(
     result.procedures.map(({ procedure }) => procedure),
     result.jobs,
   );

@@ -1,9 +1,9 @@
 /** What is shown beside the text in an editor, and what is printed from it: sheets and specifications. */
 import { printedAs } from '../config/config.ts';
 import type { CheckResult } from '../db/workspace.ts';
-import { type FontFace, htmlOf, specsHtml } from '../documents/renderers/index.ts';
-import { missingCount, specsOf } from '../documents/specs/index.ts';
-import { type Paper, type Sheet, sheetOf } from '../documents/traveler/index.ts';
+import { type FontFace, renderHtml, renderSpecsHtml } from '../documents/renderers/index.ts';
+import { buildSpecs, missingCount } from '../documents/specs/index.ts';
+import { buildSheet, type Paper, type Sheet } from '../documents/traveler/index.ts';
 import { type PrintTarget, titleOf } from './print-target.ts';
 
 /** A page as a whole HTML document. Lines are zero-based. */
@@ -34,8 +34,8 @@ export interface PrintedAsked {
 
 /** The sheet of a target as it is printed in its workspace. */
 export function sheetFor(target: PrintTarget, result: CheckResult, { hash, draft, paper }: PrintedAsked): Sheet {
-  const { procedure, job, findings } = target;
-  return sheetOf(procedure, { job, number: null, ...printedAs(result.sheet, { paper }), draft, findings, hash });
+  const { procedure, job, diagnostics } = target;
+  return buildSheet(procedure, { job, number: null, ...printedAs(result.sheet, { paper }), draft, diagnostics, hash });
 }
 
 /** The sheet as it would be printed now, errors or not: with errors it has the draft's mark. */
@@ -46,7 +46,7 @@ export function sheetPage(
 ): SheetPage {
   return {
     // The view has a policy of its own, and this page is shown inside it.
-    html: htmlOf(sheetFor(target, result, { hash, draft: false }), { fonts, policy: null }),
+    html: renderHtml(sheetFor(target, result, { hash, draft: false }), { fonts, policy: null }),
     ...aboutPage(target),
     errors: countOf(target, 'error'),
     warnings: countOf(target, 'warning'),
@@ -55,13 +55,13 @@ export function sheetPage(
 
 /** The specifications of a procedure; a job has those of its procedure. */
 export function specsPage(target: PrintTarget, fonts: readonly FontFace[]): SpecsPage {
-  const specs = specsOf(target.procedure);
-  return { html: specsHtml(specs, { fonts, policy: null }), ...aboutPage(target), missing: missingCount(specs) };
+  const specs = buildSpecs(target.procedure);
+  return { html: renderSpecsHtml(specs, { fonts, policy: null }), ...aboutPage(target), missing: missingCount(specs) };
 }
 
 /** Findings of a target that are as grave. */
-export function countOf({ findings }: PrintTarget, severity: 'error' | 'warning'): number {
-  return findings.filter((finding) => finding.severity === severity).length;
+export function countOf({ diagnostics }: PrintTarget, severity: 'error' | 'warning'): number {
+  return diagnostics.filter((diagnostic) => diagnostic.severity === severity).length;
 }
 
 function aboutPage(target: PrintTarget): Pick<Page, 'title' | 'lines'> {

@@ -1,6 +1,6 @@
 /** What is printed from a place of a file: a procedure, or a job by one. */
 import type { CheckResult } from '../db/workspace.ts';
-import type { Finding } from '../model/diagnostic.ts';
+import type { Diagnostic } from '../model/diagnostic.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import { contains } from '../model/ranges.ts';
@@ -12,7 +12,7 @@ export interface PrintTarget {
   readonly procedure: Procedure;
   readonly job: Job | null;
   /** Findings that affect it: those of the procedure and, for a job, its own. */
-  readonly findings: readonly Finding[];
+  readonly diagnostics: readonly Diagnostic[];
   /** The declaration in its file. */
   readonly symbol: DeclaredSymbol;
 }
@@ -44,10 +44,10 @@ function targetOf(result: CheckResult, file: string, symbol: DeclaredSymbol): Fo
         reason: `Job ${symbol.name} has no sheet yet: its procedure was not found, or could not be read.`,
       };
     }
-    const own = result.findings.filter(isHere);
+    const own = result.diagnostics.filter(isHere);
     return {
       kind: 'target',
-      target: { procedure: job.procedure, job, findings: [...findingsOf(result, job.procedure), ...own], symbol },
+      target: { procedure: job.procedure, job, diagnostics: [...findingsOf(result, job.procedure), ...own], symbol },
     };
   }
   const found = result.procedures.find(({ procedure }) => isHere(procedure));
@@ -57,14 +57,14 @@ function targetOf(result: CheckResult, file: string, symbol: DeclaredSymbol): Fo
       reason: `Procedure ${symbol.name} has no sheet yet: its family or its shop was not found, or could not be read.`,
     };
   }
-  return { kind: 'target', target: { procedure: found.procedure, job: null, findings: found.findings, symbol } };
+  return { kind: 'target', target: { procedure: found.procedure, job: null, diagnostics: found.diagnostics, symbol } };
 }
 
-function findingsOf(result: CheckResult, procedure: Procedure): readonly Finding[] {
+function findingsOf(result: CheckResult, procedure: Procedure): readonly Diagnostic[] {
   return (
     result.procedures.find(
       (entry) => entry.procedure.name === procedure.name && entry.procedure.source.file === procedure.source.file,
-    )?.findings ?? []
+    )?.diagnostics ?? []
   );
 }
 

@@ -6,12 +6,12 @@ import { isUnnecessary, problemText, rulePage } from './problem.ts';
 
 test('a problem is said with its step, and what to do', () => {
   const { snapshot } = askedAt(edited('    clamp body in "holding fixture"\n', ''));
-  const problem = snapshot.result.findings.find(({ rule }) => rule === 'not-clamped')!;
+  const problem = snapshot.result.diagnostics.find(({ rule }) => rule === 'not-clamped')!;
   expect(problemText(problem)).toMatch(
     /^Step \d+\.\d+: Nothing holds the unit while the nozzle nut is broken loose\. Clamp it first/u,
   );
   expect(isUnnecessary(problem)).toBe(false);
-  expect(snapshot.result.findings.filter(isUnnecessary).map(({ rule }) => rule)).toContain('spec-unused');
+  expect(snapshot.result.diagnostics.filter(isUnnecessary).map(({ rule }) => rule)).toContain('spec-unused');
 });
 
 test('every rule has its page where it is said to be, and nothing else has', () => {

@@ -1,10 +1,12 @@
 /** A finding as a list of problems shows it. */
 import { areaOf } from '../diagnostics/index.ts';
-import { type Finding, shortMessage } from '../model/diagnostic.ts';
+import { type Diagnostic, shortMessage } from '../model/diagnostic.ts';
 
 /** What is wrong and what to do, with the number of the step. */
-export function problemText(finding: Finding): string {
-  return finding.step === undefined ? shortMessage(finding) : `Step ${finding.step}: ${shortMessage(finding)}`;
+export function problemText(diagnostic: Diagnostic): string {
+  return diagnostic.step === undefined
+    ? shortMessage(diagnostic)
+    : `Step ${diagnostic.step}: ${shortMessage(diagnostic)}`;
 }
 
 /** Findings of what is written and does nothing: the editor shows it faded. */
@@ -18,7 +20,7 @@ const unnecessary = new Set([
 ]);
 
 /** What is written there does nothing. */
-export function isUnnecessary({ rule }: Finding): boolean {
+export function isUnnecessary({ rule }: Diagnostic): boolean {
   return unnecessary.has(rule);
 }
 

@@ -30,7 +30,7 @@ export interface Statement {
   readonly help?: string | undefined;
 }
 
-export interface Finding extends Statement {
+export interface Diagnostic extends Statement {
   /** Stable name of the rule, or `syntax`. */
   readonly rule: string;
   readonly severity: Severity;
@@ -44,12 +44,12 @@ export interface Finding extends Statement {
 }
 
 /** All that is said, as one text. */
-export function fullMessage({ message, why, help, when }: Statement & Pick<Finding, 'when'>): string {
+export function fullMessage({ message, why, help, when }: Statement & Pick<Diagnostic, 'when'>): string {
   return inOne(why === undefined ? message : `${message.replace(/\.$/u, '')}: ${why}`, help, when);
 }
 
 /** What a list of problems has room for: what is wrong, when, and what to do. */
-export function shortMessage({ message, help, when }: Statement & Pick<Finding, 'when'>): string {
+export function shortMessage({ message, help, when }: Statement & Pick<Diagnostic, 'when'>): string {
   return inOne(message, when, help);
 }
 

@@ -19,7 +19,13 @@ export { pairAgrees } from './pairs.ts';
 export { impossibleEnd } from './possible.ts';
 export { lastPlace } from './printed-digits.ts';
 export { inUnit, roundTo, windowInSteps } from './round.ts';
-export { fewDigits, limitText, type Showing, type Shown, shownLimit } from './shown-limit.ts';
+export {
+  fewDigits,
+  limitText,
+  type ShownLimit as Shown,
+  type ShowOptions as Showing,
+  shownLimit,
+} from './shown-limit.ts';
 export type {
   AtLeast,
   AtMost,

@@ -7,14 +7,14 @@ import type { Difference, Limit, NominalLimit, Quantity } from './types.ts';
 import type { UnitName } from './units.ts';
 import { type Window, window } from './window.ts';
 /** How a limit is printed. */
-export interface Shown {
+export interface ShownLimit {
   /** Large: what the hand sets or reads, in the unit of its tool. */
   readonly value: string;
   /** Small, beside it: the window of a nominal, and what the author wrote where that differs. */
   readonly also: string;
 }
 
-export interface Showing {
+export interface ShowOptions {
   /** Unit of the tool; null: the author's. */
   readonly unit: UnitName | null;
   /** A mark of the tool in that unit, if it has any: what has no tolerance is rounded to it. */
@@ -30,10 +30,10 @@ export interface Showing {
 }
 
 /** As it is written, with no second unit. */
-const plain: Omit<Showing, 'wording'> = { unit: null, setToNominal: true };
+const plain: Omit<ShowOptions, 'wording'> = { unit: null, setToNominal: true };
 
 /** A limit in one line of text, in the author's unit. */
-export function limitText(limit: Limit, wording: Wording, showing: Partial<Showing> = {}): string {
+export function limitText(limit: Limit, wording: Wording, showing: Partial<ShowOptions> = {}): string {
   const { value, also } = shownLimit(limit, { ...plain, ...showing, wording });
   return also === '' ? value : `${value} (${also})`;
 }
@@ -43,7 +43,7 @@ export function limitText(limit: Limit, wording: Wording, showing: Partial<Showi
  * finer than it can be read: of a pair in two units that one, else it is converted, never loosened. As it was written it
  * is beside.
  */
-export function shownLimit(limit: Limit, showing: Showing): Shown {
+export function shownLimit(limit: Limit, showing: ShowOptions): ShownLimit {
   const complete = showing.complete ?? same;
   const whole = onLeast(complete(limit), showing.least ?? null);
   const { wording } = showing;
@@ -94,7 +94,7 @@ function alike(pair: Limit, { form }: Limit): Limit {
 }
 
 /** The window that both halves of a pair let through, in the tool's unit. */
-function innerEnds(part: NominalLimit, whole: NominalLimit, { unit, mark }: Showing): Ends | null {
+function innerEnds(part: NominalLimit, whole: NominalLimit, { unit, mark }: ShowOptions): Ends | null {
   const [one, other] = [part, whole].map((limit) => readableEnds(limit, unit!, mark));
   if (one == null || other == null || part === whole) return one ?? null;
   const low = compare(one.low, other.low) === -1 ? other.low : one.low;

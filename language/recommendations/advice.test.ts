@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { instead, procedureWith } from '../../tests/fixtures/sound-procedure.ts';
 import { checkFiles } from '../db/workspace.ts';
-import { hintsOf } from './hints.ts';
+import { buildHints } from './hints.ts';
 import { matchLines, shimLines } from './report.ts';
 
 /** A job of the example procedure, 3 bar per 0.001 in and shims by 0.05 mm, with such units. */
 function job(units: string, change: Parameters<typeof procedureWith>[0] = {}) {
   const text = `${procedureWith(change)}\njob 7 of example at bench {\n${units}\n}\n`;
-  const { jobs, findings, procedures } = checkFiles([{ uri: 'x', text }]);
+  const { jobs, diagnostics, procedures } = checkFiles([{ uri: 'x', text }]);
   // That a figure cannot be is reported where it is written, and the advice says so too.
-  const others = findings.filter(({ rule }) => rule !== 'implausible-result');
+  const others = diagnostics.filter(({ rule }) => rule !== 'implausible-result');
   expect(others.map(({ message }) => message)).toEqual([]);
   return { job: jobs[0]!, procedure: procedures[0]!.procedure, lines: text.split('\n') };
 }
@@ -17,8 +17,8 @@ function job(units: string, change: Parameters<typeof procedureWith>[0] = {}) {
 /** The same for a procedure that the check reports something about. */
 function roughJob(units: string, change: Parameters<typeof procedureWith>[0]) {
   const text = `${procedureWith(change)}\njob 7 of example at bench {\n${units}\n}\n`;
-  const { jobs, findings } = checkFiles([{ uri: 'x', text }]);
-  return { job: jobs[0]!, codes: findings.map(({ rule }) => rule) };
+  const { jobs, diagnostics } = checkFiles([{ uri: 'x', text }]);
+  return { job: jobs[0]!, codes: diagnostics.map(({ rule }) => rule) };
 }
 
 const plain = (lines: readonly string[]) => lines.map((line) => line.replaceAll('\u00a0', ' '));
@@ -229,7 +229,7 @@ describe('the limit of use', () => {
     const held =
       /No shim is thick enough up to 1\.49 mm, which must not be exceeded: 0\.70 mm and 0\.75 mm gives 249 bar\. Check the spring/u;
     expect(plain(shimLines(made.job))[0]).toMatch(held);
-    expect(plain(hintsOf([], [made.job]).map(({ text }) => text))[0]).toMatch(held);
+    expect(plain(buildHints([], [made.job]).map(({ text }) => text))[0]).toMatch(held);
     expect(matchLines(made.job)[0]).toMatch(/Not every one can be brought into its window/u);
     expect(plain(shimLines(job(unit, never('1.52 mm')).job))[0]).toMatch(
       /Fit 0\.70 mm and 0\.80 mm|Fit 0\.75 mm and 0\.75 mm/u,
@@ -296,7 +296,7 @@ describe('beside the text', () => {
     const made = job(
       '  unit 1 number A-250 {\n    shim out 1.30 mm   opening 231 bar\n  }\n  unit 2 number A-250 { shim in 1.5 mm  opening 253 bar }',
     );
-    const hints = hintsOf([made.procedure], [made.job]).map(({ source, text }) => [
+    const hints = buildHints([made.procedure], [made.job]).map(({ source, text }) => [
       made.lines[source.range.end.line]!.slice(0, source.range.end.character).trim(),
       text.replaceAll('\u00a0', ' '),
     ]);
@@ -311,6 +311,6 @@ describe('beside the text', () => {
   it('shows nothing where the drawer is uneven', () => {
     const shop = instead('from 1.00 mm to 1.95 mm by 0.05 mm', 'of 1.00 mm, 1.05 mm, 1.11 mm');
     const made = job('unit 1 number A-250', { shop });
-    expect(hintsOf([made.procedure], [made.job])).toEqual([]);
+    expect(buildHints([made.procedure], [made.job])).toEqual([]);
   });
 });

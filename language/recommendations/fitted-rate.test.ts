@@ -6,9 +6,9 @@ import { rateLines } from './rate-report.ts';
 
 function jobs(...units: string[]) {
   const all = units.map((unit, index) => `job ${index + 1} of example at bench {\n${unit}\n}\n`).join('');
-  const { jobs: made, procedures, findings } = checkFiles([{ uri: 'x', text: `${procedureWith()}\n${all}` }]);
+  const { jobs: made, procedures, diagnostics } = checkFiles([{ uri: 'x', text: `${procedureWith()}\n${all}` }]);
   // That a figure cannot be is reported where it is written, and the advice says so too.
-  const others = findings.filter(({ rule }) => rule !== 'implausible-result');
+  const others = diagnostics.filter(({ rule }) => rule !== 'implausible-result');
   expect(others.map(({ message }) => message)).toEqual([]);
   return { procedure: procedures[0]!.procedure, jobs: made };
 }
@@ -56,7 +56,7 @@ describe('the rate of a shim, fitted from jobs', () => {
     const text = procedureWith({
       specs: (specs) => specs.replace(/^ *spec shim-rate.*$/mu, `    ${told[3]!.trim()}`),
     });
-    expect(checkFiles([{ uri: 'x', text }]).findings).toEqual([]);
+    expect(checkFiles([{ uri: 'x', text }]).diagnostics).toEqual([]);
   });
 
   it('is never surer than the marks of the gauge: readings that lie on a line are not exact', () => {

@@ -1,5 +1,5 @@
 import { type ShimChoice, shimChoices } from '../analysis/shims.ts';
-import { gaugeOfReading } from '../analysis/tools.ts';
+import { findGauge } from '../analysis/tools.ts';
 import type { Point } from '../engineering/fit-line.ts';
 import { type FittedSlope, fitSlope } from '../engineering/fit-slope.ts';
 import { medianOf, resolutionOf, slipOf, unslipped } from '../engineering/slip.ts';
@@ -162,7 +162,7 @@ function markOf(
   limit: ShimChoice['cases'][number]['limit'],
 ): number {
   const named = procedure.shop.assets.find(({ name }) => name === reading.tool);
-  const tool = named ?? (limit === null ? null : gaugeOfReading(procedure, reading.name, limit));
+  const tool = named ?? (limit === null ? null : findGauge(procedure, reading.name, limit));
   const mark = tool?.graduated ?? null;
   return (mark === null ? null : convertDifference(mark, unit)?.valueOf()) ?? digitIn(reading.value, unit);
 }

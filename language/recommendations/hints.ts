@@ -7,7 +7,7 @@ import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Source } from '../model/source.ts';
 import { formatQuantity } from '../quantities/index.ts';
-import { advisedOf } from './advised.ts';
+import { buildRecommendations } from './advised.ts';
 
 /** A few words shown after a place in the text. */
 export interface Hint {
@@ -16,9 +16,9 @@ export interface Hint {
 }
 
 /** What to fit or to turn, after the reading that it is based on; and the change for one step of the drawer, after each `choose`. */
-export function hintsOf(procedures: readonly Procedure[], jobs: readonly Job[]): Hint[] {
+export function buildHints(procedures: readonly Procedure[], jobs: readonly Job[]): Hint[] {
   const ofJobs = jobs.flatMap((job) =>
-    advisedOf(job, wordsIn('en')).flatMap(({ reading, sentence }) =>
+    buildRecommendations(job, wordsIn('en')).flatMap(({ reading, sentence }) =>
       sentence === null ? [] : [{ source: reading.source, text: sentence }],
     ),
   );

@@ -2,10 +2,10 @@ import { type ShimChoice, shimChoices } from '../analysis/shims.ts';
 import { wordsIn } from '../i18n/index.ts';
 import type { Job, Unit } from '../model/job.ts';
 import { formatQuantity, kindOfUnit, window } from '../quantities/index.ts';
-import { advisedOf } from './advised.ts';
+import { buildRecommendations } from './advised.ts';
 import { expectedWords, spreadWords, withSettled } from './sentences.ts';
 import { type MatchedSet, matchedSets, type SetChoice } from './set-shims.ts';
-import { allStands, type UnknownStand } from './unit-shims.ts';
+import { allReadings, type UnknownReading } from './unit-shims.ts';
 
 /** The command line speaks English. */
 const words = wordsIn('en');
@@ -24,8 +24,8 @@ export function shimLines(job: Job): string[] {
     return [
       `${procedure.name} chooses no part from a stock of the shop, and gives no change per turn for any screw: there is nothing to advise.`,
     ];
-  const advised = advisedOf(job, words);
-  const unknown = allStands(job).filter((one) => 'unknown' in one);
+  const advised = buildRecommendations(job, words);
+  const unknown = allReadings(job).filter((one) => 'unknown' in one);
   return job.units.flatMap((unit) => {
     if (unit.onHold !== null) return [`${called(unit)}: on hold, ${unit.onHold}`];
     const known = advised
@@ -45,7 +45,7 @@ export function shimLines(job: Job): string[] {
 }
 
 /** Why nothing is advised, and what to write. */
-function whyWords({ choice, unknown }: UnknownStand): string {
+function whyWords({ choice, unknown }: UnknownReading): string {
   const { test } = choice;
   const [part] = choice.parts;
   const write = `Write into the job, for instance: ${part!.name} out 1.30 mm   ${test} ${exampleOf(choice)}`;

@@ -1,16 +1,16 @@
 import { type Across, acrossSet } from '../analysis/readings.ts';
-import { type LaidOut, type Total, thickestTo, thinnestFrom, ticksOf, without } from '../engineering/drawer.ts';
+import { type DrawerLayout, type Total, thickestTo, thinnestFrom, ticksOf, without } from '../engineering/drawer.ts';
 import { fewestOpened } from '../engineering/matching.ts';
 import { differenceOf, quantityOf } from '../engineering/measured.ts';
 import { expectedOf, roomAt, safeAim, windowOf } from '../engineering/shim-advice.ts';
 import type { Job } from '../model/job.ts';
 import { amount, compare, kindOfUnit, sizeOf } from '../quantities/index.ts';
 import type { Difference, Quantity } from '../quantities/types.ts';
-import { allStands, type UnitStand } from './unit-shims.ts';
+import { allReadings, type UnitReading } from './unit-shims.ts';
 
 /** What to fit in one unit of a set. */
 export interface SetChoice {
-  readonly stand: UnitStand;
+  readonly stand: UnitReading;
   /** One shim, or two on each other; null: it stays closed. */
   readonly shims: readonly Quantity[] | null;
   /** What the gauge should show, before a new spring has settled; of one that stays closed what it showed. */
@@ -21,7 +21,7 @@ export interface SetChoice {
 export interface MatchedSet {
   readonly number: string | null;
   readonly test: string;
-  readonly stands: readonly UnitStand[];
+  readonly stands: readonly UnitReading[];
   /** How many of them are read: those of `stands`, and those inside the window whose shim is not written down. */
   readonly read: number;
   /** How many units of that part number there are, on hold or not read yet or not. */
@@ -48,9 +48,9 @@ const mostStacks = 25;
  * shim will do, out of a drawer with as many of each size as are wanted: two units may want the same half.
  */
 export function matchedSets(job: Job): MatchedSet[] {
-  const sets = new Map<string, UnitStand[]>();
+  const sets = new Map<string, UnitReading[]>();
   const others = new Map<string, Quantity[]>();
-  for (const one of allStands(job)) {
+  for (const one of allReadings(job)) {
     const { test, parts } = one.choice;
     const key = `${parts[0]!.name} ${test} ${one.unit.number ?? ''}`;
     if (!('unknown' in one)) sets.set(key, [...(sets.get(key) ?? []), one]);
@@ -74,8 +74,13 @@ interface Fits {
 }
 
 /** `others`: readings of units whose shim is not written down. They count for the spread, and stay as they are. */
-function matched(job: Job, stands: readonly UnitStand[], drawer: LaidOut, others: readonly Quantity[]): MatchedSet {
-  const [{ choice, unit, reading }] = stands as [UnitStand, ...UnitStand[]];
+function matched(
+  job: Job,
+  stands: readonly UnitReading[],
+  drawer: DrawerLayout,
+  others: readonly Quantity[],
+): MatchedSet {
+  const [{ choice, unit, reading }] = stands as [UnitReading, ...UnitReading[]];
   const across = acrossSet(job.procedure, choice.test, kindOfUnit(reading.value.unit), unit.number);
   const units = job.units.filter(({ number }) => number === unit.number).length;
   const { low, high } = stands[0]!;
@@ -114,7 +119,7 @@ function matched(job: Job, stands: readonly UnitStand[], drawer: LaidOut, others
       within,
     );
   if (found === null) return { ...set, choices: null, spread: null, settled: null, kept: false };
-  const shown = (value: number, { question }: UnitStand) => quantityOf(value, question.reading.unit)!;
+  const shown = (value: number, { question }: UnitReading) => quantityOf(value, question.reading.unit)!;
   const apart = (value: number) => differenceOf(value, stands[0]!.question.reading.unit);
   const choices = found.choice.slice(0, stands.length).map((column, row): SetChoice => {
     const stand = stands[row]!;
@@ -135,7 +140,7 @@ function matched(job: Job, stands: readonly UnitStand[], drawer: LaidOut, others
 /** Figures are exact in their own units; beside each other as numbers they differ by less than this. */
 const exactness = 1e-12;
 
-function lossOf({ settling }: UnitStand): number {
+function lossOf({ settling }: UnitReading): number {
   return settling === null ? 0 : sizeOf(settling).valueOf();
 }
 
@@ -144,12 +149,12 @@ function keyOf({ shims }: Total): string {
 }
 
 /** How many there are of it; null: as many as are wanted. */
-function countOf({ pieces }: LaidOut, shims: readonly Quantity[]): number | null {
+function countOf({ pieces }: DrawerLayout, shims: readonly Quantity[]): number | null {
   return shims.length > 1 ? null : (pieces.find(({ thickness }) => thickness === shims[0])?.count ?? null);
 }
 
 /** Everything that brings a unit into its window. */
-function fitsOf({ question }: UnitStand, drawer: LaidOut): Fits[] {
+function fitsOf({ question }: UnitReading, drawer: DrawerLayout): Fits[] {
   const { low, high } = windowOf(question);
   const ticks = (there: ReturnType<typeof safeAim>, rounding: 'up' | 'down') =>
     ticksOf(
@@ -183,7 +188,7 @@ function fitsOf({ question }: UnitStand, drawer: LaidOut): Fits[] {
 }
 
 /** Totals of two about an aim, the nearest first on either side. */
-function stacksAbout(drawer: LaidOut, aim: bigint, from: bigint, to: bigint): Total[] {
+function stacksAbout(drawer: DrawerLayout, aim: bigint, from: bigint, to: bigint): Total[] {
   const found: Total[] = [];
   for (let [at, count] = [aim < to ? aim : to, 0]; count < mostStacks; count++) {
     const total = thickestTo(drawer, at);

@@ -1,11 +1,11 @@
-import { type LaidOut, without } from '../engineering/drawer.ts';
+import { type DrawerLayout, without } from '../engineering/drawer.ts';
 import { leastMost } from '../engineering/matching.ts';
 import { expectedOf, type ShimAdvice, safeAim, shimAdvice, windowOf } from '../engineering/shim-advice.ts';
 import type { Quantity } from '../quantities/types.ts';
-import type { UnitStand } from './unit-shims.ts';
+import type { UnitReading } from './unit-shims.ts';
 
 /** What to fit in a unit, no shim being given out twice. */
-export interface Given {
+export interface Share {
   /** Null: nothing is to be done. */
   readonly advice: ShimAdvice | null;
   /** What would fit goes into another unit. */
@@ -17,9 +17,9 @@ export interface Given {
  * than there are of it, all are chosen for at once, so that as few as can be go without: the worst is as near to its aim
  * as it can be. Where stacks come in, or one must go without, they are served in order.
  */
-export function givenOut(stands: readonly UnitStand[]): ReadonlyMap<UnitStand, Given> {
-  const given = new Map<UnitStand, Given>();
-  const stocks = new Map<string, UnitStand[]>();
+export function shareDrawer(stands: readonly UnitReading[]): ReadonlyMap<UnitReading, Share> {
+  const given = new Map<UnitReading, Share>();
+  const stocks = new Map<string, UnitReading[]>();
   for (const stand of stands) {
     const { name } = stand.choice.stocks[0]!;
     stocks.set(name, [...(stocks.get(name) ?? []), stand]);
@@ -51,18 +51,18 @@ export function givenOut(stands: readonly UnitStand[]): ReadonlyMap<UnitStand, G
   return given;
 }
 
-function shimsOf({ advice }: Given): readonly Quantity[] {
+function shimsOf({ advice }: Share): readonly Quantity[] {
   return advice !== null && 'choice' in advice ? advice.choice.shims : [];
 }
 
-function isEnough({ pieces }: LaidOut, wanted: readonly Quantity[]): boolean {
+function isEnough({ pieces }: DrawerLayout, wanted: readonly Quantity[]): boolean {
   return pieces.every(
     ({ thickness, count }) => count === null || wanted.filter((one) => one === thickness).length <= count,
   );
 }
 
 /** One shim for each, the furthest from its aim as near as can be. Null: they lie in stacks, or one goes without. */
-function ofSingles(stands: readonly UnitStand[]): readonly Quantity[] | null {
+function ofSingles(stands: readonly UnitReading[]): readonly Quantity[] | null {
   const { pieces, stacks } = stands[0]!.question.drawer;
   if (stacks) return null;
   const off = stands.map(({ question }) => {

@@ -9,7 +9,7 @@ import { add, compare, kindOfUnit, window } from '../quantities/index.ts';
 import type { Difference, Quantity } from '../quantities/types.ts';
 
 /** The state of a unit at the reading that one of its screws sets. */
-export interface ScrewStand {
+export interface ScrewReading {
   readonly unit: Unit;
   readonly adjuster: Adjuster;
   readonly low: Quantity;
@@ -22,12 +22,12 @@ export interface ScrewStand {
 }
 
 /** The state of the units of a job at their adjusting screws, as far as their results show. */
-export function screwStands(job: Job): ScrewStand[] {
+export function screwReadings(job: Job): ScrewReading[] {
   const adjusters = job.procedure.family.adjusters.filter(({ rate }) => rate !== null);
   return job.units.flatMap((unit) => adjusters.flatMap((adjuster) => standOf(job.procedure, unit, adjuster) ?? []));
 }
 
-function standOf(procedure: Procedure, unit: Unit, adjuster: Adjuster): ScrewStand | null {
+function standOf(procedure: Procedure, unit: Unit, adjuster: Adjuster): ScrewReading | null {
   const { limit, forNew } = limitNow(procedure, adjuster.sets, unit);
   const { low, high } = limit === null ? { low: null, high: null } : window(limit);
   // As found, the screw is backed off afterwards: only a reading that was taken since shows its setting.

@@ -1,8 +1,8 @@
 import { limitNow } from '../analysis/held.ts';
 import { sameReading } from '../analysis/readings.ts';
 import { caseFor, middleOf, type ShimChoice, settlingIn, shimChoices, springsOf } from '../analysis/shims.ts';
-import { gaugeOfReading } from '../analysis/tools.ts';
-import { type LaidOut, laidOut } from '../engineering/drawer.ts';
+import { findGauge } from '../analysis/tools.ts';
+import { type DrawerLayout, layOut } from '../engineering/drawer.ts';
 import { guardedOn } from '../engineering/guarded.ts';
 import { differenceOf } from '../engineering/measured.ts';
 import type { ShimQuestion } from '../engineering/shim-advice.ts';
@@ -15,7 +15,7 @@ import { add, amount, compare, kindOfUnit, lastPlace, unitOf, window } from '../
 import type { Difference, Limit, Quantity } from '../quantities/types.ts';
 
 /** The state of a unit at one part that is chosen for it: what it reads now, with which shim. */
-export interface UnitStand {
+export interface UnitReading {
   readonly unit: Unit;
   readonly choice: ShimChoice;
   /** Ends of the window that the tool may show; one of them may be open where there is an aim. */
@@ -47,7 +47,7 @@ export type Unknown =
       readonly meant: Quantity | null;
     };
 
-export interface UnknownStand {
+export interface UnknownReading {
   readonly unit: Unit;
   readonly choice: ShimChoice;
   readonly unknown: Unknown;
@@ -57,12 +57,12 @@ export interface UnknownStand {
  * The state of the units of a job, as far as their results show. A reading belongs to the shim that was fitted before it;
  * one taken before any shim came out, to the one that came out. A unit on hold is the lead's.
  */
-export function unitStands(job: Job): UnitStand[] {
-  return allStands(job).flatMap((one) => ('unknown' in one ? [] : [one]));
+export function unitReadings(job: Job): UnitReading[] {
+  return allReadings(job).flatMap((one) => ('unknown' in one ? [] : [one]));
 }
 
 /** The same, with the units that nothing can be worked out for, and why. */
-export function allStands(job: Job): (UnitStand | UnknownStand)[] {
+export function allReadings(job: Job): (UnitReading | UnknownReading)[] {
   const { procedure } = job;
   const choices = distinct(shimChoices(procedure)).map((choice) => ({ choice, drawer: drawerOf(choice) }));
   return job.units
@@ -82,12 +82,17 @@ export function distinct(choices: readonly ShimChoice[]): ShimChoice[] {
   return choices.filter((choice, index) => choices.findIndex((other) => key(other) === key(choice)) === index);
 }
 
-function drawerOf({ stocks, most }: ShimChoice): LaidOut {
-  return laidOut(stocks[0]!, most);
+function drawerOf({ stocks, most }: ShimChoice): DrawerLayout {
+  return layOut(stocks[0]!, most);
 }
 
 /** Null: the choice is not for its part number. */
-function standOf(procedure: Procedure, unit: Unit, choice: ShimChoice, drawer: LaidOut): UnitStand | Unknown | null {
+function standOf(
+  procedure: Procedure,
+  unit: Unit,
+  choice: ShimChoice,
+  drawer: DrawerLayout,
+): UnitReading | Unknown | null {
   const { only } = choice.step;
   if (only !== null && unit.number !== null && !only.includes(unit.number)) return null;
   if (choice.parts.length > 1) return { why: 'several parts' };
@@ -102,7 +107,7 @@ function standOf(procedure: Procedure, unit: Unit, choice: ShimChoice, drawer: L
   if (end === null || kindOfUnit(end.unit) !== kindOfUnit(reading.value.unit)) return { why: 'other kind' };
   if (asked.rate === null) return { why: 'no rate' };
   const gauge =
-    procedure.shop.assets.find(({ name }) => name === reading.tool) ?? gaugeOfReading(procedure, choice.test, limit);
+    procedure.shop.assets.find(({ name }) => name === reading.tool) ?? findGauge(procedure, choice.test, limit);
   const drawn = gauge === null || acceptance === 'simple' ? null : guardedOn(gauge, limit, acceptance);
   const { low, high } = drawn === null || drawn.shut ? exact : drawn.window;
   const aim = forNew ? middleOf(limit, null) : (asked.target ?? middleOf(limit, null));
@@ -149,7 +154,7 @@ function resolutionOn(gauge: Asset | null, value: Quantity): Difference | null {
 }
 
 /** A reading or a shim that is off by a power of ten, or is none at all. */
-function slipIn(reading: Quantity, aim: Quantity, now: Quantity, drawer: LaidOut): Unknown | null {
+function slipIn(reading: Quantity, aim: Quantity, now: Quantity, drawer: DrawerLayout): Unknown | null {
   const value = amount(reading).valueOf();
   const usual = amount(aim).valueOf();
   const size = amount(now).valueOf();

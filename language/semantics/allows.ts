@@ -37,7 +37,7 @@ const statements: ReadonlySet<string> = new Set([
 ]);
 
 /** A concession as plain data, with the statement that it covers. */
-export function allowOf(context: Context, node: ast.Allow): Allow {
+export function lowerAllow(context: Context, node: ast.Allow): Allow {
   let around: AstNode = node;
   while (!statements.has(around.$type) && around.$container !== undefined) around = around.$container;
   return {
@@ -52,5 +52,5 @@ export function allowOf(context: Context, node: ast.Allow): Allow {
 export function allowsWithin(context: Context, node: AstNode): Allow[] {
   return [...contentsOf(node)]
     .filter((inner) => inner.$type === 'Allow')
-    .map((inner) => allowOf(context, inner as ast.Allow));
+    .map((inner) => lowerAllow(context, inner as ast.Allow));
 }

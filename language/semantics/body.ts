@@ -4,8 +4,8 @@ import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
 import type { Context } from './context.ts';
-import { likeOf } from './like-chain.ts';
-import { countOf } from './limits.ts';
+import { findLike } from './like-chain.ts';
+import { lowerCount } from './limits.ts';
 import { pathText, verbOf } from './lower-steps.ts';
 import type { Scope } from './scope.ts';
 
@@ -29,7 +29,7 @@ export interface Body {
 }
 
 /** Own blocks of a procedure, and those it takes over, patched. What it is like has a beginning (`hasBeginning`). */
-export function bodyOf(
+export function lowerBody(
   context: Context,
   node: ast.Procedure,
   scope: Scope,
@@ -49,7 +49,7 @@ function isPatch(item: ast.ProcedureItem): item is ast.Patch {
 }
 
 function madeBody(context: Context, node: ast.Procedure, scope: Scope, known: Map<ast.Procedure, Body>): Body {
-  const like = likeOf(node);
+  const like = findLike(node);
   const own = node.items.flatMap((item) => (item.$type === 'Stage' || item.$type === 'Repair' ? [blockOf(item)] : []));
   const sequences = new Map(
     node.items.flatMap((item) => (item.$type === 'Sequence' ? [[item.name, item] as const] : [])),
@@ -62,7 +62,7 @@ function madeBody(context: Context, node: ast.Procedure, scope: Scope, known: Ma
       context.syntax('There is nothing to patch: this procedure is not written like another.', context.source(patch));
     return { blocks: own, sequences, hazards };
   }
-  const inherited = bodyOf(context, base, scope, known);
+  const inherited = lowerBody(context, base, scope, known);
   const patched = patchAll(context, inherited.blocks, patches);
   return {
     blocks: [
@@ -183,7 +183,7 @@ function patchStep(
     return [...blocks];
   }
   const ordinal = { least: 1, like: 'torque nut (2)' };
-  if (address.ordinal !== undefined && countOf(context, address, 'ordinal', address.ordinal, ordinal) === null)
+  if (address.ordinal !== undefined && lowerCount(context, address, 'ordinal', address.ordinal, ordinal) === null)
     return [...blocks];
   const found = addressed(original, address);
   const [only] = found;

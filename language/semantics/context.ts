@@ -5,7 +5,7 @@ import { rangeOf } from '../syntax/place.ts';
 import { kindOfId } from './declaration-id.ts';
 
 /** What led to text that is written elsewhere: the call of a sequence, a `like`. */
-export interface From {
+export interface ExpandedFrom {
   readonly message: string;
   readonly source: Source;
 }
@@ -17,7 +17,7 @@ export type ResolveProblem =
       readonly message: string;
       readonly source: Source;
       readonly replacement?: string | undefined;
-      readonly from?: From | undefined;
+      readonly from?: ExpandedFrom | undefined;
       /** The word that the replacement is a guess for; without it there is no doubt. */
       readonly written?: string;
     }
@@ -27,7 +27,7 @@ export type ResolveProblem =
       readonly what: string;
       readonly near: readonly string[];
       readonly source: Source;
-      readonly from?: From | undefined;
+      readonly from?: ExpandedFrom | undefined;
     }
   | {
       readonly kind: 'duplicate-name';
@@ -39,7 +39,7 @@ export type ResolveProblem =
   | { readonly kind: 'hazard-after-step'; readonly step: string | null; readonly source: Source };
 
 /** One use of a name, tied to its declaration. */
-export interface Link {
+export interface Reference {
   readonly use: Source;
   readonly target: Source;
   readonly name: string;
@@ -69,12 +69,12 @@ export interface Anchor {
  */
 export class Context {
   readonly problems: ResolveProblem[] = [];
-  readonly links: Link[] = [];
+  readonly references: Reference[] = [];
   readonly defects: Defect[] = [];
   private readonly anchorOf: (declaration: AstNode) => Anchor;
   private reader: AstNode | null = null;
   /** What is expanded now: problems are reported where they are written, and say what led there. */
-  private from: From | undefined;
+  private from: ExpandedFrom | undefined;
 
   /** @param anchorOf of a node at the top of a file */
   constructor(anchorOf: (declaration: AstNode) => Anchor) {
@@ -102,7 +102,7 @@ export class Context {
   }
 
   /** Expands, for a call or a `like`, what is written elsewhere. */
-  writtenOut<T>(from: From, work: () => T): T {
+  expand<T>(from: ExpandedFrom, work: () => T): T {
     const outer = this.from;
     this.from = outer ?? from;
     try {
@@ -126,7 +126,7 @@ export class Context {
 
   /** Ties a use to its declaration. A name in a procedure's own text leads where that procedure sees it. */
   link(use: Source, target: Source, name: string, what: string) {
-    if (!this.isForeign(use)) this.links.push({ use, target, name, what });
+    if (!this.isForeign(use)) this.references.push({ use, target, name, what });
   }
 
   /** It is in the text of another procedure, which is `like`: there the name may mean something else. */

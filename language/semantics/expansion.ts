@@ -7,7 +7,7 @@ export const mostSteps = 20_000;
 const deepest = 50;
 
 /** How many steps lines have with all calls written out; infinite where calls go too deep. Counted, not written out. */
-export class WrittenOut {
+export class ExpansionSize {
   private readonly known = new Map<ast.Sequence, number>();
   private readonly sequences: Sequences;
 

@@ -2,18 +2,18 @@ import type { Adjuster, Face, Family, Joint, Part, Port } from '../model/family.
 import type { NameUse } from '../model/source.ts';
 import { amount, formatQuantity, kindOfUnit, type Quantity } from '../quantities/index.ts';
 import type * as ast from '../syntax/generated/ast.ts';
-import { allowOf, allowsWithin } from './allows.ts';
+import { allowsWithin, lowerAllow } from './allows.ts';
 import type { Context } from './context.ts';
 import { withDanger } from './dangers.ts';
-import { measureOf, numberOf, quantityOf } from './limits.ts';
+import { lowerMeasure, lowerNumber, lowerQuantity } from './limits.ts';
 import { named } from './shop.ts';
-import { solidBoltOf } from './solid-bolt.ts';
+import { lowerSolidBolt } from './solid-bolt.ts';
 import { unreadLine } from './unread.ts';
 
 /** Most positions that `for each cylinder` may have. */
 const mostCylinders = 32;
 
-export function familyOf(context: Context, node: ast.Family): Family {
+export function lowerFamily(context: Context, node: ast.Family): Family {
   const items = <T extends ast.FamilyItem>(type: T['$type']) => node.items.filter((item) => item.$type === type) as T[];
   for (const item of items<ast.Unread>('Unread')) {
     unreadLine(context, item, ['part', 'face', 'port', 'joint', 'adjuster', 'proven', 'always']);
@@ -79,7 +79,7 @@ function partsOf(context: Context, nodes: readonly ast.Part[]): Part[] {
 }
 
 function positionsOf(context: Context, each: ast.PartEach): (number | null)[] {
-  const ends = (['low', 'high'] as const).map((end) => numberOf(context, each, end, each[end]));
+  const ends = (['low', 'high'] as const).map((end) => lowerNumber(context, each, end, each[end]));
   if (ends.includes(null)) return [null];
   const [low, high] = ends.map(Number) as [number, number];
   if (!Number.isInteger(low) || !Number.isInteger(high) || low < 1 || high < low || high - low >= mostCylinders) {
@@ -164,10 +164,10 @@ function withRelations(context: Context, node: ast.Part, bare: Part, parts: read
         else part.readyToFit = true;
         break;
       case 'PartAllow':
-        part.allow = [...part.allow, allowOf(context, fact.allow)];
+        part.allow = [...part.allow, lowerAllow(context, fact.allow)];
         break;
       case 'PartBinds':
-        part.bindsOver = measureOf(context, fact, 'limit', fact.limit, {
+        part.bindsOver = lowerMeasure(context, fact, 'limit', fact.limit, {
           what: `What ${part.base} binds over`,
           why: 'no shim over it is given out',
           like: 'binds over 1.90 mm',
@@ -282,7 +282,7 @@ function jointsOf(context: Context, node: ast.Joint, parts: readonly Part[], por
     node.traits.some((trait) => trait.$type === 'JointWords' && trait.words.startsWith(word));
   const others = findParts(context, parts, node.to);
   const turned = findParts(context, parts, node.part);
-  const solid = solidBoltOf(context, node, turned, { parts, ports });
+  const solid = lowerSolidBolt(context, node, turned, { parts, ports });
   return turned.flatMap((part) => {
     const to = besides(part, others);
     if (to === undefined) return [];
@@ -317,7 +317,7 @@ function adjusterOf(context: Context, node: ast.Adjuster, parts: readonly Part[]
 
 /** How much one turn in adds: above zero, in pressure per turn. */
 function screwRateOf(context: Context, node: ast.Adjuster, text: string): Quantity | null {
-  const rate = quantityOf(context, node, 'rate', text);
+  const rate = lowerQuantity(context, node, 'rate', text);
   if (rate === null || (kindOfUnit(rate.unit) === 'screw rate' && amount(rate).compare(0) > 0)) return rate;
   context.syntax(
     `${formatQuantity(rate)} does not say how much one turn in adds. Write a pressure per turn, above zero, such as 25 bar per turn. If a turn out raises it, leave the rate out and say so in a note.`,

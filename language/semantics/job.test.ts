@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { procedureWith } from '../../tests/fixtures/sound-procedure.ts';
-import { Checker, checkFiles } from '../db/workspace.ts';
+import { checkFiles, Workspace } from '../db/workspace.ts';
 import { fullMessage } from '../model/diagnostic.ts';
 
 const sound = procedureWith();
@@ -8,7 +8,7 @@ const sound = procedureWith();
 /** A job as written after the sound procedure, and what is reported about it. */
 function jobs(text: string) {
   const made = checkFiles([{ uri: 'x', text: `${sound}\n${text}` }]);
-  return { jobs: made.jobs, messages: made.findings.map((one) => fullMessage(one).replaceAll('\u00a0', ' ')) };
+  return { jobs: made.jobs, messages: made.diagnostics.map((one) => fullMessage(one).replaceAll('\u00a0', ' ')) };
 }
 
 const job = (units: string, head = '') => jobs(`job 7 of example at bench ${head} {\n${units}\n}\n`);
@@ -101,7 +101,7 @@ describe('a job', () => {
       'job 7 of example customer {\n}',
     ];
     // The procedure is read once.
-    const checker = new Checker();
+    const checker = new Workspace();
     const of = (written: string) => [
       { uri: 'x', text: sound },
       { uri: 'job', text: written },

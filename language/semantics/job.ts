@@ -2,12 +2,12 @@ import type { AstNode } from 'langium';
 import type { Job, Unit } from '../model/job.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import type { Context } from './context.ts';
-import { numberOf } from './limits.ts';
+import { lowerNumber } from './limits.ts';
 import { unquoted } from './lower-steps.ts';
 import { lookUp } from './procedure.ts';
-import { resultsOf } from './results.ts';
+import { lowerResults } from './results.ts';
 import type { Scope } from './scope.ts';
-import { dateOf } from './shop.ts';
+import { lowerDate } from './shop.ts';
 import type { Signature } from './signature.ts';
 import { unreadLine } from './unread.ts';
 
@@ -17,7 +17,7 @@ export interface LoweredJob extends Omit<Job, 'procedure'> {
 }
 
 /** Makes a job plain data. Null where its procedure is not known (reported). */
-export function jobOf(context: Context, node: ast.Job, scope: Scope): LoweredJob | null {
+export function lowerJob(context: Context, node: ast.Job, scope: Scope): LoweredJob | null {
   const head = <T extends ast.JobHead>(type: T['$type']) =>
     node.heads.find((other) => other.$type === type) as T | undefined;
   const of = head<ast.OfProcedure>('OfProcedure');
@@ -67,7 +67,7 @@ export function jobOf(context: Context, node: ast.Job, scope: Scope): LoweredJob
   );
   const customer = head<ast.Customer>('Customer');
   const received = head<ast.Received>('Received');
-  const came = received?.date === undefined ? null : dateOf(context, received, 'date', received.date);
+  const came = received?.date === undefined ? null : lowerDate(context, received, 'date', received.date);
   sameSerials(context, units);
   if (came !== null) doneEarlier(context, units, came);
   return {
@@ -98,14 +98,14 @@ function unitOf(context: Context, node: ast.Unit, procedure: Signature): Unit {
       hold,
       'Write why it is on hold: on hold "…". The certificate shows it to the customer.',
     );
-  const place = numberOf(context, node, 'place', node.place);
+  const place = lowerNumber(context, node, 'place', node.place);
   if (place !== null && !/^[1-9]\d*$/u.test(place))
     context.syntax(
       `Units are counted 1, 2, 3 …, and ${place} is not such a number: the sheet and the certificate name a unit by it. Write its place in the set.`,
       context.source(node, 'place'),
     );
   const written = node.lines.flatMap((line) => (line.$type === 'UnitResults' ? line.results : []));
-  const { notes, results } = resultsOf(context, written, procedure);
+  const { notes, results } = lowerResults(context, written, procedure);
   return {
     place: node.place,
     number: number?.name ?? null,

@@ -9,13 +9,13 @@ const longestChain = 20;
 export const mostLike = 100;
 
 /** Where a procedure says what it is like. */
-export function likeOf(node: ast.Procedure): ast.LikeProcedure | undefined {
+export function findLike(node: ast.Procedure): ast.LikeProcedure | undefined {
   return node.heads.find((head) => head.$type === 'LikeProcedure') as ast.LikeProcedure | undefined;
 }
 
 /** Whether what a procedure is like can be followed to a beginning. Reports where it cannot, and why. */
 export function hasBeginning(context: Context, node: ast.Procedure, scope: Scope): boolean {
-  const like = likeOf(node)?.procedure;
+  const like = findLike(node)?.procedure;
   if (like === undefined) return true;
   if (scope.procedure(like.name) === null) {
     context.isUnknown(like.name, 'procedure', scope.nearest(like.name, 'Procedure'), context.source(like));
@@ -30,7 +30,7 @@ export function hasBeginning(context: Context, node: ast.Procedure, scope: Scope
   }
   const chain = [node];
   for (;;) {
-    const next = likeOf(chain.at(-1)!)?.procedure.name;
+    const next = findLike(chain.at(-1)!)?.procedure.name;
     const base = next === undefined ? null : scope.procedure(next);
     if (next !== undefined && base === null) {
       context.syntax(

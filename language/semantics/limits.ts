@@ -15,7 +15,7 @@ import type * as ast from '../syntax/generated/ast.ts';
 import type { Context } from './context.ts';
 
 /** Reads a quantity as written (`250 bar`), reporting what is wrong with it. Null where it has no meaning. */
-export function quantityOf(
+export function lowerQuantity(
   context: Context,
   node: AstNode,
   property: string,
@@ -30,7 +30,7 @@ export function quantityOf(
 }
 
 /** Reads a bare number whose unit is written elsewhere. */
-export function numberOf(context: Context, node: AstNode, property: string, text: string): string | null {
+export function lowerNumber(context: Context, node: AstNode, property: string, text: string): string | null {
   const read = readNumber(text);
   if ('problem' in read) {
     context.syntax(read.problem, context.source(node, property), read.fix);
@@ -44,14 +44,14 @@ function negated(quantity: Figure): Figure {
 }
 
 /** A count, from a least number up. Null where it is none (reported); `like`: how it is written. */
-export function countOf(
+export function lowerCount(
   context: Context,
   node: AstNode,
   property: string,
   text: string,
   { least, like }: { readonly least: number; readonly like: string },
 ): number | null {
-  const number = numberOf(context, node, property, text);
+  const number = lowerNumber(context, node, property, text);
   if (number === null) return null;
   if (/^\d{1,6}$/u.test(number) && Number(number) >= least) return Number(number);
   context.syntax(
@@ -72,14 +72,14 @@ export interface Wanted {
 }
 
 /** A figure over nothing, of its kind. Null where it is none (reported), so that nothing is worked out from it. */
-export function measureOf(
+export function lowerMeasure(
   context: Context,
   node: AstNode,
   property: string,
   text: string,
   { what, why, like, kind }: Wanted,
 ): Figure | null {
-  const figure = quantityOf(context, node, property, text);
+  const figure = lowerQuantity(context, node, property, text);
   if (figure === null) return null;
   const own = kindOfUnit(figure.unit);
   const wrong =
@@ -97,7 +97,7 @@ export function measureOf(
  * A limit as plain data. Null where a number in it has no meaning, or no such value can be (reported): then nothing that
  * follows from the figure is found either.
  */
-export function limitOf(context: Context, node: ast.Limit | undefined): Limit | null {
+export function lowerLimit(context: Context, node: ast.Limit | undefined): Limit | null {
   const limit = readLimit(context, node);
   const impossible = limit === null ? null : impossibleEnd(limit);
   if (node === undefined || limit === null || impossible === null) return limit;
@@ -112,8 +112,8 @@ export function limitOf(context: Context, node: ast.Limit | undefined): Limit | 
 }
 
 /** A limit of a difference or of what is given (a spread, air, a stretch): all of it is over nothing. */
-export function amountOf(context: Context, node: ast.Limit | undefined, what: string): Limit | null {
-  const limit = limitOf(context, node);
+export function lowerAmount(context: Context, node: ast.Limit | undefined, what: string): Limit | null {
+  const limit = lowerLimit(context, node);
   if (node === undefined || limit === null || limit.form === 'tolerance') return limit;
   const { low, high, nominal } = window(limit);
   const [top, bottom] = [high ?? nominal, low ?? nominal];
@@ -127,8 +127,8 @@ export function amountOf(context: Context, node: ast.Limit | undefined, what: st
 }
 
 /** How far the units of a set may be apart: an upper end is what it is. */
-export function spreadOf(context: Context, node: ast.Limit): Limit | null {
-  const limit = amountOf(context, node, 'A spread');
+export function lowerSpread(context: Context, node: ast.Limit): Limit | null {
+  const limit = lowerAmount(context, node, 'A spread');
   if (limit === null || window(limit).high !== null) return limit;
   context.syntax(
     `A spread of ${formatLimit(limit)} has no upper end, so every set passes. Write the most that the units may differ: spread at most 5 bar.`,
@@ -143,17 +143,17 @@ function readLimit(context: Context, node: ast.Limit | undefined): Limit | null 
     case 'NominalLimit':
       return nominalOf(context, node);
     case 'RangeLimit': {
-      const high = quantityOf(context, node, 'high', node.high, node.highSign);
+      const high = lowerQuantity(context, node, 'high', node.high, node.highSign);
       if (high === null) return null;
       const low = figureOf(context, node, 'low', node.low, high, node.lowSign);
       return low === null ? null : withPair(context, { form: 'range', low, high }, node.pair);
     }
     case 'AtLeast': {
-      const least = quantityOf(context, node, 'value', node.value);
+      const least = lowerQuantity(context, node, 'value', node.value);
       return least === null ? null : withPair(context, { form: 'at least', least }, node.pair);
     }
     case 'AtMost': {
-      const most = quantityOf(context, node, 'value', node.value);
+      const most = lowerQuantity(context, node, 'value', node.value);
       return most === null ? null : withPair(context, { form: 'at most', most }, node.pair);
     }
     case 'ToleranceLimit':
@@ -162,8 +162,8 @@ function readLimit(context: Context, node: ast.Limit | undefined): Limit | null 
 }
 
 /** A range, where nothing else will do (`range 16..80 N·m`). */
-export function rangeOf(context: Context, node: ast.Limit): RangeLimit | null {
-  const limit = limitOf(context, node);
+export function lowerRange(context: Context, node: ast.Limit): RangeLimit | null {
+  const limit = lowerLimit(context, node);
   if (limit === null) return null;
   const wrong = limit.form !== 'range' ? 'A range has two ends: write, for example, 16..80 N·m.' : wrongScale(limit);
   if (wrong === null) return limit as RangeLimit;
@@ -187,15 +187,15 @@ function wrongScale({ low, high }: RangeLimit): string | null {
 }
 
 /** A tolerance alone, as `unless stated` takes it. */
-export function toleranceOnlyOf(context: Context, node: ast.Limit): ToleranceOnly | null {
-  const limit = limitOf(context, node);
+export function lowerToleranceOnly(context: Context, node: ast.Limit): ToleranceOnly | null {
+  const limit = lowerLimit(context, node);
   if (limit === null || limit.form === 'tolerance') return limit;
   context.syntax('A standing tolerance has no nominal value: write, for example, ±10 %.', context.source(node));
   return null;
 }
 
 function nominalOf(context: Context, node: ast.NominalLimit): Limit | null {
-  const nominal = quantityOf(context, node, 'value', node.value, node.sign);
+  const nominal = lowerQuantity(context, node, 'value', node.value, node.sign);
   if (nominal === null) return null;
   const { plus, minus } = tolerances(context, node.tolerance, nominal);
   const first: NominalLimit = { form: 'nominal', nominal, plus, minus };
@@ -212,7 +212,7 @@ function toleranceOnly(context: Context, node: ast.ToleranceLimit): ToleranceOnl
   const read =
     figure === undefined
       ? null
-      : quantityOf(context, node.tolerance, node.tolerance.both === undefined ? 'plus' : 'both', figure);
+      : lowerQuantity(context, node.tolerance, node.tolerance.both === undefined ? 'plus' : 'both', figure);
   if (read === null) return null;
   const { plus, minus } = tolerances(context, node.tolerance, read);
   return plus === null || minus === null ? null : { form: 'tolerance', plus, minus };
@@ -245,8 +245,8 @@ function figureOf(
   sign?: string,
 ): Figure | null {
   if (/\p{L}|[%°µΩ]/u.test(text.replace(/^[\d.,'’ \u00A0\u202F]+(e[+-]?\d+)?/iu, '')))
-    return quantityOf(context, node, property, text, sign);
-  const number = numberOf(context, node, property, text);
+    return lowerQuantity(context, node, property, text, sign);
+  const number = lowerNumber(context, node, property, text);
   if (number === null) return null;
   const quantity = { number, unit: beside.unit };
   return sign === undefined ? quantity : negated(quantity);

@@ -24,19 +24,19 @@ import { textOf } from '../syntax/place.ts';
 import { takesPhrase, verbIs, verbTable } from '../syntax/verbs/index.ts';
 import { type PhraseName, repeats } from '../syntax/verbs/phrases.ts';
 import { actionOf, type Said, sayNothing } from './action-of.ts';
-import { allowOf } from './allows.ts';
+import { lowerAllow } from './allows.ts';
 import type { Context } from './context.ts';
 import { withDanger } from './dangers.ts';
 import { partsNamed } from './family.ts';
-import { amountOf, countOf, limitOf, measureOf, quantityOf, rangeOf, spreadOf } from './limits.ts';
-import { passesOf } from './passes.ts';
+import { lowerAmount, lowerCount, lowerLimit, lowerMeasure, lowerQuantity, lowerRange, lowerSpread } from './limits.ts';
+import { lowerPasses } from './passes.ts';
 import { phraseOfItem, phrasesOf } from './phrase-of.ts';
 import type { Scope, Sequences } from './scope.ts';
 import { synonymMessage, synonyms } from './synonyms.ts';
 import { unreadLine } from './unread.ts';
 
 /** Names that steps may use, declared outside them. */
-export interface Names {
+export interface StepScope {
   readonly family: Family;
   readonly shop: Shop;
   readonly specs: readonly NameUse[];
@@ -51,13 +51,13 @@ export interface Names {
 }
 
 /** A step before it has its printed number, with the letters that a call adds: one printed number for each `group`. */
-export interface MadeStep {
+export interface LoweredStep {
   readonly step: Action;
   readonly group: number;
 }
 
 /** Where a line is: inside which calls and which `only`. */
-interface Place {
+interface ExpansionContext {
   readonly only: readonly string[] | null;
   readonly call: { readonly name: string; readonly at: Source } | null;
   readonly bindings: ReadonlyMap<string, readonly ast.Subject[]>;
@@ -65,10 +65,10 @@ interface Place {
   readonly inside: readonly string[];
 }
 
-const top: Place = { only: null, call: null, bindings: new Map(), inside: [] };
+const top: ExpansionContext = { only: null, call: null, bindings: new Map(), inside: [] };
 
 /** Makes steps out of the lines of a stage or repair. Collects the repairs that are written inside `on fail`. */
-export class StepMaker {
+export class StepLowering {
   readonly inlineRepairs: Repair[] = [];
   /** Files of the sequences that are called. */
   readonly files = new Set<string>();
@@ -86,15 +86,15 @@ export class StepMaker {
   private passed: Action[] = [];
 
   private readonly context: Context;
-  private readonly names: Names;
+  private readonly names: StepScope;
 
-  constructor(context: Context, names: Names) {
+  constructor(context: Context, names: StepScope) {
     this.context = context;
     this.names = names;
   }
 
   /** The steps of a block, in order; sequences written out, `only` spread over its steps. */
-  steps(lines: readonly ast.StepLine[]): MadeStep[] {
+  steps(lines: readonly ast.StepLine[]): LoweredStep[] {
     this.group = 0;
     this.hazards = [];
     this.passed = [];
@@ -105,12 +105,12 @@ export class StepMaker {
     return made;
   }
 
-  private lines(lines: readonly ast.StepLine[], place: Place): MadeStep[] {
+  private lines(lines: readonly ast.StepLine[], place: ExpansionContext): LoweredStep[] {
     return lines.flatMap((line) => this.line(line, place));
   }
 
-  private line(line: ast.StepLine, place: Place): MadeStep[] {
-    const made: MadeStep[] = [];
+  private line(line: ast.StepLine, place: ExpansionContext): LoweredStep[] {
+    const made: LoweredStep[] = [];
     for (const step of line.steps) {
       const steps = this.step(step, place);
       // After an unknown word the rest of its line is not guessed at.
@@ -120,7 +120,7 @@ export class StepMaker {
     return made;
   }
 
-  private step(node: ast.Step, place: Place): MadeStep[] | null {
+  private step(node: ast.Step, place: ExpansionContext): LoweredStep[] | null {
     switch (node.$type) {
       case 'Unread':
         unreadLine(this.context, node, stepWords, this.names.sequences);
@@ -154,7 +154,7 @@ export class StepMaker {
     return at !== undefined;
   }
 
-  private onlyNumbers(node: ast.OnlySteps, place: Place): string[] {
+  private onlyNumbers(node: ast.OnlySteps, place: ExpansionContext): string[] {
     const wanted = node.numbers.map(unquoted);
     const known = wanted.filter((name, index) => {
       const number = this.names.numbers.find((other) => other.name === name);
@@ -173,7 +173,7 @@ export class StepMaker {
     return place.only === null ? known : known.filter((name) => place.only!.includes(name));
   }
 
-  private call(node: ast.Call, place: Place): MadeStep[] | null {
+  private call(node: ast.Call, place: ExpansionContext): LoweredStep[] | null {
     const name = node.name.name;
     const at = this.context.source(node.name);
     const sequence = this.names.sequences.get(name);
@@ -212,12 +212,10 @@ export class StepMaker {
     const outer = place.call === null ? ++this.group : this.group;
     const inner = { only: place.only, call: { name, at: whole }, bindings, inside: [...place.inside, name] };
     const allow = node.clauses.flatMap((clause) =>
-      clause.$type === 'AllowClause' ? [allowOf(this.context, clause.allow)] : [],
+      clause.$type === 'AllowClause' ? [lowerAllow(this.context, clause.allow)] : [],
     );
     const steps = this.context
-      .writtenOut({ message: `Sequence ${name} is called here.`, source: whole }, () =>
-        this.lines(sequence.lines, inner),
-      )
+      .expand({ message: `Sequence ${name} is called here.`, source: whole }, () => this.lines(sequence.lines, inner))
       .map((made) => ({ ...made, group: outer }));
     this.group = outer;
     const notes = node.clauses.flatMap((clause) => (clause.$type === 'NoteClause' ? [clause.text] : []));
@@ -237,14 +235,14 @@ export class StepMaker {
   }
 
   /** What a parameter stands for, through the calls around it. */
-  private bound(subjects: readonly ast.Subject[], place: Place): ast.Subject[] {
+  private bound(subjects: readonly ast.Subject[], place: ExpansionContext): ast.Subject[] {
     return subjects.flatMap((subject) =>
       subject.path.tail === undefined ? (place.bindings.get(subject.path.head) ?? [subject]) : [subject],
     );
   }
 
   private hazard(node: ast.Hazard) {
-    const hazard = hazardOf(this.context, node);
+    const hazard = lowerHazard(this.context, node);
     if (node.step === undefined) this.hazards.push(hazard);
     else {
       const object = node.step.object === undefined ? null : pathText(node.step.object);
@@ -266,11 +264,11 @@ export class StepMaker {
     verb: Verb,
     clauses: readonly (ast.Clause | ast.TestClause)[],
     subjects: readonly ast.Subject[],
-    place: Place,
+    place: ExpansionContext,
     all = false,
-  ): MadeStep {
+  ): LoweredStep {
     if (place.call === null) this.group++;
-    const maker = new OneStep(this.context, this.names, place, verb, node);
+    const maker = new SingleStepLowering(this.context, this.names, place, verb, node);
     const step = maker.make(clauses, subjects, all, this.hazards);
     for (const repair of maker.inlineRepairs) this.inlineRepairs.push(repair);
     this.passed.push(step);
@@ -280,19 +278,19 @@ export class StepMaker {
 }
 
 /** Makes one step of its objects and clauses. */
-class OneStep {
+class SingleStepLowering {
   readonly inlineRepairs: Repair[] = [];
   private readonly seen = new Set<string>();
   /** The clause that says the limit. */
   private limitedBy: string | null = null;
 
   private readonly context: Context;
-  private readonly names: Names;
-  private readonly place: Place;
+  private readonly names: StepScope;
+  private readonly place: ExpansionContext;
   private readonly verb: Verb;
   private readonly node: AstNode;
 
-  constructor(context: Context, names: Names, place: Place, verb: Verb, node: AstNode) {
+  constructor(context: Context, names: StepScope, place: ExpansionContext, verb: Verb, node: AstNode) {
     this.context = context;
     this.names = names;
     this.place = place;
@@ -402,7 +400,7 @@ class OneStep {
     const { path } = subject;
     const source = this.source(subject);
     if (subject.position !== undefined) {
-      const position = countOf(this.context, subject, 'position', subject.position, { least: 1, like: 'plunger 3' });
+      const position = lowerCount(this.context, subject, 'position', subject.position, { least: 1, like: 'plunger 3' });
       if (position === null) return [];
     }
     const text = pathText(path);
@@ -507,7 +505,7 @@ class OneStep {
         addText(said, clause.text);
         return;
       case 'AmountClause': {
-        const limit = limitOf(context, clause.limit);
+        const limit = lowerLimit(context, clause.limit);
         if (limit === null) return;
         if (this.verb === 'prime' || this.verb === 'wait') said.count = limit;
         else this.limit({ form: 'limit', limit, source: this.source(clause) }, clause, said);
@@ -515,7 +513,7 @@ class OneStep {
       }
       case 'InClause':
         if (clause.pattern) said.pattern = true;
-        else if (clause.limit !== undefined) said.inTime = limitOf(context, clause.limit);
+        else if (clause.limit !== undefined) said.inTime = lowerLimit(context, clause.limit);
         else if (clause.text !== undefined) {
           if (this.verb === 'clamp') said.holder = clause.text;
           else addText(said, clause.text);
@@ -523,7 +521,7 @@ class OneStep {
         return;
       case 'AtClause':
         if (clause.limit !== undefined) {
-          const limit = limitOf(context, clause.limit);
+          const limit = lowerLimit(context, clause.limit);
           if (verbIs(this.verb, 'reads')) said.at = limit;
           else if (limit === null || kindOfLimit(limit) === 'temperature') said.bath = limit;
           else this.meansNothing(clause);
@@ -533,7 +531,7 @@ class OneStep {
         }
         return;
       case 'ToClause':
-        if (this.verb === 'test') said.to = clause.limit === undefined ? null : limitOf(context, clause.limit);
+        if (this.verb === 'test') said.to = clause.limit === undefined ? null : lowerLimit(context, clause.limit);
         else if (phrase === 'to station')
           said.station =
             clause.name === undefined ? null : this.found(clause.name, 'station', this.names.shop.stations);
@@ -548,13 +546,13 @@ class OneStep {
       case 'ByClause':
         return this.by(clause, said);
       case 'FromClause':
-        said.from = limitOf(context, clause.limit);
+        said.from = lowerLimit(context, clause.limit);
         return;
       case 'ForClause':
         if (clause.trial) said.forTrial = true;
         else if (clause.limit !== undefined) {
-          if (this.verb === 'test') said.forTime = limitOf(context, clause.limit);
-          else said.count = limitOf(context, clause.limit);
+          if (this.verb === 'test') said.forTime = lowerLimit(context, clause.limit);
+          else said.count = lowerLimit(context, clause.limit);
         } else addText(said, clause.text ?? '');
         return;
       case 'WithinClause':
@@ -579,10 +577,10 @@ class OneStep {
         said.note = said.note === null ? clause.text : `${said.note} ${clause.text}`;
         return;
       case 'AllowClause':
-        said.allow = [...said.allow, allowOf(context, clause.allow)];
+        said.allow = [...said.allow, lowerAllow(context, clause.allow)];
         return;
       case 'TakesClause':
-        said.takes = measureOf(context, clause, 'time', clause.time, {
+        said.takes = lowerMeasure(context, clause, 'time', clause.time, {
           what: 'The time of a step',
           why: 'the time for the job is added up from it',
           like: 'takes 10 min',
@@ -598,14 +596,14 @@ class OneStep {
       case 'WordsClause':
         return saidWords(phrase, said);
       case 'PassesClause':
-        said.passes = passesOf(context, clause);
+        said.passes = lowerPasses(context, clause);
         return;
       case 'SlidesClause':
         addText(said, clause.text);
         said.moves = clause.moves;
         return;
       case 'SpreadClause':
-        said.spread = spreadOf(context, clause.limit);
+        said.spread = lowerSpread(context, clause.limit);
         return;
       case 'ProvesClause':
         said.through = clause.names.flatMap((path) => this.provenThrough(path));
@@ -627,8 +625,8 @@ class OneStep {
       case 'HoldClause': {
         const amount =
           clause.relation === undefined
-            ? limitOf(context, clause.amount)
-            : amountOf(context, clause.amount, 'A pressure difference');
+            ? lowerLimit(context, clause.amount)
+            : lowerAmount(context, clause.amount, 'A pressure difference');
         if (amount !== null)
           said.hold = {
             amount,
@@ -656,7 +654,7 @@ class OneStep {
           said.gauge = item.state;
           break;
         case 'WithAir':
-          said.air = amountOf(context, item.limit, 'Air');
+          said.air = lowerAmount(context, item.limit, 'Air');
           break;
         case 'WithMarks':
           said.objects = said.objects.map((object) => ({ ...object, marksAligned: true }));
@@ -664,7 +662,7 @@ class OneStep {
         case 'WithKind':
           said.tools = [
             ...said.tools,
-            { form: 'kind', kind: item.kind, range: rangeOf(context, item.range), source: this.source(item) },
+            { form: 'kind', kind: item.kind, range: lowerRange(context, item.range), source: this.source(item) },
           ];
           break;
         case 'WithWords':
@@ -720,7 +718,7 @@ class OneStep {
 
   private adapter(item: ast.WithObject) {
     if (item.length === undefined) return null;
-    const length = measureOf(this.context, item, 'length', item.length, {
+    const length = lowerMeasure(this.context, item, 'length', item.length, {
       what: 'The length of an adapter',
       why: 'what to set on the wrench is worked out from it',
       like: 'and adapter 50 mm at 0°',
@@ -732,7 +730,7 @@ class OneStep {
 
   /** From straight on (0°) to turned right back (180°). */
   private adapterAngle(item: ast.WithObject, text: string): Quantity | null {
-    const angle = quantityOf(this.context, item, 'angle', text);
+    const angle = lowerQuantity(this.context, item, 'angle', text);
     if (angle === null || (kindOfUnit(angle.unit) === 'angle' && Number(angle.number) <= 180)) return angle;
     this.context.syntax(
       `An adapter is at 0° to 180° to its wrench, but this says ${formatQuantity(angle)}: what to set cannot be worked out. Write, for example, at 90°.`,
@@ -756,7 +754,7 @@ class OneStep {
   }
 
   private ceiling(clause: ast.NeverClause): Quantity | null {
-    return measureOf(this.context, clause, 'limit', clause.limit, {
+    return lowerMeasure(this.context, clause, 'limit', clause.limit, {
       what: 'A ceiling',
       why: 'nothing could be done below it',
       like: 'never above 140 bar',
@@ -775,7 +773,7 @@ class OneStep {
       return;
     }
     if (clause.stretch) {
-      const limit = amountOf(this.context, clause.limit, 'A stretch');
+      const limit = lowerAmount(this.context, clause.limit, 'A stretch');
       if (limit !== null) step.stretch = limit;
       return;
     }
@@ -814,7 +812,7 @@ class OneStep {
 
   private limitUse(limit: ast.Limit | undefined, name: ast.NameRef | undefined, at: AstNode): LimitUse | null {
     if (limit !== undefined) {
-      const read = limitOf(this.context, limit);
+      const read = lowerLimit(this.context, limit);
       return read === null ? null : { form: 'limit', limit: read, source: this.source(at) };
     }
     if (name === undefined) return null;
@@ -891,7 +889,7 @@ class OneStep {
   private failEntry(entry: ast.FailEntry): FailEntry | null {
     const tries =
       entry.times !== undefined
-        ? countOf(this.context, entry, 'times', entry.times, { least: 1, like: '(3 times)' })
+        ? lowerCount(this.context, entry, 'times', entry.times, { least: 1, like: '(3 times)' })
         : entry.once
           ? 1
           : entry.twice
@@ -963,7 +961,7 @@ export function plainAddress(context: Context, address: ast.Address) {
 }
 
 /** A hazard in the author's words; what it is about (`hazard spray`) comes before them. */
-export function hazardOf(context: Context, node: ast.Hazard): Hazard {
+export function lowerHazard(context: Context, node: ast.Hazard): Hazard {
   if (node.about !== undefined) {
     const near = nearSignalWord(node.about);
     if (near !== null)

@@ -150,8 +150,8 @@ const whole = [
 /** The report on the line. */
 function told(row: Row, number: string): string {
   const { text, at } = withLine(row, number);
-  const { findings } = checkFiles([{ uri: 'x', text }]);
-  return findings
+  const { diagnostics } = checkFiles([{ uri: 'x', text }]);
+  return diagnostics
     .filter(({ rule, source }) => read.includes(rule) && source.range.start.line === at)
     .map((one) => fullMessage(one).replaceAll('\u00a0', ' '))
     .join('\n');
@@ -367,7 +367,7 @@ const absurd: readonly Absurd[] = [
 describe('a figure that cannot be has a sentence of its own, and nothing else follows from it', () => {
   const findingsOf = (row: Row, figure: string) => {
     const { text, at } = withLine(row, figure);
-    return checkFiles([{ uri: 'x', text }]).findings.map(({ rule, source, ...said }) => ({
+    return checkFiles([{ uri: 'x', text }]).diagnostics.map(({ rule, source, ...said }) => ({
       rule,
       message: fullMessage(said).replaceAll('\u00a0', ' '),
       here: source.range.start.line === at,

@@ -2,14 +2,14 @@ import { compare, formatQuantity, kindOfUnit } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import type { Context } from './context.ts';
-import { quantityOf } from './limits.ts';
+import { lowerQuantity } from './limits.ts';
 
 /**
  * The passes in which a group is pulled up: shares of the torque, or torques, each more than the one before. None where
  * they are not (reported).
  */
-export function passesOf(context: Context, clause: ast.PassesClause): readonly Quantity[] {
-  const read = clause.shares.map((share) => quantityOf(context, clause, 'shares', share));
+export function lowerPasses(context: Context, clause: ast.PassesClause): readonly Quantity[] {
+  const read = clause.shares.map((share) => lowerQuantity(context, clause, 'shares', share));
   const passes = read.flatMap((share) => share ?? []);
   // What could not be read has been reported.
   if (passes.length < read.length) return [];

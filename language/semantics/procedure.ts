@@ -6,30 +6,30 @@ import { failEntries } from '../model/steps.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
-import { allowOf } from './allows.ts';
-import { type BodyBlock, bodyOf } from './body.ts';
+import { lowerAllow } from './allows.ts';
+import { type BodyBlock, lowerBody } from './body.ts';
 import type { Context } from './context.ts';
-import { mostSteps, WrittenOut } from './expansion.ts';
-import { hasBeginning, likeOf } from './like-chain.ts';
+import { ExpansionSize, mostSteps } from './expansion.ts';
+import { findLike, hasBeginning } from './like-chain.ts';
 import {
   addressees,
-  hazardOf,
   isAddressed,
-  type MadeStep,
-  type Names,
+  type LoweredStep,
+  lowerHazard,
   pathText,
   plainAddress,
-  StepMaker,
+  StepLowering,
+  type StepScope,
   unquoted,
   verbOf,
 } from './lower-steps.ts';
 import { type Scope, Sequences } from './scope.ts';
-import { dateOf, named } from './shop.ts';
-import { partNumberOf, specOf } from './specs.ts';
+import { lowerDate, named } from './shop.ts';
+import { lowerPartNumber, lowerSpec } from './specs.ts';
 import { unreadLine } from './unread.ts';
 
 /** Makes a procedure plain data. Null where it has no family or shop to be replayed over (reported). */
-export function procedureOf(context: Context, node: ast.Procedure, scope: Scope): Procedure | null {
+export function lowerProcedure(context: Context, node: ast.Procedure, scope: Scope): Procedure | null {
   const isLike = hasBeginning(context, node, scope);
   const heads = headsOf(context, node, scope, isLike);
   for (const item of node.items) {
@@ -51,14 +51,14 @@ export function procedureOf(context: Context, node: ast.Procedure, scope: Scope)
   const { family, shop } = heads;
   if (family === null || shop === null || !isLike) return null;
   const specs = context.unique(
-    node.items.flatMap((item) => (item.$type === 'Spec' ? [specOf(context, item, family)] : [])),
+    node.items.flatMap((item) => (item.$type === 'Spec' ? [lowerSpec(context, item, family)] : [])),
     'spec',
   );
   const numbers = context.unique(
-    node.items.flatMap((item) => (item.$type === 'PartNumber' ? [partNumberOf(context, item, specs, family)] : [])),
+    node.items.flatMap((item) => (item.$type === 'PartNumber' ? [lowerPartNumber(context, item, specs, family)] : [])),
     'part number',
   );
-  const body = bodyOf(context, node, scope);
+  const body = lowerBody(context, node, scope);
   const sequences = new Sequences(body.sequences, scope);
   if (!canBeWrittenOut(context, node, body.blocks, sequences)) return null;
   const blocks = body.blocks.map((block) => ({ ...block, source: context.source(block.node, 'name') }));
@@ -70,7 +70,7 @@ export function procedureOf(context: Context, node: ast.Procedure, scope: Scope)
     blocks.filter((block) => block.kind === 'repair'),
     'repair',
   );
-  const names: Names = {
+  const names: StepScope = {
     family,
     shop,
     specs,
@@ -81,18 +81,18 @@ export function procedureOf(context: Context, node: ast.Procedure, scope: Scope)
     scope,
     procedure: node,
   };
-  const maker = new StepMaker(context, names);
+  const maker = new StepLowering(context, names);
   const stepsOf = (block: BodyBlock) =>
     heads.likeSource === null || node.items.some((item) => item === block.node)
       ? maker.steps(block.lines)
-      : context.writtenOut({ message: `${node.name} takes this over here.`, source: heads.likeSource }, () =>
+      : context.expand({ message: `${node.name} takes this over here.`, source: heads.likeSource }, () =>
           maker.steps(block.lines),
         );
   const stages = stageBlocks.map(
     (block, index): Stage => ({
       ...blockHead(context, block, shop),
       together: block.together,
-      allow: block.allows.map((allow) => allowOf(context, allow)),
+      allow: block.allows.map((allow) => lowerAllow(context, allow)),
       steps: numbered(stepsOf(block), `${index + 1}.`, block.name),
     }),
   );
@@ -102,10 +102,12 @@ export function procedureOf(context: Context, node: ast.Procedure, scope: Scope)
       steps: numbered(stepsOf(block), `R${index + 1}.`, block.name),
       tries: null,
       inline: false,
-      allow: block.allows.map((allow) => allowOf(context, allow)),
+      allow: block.allows.map((allow) => lowerAllow(context, allow)),
     }),
   );
-  const hazards = body.hazards.filter((hazard) => hazard.step === undefined).map((hazard) => hazardOf(context, hazard));
+  const hazards = body.hazards
+    .filter((hazard) => hazard.step === undefined)
+    .map((hazard) => lowerHazard(context, hazard));
   for (const { step } of body.hazards) if (step !== undefined) plainAddress(context, step);
   const addressed = [
     ...maker.addressed,
@@ -114,7 +116,7 @@ export function procedureOf(context: Context, node: ast.Procedure, scope: Scope)
         ? []
         : [
             {
-              hazard: hazardOf(context, hazard),
+              hazard: lowerHazard(context, hazard),
               verb: verbOf(hazard.step.verb),
               object: hazard.step.object === undefined ? null : pathText(hazard.step.object),
               source: context.source(hazard),
@@ -146,7 +148,10 @@ export function procedureOf(context: Context, node: ast.Procedure, scope: Scope)
     stages: withHazards.stages,
     repairs,
     hazards,
-    allow: [...heads.allow, ...node.items.flatMap((item) => (item.$type === 'Allow' ? [allowOf(context, item)] : []))],
+    allow: [
+      ...heads.allow,
+      ...node.items.flatMap((item) => (item.$type === 'Allow' ? [lowerAllow(context, item)] : [])),
+    ],
   };
 }
 
@@ -210,10 +215,10 @@ function headsOf(context: Context, node: ast.Procedure, scope: Scope, isLike: bo
         break;
       case 'ApprovedBy':
         heads.approvedBy = head.person;
-        heads.approvedOn = head.date === undefined ? null : dateOf(context, head, 'date', head.date);
+        heads.approvedOn = head.date === undefined ? null : lowerDate(context, head, 'date', head.date);
         break;
       case 'HeadAllow':
-        heads.allow.push(allowOf(context, head.allow));
+        heads.allow.push(lowerAllow(context, head.allow));
         break;
     }
   }
@@ -259,7 +264,7 @@ function inheritedHeads(node: ast.Procedure, scope: Scope): { family: Family | n
     node.heads.find((other) => other.$type === type) as T | undefined;
   const family = head<ast.ForFamily>('ForFamily')?.family.name;
   const shop = head<ast.AtShop>('AtShop')?.shop.name;
-  const like = likeOf(node);
+  const like = findLike(node);
   const base = like === undefined ? null : scope.procedure(like.procedure.name);
   const further = base === null ? null : inheritedHeads(base, scope);
   return {
@@ -275,7 +280,7 @@ function canBeWrittenOut(
   blocks: readonly BodyBlock[],
   sequences: Sequences,
 ): boolean {
-  const writtenOut = new WrittenOut(sequences);
+  const writtenOut = new ExpansionSize(sequences);
   const lines = blocks.flatMap((block) => block.lines);
   if (writtenOut.count(lines) <= mostSteps) return true;
   const call = writtenOut.culprit(lines);
@@ -319,7 +324,7 @@ function blockHead(context: Context, block: BodyBlock, shop: Shop) {
 }
 
 /** Gives each step its printed number (2.3, and 2.3a, 2.3b for a call) and its key. */
-function numbered(made: readonly MadeStep[], prefix: string, place: string): Step[] {
+function numbered(made: readonly LoweredStep[], prefix: string, place: string): Step[] {
   const seen = new Map<string, number>();
   return made.map(({ step, group }, index) => {
     const letter =
@@ -360,7 +365,7 @@ function keyOf(step: Action): string {
 function basesOf(node: ast.Procedure, scope: Scope): ast.Procedure[] {
   const bases: ast.Procedure[] = [];
   const baseOf = (one: ast.Procedure) => {
-    const like = likeOf(one);
+    const like = findLike(one);
     return like === undefined ? null : scope.procedure(like.procedure.name);
   };
   for (let base = baseOf(node); base !== null && !bases.includes(base); base = baseOf(base)) bases.push(base);

@@ -5,7 +5,7 @@ import { formatQuantity, kindOfUnit } from '../quantities/index.ts';
 import type { Kind, Limit, Quantity } from '../quantities/types.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import type { Context } from './context.ts';
-import { quantityOf } from './limits.ts';
+import { lowerQuantity } from './limits.ts';
 
 /** Digits that the rate is given with: more than any spring is measured to. */
 const digits = 4;
@@ -19,9 +19,9 @@ export interface RateOf {
 }
 
 /** What a rate is to be worked out from. Null where a figure of it has no meaning (reported). */
-export function rateFromOf(context: Context, node: ast.RateFrom): RateFrom | null {
+export function lowerRateFrom(context: Context, node: ast.RateFrom): RateFrom | null {
   const [stiffness, guide, seat] = (['stiffness', 'guide', 'seat'] as const).map((input) =>
-    quantityOf(context, node, input, node[input]),
+    lowerQuantity(context, node, input, node[input]),
   );
   return stiffness == null || guide == null || seat == null ? null : { stiffness, guide, seat };
 }
@@ -30,7 +30,7 @@ export function rateFromOf(context: Context, node: ast.RateFrom): RateFrom | nul
  * The rate of a shim from its spring and needle, rounded, as a limit like one that is written. Null where none comes of
  * them (reported).
  */
-export function rateOf(
+export function lowerRate(
   context: Context,
   node: ast.RateFrom,
   from: RateFrom | null,

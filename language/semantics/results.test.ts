@@ -6,10 +6,15 @@ import { fullMessage } from '../model/diagnostic.ts';
 /** A job of one unit with such lines, of the sound procedure or of one with some texts changed. */
 function unit(lines: string, change: Parameters<typeof procedureWith>[0] = {}) {
   const text = `${procedureWith(change)}\njob 7 of example at bench {\n  unit 1 number A-250 serial 0411 {\n${lines}\n  }\n}\n`;
-  const { jobs, findings } = checkFiles([{ uri: 'x', text }]);
+  const { jobs, diagnostics } = checkFiles([{ uri: 'x', text }]);
   const { results, note, onHold } = jobs[0]!.units[0]!;
   const plain = results.map(({ source: _, ...result }) => result);
-  return { results: plain, note, onHold, messages: findings.map((one) => fullMessage(one).replaceAll('\u00a0', ' ')) };
+  return {
+    results: plain,
+    note,
+    onHold,
+    messages: diagnostics.map((one) => fullMessage(one).replaceAll('\u00a0', ' ')),
+  };
 }
 
 const reading = (name: string, number: string, unitOf: string, more = {}) => ({

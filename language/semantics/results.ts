@@ -7,8 +7,8 @@ import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
 import type { Context } from './context.ts';
-import { quantityOf } from './limits.ts';
-import { dateOf } from './shop.ts';
+import { lowerQuantity } from './limits.ts';
+import { lowerDate } from './shop.ts';
 import type { Signature } from './signature.ts';
 
 /** What was written down of a unit, and its notes. */
@@ -18,7 +18,7 @@ interface Written {
 }
 
 /** Makes the lines of a unit plain data: the words of each tell what it is. */
-export function resultsOf(context: Context, nodes: readonly ast.Result[], procedure: Signature): Written {
+export function lowerResults(context: Context, nodes: readonly ast.Result[], procedure: Signature): Written {
   const written: Written = { results: [], notes: [] };
   const reader = new ResultReader(context, procedure, written);
   for (const node of nodes) reader.read(node);
@@ -201,14 +201,14 @@ class ResultReader {
     for (const fact of node.facts) {
       switch (fact.$type) {
         case 'ResultValue':
-          facts.value ??= quantityOf(this.context, fact, 'value', fact.value, fact.sign);
+          facts.value ??= lowerQuantity(this.context, fact, 'value', fact.value, fact.sign);
           break;
         case 'ResultIn':
-          facts.fitted ??= quantityOf(this.context, fact, 'value', fact.value, fact.sign);
+          facts.fitted ??= lowerQuantity(this.context, fact, 'value', fact.value, fact.sign);
           break;
         case 'ResultOn':
           if (fact.tool !== undefined) facts.gauge ??= this.tool(fact.tool);
-          else if (fact.date !== undefined) facts.on ??= dateOf(this.context, fact, 'date', fact.date);
+          else if (fact.date !== undefined) facts.on ??= lowerDate(this.context, fact, 'date', fact.date);
           break;
         case 'ResultWith':
           facts.tool ??= this.tool(fact.tool);

@@ -29,7 +29,7 @@ import { textOf } from '../syntax/place.ts';
 import { allowsWithin } from './allows.ts';
 import type { Context } from './context.ts';
 import { withDanger } from './dangers.ts';
-import { measureOf, numberOf, quantityOf, rangeOf, toleranceOnlyOf } from './limits.ts';
+import { lowerMeasure, lowerNumber, lowerQuantity, lowerRange, lowerToleranceOnly } from './limits.ts';
 import { unreadLine } from './unread.ts';
 
 /** Name, title and place of anything that is declared. */
@@ -54,7 +54,7 @@ export function named(
   return { name: node.name, title: node.title ?? node.name, source };
 }
 
-export function shopOf(context: Context, node: ast.Shop): Shop {
+export function lowerShop(context: Context, node: ast.Shop): Shop {
   const stations: Station[] = [];
   const assets: ast.Asset[] = [];
   const fluids: Fluid[] = [];
@@ -188,7 +188,7 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
     seen.add(said);
     switch (fact.$type) {
       case 'AssetRange':
-        asset.range = rangeOf(context, fact.range);
+        asset.range = lowerRange(context, fact.range);
         break;
       case 'AssetWithin':
         asset.within = withinOf(context, fact, node.name);
@@ -197,7 +197,7 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
         asset.accuracyClass = classOf(context, fact, node.name);
         break;
       case 'AssetGraduated':
-        asset.graduated = measureOf(context, fact, 'step', fact.step, {
+        asset.graduated = lowerMeasure(context, fact, 'step', fact.step, {
           what: `The graduation of ${node.name}`,
           why: 'nothing could be read on it',
           like: 'graduated 1 bar',
@@ -208,13 +208,13 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
         asset.at = context.find(fact.station, 'station', stations, context.source(fact, 'station'))?.name ?? null;
         break;
       case 'AssetCalibrated':
-        asset.calibrated = dateOf(context, fact, 'date', fact.date);
+        asset.calibrated = lowerDate(context, fact, 'date', fact.date);
         break;
       case 'AssetDue':
-        asset.due = dateOf(context, fact, 'date', fact.date);
+        asset.due = lowerDate(context, fact, 'date', fact.date);
         break;
       case 'AssetLength':
-        asset.length = measureOf(context, fact, 'length', fact.length, {
+        asset.length = lowerMeasure(context, fact, 'length', fact.length, {
           what: `The length of ${node.name}`,
           why: 'what to set through an adapter is worked out from it',
           like: 'length 300 mm',
@@ -240,7 +240,7 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
 const coarsestClass = 10;
 
 function classOf(context: Context, fact: ast.AssetClass, name: string): string | null {
-  const number = numberOf(context, fact, 'number', fact.number);
+  const number = lowerNumber(context, fact, 'number', fact.number);
   if (number === null || (Number(number) > 0 && Number(number) <= coarsestClass)) return number;
   context.syntax(
     `${name} cannot be of class ${number}: the class is how far a gauge may be off, in percent of its span (EN 837-1). Write the one on its dial, such as class 0.6 or class 1.6.`,
@@ -251,7 +251,7 @@ function classOf(context: Context, fact: ast.AssetClass, name: string): string |
 
 /** What a tool is good for: over nothing, and under all of what it reads. */
 function withinOf(context: Context, fact: ast.AssetWithin, name: string): Figure | null {
-  const within = measureOf(context, fact, 'error', fact.error, {
+  const within = lowerMeasure(context, fact, 'error', fact.error, {
     what: `The error of ${name}`,
     why: 'no tool is exact, and every limit read with it would be judged as if this one were',
     like: 'within 4 %, or within 0.003 mm',
@@ -290,7 +290,7 @@ function onItsScale(
 function airBelowOf(context: Context, node: ast.AirBelow, before: Shop['airBelow']): Shop['airBelow'] {
   if (before !== null)
     context.syntax('The shop gives the limit for compressed air twice. Delete one.', context.source(node));
-  const limit = measureOf(context, node, 'limit', node.limit, {
+  const limit = lowerMeasure(context, node, 'limit', node.limit, {
     what: 'The limit of the shop for compressed air',
     why: 'every blow-dry is checked against it',
     like: 'air below 30 psi',
@@ -300,7 +300,7 @@ function airBelowOf(context: Context, node: ast.AirBelow, before: Shop['airBelow
 }
 
 /** An ISO date that is in the calendar; else reported and null. */
-export function dateOf(
+export function lowerDate(
   context: Context,
   node: ast.AssetCalibrated | ast.AssetDue | ast.ApprovedBy | ast.Received | ast.ResultOn,
   property: string,
@@ -330,7 +330,7 @@ const flashPoints: RangeLimit = {
 };
 
 function flashOf(context: Context, fact: ast.FluidFact, name: string): Quantity | null {
-  const flash = quantityOf(context, fact, 'flash', fact.flash!, fact.flashSign);
+  const flash = lowerQuantity(context, fact, 'flash', fact.flash!, fact.flashSign);
   if (flash === null) return null;
   const problem =
     kindOfUnit(flash.unit) !== 'temperature'
@@ -366,7 +366,7 @@ function stockOf(context: Context, node: ast.Stock): Stock {
     };
   }
   const [low, high, step] = (['low', 'high', 'step'] as const).map((end) =>
-    measureOf(context, node, end, node[end]!, {
+    lowerMeasure(context, node, end, node[end]!, {
       what: end === 'step' ? `The step of stock ${node.name}` : `A size of stock ${node.name}`,
       why: 'shims are chosen by their thickness',
       like: 'from 1.00 mm to 1.95 mm by 0.05 mm',
@@ -401,13 +401,13 @@ function seriesOf(
 
 /** A single size, and how many there are of it. Null where the size has no meaning (reported). */
 function shimOf(context: Context, node: ast.StockSize) {
-  const size = measureOf(context, node, 'size', node.size, {
+  const size = lowerMeasure(context, node, 'size', node.size, {
     what: 'The size of a shim',
     why: 'shims are chosen by their thickness',
     like: '1.45 mm',
     kind: 'length',
   });
-  const number = node.count === undefined ? null : numberOf(context, node, 'count', node.count);
+  const number = node.count === undefined ? null : lowerNumber(context, node, 'count', node.count);
   const isWhole = /^\d+$/u.test(number ?? '0');
   if (!isWhole) {
     context.syntax(
@@ -426,7 +426,7 @@ function standingOf(
 ): StandingTolerance[] {
   const own: StandingTolerance[] = [];
   for (const standing of node.tolerances) {
-    const limit = toleranceOnlyOf(context, standing.limit);
+    const limit = lowerToleranceOnly(context, standing.limit);
     const kind = kindOf(standing.kind);
     const problem =
       limit === null

@@ -20,7 +20,7 @@ export interface TestSignature extends Pick<TestFigures, 'inTime' | 'reads'> {
   readonly limit: LimitUse | null;
 }
 
-export function signatureOf(procedure: Procedure): Signature {
+export function buildSignature(procedure: Procedure): Signature {
   const { name, source, family, shop, revision, numbers, specs, stages, repairs } = procedure;
   const steps = [...stages, ...repairs].flatMap((block) => block.steps);
   const tightening = steps.filter(({ verb }) => verb === 'torque' || verb === 'lock');
@@ -66,7 +66,7 @@ export function readableNames({ specs, stages, repairs }: Procedure): NameUse[] 
 }
 
 /** A procedure as far as the figures of its jobs depend on it: without the places of its steps, and without their words. */
-export function factsOf(procedure: Procedure): Procedure {
+export function selectFacts(procedure: Procedure): Procedure {
   const bare = <T extends Block>(block: T): T => ({
     ...block,
     allow: [],

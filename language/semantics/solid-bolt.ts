@@ -2,11 +2,11 @@ import { propertyClasses } from '../engineering/proof-load.ts';
 import type { Family, Part, SolidBolt } from '../model/family.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import type { Context } from './context.ts';
-import { numberOf } from './limits.ts';
+import { lowerNumber } from './limits.ts';
 import { readMetricThread } from './metric-thread.ts';
 
 /** `solid class 8.8` of a joint: what its torque is judged by. Null: not said, or said so that nothing can be reckoned. */
-export function solidBoltOf(
+export function lowerSolidBolt(
   context: Context,
   node: ast.Joint,
   turned: readonly Part[],
@@ -15,7 +15,7 @@ export function solidBoltOf(
   const [said, again] = node.traits.filter((trait): trait is ast.JointSolid => trait.$type === 'JointSolid');
   if (said === undefined) return null;
   if (again !== undefined) context.syntax('The joint gives its class twice. Delete one.', context.source(again));
-  const propertyClass = numberOf(context, said, 'propertyClass', said.propertyClass);
+  const propertyClass = lowerNumber(context, said, 'propertyClass', said.propertyClass);
   if (propertyClass === null) return null;
   if (!propertyClasses.includes(propertyClass)) {
     context.syntax(

@@ -4,15 +4,15 @@ import type { DecisionRule } from '../model/shop.ts';
 import { formatQuantity, kindAdmits, kindOf, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
 import type { Figure, Kind } from '../quantities/types.ts';
 import type * as ast from '../syntax/generated/ast.ts';
-import { allowOf } from './allows.ts';
+import { lowerAllow } from './allows.ts';
 import type { Context } from './context.ts';
-import { amountOf, limitOf, measureOf, quantityOf } from './limits.ts';
+import { lowerAmount, lowerLimit, lowerMeasure, lowerQuantity } from './limits.ts';
 import { unquoted } from './lower-steps.ts';
-import { type RateOf, rateFromOf, rateOf } from './rate-from.ts';
+import { lowerRate, lowerRateFrom, type RateOf } from './rate-from.ts';
 import { decisionRule, named } from './shop.ts';
 import { unreadLine } from './unread.ts';
 
-export function specOf(context: Context, node: ast.Spec, family: Family): Spec {
+export function lowerSpec(context: Context, node: ast.Spec, family: Family): Spec {
   const kind = node.kind === undefined ? null : kindOf(node.kind);
   const per = perOf(context, node);
   const value = specValueOf(context, node.value, family, { name: node.name, kind, per: null });
@@ -24,7 +24,7 @@ export function specOf(context: Context, node: ast.Spec, family: Family): Spec {
     kind,
     per,
     allow: (node.value?.more ?? []).flatMap((more) =>
-      more.$type === 'SpecAllow' ? [allowOf(context, more.allow)] : [],
+      more.$type === 'SpecAllow' ? [lowerAllow(context, more.allow)] : [],
     ),
   };
 }
@@ -32,7 +32,7 @@ export function specOf(context: Context, node: ast.Spec, family: Family): Spec {
 /** `3 bar per 0.001 in`: the second quantity. */
 function perOf(context: Context, { value, name }: ast.Spec): Figure | null {
   if (value?.per === undefined) return null;
-  return measureOf(context, value, 'per', value.per, {
+  return lowerMeasure(context, value, 'per', value.per, {
     what: `The second quantity of rate ${name}`,
     why: 'no shim change has such an effect, and none could be calculated',
     like: 'rate 3 bar per 0.001 in',
@@ -41,13 +41,13 @@ function perOf(context: Context, { value, name }: ast.Spec): Figure | null {
 }
 
 function specValueOf(context: Context, node: ast.SpecValue | undefined, family: Family, of: RateOf): SpecValue {
-  const rateFrom = node?.rateFrom === undefined ? null : rateFromOf(context, node.rateFrom);
+  const rateFrom = node?.rateFrom === undefined ? null : lowerRateFrom(context, node.rateFrom);
   const rebuilt =
     node?.rateFrom === undefined
       ? node?.per === undefined && of.per === null
-        ? limitOf(context, node?.rebuilt)
-        : amountOf(context, node?.rebuilt, `The rate of ${of.name}`)
-      : rateOf(context, node.rateFrom, rateFrom, of);
+        ? lowerLimit(context, node?.rebuilt)
+        : lowerAmount(context, node?.rebuilt, `The rate of ${of.name}`)
+      : lowerRate(context, node.rateFrom, rateFrom, of);
   const kind = of.kind ?? (rebuilt === null ? null : kindOfLimit(rebuilt));
   let inService: SpecValue['inService'] = null;
   let whenNew: SpecValue['whenNew'] = null;
@@ -56,9 +56,9 @@ function specValueOf(context: Context, node: ast.SpecValue | undefined, family: 
   let sourceText: string | null = null;
   let acceptance: DecisionRule | null = null;
   for (const more of node?.more ?? []) {
-    if (more.$type === 'InService') inService = limitOf(context, more.limit);
+    if (more.$type === 'InService') inService = lowerLimit(context, more.limit);
     else if (more.$type === 'WhenNew') {
-      whenNew = limitOf(context, more.limit);
+      whenNew = lowerLimit(context, more.limit);
       if (more.part !== undefined)
         whenNewPart = context.find(more.part, 'part', family.parts, context.source(more, 'part'))?.name ?? null;
     } else if (more.$type === 'SpecSource') sourceText = more.text;
@@ -81,7 +81,7 @@ function specValueOf(context: Context, node: ast.SpecValue | undefined, family: 
 
 /** What a new spring will lose: of the kind of its spec, and no gain. Null where it has no meaning (reported). */
 function settlingOf(context: Context, node: ast.SpecSettling, name: string, kind: Kind | null): Figure | null {
-  const amount = quantityOf(context, node, 'amount', node.amount);
+  const amount = lowerQuantity(context, node, 'amount', node.amount);
   if (amount === null) return null;
   if (node.sign !== undefined && Number(amount.number) !== 0) {
     context.syntax(
@@ -100,7 +100,7 @@ function settlingOf(context: Context, node: ast.SpecSettling, name: string, kind
   return amount;
 }
 
-export function partNumberOf(
+export function lowerPartNumber(
   context: Context,
   node: ast.PartNumber,
   specs: readonly Spec[],
@@ -135,6 +135,6 @@ export function partNumberOf(
     title: node.title ?? name,
     source: context.source(node, 'name'),
     values: context.unique(values, 'value of spec'),
-    allow: node.allows.map((allow) => allowOf(context, allow)),
+    allow: node.allows.map((allow) => lowerAllow(context, allow)),
   };
 }

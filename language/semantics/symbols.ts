@@ -17,7 +17,7 @@ export interface DeclaredSymbol {
 }
 
 /** The outline of a file: what it declares, in order. */
-export function symbolsOf(file: ast.File): DeclaredSymbol[] {
+export function collectSymbols(file: ast.File): DeclaredSymbol[] {
   return file.declarations.flatMap((node) => {
     switch (node.$type) {
       case 'Shop':

@@ -3,7 +3,7 @@ import { checkFiles } from '../db/workspace.ts';
 import { hiddenSigns, textProblem } from './text-problem.ts';
 
 const found = (text: string) =>
-  checkFiles([{ uri: 'x', text }]).findings.map(
+  checkFiles([{ uri: 'x', text }]).diagnostics.map(
     ({ rule, source: { range }, message }) =>
       `${range.start.line}:${range.start.character}-${range.end.character} ${rule} ${/U\+\w+/u.exec(message)?.[0] ?? message}`,
   );

@@ -1,5 +1,5 @@
 import type { CheckResult } from '../../language/db/workspace.ts';
-import type { Finding } from '../../language/model/diagnostic.ts';
+import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import type { Position, Range } from '../../language/model/source.ts';
 import type { Target } from './targets.ts';
 
@@ -7,15 +7,15 @@ import type { Target } from './targets.ts';
  * The findings that affect a sheet: on its procedure, and in the file of its job, except those in another
  * declaration there. A slip between declarations may have cost any of them something.
  */
-export function findingsOn({ procedure, job }: Target, result: CheckResult): Finding[] {
+export function findingsOn({ procedure, job }: Target, result: CheckResult): Diagnostic[] {
   const checked = result.procedureOf(procedure.name)!;
-  if (job === null) return [...checked.findings];
+  if (job === null) return [...checked.diagnostics];
   const { file, range } = job.source;
   const others = (result.symbols.get(file) ?? []).filter((symbol) => !holds(symbol.range, range.start));
   const own = result
     .findingsIn(file)
     .filter(({ source }) => !others.some((other) => holds(other.range, source.range.start)));
-  return [...checked.findings, ...own.filter((finding) => !checked.findings.includes(finding))];
+  return [...checked.diagnostics, ...own.filter((diagnostic) => !checked.diagnostics.includes(diagnostic))];
 }
 
 function holds({ start, end }: Range, at: Position): boolean {

@@ -1,6 +1,6 @@
 import pc from 'picocolors';
 import { printedAs } from '../../language/config/config.ts';
-import { certificateOf, missingOf, placeWords } from '../../language/documents/certificate/index.ts';
+import { buildCertificate, findMissing, placeWords } from '../../language/documents/certificate/index.ts';
 import { wordsIn } from '../../language/i18n/index.ts';
 import { contentHash } from '../host/files/content-hash.ts';
 import { printSheet, WriteError } from '../host/print/index.ts';
@@ -22,8 +22,8 @@ export async function certificateCommand(name: string, options: CertificateComma
   const { result, job } = workspace;
   const { procedure } = job;
   const { today } = options;
-  const findings = findingsOn({ procedure, job }, result);
-  const missing = missingOf(procedure, job, { findings, today });
+  const diagnostics = findingsOn({ procedure, job }, result);
+  const missing = findMissing(procedure, job, { diagnostics, today });
   if (missing.length > 0 && !options.draft) {
     const words = wordsIn('en');
     const lines = missing.map((one) => `  ${placeWords(words, one)}: ${one.say(words)}\n`);
@@ -32,10 +32,10 @@ export async function certificateCommand(name: string, options: CertificateComma
     );
     return 1;
   }
-  const sheet = certificateOf(procedure, job, {
+  const sheet = buildCertificate(procedure, job, {
     ...printedAs(result.sheet, options),
     draft: options.draft,
-    findings,
+    diagnostics,
     today,
     hash: contentHash({ procedure, job }, workspace),
   });

@@ -1,4 +1,4 @@
-import type { Finding } from '../../language/model/diagnostic.ts';
+import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import { diffOf, type FixedFile, fixedLines, fixWorkspace, writeFixed } from './fix.ts';
 import { githubReport } from './report-github.ts';
 import { jsonReport } from './report-json.ts';
@@ -21,7 +21,7 @@ export interface CheckOptions {
 /** What is reported by a check, whatever its form. Hints are for the editor. */
 export interface Checked {
   readonly files: readonly string[];
-  readonly findings: readonly Finding[];
+  readonly diagnostics: readonly Diagnostic[];
   readonly errors: number;
   readonly warnings: number;
   /** Null: the file was not read. */
@@ -40,7 +40,7 @@ export async function checkCommand(paths: readonly string[], options: CheckOptio
   const isWritten = fixes !== null && options.fix !== 'dry-run';
   if (isWritten) await writeFixed(fixes.changed);
   const { files, result } = isWritten ? fixes : workspace;
-  const findings = [...result.findings, ...notRead].filter(
+  const diagnostics = [...result.diagnostics, ...notRead].filter(
     ({ severity, source }) => severity !== 'hint' && asked.has(source.file),
   );
   const texts = new Map(
@@ -48,9 +48,9 @@ export async function checkCommand(paths: readonly string[], options: CheckOptio
   );
   const checked: Checked = {
     files: [...asked].filter((file) => texts.has(file)),
-    findings,
-    errors: findings.filter(({ severity }) => severity === 'error').length,
-    warnings: findings.filter(({ severity }) => severity === 'warning').length,
+    diagnostics,
+    errors: diagnostics.filter(({ severity }) => severity === 'error').length,
+    warnings: diagnostics.filter(({ severity }) => severity === 'warning').length,
     textOf: (file) => texts.get(file) ?? null,
     fixed: isWritten ? fixes.changed : [],
     settings: settings === null ? null : { file: settings.uri, restated: result.restated },

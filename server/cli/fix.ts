@@ -2,9 +2,9 @@
 import { readFile } from 'node:fs/promises';
 import { createTwoFilesPatch } from 'diff';
 import pc from 'picocolors';
-import { type FixedFiles, fixFiles, mostRounds } from '../../language/db/fixes.ts';
-import { Checker } from '../../language/db/workspace.ts';
-import type { Finding } from '../../language/model/diagnostic.ts';
+import { type FixResult, fixFiles, mostRounds } from '../../language/db/fixes.ts';
+import { Workspace } from '../../language/db/workspace.ts';
+import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import { textProblem } from '../../language/syntax/text-problem.ts';
 import { WriteError, writeWhole } from '../host/print/write.ts';
 import { note } from './say.ts';
@@ -20,22 +20,24 @@ export interface FixedFile {
 }
 
 /** What the safe fixes of the files asked about make of them. Writes nothing. */
-export function fixWorkspace(workspace: CliWorkspace): FixedFiles & { readonly changed: readonly FixedFile[] } {
+export function fixWorkspace(workspace: CliWorkspace): FixResult & { readonly changed: readonly FixedFile[] } {
   const { files, settings, asked, result, notRead } = workspace;
   // A name that seems misspelled may be declared in what could not be read.
   const isWhole =
     notRead.every(({ rule }) => rule !== 'unreadable-file') && files.every(({ text }) => textProblem(text) === null);
-  const mayFix = ({ rule, source }: Finding) => asked.has(source.file) && (isWhole || rule !== 'unknown-name');
-  const checker = new Checker();
+  const mayFix = ({ rule, source }: Diagnostic) => asked.has(source.file) && (isWhole || rule !== 'unknown-name');
+  const checker = new Workspace();
   const fixed = fixFiles({ files, result }, (now) => checker.check(now, settings), mayFix);
-  const left = fixed.result.findings.filter((finding) => finding.fix?.safe === true && asked.has(finding.source.file));
+  const left = fixed.result.diagnostics.filter(
+    (diagnostic) => diagnostic.fix?.safe === true && asked.has(diagnostic.source.file),
+  );
   if (!fixed.isSettled)
     note(
       `After ${mostRounds} rounds there is still something to fix. This is a defect of Handtight: please report it, with the files.`,
     );
   else if (left.some(mayFix))
     note('As long as a line cannot be read, nothing else of its file is fixed. Correct it, and run the command again.');
-  if (left.some((finding) => !mayFix(finding)))
+  if (left.some((diagnostic) => !mayFix(diagnostic)))
     note('As long as a file cannot be read, no name is corrected: it may be declared in that file.');
   const changed = files.flatMap(({ uri, text }, index) => {
     const count = fixed.counts.get(uri) ?? 0;

@@ -23,14 +23,14 @@ export async function openJobIn(name: string, around: string): Promise<CliWorksp
 }
 
 /** A job that exists but cannot be read is not a job with a wrong number. */
-function unreadable(name: string, { jobs, findings, symbols }: CheckResult) {
+function unreadable(name: string, { jobs, diagnostics, symbols }: CheckResult) {
   const made = (file: string) => jobs.some((job) => job.name === name || job.source.file === file);
   const [file] = [...symbols].find(
     ([uri, declared]) =>
       uri === name || declared.some((one) => one.kind === 'job' && one.name.replace(/"/gu, '') === name),
   ) ?? [null];
   if (file === null || made(file)) return;
-  const first = findings.find(({ severity, source }) => severity === 'error' && source.file === file);
+  const first = diagnostics.find(({ severity, source }) => severity === 'error' && source.file === file);
   if (first === undefined) return;
   throw new UsageError(
     `The job in ${file} cannot be read. Line ${first.source.range.start.line + 1}: ${fullMessage(first)} Run npx handtight check ${file} for all of it.`,

@@ -1,6 +1,6 @@
 import pc from 'picocolors';
 import { printedAs } from '../../language/config/config.ts';
-import { type Paper, type Sheet, sheetOf } from '../../language/documents/traveler/index.ts';
+import { buildSheet, type Paper, type Sheet } from '../../language/documents/traveler/index.ts';
 import type { Language } from '../../language/i18n/index.ts';
 import { contentHash } from '../host/files/content-hash.ts';
 import { shownPath } from '../host/files/find-files.ts';
@@ -90,13 +90,13 @@ function printTogether(run: Run, oneFile: string): void {
   run.printed = ready.length;
 }
 
-function sheetFor({ procedure, job, findings }: Ready, { options, workspace }: Run): Sheet {
-  return sheetOf(procedure, {
+function sheetFor({ procedure, job, diagnostics }: Ready, { options, workspace }: Run): Sheet {
+  return buildSheet(procedure, {
     job,
     number: null,
     ...printedAs(workspace.result.sheet, options),
     draft: options.draft,
-    findings,
+    diagnostics,
     hash: contentHash({ procedure, job }, workspace),
   });
 }

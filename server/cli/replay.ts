@@ -1,7 +1,7 @@
 import pc from 'picocolors';
 import { becauseText, cautionsByStep } from '../../language/analysis/cautions/index.ts';
-import type { Replay, Way } from '../../language/analysis/flow-analysis.ts';
-import { wayWords } from '../../language/analysis/prose.ts';
+import type { FlowAnalysis, PathContext } from '../../language/analysis/flow-analysis.ts';
+import { pathWords } from '../../language/analysis/prose.ts';
 import type { Source } from '../../language/model/source.ts';
 import { isGate } from '../../language/model/steps.ts';
 import { openProcedure } from './procedure.ts';
@@ -17,7 +17,7 @@ interface ReplayedStep {
   /** Verb and all objects. */
   readonly words: string;
   /** The path that leads to it; empty on the first path. */
-  readonly way: string;
+  readonly path: string;
   readonly file: string;
   readonly range: Source['range'];
   /** The usual cautions of the step, and what each follows from. */
@@ -32,17 +32,17 @@ export async function replayCommand(
   options: { format: 'text' | 'json'; workspace: string },
 ): Promise<number> {
   const { found } = await openProcedure(name, options.workspace);
-  const replays = found.replays.map((replay) => ({ numbers: replay.program.numbers, steps: stepsOf(replay) }));
+  const flows = found.flows.map((flow) => ({ numbers: flow.graph.numbers, steps: stepsOf(flow) }));
   if (options.format === 'json') {
-    sayData(`${visibleJson({ procedure: found.procedure.name, replays }, 1)}\n`);
+    sayData(`${visibleJson({ procedure: found.procedure.name, flows }, 1)}\n`);
     return 0;
   }
-  for (const { numbers, steps } of replays) {
+  for (const { numbers, steps } of flows) {
     if (numbers !== null) say(`${pc.bold(`For ${numbers.join(', ')}`)}\n\n`);
-    let way = '';
+    let path = '';
     for (const step of steps) {
-      if (step.way !== way) say(`\n${pc.bold(step.way === '' ? 'First path' : step.way)}\n`);
-      way = step.way;
+      if (step.path !== path) say(`\n${pc.bold(step.path === '' ? 'First path' : step.path)}\n`);
+      path = step.path;
       say(`${pc.cyan(step.number.padEnd(7))}${step.words}\n`);
       for (const [cell, values] of Object.entries(step.after)) {
         const before = step.before[cell]!;
@@ -54,22 +54,22 @@ export async function replayCommand(
   return 0;
 }
 
-/** Each step of a replay, with the state before and after it in words. */
-export function stepsOf(replay: Replay): ReplayedStep[] {
-  const { layout, program } = replay;
+/** Each step of a flow analysis, with the state before and after it in words. */
+export function stepsOf(flow: FlowAnalysis): ReplayedStep[] {
+  const { layout, graph: program } = flow;
   const cautions = cautionsByStep(program.procedure);
   const steps: ReplayedStep[] = [];
   const words = (values: Int32Array): Written =>
     Object.fromEntries(
-      layout.cells.map((cell, index) => [`${cell.of} ${cell.property}`, layout.wordsOf(index, values[index]!)]),
+      layout.locations.map((cell, index) => [`${cell.of} ${cell.property}`, layout.wordsOf(index, values[index]!)]),
     );
-  const said = (way: Way) => wayWords(program.procedure, way).replace(/^./u, (first) => first.toUpperCase());
+  const said = (path: PathContext) => pathWords(program.procedure, path).replace(/^./u, (first) => first.toUpperCase());
   let before: Written = {};
-  replay.visit({
+  flow.visit({
     step: (visit) => {
       before = words(visit.before.values);
     },
-    after: ({ step, way }, state) => {
+    after: ({ step, path }, state) => {
       steps.push({
         number: step.number,
         key: step.key,
@@ -79,7 +79,7 @@ export function stepsOf(replay: Replay): ReplayedStep[] {
         ]
           .join(' ')
           .trim(),
-        way: said(way),
+        path: said(path),
         file: step.source.file,
         range: step.source.range,
         cautions: cautions(step).map(({ topic, word, because }) => ({ topic, word, because: becauseText(because) })),

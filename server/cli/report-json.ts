@@ -9,7 +9,7 @@ export function jsonReport(checked: Checked): string {
     errors: checked.errors,
     warnings: checked.warnings,
     ...(checked.fixed.length === 0 ? {} : { fixed: checked.fixed.map(({ file, count }) => ({ file, count })) }),
-    findings: checked.findings.map(({ rule, severity, message, why, help, when, source, step }) => ({
+    findings: checked.diagnostics.map(({ rule, severity, message, why, help, when, source, step }) => ({
       rule,
       severity: severity as 'error' | 'warning',
       message,

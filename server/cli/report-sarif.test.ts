@@ -5,8 +5,13 @@ import { sarifReport } from './report-sarif.ts';
 
 function uriOf(file: string): string {
   const at = { line: 0, character: 0 };
-  const finding = { rule: 'syntax', severity: 'error', message: 'x', source: { file, range: { start: at, end: at } } };
-  const { runs } = JSON.parse(sarifReport({ findings: [finding] } as unknown as Checked));
+  const diagnostic = {
+    rule: 'syntax',
+    severity: 'error',
+    message: 'x',
+    source: { file, range: { start: at, end: at } },
+  };
+  const { runs } = JSON.parse(sarifReport({ diagnostics: [diagnostic] } as unknown as Checked));
   return runs[0].results[0].locations[0].physicalLocation.artifactLocation.uri;
 }
 

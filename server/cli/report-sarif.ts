@@ -8,19 +8,19 @@ import type { Checked } from './check.ts';
 import { visibleJson } from './visible.ts';
 
 /** SARIF 2.1.0 (OASIS), for code scanning. Lines and columns count from one there. */
-export function sarifReport({ findings }: Checked): string {
-  const results = findings.map(
-    (finding): Result => ({
-      ruleId: finding.rule,
-      ruleIndex: rules.findIndex((rule) => rule.code === finding.rule),
-      level: finding.severity === 'error' ? 'error' : 'warning',
-      message: { text: fullMessage(finding) },
-      properties: { message: finding.message, why: finding.why, help: finding.help, when: finding.when },
-      locations: [{ physicalLocation: physical(finding.source) }],
-      ...(finding.related === undefined
+export function sarifReport({ diagnostics }: Checked): string {
+  const results = diagnostics.map(
+    (diagnostic): Result => ({
+      ruleId: diagnostic.rule,
+      ruleIndex: rules.findIndex((rule) => rule.code === diagnostic.rule),
+      level: diagnostic.severity === 'error' ? 'error' : 'warning',
+      message: { text: fullMessage(diagnostic) },
+      properties: { message: diagnostic.message, why: diagnostic.why, help: diagnostic.help, when: diagnostic.when },
+      locations: [{ physicalLocation: physical(diagnostic.source) }],
+      ...(diagnostic.related === undefined
         ? {}
         : {
-            relatedLocations: finding.related.map(({ message, source }, id) => ({
+            relatedLocations: diagnostic.related.map(({ message, source }, id) => ({
               id,
               message: { text: message },
               physicalLocation: physical(source),

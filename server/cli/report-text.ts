@@ -2,7 +2,7 @@ import { codeFrameColumns } from '@babel/code-frame';
 import pc from 'picocolors';
 import wrapAnsi from 'wrap-ansi';
 import { areaOf } from '../../language/diagnostics/index.ts';
-import { type Finding, fullMessage } from '../../language/model/diagnostic.ts';
+import { type Diagnostic, fullMessage } from '../../language/model/diagnostic.ts';
 import type { Checked } from './check.ts';
 import { fixedLines } from './fix.ts';
 import { visible } from './visible.ts';
@@ -12,28 +12,30 @@ const most = 200;
 
 /** For a person at a terminal: what, where, the line, and what else has a part in it. */
 export function textReport(checked: Checked): string {
-  const shown = checked.findings.slice(0, most).map((finding) => one(finding, checked));
-  const left = checked.findings.length - shown.length;
+  const shown = checked.diagnostics.slice(0, most).map((diagnostic) => one(diagnostic, checked));
+  const left = checked.diagnostics.length - shown.length;
   const rest = left > 0 ? [`… and ${left} more.\n`] : [];
   const fixed = checked.fixed.length === 0 ? [] : [fixedLines(checked.fixed, 'fixed')];
   return [...fixed, ...shown, ...rest, summary(checked)].join('\n');
 }
 
-function one(finding: Finding, checked: Checked): string {
-  const { file, range } = finding.source;
-  const severity = finding.severity === 'error' ? pc.bold(pc.red('error')) : pc.bold(pc.yellow('warning'));
-  const step = finding.step === undefined ? '' : pc.dim(`  step ${finding.step}`);
-  const head = `${pc.cyan(`${visible(file)}:${range.start.line + 1}:${range.start.character + 1}`)}  ${severity}  ${pc.bold(finding.rule)}${step}`;
-  const related = (finding.related ?? []).map(({ message, source }) =>
+function one(diagnostic: Diagnostic, checked: Checked): string {
+  const { file, range } = diagnostic.source;
+  const severity = diagnostic.severity === 'error' ? pc.bold(pc.red('error')) : pc.bold(pc.yellow('warning'));
+  const step = diagnostic.step === undefined ? '' : pc.dim(`  step ${diagnostic.step}`);
+  const head = `${pc.cyan(`${visible(file)}:${range.start.line + 1}:${range.start.character + 1}`)}  ${severity}  ${pc.bold(diagnostic.rule)}${step}`;
+  const related = (diagnostic.related ?? []).map(({ message, source }) =>
     pc.dim(`  ${visible(message)} (${visible(source.file)}:${source.range.start.line + 1})`),
   );
-  const lines = frame(finding, checked.textOf(file));
-  return [head, wrapped(visible(fullMessage(finding))), ...(lines === null ? [] : [lines]), ...related, ''].join('\n');
+  const lines = frame(diagnostic, checked.textOf(file));
+  return [head, wrapped(visible(fullMessage(diagnostic))), ...(lines === null ? [] : [lines]), ...related, ''].join(
+    '\n',
+  );
 }
 
 /** The line with the place marked; a finding of many lines is marked where it begins. Null: no line to show. */
-function frame(finding: Finding, text: string | null): string | null {
-  const { start, end } = finding.source.range;
+function frame(diagnostic: Diagnostic, text: string | null): string | null {
+  const { start, end } = diagnostic.source.range;
   if (text === null) return null;
   const lines = text.split(/\r\n|\n|\r/u);
   const line = lines[start.line];
@@ -57,14 +59,14 @@ function wrapped(message: string): string {
   return wrapAnsi(message, width).replace(/^/gmu, '  ');
 }
 
-function summary({ files, errors, warnings, findings, settings }: Checked): string {
+function summary({ files, errors, warnings, diagnostics, settings }: Checked): string {
   const counted = (count: number, word: string) => `${count} ${word}${count === 1 ? '' : 's'}`;
   const checked = `${counted(files.length, 'file')} checked`;
   const words =
-    findings.length === 0
+    diagnostics.length === 0
       ? pc.green(`${checked}: nothing found.`)
       : (errors > 0 ? pc.red : pc.yellow)(`${checked}: ${counted(errors, 'error')}, ${counted(warnings, 'warning')}.`);
-  const explained = findings.find(({ rule }) => areaOf(rule) !== null);
+  const explained = diagnostics.find(({ rule }) => areaOf(rule) !== null);
   return [
     words,
     ...(settings === null || settings.restated === 0
@@ -76,7 +78,7 @@ function summary({ files, errors, warnings, findings, settings }: Checked): stri
       ? []
       : [
           pc.dim(
-            `For more on ${explained === findings[0] ? 'the first' : explained.rule}: npx handtight explain ${explained.rule}`,
+            `For more on ${explained === diagnostics[0] ? 'the first' : explained.rule}: npx handtight explain ${explained.rule}`,
           ),
         ]),
     '',

@@ -1,5 +1,5 @@
 import type { CheckResult } from '../../language/db/workspace.ts';
-import type { Finding } from '../../language/model/diagnostic.ts';
+import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import { fileKey, fileName } from '../host/print/file-name.ts';
 import { sheetNames } from '../host/print/sheet-name.ts';
 import { findingsOn } from './bearing.ts';
@@ -7,7 +7,7 @@ import type { Target } from './targets.ts';
 
 /** A target that may be printed. */
 export interface Ready extends Target {
-  readonly findings: readonly Finding[];
+  readonly diagnostics: readonly Diagnostic[];
 }
 
 export interface Sifted {
@@ -29,11 +29,11 @@ export function sift(targets: readonly Target[], result: CheckResult, { draft, o
   const nameOf = sheetNames(result);
   const taken = new Map<string, Target>();
   for (const target of targets) {
-    const findings = findingsOn(target, result);
-    const errors = findings.filter(({ severity }) => severity === 'error').length;
+    const diagnostics = findingsOn(target, result);
+    const errors = diagnostics.filter(({ severity }) => severity === 'error').length;
     if (errors > 0 && !draft) {
       refused.push(
-        `${calledIn(target)} is not printed: it has ${errors} error${errors === 1 ? '' : 's'}. Run npx handtight check ${fileOf(findings, target)} to see ${errors === 1 ? 'it' : 'them'}, or print it with --draft, which marks every page.`,
+        `${calledIn(target)} is not printed: it has ${errors} error${errors === 1 ? '' : 's'}. Run npx handtight check ${fileOf(diagnostics, target)} to see ${errors === 1 ? 'it' : 'them'}, or print it with --draft, which marks every page.`,
       );
       continue;
     }
@@ -48,7 +48,7 @@ export function sift(targets: readonly Target[], result: CheckResult, { draft, o
       continue;
     }
     taken.set(key, target);
-    ready.push({ ...target, findings });
+    ready.push({ ...target, diagnostics });
   }
   return { ready, refused };
 }
@@ -59,8 +59,8 @@ export function calledIn({ procedure, job }: Target): string {
 }
 
 /** The one file that the errors are in: of the job, the settings, the procedure; where there are several, the procedure's. */
-function fileOf(findings: readonly Finding[], { procedure }: Target): string {
-  const files = new Set(findings.filter(({ severity }) => severity === 'error').map(({ source }) => source.file));
+function fileOf(diagnostics: readonly Diagnostic[], { procedure }: Target): string {
+  const files = new Set(diagnostics.filter(({ severity }) => severity === 'error').map(({ source }) => source.file));
   const [only] = files;
   return files.size === 1 && only !== undefined ? only : procedure.source.file;
 }

@@ -1,6 +1,6 @@
 import pc from 'picocolors';
-import { specsHtml, specsText } from '../../language/documents/renderers/index.ts';
-import { missingCount, type Specs, specsOf } from '../../language/documents/specs/index.ts';
+import { renderSpecsHtml, renderSpecsText } from '../../language/documents/renderers/index.ts';
+import { buildSpecs, missingCount, type Specs } from '../../language/documents/specs/index.ts';
 import { shownPath } from '../host/files/find-files.ts';
 import { htmlFonts } from '../host/print/fonts.ts';
 import { WriteError, writeWhole } from '../host/print/write.ts';
@@ -25,8 +25,8 @@ const usualWidth = 100;
 /** Lays out the specifications of a procedure. What is missing is listed, and is not a failure: that is for the check. */
 export async function specsCommand(name: string, { format, out, workspace }: SpecsCommandOptions): Promise<number> {
   const { found } = await openProcedure(name, workspace);
-  const { procedure, findings } = found;
-  const specs = specsOf(procedure);
+  const { procedure, diagnostics } = found;
+  const specs = buildSpecs(procedure);
   if (out === undefined) {
     (format === 'text' ? say : sayData)(written(specs, format, true));
   } else {
@@ -38,7 +38,7 @@ export async function specsCommand(name: string, { format, out, workspace }: Spe
     }
     say(`${pc.green('written')}  ${shownPath(out)}\n`);
   }
-  const errors = findings.filter(({ severity }) => severity === 'error').length;
+  const errors = diagnostics.filter(({ severity }) => severity === 'error').length;
   if (errors > 0)
     note(
       `${procedure.name} has ${errors} error${errors === 1 ? '' : 's'}: what they affect may be missing here. Run npx handtight check ${procedure.source.file} to see them.`,
@@ -51,15 +51,15 @@ function written(specs: Specs, format: SpecsFormat, toTerminal: boolean): string
     case 'json':
       return `${visibleJson(reportOf(specs))}\n`;
     case 'html':
-      return visibleHtml(specsHtml(specs, { fonts: htmlFonts() }));
+      return visibleHtml(renderSpecsHtml(specs, { fonts: htmlFonts() }));
     case 'text':
       return toTerminal
-        ? specsText(specs, {
+        ? renderSpecsText(specs, {
             width: Math.min(process.stdout.columns ?? usualWidth, 160),
             strong: pc.bold,
             alarm: pc.red,
           })
-        : specsText(specs, { width: usualWidth });
+        : renderSpecsText(specs, { width: usualWidth });
   }
 }
 

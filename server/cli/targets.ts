@@ -1,6 +1,6 @@
 /** What is to be printed: the names, files and folders of a command line, looked up in the workspace. */
 import { statSync } from 'node:fs';
-import type { Finding } from '../../language/model/diagnostic.ts';
+import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import type { Job } from '../../language/model/job.ts';
 import type { Procedure } from '../../language/model/procedure.ts';
 import { nearest } from '../../language/syntax/nearest.ts';
@@ -51,7 +51,7 @@ export async function findTargets(names: readonly string[], around: string): Pro
     found.flatMap((one) => one.targets).map((target) => [target.job ?? target.procedure, target]),
   );
   const wanted = new Set([...folders.values()].flatMap((folder) => [...folder.files, ...folder.unread]));
-  const costs = (one: Finding) => one.severity === 'error' && wanted.has(one.source.file);
+  const costs = (one: Diagnostic) => one.severity === 'error' && wanted.has(one.source.file);
   return {
     workspace,
     targets: [...targets.values()],

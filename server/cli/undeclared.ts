@@ -13,7 +13,7 @@ export function undeclared(
   );
   return files.flatMap((file) => {
     const symbols = result.symbols.get(file) ?? [];
-    if (symbols.length === 0) return result.findings.some(isErrorIn(file)) ? [unreadFile(file)] : [];
+    if (symbols.length === 0) return result.diagnostics.some(isErrorIn(file)) ? [unreadFile(file)] : [];
     return symbols
       .filter(
         ({ kind, nameRange }) => kinds.some((wanted) => wanted === kind) && !made.has(placeOf(file, nameRange.start)),
@@ -30,7 +30,7 @@ function placeOf(file: string, { line, character }: { readonly line: number; rea
 }
 
 function isErrorIn(file: string) {
-  return ({ severity, source }: CheckResult['findings'][number]) => severity === 'error' && source.file === file;
+  return ({ severity, source }: CheckResult['diagnostics'][number]) => severity === 'error' && source.file === file;
 }
 
 function unreadFile(file: string): string {

@@ -1,7 +1,7 @@
 import { dirname, resolve } from 'node:path';
 import { isSettings, readSettings, type SettingsFile } from '../../language/config/config.ts';
-import { Checker, type CheckResult, type SourceFile } from '../../language/db/workspace.ts';
-import type { Finding } from '../../language/model/diagnostic.ts';
+import { type CheckResult, type SourceFile, Workspace } from '../../language/db/workspace.ts';
+import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import { excludedBy, FileFinder, type IsExcluded, settingsAt, shownPath } from '../host/files/find-files.ts';
 import { idleSettings, unreadFinding } from '../host/files/not-read.ts';
 import { readText } from '../host/files/read-text.ts';
@@ -19,7 +19,7 @@ export interface CliWorkspace {
   readonly settings: SettingsFile | null;
   readonly result: CheckResult;
   /** What was found and not read, each with the reason. */
-  readonly notRead: readonly Finding[];
+  readonly notRead: readonly Diagnostic[];
 }
 
 /**
@@ -66,7 +66,7 @@ export async function openWorkspace(paths: readonly string[], around: string | u
       ...(settings === null ? [] : [settings.uri]),
     ]),
     settings,
-    result: new Checker().open(files, settings),
+    result: new Workspace().open(files, settings),
     notRead: [
       ...[...notRead].sort().map(([path, message]) => unreadFinding(path, message)),
       ...idle.map((path) => idleSettings(path, settings?.uri ?? null)),

@@ -2,14 +2,14 @@
 import {
   type CodeAction,
   CodeActionKind,
-  type Diagnostic,
+  type Diagnostic as LspDiagnostic,
   type SnippetTextEdit,
   type TextDocumentEdit,
   type TextEdit,
   type WorkspaceEdit,
 } from 'vscode-languageserver-types';
 import type { Action, TextChange } from '../../language/ide/code-actions.ts';
-import type { Finding } from '../../language/model/diagnostic.ts';
+import type { Diagnostic } from '../../language/model/diagnostic.ts';
 
 /** Where edits go, and what the client makes of them. */
 export interface Editing {
@@ -18,7 +18,7 @@ export interface Editing {
   readonly versionOf: (uri: string) => number | null;
   /** The client takes snippets in edits: the cursor goes to what is to be written. */
   readonly snippets: boolean;
-  readonly diagnosticOf: (finding: Finding) => Diagnostic;
+  readonly diagnosticOf: (diagnostic: Diagnostic) => LspDiagnostic;
   /** Command of the client that opens the page of a rule; null: it has none. */
   readonly explain: string | null;
 }
@@ -28,8 +28,8 @@ export const fixAllKind = `${CodeActionKind.SourceFixAll}.handtight`;
 
 /** An action; none where the client cannot do it. */
 export function codeAction(action: Action, editing: Editing): CodeAction[] {
-  const { title, finding } = action;
-  const common = { title, kind: CodeActionKind.QuickFix, diagnostics: [editing.diagnosticOf(finding)] };
+  const { title, diagnostic } = action;
+  const common = { title, kind: CodeActionKind.QuickFix, diagnostics: [editing.diagnosticOf(diagnostic)] };
   switch (action.kind) {
     case 'fix':
       return [

@@ -1,7 +1,7 @@
 /** Findings, in the protocol's terms. */
-import { type Diagnostic, DiagnosticSeverity, DiagnosticTag } from 'vscode-languageserver-types';
+import { DiagnosticSeverity, DiagnosticTag, type Diagnostic as LspDiagnostic } from 'vscode-languageserver-types';
 import { isUnnecessary, problemText } from '../../language/ide/problem.ts';
-import type { Finding, Severity } from '../../language/model/diagnostic.ts';
+import type { Diagnostic, Severity } from '../../language/model/diagnostic.ts';
 
 /** Who says it, in the editor's list of problems. */
 const diagnosticSource = 'handtight';
@@ -12,23 +12,23 @@ const diagnosticSource = 'handtight';
  * @param clientUri the client's spelling of a file's URI
  */
 export function diagnosticOf(
-  finding: Finding,
+  diagnostic: Diagnostic,
   rulePage: (rule: string) => string | null,
   clientUri: (uri: string) => string,
-): Diagnostic {
-  const page = rulePage(finding.rule);
+): LspDiagnostic {
+  const page = rulePage(diagnostic.rule);
   return {
-    range: finding.source.range,
-    severity: severityOf(finding.severity),
-    code: finding.rule,
+    range: diagnostic.source.range,
+    severity: severityOf(diagnostic.severity),
+    code: diagnostic.rule,
     ...(page === null ? {} : { codeDescription: { href: page } }),
     source: diagnosticSource,
-    message: problemText(finding),
-    ...(isUnnecessary(finding) ? { tags: [DiagnosticTag.Unnecessary] } : {}),
-    ...(finding.related === undefined
+    message: problemText(diagnostic),
+    ...(isUnnecessary(diagnostic) ? { tags: [DiagnosticTag.Unnecessary] } : {}),
+    ...(diagnostic.related === undefined
       ? {}
       : {
-          relatedInformation: finding.related.map(({ message, source }) => ({
+          relatedInformation: diagnostic.related.map(({ message, source }) => ({
             message,
             location: { uri: clientUri(source.file), range: source.range },
           })),

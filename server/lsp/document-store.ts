@@ -6,9 +6,9 @@
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import { isSettings, type SettingsFile, settingsName } from '../../language/config/config.ts';
 import type { CheckedFiles } from '../../language/db/printed-content.ts';
-import { Checker, type CheckResult, type SourceFile } from '../../language/db/workspace.ts';
+import { type CheckResult, type SourceFile, Workspace } from '../../language/db/workspace.ts';
 import type { Snapshot } from '../../language/ide/snapshot.ts';
-import type { Finding } from '../../language/model/diagnostic.ts';
+import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import { idleSettings, unreadFinding } from '../host/files/not-read.ts';
 import { isPassedOver, isRead } from '../host/files/which-files.ts';
 import type { Files, FoundFolder, FoundWorkspace, ReadText } from '../host/host.ts';
@@ -16,7 +16,7 @@ import type { Files, FoundFolder, FoundWorkspace, ReadText } from '../host/host.
 /** Files that are checked together. */
 interface World {
   /** Keeps the syntax trees of files that did not change: a keystroke parses one file. */
-  readonly checker: Checker;
+  readonly checker: Workspace;
   result: CheckResult | null;
 }
 
@@ -121,7 +121,7 @@ export class DocumentStore {
   }
 
   /** Files that were found and are not read, each with the reason. */
-  notRead(): Finding[] {
+  notRead(): Diagnostic[] {
     const inForce = new Set(this.#folders.map(({ uri }) => this.#settingsOf(uri)?.uri));
     return this.#uris().flatMap((uri) => {
       if (inForce.has(uri)) return [];
@@ -231,7 +231,7 @@ export class DocumentStore {
   }
 
   #checkOf(key: string): CheckResult {
-    const world = this.#worlds.get(key) ?? { checker: new Checker(), result: null };
+    const world = this.#worlds.get(key) ?? { checker: new Workspace(), result: null };
     this.#worlds.set(key, world);
     world.result ??= world.checker.check(this.#filesOf(key), this.#settingsIn(key));
     return world.result;

@@ -1,6 +1,6 @@
 /** Pushes diagnostics: each file's when they change, and an empty list when it has none left. */
-import type { Connection, Diagnostic } from 'vscode-languageserver';
-import type { Finding, Severity } from '../../language/model/diagnostic.ts';
+import type { Connection, Diagnostic as LspDiagnostic } from 'vscode-languageserver';
+import type { Diagnostic, Severity } from '../../language/model/diagnostic.ts';
 import type { DocumentStore } from './document-store.ts';
 import type { CheckedNotification } from './requests.ts';
 
@@ -10,11 +10,11 @@ const mostOfFile = 500;
 export class Publisher {
   readonly #connection: Connection;
   readonly #store: DocumentStore;
-  readonly #diagnosticOf: (finding: Finding) => Diagnostic;
+  readonly #diagnosticOf: (diagnostic: Diagnostic) => LspDiagnostic;
   /** What was sent last, by client URI: nothing is sent twice. */
   readonly #sent = new Map<string, string>();
 
-  constructor(connection: Connection, store: DocumentStore, diagnosticOf: (finding: Finding) => Diagnostic) {
+  constructor(connection: Connection, store: DocumentStore, diagnosticOf: (diagnostic: Diagnostic) => LspDiagnostic) {
     this.#connection = connection;
     this.#store = store;
     this.#diagnosticOf = diagnosticOf;
@@ -22,21 +22,21 @@ export class Publisher {
 
   /** Checks, and sends what differs from what the client has. */
   publish(scope: 'workspace' | 'open'): CheckedNotification {
-    const findings = [
+    const diagnostics = [
       ...this.#store
         .checks()
-        .flatMap(({ result, files }) => result.findings.filter(({ source }) => files.has(source.file))),
+        .flatMap(({ result, files }) => result.diagnostics.filter(({ source }) => files.has(source.file))),
       ...this.#store.notRead(),
     ];
-    const byFile = new Map<string, Diagnostic[]>();
-    const add = (uri: string, diagnostic: Diagnostic) => {
+    const byFile = new Map<string, LspDiagnostic[]>();
+    const add = (uri: string, diagnostic: LspDiagnostic) => {
       if (scope === 'open' && !this.#store.isOpen(uri)) return;
       const key = this.#store.clientUri(uri);
       const list = byFile.get(key) ?? [];
       byFile.set(key, list);
       if (list.length < mostOfFile) list.push(diagnostic);
     };
-    for (const finding of findings) add(finding.source.file, this.#diagnosticOf(finding));
+    for (const diagnostic of diagnostics) add(diagnostic.source.file, this.#diagnosticOf(diagnostic));
 
     for (const uri of this.#sent.keys()) if (!byFile.has(uri)) byFile.set(uri, []);
     for (const [uri, diagnostics] of byFile) {
@@ -47,7 +47,7 @@ export class Publisher {
       const version = this.#store.document(uri)?.version;
       void this.#connection.sendDiagnostics({ uri, diagnostics, ...(version === undefined ? {} : { version }) });
     }
-    const count = (severity: Severity) => findings.filter((finding) => finding.severity === severity).length;
+    const count = (severity: Severity) => diagnostics.filter((diagnostic) => diagnostic.severity === severity).length;
     return {
       files: this.#store.count(),
       errors: count('error'),

@@ -25,7 +25,7 @@ import { hoverAt } from '../../language/ide/hover.ts';
 import { inlayHintsIn } from '../../language/ide/inlay-hints.ts';
 import { outlineOf } from '../../language/ide/outline.ts';
 import { rulePage } from '../../language/ide/problem.ts';
-import type { Finding } from '../../language/model/diagnostic.ts';
+import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import type { Host } from '../host/host.ts';
 import { codeAction, fixAll, fixAllKind } from './code-actions.ts';
 import { completionItem } from './completion.ts';
@@ -71,8 +71,8 @@ export function serve(connection: Connection, host: Host): void {
     return pages === null || page === null ? null : `${pages.replace(/\/$/u, '')}/${page}`;
   };
   const clientUri = (uri: string) => store.clientUri(uri);
-  const diagnostic = (finding: Finding) => diagnosticOf(finding, pageOf, clientUri);
-  const publisher = new Publisher(connection, store, diagnostic);
+  const toDiagnostic = (diagnostic: Diagnostic) => diagnosticOf(diagnostic, pageOf, clientUri);
+  const publisher = new Publisher(connection, store, toDiagnostic);
 
   const check = () => {
     try {
@@ -200,7 +200,7 @@ export function serve(connection: Connection, host: Host): void {
     const snapshot = store.snapshot(uri);
     const file = store.canonical(uri);
     const versionOf = (of: string) => store.document(of)?.version ?? null;
-    const editing = { clientUri, versionOf, snippets, diagnosticOf: diagnostic, explain };
+    const editing = { clientUri, versionOf, snippets, diagnosticOf: toDiagnostic, explain };
     const wants = (kind: string) =>
       only === undefined || only.some((one) => kind === one || kind.startsWith(`${one}.`));
     const actions = wants(CodeActionKind.QuickFix)

@@ -23,12 +23,12 @@ describe('the corpus', () => {
   });
 
   it.each(names)('%s', (name) => {
-    const { findings, procedures } = checkFiles([shop, source(name)]);
+    const { diagnostics, procedures } = checkFiles([shop, source(name)]);
     expect(procedures.length).toBeGreaterThan(0);
     expect(
-      findings.map(
-        (finding) =>
-          `${finding.source.file}:${finding.source.range.start.line + 1} ${finding.rule}: ${fullMessage(finding)}`,
+      diagnostics.map(
+        (diagnostic) =>
+          `${diagnostic.source.file}:${diagnostic.source.range.start.line + 1} ${diagnostic.rule}: ${fullMessage(diagnostic)}`,
       ),
     ).toEqual([]);
   });

@@ -44,8 +44,8 @@ describe('what is typed from nothing', () => {
 
   it.each(begun)('throws nothing, and is reported: %s', (text) => {
     for (const typed of [text, `${text}\n`, text.replace(/[^\n]$/u, '')]) {
-      const { findings } = everythingOf([first!, { uri: 'typed.rebuild', text: typed }]);
-      expect(findings.some(({ source }) => source.file === 'typed.rebuild')).toBe(true);
+      const { diagnostics } = everythingOf([first!, { uri: 'typed.rebuild', text: typed }]);
+      expect(diagnostics.some(({ source }) => source.file === 'typed.rebuild')).toBe(true);
     }
   });
 });

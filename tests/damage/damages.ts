@@ -1,4 +1,4 @@
-import { Checker, type SourceFile } from '../../language/db/workspace.ts';
+import { type SourceFile, Workspace } from '../../language/db/workspace.ts';
 import { everythingOf } from './everything.ts';
 
 /** One way in which a file may be broken. */
@@ -43,7 +43,7 @@ function withItsOwn(file: SourceFile, all: readonly SourceFile[]): SourceFile[] 
 /** What is thrown where a file is broken in these ways: what was done, and what was thrown. */
 export function thrown(file: SourceFile, all: readonly SourceFile[], damages: readonly Damage[]): string[] {
   const own = withItsOwn(file, all);
-  const checker = new Checker();
+  const checker = new Workspace();
   return damages.flatMap(({ what, text }) => {
     try {
       everythingOf(

@@ -1,9 +1,15 @@
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import { Checker, type CheckResult, checkFiles, type SourceFile } from '../../language/db/workspace.ts';
-import { certificateOf, missingOf } from '../../language/documents/certificate/index.ts';
-import { htmlOf, specsHtml, specsText, textOf, typstOf } from '../../language/documents/renderers/index.ts';
-import { specsOf } from '../../language/documents/specs/index.ts';
-import { type Sheet, sheetOf } from '../../language/documents/traveler/index.ts';
+import { type CheckResult, checkFiles, type SourceFile, Workspace } from '../../language/db/workspace.ts';
+import { buildCertificate, findMissing } from '../../language/documents/certificate/index.ts';
+import {
+  renderHtml,
+  renderSpecsHtml,
+  renderSpecsText,
+  renderText,
+  renderTypst,
+} from '../../language/documents/renderers/index.ts';
+import { buildSpecs } from '../../language/documents/specs/index.ts';
+import { buildSheet, type Sheet } from '../../language/documents/traveler/index.ts';
 import { languages } from '../../language/i18n/index.ts';
 import { actionsIn, allSafeChanges } from '../../language/ide/code-actions.ts';
 import { completionsAt } from '../../language/ide/completion/completions.ts';
@@ -16,7 +22,7 @@ import { fullMessage } from '../../language/model/diagnostic.ts';
 import type { Job } from '../../language/model/job.ts';
 import type { Procedure } from '../../language/model/procedure.ts';
 import type { Range } from '../../language/model/source.ts';
-import { hintsOf } from '../../language/recommendations/hints.ts';
+import { buildHints } from '../../language/recommendations/hints.ts';
 import { rateLines } from '../../language/recommendations/rate-report.ts';
 import { matchLines, shimLines } from '../../language/recommendations/report.ts';
 import { parse } from '../../language/syntax/parse.ts';
@@ -58,25 +64,25 @@ export async function failuresOf(one: FuzzCase, progress: (target: string) => vo
       return null;
     }
   };
-  const checker = new Checker();
+  const checker = new Workspace();
   // Each sheet in one language; which one, the text says.
   let turn = one.versions.flat().reduce((sum, { text }) => sum + text.length, 0);
   for (const files of one.versions) {
     const result = run('check', () => checkFiles(files));
     const kept = run('check again', () => checker.check(files));
     if (result === null || kept === null) continue;
-    const told = JSON.stringify(result.findings);
-    if (told !== JSON.stringify(kept.findings))
-      fail('check again', 'kept', firstDifference(told, JSON.stringify(kept.findings)));
+    const told = JSON.stringify(result.diagnostics);
+    if (told !== JSON.stringify(kept.diagnostics))
+      fail('check again', 'kept', firstDifference(told, JSON.stringify(kept.diagnostics)));
     run('findings', () => aboutFindings(files, result, fail));
-    for (const { procedure, replays, findings } of result.procedures) {
+    for (const { procedure, flows, diagnostics } of result.procedures) {
       const jobs = result.jobs.filter((job) => job.procedure === procedure);
-      // Every state of a long procedure in words is more than a case is worth; the replay itself the check has done.
-      for (const replay of replays) if (replay.program.points.length < 60) run('replay', () => stepsOf(replay));
+      // Every state of a long procedure in words is more than a case is worth; the flow analysis itself the check has done.
+      for (const replay of flows) if (replay.graph.nodes.length < 60) run('replay', () => stepsOf(replay));
       for (const job of [null, ...jobs]) {
         const language = languages[turn++ % languages.length]!;
         const sheet = run('sheet', () =>
-          sheetOf(procedure, { job, number: null, paper: 'a4', draft: true, findings, language, hash: 'abcdef' }),
+          buildSheet(procedure, { job, number: null, paper: 'a4', draft: true, diagnostics, language, hash: 'abcdef' }),
         );
         if (sheet !== null) run('print', () => aboutSheet('print', sheet, fail));
       }
@@ -86,7 +92,7 @@ export async function failuresOf(one: FuzzCase, progress: (target: string) => vo
       run('rate', () => rateLines(procedure, jobs));
     }
     run('hints', () =>
-      hintsOf(
+      buildHints(
         result.procedures.map(({ procedure }) => procedure),
         result.jobs,
       ),
@@ -123,7 +129,7 @@ function liesIn({ start, end }: Range, lines: readonly string[]): boolean {
 
 function aboutFindings(files: readonly SourceFile[], result: CheckResult, fail: Fail) {
   const lines = new Map(files.map(({ uri, text }) => [uri, text.split(/\r\n|\n|\r/u)]));
-  for (const { rule, source, related = [], fix, ...said } of result.findings) {
+  for (const { rule, source, related = [], fix, ...said } of result.diagnostics) {
     const message = fullMessage(said);
     const places = [source, ...related.map((one) => one.source), ...(fix?.edits.map((edit) => edit.source) ?? [])];
     for (const { file, range } of places)
@@ -136,13 +142,13 @@ function aboutFindings(files: readonly SourceFile[], result: CheckResult, fail: 
     )
       fail('findings', `message of ${rule}`, message.slice(0, 200));
   }
-  for (const { use, target, name } of result.links)
+  for (const { use, target, name } of result.references)
     for (const { file, range } of [use, target])
       if (!liesIn(range, lines.get(file) ?? []))
         fail('findings', 'place of a link', `${name} ${JSON.stringify(range)}`);
   for (const { uri, text } of files) {
     if (!uri.endsWith('.rebuild')) continue;
-    const own = result.findings.filter(({ source, severity }) => source.file === uri && severity === 'error');
+    const own = result.diagnostics.filter(({ source, severity }) => source.file === uri && severity === 'error');
     const problems = textProblem(text) === null ? parse(text) : null;
     if (problems !== null && problems.problems.length > 0 && own.length === 0)
       fail('findings', 'syntax and clean', problems.problems[0]!.message);
@@ -154,7 +160,7 @@ function aboutFindings(files: readonly SourceFile[], result: CheckResult, fail: 
   for (const { uri, text } of files) {
     const heads = (text.match(/^procedure [A-Za-z]/gmu) ?? []).length;
     const checked = result.procedures.filter(({ procedure }) => procedure.source.file === uri).length;
-    const errors = result.findings.some(({ source, severity }) => source.file === uri && severity === 'error');
+    const errors = result.diagnostics.some(({ source, severity }) => source.file === uri && severity === 'error');
     if (checked < heads && !errors)
       fail('findings', 'procedure not checked and clean', `${uri}: ${checked} of ${heads}`);
   }
@@ -170,63 +176,63 @@ function usual() {
   if (known !== null) return known;
   const files = libraryFiles(true).filter(({ uri }) => /one-spring|shared|jobs|flawed|procedures\/shop/u.test(uri));
   const { procedures, jobs } = checkFiles(files);
-  const sheets = procedures.flatMap(({ procedure, findings }) =>
+  const sheets = procedures.flatMap(({ procedure, diagnostics }) =>
     [null, ...jobs.filter((job) => job.procedure === procedure)].map((job) =>
-      sheetOf(procedure, { job, number: null, paper: 'a4', draft: job === null, findings, hash: 'abcdef' }),
+      buildSheet(procedure, { job, number: null, paper: 'a4', draft: job === null, diagnostics, hash: 'abcdef' }),
     ),
   );
   const certificates = jobs.map((job) =>
-    certificateOf(job.procedure, job, { paper: 'a4', draft: true, findings: [], hash: 'abcdef', today }),
+    buildCertificate(job.procedure, job, { paper: 'a4', draft: true, diagnostics: [], hash: 'abcdef', today }),
   );
   known = {
     // A drawing names a second font for signs that its first lacks: the library has none of these.
     sheet: new Set([
       'text.font-family',
-      ...[...sheets, ...certificates].flatMap((sheet) => [...madeOf(htmlOf(sheet))]),
+      ...[...sheets, ...certificates].flatMap((sheet) => [...madeOf(renderHtml(sheet))]),
     ]),
-    specs: new Set(procedures.flatMap(({ procedure }) => [...madeOf(specsHtml(specsOf(procedure)))])),
+    specs: new Set(procedures.flatMap(({ procedure }) => [...madeOf(renderSpecsHtml(buildSpecs(procedure)))])),
   };
   return known;
 }
 
 function aboutSheet(target: string, sheet: Sheet, fail: Fail) {
-  const html = htmlOf(sheet);
+  const html = renderHtml(sheet);
   const foreign = intruder(html, usual().sheet);
   if (foreign !== null) fail(target, `HTML, ${foreign}`, foreign);
-  if (html !== htmlOf(sheet)) fail(target, 'HTML twice', 'two prints of one sheet differ');
-  const source = typstOf([sheet], 'title');
+  if (html !== renderHtml(sheet)) fail(target, 'HTML twice', 'two prints of one sheet differ');
+  const source = renderTypst([sheet], 'title');
   // The words are data: each begins and ends on its line, and none ends the string that it is in.
   const data = source.split('\n').slice(0, 3);
   for (const line of data)
     if (!/^#let \w+ = json\(bytes\("(?:[^"\\]|\\[\\"])*"\)\)$/u.test(line))
       fail(target, 'Typst data', line.slice(0, 200));
-  const said = textOf(sheet).join('\n');
+  const said = renderText(sheet).join('\n');
   if (/\bundefined\b|\[object Object\]/u.test(said))
     fail(target, 'text', said.match(/.{0,60}(?:undefined|\[object Object\]).{0,60}/u)![0]);
 }
 
 function aboutSpecs(procedure: Procedure, fail: Fail) {
-  const specs = specsOf(procedure);
-  specsText(specs, { width: 100 });
-  const foreign = intruder(specsHtml(specs), usual().specs);
+  const specs = buildSpecs(procedure);
+  renderSpecsText(specs, { width: 100 });
+  const foreign = intruder(renderSpecsHtml(specs), usual().specs);
   if (foreign !== null) fail('specs', `HTML, ${foreign}`, foreign);
 }
 
 function aboutCertificate(procedure: Procedure, job: Job, fail: Fail) {
-  missingOf(procedure, job, { findings: [], today });
+  findMissing(procedure, job, { diagnostics: [], today });
   const language = languages[job.name.length % languages.length]!;
   aboutSheet(
     'certificate',
-    certificateOf(procedure, job, { paper: 'a4', draft: true, findings: [], language, hash: 'abcdef', today }),
+    buildCertificate(procedure, job, { paper: 'a4', draft: true, diagnostics: [], language, hash: 'abcdef', today }),
     fail,
   );
 }
 
-function aboutReports(files: readonly SourceFile[], { findings }: CheckResult, fail: Fail) {
+function aboutReports(files: readonly SourceFile[], { diagnostics }: CheckResult, fail: Fail) {
   const texts = new Map(files.map(({ uri, text }) => [uri, text]));
   const checked = {
     files: files.map(({ uri }) => uri),
-    findings,
+    diagnostics,
     errors: 1,
     warnings: 1,
     fixed: [],
@@ -235,13 +241,13 @@ function aboutReports(files: readonly SourceFile[], { findings }: CheckResult, f
   };
   const commands = githubReport(checked).split('\n').slice(0, -1);
   if (
-    commands.length !== findings.length ||
+    commands.length !== diagnostics.length ||
     commands.some((line) => !/^::(?:error|warning) file=[^\n\r]*$/u.test(line))
   )
     fail(
       'reports',
       'github',
-      commands.find((line) => !line.startsWith('::')) ?? `${commands.length} lines of ${findings.length} findings`,
+      commands.find((line) => !line.startsWith('::')) ?? `${commands.length} lines of ${diagnostics.length} findings`,
     );
   const text = textReport(checked);
   const control = text
@@ -279,7 +285,7 @@ function aboutEditor(
     const whole = { start: { line: 0, character: 0 }, end: { line: lines.length, character: 0 } };
     run('symbols', () => outlineOf(snapshot, uri));
     run('inlay hints', () => inlayHintsIn(snapshot, uri, whole));
-    run('code actions', () => actionsIn(snapshot, uri, whole).map(({ finding }) => problemText(finding)));
+    run('code actions', () => actionsIn(snapshot, uri, whole).map(({ diagnostic }) => problemText(diagnostic)));
     run('fix all', () => {
       const edits = allSafeChanges(snapshot, uri).map(({ source, text: newText }) => ({
         range: source.range,

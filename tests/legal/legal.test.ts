@@ -14,7 +14,7 @@ const file = 'walk.rebuild';
 const walks = fc.tuple(tastes, fc.nat()).map(([taste, seed]) => walk(taste, numbersFrom(seed)));
 
 const found = (text: string) =>
-  checkFiles([{ uri: file, text }]).findings.map((one) => `${one.step ?? '–'} ${one.rule}: ${fullMessage(one)}`);
+  checkFiles([{ uri: file, text }]).diagnostics.map((one) => `${one.step ?? '–'} ${one.rule}: ${fullMessage(one)}`);
 
 describe('a random legal procedure', () => {
   it('checks clean, and broken once in any way it is reported', () => {

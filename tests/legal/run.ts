@@ -21,9 +21,9 @@ for (const [index, taste] of fc.sample(tastes, { numRuns: count, seed }).entries
     continue;
   }
   made++;
-  const { findings } = checkFiles([{ uri: file, text }]);
-  if (findings.length > 0) {
-    console.log(`Not clean: ${findings.map((one) => `${one.rule}: ${fullMessage(one)}`).join('\n')}\n${text}`);
+  const { diagnostics } = checkFiles([{ uri: file, text }]);
+  if (diagnostics.length > 0) {
+    console.log(`Not clean: ${diagnostics.map((one) => `${one.rule}: ${fullMessage(one)}`).join('\n')}\n${text}`);
     process.exitCode = 1;
     continue;
   }

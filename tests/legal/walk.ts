@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { replay, type Visitor } from '../../language/analysis/flow-analysis.ts';
+import { analyzeFlow, type Visitor } from '../../language/analysis/flow-analysis.ts';
 import { resolve } from '../../language/db/resolve.ts';
 import { rules } from '../../language/diagnostics/index.ts';
 import type { Step } from '../../language/model/procedure.ts';
@@ -7,8 +7,8 @@ import { parse } from '../../language/syntax/parse.ts';
 import { facesOf, familyText, hasShim, outerPorts, partsOf, type Shape, shapes, shopText } from './family.ts';
 
 /*
- * Random legal procedures, by walking the replay: each stage has a bag of steps that must be done in it. The next one is
- * drawn at random from those to which no rule objects in the state that the replay has reached. The result is in no
+ * Random legal procedures, by walking the flow analysis: each stage has a bag of steps that must be done in it. The next one is
+ * drawn at random from those to which no rule objects in the state that the flow analysis has reached. The result is in no
  * order that anybody thought of.
  */
 
@@ -205,15 +205,15 @@ function isLegal(around: Tree, text: string): boolean {
   const [procedure] = resolve([around, { uri: 'walk', ast: parse(text).ast }]).procedures;
   const step = procedure?.stages.at(-1)?.steps.at(-1);
   if (procedure === undefined || step === undefined) return false;
-  return replay(procedure).every((replay) => {
+  return analyzeFlow(procedure).every((flow) => {
     let objects = false;
     const visitors = rules.flatMap(
       (rule) =>
-        rule.replay?.(replay, ({ at }) => {
+        rule.flow?.(flow, ({ at }) => {
           if (at === step) objects = true;
         }) ?? [],
     );
-    replay.visit(onlyAt(step, visitors));
+    flow.visit(onlyAt(step, visitors));
     return !objects;
   });
 }
@@ -222,11 +222,11 @@ function isLegal(around: Tree, text: string): boolean {
 function onlyAt(step: Step, visitors: readonly Visitor[]): Visitor {
   return {
     step(visit) {
-      for (const visitor of visitors) if (visit.way.repair === null) visitor.step?.(visit);
+      for (const visitor of visitors) if (visit.path.repair === null) visitor.step?.(visit);
     },
     after(visit, state) {
       for (const visitor of visitors)
-        if (visit.way.repair === null && visit.step === step) visitor.after?.(visit, state);
+        if (visit.path.repair === null && visit.step === step) visitor.after?.(visit, state);
     },
   };
 }

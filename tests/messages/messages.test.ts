@@ -14,11 +14,11 @@ const messages = (() => {
   const seen = new Set<string>();
   const found = texts.flatMap((text) => {
     const rows = text.split('\n');
-    const findings = check(text).findings.filter(({ rule }) => !everywhere.includes(rule));
-    return findings.flatMap((finding) => {
-      const row = (rows[finding.source.range.start.line] ?? '').trim();
-      const related = (finding.related ?? []).map(({ message }) => `\n    · ${message}`).join('');
-      const lines = `  | ${JSON.stringify(row)}\n    ${finding.rule}: ${fullMessage(finding)}${related}`;
+    const diagnostics = check(text).diagnostics.filter(({ rule }) => !everywhere.includes(rule));
+    return diagnostics.flatMap((diagnostic) => {
+      const row = (rows[diagnostic.source.range.start.line] ?? '').trim();
+      const related = (diagnostic.related ?? []).map(({ message }) => `\n    · ${message}`).join('');
+      const lines = `  | ${JSON.stringify(row)}\n    ${diagnostic.rule}: ${fullMessage(diagnostic)}${related}`;
       return seen.size === seen.add(lines).size ? [] : [lines];
     });
   });

@@ -1,12 +1,12 @@
-import type { Replay, Way } from '../../language/analysis/flow-analysis.ts';
+import type { FlowAnalysis, PathContext } from '../../language/analysis/flow-analysis.ts';
 import type { CheckedProcedure, CheckResult } from '../../language/db/workspace.ts';
-import { textOf } from '../../language/documents/renderers/index.ts';
-import { sheetOf } from '../../language/documents/traveler/index.ts';
+import { renderText } from '../../language/documents/renderers/index.ts';
+import { buildSheet } from '../../language/documents/traveler/index.ts';
 import type { Step } from '../../language/model/procedure.ts';
 import { namedIn } from '../../language/model/steps.ts';
 
 /**
- * Whether a workspace that was broken is the same in all that the replay knows and in all that is printed: on every way
+ * Whether a workspace that was broken is the same in all that the flow analysis knows and in all that is printed: on every way
  * the same states at every point (of two steps swapped, but for the one between them), and the same lines on the sheet
  * up to their order and numbers. Nothing was broken then.
  */
@@ -18,10 +18,8 @@ export function isEquivalent(sound: CheckResult, broken: CheckResult): boolean {
 }
 
 function sameProcedure(one: CheckedProcedure, other: CheckedProcedure): boolean {
-  if (one.replays.length !== other.replays.length) return false;
-  return (
-    one.replays.every((replay, index) => sameReplay(replay, other.replays[index]!)) && linesOf(one) === linesOf(other)
-  );
+  if (one.flows.length !== other.flows.length) return false;
+  return one.flows.every((flow, index) => sameReplay(flow, other.flows[index]!)) && linesOf(one) === linesOf(other);
 }
 
 const known = new WeakMap<CheckedProcedure, string>();
@@ -30,12 +28,12 @@ const known = new WeakMap<CheckedProcedure, string>();
 function linesOf(one: CheckedProcedure): string {
   let lines = known.get(one);
   if (lines === undefined) {
-    const { procedure, findings } = one;
-    const sheet = sheetOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings, hash: '' });
+    const { procedure, diagnostics } = one;
+    const sheet = buildSheet(procedure, { job: null, number: null, paper: 'a4', draft: false, diagnostics, hash: '' });
     const blocks = sheet.blocks
       .filter(({ kind }) => kind !== 'caution')
       .map((block) => (block.kind === 'step' ? { ...block, cautions: [] } : block));
-    lines = textOf({ ...sheet, blocks })
+    lines = renderText({ ...sheet, blocks })
       .map((line) => line.replaceAll(/\bR?\d+\.\d+[a-z]*\b|\bR\d+\b/gu, ''))
       .sort()
       .join('\n');
@@ -44,7 +42,7 @@ function linesOf(one: CheckedProcedure): string {
   return lines;
 }
 
-function sameReplay(one: Replay, other: Replay): boolean {
+function sameReplay(one: FlowAnalysis, other: FlowAnalysis): boolean {
   const [steps, otherSteps] = [stepsOf(one), stepsOf(other)];
   if (steps.length !== otherSteps.length) return false;
   /** Points at which another step is in the other order; at the last of a run the two have come together again. */
@@ -63,34 +61,34 @@ function sameReplay(one: Replay, other: Replay): boolean {
   });
 }
 
-function isRepair({ program }: Replay, at: number): boolean {
-  return program.procedure.repairs.some((repair) => repair === program.points[at]!.block);
+function isRepair({ graph: program }: FlowAnalysis, at: number): boolean {
+  return program.procedure.repairs.some((repair) => repair === program.nodes[at]!.block);
 }
 
-function stepsOf(replay: Replay): string[] {
-  return placesOf(replay).map((at) => {
-    const point = replay.program.points[at]!;
+function stepsOf(flow: FlowAnalysis): string[] {
+  return placesOf(flow).map((at) => {
+    const point = flow.graph.nodes[at]!;
     return point.kind === 'step' ? wordsOf(point.step) : point.kind;
   });
 }
 
-/** The points of a replay, without those that are for other part numbers. */
-function placesOf({ program }: Replay): number[] {
-  return program.points.flatMap((point, at) => (point.kind === 'skip' ? [] : [at]));
+/** The points of a flow analysis, without those that are for other part numbers. */
+function placesOf({ graph: program }: FlowAnalysis): number[] {
+  return program.nodes.flatMap((node, at) => (node.kind === 'nop' ? [] : [at]));
 }
 
 /** The state after each step of each way, in words that do not depend on numbering. */
-function statesOf(replay: Replay): Map<string, { readonly at: number; readonly text: string }> {
+function statesOf(flow: FlowAnalysis): Map<string, { readonly at: number; readonly text: string }> {
   const states = new Map<string, { at: number; text: string }>();
-  const order = new Map(placesOf(replay).map((at, index) => [at, index]));
-  replay.visit({
-    after({ way, at }, state) {
-      const text = replay.layout.cells
+  const order = new Map(placesOf(flow).map((at, index) => [at, index]));
+  flow.visit({
+    after({ path, at }, state) {
+      const text = flow.layout.locations
         .map((cell, index) => `${withoutNumber(cell.of)}.${cell.property}=${state.get(index)}`)
         .sort()
         .join(';');
       const place = order.get(at)!;
-      states.set(`${wayKey(way)}@${place}`, { at: place, text });
+      states.set(`${wayKey(path)}@${place}`, { at: place, text });
     },
   });
   return states;
@@ -101,8 +99,10 @@ function withoutNumber(name: string): string {
   return name.replace(/ \(R?\d+\.\d+[a-z]*\)$/u, '');
 }
 
-function wayKey(way: Way): string {
-  return way.from === null ? '' : `${wayKey(way.from.way)}>${withoutNumber(way.from.gate.gate.id)}:${way.repair!.name}`;
+function wayKey(path: PathContext): string {
+  return path.from === null
+    ? ''
+    : `${wayKey(path.from.path)}>${withoutNumber(path.from.gate.gate.id)}:${path.repair!.name}`;
 }
 
 function wordsOf(step: Step): string {

@@ -1,5 +1,5 @@
-import { Checker, type CheckResult, type SourceFile } from '../../language/db/workspace.ts';
-import { type Finding, fullMessage } from '../../language/model/diagnostic.ts';
+import { type CheckResult, type SourceFile, Workspace } from '../../language/db/workspace.ts';
+import { type Diagnostic, fullMessage } from '../../language/model/diagnostic.ts';
 import { isEquivalent } from './equivalent.ts';
 import { applied, type Mutant } from './mutant.ts';
 
@@ -8,23 +8,23 @@ export type Verdict = 'killed' | 'survived' | 'equivalent';
 export interface Judged {
   readonly mutant: Mutant;
   readonly verdict: Verdict;
-  readonly findings: readonly Finding[];
+  readonly diagnostics: readonly Diagnostic[];
   /** A finding mentions something that is in the broken text, or is on its line. */
   readonly atPlace: boolean;
 }
 
 /** Judges the mutants of a workspace that checks clean. */
 export class Judge {
-  private readonly checker = new Checker();
+  private readonly checker = new Workspace();
   private readonly files: readonly SourceFile[];
   private readonly sound: CheckResult;
 
   constructor(files: readonly SourceFile[]) {
     this.files = files;
     this.sound = this.checker.check(files);
-    if (this.sound.findings.length > 0)
+    if (this.sound.diagnostics.length > 0)
       throw new Error(
-        `The text is not clean before it is broken:\n${this.sound.findings.map((one) => `${one.source.file}:${one.source.range.start.line + 1} ${one.rule}: ${fullMessage(one)}`).join('\n')}`,
+        `The text is not clean before it is broken:\n${this.sound.diagnostics.map((one) => `${one.source.file}:${one.source.range.start.line + 1} ${one.rule}: ${fullMessage(one)}`).join('\n')}`,
       );
   }
 
@@ -33,24 +33,29 @@ export class Judge {
       file.uri === mutant.file ? { uri: file.uri, text: applied(file.text, mutant.edits) } : file,
     );
     const broken = this.checker.check(files);
-    const { findings } = broken;
+    const { diagnostics } = broken;
     const verdict =
-      findings.length > 0
+      diagnostics.length > 0
         ? 'killed'
         : mutant.kind !== 'drop a fact of the family' && isEquivalent(this.sound, broken)
           ? 'equivalent'
           : 'survived';
-    return { mutant, verdict, findings, atPlace: findings.some((finding) => speaksOf(finding, mutant, files)) };
+    return {
+      mutant,
+      verdict,
+      diagnostics,
+      atPlace: diagnostics.some((diagnostic) => speaksOf(diagnostic, mutant, files)),
+    };
   }
 }
 
 /** Whether a finding points at what was broken: by its line, a related line, or a name. */
-function speaksOf(finding: Finding, mutant: Mutant, files: readonly SourceFile[]): boolean {
-  const places = [finding.source, ...(finding.related ?? []).map(({ source }) => source)];
+function speaksOf(diagnostic: Diagnostic, mutant: Mutant, files: readonly SourceFile[]): boolean {
+  const places = [diagnostic.source, ...(diagnostic.related ?? []).map(({ source }) => source)];
   if (places.some(({ file, range }) => file === mutant.file && Math.abs(range.start.line + 1 - mutant.line) <= 1))
     return true;
   const text = [
-    fullMessage(finding),
+    fullMessage(diagnostic),
     ...places.map(({ file, range }) => files.find(({ uri }) => uri === file)?.text.split('\n')[range.start.line] ?? ''),
   ].join(' ');
   return mutant.names.some((name) => name.length > 2 && text.includes(name));

@@ -42,7 +42,7 @@ const rows = kinds.map((kind) => {
 });
 console.table(Object.fromEntries(rows.filter(({ breaks }) => breaks > 0).map(({ kind, ...counts }) => [kind, counts])));
 const killed = judged.filter(({ verdict }) => verdict === 'killed');
-const several = [1, 2, 3].map((count) => killed.filter(({ findings }) => findings.length === count).length);
+const several = [1, 2, 3].map((count) => killed.filter(({ diagnostics }) => diagnostics.length === count).length);
 console.log(
   `Findings for each break that was reported: one ${several[0]}, two ${several[1]}, three ${several[2]}, more ${killed.length - several.reduce((sum, count) => sum + count, 0)}.`,
 );
@@ -59,11 +59,11 @@ if (open.length > 0) console.log(`\nSurvived with no reason:\n${open.map((one) =
 const elsewhere = killed.filter(({ atPlace }) => !atPlace);
 if (elsewhere.length > 0)
   console.log(
-    `\nReported, but not at the place:\n${elsewhere.map((one) => `  ${place(one)}\n    → ${one.findings.map((one) => `${one.rule}: ${fullMessage(one)}`).join('\n    → ')}`).join('\n')}`,
+    `\nReported, but not at the place:\n${elsewhere.map((one) => `  ${place(one)}\n    → ${one.diagnostics.map((one) => `${one.rule}: ${fullMessage(one)}`).join('\n    → ')}`).join('\n')}`,
   );
 if (shown)
   for (const one of killed)
     console.log(
-      `${place(one)}\n${one.findings.map((one) => `    ${one.step ?? ''} ${one.rule}: ${fullMessage(one)}`).join('\n')}`,
+      `${place(one)}\n${one.diagnostics.map((one) => `    ${one.step ?? ''} ${one.rule}: ${fullMessage(one)}`).join('\n')}`,
     );
 process.exitCode = open.length > 0 ? 1 : 0;

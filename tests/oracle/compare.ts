@@ -1,4 +1,4 @@
-import { type Replay, replay, type Visitor } from '../../language/analysis/flow-analysis.ts';
+import { analyzeFlow, type FlowAnalysis, type Visitor } from '../../language/analysis/flow-analysis.ts';
 import { allSteps } from '../../language/analysis/locations.ts';
 import { resolve } from '../../language/db/resolve.ts';
 import { rules } from '../../language/diagnostics/index.ts';
@@ -10,38 +10,38 @@ import { covered, interpret } from './interpreter.ts';
 import { shopText } from './random.ts';
 
 export interface Comparison {
-  /** Found by a concrete run, not by the replay. */
+  /** Found by a concrete run, not by the flow analysis. */
   readonly missed: readonly string[];
-  /** Found by the replay, by no concrete run, but by runs in which the tries are not counted. */
+  /** Found by the flow analysis, by no concrete run, but by runs in which the tries are not counted. */
   readonly uncounted: readonly string[];
-  /** Found by the replay alone. */
+  /** Found by the flow analysis alone. */
   readonly replayOnly: readonly string[];
   readonly found: number;
   readonly steps: number;
-  /** Syntax and names: such a text tests nothing about the replay. */
+  /** Syntax and names: such a text tests nothing about the flow analysis. */
   readonly unread: readonly string[];
   readonly complete: boolean;
 }
 
 const shopTree = { uri: 'shop.rebuild', ast: parse(shopText).ast };
 
-/** What the rules say at each step that the replay visits, one `rule step-key` each, causes not put together. */
-function replayFindings(replays: readonly Replay[]): Set<string> {
+/** What the rules say at each step that the flow analysis visits, one `rule step-key` each, causes not put together. */
+function replayFindings(flows: readonly FlowAnalysis[]): Set<string> {
   const found = new Set<string>();
-  for (const replay of replays) {
-    const steps = allSteps(replay.program.procedure);
+  for (const flow of flows) {
+    const steps = allSteps(flow.graph.procedure);
     const numberAt = new Map(steps.map((step) => [placeOf(step.source), step.number]));
     const known = rules.filter((rule) => (covered as readonly string[]).includes(rule.code));
     // A rule may remember what it has reported, so that it reports a mistake once: each visit starts afresh.
     const each = (visit: (visitor: Visitor) => void) => {
       for (const rule of known) {
-        const visitor = rule.replay?.(replay, (report) => {
+        const visitor = rule.flow?.(flow, (report) => {
           for (const key of keysOf(rule.code, report, numberAt)) found.add(key);
         });
         if (visitor !== undefined) visit(visitor);
       }
     };
-    replay.visit({
+    flow.visit({
       step: (at) => each((visitor) => visitor.step?.(at)),
       after: (at, state) => each((visitor) => visitor.after?.(at, state)),
       leave: (leaving) => each((visitor) => visitor.leave?.(leaving)),
@@ -88,15 +88,15 @@ export function compare(text: string, departures: ReadonlySet<Deviation> = allDe
       complete: true,
     };
   const oracle = interpret(procedure, { deviations: departures, counts: true });
-  const found = replayFindings(replay(procedure));
-  const more = oracle.complete ? [...found].filter((finding) => !oracle.findings.has(finding)) : [];
+  const found = replayFindings(analyzeFlow(procedure));
+  const more = oracle.complete ? [...found].filter((diagnostic) => !oracle.diagnostics.has(diagnostic)) : [];
   const loose = more.length === 0 ? null : interpret(procedure, { deviations: departures, counts: false });
-  const explained = (finding: string) => loose!.findings.has(finding) || !loose!.complete;
+  const explained = (diagnostic: string) => loose!.diagnostics.has(diagnostic) || !loose!.complete;
   return {
-    missed: oracle.complete ? [...oracle.findings].filter((finding) => !found.has(finding)) : [],
+    missed: oracle.complete ? [...oracle.diagnostics].filter((diagnostic) => !found.has(diagnostic)) : [],
     uncounted: more.filter(explained),
-    replayOnly: more.filter((finding) => !explained(finding)),
-    found: oracle.findings.size,
+    replayOnly: more.filter((diagnostic) => !explained(diagnostic)),
+    found: oracle.diagnostics.size,
     steps: oracle.steps,
     unread,
     complete: oracle.complete,
@@ -114,7 +114,7 @@ export function shrink(
 ): string {
   const holds = (candidate: string) => {
     const result = compare(candidate, departures);
-    return result.unread.length === 0 && result[side].some((finding) => finding.startsWith(`${rule} `));
+    return result.unread.length === 0 && result[side].some((diagnostic) => diagnostic.startsWith(`${rule} `));
   };
   let best = text.split('\n');
   for (let again = true; again; ) {

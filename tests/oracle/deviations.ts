@@ -1,6 +1,6 @@
 /**
- * Where the replay departs from the language document, each known and reported. By default the oracle goes along with
- * it, so that new deviations show; `run.ts --strict` makes it follow the document alone. When the replay is fixed, take
+ * Where the flow analysis departs from the language document, each known and reported. By default the oracle goes along with
+ * it, so that new deviations show; `run.ts --strict` makes it follow the document alone. When the flow analysis is fixed, take
  * the name out here and out of the interpreter.
  */
 const deviations = {
@@ -15,7 +15,7 @@ export type Deviation = keyof typeof deviations;
 export const allDeviations: ReadonlySet<Deviation> = new Set(Object.keys(deviations) as Deviation[]);
 
 /**
- * What the replay misses and the oracle cannot go along with, as it comes of putting ways together: by rule, with the
+ * What the flow analysis misses and the oracle cannot go along with, as it comes of putting ways together: by rule, with the
  * reason. Anything else that it misses fails the test.
  */
 export const knownMissed: Readonly<Record<string, string>> = {

@@ -90,7 +90,7 @@ interface GateAt {
 
 export interface OracleResult {
   /** `rule step-key`. */
-  readonly findings: ReadonlySet<string>;
+  readonly diagnostics: ReadonlySet<string>;
   /** Steps done over all runs. */
   readonly steps: number;
   /** False where it was given up: too many runs. */
@@ -102,7 +102,7 @@ const mostSteps = 400_000;
 export interface Options {
   readonly deviations: ReadonlySet<Deviation>;
   /**
-   * False: only one-try repairs are spent, and any entry of any test that failed may be the next. The replay says that
+   * False: only one-try repairs are spent, and any entry of any test that failed may be the next. The flow analysis says that
    * it does not count; so what it alone finds is explained where such runs find it too.
    */
   readonly counts: boolean;
@@ -126,7 +126,7 @@ const behind: ReadonlySet<Verb> = new Set<Verb>(['uncap', 'connect', 'prime']);
 
 class Interpreter {
   private readonly facts: Facts;
-  private readonly findings = new Set<string>();
+  private readonly diagnostics = new Set<string>();
   private readonly seen = new Set<string>();
   private readonly waiting: Run[] = [];
   private readonly gates: GateAt[] = [];
@@ -173,7 +173,7 @@ class Interpreter {
     }
     for (let run = this.waiting.pop(); run !== undefined && this.steps < mostSteps; run = this.waiting.pop())
       this.follow(run);
-    return { findings: this.findings, steps: this.steps, complete: this.steps < mostSteps };
+    return { diagnostics: this.diagnostics, steps: this.steps, complete: this.steps < mostSteps };
   }
 
   /** What `receive` found: assembled, dirty outside and in, ports open, nothing known to be tight. */
@@ -401,7 +401,7 @@ class Interpreter {
   // ---- what is found -------------------------------------------------------------------------------------
 
   private report(rule: Covered, step: Step | undefined) {
-    this.findings.add(`${rule} ${step?.key ?? 'procedure'}`);
+    this.diagnostics.add(`${rule} ${step?.key ?? 'procedure'}`);
   }
 
   private leaves(state: UnitState, last: Step | undefined) {
@@ -431,7 +431,7 @@ class Interpreter {
     for (const joint of joints)
       if (!joint.handTightIsFinal && this.isLoose(state, joint.part)) this.report('left-hand-tight', last);
     this.gates.forEach((gate, index) => {
-      if (state.gates[index] === 'stale') this.findings.add(`gate-stale ${gate.step.number}`);
+      if (state.gates[index] === 'stale') this.diagnostics.add(`gate-stale ${gate.step.number}`);
     });
     if (!state.signed) this.report('no-sign-off', undefined);
   }

@@ -1,5 +1,5 @@
 /**
- * The replay against every concrete run of small random procedures: it may find more, and never less. The full count:
+ * The flow analysis against every concrete run of small random procedures: it may find more, and never less. The full count:
  * `npm run oracle -- 10000 [seed]`.
  */
 import fc from 'fast-check';
@@ -11,7 +11,9 @@ import { knownMissed } from './deviations.ts';
 import { interpret } from './interpreter.ts';
 import { procedureTexts, shopText } from './random.ts';
 
-const rulesOf = (findings: readonly string[]) => [...new Set(findings.map((finding) => finding.split(' ')[0]!))];
+const rulesOf = (diagnostics: readonly string[]) => [
+  ...new Set(diagnostics.map((diagnostic) => diagnostic.split(' ')[0]!)),
+];
 
 describe('random procedures', () => {
   let compared: readonly (Comparison & { readonly text: string })[] = [];
@@ -54,7 +56,7 @@ describe('the oracle', () => {
     const trees = [shopText, text].map((one, index) => ({ uri: `${index}`, ...parse(one) }));
     const { procedures, problems } = resolve(trees);
     expect([...trees.flatMap((tree) => tree.problems), ...problems]).toEqual([]);
-    return [...interpret(procedures[0]!, { deviations: new Set(), counts }).findings];
+    return [...interpret(procedures[0]!, { deviations: new Set(), counts }).diagnostics];
   };
   const prove = (fail: string, more = '') =>
     `stage prove at tester {\n connect inlet\n prime 6 strokes\n test opening read pressure within opening on fail ${fail}\n ${more}\n relieve\n disconnect inlet\n cap inlet\n sign-off by "Lead"\n}\n`;

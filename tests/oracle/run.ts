@@ -1,5 +1,5 @@
 /**
- * `npm run oracle -- 10000 [seed]`: random procedures, every concrete run against the replay. Of each class of
+ * `npm run oracle -- 10000 [seed]`: random procedures, every concrete run against the flow analysis. Of each class of
  * difference it prints the smallest text. `--quick` does not shrink; `--strict` makes the oracle follow the document
  * alone, `--without=NAME` without one of the known deviations.
  */
@@ -44,13 +44,13 @@ for (let done = 0; done < count; done += batch) {
       total.unread++;
       for (const message of result.unread) unread.set(message, (unread.get(message) ?? 0) + 1);
     } else if (!result.complete) total.givenUp++;
-    else if (result.missed.some((finding) => knownMissed[finding.split(' ')[0]!] === undefined)) total.missed++;
+    else if (result.missed.some((diagnostic) => knownMissed[diagnostic.split(' ')[0]!] === undefined)) total.missed++;
     else if (result.missed.length > 0) total.knownMissed++;
     else if (result.replayOnly.length > 0) total.replayOnly++;
     else if (result.uncounted.length > 0) total.uncounted++;
     else total.agree++;
     for (const side of ['missed', 'uncounted', 'replayOnly'] as const) {
-      for (const rule of new Set(result[side].map((finding) => finding.split(' ')[0]!))) {
+      for (const rule of new Set(result[side].map((diagnostic) => diagnostic.split(' ')[0]!))) {
         const name = `${side} ${rule}`;
         const known = classes.get(name);
         if (known === undefined) classes.set(name, { count: 1, example: text });

@@ -2,7 +2,7 @@
 import { existsSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
 import type { Sheet } from '../../language/documents/model.ts';
-import { htmlOf } from '../../language/documents/renderers/html.ts';
+import { renderHtml } from '../../language/documents/renderers/html.ts';
 import { htmlFonts } from '../../server/host/print/fonts.ts';
 import { startBrowser } from '../workbench/browser.ts';
 
@@ -19,7 +19,7 @@ export async function printedByBrowser(sheet: Sheet): Promise<Uint8Array> {
   browser ??= startBrowser();
   const page = await (await browser).newPage();
   try {
-    await page.setContent(htmlOf(sheet, { fonts: htmlFonts() }));
+    await page.setContent(renderHtml(sheet, { fonts: htmlFonts() }));
     await page.evaluate('document.fonts.ready');
     return await page.pdf({ preferCSSPageSize: true, printBackground: true, tagged: true });
   } finally {

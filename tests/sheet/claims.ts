@@ -195,7 +195,7 @@ export function claimsOf(procedure: Procedure, options: SheetOptions): SheetClai
           ...claim('flash point', found?.flammable == null ? null : formatQuantity(found.flammable)),
         ];
       }),
-      ...options.findings
+      ...options.diagnostics
         .filter(({ severity }) => severity !== 'hint')
         .flatMap((one) => claim('finding', fullMessage(one))),
     ],

@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../../language/db/workspace.ts';
 import type { StepBlock } from '../../language/documents/model.ts';
 import { blockTexts } from '../../language/documents/renderers/text.ts';
-import { sheetOf } from '../../language/documents/traveler/index.ts';
+import { buildSheet } from '../../language/documents/traveler/index.ts';
 import { verbs } from '../../language/model/verbs.ts';
 import type { Clause, TestClause } from '../../language/syntax/generated/ast.ts';
 import { spellingOf, verbTable } from '../../language/syntax/verbs/index.ts';
@@ -160,11 +160,18 @@ procedure example for holder at bench {
 `;
   const text = `${before}${clauses.map((clause) => `${start} ${clause}\n`).join('')}}\n}\n`;
   const first = before.split('\n').length - 1;
-  const { findings, procedures } = checkFiles([{ uri: 'x', text }]);
+  const { diagnostics, procedures } = checkFiles([{ uri: 'x', text }]);
   const { procedure } = procedures[0]!;
-  const sheet = sheetOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
+  const sheet = buildSheet(procedure, {
+    job: null,
+    number: null,
+    paper: 'a4',
+    draft: false,
+    diagnostics: [],
+    hash: '',
+  });
   const steps = sheet.blocks.filter((block): block is StepBlock => block.kind === 'step');
-  const refused = findings.filter(({ rule }) => rule === 'syntax' || rule === 'unknown-name');
+  const refused = diagnostics.filter(({ rule }) => rule === 'syntax' || rule === 'unknown-name');
   return clauses.map((_, index) => {
     const step = steps.find(({ line }) => line.line === first + index);
     return step === undefined || refused.some(({ source }) => source.range.start.line === first + index)
@@ -218,7 +225,14 @@ procedure example for holder at bench {
 }
 `;
     const { procedure } = checkFiles([{ uri: 'x', text }]).procedures[0]!;
-    const sheet = sheetOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
+    const sheet = buildSheet(procedure, {
+      job: null,
+      number: null,
+      paper: 'a4',
+      draft: false,
+      diagnostics: [],
+      hash: '',
+    });
     return {
       text: sheet.blocks
         .flatMap(blockTexts)
@@ -244,7 +258,14 @@ procedure example for holder at bench {
       },
     ]);
     const { procedure } = procedures[0]!;
-    const sheet = sheetOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
+    const sheet = buildSheet(procedure, {
+      job: null,
+      number: null,
+      paper: 'a4',
+      draft: false,
+      diagnostics: [],
+      hash: '',
+    });
     expect(sheet.blocks.flatMap(blockTexts)).toContain('Read ring of known size.');
   });
 });

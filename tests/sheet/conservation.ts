@@ -1,8 +1,8 @@
 /** All that a print is held to, put together: for a sheet, what its HTML and its PDF have lost. */
 
 import type { Sheet } from '../../language/documents/model.ts';
-import { htmlOf } from '../../language/documents/renderers/html.ts';
-import { headTexts, textOf } from '../../language/documents/renderers/text.ts';
+import { renderHtml } from '../../language/documents/renderers/html.ts';
+import { headTexts, renderText } from '../../language/documents/renderers/text.ts';
 import { pdfOf } from '../../server/host/print/pdf.ts';
 import { claimsOf } from './claims.ts';
 import { lost } from './conserved.ts';
@@ -16,7 +16,7 @@ export function lostOf(
   { procedure, options, sheet }: Pick<Print, 'procedure' | 'options' | 'sheet'>,
   words: Words,
 ): string[] {
-  const body = textOf(sheet).slice(headTexts(sheet).length);
+  const body = renderText(sheet).slice(headTexts(sheet).length);
   const gone = firstLost(body, bones(words.body.map(({ text }) => text).join('')));
   return [
     ...lost(claimsOf(procedure, options), words),
@@ -41,7 +41,7 @@ function lostDrawings({ blocks }: Sheet, { drawings }: Words): string[] {
 
 /** The words of the HTML of a sheet; its head appears once. */
 export function wordsInHtml(sheet: Sheet): Words {
-  const words = htmlWords(htmlOf(sheet));
+  const words = htmlWords(renderHtml(sheet));
   return { ...words, furniture: [words.furniture.join(' ')] };
 }
 

@@ -3,8 +3,8 @@
  * whatever it is called there: a field that is added later is looked for too, until it is printed or listed here.
  */
 import { describe, expect, it } from 'vitest';
-import { headTexts, textOf } from '../../language/documents/renderers/text.ts';
-import { sheetOf } from '../../language/documents/traveler/index.ts';
+import { headTexts, renderText } from '../../language/documents/renderers/text.ts';
+import { buildSheet } from '../../language/documents/traveler/index.ts';
 import type { Job, Procedure } from '../../language/model/index.ts';
 import { numbersOf } from './claims.ts';
 import { drawnTexts } from './html.ts';
@@ -96,11 +96,11 @@ function textsOf({ procedure, options }: Print): { readonly path: string; readon
   const marks: Marked[] = [];
   const made = marked(whole, '', marks);
   const job: Job | null = options.job === null ? null : { ...marked(options.job, 'job', marks), procedure: made };
-  const sheet = sheetOf(made, { ...options, job, findings: [] });
+  const sheet = buildSheet(made, { ...options, job, diagnostics: [] });
   const drawn = sheet.blocks.flatMap((block) =>
     block.kind === 'drawing' ? [block.alt, ...drawnTexts(block.svg)] : [],
   );
-  const printed = [...headTexts(sheet), ...textOf(sheet), ...drawn].join('\n');
+  const printed = [...headTexts(sheet), ...renderText(sheet), ...drawn].join('\n');
   return marks
     .filter(({ path }) => !elsewhere.some((one) => one.path.test(path)))
     .map(({ path, mark }) => ({ path, said: printed.includes(mark) }));

@@ -4,7 +4,7 @@
  */
 import { afterAll, describe, expect, it } from 'vitest';
 import type { Sheet } from '../../language/documents/model.ts';
-import { sheetOf } from '../../language/documents/traveler/index.ts';
+import { buildSheet } from '../../language/documents/traveler/index.ts';
 import { languages } from '../../language/i18n/index.ts';
 import { pdfOf } from '../../server/host/print/pdf.ts';
 import { closeBrowser, noBrowser, printedByBrowser } from './chromium.ts';
@@ -51,7 +51,7 @@ describe('the PDF', () => {
   it.each(languages.filter((language) => language !== 'en'))('with the fixed words of %s', async (language) => {
     const print = { ...job, options: { ...job.options, language } };
     for (const stress of [null, ...stresses.filter(({ name }) => forLanguages.includes(name))]) {
-      const sheet = stress === null ? sheetOf(print.procedure, print.options) : stressed(print, stress).sheet;
+      const sheet = stress === null ? buildSheet(print.procedure, print.options) : stressed(print, stress).sheet;
       const pages = await pdfPages(sheet);
       expect(first(faultsOf(pages)), stress?.name).toEqual([]);
       expect(first(smallnessOf(sheet, pages)), stress?.name).toEqual([]);

@@ -2,7 +2,7 @@
 import { type CheckResult, checkFiles } from '../../language/db/workspace.ts';
 import type { Paper, Sheet } from '../../language/documents/model.ts';
 import type { SheetOptions } from '../../language/documents/print-context.ts';
-import { sheetOf } from '../../language/documents/traveler/index.ts';
+import { buildSheet } from '../../language/documents/traveler/index.ts';
 import type { Job, Procedure } from '../../language/model/index.ts';
 import { libraryFiles } from '../library.ts';
 
@@ -25,12 +25,12 @@ export function printOf(
   procedure: Procedure,
   { job = null, paper = 'a4', number = null }: { job?: Job | null; paper?: Paper; number?: string | null } = {},
 ): Print {
-  const findings = procedures.find((one) => one.procedure.name === procedure.name)?.findings ?? [];
-  const options: SheetOptions = { job, number, paper, draft: false, findings, hash };
+  const diagnostics = procedures.find((one) => one.procedure.name === procedure.name)?.diagnostics ?? [];
+  const options: SheetOptions = { job, number, paper, draft: false, diagnostics, hash };
   const name = [procedure.name, job === null ? '' : `job ${job.name}`, number ?? '', paper].filter(
     (word) => word !== '',
   );
-  return { name: name.join(', '), procedure, options, sheet: sheetOf(procedure, options) };
+  return { name: name.join(', '), procedure, options, sheet: buildSheet(procedure, options) };
 }
 
 /** Every procedure, blank, and every job. The flawed one is among them: it prints as a draft. */

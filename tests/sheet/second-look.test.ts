@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../../language/db/workspace.ts';
 import type { Block, Sheet, StepBlock } from '../../language/documents/model.ts';
 import { blockTexts, spanText } from '../../language/documents/renderers/text.ts';
-import { sheetOf } from '../../language/documents/traveler/index.ts';
+import { buildSheet } from '../../language/documents/traveler/index.ts';
 import { instead, procedureWith } from '../fixtures/sound-procedure.ts';
 import { libraryPrints } from './prints.ts';
 
@@ -14,7 +14,7 @@ const oneSpring = sheetNamed('rebuild-one-spring, job 2207');
 function madeOf(change: Parameters<typeof procedureWith>[0]): Sheet {
   const { procedures } = checkFiles([{ uri: 'x', text: procedureWith(change) }]);
   const { procedure } = procedures[0]!;
-  return sheetOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
+  return buildSheet(procedure, { job: null, number: null, paper: 'a4', draft: false, diagnostics: [], hash: '' });
 }
 
 const stepOf = (sheet: Sheet, number: string) =>

@@ -1,7 +1,7 @@
 /** Prints with more in every place than anybody would write: what does not fit must still stay in its box. */
 
 import type { SheetOptions } from '../../language/documents/print-context.ts';
-import { sheetOf } from '../../language/documents/traveler/index.ts';
+import { buildSheet } from '../../language/documents/traveler/index.ts';
 import type { Job, PartNumber, Procedure, Step } from '../../language/model/index.ts';
 import { isGate, own } from '../../language/model/steps.ts';
 import type { Print } from './prints.ts';
@@ -249,5 +249,5 @@ export function stressed({ procedure, options, sheet }: Print, { name, change }:
   const now = changed.procedure ?? shortened(procedure);
   const job = changed.job === undefined ? options.job : changed.job;
   const all: SheetOptions = { ...options, job: job === null ? null : { ...job, procedure: now } };
-  return { name: `${name}, ${sheet.paper}`, procedure: now, options: all, sheet: sheetOf(now, all) };
+  return { name: `${name}, ${sheet.paper}`, procedure: now, options: all, sheet: buildSheet(now, all) };
 }

@@ -4,9 +4,9 @@ import { capital } from '../../model/titles.ts';
 import { concessionsTable } from '../concessions.ts';
 import { brief, codeOf, named, shortHash } from '../header.ts';
 import type { Block, Fact, Sheet, SheetHeader } from '../model.ts';
-import { type Setting, type SheetOptions, settingOf } from '../print-context.ts';
-import { qrOf } from '../qr.ts';
-import { judgedJob } from './judge.ts';
+import { buildPrintContext, type PrintContext, type SheetOptions } from '../print-context.ts';
+import { buildQr } from '../qr.ts';
+import { judgeJob } from './judge.ts';
 import type { JudgedJob, Missing } from './judged.ts';
 import { unitsWords } from './say.ts';
 import {
@@ -23,22 +23,23 @@ import {
   unitsTable,
 } from './tables.ts';
 
-export interface CertificateOptions extends Pick<SheetOptions, 'paper' | 'draft' | 'findings' | 'language' | 'hash'> {
+export interface CertificateOptions
+  extends Pick<SheetOptions, 'paper' | 'draft' | 'diagnostics' | 'language' | 'hash'> {
   /** ISO date of the day: what is dated later cannot have been done. Null: nobody knows it, and the future is not judged. */
   readonly today: string | null;
 }
 
 /** Why a job cannot be certified, unit by unit; none: it can. */
-export function missingOf(
+export function findMissing(
   procedure: Procedure,
   job: Job,
-  { findings, today }: Pick<CertificateOptions, 'findings' | 'today'>,
+  { diagnostics, today }: Pick<CertificateOptions, 'diagnostics' | 'today'>,
 ): readonly Missing[] {
-  return missingIn(judgedJob(procedure, job, today), findings);
+  return missingIn(judgeJob(procedure, job, today), diagnostics);
 }
 
-function missingIn({ missing }: JudgedJob, findings: CertificateOptions['findings']): readonly Missing[] {
-  const count = findings.filter(({ severity }) => severity === 'error').length;
+function missingIn({ missing }: JudgedJob, diagnostics: CertificateOptions['diagnostics']): readonly Missing[] {
+  const count = diagnostics.filter(({ severity }) => severity === 'error').length;
   if (count === 0) return missing;
   return [
     {
@@ -52,15 +53,15 @@ function missingIn({ missing }: JudgedJob, findings: CertificateOptions['finding
 
 /**
  * The customer's certificate of a job, as a sheet: what was found, renewed, set and read, and what it was held to. Where
- * anything is missing it is a draft, whatever is requested, and lists what. Pure, like `sheetOf`.
+ * anything is missing it is a draft, whatever is requested, and lists what. Pure, like `buildSheet`.
  */
-export function certificateOf(procedure: Procedure, job: Job, options: CertificateOptions): Sheet {
-  const judged = judgedJob(procedure, job, options.today);
-  const missing = missingIn(judged, options.findings);
+export function buildCertificate(procedure: Procedure, job: Job, options: CertificateOptions): Sheet {
+  const judged = judgeJob(procedure, job, options.today);
+  const missing = missingIn(judged, options.diagnostics);
   const draft = options.draft || missing.length > 0;
   // Concessions and part numbers are those of the units that are certified.
   const certified = { ...job, units: judged.units.map(({ unit }) => unit) };
-  const setting = settingOf(procedure, { ...options, job: certified, number: null, word: null });
+  const setting = buildPrintContext(procedure, { ...options, job: certified, number: null, word: null });
   const { words } = setting;
   const { certificate } = words;
   const order = named(job.name, job.title);
@@ -92,7 +93,7 @@ export function certificateOf(procedure: Procedure, job: Job, options: Certifica
   };
 }
 
-function certifiedText({ words }: Setting, { units }: JudgedJob): Block {
+function certifiedText({ words }: PrintContext, { units }: JudgedJob): Block {
   const places = unitsWords(
     words,
     units.map(({ unit }) => unit),
@@ -104,7 +105,7 @@ function certifiedText({ words }: Setting, { units }: JudgedJob): Block {
 const longestEntry = 140;
 
 /** Whose work it is, for whom, and by which procedure: in the head, which takes less room than a table of its own. */
-function headerOf(setting: Setting, job: Job): SheetHeader {
+function headerOf(setting: PrintContext, job: Job): SheetHeader {
   const { procedure, words } = setting;
   const label = words.header;
   const { title, name, revision, approvedBy, approvedOn } = procedure;
@@ -126,6 +127,6 @@ function headerOf(setting: Setting, job: Job): SheetHeader {
       // Of the procedure: what is approved here is not the work.
       ...said(words.certificate.procedureApproved, approvedBy === null ? null : approval),
     ],
-    qr: qrOf(code, words.code({ code })),
+    qr: buildQr(code, words.code({ code })),
   };
 }

@@ -1,31 +1,31 @@
-import { doubtsOf } from '../../analysis/doubts.ts';
-import { proofsOf } from '../../analysis/held.ts';
+import { findDoubts } from '../../analysis/doubts.ts';
+import { findProofs } from '../../analysis/held.ts';
 import { doubtWords } from '../../i18n/doubt-words.ts';
 import type { Words } from '../../i18n/index.ts';
 import type { Job, ShimResult, Unit } from '../../model/job.ts';
 import type { Procedure } from '../../model/procedure.ts';
-import { screwStands } from '../../recommendations/unit-screws.ts';
-import { unitStands } from '../../recommendations/unit-shims.ts';
-import type { Judged, JudgedJob, Known, Missing } from './judged.ts';
+import { screwReadings } from '../../recommendations/unit-screws.ts';
+import { unitReadings } from '../../recommendations/unit-shims.ts';
+import type { JudgedJob, Known, LimitVerdict, Missing } from './judged.ts';
 import { dayOf, misdated, uncalibrated } from './on-the-day.ts';
 import type { Say } from './say.ts';
 import { spreadsOf } from './set-spread.ts';
 import { isFound, names, UnitJudge } from './unit-judge.ts';
 
 /** Holds the results of a job against its procedure. `today`: null where nobody knows it. */
-export function judgedJob(procedure: Procedure, job: Job, today: string | null): JudgedJob {
+export function judgeJob(procedure: Procedure, job: Job, today: string | null): JudgedJob {
   const known: Known = {
     procedure,
     job,
     today,
-    doubts: doubtsOf(job).map(({ unit, result, why }) => ({ unit, result, say: (w: Words) => doubtWords(w, why) })),
-    stands: [...unitStands(job), ...screwStands(job)],
+    doubts: findDoubts(job).map(({ unit, result, why }) => ({ unit, result, say: (w: Words) => doubtWords(w, why) })),
+    stands: [...unitReadings(job), ...screwReadings(job)],
   };
   const units = job.units.filter(({ onHold }) => onHold === null).map((unit) => judgedUnit(known, unit));
   const { received } = job;
   const ofJob: Say[] = [
     ...(units.length === 0 ? [({ certificate }: Words) => certificate.missing.empty] : []),
-    ...(proofsOf(procedure.family).length === 0 ? [({ certificate }: Words) => certificate.missing.noProof] : []),
+    ...(findProofs(procedure.family).length === 0 ? [({ certificate }: Words) => certificate.missing.noProof] : []),
     ...(received !== null && today !== null && received > today
       ? [({ certificate }: Words) => certificate.missing.receivedInFuture({ received, today })]
       : []),
@@ -43,10 +43,10 @@ export function judgedJob(procedure: Procedure, job: Job, today: string | null):
   };
 }
 
-function judgedUnit(known: Known, unit: Unit): Judged {
+function judgedUnit(known: Known, unit: Unit): LimitVerdict {
   const { procedure, job, today } = known;
   const { results } = unit;
-  const proofs = proofsOf(procedure.family);
+  const proofs = findProofs(procedure.family);
   const judge = new UnitJudge(known, unit);
   const others = names(results, (result) => !isFound(result)).filter((name) => !proofs.includes(name));
   const outcomes = [

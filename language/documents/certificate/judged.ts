@@ -1,21 +1,21 @@
-import type { Asked, Held } from '../../analysis/held.ts';
+import type { Asked, RequiredTorque } from '../../analysis/held.ts';
 import type { Doubt } from '../../model/doubt.ts';
 import type { DoneResult, Job, ReadingResult, ShimResult, TorqueResult, Unit } from '../../model/job.ts';
 import type { Procedure } from '../../model/procedure.ts';
 import type { Asset } from '../../model/shop.ts';
 import type { Difference, Limit } from '../../quantities/types.ts';
 import type { Window } from '../../quantities/window.ts';
-import type { ScrewStand } from '../../recommendations/unit-screws.ts';
-import type { UnitStand } from '../../recommendations/unit-shims.ts';
+import type { ScrewReading } from '../../recommendations/unit-screws.ts';
+import type { UnitReading } from '../../recommendations/unit-shims.ts';
 import type { Say } from './say.ts';
 
 /** A last result, and what it was held to. */
-export interface Outcome {
+export interface Verdict {
   readonly asked: Asked;
   readonly reading: ReadingResult | null;
   /** The verdict that was written; null: nothing that still counts. */
   readonly verdict: boolean | null;
-  readonly held: Held | null;
+  readonly held: RequiredTorque | null;
   /** What the tool may show by a guarded decision rule; null: the limit itself. */
   readonly guarded: Window | null;
   /** It is outside its limit, or was said to fail: not only something is missing. */
@@ -23,34 +23,34 @@ export interface Outcome {
   readonly problems: readonly Say[];
 }
 
-export interface Torqued {
+export interface TorqueVerdict {
   readonly torque: TorqueResult;
-  readonly held: Held | null;
+  readonly held: RequiredTorque | null;
   readonly problems: readonly Say[];
 }
 
 /** A reading as it came in, and the limit in service. */
-export interface Found {
+export interface TestVerdict {
   readonly name: string;
   readonly reading: ReadingResult | null;
   /** The verdict that was written, or what the limit in service says; null: there is none. */
   readonly verdict: boolean | null;
-  readonly held: Held | null;
+  readonly held: RequiredTorque | null;
   readonly problems: readonly Say[];
 }
 
 /** The results of a unit that is not on hold. */
-export interface Judged {
+export interface LimitVerdict {
   readonly unit: Unit;
-  readonly found: readonly Found[];
+  readonly found: readonly TestVerdict[];
   readonly remarks: readonly string[];
   /** Parts that went in new, each once. */
   readonly renewed: readonly string[];
   readonly shimsOut: readonly ShimResult[];
   readonly shimsIn: readonly ShimResult[];
-  readonly torques: readonly Torqued[];
+  readonly torques: readonly TorqueVerdict[];
   /** The tests that prove the family, then what else was read. */
-  readonly outcomes: readonly Outcome[];
+  readonly outcomes: readonly Verdict[];
   readonly done: readonly DoneResult[];
   /** Tools that what is certified was read with. */
   readonly tools: readonly Asset[];
@@ -77,7 +77,7 @@ export interface Missing {
 }
 
 export interface JudgedJob {
-  readonly units: readonly Judged[];
+  readonly units: readonly LimitVerdict[];
   readonly onHold: readonly Unit[];
   readonly spreads: readonly Spread[];
   /** Empty: it can be certified. */
@@ -85,7 +85,7 @@ export interface JudgedJob {
 }
 
 /** A reading of a unit that a shim or a screw sets. */
-export type Stand = UnitStand | ScrewStand;
+export type Stand = UnitReading | ScrewReading;
 
 /** A figure that cannot be, said once wherever it is met. */
 export interface SaidDoubt extends Pick<Doubt, 'unit' | 'result'> {

@@ -7,7 +7,7 @@ import { decimalsOf, decimalValue, rounded } from '../../quantities/decimal.ts';
 import { asDifference, between, compare, compareDifferences, kindOfUnit, sub, window } from '../../quantities/index.ts';
 import type { Difference, Quantity } from '../../quantities/types.ts';
 import { insideOf } from './inside.ts';
-import type { Judged, Spread, Stand } from './judged.ts';
+import type { LimitVerdict, Spread, Stand } from './judged.ts';
 import { type Say, unitsWords } from './say.ts';
 
 /** The limit of a spread is written as values, and means differences. */
@@ -26,7 +26,7 @@ export function ownUnit(spread: Difference | null): Difference | null {
  */
 export function spreadsOf(
   procedure: Procedure,
-  units: readonly Judged[],
+  units: readonly LimitVerdict[],
   stands: readonly Stand[],
 ): { spreads: Spread[]; problems: Say[] } {
   const spreads: Spread[] = [];

@@ -1,4 +1,4 @@
-import { type Held, proofsOf } from '../../analysis/held.ts';
+import { findProofs, type RequiredTorque } from '../../analysis/held.ts';
 import type { Words } from '../../i18n/index.ts';
 import { limitWords } from '../../i18n/limit-words.ts';
 import type { Unit } from '../../model/job.ts';
@@ -10,9 +10,9 @@ import type { Quantity } from '../../quantities/types.ts';
 import { acceptanceText } from '../acceptance.ts';
 import type { Block, TableBlock, TextBlock } from '../model.ts';
 import { baseTitle, numberWords } from '../names.ts';
-import type { Setting } from '../print-context.ts';
+import type { PrintContext } from '../print-context.ts';
 import { accuracyWords, assetWords, conditionsOf } from '../tools.ts';
-import type { Found, Judged, JudgedJob, Missing, Outcome } from './judged.ts';
+import type { JudgedJob, LimitVerdict, Missing, TestVerdict, Verdict } from './judged.ts';
 import { unitsWords } from './say.ts';
 import { ownUnit } from './set-spread.ts';
 
@@ -35,7 +35,7 @@ function widthOf(text: string): number {
 }
 
 /** Who the units are, how they came in, and what went in new. */
-export function unitsTable(setting: Setting, judged: readonly Judged[]): TableBlock | null {
+export function unitsTable(setting: PrintContext, judged: readonly LimitVerdict[]): TableBlock | null {
   const { procedure, words } = setting;
   if (judged.length === 0) return null;
   const { title, found, renewed, done } = words.certificate.units;
@@ -66,13 +66,13 @@ function serialWords({ certificate }: Words, { serial, noSerial }: Unit): string
   return serial ?? (noSerial == null ? '' : certificate.noSerial({ reason: noSerial }));
 }
 
-function doneWords({ certificate: { units } }: Words, { done }: Judged): string {
+function doneWords({ certificate: { units } }: Words, { done }: LimitVerdict): string {
   const said = done.map(({ by, on }) => (on === null ? by : units.doneOn({ by, on })));
   return [...new Set(said)].join('; ');
 }
 
 /** What the procedure renews in every unit. */
-export function alwaysText({ procedure, words }: Setting): TextBlock | null {
+export function alwaysText({ procedure, words }: PrintContext): TextBlock | null {
   const parts = procedure.family.parts
     .filter(({ renewed }) => renewed)
     .map((part) => words.inSentence(baseTitle(part)));
@@ -81,7 +81,7 @@ export function alwaysText({ procedure, words }: Setting): TextBlock | null {
   return { kind: 'text', text, strong: false };
 }
 
-export function notCertifiedTable(setting: Setting, onHold: readonly Unit[]): TableBlock | null {
+export function notCertifiedTable(setting: PrintContext, onHold: readonly Unit[]): TableBlock | null {
   const { words } = setting;
   if (onHold.length === 0) return null;
   const { title, reason } = words.certificate.notCertified;
@@ -117,7 +117,7 @@ interface Row {
  * What was read of each unit: as found, what was fitted, and as left. Units are side by side, six to a table, or as
  * many as there is room for.
  */
-export function resultTables({ procedure, words }: Setting, { units }: JudgedJob): TableBlock[] {
+export function resultTables({ procedure, words }: PrintContext, { units }: JudgedJob): TableBlock[] {
   if (units.length === 0) return [];
   const texts = rowsOf(procedure, words, units).flatMap(({ cells }) => [...cells.values()]);
   // A quantity and its unit stay together.
@@ -161,7 +161,7 @@ function limitCell(words: Words, { limits }: Row, units: readonly Unit[]): strin
     .join('; ');
 }
 
-function rowsOf(procedure: Procedure, words: Words, units: readonly Judged[]): Row[] {
+function rowsOf(procedure: Procedure, words: Words, units: readonly LimitVerdict[]): Row[] {
   const { results } = words.certificate;
   const rows = new Map<string, Row & { limits: Map<Unit, string>; cells: Map<Unit, string> }>();
   const put = (key: string, label: string, unit: Unit, limit: string, cell: string, strong = false) => {
@@ -197,7 +197,7 @@ function rowsOf(procedure: Procedure, words: Words, units: readonly Judged[]): R
         held === null ? '' : limitText(held.limit, words.wording),
         words.quantity(torque.value),
       );
-  for (const proof of proofsOf(procedure.family))
+  for (const proof of findProofs(procedure.family))
     for (const { unit, outcomes } of units) {
       const one = outcomes.find(({ asked }) => asked.name === proof);
       if (one === undefined) put(`left ${proof}`, name(proof), unit, '', words.limits.notRequired, true);
@@ -205,7 +205,7 @@ function rowsOf(procedure: Procedure, words: Words, units: readonly Judged[]): R
     }
   for (const { unit, outcomes } of units)
     for (const one of outcomes)
-      if (!proofsOf(procedure.family).includes(one.asked.name))
+      if (!findProofs(procedure.family).includes(one.asked.name))
         put(
           `left ${one.asked.name}`,
           name(one.asked.name),
@@ -217,7 +217,7 @@ function rowsOf(procedure: Procedure, words: Words, units: readonly Judged[]): R
 }
 
 /** `196 bar, fail`: as it came in, by the limit in service. */
-function asFound({ certificate: { results }, quantity }: Words, { reading, verdict }: Found): string {
+function asFound({ certificate: { results }, quantity }: Words, { reading, verdict }: TestVerdict): string {
   const said = verdict === null ? null : verdict ? results.pass : results.fail;
   if (reading === null) return said ?? '';
   const value = quantity(reading.value);
@@ -225,7 +225,7 @@ function asFound({ certificate: { results }, quantity }: Words, { reading, verdi
 }
 
 /** `254 bar, pass`; only a reading that has a limit passes by itself. */
-function asLeft({ certificate: { results }, quantity }: Words, one: Outcome): string {
+function asLeft({ certificate: { results }, quantity }: Words, one: Verdict): string {
   const { reading, verdict, held, failed, problems } = one;
   if (reading === null) return verdict === null ? results.none : verdict ? results.pass : results.fail;
   const value = quantity(reading.value);
@@ -235,7 +235,7 @@ function asLeft({ certificate: { results }, quantity }: Words, one: Outcome): st
   return problems.length > 0 ? value : results.judged({ reading: value, verdict: results.pass });
 }
 
-function asLeftLimit(words: Words, procedure: Procedure, one: Outcome): string {
+function asLeftLimit(words: Words, procedure: Procedure, one: Verdict): string {
   const { step } = one.asked;
   const said = [
     one.held === null ? null : heldWords(words, procedure, one.held, one),
@@ -245,7 +245,7 @@ function asLeftLimit(words: Words, procedure: Procedure, one: Outcome): string {
   return said.filter((word) => word !== null).join('; ');
 }
 
-function heldWords(words: Words, procedure: Procedure, held: Held, { reading, guarded }: Outcome): string {
+function heldWords(words: Words, procedure: Procedure, held: RequiredTorque, { reading, guarded }: Verdict): string {
   const { results } = words.certificate;
   const limit = limitWords(words, held.limit, reading?.value ?? null);
   const whole =
@@ -263,7 +263,7 @@ function heldWords(words: Words, procedure: Procedure, held: Held, { reading, gu
 }
 
 /** How far the units lie apart. */
-export function spreadTexts({ procedure, words }: Setting, { spreads }: JudgedJob): TextBlock[] {
+export function spreadTexts({ procedure, words }: PrintContext, { spreads }: JudgedJob): TextBlock[] {
   const { certificate } = words;
   return spreads.map(({ name, units, spread, asRead, limit }) => {
     const said = {
@@ -281,7 +281,7 @@ export function spreadTexts({ procedure, words }: Setting, { spreads }: JudgedJo
 }
 
 /** The decision rule with its source; where a spec has one of its own, that too. */
-export function ruleText(setting: Setting, { units }: JudgedJob): TextBlock {
+export function ruleText(setting: PrintContext, { units }: JudgedJob): TextBlock {
   const { procedure, words } = setting;
   const shop = procedure.shop.acceptance.rule;
   const own = units.flatMap(({ outcomes }) =>
@@ -296,14 +296,14 @@ export function ruleText(setting: Setting, { units }: JudgedJob): TextBlock {
 }
 
 /** Where each limit comes from: one source with all limits that it covers. */
-export function sourcesText({ procedure, words }: Setting, judged: JudgedJob): TextBlock | null {
+export function sourcesText({ procedure, words }: PrintContext, judged: JudgedJob): TextBlock | null {
   const { certificate } = words;
   const bySource = new Map<string, Set<string>>();
   const note = (source: string | null, name: string) => {
     const text = source ?? certificate.sourceMissing;
     bySource.set(text, (bySource.get(text) ?? new Set()).add(words.inSentence(name)));
   };
-  const noteHeld = (held: Held | null, name: string) => {
+  const noteHeld = (held: RequiredTorque | null, name: string) => {
     if (held === null) return;
     note(held.source, name);
     const { standing } = held;
@@ -329,7 +329,7 @@ export function sourcesText({ procedure, words }: Setting, judged: JudgedJob): T
 }
 
 /** The tools of what is certified, with what they are good for and until when. */
-export function toolsTable({ procedure, words }: Setting, { units }: JudgedJob): TableBlock | null {
+export function toolsTable({ procedure, words }: PrintContext, { units }: JudgedJob): TableBlock | null {
   const used = procedure.shop.assets.filter((asset) => units.some(({ tools }) => tools.includes(asset)));
   if (used.length === 0) return null;
   const { title, tool, number, accuracy, due, notStated } = words.certificate.tools;
@@ -357,7 +357,7 @@ function calibrationWords({ names }: Words, { calibrated, due }: Asset): string 
 }
 
 /** In what the units were tested, as the procedure asks for it. */
-export function conditionsText({ procedure, words }: Setting, { units }: JudgedJob): TextBlock | null {
+export function conditionsText({ procedure, words }: PrintContext, { units }: JudgedJob): TextBlock | null {
   const { certificate } = words;
   const said = units.flatMap(({ outcomes }) =>
     outcomes.flatMap(({ asked: { name, step } }) => {
@@ -378,7 +378,7 @@ export function conditionsText({ procedure, words }: Setting, { units }: JudgedJ
 }
 
 /** On a draft: what is in the way. */
-export function missingTable({ words }: Setting, missing: readonly Missing[]): TableBlock | null {
+export function missingTable({ words }: PrintContext, missing: readonly Missing[]): TableBlock | null {
   if (missing.length === 0) return null;
   const { title, where, what } = words.certificate.missing;
   return {
@@ -400,7 +400,7 @@ export function placeWords({ certificate: { missing } }: Words, { unit, of }: Mi
 }
 
 /** Boxes for name, signature and date. */
-export function releaseTable({ words }: Setting): Block {
+export function releaseTable({ words }: PrintContext): Block {
   const { title, signature } = words.certificate.release;
   const { name, date } = words.lines;
   return {

@@ -1,8 +1,8 @@
 import {
   type Asked,
   askedOf,
-  type Held,
   heldInService,
+  type RequiredTorque,
   stepsFor,
   torqueLimits,
   torqueSteps,
@@ -19,7 +19,7 @@ import type { Difference, Quantity } from '../../quantities/types.ts';
 import type { Window } from '../../quantities/window.ts';
 import { type Change, Changes } from './changes.ts';
 import { insideOf } from './inside.ts';
-import type { Found, Known, Outcome, Stand, Torqued } from './judged.ts';
+import type { Known, Stand, TestVerdict, TorqueVerdict, Verdict } from './judged.ts';
 import type { Say } from './say.ts';
 
 export type Read = Extract<Result, { form: 'reading' | 'verdict' }>;
@@ -49,7 +49,7 @@ export class UnitJudge {
   }
 
   /** A test that the unit must have passed; null: not this part number. */
-  proof(name: string): Outcome | null {
+  proof(name: string): Verdict | null {
     const asked = askedOf(this.procedure, name, this.unit);
     const last = this.last(name);
     const { reading } = last;
@@ -80,7 +80,7 @@ export class UnitJudge {
   }
 
   /** Something else that was read or looked at; null: what it was read of has been renewed since. */
-  other(name: string): Outcome | null {
+  other(name: string): Verdict | null {
     const asked = askedOf(this.procedure, name, this.unit);
     const { reading, verdict } = this.last(name);
     const fresh = <T extends Read>(result: T | null) =>
@@ -101,7 +101,7 @@ export class UnitJudge {
     reading: ReadingResult | null,
     verdict: Extract<Result, { form: 'verdict' }> | null,
     before: readonly Say[],
-  ): Outcome {
+  ): Verdict {
     const { procedure } = this;
     const name = nameWords(procedure, asked.name);
     const problems = [...before];
@@ -157,7 +157,7 @@ export class UnitJudge {
   private against(
     name: string,
     { value, tool }: ReadingResult,
-    held: Held | null,
+    held: RequiredTorque | null,
   ): { guarded: Window | null; problem: Say | null; failed: boolean } {
     const told = (problem: Say | null, failed = false, guarded: Window | null = null) => ({ guarded, problem, failed });
     if (held === null) return told(null);
@@ -178,7 +178,7 @@ export class UnitJudge {
     return told(null, false, drawn.window);
   }
 
-  found(name: string): Found {
+  found(name: string): TestVerdict {
     const { results } = this.unit;
     const reading =
       results.findLast((one): one is ReadingResult => one.form === 'reading' && one.asFound && one.name === name) ??
@@ -204,12 +204,12 @@ export class UnitJudge {
   }
 
   /** The last torque of a part. */
-  torque(part: string): Torqued {
+  torque(part: string): TorqueVerdict {
     const { procedure, unit } = this;
     const torque = unit.results.findLast((one): one is TorqueResult => one.form === 'torque' && one.part === part)!;
     const name = partWords(procedure, part);
     const limits = torqueLimits(procedure, unit, part);
-    const fits = (held: Held) => insideOf(window(held.limit), torque.value, compare) === 'yes';
+    const fits = (held: RequiredTorque) => insideOf(window(held.limit), torque.value, compare) === 'yes';
     const held = limits.find(fits) ?? limits[0] ?? null;
     const doubt = this.doubtOf(torque);
     if (doubt !== null) return { torque, held, problems: [doubt] };
@@ -249,7 +249,7 @@ export class UnitJudge {
   private readWith(
     name: string,
     { value, tool }: ReadingResult | TorqueResult,
-    held: Held | null,
+    held: RequiredTorque | null,
     steps: readonly Step[],
   ): Say[] {
     const kind = kindOfUnit(value.unit);

@@ -64,7 +64,7 @@ export type Item =
   | { readonly kind: 'row'; readonly row: Row; readonly under: readonly string[]; readonly above: number };
 
 /** A part where it is drawn; x from the column's left edge, y from its top. */
-export interface Placed {
+export interface PlacedItem {
   readonly part: string;
   readonly box: Box;
   /** Stretches of its upper and lower edge that are solid: left and right end of each. */
@@ -94,7 +94,7 @@ export interface Side {
 export interface Column {
   readonly height: number;
   readonly marks: readonly Mark[];
-  readonly placed: readonly Placed[];
+  readonly placed: readonly PlacedItem[];
   readonly names: readonly PlacedName[];
   readonly sides: readonly Side[];
   /** Texts that were cut. */
@@ -178,11 +178,11 @@ function besideEachOther(shape: number, label: number, head = shape) {
 const portPitch = 4;
 
 /** Lays a column out from the bottom up; then all is measured from its top. */
-export function columnOf(scene: Scene, items: readonly Item[], measures: Measures, more: number): Column {
+export function buildColumn(scene: Scene, items: readonly Item[], measures: Measures, more: number): Column {
   const { facts, density } = scene;
   const { relations } = facts;
   const cut: string[] = [];
-  const placed: Placed[] = [];
+  const placed: PlacedItem[] = [];
   const names: PlacedName[] = [];
   const marks: Mark[] = [];
   let y = 0;
@@ -193,7 +193,7 @@ export function columnOf(scene: Scene, items: readonly Item[], measures: Measure
     width,
     height,
   });
-  const stands = (part: string, shape: Shape | 'cup', box: Box, outer: Box, hasBore = false): Placed => ({
+  const stands = (part: string, shape: Shape | 'cup', box: Box, outer: Box, hasBore = false): PlacedItem => ({
     part,
     box,
     upper: solidEdge(shape, box, hasBore, true),
@@ -332,7 +332,7 @@ export function columnOf(scene: Scene, items: readonly Item[], measures: Measure
 function sidesOf(
   scene: Scene,
   items: readonly Item[],
-  placed: readonly Placed[],
+  placed: readonly PlacedItem[],
   measures: Measures,
   marks: Mark[],
   cut: string[],

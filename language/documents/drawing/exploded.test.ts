@@ -3,15 +3,15 @@ import { describe, expect, it } from 'vitest';
 import { corpus, randomFamilies, written } from '../../../tests/drawing/families.ts';
 import { faultsOf } from '../../../tests/drawing/geometry.ts';
 import type { Family } from '../../model/family.ts';
-import { type Exploded, explodedOf } from './exploded.ts';
+import { buildExploded, type Exploded } from './exploded.ts';
 import { englishWords } from './labels.ts';
-import { svgOf } from './svg.ts';
+import { renderSvg } from './svg.ts';
 
 const { resolved } = written();
 const families = new Map(resolved.families.map((family) => [family.name, family]));
 const named = (name: string) => families.get(name)!;
 const torques = (family: Family) => new Map(family.joints.map(({ part }) => [part, '60 N·m ±5']));
-const drawnOf = (name: string) => explodedOf(named(name), { torques: torques(named(name)) });
+const drawnOf = (name: string) => buildExploded(named(name), { torques: torques(named(name)) });
 
 /** Stacks from the bottom up, what lies in a part in brackets behind it. */
 const stacksText = ({ stacks }: Exploded) =>
@@ -89,7 +89,7 @@ describe('labels', () => {
         : typeof value === 'function'
           ? (...given: unknown[]) => String(value(...given)).toUpperCase()
           : Object.fromEntries(Object.entries(value as object).map(([key, one]) => [key, shout(one)]));
-    const loud = explodedOf(named('six-row'), { words: shout(englishWords) as typeof englishWords });
+    const loud = buildExploded(named('six-row'), { words: shout(englishWords) as typeof englishWords });
     const said = loud.labels.flatMap(({ lines }) => lines.map(({ text }) => text)).join(' ');
     expect(said).toContain('LOCATED BY PIN');
     expect(said.replace(/Bore plug, plastic|M18x1\.5|M14x1\.5|M8x1/gu, '')).not.toMatch(
@@ -118,7 +118,7 @@ describe('the description', () => {
       ...named('one-spring'),
       parts: named('one-spring').parts.map((part) => (part.name === 'shim' ? { ...part, title: long } : part)),
     };
-    const drawing = explodedOf(family);
+    const drawing = buildExploded(family);
     expect(drawing.shortened).toEqual([long]);
     expect(drawing.alt).toContain(long);
     expect(labelText(drawing, 'shim')).toMatch(/…$/u);
@@ -134,17 +134,17 @@ describe('the picture', () => {
     const drawing = drawnOf(name);
     sound(drawing, 230);
     expect(drawing.shortened).toEqual([]);
-    sound(explodedOf(named(name), { maxHeight: 180 }));
-    sound(explodedOf(named(name), { width: 150 }));
+    sound(buildExploded(named(name), { maxHeight: 180 }));
+    sound(buildExploded(named(name), { width: 150 }));
   });
   it('of each family of the corpus too', () => {
     for (const { resolved: one } of corpus())
-      for (const family of one.families) sound(explodedOf(family, { torques: torques(family) }), 230);
+      for (const family of one.families) sound(buildExploded(family, { torques: torques(family) }), 230);
   });
   it('of any family, sense or none', () => {
     fc.assert(
       fc.property(randomFamilies(), (family) => {
-        const drawing = explodedOf(family, { torques: torques(family) });
+        const drawing = buildExploded(family, { torques: torques(family) });
         expect(faultsOf(drawing)).toEqual([]);
       }),
       { numRuns: 200, seed: 7 },
@@ -153,15 +153,15 @@ describe('the picture', () => {
   it('of up to thirty parts goes on a page', () => {
     fc.assert(
       fc.property(randomFamilies(30, true), (family) => {
-        expect(explodedOf(family, { torques: torques(family) }).height).toBeLessThanOrEqual(230);
+        expect(buildExploded(family, { torques: torques(family) }).height).toBeLessThanOrEqual(230);
       }),
       { numRuns: 100, seed: 11 },
     );
   });
   it('is the same for the same family', () => {
     for (const name of families.keys())
-      expect(svgOf(drawnOf(name))).toBe(
-        svgOf(explodedOf(structuredClone(named(name)), { torques: torques(named(name)) })),
+      expect(renderSvg(drawnOf(name))).toBe(
+        renderSvg(buildExploded(structuredClone(named(name)), { torques: torques(named(name)) })),
       );
   });
 });

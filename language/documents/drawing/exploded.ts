@@ -4,8 +4,8 @@ import type { Family } from '../../model/family.ts';
 import { brokenText } from './broken-text.ts';
 import { buildOrder, type Row } from './build-order.ts';
 import {
+  buildColumn,
   type Column,
-  columnOf,
   type Density,
   densities,
   type Item,
@@ -19,11 +19,11 @@ import { explodedAlt } from './exploded-alt.ts';
 import { Facts } from './facts.ts';
 import { type DrawingWords, englishWords } from './labels.ts';
 import { onceEach } from './once-each.ts';
-import { headRoom, type Joined, joined, reserve } from './page.ts';
+import { headRoom, type JoinedFamily, joinFamily, reserve } from './page.ts';
 import { shares } from './silhouette.ts';
-import { type Stack, stacksOf } from './stacks.ts';
+import { findStacks, type Stack } from './stacks.ts';
 import { widthOf } from './text-width.ts';
-import { type Tie, tiesOf } from './ties.ts';
+import { findTies, type Tie } from './ties.ts';
 
 export interface ExplodedOptions {
   /** What a joint's part is tightened to, as it is to be printed, by the part's name. */
@@ -49,13 +49,13 @@ const gutter = 4;
  * The exploded view of a family. It is as high as it needs to be, at most `maxHeight` for families of a usual size; one that
  * does not go in, however closely it is set, is higher.
  */
-export function explodedOf(family: Family, options: ExplodedOptions = {}): Exploded {
+export function buildExploded(family: Family, options: ExplodedOptions = {}): Exploded {
   const { torques = new Map(), words = englishWords, width = 186, maxHeight = 230 } = options;
   const drawn = onceEach(family);
   const relations = new Relations(drawn.family);
   const facts = new Facts(drawn, relations, words, torques);
   const rows = buildOrder(relations);
-  const stacks = stacksOf(relations, rows);
+  const stacks = findStacks(relations, rows);
   const common = {
     title: printable(family.title || family.name),
     alt: explodedAlt(facts, rows),
@@ -72,7 +72,7 @@ export function explodedOf(family: Family, options: ExplodedOptions = {}): Explo
     shares: shares(relations, parts, carrier),
     rank: new Map(rows.flatMap((row, index) => [row.part, ...row.inner].map(({ name }) => [name, index] as const))),
   };
-  const ties = tiesOf(relations, names);
+  const ties = findTies(relations, names);
   const entries = entriesOf(stacks);
   const plan: Plan = { base, ties, entries, width, maxHeight };
   const page = setPage(plan, stacks.length === 1 && names.length <= mostInOne);
@@ -171,7 +171,7 @@ function pageOf(plan: Plan, density: Density, breakAt: number | null): Page {
     const { measures, offsets } = widthsOf(plan, scene, columns, lanes);
     const set = columns.map((some, index) => columnFor(scene, some, measures[index]!));
     const goesOn = breakAt !== null && !entries[breakAt]!.isFirst;
-    const page: Joined = {
+    const page: JoinedFamily = {
       columns: set,
       items: columns.map(itemsOf),
       measures,
@@ -181,7 +181,7 @@ function pageOf(plan: Plan, density: Density, breakAt: number | null): Page {
       words: plan.base.facts.words,
       width: plan.width,
     };
-    const { failed, ...made } = joined(page, most);
+    const { failed, ...made } = joinFamily(page, most);
     if (failed.length === 0) return made;
     for (const tie of failed) inWords.add(tie);
   }
@@ -225,10 +225,15 @@ const sideGap = 1;
 /** A column, drawn apart as far as the texts at its left need. */
 function columnFor(scene: Scene, entries: readonly Entry[], measures: Measures): Column {
   const items = itemsOf(entries);
-  const column = columnOf(scene, items, measures, 0);
+  const column = buildColumn(scene, items, measures, 0);
   const needed = column.sides.reduce((sum, { lines }) => sum + lines.length * lineHeight + sideGap, -sideGap);
   if (needed <= column.height) return column;
-  const wider = columnOf(scene, items, measures, items.length > 1 ? (needed - column.height) / (items.length - 1) : 0);
+  const wider = buildColumn(
+    scene,
+    items,
+    measures,
+    items.length > 1 ? (needed - column.height) / (items.length - 1) : 0,
+  );
   return { ...wider, height: Math.max(wider.height, needed) };
 }
 

@@ -18,7 +18,7 @@ export const headRoom = onward + 2 * edge + under;
 const sideGap = 1;
 
 /** Columns that are to be on one page, with what is drawn over them. */
-export interface Joined {
+export interface JoinedFamily {
   readonly columns: readonly Column[];
   readonly items: readonly (readonly Item[])[];
   readonly measures: readonly Measures[];
@@ -37,7 +37,7 @@ type Made = Pick<Drawing, 'height' | 'marks' | 'labels' | 'shortened'> & {
 };
 
 /** Puts columns on one ground line, and adds axes, leaders, side texts and tie lines. */
-export function joined(page: Joined, mostLanes: number): Made {
+export function joinFamily(page: JoinedFamily, mostLanes: number): Made {
   const { columns, offsets } = page;
   const head = columns.map((_, index) => (index === 0 && page.goesOn !== null ? onward : 3));
   const word = Math.max(0, ...page.ties.map(({ kind }) => widthOf(page.words[kind], false)));

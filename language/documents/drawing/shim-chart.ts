@@ -3,7 +3,7 @@ import { decimalsOf } from '../../quantities/decimal.ts';
 import { type ForNumbers, whoseWords } from '../figures/by-number.ts';
 import type { ShimTable } from '../figures/shim-table.ts';
 import type { Drawing, Lookup } from '../model.ts';
-import type { Setting } from '../print-context.ts';
+import type { PrintContext } from '../print-context.ts';
 import {
   type Box,
   type Drawing as Drawn,
@@ -14,7 +14,7 @@ import {
   type Point,
   weights,
 } from './drawing.ts';
-import { svgOf } from './index.ts';
+import { renderSvg } from './index.ts';
 import { widthOf } from './text-width.ts';
 
 /** In millimeters, as printed. */
@@ -22,7 +22,7 @@ const size = { width: 84, height: 66 };
 const plot = { left: 20, right: 3, top: 8, bottom: 12 };
 
 /** A shim table as stairs: along the reading, up to the line, across to the change. Null: there is no stair to draw. */
-export function shimChart({ words }: Setting, group: ForNumbers<ShimTable>, table: Lookup): Drawing | null {
+export function shimChart({ words }: PrintContext, group: ForNumbers<ShimTable>, table: Lookup): Drawing | null {
   const whose = whoseWords(group);
   const mark = Number(group.made.mark.number);
   const all = group.made.stairs.map(
@@ -83,7 +83,7 @@ export function shimChart({ words }: Setting, group: ForNumbers<ShimTable>, tabl
     ],
     shortened: [],
   };
-  return { svg: svgOf(drawn), alt: drawn.alt, ...size };
+  return { svg: renderSvg(drawn), alt: drawn.alt, ...size };
 }
 
 function figureOf(text: string): number {

@@ -14,7 +14,7 @@ export interface Stack {
  * What is built between parts of the main stack stays in it: it may well share the axis. Guards that are supplied loose are
  * for themselves.
  */
-export function stacksOf(relations: Relations, rows: readonly Row[]): Stack[] {
+export function findStacks(relations: Relations, rows: readonly Row[]): Stack[] {
   if (rows.length === 0) return [];
   const { family } = relations;
   const carrier = carrierOf(relations, rows);

@@ -1,6 +1,6 @@
-import type { Replay } from '../../analysis/flow-analysis.ts';
+import type { FlowAnalysis } from '../../analysis/flow-analysis.ts';
 import { place } from '../../analysis/locations.ts';
-import type { State } from '../../analysis/state.ts';
+import type { AbstractState } from '../../analysis/state.ts';
 import type { Stage } from '../../model/procedure.ts';
 import type { DrawnFamily } from './once-each.ts';
 
@@ -15,17 +15,17 @@ export interface StripRow {
 }
 
 /** The unit as it is received, and at the end of each stage, on the way on which all tests pass. */
-export function stripStates(replay: Replay, drawn: DrawnFamily): StripRow[] {
-  const { procedure } = replay.program;
+export function stripStates(flow: FlowAnalysis, drawn: DrawnFamily): StripRow[] {
+  const { procedure } = flow.graph;
   const ends = new Map<Stage, ReadonlyMap<string, Presence>>();
   let received: ReadonlyMap<string, Presence> | null = null;
-  replay.visit({
-    step({ before, way }) {
-      if (way.id === 0) received ??= presencesOf(before, drawn);
+  flow.visit({
+    step({ before, path }) {
+      if (path.id === 0) received ??= presencesOf(before, drawn);
     },
-    after({ block, way }, state) {
+    after({ block, path }, state) {
       // A state is good only while it is visited; the last step of a stage leaves what is read of it.
-      if (way.id === 0 && !('tries' in block)) ends.set(block, presencesOf(state, drawn));
+      if (path.id === 0 && !('tries' in block)) ends.set(block, presencesOf(state, drawn));
     },
   });
   if (received === null) return [];
@@ -35,7 +35,7 @@ export function stripStates(replay: Replay, drawn: DrawnFamily): StripRow[] {
   return rows;
 }
 
-function presencesOf(state: State, drawn: DrawnFamily): Map<string, Presence> {
+function presencesOf(state: AbstractState, drawn: DrawnFamily): Map<string, Presence> {
   const found = new Map<string, Presence>();
   for (const [name, cells] of state.layout.parts) {
     const part = drawn.standsFor(name);

@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { corpus, written } from '../../../tests/drawing/families.ts';
 import { faultsOf } from '../../../tests/drawing/geometry.ts';
 import type { Procedure } from '../../model/procedure.ts';
-import { type Strip, stripOf, stripsOf } from './strip.ts';
+import { buildStrip, type Strip, stripsOf } from './strip.ts';
 import type { Presence } from './strip-states.ts';
-import { svgOf } from './svg.ts';
+import { renderSvg } from './svg.ts';
 
 const { procedures } = written();
 const named = (name: string) => procedures.find(({ procedure }) => procedure.name === name)!.procedure;
@@ -15,7 +15,7 @@ const rowsText = ({ rows }: Strip) =>
 
 describe('the strip of stages', () => {
   it('says what is on at the end of each, by the replay', () => {
-    const strip = stripOf(named('rebuild-one-spring'));
+    const strip = buildStrip(named('rebuild-one-spring'));
     expect(strip.rows[0]!.cells.map(({ part }) => part).join(' ')).toBe(
       'body shim spring seat spacer nozzle needle nut washer dust-seal',
     );
@@ -38,7 +38,7 @@ describe('the strip of stages', () => {
     const six = corpus()
       .flatMap((one) => one.procedures)
       .find(({ procedure }) => procedure.name === 'reseal-six')!;
-    expect(rowsText(stripOf(six.procedure))).toEqual([
+    expect(rowsText(buildStrip(six.procedure))).toEqual([
       '#######. As received',
       '##..x..g Take in and open',
       '##..x..g Wash by cylinder',
@@ -47,7 +47,7 @@ describe('the strip of stages', () => {
     ]);
   });
   it('is described in words', () => {
-    const { alt } = stripOf(named('rebuild-valve'));
+    const { alt } = buildStrip(named('rebuild-valve'));
     expect(alt).toBe(
       'Rebuild and test: which parts are off the unit after each stage. As received: all parts on. As found: all parts on. ' +
         'Take apart and wash: off: ball, spring and plug; discarded: copper washer. Build: all parts on. Test: all parts on.',
@@ -58,10 +58,10 @@ describe('the strip of stages', () => {
       ({ procedure }) => procedure,
     );
     for (const procedure of all) {
-      const strip = stripOf(procedure);
+      const strip = buildStrip(procedure);
       expect(faultsOf(strip), procedure.name).toEqual([]);
       expect(strip.height).toBeLessThanOrEqual(230);
-      expect(faultsOf(stripOf(procedure, { width: 90 })), procedure.name).toEqual([]);
+      expect(faultsOf(buildStrip(procedure, { width: 90 })), procedure.name).toEqual([]);
     }
   });
   it('goes on below where there are more parts than columns', () => {
@@ -84,14 +84,14 @@ describe('the strip of stages', () => {
         })),
       ],
     };
-    const strip = stripOf({ ...procedure, family });
+    const strip = buildStrip({ ...procedure, family });
     expect(strip.rows[0]!.cells).toHaveLength(38);
     expect(strip.labels.filter(({ role }) => role === 'row').length).toBe(24);
     expect(faultsOf(strip)).toEqual([]);
   });
   it('is the same each time', () => {
     for (const { procedure } of procedures)
-      expect(svgOf(stripOf(procedure))).toBe(svgOf(stripOf(structuredClone(procedure))));
+      expect(renderSvg(buildStrip(procedure))).toBe(renderSvg(buildStrip(structuredClone(procedure))));
   });
 });
 

@@ -1,4 +1,4 @@
-import { type Replay, replay } from '../../analysis/flow-analysis.ts';
+import { analyzeFlow, type FlowAnalysis } from '../../analysis/flow-analysis.ts';
 import { Relations } from '../../analysis/relations.ts';
 import { printable } from '../../i18n/printable.ts';
 import type { Procedure } from '../../model/procedure.ts';
@@ -16,8 +16,8 @@ export interface StripOptions {
   readonly words?: DrawingWords;
   /** Millimeters. */
   readonly width?: number;
-  /** The replay of the part numbers that it is for; the first where none is given. */
-  readonly replay?: Replay;
+  /** The flow analysis of the part numbers that it is for; the first where none is given. */
+  readonly flow?: FlowAnalysis;
 }
 
 /** Which parts are off the unit at the end of each stage: a row for each stage, a column for each part in build order. */
@@ -36,7 +36,7 @@ const gaps = { row: 1.9, head: 1.8, label: 2.4, band: 7, legend: 4 } as const;
 const edge = 1;
 
 /** The strip in one picture, however high it is. */
-export function stripOf(procedure: Procedure, options: StripOptions = {}): Strip {
+export function buildStrip(procedure: Procedure, options: StripOptions = {}): Strip {
   return stripsOf(procedure, options)[0]!;
 }
 
@@ -48,7 +48,7 @@ export function stripsOf(procedure: Procedure, options: StripOptions & { readonl
   const { words = englishWords, width = 186, maxHeight = Number.POSITIVE_INFINITY } = options;
   const drawn = onceEach(procedure.family);
   const facts = new Facts(drawn, new Relations(drawn.family), words, new Map());
-  const made = options.replay ?? replay(procedure)[0];
+  const made = options.flow ?? analyzeFlow(procedure)[0];
   const states = made === undefined ? [] : stripStates(made, drawn);
   const parts = buildOrder(facts.relations).flatMap(({ part, inner }) => [part, ...inner].map(({ name }) => name));
   const rows = states.map(({ stage, presences }) => ({

@@ -17,7 +17,7 @@ export interface SvgOptions {
  * A drawing as SVG, in millimeters. Attributes only, no style sheet and no foreign elements: typesetters and browsers draw
  * the same. The same drawing gives the same bytes.
  */
-export function svgOf(drawing: Drawing, options: SvgOptions = {}): string {
+export function renderSvg(drawing: Drawing, options: SvgOptions = {}): string {
   const { width, height, alt } = drawing;
   const { font = 'Atkinson Hyperlegible Next', inBrowser = false } = options;
   const lines = [

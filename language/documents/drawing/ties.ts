@@ -7,7 +7,7 @@ export interface Tie {
 }
 
 /** Groups of parts that are matched, and of those that are balanced together. */
-export function tiesOf(relations: Relations, order: readonly string[]): Tie[] {
+export function findTies(relations: Relations, order: readonly string[]): Tie[] {
   const groups = (kind: Tie['kind'], others: (name: string) => readonly string[]): Tie[] => {
     const groupOf = new Map<string, Set<string>>();
     for (const name of order) {

@@ -1,4 +1,4 @@
-import { numbersOf, type Setting } from '../print-context.ts';
+import { numbersOf, type PrintContext } from '../print-context.ts';
 
 /** Something that is the same for some of the part numbers. */
 export interface ForNumbers<T> {
@@ -39,7 +39,7 @@ export interface ByNumber<T> {
 
 /** The value for each part number of the sheet; with no part numbers it is worked out once, for none. */
 export function byNumber<T>(
-  setting: Pick<Setting, 'numbers'>,
+  setting: Pick<PrintContext, 'numbers'>,
   work: (number: string | null) => T | null,
 ): ByNumber<T>[] {
   return forNumbers(numbersOf(setting), work).map((group) => ({ told: group.made, whose: whoseWords(group) }));

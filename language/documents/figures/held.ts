@@ -3,7 +3,7 @@ import type { LimitUse, Step } from '../../model/procedure.ts';
 import type { DecisionRule } from '../../model/shop.ts';
 import { specFor } from '../../model/spec-for.ts';
 import { fewDigits, type Limit, type Quantity, roundTo, type Window } from '../../quantities/index.ts';
-import { numbersOf, type Setting } from '../print-context.ts';
+import { numbersOf, type PrintContext } from '../print-context.ts';
 import { type LimitFigure, limitFigure } from './limit-figure.ts';
 import type { Where } from './scales.ts';
 
@@ -38,7 +38,7 @@ const reads: ReadonlySet<string> = new Set(['test', 'read', 'measure', 'check', 
 type Figures = Pick<HeldFigure, 'figure' | 'mayRead'>;
 
 /** Every limit of a use, for each part number of the sheet. */
-export function heldFigures(setting: Setting, step: Step, where: Where, use: LimitUse | null): HeldFigure[] {
+export function heldFigures(setting: PrintContext, step: Step, where: Where, use: LimitUse | null): HeldFigure[] {
   if (use === null) return [];
   const { procedure } = setting;
   // Numbers that have no limit of their own share that of the spec.

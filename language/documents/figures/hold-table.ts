@@ -20,7 +20,7 @@ import {
   window,
   windowInSteps,
 } from '../../quantities/index.ts';
-import { numbersOf, type Setting, stageSteps } from '../print-context.ts';
+import { numbersOf, type PrintContext, stageSteps } from '../print-context.ts';
 import { type ForNumbers, forNumbers } from './by-number.ts';
 import { scaleFor, unitOfScale, type Where } from './scales.ts';
 
@@ -31,7 +31,7 @@ const mostPairs = 9;
  * `hold 20 bar below opening` worked out for every reading that may come, one table for each part number that differs:
  * nobody subtracts at the bench. None where the limit has no lower end.
  */
-export function holdTables(setting: Setting, step: Step, where: Where): ForNumbers<HoldTable>[] {
+export function holdTables(setting: PrintContext, step: Step, where: Where): ForNumbers<HoldTable>[] {
   const hold = own(step, 'test')?.hold ?? null;
   if (hold === null || hold.relation === 'at') return [];
   const amount = window(hold.amount).nominal;
@@ -72,7 +72,7 @@ function bothOf(limit: Limit, forNew: Limit): Limit {
 }
 
 /** The spec of the reading that is mentioned; `reading` is the last pressure read before this step. */
-function specOfReading(setting: Setting, step: Step, of: string | null): string | null {
+function specOfReading(setting: PrintContext, step: Step, of: string | null): string | null {
   if (of !== null && setting.procedure.specs.some(({ name }) => name === of)) return of;
   const steps = stageSteps(setting).map((each) => each.step);
   const before = steps.slice(0, steps.indexOf(step)).reverse();
@@ -86,7 +86,7 @@ function specOfReading(setting: Setting, step: Step, of: string | null): string 
 }
 
 function tableFor(
-  { procedure }: Setting,
+  { procedure }: PrintContext,
   step: Step,
   where: Where,
   limit: Limit,

@@ -13,7 +13,7 @@ import {
   type UnitName,
   unitOfLimit,
 } from '../../quantities/index.ts';
-import type { Setting } from '../print-context.ts';
+import type { PrintContext } from '../print-context.ts';
 import { type Scale, scaleFor, unitOfScale, type Where } from './scales.ts';
 
 /** A limit at a step: as it is written, what it lets through, on which tool, and how that is printed. */
@@ -31,7 +31,7 @@ export interface LimitFigure extends Shown {
 }
 
 /** A limit that something is passed or refused by. */
-export function limitFigure({ procedure, words }: Setting, step: Step, where: Where, limit: Limit): LimitFigure {
+export function limitFigure({ procedure, words }: PrintContext, step: Step, where: Where, limit: Limit): LimitFigure {
   const complete = (one: Limit) => withStanding(procedure.shop, one).limit;
   const { limit: whole, standing } = withStanding(procedure.shop, limit);
   const { kind, scale, showing } = onTool(procedure, step, where, limit);
@@ -41,14 +41,19 @@ export function limitFigure({ procedure, words }: Setting, step: Step, where: Wh
 }
 
 /** A figure that the work is done at, as it is written: no reading is passed by it. */
-export function conditionFigure({ procedure, words }: Setting, step: Step, where: Where, limit: Limit): LimitFigure {
+export function conditionFigure(
+  { procedure, words }: PrintContext,
+  step: Step,
+  where: Where,
+  limit: Limit,
+): LimitFigure {
   const { kind, scale, showing } = onTool(procedure, step, where, limit);
   const shown = shownLimit(limit, { ...showing, setToNominal: true, wording: words.wording });
   return { ...shown, limit, whole: limit, standing: null, kind, scale };
 }
 
 /** A spread is a difference: one of temperatures stays in its own unit, since 5 °C apart are no 41 °F. */
-export function spreadFigure(setting: Setting, step: Step, where: Where, limit: Limit): LimitFigure {
+export function spreadFigure(setting: PrintContext, step: Step, where: Where, limit: Limit): LimitFigure {
   const figure = limitFigure(setting, step, where, limit);
   if (kindOfLimit(limit) !== 'temperature') return figure;
   const { wording } = setting.words;
@@ -60,7 +65,7 @@ export function spreadFigure(setting: Setting, step: Step, where: Where, limit: 
   };
 }
 
-function onTool(procedure: Setting['procedure'], step: Step, where: Where, limit: Limit) {
+function onTool(procedure: PrintContext['procedure'], step: Step, where: Where, limit: Limit) {
   const own = unitOfLimit(limit);
   const kind = own === null ? null : kindOfUnit(own);
   const scale = kind === null ? null : scaleFor(procedure, step, where, kind, limit);

@@ -1,7 +1,7 @@
 import type { Step } from '../../model/procedure.ts';
 import type { Lookup } from '../model.ts';
 import { objectWords, specTitle } from '../names.ts';
-import type { Setting } from '../print-context.ts';
+import type { PrintContext } from '../print-context.ts';
 import { type ForNumbers, whoseWords } from './by-number.ts';
 import type { HoldTable } from './hold-table.ts';
 import { columns, type ShimTable } from './shim-table.ts';
@@ -13,7 +13,7 @@ function titled(group: ForNumbers<unknown>, title: string): string {
 }
 
 /** The pressure to hold for each reading, in words. */
-export function holdLookup({ procedure, words }: Setting, tables: readonly ForNumbers<HoldTable>[]): Lookup[] {
+export function holdLookup({ procedure, words }: PrintContext, tables: readonly ForNumbers<HoldTable>[]): Lookup[] {
   return tables.map((group): Lookup => {
     const { spec, unit, pairs } = group.made;
     const { title, from, to } = words.lookup;
@@ -27,7 +27,7 @@ export function holdLookup({ procedure, words }: Setting, tables: readonly ForNu
 }
 
 /** The change of a shim for each reading, in words. What the table does not cover its title says. */
-export function shimLookup(setting: Setting, { objects }: Step, group: ForNumbers<ShimTable>): Lookup {
+export function shimLookup(setting: PrintContext, { objects }: Step, group: ForNumbers<ShimTable>): Lookup {
   const { procedure, words } = setting;
   const { test, unit, aim, drawerUnit, stairs } = group.made;
   const { lookup, number, quantity } = words;
@@ -52,7 +52,7 @@ export function shimLookup(setting: Setting, { objects }: Step, group: ForNumber
 }
 
 /** `+0.05`, `0`, `−0.05`. */
-function changeWords({ words }: Setting, change: string): string {
+function changeWords({ words }: PrintContext, change: string): string {
   const size = Number(change);
   return size > 0 ? `+${words.number(change)}` : size === 0 ? '0' : words.number(change);
 }

@@ -2,11 +2,11 @@ import type { Words } from '../../i18n/index.ts';
 import type { RateFrom } from '../../model/procedure.ts';
 import { specFor } from '../../model/spec-for.ts';
 import { type Limit, limitText, type Quantity } from '../../quantities/index.ts';
-import type { Setting } from '../print-context.ts';
+import type { PrintContext } from '../print-context.ts';
 import { byNumber, withNumbers } from './by-number.ts';
 
 /** `3 bar per 0.001 in`, from a spec of a rate; by part number where they differ. */
-export function rateText({ procedure, numbers, words }: Setting, name: string): string {
+export function rateText({ procedure, numbers, words }: PrintContext, name: string): string {
   const texts = byNumber({ numbers }, (number) => {
     const value = specFor(procedure, name, number);
     if (value?.rebuilt == null) return null;

@@ -1,9 +1,9 @@
-import { settlingOf, springsOf } from '../../analysis/shims.ts';
+import { findSettling, springsOf } from '../../analysis/shims.ts';
 import type { Part } from '../../model/family.ts';
 import type { Step } from '../../model/procedure.ts';
 import { namedIn, own } from '../../model/steps.ts';
 import type { Difference } from '../../quantities/types.ts';
-import { numbersOf, type Setting } from '../print-context.ts';
+import { numbersOf, type PrintContext } from '../print-context.ts';
 import { type ForNumbers, forNumbers } from './by-number.ts';
 
 /** A spring that went in new, and what it will lose of the reading that its shim is chosen for. */
@@ -17,7 +17,7 @@ export interface SettlingFigure {
  * new one loses; one for each part number that differs.
  */
 export function settlingFigures(
-  setting: Setting,
+  setting: PrintContext,
   step: Step,
   place: { readonly steps: readonly Step[] },
 ): ForNumbers<SettlingFigure>[] {
@@ -30,7 +30,7 @@ export function settlingFigures(
   );
   const springs = springsOf(procedure, step);
   return forNumbers(numbersOf(setting), (number) => {
-    const amount = settlingOf(procedure, choose, number);
+    const amount = findSettling(procedure, choose, number);
     const spring = springs.find((part) => earlier.some((one) => isRenewed(part, one, number)));
     return amount === null || spring === undefined ? null : { spring, amount };
   });

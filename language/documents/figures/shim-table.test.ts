@@ -4,8 +4,8 @@ import { procedureWith } from '../../../tests/fixtures/sound-procedure.ts';
 import { checkFiles } from '../../db/workspace.ts';
 import { shimAdvice } from '../../engineering/shim-advice.ts';
 import { convert } from '../../quantities/index.ts';
-import { unitStands } from '../../recommendations/unit-shims.ts';
-import { settingOf } from '../print-context.ts';
+import { unitReadings } from '../../recommendations/unit-shims.ts';
+import { buildPrintContext } from '../print-context.ts';
 import { shimTables } from './shim-table.ts';
 
 /*
@@ -62,12 +62,12 @@ it('lands in the window with every change, whatever is read, and agrees with the
     fc.property(makes, (made) => {
       const { job, procedure } = read(made, `${made.low} bar`);
       const step = procedure.repairs.flatMap(({ steps }) => steps).find(({ verb }) => verb === 'choose')!;
-      const setting = settingOf(procedure, {
+      const setting = buildPrintContext(procedure, {
         job: null,
         number: 'A-250',
         paper: 'a4',
         draft: false,
-        findings: [],
+        diagnostics: [],
         hash: '',
       });
       const [table] = shimTables(setting, step).map((group) => group.made);
@@ -76,7 +76,7 @@ it('lands in the window with every change, whatever is read, and agrees with the
       const unit = made.gauge.includes('psi') ? 'psi' : made.gauge.includes('MPa') ? 'MPa' : 'bar';
       expect(table.unit).toBe(unit);
       expect(table.stairs.length).toBeLessThanOrEqual(35);
-      const [stand] = unitStands(job);
+      const [stand] = unitReadings(job);
       let before: number | null = null;
       const stairs = table.stairs.map((stair) => ({
         low: Number(stair.low.number),

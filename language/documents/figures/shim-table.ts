@@ -1,8 +1,8 @@
 import Fraction from 'fraction.js';
 import { limitOfReading } from '../../analysis/readings.ts';
 import { type ChoiceCase, caseFor, type ShimChoice, shimChoices } from '../../analysis/shims.ts';
-import { gaugeOfReading, markOn, unitOnTool } from '../../analysis/tools.ts';
-import type { LaidOut } from '../../engineering/drawer.ts';
+import { findGauge, markOn, unitOnTool } from '../../analysis/tools.ts';
+import type { DrawerLayout } from '../../engineering/drawer.ts';
 import { guardedOn } from '../../engineering/guarded.ts';
 import { differenceOf } from '../../engineering/measured.ts';
 import { type ShimQuestion, safeAim, shimAdvice } from '../../engineering/shim-advice.ts';
@@ -24,7 +24,7 @@ import {
   unitOfLimit,
   window,
 } from '../../quantities/index.ts';
-import { numbersOf, type Setting } from '../print-context.ts';
+import { numbersOf, type PrintContext } from '../print-context.ts';
 import { type ForNumbers, forNumbers } from './by-number.ts';
 
 /** Columns beside each other at arm's length, and rows of them: beyond, the lead is asked. */
@@ -64,7 +64,7 @@ export interface Stair {
  * change is the one that the advice for a unit gives, and lands in the window for every reading above it.
  * None where the rate or the aim is not given, or the drawer has no even steps.
  */
-export function shimTables(setting: Setting, step: Step): ForNumbers<ShimTable>[] {
+export function shimTables(setting: PrintContext, step: Step): ForNumbers<ShimTable>[] {
   const { procedure } = setting;
   const choice = shimChoices(procedure).find((one) => one.step === step);
   const drawer = choice === undefined ? null : evenStep(choice);
@@ -134,7 +134,7 @@ function tableFor(
   if (rate === null || target === null || limit === null) return null;
   const own = unitOfLimit(limit);
   if (own === null || kindOfUnit(own) !== kindOfUnit(target.unit)) return null;
-  const gauge = gaugeOfReading(procedure, choice.test, limit);
+  const gauge = findGauge(procedure, choice.test, limit);
   const unit = unitOnTool(gauge, kindOfUnit(own)) ?? own;
   const mark = markOn(gauge, limit, unit);
   const drawn = gauge === null || rule === 'simple' ? null : guardedOn(gauge, limit, rule);
@@ -213,7 +213,7 @@ function rangeOf(limit: Limit, inService: Limit | null, aim: Fraction): { bottom
 }
 
 /** Changes of a shim, as a drawer about nothing: so many steps thinner, to so many thicker, each as its number of steps. */
-function changesOf(width: Fraction, stride: number, most: number): LaidOut {
+function changesOf(width: Fraction, stride: number, most: number): DrawerLayout {
   const { n, d } = width;
   const pieces = Array.from({ length: 2 * most + 1 }, (_, index) => {
     const steps = (index - most) * stride;

@@ -3,15 +3,15 @@ import { libraryFiles } from '../../../tests/library.ts';
 import { checkFiles } from '../../db/workspace.ts';
 import type { Procedure, Spec } from '../../model/procedure.ts';
 import { isTestOf, own } from '../../model/steps.ts';
-import { settingOf } from '../print-context.ts';
-import { specsOf } from '../specs/index.ts';
-import { sheetOf } from '../traveler/index.ts';
+import { buildPrintContext } from '../print-context.ts';
+import { buildSpecs } from '../specs/index.ts';
+import { buildSheet } from '../traveler/index.ts';
 import { shimTables } from './shim-table.ts';
-import { figuresOf } from './step-figures.ts';
+import { deriveFigures } from './step-figures.ts';
 
 const { jobs } = checkFiles(libraryFiles());
 const job = jobs.find(({ name }) => name === '2207')!;
-const blank = { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' } as const;
+const blank = { job: null, number: null, paper: 'a4', draft: false, diagnostics: [], hash: '' } as const;
 
 /** How often the limit of a spec is looked up in a print for so many part numbers. */
 function lookedUp(procedure: Procedure, count: number, print: (procedure: Procedure) => unknown): number {
@@ -33,8 +33,8 @@ function lookedUp(procedure: Procedure, count: number, print: (procedure: Proced
 }
 
 describe('the figures of a step', () => {
-  const setting = settingOf(job.procedure, blank);
-  const figures = figuresOf(setting);
+  const setting = buildPrintContext(job.procedure, blank);
+  const figures = deriveFigures(setting);
   const steps = [...job.procedure.stages, ...job.procedure.repairs].flatMap((place) => place.steps);
 
   it('are there for every step, as plain data', () => {
@@ -70,7 +70,7 @@ describe('the figures of a step', () => {
     const uses = steps.filter(
       (step) => figures.get(step)!.use?.form === 'spec' || own(step, 'choose')?.target?.form === 'spec',
     ).length;
-    for (const print of [(one: Procedure) => sheetOf(one, blank), specsOf]) {
+    for (const print of [(one: Procedure) => buildSheet(one, blank), buildSpecs]) {
       const [few, many] = [10, 20].map((numbers) => lookedUp(job.procedure, numbers, print)) as [number, number];
       expect(few).toBeGreaterThan(uses);
       // For each number more, once; and besides once for a rate, the source of an aim, a table to hold or to shim by.
@@ -82,7 +82,7 @@ describe('the figures of a step', () => {
     const chosen = steps.filter((step) => own(step, 'choose') != null);
     expect(chosen.length).toBeGreaterThan(0);
     for (const step of chosen) {
-      const [first, again] = [shimTables(setting, step), shimTables(settingOf(job.procedure, blank), step)];
+      const [first, again] = [shimTables(setting, step), shimTables(buildPrintContext(job.procedure, blank), step)];
       expect(first.length).toBeGreaterThan(0);
       for (const [index, { made }] of first.entries()) expect(again[index]!.made).toBe(made);
     }

@@ -9,7 +9,7 @@ import {
   type UnitName,
   unitOfLimit,
 } from '../../quantities/index.ts';
-import { type Setting, shownSteps } from '../print-context.ts';
+import { type PrintContext, shownSteps } from '../print-context.ts';
 import type { ForNumbers } from './by-number.ts';
 import { type HeldFigure, heldFigures } from './held.ts';
 import { conditionFigure, type LimitFigure, limitFigure, spreadFigure } from './limit-figure.ts';
@@ -52,8 +52,8 @@ export interface StepFigures {
 }
 
 /** The figures of all steps that a document shows. */
-export function figuresOf(
-  setting: Setting,
+export function deriveFigures(
+  setting: PrintContext,
   cautions: UsualCautions = usualCautions(setting.procedure),
 ): ReadonlyMap<Step, StepFigures> {
   const { procedure } = setting;
@@ -69,7 +69,7 @@ export function figuresOf(
 
 /** The figures of one step. */
 export function stepFigures(
-  setting: Setting,
+  setting: PrintContext,
   step: Step,
   place: Place,
   cautions: StepCautions | null = null,

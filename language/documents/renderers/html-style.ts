@@ -3,7 +3,7 @@ import type { Sheet } from '../model.ts';
 import type { FontFace } from './html.ts';
 
 /** The look of the HTML sheet: that of the PDF, on paper and in a window. Black on white in every color theme. */
-export function styleOf(sheet: Pick<Sheet, 'paper' | 'pageWords'>, fonts: readonly FontFace[]): string {
+export function renderStyle(sheet: Pick<Sheet, 'paper' | 'pageWords'>, fonts: readonly FontFace[]): string {
   const faces = fonts
     .map(
       ({ weight, dataUrl }) =>

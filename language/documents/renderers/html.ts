@@ -17,7 +17,7 @@ import type {
   StepBlock,
   TableBlock,
 } from '../model.ts';
-import { styleOf } from './html-style.ts';
+import { renderStyle } from './html-style.ts';
 import { qrSvg } from './typst.ts';
 
 /** A font as a data URL. */
@@ -40,19 +40,23 @@ const closedPolicy = "default-src 'none'; style-src 'unsafe-inline'; font-src da
  * The sheet as one self-contained page, with no script and nothing loaded from elsewhere. Steps and stages carry
  * `data-source-line` (zero-based) and `data-source-file`.
  */
-export function htmlOf(sheet: Sheet, options: HtmlOptions = {}): string {
+export function renderHtml(sheet: Sheet, options: HtmlOptions = {}): string {
   return documentOf([sheet], sheet.title, options);
 }
 
 /** Several sheets as one page, each beginning on a new sheet of paper. Ids have the place of the sheet before them. */
-export function htmlOfAll(sheets: readonly [Sheet, ...Sheet[]], title: string, options: HtmlOptions = {}): string {
+export function renderHtmlPages(
+  sheets: readonly [Sheet, ...Sheet[]],
+  title: string,
+  options: HtmlOptions = {},
+): string {
   return documentOf(sheets, title, options);
 }
 
 function documentOf(sheets: readonly [Sheet, ...Sheet[]], title: string, options: HtmlOptions): string {
   const [first] = sheets;
   const pages = sheets.map((sheet, index) => pagesOf(sheet, sheets.length === 1 ? '' : `${index + 1}-`));
-  const style = styleOf(first, options.fonts ?? []);
+  const style = renderStyle(first, options.fonts ?? []);
   return pageOf({ language: first.language, title, style, body: joined(pages, '\n') }, options);
 }
 

@@ -1,5 +1,5 @@
-export { type FontFace, type HtmlOptions, htmlOf } from './html.ts';
-export { type SpecsHtmlOptions, specsHtml } from './specs-html.ts';
-export { type SpecsTextOptions, specsText } from './specs-text.ts';
-export { textOf } from './text.ts';
-export { typstOf } from './typst.ts';
+export { type FontFace, type HtmlOptions, renderHtml } from './html.ts';
+export { renderSpecsHtml, type SpecsHtmlOptions } from './specs-html.ts';
+export { renderSpecsText, type SpecsTextOptions } from './specs-text.ts';
+export { renderText } from './text.ts';
+export { renderTypst } from './typst.ts';

@@ -4,7 +4,7 @@ import { specWords, sheetWords as words } from '../specs/labels.ts';
 import type { SpecCell, SpecFigure, SpecGroup, SpecItem, SpecLine, Specs } from '../specs/model.ts';
 import { missingCount } from '../specs/specs.ts';
 import { type HtmlOptions, pageOf } from './html.ts';
-import { styleOf } from './html-style.ts';
+import { renderStyle } from './html-style.ts';
 import { blocksOf, columnHead, headFacts, inBlock, type Strip, stripsOf } from './specs-strips.ts';
 
 export interface SpecsHtmlOptions extends HtmlOptions {
@@ -20,11 +20,11 @@ const wide = 5;
  * The specifications as one self-contained page in the look of the sheet, with no script and nothing loaded from
  * elsewhere. Cells and figures carry `data-source-line`, `data-source-last` (zero-based) and `data-source-file`.
  */
-export function specsHtml(specs: Specs, options: SpecsHtmlOptions = {}): string {
+export function renderSpecsHtml(specs: Specs, options: SpecsHtmlOptions = {}): string {
   const paper = options.paper ?? 'a4';
   const blocks = blocksOf(specs.columns.length, mostColumns);
   const onSide = blocks[0]!.to - blocks[0]!.from >= wide;
-  const style = styleOf({ paper, pageWords: { page: words.page, of: words.of } }, options.fonts ?? []);
+  const style = renderStyle({ paper, pageWords: { page: words.page, of: words.of } }, options.fonts ?? []);
   const turned = `@page{size:${paper === 'a4' ? 'A4' : 'letter'} landscape}body{max-width:287mm}`;
   return pageOf(
     {

@@ -19,7 +19,7 @@ const leastWidth = 40;
 const gap = 2;
 
 /** The specifications in aligned columns, for a terminal or a mail. */
-export function specsText(specs: Specs, options: SpecsTextOptions): string {
+export function renderSpecsText(specs: Specs, options: SpecsTextOptions): string {
   const width = Math.max(leastWidth, options.width);
   const strong = options.strong ?? same;
   const alarm = options.alarm ?? same;

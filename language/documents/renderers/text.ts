@@ -1,7 +1,7 @@
 import type { Block, Cell, Fact, FailPath, Grid, LimitLine, Sheet, Span, StepBlock } from '../model.ts';
 
 /** Every printed text of a sheet's body, in reading order; what the pages repeat (head and foot) comes first. */
-export function textOf(sheet: Sheet): string[] {
+export function renderText(sheet: Sheet): string[] {
   return [...headTexts(sheet), ...sheet.blocks.flatMap(blockTexts)].filter((text) => text.trim() !== '');
 }
 

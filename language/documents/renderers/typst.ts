@@ -8,7 +8,7 @@ import { template } from './typst-template.ts';
  * string literal, which Typst reads as data: no text of an author's can become markup or code.
  * @param title of the document, as a reader program shows it
  */
-export function typstOf(sheets: readonly Sheet[], title: string): string {
+export function renderTypst(sheets: readonly Sheet[], title: string): string {
   const words = JSON.stringify(sheets, (key, value: unknown) =>
     typeof value === 'string' && key !== 'svg' && key !== 'href' ? breakable(printable(value)) : value,
   );

@@ -6,14 +6,14 @@ import { formatLimit, formatQuantity, type Kind, kindOfUnit, type Limit, window 
 import type { LimitFigure } from '../figures/limit-figure.ts';
 import { scaleFor, type Where } from '../figures/scales.ts';
 import type { StepFigures } from '../figures/step-figures.ts';
-import type { Setting } from '../print-context.ts';
+import type { PrintContext } from '../print-context.ts';
 import { toolWords } from '../tools.ts';
 import { accuracyOf } from './accuracy.ts';
 import { specWords, sheetWords as words } from './labels.ts';
 import type { MissingKind, SpecCell, SpecLine, SpecMissing } from './model.ts';
 
 /** A step and where it is done: tool, unit and station of a limit come from it. */
-export interface Done {
+export interface CompletedCell {
   readonly step: Step;
   readonly figures: StepFigures;
   /** As the sheet takes it: of a repair with no station of its own, none. */
@@ -62,8 +62,8 @@ const byHand: ReadonlySet<Kind> = new Set(['time', 'drops', 'strokes', 'turns', 
 
 /** A limit that a step uses. */
 export function limitCell(
-  setting: Setting,
-  done: Done,
+  setting: PrintContext,
+  done: CompletedCell,
   figure: LimitFigure,
   source: string | null,
   line: SpecLine,
@@ -125,8 +125,8 @@ interface FoundTool {
 
 /** The tool that the sheet takes for a limit, or what the author says about one. */
 function toolFor(
-  setting: Setting,
-  { step, where, stations }: Done,
+  setting: PrintContext,
+  { step, where, stations }: CompletedCell,
   kind: Kind,
   { limit, scale: ownScale }: LimitFigure,
 ): FoundTool | null {

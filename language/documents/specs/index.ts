@@ -1,2 +1,2 @@
 export type * from './model.ts';
-export { missingCount, specsOf } from './specs.ts';
+export { buildSpecs, missingCount } from './specs.ts';

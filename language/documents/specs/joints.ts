@@ -3,7 +3,7 @@ import type { StepObject } from '../../model/procedure.ts';
 import { own } from '../../model/steps.ts';
 import { capital, titleOf } from '../../model/titles.ts';
 import { baseTitle, objectWords } from '../names.ts';
-import { type Done, lineOf, missing, wordsCell } from './cells.ts';
+import { type CompletedCell, lineOf, missing, wordsCell } from './cells.ts';
 import { specWords, sheetWords as words } from './labels.ts';
 import { cellKey, figure, type Layout, limit, merged, written } from './layout.ts';
 import type { SpecFigure, SpecItem } from './model.ts';
@@ -54,7 +54,7 @@ export function joints(layout: Layout): SpecItem[] {
 function jointFacts(
   layout: Layout,
   { to, thread, solid, oiled, leftHand, handTightIsFinal }: Joint,
-  torqued: readonly Done[],
+  torqued: readonly CompletedCell[],
 ): string[] {
   const { facts } = specWords;
   const onto = layout.procedure.family.parts.find(({ name }) => name === to);
@@ -68,7 +68,7 @@ function jointFacts(
   ].filter((fact) => fact !== null);
 }
 
-function torques(layout: Layout, joint: Joint, steps: readonly Done[]): SpecFigure[] {
+function torques(layout: Layout, joint: Joint, steps: readonly CompletedCell[]): SpecFigure[] {
   const figures = merged(steps.flatMap((done) => torque(layout, done)));
   const line = lineOf(joint.source);
   const none = joint.handTightIsFinal
@@ -86,7 +86,7 @@ function torques(layout: Layout, joint: Joint, steps: readonly Done[]): SpecFigu
 }
 
 /** Torque, and bolt stretch where it is tightened by that. */
-export function torque(layout: Layout, done: Done, what: string = specWords.what.torque): SpecFigure[] {
+export function torque(layout: Layout, done: CompletedCell, what: string = specWords.what.torque): SpecFigure[] {
   const { step } = done;
   const figures: SpecFigure[] = [];
   const use = own(step, 'limit');

@@ -5,8 +5,8 @@ import { type HeldFigure, heldFigures, type Which } from '../figures/held.ts';
 import type { LimitFigure } from '../figures/limit-figure.ts';
 import type { Where } from '../figures/scales.ts';
 import { stepFigures } from '../figures/step-figures.ts';
-import { type Setting, settingOf } from '../print-context.ts';
-import { type Done, limitCell, lineOf, missing, wordsCell } from './cells.ts';
+import { buildPrintContext, type PrintContext } from '../print-context.ts';
+import { type CompletedCell, limitCell, lineOf, missing, wordsCell } from './cells.ts';
 import { specWords, sheetWords as words } from './labels.ts';
 import type { SpecCell, SpecFigure, SpecLine } from './model.ts';
 
@@ -16,9 +16,9 @@ export type Cells = (number: PartNumber | null) => SpecCell | null;
 /** What specifications are laid out from. */
 export interface Layout {
   readonly procedure: Procedure;
-  readonly setting: Setting;
+  readonly setting: PrintContext;
   /** Every step with the station that it is done at, stages first. */
-  readonly done: readonly Done[];
+  readonly done: readonly CompletedCell[];
   /** One column each; null: there are no part numbers. */
   readonly numbers: readonly (PartNumber | null)[];
   /** Specs that some figure is from: what is left over is shown with the others. */
@@ -26,9 +26,16 @@ export interface Layout {
 }
 
 export function layoutOf(procedure: Procedure): Layout {
-  const setting = settingOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
+  const setting = buildPrintContext(procedure, {
+    job: null,
+    number: null,
+    paper: 'a4',
+    draft: false,
+    diagnostics: [],
+    hash: '',
+  });
   const doneIn = (where: Stage | Repair, stations: readonly Where[]) =>
-    where.steps.map((step): Done => ({ step, figures: stepFigures(setting, step, where), where, stations }));
+    where.steps.map((step): CompletedCell => ({ step, figures: stepFigures(setting, step, where), where, stations }));
   return {
     procedure,
     setting,
@@ -49,7 +56,7 @@ function sendersOf({ stages }: Procedure, repair: string): Stage[] {
   return stages.filter(({ steps }) => steps.some((step) => failEntries(step).some((entry) => entry.repair === repair)));
 }
 
-export function figure(layout: Layout, what: string, { step }: Done, cells: Cells): SpecFigure {
+export function figure(layout: Layout, what: string, { step }: CompletedCell, cells: Cells): SpecFigure {
   return {
     what,
     steps: [step.number],
@@ -69,13 +76,13 @@ export function stated(
   return { what, steps, line: lineOf(source), cells: layout.numbers.map(cells) };
 }
 
-export function nothing(layout: Layout, done: Done, what: string, text: string): SpecFigure {
+export function nothing(layout: Layout, done: CompletedCell, what: string, text: string): SpecFigure {
   const cell = wordsCell('', lineOf(done.step.source), [missing('value', text)]);
   return figure(layout, what, done, () => cell);
 }
 
 /** The limit of a step through its spec, or as it is written there. */
-export function limit(layout: Layout, done: Done, use: LimitUse, which: Which): Cells {
+export function limit(layout: Layout, done: CompletedCell, use: LimitUse, which: Which): Cells {
   const { setting, used } = layout;
   const { step } = done;
   const held = heldAt(setting, done, use).filter((one) => one.which === which);
@@ -108,7 +115,11 @@ export function limit(layout: Layout, done: Done, use: LimitUse, which: Which): 
 const noFigure = { value: null, figure: null };
 
 /** The limits of a use that is the step's own, or of another: an adjuster is held to the spec that it sets. */
-export function heldAt(setting: Setting, { step, where, figures }: Done, use: LimitUse): readonly HeldFigure[] {
+export function heldAt(
+  setting: PrintContext,
+  { step, where, figures }: CompletedCell,
+  use: LimitUse,
+): readonly HeldFigure[] {
   const own = figures.use;
   const isOwn = own === use || (own?.form === 'spec' && use.form === 'spec' && own.spec === use.spec);
   return isOwn ? figures.held : heldFigures(setting, step, where, use);
@@ -123,14 +134,20 @@ export function lineOfSpec(layout: Layout, name: string, number: PartNumber | nu
 }
 
 /** A limit that is written in the step, and something is passed by. */
-export function written(layout: Layout, done: Done, what: string, of: LimitFigure): SpecFigure {
+export function written(layout: Layout, done: CompletedCell, what: string, of: LimitFigure): SpecFigure {
   const { step } = done;
   const cell = limitCell(layout.setting, done, of, step.sourceText, lineOf(step.source), { judged: true });
   return figure(layout, what, done, () => cell);
 }
 
 /** A figure that the work is done at, in words. */
-export function condition(layout: Layout, done: Done, what: string, of: LimitFigure, value: string): SpecFigure {
+export function condition(
+  layout: Layout,
+  done: CompletedCell,
+  what: string,
+  of: LimitFigure,
+  value: string,
+): SpecFigure {
   const { step } = done;
   const cell = limitCell(layout.setting, done, of, step.sourceText, lineOf(step.source), { judged: false, value });
   return figure(layout, what, done, () => cell);

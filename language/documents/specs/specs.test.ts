@@ -2,10 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../../db/workspace.ts';
 import type { Procedure } from '../../model/procedure.ts';
 import { stepFigures } from '../figures/step-figures.ts';
-import { settingOf, shownSteps } from '../print-context.ts';
-import { specsHtml, specsText } from '../renderers/index.ts';
+import { buildPrintContext, shownSteps } from '../print-context.ts';
+import { renderSpecsHtml, renderSpecsText } from '../renderers/index.ts';
 import { stepLimits } from '../traveler/limits.ts';
-import { missingCount, type SpecCell, type SpecFigure, type Specs, specsOf } from './index.ts';
+import { buildSpecs, missingCount, type SpecCell, type SpecFigure, type Specs } from './index.ts';
 
 interface Texts {
   readonly shop?: string;
@@ -73,7 +73,7 @@ const lines = (found: readonly SpecFigure[]) =>
 
 describe('joints', () => {
   it('have the torque of the step, with thread and tool', () => {
-    const specs = specsOf(
+    const specs = buildSpecs(
       procedureOf({
         family: 'joint plug to body "M16x1.5" left-hand, threads oiled',
         steps: 'torque plug to fit with TW-80',
@@ -87,7 +87,7 @@ describe('joints', () => {
   });
 
   it('have the class of a solid bolt beside its thread', () => {
-    const specs = specsOf(
+    const specs = buildSpecs(
       procedureOf({
         family: 'joint plug to body "M16x1.5" solid class 10.9, threads oiled',
         steps: 'torque plug to fit with TW-80',
@@ -97,7 +97,7 @@ describe('joints', () => {
   });
 
   it('that are torqued alike in a repair appear once; another tool is another line', () => {
-    const specs = specsOf(
+    const specs = buildSpecs(
       procedureOf({
         family: joint,
         steps: 'torque plug to fit with TW-80',
@@ -111,15 +111,15 @@ describe('joints', () => {
   });
 
   it('that no step torques say so, unless hand-tight is final', () => {
-    const none = specsOf(procedureOf({ family: joint }));
+    const none = buildSpecs(procedureOf({ family: joint }));
     expect(lines(figures(none, 'joints', 'Plug'))).toEqual(['Torque [] !no step torques it']);
-    const final = specsOf(procedureOf({ family: `${joint} hand-tight is final` }));
+    const final = buildSpecs(procedureOf({ family: `${joint} hand-tight is final` }));
     expect(lines(figures(final, 'joints', 'Plug'))).toEqual(['Torque [] Hand-tight is final']);
     expect(missingCount(final)).toBe(0);
   });
 
   it('say which part numbers are left out', () => {
-    const specs = specsOf(
+    const specs = buildSpecs(
       procedureOf({
         family: joint,
         specs: 'number A\n number B',
@@ -132,7 +132,7 @@ describe('joints', () => {
   });
 
   it('of several cylinders are together', () => {
-    const specs = specsOf(
+    const specs = buildSpecs(
       procedureOf({
         family: 'part nut "Union nut" on body for each cylinder 1..3\n  joint nut to body',
         steps: 'torque nut to fit with TW-80',
@@ -146,7 +146,7 @@ describe('adjusters', () => {
   const family = 'joint lock-nut to screw\n  adjuster screw sets opening, 25 bar per turn, locked by lock-nut';
 
   it('have what they set, the rate and the lock torque', () => {
-    const specs = specsOf(
+    const specs = buildSpecs(
       procedureOf({
         family,
         shop: 'unless stated torque ±10 % source "Shop standard"',
@@ -167,7 +167,7 @@ describe('adjusters', () => {
   });
 
   it('that are never set or locked say so', () => {
-    expect(lines(figures(specsOf(procedureOf({ family })), 'adjusters', 'Adjusting screw'))).toEqual([
+    expect(lines(figures(buildSpecs(procedureOf({ family })), 'adjusters', 'Adjusting screw'))).toEqual([
       'Sets opening pressure [] !no limit given',
       'Rate [] 25 bar per turn',
       'Lock torque [] !no step torques it',
@@ -177,7 +177,7 @@ describe('adjusters', () => {
 
 describe('tests', () => {
   it('a worked example of EN 837-1: class 0.25 of 0..400 bar is ±1 bar, half of 250..258 bar is 4: 4.0 to 1', () => {
-    const specs = specsOf(procedureOf({ more: 'stage t at tester { test opening read pressure within opening }' }));
+    const specs = buildSpecs(procedureOf({ more: 'stage t at tester { test opening read pressure within opening }' }));
     expect(lines(figures(specs, 'tests', 'Opening pressure'))).toEqual([
       'As rebuilt [2.1] 250 to 258 bar | 250 bar +8 −0 | Test sheet | PG-400 | ±1 bar | 4.0:1',
       'With new spring [2.1] 258 to 266 bar | 258 bar +8 −0 | Test sheet | PG-400 | ±1 bar | 4.0:1',
@@ -197,7 +197,7 @@ describe('tests', () => {
   number A
   number B { rate 96 bar per mm source "y" }`,
     });
-    expect(lines(figures(specsOf(made), 'others', 'Shim rate'))).toEqual([
+    expect(lines(figures(buildSpecs(made), 'others', 'Shim rate'))).toEqual([
       'Value [] 94.31 bar per mm, from 200 N/mm, guide 6 mm, seat 3 mm | x / 96 bar per mm | y',
     ]);
   });
@@ -209,12 +209,12 @@ describe('tests', () => {
   number B { crack settling 3 bar source "y" }`,
       more: 'stage t at tester {\n read crack as found\n test crack read pressure within crack\n}',
     });
-    const found = figures(specsOf(made), 'tests', 'Crack pressure').filter(({ what }) => what.includes('settles'));
+    const found = figures(buildSpecs(made), 'tests', 'Crack pressure').filter(({ what }) => what.includes('settles'));
     expect(lines(found)).toEqual(['A new spring settles by [2.2] 2 bar | x / 3 bar | y']);
   });
 
   it('a ratio is rounded down, and holds over units', () => {
-    const specs = specsOf(
+    const specs = buildSpecs(
       procedureOf({
         specs: 'spec seat pressure 100 psi ±10 source "x"\n spec lift length 0.05 mm ±0.0119 source "x"',
         more: 'stage t at tester {\n test seat read pressure within seat\n test lift read length within lift with MIC-1\n}',
@@ -229,12 +229,12 @@ describe('tests', () => {
     const shop = 'gauge TH-1 range 0..200 °F within 2 °F at tester';
     const more =
       'stage t at tester { test warm read temperature accept "warm"  across the set warm spread at most 5 °C }';
-    const spread = lines(figures(specsOf(procedureOf({ shop, more })), 'tests', 'Warm')).at(-1);
+    const spread = lines(figures(buildSpecs(procedureOf({ shop, more })), 'tests', 'Warm')).at(-1);
     expect(spread).toMatch(/^Spread over the set \[2\.2\] at most 5 °C \|/u);
   });
 
   it('have every figure, in the order of the procedure, with what is found and the spread', () => {
-    const specs = specsOf(
+    const specs = buildSpecs(
       procedureOf({
         more: `stage t at tester {
           read opening as found
@@ -276,7 +276,7 @@ describe('tests', () => {
 
 describe('what is missing', () => {
   const missing = (texts: Texts) =>
-    specsOf(procedureOf(texts)).groups.flatMap(({ items }) =>
+    buildSpecs(procedureOf(texts)).groups.flatMap(({ items }) =>
       items.flatMap((item) =>
         item.figures.flatMap((figure) =>
           figure.cells.flatMap(
@@ -321,12 +321,12 @@ describe('what is missing', () => {
   });
 
   it('counts what part numbers share once', () => {
-    const specs = specsOf(procedureOf({ family: joint, specs: 'number A\n number B', steps: 'torque plug to fit' }));
+    const specs = buildSpecs(procedureOf({ family: joint, specs: 'number A\n number B', steps: 'torque plug to fit' }));
     expect(missingCount(specs)).toBe(1);
   });
 
   it('not a tool whose number the job gives', () => {
-    const specs = specsOf(procedureOf({ family: joint, steps: 'torque plug to fit with wrench 16..80 N·m' }));
+    const specs = buildSpecs(procedureOf({ family: joint, steps: 'torque plug to fit with wrench 16..80 N·m' }));
     expect(lines(figures(specs, 'joints', 'Plug'))).toEqual([
       'Torque [1.1] 60 N·m | 55 to 65 N·m | Test sheet | torque wrench, 16 to 80 N·m',
     ]);
@@ -345,7 +345,7 @@ describe('part numbers, measurements and the rest', () => {
     more: `stage t at tester { test opening read pressure within opening  on fail r (once) }
   repair r { choose screw to bring opening to 254 bar by rate }`,
   });
-  const specs = specsOf(made);
+  const specs = buildSpecs(made);
 
   it('are across, each with its own figure and line', () => {
     expect(specs.columns).toEqual([
@@ -374,7 +374,14 @@ describe('part numbers, measurements and the rest', () => {
       items.flatMap((item) => item.figures.flatMap((one) => one.cells)),
     );
     const printed = new Set(cells.map((cell) => `${cell?.value} ${cell?.also}`));
-    const setting = settingOf(made, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
+    const setting = buildPrintContext(made, {
+      job: null,
+      number: null,
+      paper: 'a4',
+      draft: false,
+      diagnostics: [],
+      hash: '',
+    });
     const limits = made.stages.flatMap((stage) =>
       shownSteps(setting, stage).flatMap((step) => stepLimits(setting, stepFigures(setting, step, stage))),
     );
@@ -383,19 +390,19 @@ describe('part numbers, measurements and the rest', () => {
   });
 
   it('as text: aligned, in the width, a column for each number', () => {
-    const text = specsText(specs, { width: 80 });
+    const text = renderSpecsText(specs, { width: 80 });
     expect(text.split('\n').every((line) => [...line].length <= 80)).toBe(true);
     expect(text).toContain('Part number             A                 B                 C\n');
     expect(text).toMatch(/^ {2}As rebuilt {12}250 to 258 bar {4}220 to 228 bar {4}250 to 258 bar$/mu);
     // Too narrow for three: the last is below.
-    const narrow = specsText(specs, { width: 44 });
+    const narrow = renderSpecsText(specs, { width: 44 });
     expect(narrow.split('\n').every((line) => [...line].length <= 44)).toBe(true);
     expect(narrow.match(/^Part number/gmu)).toHaveLength(3);
   });
 
   it('as HTML: nothing from outside, no script, and what the author writes stays text', () => {
-    const html = specsHtml(
-      specsOf(
+    const html = renderSpecsHtml(
+      buildSpecs(
         procedureOf({ specs: 'number A "</table><script>x</script>"', family: joint, steps: 'torque plug to fit' }),
       ),
     );
@@ -407,7 +414,9 @@ describe('part numbers, measurements and the rest', () => {
   it('nothing to lay out is said', () => {
     const { groups, ...empty } = specs;
     expect(groups.length).toBeGreaterThan(0);
-    expect(specsText({ ...empty, groups: [] }, { width: 80 })).toContain('No joint, no test and no spec has a figure.');
+    expect(renderSpecsText({ ...empty, groups: [] }, { width: 80 })).toContain(
+      'No joint, no test and no spec has a figure.',
+    );
   });
 });
 
@@ -422,11 +431,11 @@ it('the remarks name the decision rules, and what each risks', () => {
     'Acceptance simple (a reading within its limit passes); a unit just outside it would pass 50 of 100 readings at worst.';
   const guarded =
     'Acceptance guarded (limits drawn in by 0.83 of the error of the tool); a unit just outside it would pass 4.8 of 100 readings at worst.';
-  expect(specsOf(made).remarks.slice(1)).toEqual([simple, guarded]);
+  expect(buildSpecs(made).remarks.slice(1)).toEqual([simple, guarded]);
 });
 
 it('columns line up under wide characters in a terminal', () => {
-  const specs = specsOf(procedureOf({}));
+  const specs = buildSpecs(procedureOf({}));
   const groups = specs.groups.map((group) => ({
     ...group,
     items: group.items.map((item) => ({
@@ -434,7 +443,7 @@ it('columns line up under wide characters in a terminal', () => {
       figures: item.figures.map((one) => ({ ...one, what: '喷油压力', steps: [] })),
     })),
   }));
-  const lines = specsText({ ...specs, groups }, { width: 80 }).split('\n');
+  const lines = renderSpecsText({ ...specs, groups }, { width: 80 }).split('\n');
   const starts = lines.flatMap((line) => /^ {2}喷油压力 +/u.exec(line)?.[0] ?? []);
   expect(starts.length).toBeGreaterThan(0);
   // Each of the four takes two columns.

@@ -12,7 +12,7 @@ import { measurements, tests } from './tests.ts';
  * All figures that a procedure uses, for every part number: plain data, pure. Limits are worded as the sheet prints
  * them, since both take the same functions.
  */
-export function specsOf(procedure: Procedure): Specs {
+export function buildSpecs(procedure: Procedure): Specs {
   const layout = layoutOf(procedure);
   const { name, title, revision, family, shop, numbers } = procedure;
   const groups: [GroupKind, SpecItem[]][] = [

@@ -8,7 +8,7 @@ import type { Which } from '../figures/held.ts';
 import { holdWords } from '../figures/hold-words.ts';
 import { conditionFigure, type LimitFigure, lineOf as lineOfFigure } from '../figures/limit-figure.ts';
 import { objectWords, specTitle } from '../names.ts';
-import { type Done, lineOf, wordsCell } from './cells.ts';
+import { type CompletedCell, lineOf, wordsCell } from './cells.ts';
 import { specWords, sheetWords as words } from './labels.ts';
 import {
   type Cells,
@@ -26,7 +26,7 @@ import type { SpecFigure, SpecItem } from './model.ts';
 
 export function tests(layout: Layout): SpecItem[] {
   const adjusted = new Set(layout.procedure.family.adjusters.map(({ sets }) => sets));
-  const byName = new Map<string, Done[]>();
+  const byName = new Map<string, CompletedCell[]>();
   for (const done of layout.done) {
     const { step } = done;
     const name =
@@ -39,7 +39,7 @@ export function tests(layout: Layout): SpecItem[] {
     byName.set(name, [...(byName.get(name) ?? []), done]);
   }
   // A test is listed where it is made, not where its reading was written down before.
-  const first = (dones: readonly Done[]) =>
+  const first = (dones: readonly CompletedCell[]) =>
     layout.done.indexOf(dones.find(({ step }) => step.verb === 'test') ?? dones[0]!);
   const inOrder = [...byName].sort(([, a], [, b]) => first(a) - first(b));
   const items = inOrder.map(([name, dones]): SpecItem => {
@@ -59,7 +59,7 @@ export function tests(layout: Layout): SpecItem[] {
   return items.filter(({ figures }) => figures.length > 0);
 }
 
-function testFigures(layout: Layout, dones: readonly Done[], name: string): SpecFigure[] {
+function testFigures(layout: Layout, dones: readonly CompletedCell[], name: string): SpecFigure[] {
   const foundSteps = dones.some(({ step }) => isAsFound(step));
   return dones.flatMap((done) => {
     const { step, where } = done;
@@ -112,7 +112,7 @@ function testFigures(layout: Layout, dones: readonly Done[], name: string): Spec
 /** The limits of a reading: as rebuilt, in service, with new parts; as found by the one for the service. */
 export function readings(
   layout: Layout,
-  done: Done,
+  done: CompletedCell,
   use: LimitUse,
   what: string,
   wanted: readonly Which[],

@@ -6,8 +6,8 @@ import { capital } from '../../model/titles.ts';
 import type { StepFigures } from '../figures/step-figures.ts';
 import type { Grid } from '../model.ts';
 import { objectWords, specTitle } from '../names.ts';
-import { type Setting, shownSteps } from '../print-context.ts';
-import { pathsOf } from './paths.ts';
+import { type PrintContext, shownSteps } from '../print-context.ts';
+import { findPaths } from './paths.ts';
 
 type Row = Grid['rows'][number];
 
@@ -27,7 +27,7 @@ export function setGrid({ boxes }: Words): Grid[] {
 }
 
 /** Rows for every unit: at most twelve side by side, and evenly on as many further rows as it takes. */
-export function unitGrids(setting: Setting, title: string, rows: readonly Row[]): Grid[] {
+export function unitGrids(setting: PrintContext, title: string, rows: readonly Row[]): Grid[] {
   if (rows.length === 0) return [];
   const { columns } = setting;
   const lines = Math.max(1, Math.ceil(columns.length / mostColumns));
@@ -46,12 +46,12 @@ const passFail = ({ boxes }: Words): Row[] => [
 ];
 
 /** Boxes that a step is recorded in. */
-export function stepGrids(setting: Setting, figures: StepFigures): Grid[] {
+export function stepGrids(setting: PrintContext, figures: StepFigures): Grid[] {
   const { words } = setting;
   const { step } = figures;
   if (step.verb === 'across') {
     // It is compared again after each try of what it sends to.
-    const tries = Math.max(0, ...failEntries(step).map(({ repair, tries: of }) => triesOf(setting, repair, of)));
+    const tries = Math.max(0, ...failEntries(step).map(({ repair, tries: of }) => findTries(setting, repair, of)));
     const again = Array.from({ length: tries }, (_, index) => words.boxes.try({ count: index + 1 }));
     return [
       {
@@ -77,7 +77,7 @@ function unitWords({ wording }: Words, { unitRead }: StepFigures): string {
 }
 
 /** What is recorded at a step, once for each unit. */
-function stepRows(setting: Setting, figures: StepFigures): Row[] {
+function stepRows(setting: PrintContext, figures: StepFigures): Row[] {
   const { words } = setting;
   const { step } = figures;
   const unit = unitWords(words, figures);
@@ -142,16 +142,16 @@ export function isEach(step: StepOf<'check'>): boolean {
   return step.verdicts.length > 0 && step.objects.length > 1;
 }
 
-function perObject(setting: Setting, step: Step): string[] {
+function perObject(setting: PrintContext, step: Step): string[] {
   return objectWords(setting, step.objects).map(capital);
 }
 
 /** `Reuse / Lap / Reject` */
-function verdictWords({ words }: Setting, step: StepOf<'check'>): string {
+function verdictWords({ words }: PrintContext, step: StepOf<'check'>): string {
   return step.verdicts.map(({ verdict }) => words.boxes.verdicts[verdict]).join(' / ');
 }
 
-function verdictRows({ words }: Setting, step: StepOf<'check'>): Row[] {
+function verdictRows({ words }: PrintContext, step: StepOf<'check'>): Row[] {
   return step.verdicts.map(({ verdict, text }) => ({
     label: `${words.boxes.verdicts[verdict]}: ${text}`,
     unit: '',
@@ -163,7 +163,7 @@ const mostTries = 6;
 const triesWithoutLimit = 3;
 
 /** How many tries of a repair get boxes, by the count written at a gate or else by that of the repair. */
-export function triesOf({ procedure }: Setting, name: string, written: number | null): number {
+export function findTries({ procedure }: PrintContext, name: string, written: number | null): number {
   const tries = written ?? procedure.repairs.find((repair) => repair.name === name)?.tries ?? 1;
   return Number.isFinite(tries) ? Math.min(Math.max(tries, 1), mostTries) : triesWithoutLimit;
 }
@@ -172,9 +172,9 @@ export function triesOf({ procedure }: Setting, name: string, written: number | 
  * Rows to fill for each try of a repair: what it records, and all that is recorded on the way back: each look, measure and
  * test that is passed again after it.
  */
-export function attemptGrids(setting: Setting, figures: ReadonlyMap<Step, StepFigures>, repair: Repair): Grid[] {
+export function attemptGrids(setting: PrintContext, figures: ReadonlyMap<Step, StepFigures>, repair: Repair): Grid[] {
   const { words } = setting;
-  const tries = triesOf(setting, repair.name, repair.tries ?? Number.POSITIVE_INFINITY);
+  const tries = findTries(setting, repair.name, repair.tries ?? Number.POSITIVE_INFINITY);
   const rowsOf = (step: Step) => {
     const known = figures.get(step);
     return known === undefined ? [] : triedRows(setting, known);
@@ -188,7 +188,7 @@ export function attemptGrids(setting: Setting, figures: ReadonlyMap<Step, StepFi
 }
 
 /** The rows of one step among those of others, with its number; a pass or a fail is one box. */
-function triedRows(setting: Setting, figures: StepFigures): Row[] {
+function triedRows(setting: PrintContext, figures: StepFigures): Row[] {
   const { words, procedure } = setting;
   const { step } = figures;
   const numbered = (name: string, unit: string): Row => ({ label: `${step.number} ${name}`, unit });
@@ -219,9 +219,9 @@ function triedRows(setting: Setting, figures: StepFigures): Row[] {
 }
 
 /** What a unit passes again after a repair: from where it goes on to the last step that may have sent it. */
-function repeatedAfter(setting: Setting, repair: Repair): Step[] {
+function repeatedAfter(setting: PrintContext, repair: Repair): Step[] {
   const { stages, repairs } = setting.procedure;
-  const [first] = pathsOf(setting.procedure).resumes.get(repair.name) ?? [];
+  const [first] = findPaths(setting.procedure).resumes.get(repair.name) ?? [];
   const all = stages.flatMap((place) => shownSteps(setting, place).map((step) => ({ place, step })));
   const from = all.findIndex(({ step }) => step === first);
   // A part that is renewed at a check in a repair is looked at there again.

@@ -1,21 +1,24 @@
 import type { Words } from '../../i18n/index.ts';
 import type { Family } from '../../model/family.ts';
 import type { Step } from '../../model/procedure.ts';
-import { type Drawing as Drawn, drawingWords, explodedOf, stripsOf, svgOf } from '../drawing/index.ts';
+import { buildExploded, type Drawing as Drawn, drawingWords, renderSvg, stripsOf } from '../drawing/index.ts';
 import { byNumber } from '../figures/by-number.ts';
 import type { StepFigures } from '../figures/step-figures.ts';
 import type { DrawingBlock, Paper, TextBlock } from '../model.ts';
-import type { Setting } from '../print-context.ts';
+import type { PrintContext } from '../print-context.ts';
 
 /** What is left of a page under a long head and the title of the drawing, and over first aid at the foot, in millimeters. */
 const room: Record<Paper, number> = { a4: 208, letter: 190 };
 
 /** The unit taken apart, and which parts are on it at the end of each stage. What the pictures cut short is below, whole. */
-export function drawingsOf(setting: Setting, figures: ReadonlyMap<Step, StepFigures>): (DrawingBlock | TextBlock)[] {
+export function buildDrawings(
+  setting: PrintContext,
+  figures: ReadonlyMap<Step, StepFigures>,
+): (DrawingBlock | TextBlock)[] {
   const { procedure, words } = setting;
   if (procedure.family.parts.length === 0) return [];
   const said = drawingWords(words);
-  const exploded = explodedOf(procedure.family, {
+  const exploded = buildExploded(procedure.family, {
     words: said,
     torques: torquesOf(setting, figures),
     maxHeight: room[setting.options.paper],
@@ -39,16 +42,16 @@ function cut({ drawing }: Words, { shortened }: Pick<Drawn, 'shortened'>): TextB
 
 /** The same picture of a family alone, for the editor. */
 export function familySvg(family: Family, words: Words): { readonly svg: string; readonly alt: string } {
-  const drawn = explodedOf(family, { words: drawingWords(words) });
-  return { svg: svgOf(drawn), alt: drawn.alt };
+  const drawn = buildExploded(family, { words: drawingWords(words) });
+  return { svg: renderSvg(drawn), alt: drawn.alt };
 }
 
 function blockOf(title: string, drawn: Drawn): DrawingBlock {
-  return { kind: 'drawing', title, svg: svgOf(drawn), alt: drawn.alt, width: drawn.width, height: drawn.height };
+  return { kind: 'drawing', title, svg: renderSvg(drawn), alt: drawn.alt, width: drawn.width, height: drawn.height };
 }
 
 /** What each joint is tightened to, by part number where they differ. */
-function torquesOf(setting: Setting, figures: ReadonlyMap<Step, StepFigures>): Map<string, string> {
+function torquesOf(setting: PrintContext, figures: ReadonlyMap<Step, StepFigures>): Map<string, string> {
   const { words } = setting;
   const torques = new Map<string, string>();
   for (const { step, held } of figures.values()) {

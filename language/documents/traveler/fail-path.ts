@@ -4,13 +4,13 @@ import { capital } from '../../model/titles.ts';
 import { brief } from '../header.ts';
 import type { FailPath, FailStop, FailWay } from '../model.ts';
 import { repairNumber, repairTitle } from '../names.ts';
-import { isShown, type Setting, shownSteps } from '../print-context.ts';
-import { triesOf } from './boxes.ts';
-import { pathsOf } from './paths.ts';
-import { sentenceOf } from './sentences.ts';
+import { isShown, type PrintContext, shownSteps } from '../print-context.ts';
+import { findTries } from './boxes.ts';
+import { findPaths } from './paths.ts';
+import { buildSentence } from './sentences.ts';
 
 /** What happens on a fail, to be followed by hand from box to box. Null: the step is no gate. */
-export function failPath(setting: Setting, step: Step): FailPath | null {
+export function failPath(setting: PrintContext, step: Step): FailPath | null {
   if (!isGate(step)) return null;
   const { words } = setting;
   const { onFail, stopIfFails } = step.gate;
@@ -24,12 +24,12 @@ export function failPath(setting: Setting, step: Step): FailPath | null {
   return { lead: words.fail.if, ways, units: setting.columns.length, stop: stopIfFails ? words.fail.stop : '' };
 }
 
-function isLap(setting: Setting, entry: FailEntry): boolean {
+function isLap(setting: PrintContext, entry: FailEntry): boolean {
   const repair = setting.procedure.repairs.find(({ name }) => name === entry.repair);
   return repair?.inline === true && repair.steps[0]?.verb === 'lap';
 }
 
-function wayOf(setting: Setting, entries: readonly FailEntry[], verdict: string): FailWay {
+function wayOf(setting: PrintContext, entries: readonly FailEntry[], verdict: string): FailWay {
   // What may be tried as often as it takes is never used up.
   const endless = entries.some((entry) => !Number.isFinite(triesWritten(setting, entry)));
   return {
@@ -39,15 +39,15 @@ function wayOf(setting: Setting, entries: readonly FailEntry[], verdict: string)
   };
 }
 
-function triesWritten({ procedure }: Setting, entry: FailEntry): number {
+function triesWritten({ procedure }: PrintContext, entry: FailEntry): number {
   return entry.tries ?? procedure.repairs.find(({ name }) => name === entry.repair)?.tries ?? 1;
 }
 
-function stopOf(setting: Setting, entry: FailEntry): FailStop {
+function stopOf(setting: PrintContext, entry: FailEntry): FailStop {
   const { words, procedure } = setting;
   const tries = triesWritten(setting, entry);
   const count = Number.isFinite(tries) ? words.fail.tries({ count: tries }) : words.fail.noLimit;
-  const boxes = triesOf(setting, entry.repair, entry.tries);
+  const boxes = findTries(setting, entry.repair, entry.tries);
   return {
     number: repairNumber(procedure, entry.repair),
     target: repairId(setting, entry.repair),
@@ -58,7 +58,7 @@ function stopOf(setting: Setting, entry: FailEntry): FailStop {
 }
 
 /** Id of a repair's head; empty where this sheet does not show it. */
-function repairId(setting: Setting, name: string): string {
+function repairId(setting: PrintContext, name: string): string {
   const { repairs } = setting.procedure;
   const repair = repairs.find((other) => other.name === name);
   if (repair === undefined || (repair.steps.length > 0 && shownSteps(setting, repair).length === 0)) return '';
@@ -69,9 +69,11 @@ function repairId(setting: Setting, name: string): string {
 const longestTitle = 160;
 
 /** Where a unit goes on after a repair: by number, as it may be sent there from a later step. */
-export function backText(setting: Setting, name: string): string {
+export function backText(setting: PrintContext, name: string): string {
   const { words, procedure } = setting;
-  const steps = (pathsOf(procedure).resumes.get(name) ?? []).filter((step) => step === null || isShown(setting, step));
+  const steps = (findPaths(procedure).resumes.get(name) ?? []).filter(
+    (step) => step === null || isShown(setting, step),
+  );
   const numbers = steps.flatMap((step) => step?.number ?? []);
   if (numbers.length === 0 || steps.includes(null)) return words.place.backText;
   const [first, ...others] = numbers;
@@ -81,11 +83,11 @@ export function backText(setting: Setting, name: string): string {
 }
 
 /** Title of a repair; one written inside `on fail` is called by what it does. */
-export function repairWords(setting: Setting, name: string): string {
+export function repairWords(setting: PrintContext, name: string): string {
   const repair = setting.procedure.repairs.find((other) => other.name === name);
   const [step] = repair?.steps ?? [];
   if (repair?.inline !== true || step === undefined) return repairTitle(setting.procedure, name);
-  const words = sentenceOf(setting, step)
+  const words = buildSentence(setting, step)
     .map(({ text }) => text)
     .join('')
     .replace(/\.$/u, '');

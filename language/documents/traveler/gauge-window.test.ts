@@ -4,7 +4,7 @@ import { checkFiles } from '../../db/workspace.ts';
 import { isTestOf } from '../../model/steps.ts';
 import { acceptanceText } from '../acceptance.ts';
 import { stepFigures } from '../figures/step-figures.ts';
-import { settingOf } from '../print-context.ts';
+import { buildPrintContext } from '../print-context.ts';
 import { gaugeWindows } from './gauge-window.ts';
 
 /** The test of the opening, with another gauge, shop line and spec line. */
@@ -17,9 +17,16 @@ function made(gauge: string, shop = '', spec = '', range = 'range 0..400 bar') {
       )(whole).replace(/\}\n*$/u, `  ${shop}\n}\n`),
     specs: instead('250 bar +8 -0', `250 bar +8 -0${spec}`),
   });
-  const { findings, procedures } = checkFiles([{ uri: 'x', text }]);
+  const { diagnostics, procedures } = checkFiles([{ uri: 'x', text }]);
   const { procedure } = procedures[0]!;
-  const setting = settingOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
+  const setting = buildPrintContext(procedure, {
+    job: null,
+    number: null,
+    paper: 'a4',
+    draft: false,
+    diagnostics: [],
+    hash: '',
+  });
   const step = procedure.stages.flatMap(({ steps }) => steps).find(({ verb }) => verb === 'test')!;
   const plain = (words: string) => words.replaceAll('\u00a0', ' ');
   return {
@@ -27,7 +34,7 @@ function made(gauge: string, shop = '', spec = '', range = 'range 0..400 bar') {
       plain(`${label} ${of}`),
     ),
     rule: acceptanceText(setting).text,
-    syntax: findings.filter(({ rule }) => rule === 'syntax').map(({ message }) => message),
+    syntax: diagnostics.filter(({ rule }) => rule === 'syntax').map(({ message }) => message),
   };
 }
 
@@ -84,15 +91,15 @@ describe('what the gauge may show', () => {
         'test warm  read temperature within 68..86 °F  on fail reshim (3 times)\n      test opening ',
       ),
     });
-    const { findings, procedures } = checkFiles([{ uri: 'x', text }]);
-    expect(findings.filter(({ rule }) => rule === 'syntax')).toEqual([]);
+    const { diagnostics, procedures } = checkFiles([{ uri: 'x', text }]);
+    expect(diagnostics.filter(({ rule }) => rule === 'syntax')).toEqual([]);
     const procedure = procedures[0]!.procedure;
-    const setting = settingOf(procedure, {
+    const setting = buildPrintContext(procedure, {
       job: null,
       number: null,
       paper: 'a4',
       draft: false,
-      findings: [],
+      diagnostics: [],
       hash: '',
     });
     const step = procedure.stages.flatMap(({ steps }) => steps).find((one) => isTestOf(one, 'warm'))!;

@@ -4,13 +4,13 @@ import { byNumber, withNumbers } from '../figures/by-number.ts';
 import type { HeldFigure, Which } from '../figures/held.ts';
 import type { StepFigures } from '../figures/step-figures.ts';
 import type { Fact } from '../model.ts';
-import type { Setting } from '../print-context.ts';
+import type { PrintContext } from '../print-context.ts';
 
 /**
  * What a tool may show where the shop, or the spec, guards its limits: `252 to 256 bar`, one for each part number that
  * differs. None where acceptance is simple: then the limit itself is what is read.
  */
-export function gaugeWindows(setting: Setting, { step, held }: StepFigures): Fact[] {
+export function gaugeWindows(setting: PrintContext, { step, held }: StepFigures): Fact[] {
   const of = (which: Which, number: string | null) =>
     held.find((one) => one.which === which && (one.number === number || one.number === null));
   const found = (number: string | null) => (isAsFound(step) ? of('inService', number) : undefined);
@@ -26,7 +26,7 @@ export function gaugeWindows(setting: Setting, { step, held }: StepFigures): Fac
   }));
 }
 
-function factOf({ procedure, words }: Setting, held: HeldFigure | undefined): Fact | null {
+function factOf({ procedure, words }: PrintContext, held: HeldFigure | undefined): Fact | null {
   if (held?.mayRead == null) return null;
   const { tool, shut, low, high } = held.mayRead;
   const label = words.facts.mayRead({ tool: tool ?? words.tools.called.gauge });

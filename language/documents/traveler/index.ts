@@ -1,3 +1,3 @@
 export type * from '../model.ts';
 export type { SheetOptions } from '../print-context.ts';
-export { sheetOf } from './sheet.ts';
+export { buildSheet } from './sheet.ts';

@@ -10,7 +10,7 @@ import { shownLimit } from '../../quantities/shown-limit.ts';
 import { limitFigure } from '../figures/limit-figure.ts';
 import { unitOfScale } from '../figures/scales.ts';
 import { stepFigures } from '../figures/step-figures.ts';
-import { type Setting, type SheetOptions, settingOf } from '../print-context.ts';
+import { buildPrintContext, type PrintContext, type SheetOptions } from '../print-context.ts';
 import { stepLimits } from './limits.ts';
 
 const blank: SheetOptions = {
@@ -18,10 +18,10 @@ const blank: SheetOptions = {
   number: null,
   paper: 'a4',
   draft: false,
-  findings: [],
+  diagnostics: [],
   hash: 'ab'.repeat(32),
 };
-const limitsAt = (setting: Setting, step: Step, station: string | null) =>
+const limitsAt = (setting: PrintContext, step: Step, station: string | null) =>
   stepLimits(setting, stepFigures(setting, step, { station, steps: [] }));
 /** Plain spaces, to read the expectations by. */
 const flat = <T>(value: T): T => JSON.parse(JSON.stringify(value).replace(/[\u00a0\u202f]/gu, ' ')) as T;
@@ -91,11 +91,9 @@ describe('limits of a step', () => {
   const torque = procedure.stages.flatMap(({ steps }) => steps).find(({ verb }) => verb === 'torque')!;
   const at = (made: Procedure, options: Partial<SheetOptions>, step: Step = opening, station = 'tester') =>
     flat(
-      limitsAt(settingOf(made, { ...blank, ...options }), step, station).map(({ head, label, value, source }) => [
-        [head, label].filter((word) => word !== '').join(', '),
-        value,
-        source,
-      ]),
+      limitsAt(buildPrintContext(made, { ...blank, ...options }), step, station).map(
+        ({ head, label, value, source }) => [[head, label].filter((word) => word !== '').join(', '), value, source],
+      ),
     );
 
   test('all numbers side by side without a job', () => {
@@ -129,7 +127,7 @@ describe('limits of a step', () => {
       ...procedure,
       specs: procedure.specs.map((spec) => (spec.name === 'nut-fit' ? { ...spec, rebuilt: nominal('60 N·m') } : spec)),
     };
-    const [line] = flat(limitsAt(settingOf(made, blank), torque, null));
+    const [line] = flat(limitsAt(buildPrintContext(made, blank), torque, null));
     expect(line).toMatchObject({
       value: '60 N·m',
       also: '54 to 66 N·m',
@@ -235,7 +233,7 @@ describe('the gauge that a limit is read on', () => {
   const gauge = shop.assets.find(({ kind }) => kind === 'gauge')!;
   const at = (assets: readonly Partial<typeof gauge>[], limit: Limit) => {
     const made = { ...procedure, shop: { ...shop, assets: assets.map((own) => ({ ...gauge, ...own })) } };
-    const setting = settingOf(made, blank);
+    const setting = buildPrintContext(made, blank);
     const { scale } = limitFigure(setting, opening, { station: 'tester' }, limit);
     return [unitOfScale(scale), scale?.graduated?.number ?? null];
   };

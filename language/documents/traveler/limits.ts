@@ -9,10 +9,10 @@ import { sourceWords } from '../figures/rates.ts';
 import type { StepFigures } from '../figures/step-figures.ts';
 import type { LimitLine } from '../model.ts';
 import { specTitle } from '../names.ts';
-import { numbersOf, type Setting } from '../print-context.ts';
+import { numbersOf, type PrintContext } from '../print-context.ts';
 
 /** The limits of a step, large, in the unit of the tool; one line for each part number that differs. */
-export function stepLimits(setting: Setting, figures: StepFigures): LimitLine[] {
+export function stepLimits(setting: PrintContext, figures: StepFigures): LimitLine[] {
   const { words } = setting;
   const { step, use, held, stretch, inTime, spread } = figures;
   const written = (figure: LimitFigure | null, head = '') =>
@@ -37,7 +37,7 @@ function whichOf(step: Step, served: boolean): readonly Which[] {
 }
 
 /** The lines of a spec: a column for each limit that counts at the step. */
-export function specLines(setting: Setting, step: Step, held: readonly HeldFigure[], spec: string): LimitLine[] {
+export function specLines(setting: PrintContext, step: Step, held: readonly HeldFigure[], spec: string): LimitLine[] {
   // Where some number has a limit for the service, what was found is not held to the rebuilt one.
   const served = held.some(({ which, figure }) => which === 'inService' && figure !== null);
   const columns = whichOf(step, served).map((which) => {
@@ -65,7 +65,7 @@ function inColumn(line: ForNumbers<LimitLine>, index: number): LimitLine {
 }
 
 /** What the figure is of, before it, where the sentence of the step does not say it: `Free length of the spring`. */
-function titled({ procedure }: Setting, step: Step, name: string, lines: LimitLine[]): LimitLine[] {
+function titled({ procedure }: PrintContext, step: Step, name: string, lines: LimitLine[]): LimitLine[] {
   const spec = procedure.specs.find((one) => one.name === name);
   const [first, ...others] = lines;
   // The reading that a part is chosen by is printed beside its target.
@@ -77,7 +77,11 @@ function titled({ procedure }: Setting, step: Step, name: string, lines: LimitLi
   return [{ ...first, head: first.head === '' ? title : `${title}, ${first.head}` }, ...others];
 }
 
-function specLine({ procedure, words }: Setting, step: Step, { which, value, figure }: HeldFigure): LimitLine | null {
+function specLine(
+  { procedure, words }: PrintContext,
+  step: Step,
+  { which, value, figure }: HeldFigure,
+): LimitLine | null {
   if (value === null) return null;
   const newPart = procedure.family.parts.find(({ name }) => name === value.whenNewPart);
   const head =

@@ -8,11 +8,11 @@ import type { RangeLimit } from '../../quantities/types.ts';
 import { assetsAt } from '../figures/scales.ts';
 import type { TableBlock, TextBlock } from '../model.ts';
 import { baseTitle, numberWords } from '../names.ts';
-import { allSteps, type Setting, setSize, shownSteps, stageSteps } from '../print-context.ts';
+import { allSteps, type PrintContext, setSize, shownSteps, stageSteps } from '../print-context.ts';
 import { accuracyWords, assetWords } from '../tools.ts';
 
 /** The units of the set; on a blank sheet, lines to write them on. */
-export function unitsTable(setting: Setting): TableBlock {
+export function unitsTable(setting: PrintContext): TableBlock {
   const { words } = setting;
   const { place, number, serial, state, note } = words.units;
   const columns = [
@@ -53,7 +53,7 @@ function serialCell(words: Words, { serial, noSerial }: Unit) {
 }
 
 /** What the part numbers are called, on a blank sheet: with a job it is in the table of units. */
-export function numberTitles(setting: Setting): TextBlock | null {
+export function numberTitles(setting: PrintContext): TextBlock | null {
   const { options, numbers, words } = setting;
   if (options.job !== null || numbers.every(({ name, title }) => name === title)) return null;
   const titles = numbers.map(({ name }) => numberWords(setting.procedure, name)).join(', ');
@@ -61,7 +61,7 @@ export function numberTitles(setting: Setting): TextBlock | null {
 }
 
 /** Parts that are always renewed, and those that a step of a stage takes new. */
-export function renewTable(setting: Setting): TableBlock | null {
+export function renewTable(setting: PrintContext): TableBlock | null {
   const { family } = setting.procedure;
   const named = new Set(
     stageSteps(setting)
@@ -93,7 +93,7 @@ export function renewTable(setting: Setting): TableBlock | null {
 }
 
 /** Tools by number with range and calibration, then kinds of tool, whose number is written in. */
-export function toolsTable(setting: Setting): TableBlock | null {
+export function toolsTable(setting: PrintContext): TableBlock | null {
   const { procedure, words } = setting;
   const { title, tool, range, accuracy, due, number, kinds } = words.tools;
   const assets = new Set<Asset>();
@@ -165,7 +165,7 @@ function kindRange({ wording }: Words, range: RangeLimit | null): string {
 }
 
 /** Fluids that the steps use, with what burns. */
-export function fluidsTable(setting: Setting): TableBlock | null {
+export function fluidsTable(setting: PrintContext): TableBlock | null {
   const { procedure, words } = setting;
   const used = new Set(allSteps(setting).map((step) => own(step, 'fluid')));
   const fluids = procedure.shop.fluids.filter(({ name }) => used.has(name));

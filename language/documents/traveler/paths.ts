@@ -1,4 +1,4 @@
-import { replay } from '../../analysis/flow-analysis.ts';
+import { analyzeFlow } from '../../analysis/flow-analysis.ts';
 import { place } from '../../analysis/locations.ts';
 import type { Procedure, Step } from '../../model/procedure.ts';
 import { isOfAll } from '../../model/steps.ts';
@@ -14,7 +14,7 @@ export interface Paths {
 const known = new WeakMap<Procedure, Paths>();
 
 /** The same object at each call: a sheet asks for it at each of its steps. */
-export function pathsOf(procedure: Procedure): Paths {
+export function findPaths(procedure: Procedure): Paths {
   const found = known.get(procedure) ?? walked(procedure);
   known.set(procedure, found);
   return found;
@@ -23,7 +23,7 @@ export function pathsOf(procedure: Procedure): Paths {
 function walked(procedure: Procedure): Paths {
   const gone = new Map<Step, Set<string>>();
   const resumes = new Map<string, Set<Step | null>>();
-  for (const made of replay(procedure)) {
+  for (const made of analyzeFlow(procedure)) {
     made.visit({
       step({ step, before }) {
         // Only `all` leaves it to the sheet which parts there are.

@@ -1,10 +1,10 @@
 import { capital, titleOf } from '../../model/titles.ts';
 import type { RouteBlock } from '../model.ts';
 import { stationTitle } from '../names.ts';
-import { type Setting, shownSteps } from '../print-context.ts';
+import { type PrintContext, shownSteps } from '../print-context.ts';
 
 /** Where the unit goes, stage by stage. Null: there is one stage at most. */
-export function routeOf(setting: Setting): RouteBlock | null {
+export function buildRoute(setting: PrintContext): RouteBlock | null {
   const { procedure, words } = setting;
   const stops: { station: string; stages: { number: string; title: string }[] }[] = [];
   for (const [index, stage] of procedure.stages.entries()) {

@@ -2,15 +2,15 @@ import type { Span } from '../../i18n/index.ts';
 import type { Step, StepObject, StepOf } from '../../model/procedure.ts';
 import { isOfAll, own, readingOf } from '../../model/steps.ts';
 import { capital } from '../../model/titles.ts';
-import { baseTitle, fluidTitle, objectWords, specTitle, stationTitle, type Told } from '../names.ts';
-import { pathsOf } from './paths.ts';
+import { baseTitle, fluidTitle, type ObjectWords, objectWords, specTitle, stationTitle } from '../names.ts';
+import { findPaths } from './paths.ts';
 import { stockWords } from './stock.ts';
 
 /**
  * A step as one imperative sentence in the author's names. Limits, tools and what is recorded are not in it: they are
  * under it, larger.
  */
-export function sentenceOf(told: Told, step: Step): Span[] {
+export function buildSentence(told: ObjectWords, step: Step): Span[] {
   const [first, ...others] = spansOf(told, step);
   if (first === undefined) return [];
   const lead: Span[] = step.lead === null ? [] : [{ text: `${step.lead}. `, strong: true }];
@@ -18,7 +18,7 @@ export function sentenceOf(told: Told, step: Step): Span[] {
 }
 
 /** The sentence in runs; the first letter is made large afterwards. */
-function spansOf(told: Told, step: Step): Span[] {
+function spansOf(told: ObjectWords, step: Step): Span[] {
   const { procedure, words } = told;
   if (step.verb === 'do') return [{ text: step.text ?? '' }];
   const { inSentence, list, piece, limit } = words;
@@ -81,21 +81,21 @@ function keyOf(step: Step, parts: string) {
 }
 
 /** The reading that a step mentions. */
-function readingWords({ procedure, words }: Told, step: Step): string {
+function readingWords({ procedure, words }: ObjectWords, step: Step): string {
   const name = step.verb === 'across' ? step.gate.test : readingOf(step);
   return name === null ? '' : words.inSentence(specTitle(procedure, name));
 }
 
 /** What a step acts on; `all` is every part that was not thrown away before. */
-function objectsLeft({ procedure }: Told, step: Step): readonly StepObject[] {
-  const gone = isOfAll(step) ? pathsOf(procedure).gone.get(step) : undefined;
+function objectsLeft({ procedure }: ObjectWords, step: Step): readonly StepObject[] {
+  const gone = isOfAll(step) ? findPaths(procedure).gone.get(step) : undefined;
   return gone === undefined ? step.objects : step.objects.filter(({ name }) => !gone.has(name));
 }
 
 /** `all parts`, or `all parts except …`. Parts thrown away are no longer there. */
-function allWords({ procedure, words }: Told, step: Step): string {
+function allWords({ procedure, words }: ObjectWords, step: Step): string {
   const named = new Set(step.objects.map(({ name }) => name));
-  const gone = pathsOf(procedure).gone.get(step);
+  const gone = findPaths(procedure).gone.get(step);
   const left = procedure.family.parts
     .filter(({ name }) => !named.has(name) && gone?.has(name) !== true)
     .map((part) => words.inSentence(baseTitle(part)));
@@ -106,12 +106,12 @@ function allWords({ procedure, words }: Told, step: Step): string {
   return spans.map(({ text }) => text).join('');
 }
 
-function markWords({ words }: Told, { marking }: StepOf<'mark'>): string[] {
+function markWords({ words }: ObjectWords, { marking }: StepOf<'mark'>): string[] {
   return marking.map((mark) => (mark === 'number' ? words.names.partNumber : words.names.serialNumber));
 }
 
 /** ` from shims, 1.00 to 1.95 mm by 0.05 mm` */
-function stockOf({ procedure, words }: Told, step: Step): Span[] {
+function stockOf({ procedure, words }: ObjectWords, step: Step): Span[] {
   const [object] = step.objects;
   const part = procedure.family.parts.find(({ name }) => name === object?.name);
   const stock = procedure.shop.stocks.find(({ name }) => name === part?.chosenFrom);
@@ -121,7 +121,7 @@ function stockOf({ procedure, words }: Told, step: Step): Span[] {
 }
 
 /** What the unit is clamped in, as the step says or the family. */
-function heldIn({ procedure }: Told, step: Step): string | null {
+function heldIn({ procedure }: ObjectWords, step: Step): string | null {
   const [first] = step.objects;
   return own(step, 'holder') ?? procedure.family.parts.find(({ name }) => name === first?.name)?.heldIn ?? null;
 }

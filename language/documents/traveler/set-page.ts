@@ -1,23 +1,23 @@
 import type { Unit } from '../../model/job.ts';
 import { capital } from '../../model/titles.ts';
-import { advisedOf } from '../../recommendations/advised.ts';
+import { buildRecommendations } from '../../recommendations/advised.ts';
 import { matchedSets } from '../../recommendations/set-shims.ts';
 import type { TableBlock } from '../model.ts';
 import { specTitle } from '../names.ts';
-import { type Setting, setSize, stageSteps } from '../print-context.ts';
+import { type PrintContext, setSize, stageSteps } from '../print-context.ts';
 
 /**
  * A page for the set, where units are compared: each one's reading, the shim that is in and the one that is to go in, to
  * be written in or taken from the job, and what it reads then. Null: nothing is compared.
  */
-export function setPage(setting: Setting): TableBlock | null {
+export function setPage(setting: PrintContext): TableBlock | null {
   const { procedure, words, options, units, columns } = setting;
   const compared = [
     ...new Set(stageSteps(setting).flatMap(({ step }) => (step.verb === 'across' ? [step.gate.test] : []))),
   ];
   if (compared.length === 0 || setSize(setting) < 2) return null;
   const job = options.job;
-  const advised = job === null ? [] : advisedOf(job, words);
+  const advised = job === null ? [] : buildRecommendations(job, words);
   const matched = job === null ? [] : matchedSets(job).flatMap(({ choices }) => choices ?? []);
   const chooses = [...procedure.stages, ...procedure.repairs].some(({ steps }) =>
     steps.some((step) => step.verb === 'choose' && step.choose !== null && compared.includes(step.choose.test)),

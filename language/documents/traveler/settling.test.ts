@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { instead, procedureWith } from '../../../tests/fixtures/sound-procedure.ts';
 import { checkFiles } from '../../db/workspace.ts';
 import { settlingFigures } from '../figures/settling.ts';
-import { settingOf } from '../print-context.ts';
+import { buildPrintContext } from '../print-context.ts';
 import { settlingFacts } from './steps.ts';
 
 /** Facts of the repair's `choose`, with a spec line and a line before it. */
@@ -17,12 +17,19 @@ function facts(spec: string, before: string, change: { family?: (text: string) =
     repairs: instead(choose, `${before}${choose}`),
     ...(change.family === undefined ? {} : { family: change.family }),
   });
-  const { findings, procedures } = checkFiles([{ uri: 'x', text }]);
-  expect(findings.filter(({ rule }) => rule === 'syntax' || rule === 'unknown-name')).toEqual([]);
+  const { diagnostics, procedures } = checkFiles([{ uri: 'x', text }]);
+  expect(diagnostics.filter(({ rule }) => rule === 'syntax' || rule === 'unknown-name')).toEqual([]);
   const { procedure } = procedures[0]!;
   const place = procedure.repairs.find(({ name }) => name === 'reshim')!;
   const step = place.steps.find((one) => one.verb === 'choose')!;
-  const setting = settingOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
+  const setting = buildPrintContext(procedure, {
+    job: null,
+    number: null,
+    paper: 'a4',
+    draft: false,
+    diagnostics: [],
+    hash: '',
+  });
   return settlingFacts(setting, settlingFigures(setting, step, place)).map(({ label, text: of }) =>
     `${label}: ${of}`.replaceAll('\u00a0', ' '),
   );

@@ -5,27 +5,27 @@ import type { Procedure, Step, StepOf } from '../../model/index.ts';
 import { verbs } from '../../model/verbs.ts';
 import { holdTables } from '../figures/hold-table.ts';
 import { holdLookup } from '../figures/lookups.ts';
-import { figuresOf } from '../figures/step-figures.ts';
+import { deriveFigures } from '../figures/step-figures.ts';
 import type { Block, StepBlock } from '../model.ts';
-import { type SheetOptions, settingOf } from '../print-context.ts';
-import { spanText, textOf } from '../renderers/text.ts';
+import { buildPrintContext, type SheetOptions } from '../print-context.ts';
+import { renderText, spanText } from '../renderers/text.ts';
 import { conditionsOf } from '../tools.ts';
 import { attemptGrids, unitGrids } from './boxes.ts';
 import { failPath } from './fail-path.ts';
-import { sentenceOf } from './sentences.ts';
-import { sheetOf } from './sheet.ts';
+import { buildSentence } from './sentences.ts';
+import { buildSheet } from './sheet.ts';
 
 const blank: SheetOptions = {
   job: null,
   number: null,
   paper: 'a4',
   draft: false,
-  findings: [],
+  diagnostics: [],
   hash: 'ab'.repeat(32),
 };
 const flat = (text: string) => text.replace(/[\u00a0\u202f]/gu, ' ');
 const say = (one: Step, made: Procedure = procedure) =>
-  flat(spanText(sentenceOf({ procedure: made, words: wordsIn('en') }, one)));
+  flat(spanText(buildSentence({ procedure: made, words: wordsIn('en') }, one)));
 const stepsOf = (blocks: readonly Block[]) => blocks.filter((block): block is StepBlock => block.kind === 'step');
 const stepAt = (number: string) => procedure.stages.flatMap(({ steps }) => steps).find((one) => one.number === number)!;
 
@@ -68,7 +68,7 @@ describe('sentences', () => {
 });
 
 describe('fail paths', () => {
-  const setting = settingOf(procedure, blank);
+  const setting = buildPrintContext(procedure, blank);
   const path = (number: string) =>
     failPath(setting, stepAt(number))!.ways.map(({ verdict, stops, end }) =>
       [verdict, ...stops.map((stop) => `${stop.number} ${stop.title}, ${stop.tries} [${stop.boxes.join(' ')}]`), end]
@@ -100,9 +100,9 @@ describe('fail paths', () => {
 
 describe('boxes', () => {
   const columns = (count: number) =>
-    unitGrids(settingOf(procedure, { ...blank, job: jobOf(count) }), '', [{ label: 'Reading', unit: 'bar' }]).map(
-      (grid) => grid.columns.map(({ place }) => Number(place)),
-    );
+    unitGrids(buildPrintContext(procedure, { ...blank, job: jobOf(count) }), '', [
+      { label: 'Reading', unit: 'bar' },
+    ]).map((grid) => grid.columns.map(({ place }) => Number(place)));
   test('one to twelve side by side, more evenly on further rows', () => {
     expect(columns(1)).toEqual([[1]]);
     expect(columns(6)).toEqual([[1, 2, 3, 4, 5, 6]]);
@@ -114,15 +114,15 @@ describe('boxes', () => {
     expect(columns(25).map((row) => row.length)).toEqual([9, 9, 7]);
   });
   test('a blank sheet has a set of six where something is done together, else one unit', () => {
-    expect(settingOf(procedure, blank).columns).toHaveLength(6);
+    expect(buildPrintContext(procedure, blank).columns).toHaveLength(6);
     const alone = {
       ...procedure,
       stages: procedure.stages.filter(({ together }) => !together),
     };
-    expect(settingOf(alone, blank).columns).toHaveLength(1);
+    expect(buildPrintContext(alone, blank).columns).toHaveLength(1);
   });
   test('a mixed set carries its numbers, a unit on hold says so', () => {
-    expect(settingOf(procedure, { ...blank, job: jobOf(6) }).columns.map(({ detail }) => detail)).toEqual([
+    expect(buildPrintContext(procedure, { ...blank, job: jobOf(6) }).columns.map(({ detail }) => detail)).toEqual([
       'A-250',
       'A-250',
       'A-250',
@@ -130,15 +130,15 @@ describe('boxes', () => {
       'A-250',
       'on hold',
     ]);
-    expect(settingOf(procedure, { ...blank, job: jobOf(3) }).columns.map(({ detail }) => detail)).toEqual([
+    expect(buildPrintContext(procedure, { ...blank, job: jobOf(3) }).columns.map(({ detail }) => detail)).toEqual([
       '',
       '',
       'on hold',
     ]);
   });
   test('a repair has rows for each try, with what its steps record and the tests again', () => {
-    const setting = settingOf(procedure, { ...blank, job: jobOf(3) });
-    const grids = attemptGrids(setting, figuresOf(setting), procedure.repairs[0]!);
+    const setting = buildPrintContext(procedure, { ...blank, job: jobOf(3) });
+    const grids = attemptGrids(setting, deriveFigures(setting), procedure.repairs[0]!);
     expect(grids.map(({ title }) => title)).toEqual(['Attempt 1', 'Attempt 2', 'Attempt 3']);
     expect(grids[0]!.rows).toEqual([
       { label: 'R1.6 Setting shim out', unit: 'mm' },
@@ -155,11 +155,11 @@ describe('boxes', () => {
 });
 
 describe('the sheet', () => {
-  const sheet = sheetOf(procedure, { ...blank, job: jobOf(6) });
+  const sheet = buildSheet(procedure, { ...blank, job: jobOf(6) });
 
   test('is plain data, the same each time', () => {
     expect(JSON.parse(JSON.stringify(sheet))).toEqual(sheet);
-    expect(sheetOf(procedure, { ...blank, job: jobOf(6) })).toEqual(sheet);
+    expect(buildSheet(procedure, { ...blank, job: jobOf(6) })).toEqual(sheet);
   });
   test('has every step once, in order, with its number', () => {
     const wanted = [...procedure.stages, ...procedure.repairs].flatMap(({ steps }) =>
@@ -180,7 +180,7 @@ describe('the sheet', () => {
       ...procedure,
       specs: procedure.specs.map((one) => (one.name === 'opening' ? { ...one, whenNew: newSpring } : one)),
     };
-    const made = sheetOf({ ...whole, numbers: [] }, { ...blank, job: null });
+    const made = buildSheet({ ...whole, numbers: [] }, { ...blank, job: null });
     const leak = stepsOf(made.blocks).find(({ number }) => number === '7.4')!;
     expect(leak.lookups[0]!.pairs.at(-1)).toEqual({ from: '266', to: '246' });
   });
@@ -216,7 +216,7 @@ describe('the sheet', () => {
       const test = stepAt('7.4') as StepOf<'test'>;
       const hold = { ...test.test.hold!, amount: { ...psi, nominal: q('500 psi') } };
       const leak = { ...test, test: { ...test.test, hold } };
-      const setting = settingOf(made, blank);
+      const setting = buildPrintContext(made, blank);
       return holdLookup(setting, holdTables(setting, leak, { station: 'tester' })).map((table) => [
         flat(table.to).split(', ').at(-1),
         table.pairs.map(({ from, to }) => `${from}-${to}`).join(' '),
@@ -229,13 +229,13 @@ describe('the sheet', () => {
     expect(pairs(null)).toEqual([['psi', '3750-3250 3770-3270 3790-3290 3810-3310 3830-3330 3850-3350 3862-3362']]);
   });
   test('leaves out steps for other numbers, and keeps the gap', () => {
-    const numbers = stepsOf(sheetOf(procedure, { ...blank, number: 'A-250' }).blocks).map(({ number }) => number);
+    const numbers = stepsOf(buildSheet(procedure, { ...blank, number: 'A-250' }).blocks).map(({ number }) => number);
     expect(numbers).toContain('6.8');
     expect(numbers).not.toContain('6.9');
     expect(stepsOf(sheet.blocks).find(({ number }) => number === '6.9')!.only).toBe('Only A-220');
   });
   test('a job of one number alone can be printed', () => {
-    const only = sheetOf(procedure, {
+    const only = buildSheet(procedure, {
       ...blank,
       job: jobOf(6),
       number: 'A-220',
@@ -251,38 +251,38 @@ describe('the sheet', () => {
     ]);
   });
   test('a draft, or an error, has a watermark; a warning only its line', () => {
-    const finding = {
+    const diagnostic = {
       rule: 'gate-stale',
       message: 'The gate is stale.',
       source: procedure.source,
       step: '7.3',
     } as const;
     expect(sheet.watermark).toBeNull();
-    expect(sheetOf(procedure, { ...blank, draft: true }).watermark).toBe('DRAFT');
+    expect(buildSheet(procedure, { ...blank, draft: true }).watermark).toBe('DRAFT');
     expect(
-      sheetOf(procedure, {
+      buildSheet(procedure, {
         ...blank,
-        findings: [{ ...finding, severity: 'error' }],
+        diagnostics: [{ ...diagnostic, severity: 'error' }],
       }).watermark,
     ).toBe('DRAFT');
-    const warned = sheetOf(procedure, {
+    const warned = buildSheet(procedure, {
       ...blank,
-      findings: [{ ...finding, severity: 'warning' }],
+      diagnostics: [{ ...diagnostic, severity: 'warning' }],
     });
     expect(warned.watermark).toBeNull();
-    expect(textOf(warned)).toContain('The gate is stale.');
+    expect(renderText(warned)).toContain('The gate is stale.');
     expect(
-      textOf(
-        sheetOf(procedure, {
+      renderText(
+        buildSheet(procedure, {
           ...blank,
-          findings: [{ ...finding, severity: 'hint' }],
+          diagnostics: [{ ...diagnostic, severity: 'hint' }],
         }),
       ),
     ).not.toContain('The gate is stale.');
   });
   test('not approved is said large', () => {
     expect(sheet.header.alarm).toBeNull();
-    expect(sheetOf({ ...procedure, approvedBy: null, approvedOn: null }, blank).header.alarm).toBe('NOT APPROVED');
+    expect(buildSheet({ ...procedure, approvedBy: null, approvedOn: null }, blank).header.alarm).toBe('NOT APPROVED');
   });
   test('the code is a link to what it was printed from', () => {
     expect(sheet.header.qr.text).toBe(
@@ -295,13 +295,13 @@ describe('the sheet', () => {
       numbers: procedure.numbers.map((number) => ({ ...number, title: 'Old pattern with grooved spacer' })),
     };
     const job = { ...jobOf(6), customer: 'Harbour towing company (invented), port main engine' };
-    for (const made of [sheetOf(titled, { ...blank, job }), sheetOf(titled, blank)]) {
+    for (const made of [buildSheet(titled, { ...blank, job }), buildSheet(titled, blank)]) {
       const written = made.header.facts.map(({ label, text }) => `${label} ${text}`).join(' ');
       expect(written).toContain('rebuild-injector-17');
       expect(written.length).toBeLessThan(90);
       const [facts] = made.blocks.filter((block) => block.kind === 'facts');
       expect(facts!.facts.find(({ label }) => label === 'Part number')?.text).toBe('A-250, A-220');
-      expect(textOf(made).join('\n')).toContain('A-250 Old pattern with grooved spacer');
+      expect(renderText(made).join('\n')).toContain('A-250 Old pattern with grooved spacer');
     }
   });
   test('concessions are at their step and in the last table', () => {
@@ -325,7 +325,7 @@ describe('the sheet', () => {
       specs: [],
       numbers: [],
     };
-    expect(textOf(sheetOf(empty, blank))).toContain(sheet.header.title);
+    expect(renderText(buildSheet(empty, blank))).toContain(sheet.header.title);
   });
   test('a left-hand thread is mentioned at each turn, in the right direction', () => {
     const joints = procedure.family.joints.map((joint) => ({
@@ -333,7 +333,7 @@ describe('the sheet', () => {
       leftHand: true,
     }));
     const made = { ...procedure, family: { ...procedure.family, joints } };
-    const blocks = stepsOf(sheetOf(made, blank).blocks);
+    const blocks = stepsOf(buildSheet(made, blank).blocks);
     const told = (number: string) =>
       blocks.find((one) => one.number === number)!.facts.find(({ text }) => text.includes('LEFT-HAND'))?.text;
     expect(told('3.3')).toBe('LEFT-HAND THREAD: turn clockwise to slacken');
@@ -346,7 +346,7 @@ describe('the sheet', () => {
     }));
     const made = { ...procedure, family: { ...procedure.family, joints } };
     const factsAt = (number: string) =>
-      stepsOf(sheetOf(made, blank).blocks).find((one) => one.number === number)!.facts;
+      stepsOf(buildSheet(made, blank).blocks).find((one) => one.number === number)!.facts;
     expect(factsAt('6.7')).toContainEqual({ label: 'Thread', text: 'M20x1.5, class 8.8' });
     expect(factsAt('3.3').filter(({ text }) => text.includes('class'))).toEqual([]);
   });
@@ -369,7 +369,7 @@ describe('the sheet', () => {
         },
       ],
     };
-    const text = flat(textOf(sheetOf(made, blank)).join(' | '));
+    const text = flat(renderText(buildSheet(made, blank)).join(' | '));
     for (const wanted of [
       '50 %, 100 %',
       'pin spanner',

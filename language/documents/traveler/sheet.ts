@@ -8,17 +8,17 @@ import { isGate } from '../../model/steps.ts';
 import { capital, titleOf } from '../../model/titles.ts';
 import { acceptanceText } from '../acceptance.ts';
 import { concessionsTable } from '../concessions.ts';
-import { figuresOf } from '../figures/step-figures.ts';
-import { documentTitle, factsOf, headerOf, shortHash } from '../header.ts';
+import { deriveFigures } from '../figures/step-figures.ts';
+import { buildHeader, documentTitle, factsOf, shortHash } from '../header.ts';
 import type { Block, Fact, Sheet, TableBlock } from '../model.ts';
 import { stationTitle } from '../names.ts';
-import { type Setting, type SheetOptions, settingOf, shownSteps } from '../print-context.ts';
+import { buildPrintContext, type PrintContext, type SheetOptions, shownSteps } from '../print-context.ts';
 import { attemptGrids, setGrid, unitGrids } from './boxes.ts';
 import { fullCaution, ownCaution } from './cautions.ts';
-import { drawingsOf } from './drawings.ts';
+import { buildDrawings } from './drawings.ts';
 import { backText, repairWords } from './fail-path.ts';
 import { fluidsTable, numberTitles, renewTable, toolsTable, unitsTable } from './lists.ts';
-import { routeOf } from './route.ts';
+import { buildRoute } from './route.ts';
 import { setPage } from './set-page.ts';
 import { stepBlock } from './steps.ts';
 
@@ -26,13 +26,13 @@ import { stepBlock } from './steps.ts';
  * The traveler of a procedure, for a job or blank: plain data, every word in the order in which it is read. Pure: the
  * same procedure and options give the same sheet.
  */
-export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
-  const setting = settingOf(procedure, options);
+export function buildSheet(procedure: Procedure, options: SheetOptions): Sheet {
+  const setting = buildPrintContext(procedure, options);
   const { words } = setting;
   const cautions = usualCautions(procedure);
-  const draft = options.draft || options.findings.some(({ severity }) => severity === 'error');
+  const draft = options.draft || options.diagnostics.some(({ severity }) => severity === 'error');
   const stations = stationsOf(procedure);
-  const figures = figuresOf(setting, cautions);
+  const figures = deriveFigures(setting, cautions);
   const stages = procedure.stages.flatMap((stage, index): Block[] => {
     const steps = shownSteps(setting, stage);
     if (steps.length === 0 && stage.steps.length > 0) return [];
@@ -102,14 +102,14 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
     { kind: 'text', text: words.first, strong: true },
     factsOf(setting),
     findingsTable(setting),
-    routeOf(setting),
+    buildRoute(setting),
     unitsTable(setting),
     numberTitles(setting),
     renewTable(setting),
     toolsTable(setting),
     acceptanceText(setting),
     fluidsTable(setting),
-    ...drawingsOf(setting, figures),
+    ...buildDrawings(setting, figures),
     ...procedure.hazards.map((one) => ownCaution(words, one)),
     ...stages,
     setPage(setting),
@@ -122,7 +122,7 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
     paper: options.paper,
     title: documentTitle(setting),
     watermark: draft ? words.draft : null,
-    header: headerOf(setting),
+    header: buildHeader(setting),
     firstAid: cautions.pressure ? words.firstAid : null,
     foot: words.foot({ hash: shortHash(options.hash) }),
     pageWords: { page: words.page, of: words.of },
@@ -131,7 +131,7 @@ export function sheetOf(procedure: Procedure, options: SheetOptions): Sheet {
 }
 
 /** Stations, protective equipment, and what else is at the head of a stage or repair. */
-function placeFacts({ procedure, words }: Setting, stations: readonly string[], more: readonly Fact[]): Fact[] {
+function placeFacts({ procedure, words }: PrintContext, stations: readonly string[], more: readonly Fact[]): Fact[] {
   const found = procedure.shop.stations.filter(({ name }) => stations.includes(name));
   const wear = [...new Set(found.flatMap((station) => station.wear ?? []))];
   const titles = stations.map((station) => stationTitle(procedure, station));
@@ -146,7 +146,7 @@ function placeFacts({ procedure, words }: Setting, stations: readonly string[], 
  * What to do where tests of a stage fail, printed before the first of them: those that wait for each other are all run, and
  * one repair is done; a check is judged at once, and so is a test that says so at its own step.
  */
-function severalFail({ words }: Setting, steps: readonly Step[]): Block[] {
+function severalFail({ words }: PrintContext, steps: readonly Step[]): Block[] {
   const sending = steps.filter(isGate).filter(({ gate }) => gate.onFail.length > 0);
   const waiting = sending.filter(waitsForOthers);
   const repairs = new Set(waiting.flatMap(({ gate }) => gate.onFail.map(({ repair }) => repair)));
@@ -162,9 +162,9 @@ function severalFail({ words }: Setting, steps: readonly Step[]): Block[] {
 }
 
 /** Warnings that the procedure is printed with; on a draft, errors too. */
-function findingsTable({ options, words }: Setting): TableBlock | null {
-  const { title, kind, step, message, error, warning } = words.findings;
-  const open = options.findings.filter(({ severity }) => severity !== 'hint');
+function findingsTable({ options, words }: PrintContext): TableBlock | null {
+  const { title, kind, step, message, error, warning } = words.diagnostics;
+  const open = options.diagnostics.filter(({ severity }) => severity !== 'hint');
   if (open.length === 0) return null;
   return {
     kind: 'table',
@@ -174,10 +174,10 @@ function findingsTable({ options, words }: Setting): TableBlock | null {
       { head: step, share: 1 },
       { head: message, share: 9 },
     ],
-    rows: open.map((finding) => [
-      { text: finding.severity === 'error' ? error : warning, strong: true },
-      { text: finding.step ?? '' },
-      { text: fullMessage(finding) },
+    rows: open.map((diagnostic) => [
+      { text: diagnostic.severity === 'error' ? error : warning, strong: true },
+      { text: diagnostic.step ?? '' },
+      { text: fullMessage(diagnostic) },
     ]),
   };
 }

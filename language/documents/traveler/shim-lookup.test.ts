@@ -5,17 +5,24 @@ import { wordsIn } from '../../i18n/index.ts';
 import { inRows, shimLookup } from '../figures/lookups.ts';
 import { rateText } from '../figures/rates.ts';
 import { shimTables } from '../figures/shim-table.ts';
-import { settingOf } from '../print-context.ts';
-import { textOf } from '../renderers/index.ts';
-import { sheetOf } from './index.ts';
-import { sentenceOf } from './sentences.ts';
+import { buildPrintContext } from '../print-context.ts';
+import { renderText } from '../renderers/index.ts';
+import { buildSheet } from './index.ts';
+import { buildSentence } from './sentences.ts';
 
 /** The tables of the repair's `choose`, with plain blanks and signs. */
 function tables(change: Parameters<typeof procedureWith>[0] = {}) {
   const { procedures } = checkFiles([{ uri: 'x', text: procedureWith(change) }]);
   const { procedure } = procedures[0]!;
   const step = procedure.repairs.flatMap(({ steps }) => steps).find(({ verb }) => verb === 'choose')!;
-  const setting = settingOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
+  const setting = buildPrintContext(procedure, {
+    job: null,
+    number: null,
+    paper: 'a4',
+    draft: false,
+    diagnostics: [],
+    hash: '',
+  });
   const plain = (text: string) => text.replaceAll('\u00a0', ' ').replaceAll('−', '-');
   const lookups = shimTables(setting, step).flatMap((group) => inRows(shimLookup(setting, step, group)));
   return lookups.map(({ title, from, to, pairs }) => ({
@@ -32,7 +39,7 @@ describe('what a shim is chosen from, on the sheet', () => {
     const shop = (whole: string) => whole.replace(/from 1\.00 mm to \S+ mm by 0\.05 mm/u, text);
     const { procedure } = checkFiles([{ uri: 'x', text: procedureWith({ shop }) }]).procedures[0]!;
     const step = procedure.repairs.flatMap(({ steps }) => steps).find(({ verb }) => verb === 'choose')!;
-    return sentenceOf({ procedure, words: wordsIn('en') }, step)
+    return buildSentence({ procedure, words: wordsIn('en') }, step)
       .map((span) => span.text)
       .join('')
       .replaceAll('\u00a0', ' ');
@@ -49,8 +56,15 @@ describe('what a shim is chosen from, on the sheet', () => {
 describe('what all shims together may not pass, on the sheet', () => {
   const never = (change: Parameters<typeof procedureWith>[0]) => {
     const { procedure } = checkFiles([{ uri: 'x', text: procedureWith(change) }]).procedures[0]!;
-    const sheet = sheetOf(procedure, { job: null, number: null, paper: 'a4', draft: true, findings: [], hash: '' });
-    const texts = textOf(sheet).map((text) => text.replaceAll('\u00a0', ' '));
+    const sheet = buildSheet(procedure, {
+      job: null,
+      number: null,
+      paper: 'a4',
+      draft: true,
+      diagnostics: [],
+      hash: '',
+    });
+    const texts = renderText(sheet).map((text) => text.replaceAll('\u00a0', ' '));
     return texts[texts.indexOf('Never above') + 1] ?? null;
   };
   const family = instead('"Pressure spring"', '"Pressure spring" binds over 1.70 mm');
@@ -67,15 +81,15 @@ describe('the rate of a shim, on the sheet', () => {
   const rate = (spec: string, own = '') => {
     const specs = (text: string) =>
       instead('220 bar +8 -0', `220 bar +8 -0  source "x"  ${own}`)(instead('3 bar per 0.001 in', spec)(text));
-    const { procedures, findings } = checkFiles([{ uri: 'x', text: procedureWith({ specs }) }]);
-    expect(findings.filter(({ severity }) => severity === 'error')).toEqual([]);
+    const { procedures, diagnostics } = checkFiles([{ uri: 'x', text: procedureWith({ specs }) }]);
+    expect(diagnostics.filter(({ severity }) => severity === 'error')).toEqual([]);
     const { procedure } = procedures[0]!;
-    const setting = settingOf(procedure, {
+    const setting = buildPrintContext(procedure, {
       job: null,
       number: null,
       paper: 'a4',
       draft: false,
-      findings: [],
+      diagnostics: [],
       hash: '',
     });
     return rateText(setting, 'shim-rate').replaceAll('\u00a0', ' ');

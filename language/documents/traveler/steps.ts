@@ -5,7 +5,7 @@ import { specFor } from '../../model/spec-for.ts';
 import { own } from '../../model/steps.ts';
 import { capital } from '../../model/titles.ts';
 import { limitText } from '../../quantities/index.ts';
-import { advisedOf } from '../../recommendations/advised.ts';
+import { buildRecommendations } from '../../recommendations/advised.ts';
 import { spreadWords } from '../../recommendations/sentences.ts';
 import { matchedSets } from '../../recommendations/set-shims.ts';
 import { verbsThat } from '../../syntax/verbs/index.ts';
@@ -20,7 +20,7 @@ import { shimTables } from '../figures/shim-table.ts';
 import { readsGauge, type StepFigures } from '../figures/step-figures.ts';
 import type { CautionBlock, Fact, LimitLine, StepBlock } from '../model.ts';
 import { baseTitle, fluidTitle, specTitle } from '../names.ts';
-import { isShown, type Setting } from '../print-context.ts';
+import { isShown, type PrintContext } from '../print-context.ts';
 import { conditionsOf, toolWords } from '../tools.ts';
 import { isEach, stepGrids } from './boxes.ts';
 import { fullCaution, ownCaution, shortCaution } from './cautions.ts';
@@ -28,11 +28,11 @@ import { failPath } from './fail-path.ts';
 import { isGateStep } from './gates.ts';
 import { gaugeWindows } from './gauge-window.ts';
 import { saysSource, specLines, stepLimits } from './limits.ts';
-import { sentenceOf } from './sentences.ts';
+import { buildSentence } from './sentences.ts';
 import { passFacts, wrenchSettings } from './wrench-setting.ts';
 
 /** One step with everything around it, in reading order. */
-export function stepBlock(setting: Setting, figures: StepFigures, inRepair: boolean): StepBlock {
+export function stepBlock(setting: PrintContext, figures: StepFigures, inRepair: boolean): StepBlock {
   const { words } = setting;
   const { step, cautions } = figures;
   const shims = shimTables(setting, step).map((group) => ({ group, table: shimLookup(setting, step, group) }));
@@ -50,7 +50,7 @@ export function stepBlock(setting: Setting, figures: StepFigures, inRepair: bool
       step.only === null
         ? null
         : words.only({ numbers: step.only.filter((name) => isShown(setting, { ...step, only: [name] })).join(', ') }),
-    sentence: sentenceOf(setting, step),
+    sentence: buildSentence(setting, step),
     limits: [...stepLimits(setting, figures), ...unitLines(setting, step)],
     lookups: [
       ...holdLookup(setting, holdTables(setting, step, figures.place)),
@@ -67,7 +67,7 @@ export function stepBlock(setting: Setting, figures: StepFigures, inRepair: bool
 }
 
 /** Lines to write on: who signs, and what was found on a unit that comes in. */
-function linesOf({ words: { lines } }: Setting, { verb }: Step): string[] {
+function linesOf({ words: { lines } }: PrintContext, { verb }: Step): string[] {
   if (verb === 'receive') return [lines.found];
   return verb === 'sign-off' || verb === 'hold-for' ? [lines.name, lines.date] : [];
 }
@@ -78,7 +78,7 @@ function stepId(number: string): string {
 }
 
 /** Full texts, the author's own, then short lines. */
-function cautionBlocks({ words }: Setting, { step, cautions }: StepFigures): CautionBlock[] {
+function cautionBlocks({ words }: PrintContext, { step, cautions }: StepFigures): CautionBlock[] {
   return [
     ...(cautions?.full ?? []).map((one) => fullCaution(words, one)),
     ...step.hazards.map((one) => ownCaution(words, one)),
@@ -87,7 +87,7 @@ function cautionBlocks({ words }: Setting, { step, cautions }: StepFigures): Cau
 }
 
 /** What the hand needs to know besides the limit: tool, thread, hold, speed, gauge, what to accept. */
-function facts(setting: Setting, figures: StepFigures, inRepair: boolean): Fact[] {
+function facts(setting: PrintContext, figures: StepFigures, inRepair: boolean): Fact[] {
   const { words } = setting;
   const { step } = figures;
   const label = words.facts;
@@ -132,7 +132,7 @@ function facts(setting: Setting, figures: StepFigures, inRepair: boolean): Fact[
 /** Verbs whose sentence names the fluid. */
 const saysFluid: ReadonlySet<string> = new Set(['wash', 'rinse', 'soak', 'wipe', 'clean-outside', 'oil']);
 
-function jointFacts(setting: Setting, step: Step): Fact[] {
+function jointFacts(setting: PrintContext, step: Step): Fact[] {
   if (!turns.has(step.verb)) return [];
   const label = setting.words.facts;
   const joints = setting.procedure.family.joints.filter(({ part }) => step.objects.some(({ name }) => name === part));
@@ -165,7 +165,7 @@ function jointFacts(setting: Setting, step: Step): Fact[] {
 /** Verbs that turn a threaded part. */
 const turns: ReadonlySet<string> = new Set(verbsThat('turns'));
 
-function testFacts(setting: Setting, { step, conditions, ceiling }: StepFigures): Fact[] {
+function testFacts(setting: PrintContext, { step, conditions, ceiling }: StepFigures): Fact[] {
   const { words } = setting;
   const label = words.facts;
   const said = own(step, 'test')?.hold;
@@ -184,13 +184,13 @@ function testFacts(setting: Setting, { step, conditions, ceiling }: StepFigures)
 }
 
 /** In a job, what to fit in each unit or how far to turn it, by its last reading: as large as a limit. */
-function unitLines(setting: Setting, step: Step): LimitLine[] {
+function unitLines(setting: PrintContext, step: Step): LimitLine[] {
   const { words } = setting;
   const { job } = setting.options;
   const test = own(step, 'choose')?.test ?? (step.verb === 'set' ? step.reading : null);
   if (job === null || test === null) return [];
   const parts = step.objects.map(({ name }) => name);
-  return advisedOf(job, words).flatMap(({ unit, test: of, part, reading, sentence }) =>
+  return buildRecommendations(job, words).flatMap(({ unit, test: of, part, reading, sentence }) =>
     sentence === null || of !== test || !parts.includes(part) || !setting.units.includes(unit)
       ? []
       : [
@@ -206,7 +206,7 @@ function unitLines(setting: Setting, step: Step): LimitLine[] {
 }
 
 /** Where some step shuts the gauge, each that reads it says that it is open: a shut one shows nothing, and zero as well. */
-function openGauge({ procedure, words }: Setting, figures: StepFigures): Fact[] {
+function openGauge({ procedure, words }: PrintContext, figures: StepFigures): Fact[] {
   const { step } = figures;
   const shuts = [...procedure.stages, ...procedure.repairs].some(({ steps }) =>
     steps.some((one) => own(one, 'gauge') === 'shut'),
@@ -216,7 +216,7 @@ function openGauge({ procedure, words }: Setting, figures: StepFigures): Fact[] 
 }
 
 /** Of a mixed set, which units are compared: each with those of its own part number. */
-function comparedFacts({ options, units, words }: Setting, step: Step): Fact[] {
+function comparedFacts({ options, units, words }: PrintContext, step: Step): Fact[] {
   if (options.job === null || step.verb !== 'across') return [];
   const places = new Map<string, string[]>();
   for (const { numberText, place } of units) places.set(numberText, [...(places.get(numberText) ?? []), place]);
@@ -229,7 +229,7 @@ function comparedFacts({ options, units, words }: Setting, step: Step): Fact[] {
 }
 
 /** In a job, which units are opened to bring the set together, and with which shims. Nothing where the spread is kept. */
-function matchFacts({ options: { job }, words }: Setting, step: Step): Fact[] {
+function matchFacts({ options: { job }, words }: PrintContext, step: Step): Fact[] {
   if (job === null || step.verb !== 'across') return [];
   const { facts: said, quantity } = words;
   return matchedSets(job).flatMap(({ number, choices, spread, settled, stands, read, units, across, kept }) => {
@@ -250,7 +250,7 @@ function matchFacts({ options: { job }, words }: Setting, step: Step): Fact[] {
 }
 
 /** What one turn of the screw brings. */
-function screwFacts({ procedure, words }: Setting, step: Step): Fact[] {
+function screwFacts({ procedure, words }: PrintContext, step: Step): Fact[] {
   if (step.verb !== 'set') return [];
   return procedure.family.adjusters.flatMap(({ part, sets, rate }) =>
     rate === null || sets !== step.reading || !step.objects.some(({ name }) => name === part)
@@ -259,7 +259,7 @@ function screwFacts({ procedure, words }: Setting, step: Step): Fact[] {
   );
 }
 
-function chooseFacts(setting: Setting, figures: StepFigures): Fact[] {
+function chooseFacts(setting: PrintContext, figures: StepFigures): Fact[] {
   const { step } = figures;
   if (step.verb !== 'choose') return [];
   const { words } = setting;
@@ -273,7 +273,7 @@ function chooseFacts(setting: Setting, figures: StepFigures): Fact[] {
   ];
 }
 
-function aimFacts(setting: Setting, { step, aim, settling }: StepFigures, { test, target }: Choice): Fact[] {
+function aimFacts(setting: PrintContext, { step, aim, settling }: StepFigures, { test, target }: Choice): Fact[] {
   const { words } = setting;
   const name = words.inSentence(specTitle(setting.procedure, test));
   const to =
@@ -292,7 +292,7 @@ function aimFacts(setting: Setting, { step, aim, settling }: StepFigures, { test
 }
 
 /** `New spring: set 4 bar higher, it settles`. */
-export function settlingFacts({ words }: Setting, settling: StepFigures['settling']): Fact[] {
+export function settlingFacts({ words }: PrintContext, settling: StepFigures['settling']): Fact[] {
   return settling.map((group): Fact => {
     const { spring, amount } = group.made;
     return {
@@ -303,7 +303,7 @@ export function settlingFacts({ words }: Setting, settling: StepFigures['settlin
 }
 
 /** What the aim is and where it is from, as the author says it of its spec. */
-function aimedBy(setting: Setting, name: string): Fact[] {
+function aimedBy(setting: PrintContext, name: string): Fact[] {
   const { procedure, words } = setting;
   const spec = procedure.specs.find((one) => one.name === name);
   const title = spec === undefined || spec.title === spec.name ? '' : words.inSentence(spec.title);
@@ -313,12 +313,12 @@ function aimedBy(setting: Setting, name: string): Fact[] {
   return [{ label: words.limits.source, text: title === '' ? text : `${text} (${title})` }];
 }
 
-function rateTitle({ procedure, words }: Setting, name: string): string {
+function rateTitle({ procedure, words }: PrintContext, name: string): string {
   const spec = procedure.specs.find((one) => one.name === name);
   return spec === undefined || spec.title === spec.name ? words.facts.rate : capital(spec.title);
 }
 
-function notes({ words }: Setting, step: Step): Fact[] {
+function notes({ words }: PrintContext, step: Step): Fact[] {
   const label = words.facts;
   return [
     ...(step.note === null ? [] : [{ label: label.note, text: step.note }]),

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { instead, procedureWith } from '../../../tests/fixtures/sound-procedure.ts';
 import { checkFiles } from '../../db/workspace.ts';
 import { stepFigures } from '../figures/step-figures.ts';
-import { settingOf } from '../print-context.ts';
+import { buildPrintContext } from '../print-context.ts';
 import { passFacts, wrenchSettings } from './wrench-setting.ts';
 
 type Facts = typeof wrenchSettings;
@@ -17,7 +17,14 @@ function settings(torque: string, wrench: string, adapter = 'adapter 6 in at 0°
   const { procedure } = checkFiles([{ uri: 'x', text }]).procedures[0]!;
   const place = procedure.repairs.find(({ steps }) => steps.some(({ verb }) => verb === 'torque'))!;
   const step = place.steps.find(({ verb }) => verb === 'torque')!;
-  const setting = settingOf(procedure, { job: null, number: null, paper: 'a4', draft: false, findings: [], hash: '' });
+  const setting = buildPrintContext(procedure, {
+    job: null,
+    number: null,
+    paper: 'a4',
+    draft: false,
+    diagnostics: [],
+    hash: '',
+  });
   return facts(setting, stepFigures(setting, step, place)).map(
     ({ label, text: value }) => `${label}: ${value.replaceAll('\u00a0', ' ')}`,
   );

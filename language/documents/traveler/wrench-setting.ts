@@ -4,10 +4,10 @@ import { byNumber } from '../figures/by-number.ts';
 import type { StepFigures } from '../figures/step-figures.ts';
 import type { WrenchSetting } from '../figures/wrenches.ts';
 import type { Fact } from '../model.ts';
-import type { Setting } from '../print-context.ts';
+import type { PrintContext } from '../print-context.ts';
 
 /** What to set on a wrench that turns the nut through an adapter, for each part number that differs. */
-export function wrenchSettings(setting: Setting, { wrenches }: StepFigures): Fact[] {
+export function wrenchSettings(setting: PrintContext, { wrenches }: StepFigures): Fact[] {
   const { words } = setting;
   return wrenches.flatMap(({ wrench, settings }) => {
     const texts = byNumber(setting, (number) => {
@@ -22,7 +22,7 @@ export function wrenchSettings(setting: Setting, { wrenches }: StepFigures): Fac
 }
 
 /** Torques that a group goes through on the way, as the author wrote them, and as each is set on the wrench where it differs. */
-export function passFacts({ words }: Setting, { step, wrenches }: StepFigures): Fact[] {
+export function passFacts({ words }: PrintContext, { step, wrenches }: StepFigures): Fact[] {
   if (step.verb !== 'torque' || step.passes.length === 0) return [];
   const set = wrenches.flatMap(({ wrench, passes: settings }) =>
     settings === null

@@ -34,7 +34,7 @@ function surrounded(prefix: string, text: string): string {
 test.each(snippets.map((snippet) => [snippet.name, snippet] as const))(
   '%s is read without an error of syntax',
   (_, { prefix, body }) => {
-    const { findings } = checkFiles([{ uri: 'a.rebuild', text: surrounded(prefix, filled(body)) }]);
-    expect(findings.filter(({ rule }) => rule === 'syntax').map(({ message }) => message)).toEqual([]);
+    const { diagnostics } = checkFiles([{ uri: 'a.rebuild', text: surrounded(prefix, filled(body)) }]);
+    expect(diagnostics.filter(({ rule }) => rule === 'syntax').map(({ message }) => message)).toEqual([]);
   },
 );

@@ -1,31 +1,31 @@
 /** The hash on a sheet: it changes with all that prints, and with nothing else. */
 import { describe, expect, it } from 'vitest';
-import { Checker, checkFiles, type SourceFile } from '../../../language/db/workspace.ts';
-import { textOf } from '../../../language/documents/renderers/index.ts';
-import { sheetOf } from '../../../language/documents/traveler/index.ts';
+import { checkFiles, type SourceFile, Workspace } from '../../../language/db/workspace.ts';
+import { renderText } from '../../../language/documents/renderers/index.ts';
+import { buildSheet } from '../../../language/documents/traveler/index.ts';
 import { libraryFiles } from '../../../tests/library.ts';
 import { contentHash } from './content-hash.ts';
 
 const library = libraryFiles();
-const checker = new Checker();
+const checker = new Workspace();
 
 /** Hash and words of a sheet: of a job by its number, of a procedure by its name. */
 function printed(name: string, files: readonly SourceFile[], settings?: string, check = checker) {
   const result = check.check(files, settings === undefined ? null : { uri: 'handtight.json', text: settings });
   const job = result.jobs.find((one) => one.name === name) ?? null;
   const procedure = job?.procedure ?? result.procedures.find((one) => one.procedure.name === name)!.procedure;
-  const { findings } = result.procedures.find((one) => one.procedure.name === procedure.name)!;
-  const sheet = sheetOf(procedure, {
+  const { diagnostics } = result.procedures.find((one) => one.procedure.name === procedure.name)!;
+  const sheet = buildSheet(procedure, {
     job,
     number: null,
     word: result.sheet.word,
     language: 'en',
     paper: 'a4',
     draft: false,
-    findings,
+    diagnostics,
     hash: '',
   });
-  return { hash: contentHash({ procedure, job }, { files, result }), words: textOf(sheet).join('\n') };
+  return { hash: contentHash({ procedure, job }, { files, result }), words: renderText(sheet).join('\n') };
 }
 
 const hash = (name: string, files: readonly SourceFile[] = library, settings?: string) =>
@@ -122,7 +122,7 @@ describe('the hash of a sheet is the same with', () => {
   });
 
   it('a checker that is kept, as in the editor, and one made for it, as on the command line', () => {
-    expect(printed('2207', library, undefined, new Checker()).hash).toBe(sound);
+    expect(printed('2207', library, undefined, new Workspace()).hash).toBe(sound);
     expect(checkFiles(library).restated).toBe(0);
   });
 });

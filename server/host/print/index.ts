@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import type { Sheet } from '../../../language/documents/model.ts';
-import { htmlOf, htmlOfAll } from '../../../language/documents/renderers/html.ts';
+import { renderHtml, renderHtmlPages } from '../../../language/documents/renderers/html.ts';
 import { fileName } from './file-name.ts';
 import { htmlFonts } from './fonts.ts';
 import { pdfOf } from './pdf.ts';
@@ -37,7 +37,7 @@ export function printSheets(sheets: readonly [Sheet, ...Sheet[]], title: string,
     if (format === 'html')
       return {
         file,
-        content: sheets.length === 1 ? htmlOf(sheets[0], { fonts }) : htmlOfAll(sheets, title, { fonts }),
+        content: sheets.length === 1 ? renderHtml(sheets[0], { fonts }) : renderHtmlPages(sheets, title, { fonts }),
       };
     const pdf = pdfOf(sheets, title);
     if (pdf.missing.length > 0)

@@ -1,7 +1,7 @@
 import { createRequire } from 'node:module';
 import type { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
 import type { Sheet } from '../../../language/documents/model.ts';
-import { typstOf } from '../../../language/documents/renderers/typst.ts';
+import { renderTypst } from '../../../language/documents/renderers/typst.ts';
 import { pdfFonts } from './fonts.ts';
 import { documentMade } from './native-memory.ts';
 
@@ -40,7 +40,7 @@ const keptRounds = 4;
  */
 export function pdfOf(sheets: readonly [Sheet, ...Sheet[]], title = sheets[0].title): PdfSheet {
   const typst = typesetter();
-  const made = typst.compile({ mainFileContent: typstOf(sheets, title) });
+  const made = typst.compile({ mainFileContent: renderTypst(sheets, title) });
   const document = made.result;
   if (document === null) {
     const problems = typst.fetchDiagnostics(made.takeDiagnostics()!) as {

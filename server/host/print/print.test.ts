@@ -17,9 +17,9 @@ import fc from 'fast-check';
 import { afterAll, describe, expect, test } from 'vitest';
 import type { Sheet } from '../../../language/documents/model.ts';
 import type { SheetOptions } from '../../../language/documents/print-context.ts';
-import { htmlOf } from '../../../language/documents/renderers/html.ts';
-import { textOf } from '../../../language/documents/renderers/text.ts';
-import { sheetOf } from '../../../language/documents/traveler/sheet.ts';
+import { renderHtml } from '../../../language/documents/renderers/html.ts';
+import { renderText } from '../../../language/documents/renderers/text.ts';
+import { buildSheet } from '../../../language/documents/traveler/sheet.ts';
 import { wordsIn } from '../../../language/i18n/index.ts';
 import { printable } from '../../../language/i18n/printable.ts';
 import { jobOf, procedure } from '../../../tests/fixtures/injector.ts';
@@ -35,12 +35,12 @@ const blank: SheetOptions = {
   number: null,
   paper: 'a4',
   draft: false,
-  findings: [],
+  diagnostics: [],
   hash: 'ab'.repeat(32),
 };
 const warned: SheetOptions = {
   ...blank,
-  findings: [
+  diagnostics: [
     {
       rule: 'x',
       severity: 'warning',
@@ -51,13 +51,13 @@ const warned: SheetOptions = {
   ],
 };
 const forUnits = (count: number, more: Partial<SheetOptions> = {}) =>
-  sheetOf(procedure, { ...warned, job: jobOf(count), ...more });
+  buildSheet(procedure, { ...warned, job: jobOf(count), ...more });
 
 /** An author who writes what breaks programs. */
 const hostile =
   'Say "hi" & <script>alert(1)</script> #panic() $x$ `raw` \\ \\u{41} */ // _a_ *b* [c] @d ~ = µ ⌀8 → ☐ ½ Größe';
 const longWord = 'Unterwasserschneidbrennerhalterungsschraubendreher'.repeat(4);
-const attacked = sheetOf(
+const attacked = buildSheet(
   {
     ...procedure,
     title: hostile,
@@ -162,18 +162,18 @@ const sheets: [string, Sheet][] = [
   ['a set of six, mixed', forUnits(6)],
   ['twelve units', forUnits(12)],
   ['thirteen units on Letter', forUnits(13, { paper: 'letter' })],
-  ['blank', sheetOf(procedure, blank)],
-  ['one number, draft', sheetOf({ ...procedure, approvedBy: null }, { ...blank, number: 'A-220', draft: true })],
+  ['blank', buildSheet(procedure, blank)],
+  ['one number, draft', buildSheet({ ...procedure, approvedBy: null }, { ...blank, number: 'A-220', draft: true })],
   ['hostile words', attacked],
 ];
 
 describe.each(sheets)('every word, in order: %s', (_, sheet) => {
   test('in the HTML', () => {
-    expect(firstLost(textOf(sheet), htmlText(htmlOf(sheet)))).toBeNull();
+    expect(firstLost(renderText(sheet), htmlText(renderHtml(sheet)))).toBeNull();
   });
   test.skipIf(!hasText)('in the PDF', () => {
     const text = pdfText(sheet);
-    expect(firstLost(textOf(sheet), flow(sheet, text))).toBeNull();
+    expect(firstLost(renderText(sheet), flow(sheet, text))).toBeNull();
     expect(bones(text)).toContain(bones(sheet.foot));
     if (sheet.firstAid !== null) expect(bones(text)).toContain(bones(sheet.firstAid));
   });
@@ -182,7 +182,7 @@ describe.each(sheets)('every word, in order: %s', (_, sheet) => {
 describe('any words that an author may write', () => {
   const [stage] = procedure.stages;
   const written = (title: string, note: string) =>
-    sheetOf(
+    buildSheet(
       {
         ...procedure,
         title,
@@ -199,7 +199,7 @@ describe('any words that an author may write', () => {
     fc.assert(
       fc.property(anything, anything, (title, note) => {
         const sheet = written(title, note);
-        expect(firstLost(textOf(sheet), htmlText(htmlOf(sheet)))).toBeNull();
+        expect(firstLost(renderText(sheet), htmlText(renderHtml(sheet)))).toBeNull();
       }),
       { numRuns: 200 },
     );
@@ -242,7 +242,7 @@ describe('the PDF', () => {
   });
   test('sets signs that the text font lacks, and names those that no font has', () => {
     expect(pdfOf([attacked])).toMatchObject({ accessible: true, missing: [] });
-    const odd = sheetOf({ ...procedure, title: 'Needle 漢 🛠' }, blank);
+    const odd = buildSheet({ ...procedure, title: 'Needle 漢 🛠' }, blank);
     const { accessible, missing, pages } = pdfOf([odd]);
     expect(accessible).toBe(false);
     expect(missing).toContain('漢');
@@ -332,18 +332,18 @@ describe.skipIf(!hasText)('the pages', () => {
 });
 
 describe('the HTML', () => {
-  const html = htmlOf(attacked);
+  const html = renderHtml(attacked);
   test('runs nothing and loads nothing', () => {
     expect(html).not.toMatch(/<script|\son\w+=|javascript:/iu);
     expect(html.replace(/http:\/\/www\.w3\.org\/2000\/svg/gu, '')).not.toMatch(/https?:|url\((?!"data:)/u);
     expect(html).toContain('default-src &#39;none&#39;');
   });
   test('steps can be found from the text and back', () => {
-    const whole = htmlOf(forUnits(1));
+    const whole = renderHtml(forUnits(1));
     expect(whole).toMatch(/id="step-6\.5" data-source-line="\d+" data-source-file="injector-17\.rebuild"/u);
   });
   test('has a title, a language, heads for its tables, and captions', () => {
-    const whole = htmlOf(forUnits(6));
+    const whole = renderHtml(forUnits(6));
     expect(whole).toContain('<html lang="en">');
     expect(whole).toContain('<title>Traveler: Rebuild and set, revision B, work order 2207</title>');
     expect(whole).toContain('<caption>Replace every time</caption>');

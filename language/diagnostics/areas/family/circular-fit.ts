@@ -19,7 +19,7 @@ export const circularFit: Rule = {
         const titles = ring.map((member) => lower(parts.get(member)!.title));
         report({
           at: first.source,
-          cause: `ring:${[...ring].sort().join()}`,
+          rootCause: `ring:${[...ring].sort().join()}`,
           message: `The ${titles[0]} rests on the ${[...titles.slice(1), titles[0]].join(', which rests on the ')}.`,
           why: 'none of them can be fitted first.',
           help: 'Delete one “on”, “in” or “through”.',

@@ -15,7 +15,7 @@ export const faceWithoutFinish: Rule = {
       const part = family.parts.find((other) => other.name === face.part)!;
       report({
         at: face.source,
-        cause: `finish:${family.name}:${part.base}.${face.name}`,
+        rootCause: `finish:${family.name}:${part.base}.${face.name}`,
         allow: part.allow,
         message: `Nothing says how the ${face.name} face of the ${lower(part.title)} is finished.`,
         why: 'no rule makes sure that it is inspected, guarded and kept off the wheel.',

@@ -18,7 +18,7 @@ export const facesDoNotMeet: Rule = {
         if (face.finish !== 'lapped' || (face.guardedBy === null && restsOn(part).length === 0)) continue;
         report({
           at: face.source,
-          cause: `meets:${family.name}:${part.base}.${face.name}`,
+          rootCause: `meets:${family.name}:${part.base}.${face.name}`,
           allow: part.allow,
           message: `The ${face.name} face of the ${lower(part.title)} is lapped but meets no other face.`,
           why: 'nothing says when it is covered, so it always counts as bare.',
@@ -31,7 +31,7 @@ export const facesDoNotMeet: Rule = {
       if (face.id > face.meets || touch(part, other) || hangs(part) || hangs(other)) continue;
       report({
         at: face.source,
-        cause: `meets:${family.name}:${part.base}.${face.name}`,
+        rootCause: `meets:${family.name}:${part.base}.${face.name}`,
         allow: [...part.allow, ...other.allow],
         message: `${face.id} meets ${face.meets}, but neither the ${lower(part.title)} nor the ${lower(other.title)} is declared to touch the other.`,
         why: 'a face cannot be covered by a part that does not touch it, so it could stay bare unnoticed.',

@@ -20,7 +20,7 @@ export const jointHoldsNothing: Rule = {
       if (hasWork(joint, family)) continue;
       report({
         at: joint.source,
-        cause: `joint-holds:${family.name}:${part.base}`,
+        rootCause: `joint-holds:${family.name}:${part.base}`,
         allow: part.allow,
         message: `The ${lower(part.title)} is a joint but holds nothing.`,
         why: 'the parts that it keeps in could come out before it, and a test would still count after it was slackened.',

@@ -18,7 +18,7 @@ export const locatedWithoutFeature: Rule = {
           at: step,
           source: object.source,
           // One fact is missing, however many steps need it.
-          cause: `no-feature:${part.base}`,
+          rootCause: `no-feature:${part.base}`,
           allow: part.allow,
           related: [{ message: `${part.base} is declared here.`, source: part.source }],
           message: `The ${lower(part.title)} has to be located, but nothing says by what.`,

@@ -19,7 +19,7 @@ export const locksNothing: Rule = {
         report({
           at: step,
           source: object.source,
-          cause: `locks-nothing:${part.base}`,
+          rootCause: `locks-nothing:${part.base}`,
           allow: part.allow,
           related: [{ message: `${part.base} is declared here.`, source: part.source }],
           message: `The ${lower(part.title)} is locked here, but it locks no adjuster of the family.`,

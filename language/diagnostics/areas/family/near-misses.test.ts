@@ -10,7 +10,7 @@ const mine = new Set([...language, ...familyRules].map(({ code }) => code));
 /** What the rules of this area and of `language` find in a text. */
 const found = (text: string): string[] =>
   check(text)
-    .findings.filter(({ rule }) => mine.has(rule))
+    .diagnostics.filter(({ rule }) => mine.has(rule))
     .map((one) => `${one.rule}: ${fullMessage(one)}`);
 const rulesFound = (text: string) => found(text).map((line) => line.slice(0, line.indexOf(':')));
 

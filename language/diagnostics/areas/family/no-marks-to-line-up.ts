@@ -19,7 +19,7 @@ export const noMarksToLineUp: Rule = {
       if (step.text !== null || parts.some((part) => part.marks !== null)) continue;
       report({
         at: step,
-        cause: `no-marks:${first.base}`,
+        rootCause: `no-marks:${first.base}`,
         allow: parts.flatMap((part) => part.allow),
         related: [{ message: `${first.base} is declared here.`, source: first.source }],
         message: `Marks have to be lined up, but the family declares no marks on the ${listed([...new Set(parts.map((part) => lower(part.title)))])}.`,

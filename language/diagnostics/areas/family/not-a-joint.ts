@@ -30,7 +30,7 @@ export const notAJoint: Rule = {
         report({
           at: step,
           source: object.source,
-          cause: `not-a-joint:${part.base}`,
+          rootCause: `not-a-joint:${part.base}`,
           allow: part.allow,
           related: [{ message: `${part.base} is declared here.`, source: part.source }],
           message: `The ${lower(part.title)} is ${done} here, but the family declares no joint for it.`,

@@ -19,7 +19,7 @@ export const notItsGuard: Rule = {
         report({
           at: step,
           source: object.source,
-          cause: `not-its-guard:${face.id}`,
+          rootCause: `not-its-guard:${face.id}`,
           related: [{ message: 'The face is declared here.', source: face.source }],
           ...(face.guardedBy === null
             ? {

@@ -22,7 +22,7 @@ export const nothingToChooseFrom: Rule = {
         report({
           at: step,
           source: object.source,
-          cause: `no-stock:${part.base}`,
+          rootCause: `no-stock:${part.base}`,
           allow: part.allow,
           related: [{ message: `${part.base} is declared here.`, source: part.source }],
           ...(part.chosenFrom === null

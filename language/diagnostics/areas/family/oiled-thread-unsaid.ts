@@ -25,7 +25,7 @@ export const oiledThreadUnsaid: Rule = {
           report({
             at: step,
             source: object.source,
-            cause: `oiled-thread:${part.base}`,
+            rootCause: `oiled-thread:${part.base}`,
             allow: part.allow,
             related: [{ message: 'The joint is declared here.', source: joint.source }],
             message: `The ${lower(part.title)} is oiled before it is torqued, but nothing says that the torque is for oiled threads.`,

@@ -30,7 +30,7 @@ export const pairUnsaid: Rule = {
         if (together.length !== rest.length + 1 || ![first, ...rest].every((step) => together.includes(step))) continue;
         report({
           at: first,
-          cause: `pair:${inner.base}:${outer.base}`,
+          rootCause: `pair:${inner.base}:${outer.base}`,
           allow: [...inner.allow, ...outer.allow],
           related: [{ message: `${inner.base} is declared here.`, source: inner.source }],
           message: `The ${lower(inner.title)} and the ${lower(outer.title)} are always renewed together here, but the family does not say that they are a pair.`,

@@ -36,7 +36,7 @@ export const partUnused: Rule = {
       if (!mates.every((other) => taken.has(other.base))) continue;
       report({
         at: procedure.source,
-        cause: `unused:${part.base}`,
+        rootCause: `unused:${part.base}`,
         allow: part.allow,
         related: [{ message: `${part.base} is declared here.`, source: part.source }],
         message: `The unit is taken apart, but no step names the ${lower(part.title)}.`,

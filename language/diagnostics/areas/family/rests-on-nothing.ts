@@ -16,7 +16,7 @@ export const restsOnNothing: Rule = {
       if (part.base === body?.base || part.suppliedLoose) continue;
       report({
         at: part.source,
-        cause: `rests:${family.name}:${part.base}`,
+        rootCause: `rests:${family.name}:${part.base}`,
         allow: part.allow,
         message: `Nothing says what the ${lower(part.title)} rests on.`,
         why: 'a step that takes it off or fits it out of order goes unnoticed.',

@@ -17,7 +17,7 @@ export const setAndNotProven: Rule = {
     const tell = (step: Step, cause: string, message: string, help: string) =>
       report({
         at: step,
-        cause: `not-proven:${cause}`,
+        rootCause: `not-proven:${cause}`,
         related: [{ message: 'The family is declared here.', source: family.source }],
         message,
         why: 'another procedure that forgets it would check clean.',

@@ -21,7 +21,7 @@ export const springHeldByNothing: Rule = {
       const top = above.at(-1)!;
       report({
         at: top.source,
-        cause: `spring-held:${family.name}:${top.base}`,
+        rootCause: `spring-held:${family.name}:${top.base}`,
         allow: top.allow,
         message: `Nothing holds the ${listed(above.map((other) => lower(other.title)))} on the ${lower(part.title)}.`,
         why: 'a spring there would jump out, and the sheet could have it removed before the part that holds it.',

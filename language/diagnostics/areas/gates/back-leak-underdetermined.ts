@@ -11,17 +11,17 @@ export const backLeakUnderdetermined: Rule = {
   severity: 'warning',
   since: '0.2.0',
   title: 'A leak past a lapped pair is timed, but not everything that affects the time is stated.',
-  replay: ({ program, layout }, report) => {
-    const { procedure } = program;
+  flow: ({ graph, layout }, report) => {
+    const { procedure } = graph;
     if (procedure.family.parts.every((part) => part.matchedTo.length === 0)) return {};
-    const seats = stageSteps(program)
+    const seats = stageSteps(graph)
       .flatMap(({ step }) => (step.verb === 'test' ? [step] : []))
       .filter(({ gate, test }) => isSeatTest(gate.test) || test.hold !== null)
       .map((step) => layout.gates.get(step.gate.id)!);
     // Where the family lists a seat test, gate-missing and gate-out-of-order report it.
     const listedSeat = procedure.family.provenBy.some((proof) => isSeatTest(proof.name));
     return {
-      step({ step, before, way }) {
+      step({ step, before, path }) {
         if (step.verb !== 'test' || !timesALeak(step)) return;
         const name = step.gate.test;
         const unsaid = unsaidBy(procedure, step);
@@ -34,7 +34,7 @@ export const backLeakUnderdetermined: Rule = {
         const seatHelp = 'Test the seat first, held below opening.';
         report({
           at: step,
-          way,
+          path,
           ...(unsaid.length === 0
             ? { message: `${capital(noSeat)}.`, why: seatWhy, help: seatHelp }
             : {

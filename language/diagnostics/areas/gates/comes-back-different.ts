@@ -8,15 +8,15 @@ export const comesBackDifferent: Rule = {
   severity: 'error',
   since: '0.2.0',
   title: 'A repair ends with parts off that were on at the test that the unit goes back to.',
-  replay: ({ program }, report) => ({
-    comeBack({ last, block, to, off, way }) {
+  flow: ({ graph }, report) => ({
+    comeBack({ last, block, to, off, path }) {
       const many = off.length > 1;
       report({
         at: last ?? block.source,
-        way,
+        path,
         allow: block.allow,
-        cause: `comes-back:${last === null ? block.name : writtenAt(last)}`,
-        message: `Repair ${block.name} ends with the ${partsWords(program.procedure, off)} off, but the unit goes back to ${gateWords(to)} (${to.number}), where ${many ? 'they were' : 'it was'} on.`,
+        rootCause: `comes-back:${last === null ? block.name : writtenAt(last)}`,
+        message: `Repair ${block.name} ends with the ${partsWords(graph.procedure, off)} off, but the unit goes back to ${gateWords(to)} (${to.number}), where ${many ? 'they were' : 'it was'} on.`,
         why: 'the unit cannot be tested like that.',
         help: 'At the end of the repair, close the unit the way it was closed before the test.',
       });

@@ -1,7 +1,7 @@
 import { isHydraulic, isPneumatic } from '../../../analysis/hydraulic.ts';
 import { flag } from '../../../analysis/locations.ts';
 import { readingOf } from '../../../model/steps.ts';
-import { causesOf, slipOf } from '../../root-cause.ts';
+import { rootCauseKey, rootCauses } from '../../root-cause.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A pressure test on a unit that is not primed. A reading as found is taken in the state in which the unit came. */
@@ -10,20 +10,20 @@ export const gateBeforePrime: Rule = {
   severity: 'error',
   since: '0.1.0',
   title: 'A pressure test is run on a unit that was not primed after it was opened or connected.',
-  replay: ({ program, layout }, report) => {
-    const causeOf = causesOf('prime');
+  flow: ({ graph, layout }, report) => {
+    const causeOf = rootCauses('prime');
     return {
-      step({ step, before, way }) {
+      step({ step, before, path }) {
         if (step.verb !== 'test' && step.verb !== 'set' && step.verb !== 'read') return;
-        if (!isHydraulic(step, program.procedure) || isPneumatic(step)) return;
+        if (!isHydraulic(step, graph.procedure) || isPneumatic(step)) return;
         if (step.verb === 'read' && step.asFound) return;
         if (!before.may(layout.unit.primed, flag.no)) return;
-        const since = before.since[layout.unit.primed]!;
+        const since = before.provenance[layout.unit.primed]!;
         report({
           at: step,
-          way,
+          path,
           since,
-          cause: causeOf(slipOf(way, since), step),
+          rootCause: causeOf(rootCauseKey(path, since), step),
           message: `The unit is not primed when ${readingOf(step)} is ${{ set: 'set', read: 'read', test: 'tested' }[step.verb]}.`,
           why: 'air in it makes the reading soft and the spray ragged.',
           help: 'Write “prime 6 strokes with gauge shut” before this step.',

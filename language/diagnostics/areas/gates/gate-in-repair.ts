@@ -18,7 +18,7 @@ export const gateInRepair: Rule = {
         report({
           at: step,
           // If no stage has the test, it is also missing for the family: that is the same mistake.
-          ...(inStages.includes(id) ? {} : { cause: `gate-missing:${test}:${across ? ' across the set' : ''}` }),
+          ...(inStages.includes(id) ? {} : { rootCause: `gate-missing:${test}:${across ? ' across the set' : ''}` }),
           allow: repair.allow,
           message: `${capital(test)} is tested${across ? ' across the set' : ''} inside repair ${repair.name}.`,
           why: 'a test inside a repair is run twice or recorded nowhere.',

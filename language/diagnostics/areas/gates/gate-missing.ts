@@ -10,8 +10,8 @@ export const gateMissing: Rule = {
   since: '0.1.0',
   unsafe: true,
   title: 'A test that proves the family is missing from the procedure.',
-  replay({ program }, report) {
-    const { procedure, numbers } = program;
+  flow({ graph }, report) {
+    const { procedure, numbers } = graph;
     const mine = procedure.stages
       .flatMap((stage) => stage.steps)
       .filter((step) => step.only === null || numbers === null || step.only.some((number) => numbers.includes(number)));
@@ -25,7 +25,7 @@ export const gateMissing: Rule = {
       if (found) return;
       report({
         at: procedure.source,
-        cause: `gate-missing:${name}:${words}`,
+        rootCause: `gate-missing:${name}:${words}`,
         related: [{ message: 'The family says so here.', source }],
         message: `The family is proven by ${name}${words}, but no step of this procedure tests it.`,
         why: 'a unit could leave without this proof.',

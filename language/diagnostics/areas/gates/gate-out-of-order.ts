@@ -8,9 +8,9 @@ export const gateOutOfOrder: Rule = {
   severity: 'error',
   since: '0.2.0',
   title: 'Tests are run in a different order from the one that proves the family.',
-  replay({ program }, report) {
-    const { provenBy } = program.procedure.family;
-    const tests = stageSteps(program).flatMap(({ step }) => {
+  flow({ graph }, report) {
+    const { provenBy } = graph.procedure.family;
+    const tests = stageSteps(graph).flatMap(({ step }) => {
       if (step.verb !== 'test') return [];
       const rank = provenBy.findIndex((proof) => proof.name === step.gate.test);
       return rank < 0 ? [] : [{ step, rank, name: step.gate.test }];
@@ -34,7 +34,7 @@ export const gateOutOfOrder: Rule = {
           );
           report({
             at: step,
-            ...(reading === undefined ? {} : { cause: `reading:${reading}` }),
+            ...(reading === undefined ? {} : { rootCause: `reading:${reading}` }),
             related: [{ message: 'The family gives the order here.', source: provenBy[rank]!.source }],
             message: `${capital(name)} is tested ${before === undefined ? 'before' : 'after'} ${other.name}, but the family is proven by ${listed(order.map((proof) => proof.name))}, in that order.`,
             why: 'each test relies on what the tests before it proved.',

@@ -9,18 +9,18 @@ export const gateStale: Rule = {
   severity: 'error',
   since: '0.1.0',
   title: 'The unit is changed after a test, and the test is not run again.',
-  replay: ({ program, layout }, report) => ({
-    end({ state, way, last, block }) {
+  flow: ({ graph, layout }, report) => ({
+    end({ state, path, last, block }) {
       const bySlip = new Map<number, GateStep[]>();
-      for (const { step } of program.gates) {
+      for (const { step } of graph.gates) {
         const cell = layout.gates.get(step.gate.id)!;
         if (!state.may(cell, gate.stale)) continue;
-        const since = state.since[cell]!;
+        const since = state.provenance[cell]!;
         const tests = bySlip.get(since) ?? [];
         if (!tests.some(({ gate }) => gate.id === step.gate.id)) bySlip.set(since, [...tests, step]);
       }
       for (const [since, tests] of bySlip) {
-        const touched = program.points[since];
+        const touched = graph.nodes[since];
         const by =
           touched?.kind === 'step'
             ? `step ${touched.step.number} (${[touched.step.verb, touched.step.objects[0]?.name].filter(Boolean).join(' ')}) changed what was tested`
@@ -28,8 +28,8 @@ export const gateStale: Rule = {
         const many = tests.length > 1;
         report({
           at: touched?.kind === 'step' ? touched.step : (last ?? block.source),
-          way,
-          cause: `stale:${since}`,
+          path,
+          rootCause: `stale:${since}`,
           related: tests.map((step) => ({ message: `The test is step ${step.number}.`, source: step.source })),
           message: `${capital(listed(tests.map(gateWords)))} ${many ? 'are' : 'is'} no longer proven at the end.`,
           why: `${by}.`,

@@ -10,17 +10,17 @@ export const gaugeOpenWhilePulsing: Rule<{ source: Source }> = {
   severity: 'error',
   since: '0.2.0',
   title: 'The gauge is not shut while the unit is primed, or made to chatter or spray.',
-  replay: ({ program, layout }, report) => {
-    const delicate = program.procedure.shop.assets
+  flow: ({ graph, layout }, report) => {
+    const delicate = graph.procedure.shop.assets
       .filter(({ kind, at, damped, digital }) => kind === 'gauge' && at !== null && !damped && !digital)
       .reduce((all, { at }) => all | layout.stationBit(at), 0);
     return {
-      step({ step, before, way }) {
+      step({ step, before, path }) {
         if ((step.verb !== 'prime' && step.verb !== 'test') || !pulses(step) || step.gauge === 'shut') return;
         if (!before.may(layout.unit.station, delicate)) return;
         report({
           at: step,
-          way,
+          path,
           message: `The gauge is open while ${step.verb === 'prime' ? 'the unit is primed' : `${step.gate.test} is tested`}.`,
           why: 'the pulses knock its movement out of adjustment, and every reading after that is wrong.',
           help: 'Write “with gauge shut”, or declare in the shop that the gauge is damped.',

@@ -1,7 +1,7 @@
-import type { Way } from '../../../analysis/flow-analysis.ts';
+import type { PathContext } from '../../../analysis/flow-analysis.ts';
 import { place, port } from '../../../analysis/locations.ts';
 import { listed, stationWords } from '../../../analysis/prose.ts';
-import type { State } from '../../../analysis/state.ts';
+import type { AbstractState } from '../../../analysis/state.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
@@ -14,23 +14,29 @@ export const leftConnected: Rule = {
   since: '0.1.0',
   unsafe: true,
   title: 'The tester line is still connected when the unit leaves, is capped, is opened or is finished.',
-  replay: ({ program, layout, relations }, report) => {
-    const { procedure } = program;
+  flow: ({ graph, layout, relations }, report) => {
+    const { procedure } = graph;
     /** The line stays on after the report: what follows on the same path is the same mistake. */
     const told = new Set<string>();
-    const tell = (at: Step | Source, state: State, way: Way, names: readonly string[], when: string) => {
+    const tell = (
+      at: Step | Source,
+      state: AbstractState,
+      path: PathContext,
+      names: readonly string[],
+      when: string,
+    ) => {
       const on = names.filter((name) => state.may(layout.ports.get(name)!, port.connected));
       const [first] = on;
       if (first === undefined) return;
-      const since = state.since[layout.ports.get(first)!]!;
-      const slip = `${way.id}:${first}:${since}`;
+      const since = state.provenance[layout.ports.get(first)!]!;
+      const slip = `${path.id}:${first}:${since}`;
       if (told.has(slip)) return;
       told.add(slip);
       report({
         at,
-        way,
+        path,
         since,
-        cause: `line:${first}:${'verb' in at ? writtenAt(at) : ''}`,
+        rootCause: `line:${first}:${'verb' in at ? writtenAt(at) : ''}`,
         message: `The tester line is still connected to ${listed(on)} when ${when}.`,
         why: 'it is pulled or bent with the unit, and its fitting leaks at the next test.',
         help: `Relieve the pressure, then write “disconnect ${on.join(', ')}” before this.`,
@@ -38,12 +44,12 @@ export const leftConnected: Rule = {
     };
     const all = procedure.family.ports.map(({ name }) => name);
     return {
-      step({ step, before, way }) {
+      step({ step, before, path }) {
         if (step.verb === 'cap')
           tell(
             step,
             before,
-            way,
+            path,
             step.objects.map(({ name }) => name),
             'it is capped',
           );
@@ -55,13 +61,13 @@ export const leftConnected: Rule = {
               (relations.loaded(name) || relations.closedBy(name).length > 0) &&
               before.may(before.part(name).place, place.in),
           );
-        if (loaded) tell(step, before, way, all, 'the unit is opened');
+        if (loaded) tell(step, before, path, all, 'the unit is opened');
       },
-      leave({ last, block, state, way }) {
-        tell(last ?? block.source, state, way, all, `the unit leaves ${stationWords(procedure, block.station)}`);
+      leave({ last, block, state, path }) {
+        tell(last ?? block.source, state, path, all, `the unit leaves ${stationWords(procedure, block.station)}`);
       },
-      end({ state, way, last, block }) {
-        tell(last ?? block.source, state, way, all, 'the procedure ends');
+      end({ state, path, last, block }) {
+        tell(last ?? block.source, state, path, all, 'the procedure ends');
       },
     };
   },

@@ -7,16 +7,16 @@ import { rulesByArea } from '../../index.ts';
 const own = new Set(rulesByArea.gates.map((rule) => rule.code));
 
 /** What the rules of this area find in a text. A near-miss is correct practice: nothing is found. */
-function findings(text: string) {
-  return check(text).findings.filter(({ rule }) => own.has(rule));
+function diagnostics(text: string) {
+  return check(text).diagnostics.filter(({ rule }) => own.has(rule));
 }
 
 /** Each finding as `step rule`. */
 function found(text: string): string[] {
-  return findings(text).map(({ rule, step }) => `${step ?? '–'} ${rule}`);
+  return diagnostics(text).map(({ rule, step }) => `${step ?? '–'} ${rule}`);
 }
 
-const one = (text: string, rule: string) => findings(text).filter((finding) => finding.rule === rule);
+const one = (text: string, rule: string) => diagnostics(text).filter((diagnostic) => diagnostic.rule === rule);
 
 const opening = '      test opening  read pressure within opening  on fail reshim (3 times)\n';
 const seat =
@@ -156,9 +156,9 @@ describe('reading-not-taken-yet', () => {
       repairs: (sound) =>
         `${sound}\n    repair early {\n      choose shim to bring opening to 254 bar by shim-rate\n      rinse shim in cal-oil\n    }`,
     });
-    const [finding, ...others] = one(text, 'reading-not-taken-yet');
+    const [diagnostic, ...others] = one(text, 'reading-not-taken-yet');
     expect(others).toEqual([]);
-    expect(fullMessage(finding!)).toMatch(/after the measure at .* fails and early/u);
+    expect(fullMessage(diagnostic!)).toMatch(/after the measure at .* fails and early/u);
   });
 
   it('leaves a test that the opening made stale to gate-stale', () => {
@@ -328,10 +328,10 @@ describe('opened-under-pressure', () => {
         repairs: (text) =>
           `${text}\n    repair tighten {\n      ${relieve}clamp body   torque nut to nut-fit with TW-80   unclamp body\n      prime 6 strokes with gauge shut\n    }`,
       });
-    const [finding, ...others] = findings(weeping(''));
+    const [diagnostic, ...others] = diagnostics(weeping(''));
     expect(others).toEqual([]);
-    expect(finding).toMatchObject({ rule: 'opened-under-pressure', step: 'R2.2' });
-    expect(fullMessage(finding!)).toContain('after opening (7.3) fails and tighten (R2) is done');
+    expect(diagnostic).toMatchObject({ rule: 'opened-under-pressure', step: 'R2.2' });
+    expect(fullMessage(diagnostic!)).toContain('after opening (7.3) fails and tighten (R2) is done');
     expect(found(weeping('relieve   '))).toEqual([]);
   });
 
@@ -362,20 +362,20 @@ describe('gate-stale', () => {
     const text = procedureWith({
       prove: instead(relieve, `${seat}${spray}      open\n      close\n${relieve}`),
     });
-    const [finding, ...others] = findings(text);
+    const [diagnostic, ...others] = diagnostics(text);
     expect(others).toEqual([]);
-    expect(finding).toMatchObject({ rule: 'gate-stale' });
-    expect(fullMessage(finding!)).toMatch(/^Opening, seat-leak and spray are no longer proven at the end/u);
+    expect(diagnostic).toMatchObject({ rule: 'gate-stale' });
+    expect(fullMessage(diagnostic!)).toMatch(/^Opening, seat-leak and spray are no longer proven at the end/u);
   });
 });
 
 describe('comes-back-different', () => {
   it('is one finding for a repair that does not close', () => {
     const open = (text: string) => text.replace('      close\n', '');
-    const [finding, ...others] = findings(procedureWith({ repairs: open }));
+    const [diagnostic, ...others] = diagnostics(procedureWith({ repairs: open }));
     expect(others).toEqual([]);
-    expect(finding).toMatchObject({ rule: 'comes-back-different', step: 'R1.3' });
-    expect(fullMessage(finding!)).toContain('after opening (7.3) fails and reshim (R1) is done');
+    expect(diagnostic).toMatchObject({ rule: 'comes-back-different', step: 'R1.3' });
+    expect(fullMessage(diagnostic!)).toContain('after opening (7.3) fails and reshim (R1) is done');
   });
 
   it('leaves alone a part that goes on after the test', () => {

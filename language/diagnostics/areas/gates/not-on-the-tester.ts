@@ -1,6 +1,6 @@
 import { isHydraulic } from '../../../analysis/hydraulic.ts';
 import { port } from '../../../analysis/locations.ts';
-import { causesOf, slipOf } from '../../root-cause.ts';
+import { rootCauseKey, rootCauses } from '../../root-cause.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Pressure is read, held or set while the unit is not connected, or at a station without pressure. */
@@ -10,24 +10,24 @@ export const notOnTheTester: Rule = {
   since: '0.1.0',
   unsafe: true,
   title: 'A pressure test is run while the unit is not connected, or away from the tester.',
-  replay: ({ program, layout }, report) => {
-    const { procedure } = program;
+  flow: ({ graph, layout }, report) => {
+    const { procedure } = graph;
     const stations = procedure.shop.stations
       .filter((station) => station.pressure)
       .map((station) => layout.stationBit(station.name));
     const atPressure = stations.reduce((all, bit) => all | bit, 0);
-    const causeOf = causesOf('connected');
+    const causeOf = rootCauses('connected');
     return {
-      step({ step, before, way }) {
+      step({ step, before, path }) {
         if (!isHydraulic(step, procedure)) return;
         const what =
           step.verb === 'prime' ? 'primed' : step.verb === 'read' ? 'read' : step.verb === 'set' ? 'set' : 'tested';
         if (atPressure !== 0 && !before.must(layout.unit.station, atPressure)) {
           report({
             at: step,
-            way,
-            since: before.since[layout.unit.station],
-            cause: `tester:${before.since[layout.unit.station]}`,
+            path,
+            since: before.provenance[layout.unit.station],
+            rootCause: `tester:${before.provenance[layout.unit.station]}`,
             message: `The unit is not at a station with pressure when it is ${what}.`,
             why: 'there is nothing there to bring it up to pressure.',
             help: 'Move the step to a stage at the tester, or write pressure at that station in the shop.',
@@ -36,12 +36,12 @@ export const notOnTheTester: Rule = {
         }
         const ports = procedure.family.ports;
         if (ports.length === 0 || ports.some((one) => before.must(layout.ports.get(one.name)!, port.connected))) return;
-        const since = Math.max(...ports.map((one) => before.since[layout.ports.get(one.name)!]!));
+        const since = Math.max(...ports.map((one) => before.provenance[layout.ports.get(one.name)!]!));
         report({
           at: step,
-          way,
+          path,
           since,
-          cause: causeOf(slipOf(way, since), step),
+          rootCause: causeOf(rootCauseKey(path, since), step),
           message: `No line is connected when the unit is ${what}.`,
           why: 'there is no pressure in it.',
           help: 'Write “connect” and the port before this step.',

@@ -11,16 +11,16 @@ export const openedBeforeTested: Rule = {
   severity: 'hint',
   since: '0.2.0',
   title: 'A unit that could be tested is opened before it is read as found.',
-  replay: ({ program, relations }, report) => {
-    const { procedure } = program;
+  flow: ({ graph, relations }, report) => {
+    const { procedure } = graph;
     const proofs = procedure.family.provenBy.map((proof) => proof.name);
-    const readable = stageSteps(program).flatMap(({ step }) =>
+    const readable = stageSteps(graph).flatMap(({ step }) =>
       step.verb === 'test' && step.test.reads === 'pressure' && proofs.includes(step.gate.test) ? [step.gate.test] : [],
     );
     let done = readable.length === 0;
     return {
-      step({ step, before, way }) {
-        if (done || way.repair !== null) return;
+      step({ step, before, path }) {
+        if (done || path.repair !== null) return;
         if ((step.verb === 'read' && step.asFound) || (isGate(step) && isHydraulic(step, procedure))) {
           done = true;
           return;
@@ -35,7 +35,7 @@ export const openedBeforeTested: Rule = {
         done = true;
         report({
           at: step,
-          cause: 'opened-before-tested',
+          rootCause: 'opened-before-tested',
           message: 'The unit is opened before anybody has read it as found.',
           why: 'afterwards nobody can say what was wrong with it, or how far its spring had settled.',
           help: `Write “read ${readable[0]} as found” at the tester before this${readable.length > 1 ? `, or ${either(readable.slice(1))}` : ''}.`,

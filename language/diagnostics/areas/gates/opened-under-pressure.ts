@@ -1,7 +1,7 @@
 import type { Departure } from '../../../analysis/flow-analysis.ts';
 import { flag, place } from '../../../analysis/locations.ts';
 import { partsWords, stationWords } from '../../../analysis/prose.ts';
-import type { State } from '../../../analysis/state.ts';
+import type { AbstractState } from '../../../analysis/state.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
 import type { Step } from '../../../model/procedure.ts';
@@ -21,47 +21,47 @@ export const openedUnderPressure: Rule<{ source: Source }> = {
   since: '0.1.0',
   unsafe: true,
   title: 'The unit is opened, tightened or disconnected while it may be under pressure.',
-  replay: ({ program, layout, relations }, report) => {
-    const { procedure } = program;
+  flow: ({ graph, layout, relations }, report) => {
+    const { procedure } = graph;
     /** A lock nut on the outside, or a lever, holds no pressure: it may be turned with the pump running. */
     const holdsPressure = (part: string) =>
       relations.loaded(part) || relations.ports(part).length > 0 || relations.closedBy(part).length > 0;
-    const worksOn = (step: Step, before: State) =>
+    const worksOn = (step: Step, before: AbstractState) =>
       (opening.includes(step.verb) &&
         step.objects.some(({ name }) => before.may(before.part(name).place, place.in) && holdsPressure(name))) ||
       (tightening.includes(step.verb) && step.objects.some(({ name }) => holdsPressure(name)));
     /** Tightening relieves nothing: what follows in the same block is the same forgotten relieve. */
     const told = new Set<string>();
-    const isNew = (state: State, way: number, block: string) => {
-      const slip = `${way}:${state.since[layout.unit.pressure]}:${block}`;
+    const isNew = (state: AbstractState, path: number, block: string) => {
+      const slip = `${path}:${state.provenance[layout.unit.pressure]}:${block}`;
       if (told.has(slip)) return false;
       told.add(slip);
       return true;
     };
-    const left = ({ last, block, state, way }: Departure, said: Statement) => {
-      if (!state.may(layout.unit.pressure, flag.yes) || !isNew(state, way.id, block.name)) return;
-      const since = state.since[layout.unit.pressure];
+    const left = ({ last, block, state, path }: Departure, said: Statement) => {
+      if (!state.may(layout.unit.pressure, flag.yes) || !isNew(state, path.id, block.name)) return;
+      const since = state.provenance[layout.unit.pressure];
       report({
         at: last ?? block.source,
-        way,
+        path,
         since,
-        cause: `pressure:${last === null ? since : writtenAt(last)}`,
+        rootCause: `pressure:${last === null ? since : writtenAt(last)}`,
         ...said,
       });
     };
     return {
-      step({ step, block, before, way }) {
+      step({ step, block, before, path }) {
         if (step.verb !== 'disconnect' && !worksOn(step, before)) return;
-        if (!before.may(layout.unit.pressure, flag.yes) || !isNew(before, way.id, block.name)) return;
+        if (!before.may(layout.unit.pressure, flag.yes) || !isNew(before, path.id, block.name)) return;
         const names = step.objects.map(({ name }) => name);
         const tightened = tightening.includes(step.verb)
           ? `the ${partsWords(procedure, names)} ${names.length > 1 ? 'are' : 'is'} ${step.verb === 'fit' ? 'fitted' : 'tightened'}`
           : null;
         report({
           at: step,
-          way,
-          since: before.since[layout.unit.pressure],
-          cause: `pressure:${writtenAt(step)}`,
+          path,
+          since: before.provenance[layout.unit.pressure],
+          rootCause: `pressure:${writtenAt(step)}`,
           message: `The unit may still be under pressure when ${tightened ?? 'this is opened'}.`,
           why: `fluid at test pressure goes through skin${tightened === null ? '' : ', and a joint that is turned under pressure can let go'}.`,
           help: 'Write “relieve” before this step, and check that the gauge reads zero.',

@@ -9,8 +9,8 @@ export const partNotChecked: Rule = {
   severity: 'error',
   since: '0.2.0',
   title: 'A part that the family says is always checked comes off, and no step checks it.',
-  replay({ program, relations }, report) {
-    const { procedure, numbers } = program;
+  flow({ graph, relations }, report) {
+    const { procedure, numbers } = graph;
     const mine = procedure.stages
       .flatMap((stage) => stage.steps)
       .filter((step) => step.only === null || numbers === null || step.only.some((number) => numbers.includes(number)));
@@ -34,7 +34,7 @@ export const partNotChecked: Rule = {
         const several = names.length > 1;
         report({
           at: procedure.source,
-          cause: 'part-not-checked',
+          rootCause: 'part-not-checked',
           related: [{ message: 'The family says so here.', source: first.source }],
           message: `The family says that the ${partsWords(procedure, names)} ${several ? 'are' : 'is'} always checked, but no step of this procedure checks ${several ? 'them' : 'it'}.`,
           why: 'a worn or cracked one would go back in.',

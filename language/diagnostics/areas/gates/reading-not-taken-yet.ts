@@ -1,7 +1,7 @@
 import { reading } from '../../../analysis/locations.ts';
 import { either } from '../../../analysis/prose.ts';
 import { stageSteps } from '../../../analysis/stages.ts';
-import type { State } from '../../../analysis/state.ts';
+import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import { isTestOf, testGateId } from '../../../model/steps.ts';
 import { nearest } from '../../../syntax/nearest.ts';
@@ -13,9 +13,9 @@ export const readingNotTakenYet: Rule = {
   severity: 'error',
   since: '0.2.0',
   title: 'A step uses a reading that was not taken before it.',
-  replay: ({ program, layout }, report) => {
-    const { procedure } = program;
-    const steps = stageSteps(program);
+  flow: ({ graph, layout }, report) => {
+    const { procedure } = graph;
+    const steps = stageSteps(graph);
     /** gate-missing reports it. */
     const missing = (name: string) =>
       [...procedure.family.provenBy, ...procedure.family.provenAcrossSet].some((proof) => proof.name === name) &&
@@ -23,14 +23,14 @@ export const readingNotTakenYet: Rule = {
     const asFound = (name: string, at: number) =>
       steps.some((one) => one.step.verb === 'read' && one.step.asFound && one.step.reading === name && one.at < at);
     /** A reading that is no gate's. A test that is no longer proven is reported as stale, with what used its reading. */
-    const old = (state: State, name: string) =>
+    const old = (state: AbstractState, name: string) =>
       state.may(layout.readings.get(name)!, reading.old) &&
       !layout.gates.has(testGateId('test', name)) &&
       !layout.gates.has(testGateId('set', name));
     /** On the path of a repair it may be another mistake at the same place. */
     const told = new Set<Step>();
     return {
-      step({ step, before, way, at }) {
+      step({ step, before, path, at }) {
         const use = useOf(step);
         if (use === null || missing(use.name) || told.has(step)) return;
         const { name, what } = use;
@@ -51,20 +51,20 @@ export const readingNotTakenYet: Rule = {
           told.add(step);
           report({
             at: step,
-            way,
-            cause: `reading:${name}`,
+            path,
+            rootCause: `reading:${name}`,
             message: `${what} ${name}, but ${name} has not been read by then.`,
             why: 'the bench hand has no figure to use, or uses an old one.',
             help: `Read or test ${name} first.`,
           });
         } else if (step.verb !== 'choose' && old(before, name)) {
-          const since = before.since[cell]!;
+          const since = before.provenance[cell]!;
           told.add(step);
           report({
             at: step,
-            way,
+            path,
             since,
-            cause: `stale:${since}`,
+            rootCause: `stale:${since}`,
             message: `${what} ${name}, but the unit was opened after ${name} was read.`,
             why: 'the figure belongs to an earlier build.',
             help: `Read or test ${name} again first.`,

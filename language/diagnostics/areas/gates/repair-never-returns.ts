@@ -28,7 +28,7 @@ export const repairNeverReturns: Rule<FailEntry> = {
       const names = ring.map((entry) => entry.repair);
       report({
         at: ring[0]!.source,
-        cause: `unbounded:${names[0]}`,
+        rootCause: `unbounded:${names[0]}`,
         allow: repair.allow,
         message: `${names.length === 1 ? `Repair ${repair.name} sends the unit to itself again` : `Repairs ${listed([repair.name, ...names.slice(0, -1)])} send the unit to each other`}, and nothing limits how often.`,
         why: 'the unit may go around in circles and never return to its test.',

@@ -22,7 +22,7 @@ export const repairUnbounded: Rule<FailEntry> = {
             report({
               at: step,
               source: entry.source,
-              cause: `unbounded:${repair.name}`,
+              rootCause: `unbounded:${repair.name}`,
               allow: repair.allow,
               message: `Nothing says how often ${repair.name} may be tried.`,
               why: byDegrees(repair)

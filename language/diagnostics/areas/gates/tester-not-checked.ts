@@ -9,9 +9,9 @@ export const testerNotChecked: Rule = {
   severity: 'error',
   since: '0.2.0',
   title: 'Readings are judged, but the tester’s master is not read before and after them.',
-  replay({ program }, report) {
-    const { procedure } = program;
-    for (const run of runs(stageSteps(program))) {
+  flow({ graph }, report) {
+    const { procedure } = graph;
+    for (const run of runs(stageSteps(graph))) {
       const { station } = run[0]!.stage;
       const masters = procedure.shop.masters.filter((master) => master.station === station).map(({ name }) => name);
       const judged = run.filter(({ step }) => ['test', 'set'].includes(step.verb) && isHydraulic(step, procedure));

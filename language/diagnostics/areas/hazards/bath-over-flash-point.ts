@@ -26,7 +26,7 @@ export const bathOverFlashPoint: Rule = {
         'within 30 °F (16.7 °C) of its flash point a liquid is handled as a more flammable one (29 CFR 1910.106(a)(19))';
       report({
         at: step,
-        cause: `flash-point:${step.verb}:${fluid.name}:${formatLimit(bath)}`,
+        rootCause: `flash-point:${step.verb}:${fluid.name}:${formatLimit(bath)}`,
         message:
           over === undefined
             ? `This bath is ${formatLimit(bath)}, with no upper limit, and the flash point of ${fluid.name} is ${formatQuantity(flammable)}.`

@@ -15,14 +15,14 @@ export const dangerUnsaid: Rule = {
   shop(shop, report) {
     for (const station of shop.stations)
       for (const { danger, word } of unsaid(station.title, [station.dangers]))
-        report({ at: station.source, cause: causeOf(danger, station), ...statementOf(danger, word) });
+        report({ at: station.source, rootCause: causeOf(danger, station), ...statementOf(danger, word) });
   },
   family(family, report) {
     for (const part of family.parts)
       for (const { danger, word } of unsaid(part.title, [part.dangers]))
         report({
           at: part.source,
-          cause: causeOf(danger, part),
+          rootCause: causeOf(danger, part),
           ...statementOf(danger, word),
           allow: part.allow,
         });
@@ -32,7 +32,7 @@ export const dangerUnsaid: Rule = {
       const station = procedure.shop.stations.find(({ name }) => name === place.station);
       for (const step of place.steps)
         for (const { danger, word } of unsaid(ownWords(step), [step.dangers, station?.dangers ?? []]))
-          report({ at: step, cause: causeOf(danger, step), ...statementOf(danger, word) });
+          report({ at: step, rootCause: causeOf(danger, step), ...statementOf(danger, word) });
     }
   },
 };

@@ -7,13 +7,13 @@ import { rulesByArea } from '../../index.ts';
 const own = new Set(rulesByArea.hazards.map((rule) => rule.code));
 
 /** What the rules of this area find in a text. */
-function findings(text: string) {
-  return check(text).findings.filter(({ rule }) => own.has(rule));
+function diagnostics(text: string) {
+  return check(text).diagnostics.filter(({ rule }) => own.has(rule));
 }
 
 /** Each finding as `step rule`. */
 function found(text: string): string[] {
-  return findings(text).map(({ rule, step }) => `${step ?? '–'} ${rule}`);
+  return diagnostics(text).map(({ rule, step }) => `${step ?? '–'} ${rule}`);
 }
 
 describe('signal-word-too-weak', () => {
@@ -116,7 +116,7 @@ describe('air-pressure-too-high. Not:', () => {
     it('higher: reported in the shop, and does not lift the public one', () => {
       expect(found(own('8 bar', 'at most 1.5 bar'))).toEqual(['– air-pressure-too-high']);
       expect(found(own('8 bar', 'at most 6 bar'))).toEqual(['– air-pressure-too-high', '5.6 air-pressure-too-high']);
-      expect(fullMessage(findings(own('8 bar', 'at most 6 bar'))[0]!).replaceAll('\u00a0', ' ')).toContain(
+      expect(fullMessage(diagnostics(own('8 bar', 'at most 6 bar'))[0]!).replaceAll('\u00a0', ' ')).toContain(
         'The shop allows air up to 8 bar for blowing by hand, and 29 CFR 1910.242(b) requires less than 30 psi',
       );
     });

@@ -1,6 +1,6 @@
 import type { Source } from '../../../model/source.ts';
 import { isSlip } from '../../../syntax/nearest.ts';
-import { callsOf, grouped, placeKey } from '../../calls-of.ts';
+import { collectCalls, grouped, placeKey } from '../../calls-of.ts';
 import type { Rule } from '../../rule.ts';
 
 /** What cannot be parsed, or has no meaning where it is written. The parser's own errors have this name too. */
@@ -14,7 +14,7 @@ export const syntax: Rule<Replaced> = {
     const unread = problems.filter((problem) => problem.kind === 'syntax');
     for (const same of grouped(unread, ({ source }) => placeKey(source))) {
       const { message, source, replacement, written } = same[0]!;
-      const related = callsOf(same);
+      const related = collectCalls(same);
       report({
         at: source,
         message,

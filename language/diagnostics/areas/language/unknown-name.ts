@@ -1,7 +1,7 @@
 import { either } from '../../../analysis/prose.ts';
 import type { Source } from '../../../model/source.ts';
 import { isSlip } from '../../../syntax/nearest.ts';
-import { callsOf, grouped, placeKey } from '../../calls-of.ts';
+import { collectCalls, grouped, placeKey } from '../../calls-of.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A name that nothing declares, with the most similar ones. */
@@ -21,10 +21,10 @@ export const unknownName: Rule<{ source: Source; near: string; safe: boolean }> 
       const [, ...elsewhere] = grouped(same, (problem) => placeKey(problem.source));
       report({
         at: source,
-        cause: `unknown:${what}:${name}`,
+        rootCause: `unknown:${what}:${name}`,
         related: [
           ...elsewhere.slice(0, 5).map(([other]) => ({ message: `${name} is named here too.`, source: other!.source })),
-          ...callsOf(same),
+          ...collectCalls(same),
         ],
         message: `No ${what} is called ${name}.`,
         help,

@@ -1,7 +1,7 @@
 import { inPlaceCause } from '../../../analysis/assembly.ts';
 import { joint } from '../../../analysis/locations.ts';
 import { capital, faceWords, partWords } from '../../../analysis/prose.ts';
-import type { State } from '../../../analysis/state.ts';
+import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step, StepObject } from '../../../model/procedure.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -11,16 +11,16 @@ export const chosenWhileInPlace: Rule = {
   severity: 'error',
   since: '0.2.0',
   title: 'A part is chosen, measured or lapped, or its holes are cleaned, while a joint is closed over it.',
-  replay: ({ program, layout, relations }, report) => {
-    const { procedure } = program;
+  flow: ({ graph, layout, relations }, report) => {
+    const { procedure } = graph;
     /** The joint over a part, where the part may be in place and the joint on. A joint that is only put on still lifts off. */
-    const closedOver = (part: string, state: State) =>
+    const closedOver = (part: string, state: AbstractState) =>
       !state.mayBeIn(part)
         ? undefined
         : relations
             .closedBy(part)
             .find((one) => state.mayBeIn(one.part) && state.may(layout.joints.get(one.part)!, ~joint.apart));
-    const overIt = (step: Step, object: StepObject, state: State) => {
+    const overIt = (step: Step, object: StepObject, state: AbstractState) => {
       if (object.kind === 'face') {
         const face = relations.face(object.name);
         const met = face.meets === null ? undefined : closedOver(relations.face(face.meets).part, state);
@@ -31,20 +31,20 @@ export const chosenWhileInPlace: Rule = {
       return closedOver(object.name, state);
     };
     return {
-      step({ step, block, before, way }) {
+      step({ step, block, before, path }) {
         if (!['choose', 'measure', 'lap', 'clean-holes'].includes(step.verb)) return;
         // Written in the list of a check: the check itself is reported as impossible there.
         if ('inline' in block && block.inline) return;
         for (const object of step.objects) {
           const over = overIt(step, object, before);
           if (over === undefined) continue;
-          const since = before.since[layout.joints.get(over.part)!]!;
+          const since = before.provenance[layout.joints.get(over.part)!]!;
           report({
             at: step,
             source: object.source,
-            way,
+            path,
             since,
-            cause: inPlaceCause(relations, before, over.part),
+            rootCause: inPlaceCause(relations, before, over.part),
             message: `${object.kind === 'face' ? capital(faceWords(procedure, object.name)) : `The ${partWords(procedure, object.name)}`} is shut in under the ${partWords(procedure, over.part)}.`,
             why: `nobody can reach it${step.verb === 'clean-holes' ? ', and what the wire pushes in stays in' : ''}.`,
             help: `Slacken and remove ${over.part}, and whatever is in between, before this step.`,

@@ -1,7 +1,7 @@
 import { variantParts } from '../../../analysis/assembly.ts';
 import { place } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
-import type { State } from '../../../analysis/state.ts';
+import type { AbstractState } from '../../../analysis/state.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
 import type { Part } from '../../../model/family.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
@@ -13,14 +13,14 @@ export const discardedAndNotRenewed: Rule = {
   severity: 'error',
   since: '0.2.0',
   title: 'A part is discarded, and the unit is closed or leaves without a new one.',
-  replay: (replay, report) => {
-    const { program, relations } = replay;
-    const { procedure } = program;
-    const mine = variantParts(replay);
-    const isLost = (part: Part, state: State) =>
+  flow: (flow, report) => {
+    const { graph, relations } = flow;
+    const { procedure } = graph;
+    const mine = variantParts(flow);
+    const isLost = (part: Part, state: AbstractState) =>
       !part.renewed && !part.suppliedLoose && mine(part.name) && state.may(state.part(part.name).place, place.gone);
-    const of = (parts: readonly Part[], state: State) => {
-      const since = state.since[state.part(parts[0]!.name).place]!;
+    const of = (parts: readonly Part[], state: AbstractState) => {
+      const since = state.provenance[state.part(parts[0]!.name).place]!;
       const words = partsWords(
         procedure,
         parts.map((part) => part.name),
@@ -39,7 +39,7 @@ export const discardedAndNotRenewed: Rule = {
       };
     };
     return {
-      step({ step, before, way }) {
+      step({ step, before, path }) {
         const closes = ['run-down', 'torque', 'lock'].includes(step.verb);
         if (!closes && !closesUp(step)) return;
         const together = namedIn(step).map((object) => object.name);
@@ -58,17 +58,17 @@ export const discardedAndNotRenewed: Rule = {
           report({
             at: step,
             source: object.source,
-            way,
+            path,
             ...rest,
             ...said(`when the ${partsWords(procedure, [object.name])} goes over ${lost.length > 1 ? 'them' : 'it'}`),
           });
         }
       },
-      end({ state, way, last, block }) {
+      end({ state, path, last, block }) {
         for (const part of procedure.family.parts) {
           if (!isLost(part, state)) continue;
           const { said, ...rest } = of([part], state);
-          report({ at: last ?? block.source, way, allow: part.allow, ...rest, ...said('at the end') });
+          report({ at: last ?? block.source, path, allow: part.allow, ...rest, ...said('at the end') });
         }
       },
     };

@@ -11,10 +11,10 @@ export const guardStillInPlace: Rule<{ remove: string; source: Source }> = {
   severity: 'error',
   since: '0.2.0',
   title: 'A face is guarded with a part that is still in its own place.',
-  replay: ({ program, relations }, report) => ({
-    step({ step, before, way }) {
+  flow: ({ graph, relations }, report) => ({
+    step({ step, before, path }) {
       if (step.verb !== 'guard') return;
-      const { procedure } = program;
+      const { procedure } = graph;
       for (const object of step.withObjects) {
         const cell = before.part(object.name).place;
         if (!before.may(cell, place.in | place.trial)) continue;
@@ -22,9 +22,9 @@ export const guardStillInPlace: Rule<{ remove: string; source: Source }> = {
         report({
           at: step,
           source: object.source,
-          way,
-          since: before.since[cell],
-          cause: inPlaceCause(relations, before, object.name),
+          path,
+          since: before.provenance[cell],
+          rootCause: inPlaceCause(relations, before, object.name),
           message: `The ${partWords(procedure, object.name)} is still in its own place when it has to guard ${step.objects[0] === undefined ? 'a face' : faceWords(procedure, step.objects[0].name)}.`,
           why: 'it cannot be in two places, and the face is not bare yet.',
           help: `Write “remove ${base}” before this step, with the parts under it.`,

@@ -10,8 +10,8 @@ export const jointNotSlackened: Rule<{ part: string; source: Source }> = {
   severity: 'error',
   since: '0.1.0',
   title: 'The part of a tight joint is taken off before the joint is slackened.',
-  replay: ({ program, layout, relations }, report) => ({
-    step({ step, before, way }) {
+  flow: ({ graph, layout, relations }, report) => ({
+    step({ step, before, path }) {
       if (step.verb !== 'remove' && step.verb !== 'discard') return;
       for (const object of step.objects) {
         const cell = layout.joints.get(object.name);
@@ -27,10 +27,10 @@ export const jointNotSlackened: Rule<{ part: string; source: Source }> = {
         report({
           at: step,
           source: object.source,
-          way,
-          since: before.since[cell],
-          cause: `tight:${object.name}:${before.since[cell]}`,
-          message: `The ${partWords(program.procedure, object.name)} is still tight when it is taken off.`,
+          path,
+          since: before.provenance[cell],
+          rootCause: `tight:${object.name}:${before.provenance[cell]}`,
+          message: `The ${partWords(graph.procedure, object.name)} is still tight when it is taken off.`,
           why: 'breaking a joint loose takes its own step, with the unit held and the tool for it named.',
           help: `Write “slacken ${object.name}” first, while the unit is held.`,
           data: step.call === null ? { part: object.name, source: step.source } : undefined,

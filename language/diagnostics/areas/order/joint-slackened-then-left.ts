@@ -12,35 +12,35 @@ export const jointSlackenedThenLeft: Rule = {
   since: '0.2.0',
   unsafe: true,
   title: 'A joint is slackened, and neither taken off nor torqued again when the unit is tested or leaves.',
-  replay: (replay, report) => {
-    const { program, relations } = replay;
-    const words = (part: string) => partWords(program.procedure, part);
+  flow: (flow, report) => {
+    const { graph, relations } = flow;
+    const words = (part: string) => partWords(graph.procedure, part);
     return {
-      step({ step, before, way }) {
-        if (!readsUnderPressure(step, replay)) return;
-        for (const { joint: one, since, cause } of loosened(replay, before, joint.slack)) {
-          if (isLock(replay, one.part)) continue;
+      step({ step, before, path }) {
+        if (!readsUnderPressure(step, flow)) return;
+        for (const { joint: one, since, cause } of loosened(flow, before, joint.slack)) {
+          if (isLock(flow, one.part)) continue;
           const seen = relations.loaded(one.part) && (!isGate(step) || provesThrough(step.gate, one.part));
           if (!seen && relations.ports(one.part).length === 0) continue;
           report({
             at: step,
-            way,
+            path,
             since,
-            cause,
+            rootCause: cause,
             message: `The ${words(one.part)} was slackened and is not tight again when pressure comes on.`,
             why: 'it leaks or lets go, and fluid at test pressure goes through skin.',
             help: `Torque ${one.part} before this step, or delete the step that slackens it.`,
           });
         }
       },
-      end({ state, way, last, block }) {
-        for (const { joint: one, since, cause } of loosened(replay, state, joint.slack)) {
-          if (isOpenLock(replay, state, one.part)) continue;
+      end({ state, path, last, block }) {
+        for (const { joint: one, since, cause } of loosened(flow, state, joint.slack)) {
+          if (isOpenLock(flow, state, one.part)) continue;
           report({
             at: last ?? block.source,
-            way,
+            path,
             since,
-            cause,
+            rootCause: cause,
             message: `The ${words(one.part)} was slackened, and is neither off nor tight again when the unit leaves.`,
             why: 'it comes loose on the engine.',
             help: `${one.handTightIsFinal ? 'Run down' : 'Torque'} ${one.part} again, or delete the step that slackens it.`,

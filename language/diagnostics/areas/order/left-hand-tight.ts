@@ -10,34 +10,34 @@ export const leftHandTight: Rule = {
   since: '0.1.0',
   unsafe: true,
   title: 'A joint is run down but not torqued when the unit is tested or leaves.',
-  replay: (replay, report) => {
-    const { program, relations } = replay;
-    const words = (part: string) => partWords(program.procedure, part);
+  flow: (flow, report) => {
+    const { graph, relations } = flow;
+    const words = (part: string) => partWords(graph.procedure, part);
     return {
-      step({ step, before, way }) {
-        if (step.verb !== 'test' || !readsUnderPressure(step, replay)) return;
-        for (const { joint, since, cause } of loosened(replay, before, loose)) {
-          if (joint.handTightIsFinal || isLock(replay, joint.part)) continue;
+      step({ step, before, path }) {
+        if (step.verb !== 'test' || !readsUnderPressure(step, flow)) return;
+        for (const { joint, since, cause } of loosened(flow, before, loose)) {
+          if (joint.handTightIsFinal || isLock(flow, joint.part)) continue;
           if (!relations.loaded(joint.part) || !provesThrough(step.gate, joint.part)) continue;
           report({
             at: step,
-            way,
+            path,
             since,
-            cause,
+            rootCause: cause,
             message: `The ${words(joint.part)} is only hand-tight when ${step.gate.test} is tested.`,
             why: 'it can leak or let go under pressure.',
             help: 'Torque it before this test.',
           });
         }
       },
-      end({ state, way, last, block }) {
-        for (const { joint, since, cause } of loosened(replay, state, loose)) {
-          if (joint.handTightIsFinal || isOpenLock(replay, state, joint.part)) continue;
+      end({ state, path, last, block }) {
+        for (const { joint, since, cause } of loosened(flow, state, loose)) {
+          if (joint.handTightIsFinal || isOpenLock(flow, state, joint.part)) continue;
           report({
             at: last ?? block.source,
-            way,
+            path,
             since,
-            cause,
+            rootCause: cause,
             message: `The ${words(joint.part)} is only hand-tight when the unit leaves.`,
             why: 'it will come loose on the engine.',
             help: 'Torque it, or write “hand-tight is final” at the joint in the family.',

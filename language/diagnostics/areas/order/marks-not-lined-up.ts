@@ -29,7 +29,7 @@ export const marksNotLinedUp: Rule<{ source: Source }> = {
           report({
             at: step,
             source: object.source,
-            cause: `marks:${writtenAt(step)}:${part.base}`,
+            rootCause: `marks:${writtenAt(step)}:${part.base}`,
             message: `The ${lower(part.title)} has marks (${part.marks}), but this step does not line them up.`,
             why: 'it goes on in the wrong position as easily as in the right one.',
             help: 'Write “with marks aligned”.',

@@ -7,14 +7,14 @@ import { order } from './index.ts';
 const codes: readonly string[] = order.map((rule) => rule.code);
 
 /** What the rules of this area find: each finding as `step rule`. */
-const told = (findings: ReturnType<typeof check>['findings']) =>
-  findings.filter(({ rule }) => codes.includes(rule)).map(({ rule, step }) => `${step ?? '–'} ${rule}`);
-const found = (text: string) => told(check(text).findings);
-const inExample = (text: string) => told(checkExample(text).findings);
+const told = (diagnostics: ReturnType<typeof check>['diagnostics']) =>
+  diagnostics.filter(({ rule }) => codes.includes(rule)).map(({ rule, step }) => `${step ?? '–'} ${rule}`);
+const found = (text: string) => told(check(text).diagnostics);
+const inExample = (text: string) => told(checkExample(text).diagnostics);
 /** Of one rule, with the message. */
 const ofRule = (code: string, text: string) =>
   check(text)
-    .findings.filter(({ rule }) => rule === code)
+    .diagnostics.filter(({ rule }) => rule === code)
     .map((one) => `${one.step ?? '–'} ${fullMessage(one)}`);
 
 /** A holder whose spring a screw sets from above, locked by a nut. */
@@ -321,7 +321,7 @@ describe('new-part-not-washed. Not:', () => {
       repairs: (sound) =>
         `${sound}\n    repair renew-nozzle {\n      open\n      renew nozzle, needle\n      close\n    }`,
     });
-    expect(check(text).findings.map(({ rule }) => rule)).toEqual(['new-part-not-washed']);
+    expect(check(text).diagnostics.map(({ rule }) => rule)).toEqual(['new-part-not-washed']);
   });
 });
 
@@ -373,7 +373,7 @@ repair ease {
     expect(inExample(rack(''))).toEqual(['R1.3 not-checked-free']);
     expect(
       checkExample(rack(''))
-        .findings.map((one) => fullMessage(one))
+        .diagnostics.map((one) => fullMessage(one))
         .join(),
     ).toContain('“proves through cover” in the check at 1.4');
   });
@@ -494,7 +494,7 @@ repair ask { do "Ask the lead" }
     const open = tester(setAndLock) + turn.replace('  relieve    lock lock-nut to 30 N·m ±3\n', '');
     expect(
       checkExample(open)
-        .findings.filter(({ rule }) => rule === 'reading-before-lock')
+        .diagnostics.filter(({ rule }) => rule === 'reading-before-lock')
         .map((one) => fullMessage(one).replace(/.*(This happens)/u, '$1')),
     ).toEqual(['This happens after opening (1.8) fails and turn (R1) is done.']);
   });

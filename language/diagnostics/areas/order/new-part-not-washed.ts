@@ -12,10 +12,10 @@ export const newPartNotWashed: Rule<{ rinse: string; source: Source }> = {
   severity: 'error',
   since: '0.2.0',
   title: 'A new part is fitted with its preservative still on it.',
-  replay: ({ program, relations }, report) => ({
-    step({ step, before, way }) {
+  flow: ({ graph, relations }, report) => ({
+    step({ step, before, path }) {
       if (!closesUp(step)) return;
-      const { procedure } = program;
+      const { procedure } = graph;
       /** New parts by the step that made them new: one cause, one finding. */
       const bySince = new Map<number, { names: string[]; source: Source }>();
       for (const object of namedIn(step)) {
@@ -27,7 +27,7 @@ export const newPartNotWashed: Rule<{ rinse: string; source: Source }> = {
           if (!before.may(cells.dirt, dirt.preserved) || before.may(cells.dirt, unclean)) continue;
           if (own(step, 'readyToFit') === true || relations.part(name).readyToFit) continue;
           if (before.must(cells.place, place.gone) && relations.part(name).renewed) continue;
-          const since = before.since[cells.dirt]!;
+          const since = before.provenance[cells.dirt]!;
           const known = bySince.get(since);
           if (known === undefined) bySince.set(since, { names: [name], source: object.source });
           else if (!known.names.includes(name)) known.names.push(name);
@@ -39,9 +39,9 @@ export const newPartNotWashed: Rule<{ rinse: string; source: Source }> = {
         report({
           at: step,
           source,
-          way,
+          path,
           since,
-          cause: `dirty:${since}`,
+          rootCause: `dirty:${since}`,
           message: `The new ${partsWords(procedure, names)} ${names.length > 1 ? 'go' : 'goes'} in with the preservative still on.`,
           why: 'it gums up lapped fits and holds grit.',
           help: `Write “rinse ${bases}${oil === undefined ? '' : ` in ${oil.name}`}” before this step, or “ready to fit” if ${names.length > 1 ? 'they come' : 'it comes'} clean in a bag.`,

@@ -25,7 +25,7 @@ export const noTighteningPattern: Rule<{ source: Source }> = {
           const { title } = procedure.family.parts.find((part) => part.name === pressed)!;
           report({
             at: step,
-            cause: `pattern:${writtenAt(step)}:${pressed}`,
+            rootCause: `pattern:${writtenAt(step)}:${pressed}`,
             message: `${count} fasteners hold the ${lower(title)} down, but nothing says in which order they are torqued.`,
             why: 'tightened on one side first, it tilts, warps and leaks on the other side.',
             help: 'Write “in cross pattern”, or the order in quotes.',

@@ -9,22 +9,21 @@ export const notClamped: Rule = {
   since: '0.1.0',
   unsafe: true,
   title: 'A joint is broken loose or torqued with nothing holding the unit.',
-  replay: ({ program, layout }, report) => ({
-    step({ step, before, way }) {
+  flow: ({ graph, layout }, report) => ({
+    step({ step, before, path }) {
       if (step.verb !== 'slacken' && step.verb !== 'torque' && step.verb !== 'lock') return;
       if (step.holder !== null) return;
       if (!before.may(layout.unit.clamped, flag.no)) return;
       // On the tester the unit is held by its line and holder.
-      if (program.procedure.family.ports.some((one) => before.must(layout.ports.get(one.name)!, port.connected)))
-        return;
-      const since = before.since[layout.unit.clamped];
+      if (graph.procedure.family.ports.some((one) => before.must(layout.ports.get(one.name)!, port.connected))) return;
+      const since = before.provenance[layout.unit.clamped];
       report({
         at: step,
-        way,
+        path,
         since,
-        cause: `not-clamped:${since}`,
+        rootCause: `not-clamped:${since}`,
         message: `Nothing holds the unit while the ${partsWords(
-          program.procedure,
+          graph.procedure,
           step.objects.map((object) => object.name),
         )} is ${step.verb === 'slacken' ? 'broken loose' : 'tightened'}.`,
         why: `${step.verb === 'slacken' ? 'it turns in the hand, and the wrench slips' : 'it turns in the hand, and the torque is not what the wrench shows'}.`,

@@ -11,8 +11,8 @@ export const nothingToFitOn: Rule = {
   severity: 'error',
   since: '0.1.0',
   title: 'A part is fitted before the part that it rests on.',
-  replay: ({ program, relations }, report) => ({
-    step({ step, block, before, way }) {
+  flow: ({ graph, relations }, report) => ({
+    step({ step, block, before, path }) {
       if (!closesUp(step)) return;
       if (builtUpsideDown(block, step, relations)) return;
       const objects = namedIn(step);
@@ -31,10 +31,10 @@ export const nothingToFitOn: Rule = {
         report({
           at: step,
           source: object.source,
-          way,
-          cause: `missing:${missing[0]}:${before.since[before.part(missing[0]!).place]}`,
-          since: before.since[before.part(missing[0]!).place],
-          message: `The ${partWords(program.procedure, object.name)} goes on the ${partsWords(program.procedure, missing)}, which ${missing.length > 1 ? 'are' : 'is'} not in place yet.`,
+          path,
+          rootCause: `missing:${missing[0]}:${before.provenance[before.part(missing[0]!).place]}`,
+          since: before.provenance[before.part(missing[0]!).place],
+          message: `The ${partWords(graph.procedure, object.name)} goes on the ${partsWords(graph.procedure, missing)}, which ${missing.length > 1 ? 'are' : 'is'} not in place yet.`,
           why: 'there is nothing to fit it on, and the bench hand stops or guesses what is missing.',
           help: `Fit ${missing.length > 1 ? 'those' : 'that'} first, or in the same step.`,
         });

@@ -1,6 +1,6 @@
 import { age, place } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
-import type { State } from '../../../analysis/state.ts';
+import type { AbstractState } from '../../../analysis/state.ts';
 import type { StepObject } from '../../../model/procedure.ts';
 import { namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
@@ -11,19 +11,19 @@ export const oldPartRefitted: Rule = {
   severity: 'error',
   since: '0.1.0',
   title: 'A part that is always renewed, or was discarded, is fitted again.',
-  replay: ({ program, relations }, report) => {
+  flow: ({ graph, relations }, report) => {
     const isRenewed = ({ name }: StepObject) => relations.part(name).renewed;
-    const isOld = (object: StepObject, before: State) => {
+    const isOld = (object: StepObject, before: AbstractState) => {
       const cells = before.part(object.name);
       return isRenewed(object)
         ? before.may(cells.place, place.off | place.sub) && before.may(cells.age, age.found)
         : before.may(cells.place, place.gone);
     };
     return {
-      step({ step, before, way }) {
+      step({ step, before, path }) {
         if (step.verb !== 'fit' && step.verb !== 'run-down') return;
         const old = namedIn(step).filter((object) => isOld(object, before));
-        const sinceOf = ({ name }: StepObject) => before.since[before.part(name).place]!;
+        const sinceOf = ({ name }: StepObject) => before.provenance[before.part(name).place]!;
         /** Parts that came off at one step are one mistake. */
         const told = new Set<string>();
         for (const object of old) {
@@ -36,13 +36,13 @@ export const oldPartRefitted: Rule = {
             .filter((other) => sinceOf(other) === since && isRenewed(other) === renewed)
             .map(({ name }) => name);
           const several = names.length > 1;
-          const words = partsWords(program.procedure, names);
+          const words = partsWords(graph.procedure, names);
           report({
             at: step,
             source: object.source,
-            way,
+            path,
             since,
-            cause: `old:${names[0]}:${since}`,
+            rootCause: `old:${names[0]}:${since}`,
             ...(renewed
               ? {
                   message: `The ${words} ${several ? 'are' : 'is'} always renewed, but the old ${several ? 'ones go' : 'one goes'} back in.`,

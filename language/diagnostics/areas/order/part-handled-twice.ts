@@ -11,9 +11,9 @@ export const partHandledTwice: Rule = {
   severity: 'error',
   since: '0.1.0',
   title: 'A part is taken off or fitted a second time with nothing in between.',
-  replay: (replay, report) => ({
-    step({ step, before, way, at }) {
-      const { program, layout, relations } = replay;
+  flow: (flow, report) => ({
+    step({ step, before, path, at }) {
+      const { graph, layout, relations } = flow;
       if (!['slacken', 'remove', 'discard', 'fit', 'run-down'].includes(step.verb)) return;
       const off = step.verb === 'remove' || step.verb === 'discard';
       const objects = namedIn(step);
@@ -36,23 +36,23 @@ export const partHandledTwice: Rule = {
       const [first] = twice;
       if (first === undefined) return;
       const since =
-        before.since[step.verb === 'run-down' ? layout.joints.get(first.name)! : before.part(first.name).place];
+        before.provenance[step.verb === 'run-down' ? layout.joints.get(first.name)! : before.part(first.name).place];
       const already =
         step.verb === 'run-down' ? 'tight or run down' : off || step.verb === 'slacken' ? 'off' : 'in place';
       report({
         at: step,
         source: first.source,
-        way,
+        path,
         since,
         // A guard that was never put on is reported where its face is bare.
-        cause:
-          bareFaces(replay, before).find(({ face }) => off && face.guardedBy === first.name)?.cause ??
+        rootCause:
+          bareFaces(flow, before).find(({ face }) => off && face.guardedBy === first.name)?.cause ??
           // Fitted while it is on: the mistake is the step that should have taken it off.
           (step.verb === 'fit' ? inPlaceCause(relations, before, first.name) : null) ??
           // Run down while it is tight: what is loose afterwards is the same mistake.
           (step.verb === 'run-down' ? `loose:${first.name}:${at}` : `twice:${step.number}`),
         message: `The ${partsWords(
-          program.procedure,
+          graph.procedure,
           twice.map((object) => object.name),
         )} ${twice.length > 1 ? 'are' : 'is'} already ${already}.`,
         why: 'the bench hand looks for what is not there, and wonders which step was left out.',

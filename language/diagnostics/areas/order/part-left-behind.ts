@@ -13,17 +13,17 @@ export const partLeftBehind: Rule = {
   severity: 'warning',
   since: '0.2.0',
   title: 'A part is fitted at one station while it is at another, and no step brings it over.',
-  replay: ({ program, layout, relations }, report) => {
-    const { procedure, points } = program;
+  flow: ({ graph, layout, relations }, report) => {
+    const { procedure, nodes } = graph;
     /** Whether the step that put a part where it is left it where the unit passes. */
     const wasLeft = (since: number) => {
-      const point = points[since];
+      const point = nodes[since];
       if (point?.kind !== 'step') return false;
       const station = own(point.step, 'station') ?? null;
       return point.step.verb === 'send' || procedure.stages.some((stage) => stage.station === station);
     };
     return {
-      step({ step, before, way }) {
+      step({ step, before, path }) {
         if (step.verb !== 'fit' && step.verb !== 'run-down') return;
         const [here] = layout.wordsOf(layout.unit.station, before.get(layout.unit.station) & ~1);
         if (here === undefined) return;
@@ -32,7 +32,7 @@ export const partLeftBehind: Rule = {
         for (const object of namedIn(step)) {
           const cells = before.part(object.name);
           const [there] = layout.wordsOf(cells.where, before.get(cells.where) & ~(layout.stationBit(here) | 1));
-          const since = before.since[cells.where]!;
+          const since = before.provenance[cells.where]!;
           if (there === undefined || !before.may(cells.place, place.off | place.sub) || !wasLeft(since)) continue;
           const known = bySince.get(since);
           if (known === undefined) bySince.set(since, { objects: [object], there });
@@ -45,9 +45,9 @@ export const partLeftBehind: Rule = {
           report({
             at: step,
             source: objects[0]!.source,
-            way,
+            path,
             since,
-            cause: `behind:${since}`,
+            rootCause: `behind:${since}`,
             message: `The ${partsWords(procedure, names)} ${are} at ${stationWords(procedure, there)} when ${they} fitted at ${stationWords(procedure, here)}, and no step brings ${them} over.`,
             why: 'the bench hand reaches into an empty tray.',
             help: `Write “send ${bases} to ${here}” after the work on ${them} is done.`,

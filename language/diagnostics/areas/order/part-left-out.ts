@@ -11,13 +11,13 @@ export const partLeftOut: Rule = {
   since: '0.1.0',
   unsafe: true,
   title: 'A part is missing when a joint closes over its place, or at the end.',
-  replay: (replay, report) => {
-    const { program, relations } = replay;
-    const { procedure } = program;
-    const mine = variantParts(replay);
+  flow: (flow, report) => {
+    const { graph, relations } = flow;
+    const { procedure } = graph;
+    const mine = variantParts(flow);
     const out = place.off | place.gone | place.sub | place.guard;
     return {
-      step({ step, before, way }) {
+      step({ step, before, path }) {
         if (step.verb !== 'run-down') return;
         for (const object of step.objects) {
           const missing = [...relations.closure(object.name)].filter(
@@ -27,29 +27,29 @@ export const partLeftOut: Rule = {
           report({
             at: step,
             source: object.source,
-            way,
-            cause: `missing:${missing[0]}:${before.since[before.part(missing[0]!).place]}`,
-            since: before.since[before.part(missing[0]!).place],
+            path,
+            rootCause: `missing:${missing[0]}:${before.provenance[before.part(missing[0]!).place]}`,
+            since: before.provenance[before.part(missing[0]!).place],
             message: `The ${partsWords(procedure, missing)} ${missing.length > 1 ? 'are' : 'is'} not in place when the ${partWords(procedure, object.name)} closes over ${missing.length > 1 ? 'them' : 'it'}.`,
             why: `the unit would be built without ${missing.length > 1 ? 'them' : 'it'}.`,
             help: `Fit ${missing.length > 1 ? 'them' : 'it'} before this step.`,
           });
         }
       },
-      end({ state, way, last, block }) {
+      end({ state, path, last, block }) {
         const missing = procedure.family.parts.filter(
           (part) => !part.suppliedLoose && mine(part.name) && state.may(state.part(part.name).place, out | place.trial),
         );
-        const since = (part: Part) => state.since[state.part(part.name).place]!;
+        const since = (part: Part) => state.provenance[state.part(part.name).place]!;
         // Parts that came off at one step and are in the same state are one mistake.
         for (const [, parts] of groupBy(missing, (part) => `${since(part)} ${standsAs(part)}`)) {
           const [first] = parts as [Part, ...Part[]];
           const several = parts.length > 1;
           report({
             at: last ?? block.source,
-            way,
+            path,
             allow: parts.flatMap((part) => part.allow),
-            cause: `missing:${first.name}:${since(first)}`,
+            rootCause: `missing:${first.name}:${since(first)}`,
             since: since(first),
             message: `At the end the ${partsWords(
               procedure,

@@ -21,7 +21,7 @@ export const partNotLocated: Rule<{ source: Source }> = {
           report({
             at: step,
             source: object.source,
-            cause: `located:${writtenAt(step)}:${object.name}`,
+            rootCause: `located:${writtenAt(step)}:${object.name}`,
             message: `The ${lower(part.title)} is located by ${part.locatedBy}, but this step does not say so.`,
             why: 'forced on out of position, it shears a dowel or gets torqued crooked.',
             help: `Write “${part.base} located”.`,

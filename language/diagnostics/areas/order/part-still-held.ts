@@ -11,8 +11,8 @@ export const partStillHeld: Rule = {
   severity: 'error',
   since: '0.1.0',
   title: 'A part is taken off while another still lies on it or holds it.',
-  replay: ({ program, relations }, report) => ({
-    step({ step, before, way }) {
+  flow: ({ graph, relations }, report) => ({
+    step({ step, before, path }) {
       if (!['remove', 'discard', 'renew'].includes(step.verb)) return;
       const together = namedIn(step).flatMap(({ kind, name }) => (kind === 'part' ? name : []));
       for (const object of step.objects) {
@@ -34,13 +34,13 @@ export const partStillHeld: Rule = {
           .filter((other) => other !== name && !together.includes(other) && !inside.includes(other))
           .filter((other) => before.mayBeIn(other));
         if (blockers.length === 0) continue;
-        const { procedure } = program;
+        const { procedure } = graph;
         report({
           at: step,
           source: object.source,
-          way,
-          cause: inPlaceCause(relations, before, blockers[0]!),
-          since: before.since[before.part(blockers[0]!).place],
+          path,
+          rootCause: inPlaceCause(relations, before, blockers[0]!),
+          since: before.provenance[before.part(blockers[0]!).place],
           message: `The ${partWords(procedure, name)} cannot come off yet.`,
           why: `the ${partsWords(procedure, blockers)} ${blockers.length > 1 ? 'are' : 'is'} still in place over it.`,
           help: `Take ${blockers.length > 1 ? 'those' : 'that'} off first, or in the same step.`,

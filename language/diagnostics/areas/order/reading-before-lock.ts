@@ -10,17 +10,17 @@ export const readingBeforeLock: Rule = {
   severity: 'error',
   since: '0.2.0',
   title: 'A test is read while an adjuster is set but not locked.',
-  replay: (replay, report) => ({
-    step({ step, before, way }) {
+  flow: (flow, report) => ({
+    step({ step, before, path }) {
       if (step.verb !== 'test') return;
-      const words = (part: string) => partWords(replay.program.procedure, part);
-      for (const { adjuster, lock, since, cause } of openLocks(replay, before, setting.set)) {
+      const words = (part: string) => partWords(flow.graph.procedure, part);
+      for (const { adjuster, lock, since, cause } of openLocks(flow, before, setting.set)) {
         if (!provesThrough(step.gate, adjuster.part)) continue;
         report({
           at: step,
-          way,
+          path,
           since,
-          cause,
+          rootCause: cause,
           message: `The ${words(adjuster.part)} is set but not locked when ${step.gate.test} is tested.`,
           why: `tightening the ${words(lock)} moves it, and the unit leaves with another figure than the sheet shows.`,
           help: `Write “lock ${lock}” before this test.`,

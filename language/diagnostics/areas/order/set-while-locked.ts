@@ -9,12 +9,12 @@ export const setWhileLocked: Rule = {
   severity: 'error',
   since: '0.2.0',
   title: 'An adjuster is turned while its lock is tight.',
-  replay: ({ program, layout }, report) => ({
-    step({ step, block, before, way }) {
+  flow: ({ graph, layout }, report) => ({
+    step({ step, block, before, path }) {
       if (step.verb !== 'set' && step.verb !== 'back-off') return;
       // A repair that sends the unit back here in the wrong state is not a mistake of this step.
-      if (way.repair !== null && way.repair !== block) return;
-      const { procedure } = program;
+      if (path.repair !== null && path.repair !== block) return;
+      const { procedure } = graph;
       for (const object of step.objects) {
         const lock = procedure.family.adjusters.find((one) => one.part === object.name)?.lockedBy ?? null;
         const cell = lock === null ? undefined : layout.joints.get(lock);
@@ -23,9 +23,9 @@ export const setWhileLocked: Rule = {
         report({
           at: step,
           source: object.source,
-          way,
-          since: before.since[cell],
-          cause: `lock-tight:${lock}:${writtenAt(step)}`,
+          path,
+          since: before.provenance[cell],
+          rootCause: `lock-tight:${lock}:${writtenAt(step)}`,
           message: `The ${partWords(procedure, lock)} is still tight when the ${partWords(procedure, object.name)} is turned.`,
           why: 'it does not turn, or its thread or slot gives way.',
           help: `Write “slacken ${lock}” before this step, with the pressure off.`,

@@ -9,15 +9,15 @@ export const settingNotLocked: Rule = {
   since: '0.2.0',
   unsafe: true,
   title: 'The unit leaves with an adjuster that is not locked.',
-  replay: (replay, report) => ({
-    end({ state, way, last, block }) {
-      const words = (part: string) => partWords(replay.program.procedure, part);
-      for (const { adjuster, lock, since, cause } of openLocks(replay, state, turned)) {
+  flow: (flow, report) => ({
+    end({ state, path, last, block }) {
+      const words = (part: string) => partWords(flow.graph.procedure, part);
+      for (const { adjuster, lock, since, cause } of openLocks(flow, state, turned)) {
         report({
           at: last ?? block.source,
-          way,
+          path,
           since,
-          cause,
+          rootCause: cause,
           message: `The ${words(adjuster.part)} is not locked when the unit leaves.`,
           why: 'it turns by itself on the engine, and the setting is lost.',
           help: `After it is set, write “lock ${lock}” with its torque.`,

@@ -15,8 +15,8 @@ export const springNotBackedOff: Rule<{ backOff: string; source: Source }> = {
   severity: 'error',
   since: '0.2.0',
   title: 'A joint is slackened or torqued against a spring that its adjuster still loads.',
-  replay: ({ program, layout, relations }, report) => {
-    const { procedure } = program;
+  flow: ({ graph, layout, relations }, report) => {
+    const { procedure } = graph;
     const springs = procedure.family.adjusters.map((one) => springOf(one.part, relations));
     /** Loads that were reported when the joint was slackened: torquing it again under them is the same mistake. */
     const told = new Set<string>();
@@ -24,7 +24,7 @@ export const springNotBackedOff: Rule<{ backOff: string; source: Source }> = {
     const isSet = (adjuster: string) =>
       allSteps(procedure).some(({ verb, objects }) => verb === 'set' && objects.some(({ name }) => name === adjuster));
     return {
-      step({ step, before, way }) {
+      step({ step, before, path }) {
         if (!['slacken', 'torque'].includes(step.verb)) return;
         for (const object of step.objects) {
           const closure = relations.closure(object.name);
@@ -34,16 +34,16 @@ export const springNotBackedOff: Rule<{ backOff: string; source: Source }> = {
             if (pressed.length === 0 || closure.has(adjuster) || chain.has(object.name)) continue;
             if (!before.may(cell, setting.found | setting.set | setting.locked)) continue;
             if (![...chain, object.name].every((part) => before.mayBeIn(part))) continue;
-            const since = before.since[cell]!;
+            const since = before.provenance[cell]!;
             const load = `${adjuster}:${since}`;
             if (step.verb === 'slacken') told.add(load);
             else if (told.has(load)) continue;
             report({
               at: step,
               source: object.source,
-              way,
+              path,
               since,
-              cause: `load:${adjuster}:${writtenAt(step)}`,
+              rootCause: `load:${adjuster}:${writtenAt(step)}`,
               message: `The ${partWords(procedure, adjuster)} still loads the ${partsWords(procedure, pressed)} when the ${partWords(procedure, object.name)} is ${step.verb === 'slacken' ? 'slackened' : 'torqued'}.`,
               why: `${step.verb === 'slacken' ? 'the spring pushes it aside down to the last thread' : 'it cannot sit square under that load while the joint is tightened'}, and it bends.`,
               help: `Write “back-off ${relations.part(adjuster).base}” before this step.`,

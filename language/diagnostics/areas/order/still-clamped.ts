@@ -10,21 +10,21 @@ export const stillClamped: Rule = {
   severity: 'error',
   since: '0.1.0',
   title: 'The unit leaves a station, or is clamped again, while it is still clamped.',
-  replay: ({ program, layout }, report) => {
-    const left = ({ last, block, state, way }: Departure, said: Statement) => {
-      const since = state.since[layout.unit.clamped];
+  flow: ({ graph, layout }, report) => {
+    const left = ({ last, block, state, path }: Departure, said: Statement) => {
+      const since = state.provenance[layout.unit.clamped];
       if (!state.may(layout.unit.clamped, flag.yes)) return;
-      report({ at: last ?? block.source, way, since, cause: `clamped:${since}`, ...said });
+      report({ at: last ?? block.source, path, since, rootCause: `clamped:${since}`, ...said });
     };
     return {
-      step({ step, before, way }) {
-        const since = before.since[layout.unit.clamped];
+      step({ step, before, path }) {
+        const since = before.provenance[layout.unit.clamped];
         if (step.verb === 'clamp' && before.may(layout.unit.clamped, flag.yes)) {
           report({
             at: step,
-            way,
+            path,
             since,
-            cause: `clamped:${since}`,
+            rootCause: `clamped:${since}`,
             message: 'The unit is already clamped.',
             why: 'the bench hand has to guess whether to clamp it another way.',
             help: 'Unclamp it first, or delete this.',
@@ -33,9 +33,9 @@ export const stillClamped: Rule = {
         if (step.verb === 'unclamp' && before.may(layout.unit.clamped, flag.no)) {
           report({
             at: step,
-            way,
+            path,
             since,
-            cause: `not-clamped:${since}`,
+            rootCause: `not-clamped:${since}`,
             message: 'The unit is not clamped here, so there is nothing to unclamp.',
             why: 'a step that needed the clamp may have been done without it.',
             help: 'Delete this, or add the missing clamp step before it.',
@@ -43,7 +43,7 @@ export const stillClamped: Rule = {
         }
       },
       leave(leaving) {
-        const words = stationWords(program.procedure, leaving.block.station);
+        const words = stationWords(graph.procedure, leaving.block.station);
         left(leaving, {
           message: `The unit leaves ${words} while it is still clamped.`,
           why: 'the sheet sends the unit on while the vise still holds it.',

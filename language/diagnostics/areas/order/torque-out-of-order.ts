@@ -9,12 +9,12 @@ export const torqueOutOfOrder: Rule = {
   severity: 'error',
   since: '0.1.0',
   title: 'A joint is torqued before it is run down, or with parts inside it missing.',
-  replay: (replay, report) => {
-    const { program, layout, relations } = replay;
-    const { procedure } = program;
-    const mine = variantParts(replay);
+  flow: (flow, report) => {
+    const { graph, layout, relations } = flow;
+    const { procedure } = graph;
+    const mine = variantParts(flow);
     return {
-      step({ step, before, way }) {
+      step({ step, before, path }) {
         if (step.verb !== 'torque' && step.verb !== 'lock') return;
         for (const object of step.objects) {
           const cell = layout.joints.get(object.name);
@@ -23,9 +23,9 @@ export const torqueOutOfOrder: Rule = {
             report({
               at: step,
               source: object.source,
-              way,
-              since: before.since[cell],
-              cause: `apart:${object.name}:${before.since[cell]}`,
+              path,
+              since: before.provenance[cell],
+              rootCause: `apart:${object.name}:${before.provenance[cell]}`,
               message: `The ${name} is torqued before it is run down by hand.`,
               why: 'a crossed thread would go unnoticed.',
               help: 'Run it down first.',
@@ -40,9 +40,9 @@ export const torqueOutOfOrder: Rule = {
           report({
             at: step,
             source: object.source,
-            way,
-            since: before.since[before.part(missing[0]!).place],
-            cause: `missing:${missing[0]}:${before.since[before.part(missing[0]!).place]}`,
+            path,
+            since: before.provenance[before.part(missing[0]!).place],
+            rootCause: `missing:${missing[0]}:${before.provenance[before.part(missing[0]!).place]}`,
             message: `The ${name} is torqued while the ${partsWords(procedure, missing)} inside ${missing.length > 1 ? 'are' : 'is'} not in place.`,
             why: 'the unit is closed without what belongs inside.',
             help: `Fit ${missing.length > 1 ? 'them' : 'it'} first.`,

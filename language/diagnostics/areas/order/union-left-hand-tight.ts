@@ -12,19 +12,19 @@ export const unionLeftHandTight: Rule = {
   since: '0.2.0',
   unsafe: true,
   title: 'A union or connector is only hand-tight when pressure comes on.',
-  replay: (replay, report) => ({
-    step({ step, before, way }) {
-      if (!readsUnderPressure(step, replay)) return;
-      const { program, relations } = replay;
-      for (const { joint, since, cause } of loosened(replay, before, loose)) {
+  flow: (flow, report) => ({
+    step({ step, before, path }) {
+      if (!readsUnderPressure(step, flow)) return;
+      const { graph, relations } = flow;
+      for (const { joint, since, cause } of loosened(flow, before, loose)) {
         const ports = relations.ports(joint.part).map((port) => port.name);
-        if (ports.length === 0 || joint.handTightIsFinal || isLock(replay, joint.part)) continue;
+        if (ports.length === 0 || joint.handTightIsFinal || isLock(flow, joint.part)) continue;
         report({
           at: step,
-          way,
+          path,
           since,
-          cause,
-          message: `The ${partWords(program.procedure, joint.part)} carries port ${listed(ports)}, but is only hand-tight when pressure comes on.`,
+          rootCause: cause,
+          message: `The ${partWords(graph.procedure, joint.part)} carries port ${listed(ports)}, but is only hand-tight when pressure comes on.`,
           why: 'it leaks at its thread, and the leak is blamed on the unit.',
           help: `Torque ${joint.part} before this step.`,
         });

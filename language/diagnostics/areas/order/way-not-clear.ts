@@ -11,13 +11,13 @@ export const wayNotClear: Rule = {
   severity: 'error',
   since: '0.1.0',
   title: 'A part is fitted where something that is already on is in the way.',
-  replay: ({ program, layout, relations }, report) => ({
-    step({ step, block, before, way }) {
+  flow: ({ graph, layout, relations }, report) => ({
+    step({ step, block, before, path }) {
       /** A needle in a nozzle that is off blocks nothing: both are in the hand. */
       const isHeldUp = (part: string) => restsOn(relations.part(part)).every((under) => before.mayBeIn(under));
       if (step.verb !== 'fit' && step.verb !== 'run-down') return;
       if (builtUpsideDown(block, step, relations)) return;
-      const { procedure } = program;
+      const { procedure } = graph;
       const objects = namedIn(step);
       const together = objects.map((object) => object.name);
       for (const object of objects) {
@@ -29,13 +29,13 @@ export const wayNotClear: Rule = {
           (other) => !together.includes(other) && before.may(before.part(other).place, place.in) && isHeldUp(other),
         );
         if (barring.length > 0) {
-          const since = before.since[before.part(barring[0]!).place];
+          const since = before.provenance[before.part(barring[0]!).place];
           report({
             at: step,
             source: object.source,
-            way,
+            path,
             since,
-            cause: `barred:${barring[0]}:${since}`,
+            rootCause: `barred:${barring[0]}:${since}`,
             message: `The ${partWords(procedure, object.name)} goes under the ${partsWords(procedure, barring)}, which ${barring.length > 1 ? 'are' : 'is'} already on.`,
             why: `it cannot get past ${barring.length > 1 ? 'them' : 'it'}, and a hand that forces it scores both parts.`,
             help: `Fit it earlier, or take ${barring.length > 1 ? 'those' : 'that'} off first.`,
@@ -53,13 +53,13 @@ export const wayNotClear: Rule = {
           // A part in its own tray is assembled in the hand.
           if (!before.mayBeIn(relations.face(met).part) || !before.may(layout.faces.get(met)!.guard, guard.on))
             continue;
-          const since = before.since[layout.faces.get(met)!.guard];
+          const since = before.provenance[layout.faces.get(met)!.guard];
           report({
             at: step,
             source: object.source,
-            way,
+            path,
             since,
-            cause: `guard-on:${met}:${since}`,
+            rootCause: `guard-on:${met}:${since}`,
             message: `${capital(faceWords(procedure, met))} still has its guard on when the ${partWords(procedure, object.name)} goes in.`,
             why: 'the guard is in the way, or is built in.',
             help: `Remove the ${partWords(procedure, relations.face(met).guardedBy ?? '')} first.`,

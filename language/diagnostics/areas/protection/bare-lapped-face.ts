@@ -1,7 +1,7 @@
-import type { Way } from '../../../analysis/flow-analysis.ts';
+import type { PathContext } from '../../../analysis/flow-analysis.ts';
 import { bareFaces } from '../../../analysis/openings.ts';
 import { capital, faceWords, partWords, stationWords } from '../../../analysis/prose.ts';
-import type { State } from '../../../analysis/state.ts';
+import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
 import type { Rule } from '../../rule.ts';
@@ -12,16 +12,16 @@ export const bareLappedFace: Rule = {
   severity: 'error',
   since: '0.1.0',
   title: 'A lapped face is bare when the unit leaves a station, waits, is abraded or is finished.',
-  replay: (replay, report) => {
-    const { procedure } = replay.program;
-    const tell = (at: Step | Source, state: State, way: Way, when: string) => {
-      for (const { face, since, cause } of bareFaces(replay, state)) {
+  flow: (flow, report) => {
+    const { procedure } = flow.graph;
+    const tell = (at: Step | Source, state: AbstractState, path: PathContext, when: string) => {
+      for (const { face, since, cause } of bareFaces(flow, state)) {
         const { guardedBy } = face;
         report({
           at,
-          way,
+          path,
           since,
-          cause,
+          rootCause: cause,
           message: `${capital(faceWords(procedure, face.id))} is bare ${when}.`,
           why: 'one knock or one grain of grit scores it, and it leaks.',
           help:
@@ -32,18 +32,18 @@ export const bareLappedFace: Rule = {
       }
     };
     return {
-      step({ step, before, way }) {
-        if (step.verb === 'wait') tell(step, before, way, 'while the unit waits');
+      step({ step, before, path }) {
+        if (step.verb === 'wait') tell(step, before, path, 'while the unit waits');
         if (step.verb === 'buff' || step.verb === 'blast')
-          tell(step, before, way, `while the unit is ${step.verb === 'buff' ? 'buffed' : 'blasted'}`);
+          tell(step, before, path, `while the unit is ${step.verb === 'buff' ? 'buffed' : 'blasted'}`);
       },
-      leave({ last, block, state, way }) {
-        tell(last ?? block.source, state, way, `when the unit leaves ${stationWords(procedure, block.station)}`);
+      leave({ last, block, state, path }) {
+        tell(last ?? block.source, state, path, `when the unit leaves ${stationWords(procedure, block.station)}`);
       },
-      end({ state, way, last, block }) {
+      end({ state, path, last, block }) {
         // A packed unit is in its own box or bag.
         if (block.steps.some(({ verb }) => verb === 'pack')) return;
-        tell(last ?? block.source, state, way, 'when the procedure ends');
+        tell(last ?? block.source, state, path, 'when the procedure ends');
       },
     };
   },

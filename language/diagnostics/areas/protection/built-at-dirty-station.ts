@@ -8,10 +8,10 @@ export const builtAtDirtyStation: Rule = {
   severity: 'error',
   since: '0.2.0',
   title: 'Parts are fitted for good at a dirty station.',
-  replay: ({ program, layout }, report) => {
-    const { procedure } = program;
+  flow: ({ graph, layout }, report) => {
+    const { procedure } = graph;
     return {
-      step({ step, block, before, way }) {
+      step({ step, block, before, path }) {
         if (!closesUp(step)) return;
         const [station] = layout.wordsOf(layout.unit.station, before.get(layout.unit.station));
         const at = procedure.shop.stations.find((one) => one.name === station);
@@ -21,8 +21,8 @@ export const builtAtDirtyStation: Rule = {
         report({
           at: step,
           source: object.source,
-          way,
-          cause: `built-dirty:${block.name}`,
+          path,
+          rootCause: `built-dirty:${block.name}`,
           message: `The ${partWords(procedure, object.name)} is fitted at ${stationWords(procedure, at.name)}, which is dirty.`,
           why: 'the dirt on the bench is built in with it.',
           help: 'Build at a clean station. For a guard write “guard”; for a trial fit add “for trial”.',

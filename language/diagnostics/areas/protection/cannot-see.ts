@@ -9,12 +9,12 @@ export const cannotSee: Rule = {
   severity: 'error',
   since: '0.2.0',
   title: 'A face or part is checked by eye while it is covered or shut in.',
-  replay: (replay, report) => ({
-    step({ step, before, way }) {
+  flow: (flow, report) => ({
+    step({ step, before, path }) {
       // Movement is felt from outside, and a sweat under pressure shows outside.
       if (step.verb !== 'check' || step.moves !== null || step.all) return;
-      const { layout, relations } = replay;
-      const { procedure } = replay.program;
+      const { layout, relations } = flow;
+      const { procedure } = flow.graph;
       if (before.may(layout.unit.pressure, flag.yes)) return;
       for (const object of step.objects) {
         const covered =
@@ -23,9 +23,9 @@ export const cannotSee: Rule = {
         report({
           at: step,
           source: object.source,
-          way,
+          path,
           since: covered.since,
-          cause: covered.cause,
+          rootCause: covered.cause,
           message: `${capital(covered.words)} when it is checked.`,
           why: 'nobody can see it, and the tick on the sheet means nothing.',
           help: `${covered.mend}.`,
@@ -40,13 +40,13 @@ export const cannotSee: Rule = {
           return {
             words: `${faceWords(procedure, id)} is under its guard`,
             mend: `Write “remove ${face.guardedBy}” before this step`,
-            since: before.since[cell],
-            cause: `guard-on:${id}:${before.since[cell]}`,
+            since: before.provenance[cell],
+            cause: `guard-on:${id}:${before.provenance[cell]}`,
           };
         if (face.meets === null) return null;
         const other = relations.face(face.meets).part;
         if (![face.part, other].every((part) => before.may(before.part(part).place, place.in))) return null;
-        const since = before.since[before.part(other).place]!;
+        const since = before.provenance[before.part(other).place]!;
         return {
           words: `${faceWords(procedure, id)} is shut by the ${partWords(procedure, other)}`,
           mend: `Check it with the ${partWords(procedure, other)} off`,
@@ -57,9 +57,9 @@ export const cannotSee: Rule = {
       }
 
       function jointOver(part: string) {
-        const joint = shutInBy(replay, before, part);
+        const joint = shutInBy(flow, before, part);
         if (joint === null) return null;
-        const since = before.since[before.part(joint).place]!;
+        const since = before.provenance[before.part(joint).place]!;
         return {
           words: `the ${partWords(procedure, part)} is shut in under the ${partWords(procedure, joint)}`,
           mend: 'Check it before it goes in, or while it is out',

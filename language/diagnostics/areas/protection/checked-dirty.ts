@@ -10,11 +10,11 @@ export const checkedDirty: Rule = {
   severity: 'error',
   since: '0.2.0',
   title: 'A part is judged while it is dirty, or still wet from the wash.',
-  replay: ({ program, relations }, report) => {
+  flow: ({ graph, relations }, report) => {
     /** Parts already reported: a later path reaches the same step with the same dirt. */
     const told = new Set<string>();
     return {
-      step({ step, before, way }) {
+      step({ step, before, path }) {
         // Whether a part moves is felt, clean or not.
         if (!judges(step) || own(step, 'moves') != null) return;
         const parts = [
@@ -24,7 +24,7 @@ export const checkedDirty: Rule = {
             ),
           ),
           // Lapping paste does not count as dirt here: whoever laps a face wipes it to look at it.
-        ].filter((name) => !program.absent.has(name) && !before.may(before.part(name).place, place.gone));
+        ].filter((name) => !graph.absent.has(name) && !before.may(before.part(name).place, place.gone));
         const dirty = parts.filter((name) => before.may(before.part(name).dirt, dirt.dirty | dirt.loosened));
         const wetOnes = parts.filter((name) => before.may(before.part(name).wet, wet.solvent | wet.water));
         const names = dirty.length > 0 ? dirty : wetOnes;
@@ -32,14 +32,14 @@ export const checkedDirty: Rule = {
         if (first === undefined || names.every((name) => told.has(name))) return;
         for (const name of names) told.add(name);
         const cells = before.part(first);
-        const since = before.since[dirty.length > 0 ? cells.dirt : cells.wet]!;
-        const words = partsWords(program.procedure, names);
+        const since = before.provenance[dirty.length > 0 ? cells.dirt : cells.wet]!;
+        const words = partsWords(graph.procedure, names);
         const [are, them] = names.length > 1 ? ['are', 'them'] : ['is', 'it'];
         report({
           at: step,
-          way,
+          path,
           since,
-          cause: dirty.length > 0 ? `dirty:${since}` : `wet:${since}`,
+          rootCause: dirty.length > 0 ? `dirty:${since}` : `wet:${since}`,
           ...(dirty.length > 0
             ? {
                 message: `The ${words} ${are} judged dirty.`,

@@ -9,13 +9,13 @@ export const countDoesNotClose: Rule = {
   severity: 'error',
   since: '0.2.0',
   title: 'A cap, or a part that was put in for trial only, is closed up in the unit.',
-  replay: ({ program, layout, relations }, report) => {
+  flow: ({ graph, layout, relations }, report) => {
     /** Caps that a wash went over, by port and since when: they are reported there. */
     const washedOver = new Set<string>();
     return {
-      step({ step, before, way }) {
-        const { procedure } = program;
-        const cap = (name: string) => `${name}:${before.since[layout.ports.get(name)!]}`;
+      step({ step, before, path }) {
+        const { procedure } = graph;
+        const cap = (name: string) => `${name}:${before.provenance[layout.ports.get(name)!]}`;
         if (step.verb === 'wash' || step.verb === 'soak')
           for (const one of step.objects.flatMap(({ name }) => relations.ports(name)))
             if (before.may(layout.ports.get(one.name)!, port.capped)) washedOver.add(cap(one.name));
@@ -33,13 +33,13 @@ export const countDoesNotClose: Rule = {
             );
             if (shut.length === 0) continue;
             const names = shut.map((one) => one.name);
-            const since = before.since[layout.ports.get(names[0]!)!];
+            const since = before.provenance[layout.ports.get(names[0]!)!];
             report({
               at: step,
               source: object.source,
-              way,
+              path,
               since,
-              cause: `capped:${since}`,
+              rootCause: `capped:${since}`,
               message: `The cap is still in ${names.length > 1 ? 'ports' : 'port'} ${listed(names)} when the ${partWords(procedure, object.name)} goes over ${names.length > 1 ? 'them' : 'it'}.`,
               why: 'it stays in the unit and blocks the passage.',
               help: `Write “uncap ${names.join(', ')}” before this step, and count the caps.`,
@@ -53,13 +53,13 @@ export const countDoesNotClose: Rule = {
           );
           const [first] = tried;
           if (first === undefined) continue;
-          const since = before.since[before.part(first).place];
+          const since = before.provenance[before.part(first).place];
           report({
             at: step,
             source: object.source,
-            way,
+            path,
             since,
-            cause: `missing:${first}:${since}`,
+            rootCause: `missing:${first}:${since}`,
             message: `The ${partsWords(procedure, tried)} inside ${tried.length > 1 ? 'are' : 'is'} in place for trial only when the joint over it (${partWords(procedure, object.name)}) is tightened.`,
             why: 'a part that was only put in to try would be shipped.',
             help: `Remove ${tried.length > 1 ? 'them' : 'it'} and fit ${tried.length > 1 ? 'them' : 'it'} for good first.`,

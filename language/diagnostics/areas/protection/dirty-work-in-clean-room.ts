@@ -15,10 +15,10 @@ export const dirtyWorkInCleanRoom: Rule = {
   severity: 'warning',
   since: '0.2.0',
   title: 'Something is engraved, buffed, blasted or washed in solvent at a clean station.',
-  replay: ({ program }, report) => {
-    const { procedure } = program;
+  flow: ({ graph }, report) => {
+    const { procedure } = graph;
     return {
-      step({ step, block, way }) {
+      step({ step, block, path }) {
         const dirty = dirtyWork(step, procedure.shop);
         if (dirty === null) return;
         // A repair that names no station is done in a cup beside the place where the unit was sent from.
@@ -27,8 +27,8 @@ export const dirtyWorkInCleanRoom: Rule = {
         if (at === undefined || !at.clean || (dirty.needs !== null && at[dirty.needs])) return;
         report({
           at: step,
-          way,
-          cause: `dirty-work:${block.name}`,
+          path,
+          rootCause: `dirty-work:${block.name}`,
           message: `${dirty.words} at ${stationWords(procedure, station)}, which is clean.`,
           why: 'chips, grit and drips settle on the parts that are built there.',
           help: 'Do it at another station, before the last wash.',

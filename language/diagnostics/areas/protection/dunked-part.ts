@@ -9,27 +9,27 @@ export const dunkedPart: Rule = {
   severity: 'error',
   since: '0.2.0',
   title: 'A part is washed while it is shut in.',
-  replay: (replay, report) => {
-    const { procedure } = replay.program;
+  flow: (flow, report) => {
+    const { procedure } = flow.graph;
     return {
-      step({ step, before, way }) {
+      step({ step, before, path }) {
         if (step.verb !== 'wash' && step.verb !== 'soak') return;
         const isOpen = procedure.family.parts.some((part) => before.may(before.part(part.name).place, place.off));
         const shutIn = step.objects.flatMap((object) => {
-          const joint = shutInBy(replay, before, object.name);
+          const joint = shutInBy(flow, before, object.name);
           // `all` of an open unit means the parts that are out of it: what nobody has opened stays shut.
-          if (joint === null || (step.all && isOpen && before.since[before.part(joint).place] === -1)) return [];
+          if (joint === null || (step.all && isOpen && before.provenance[before.part(joint).place] === -1)) return [];
           return [{ object, joint }];
         });
         const [first] = shutIn;
         if (first !== undefined) {
-          const since = before.since[before.part(first.joint).place];
+          const since = before.provenance[before.part(first.joint).place];
           report({
             at: step,
             source: first.object.source,
-            way,
+            path,
             since,
-            cause: `shut-in:${first.joint}:${since}`,
+            rootCause: `shut-in:${first.joint}:${since}`,
             message: `The ${partsWords(
               procedure,
               shutIn.map(({ object }) => object.name),

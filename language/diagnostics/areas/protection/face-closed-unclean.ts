@@ -10,8 +10,8 @@ export const faceClosedUnclean: Rule = {
   severity: 'error',
   since: '0.2.0',
   title: 'A lapped face is covered for good while its part is dirty.',
-  replay: ({ program, relations }, report) => ({
-    step({ step, before, way }) {
+  flow: ({ graph, relations }, report) => ({
+    step({ step, before, path }) {
       if (!closesUp(step)) return;
       const objects = namedIn(step).filter(({ name }) => !before.mustBeIn(name));
       /** What goes in with a part that carries it. */
@@ -24,7 +24,7 @@ export const faceClosedUnclean: Rule = {
       ]);
       // fitted-dirty reports these.
       const seen = objects.flatMap(({ name }) => [name, ...restsOn(relations.part(name))]);
-      for (const face of program.procedure.family.faces) {
+      for (const face of graph.procedure.family.faces) {
         if (face.finish === null || face.meets === null || seen.includes(face.part)) continue;
         const other = relations.face(face.meets).part;
         const closes =
@@ -32,14 +32,14 @@ export const faceClosedUnclean: Rule = {
           [face.part, other].some((part) => names.includes(part));
         const cells = before.part(face.part);
         if (!closes || !before.may(cells.dirt, unclean)) continue;
-        const since = before.since[cells.dirt]!;
+        const since = before.provenance[cells.dirt]!;
         report({
           at: step,
           source: (objects.find(({ name }) => name === other || name === face.part) ?? objects[0]!).source,
-          way,
+          path,
           since,
-          cause: `dirty:${since}`,
-          message: `${capital(faceWords(program.procedure, face.id))} is covered here and has not been cleaned${since < 0 ? ' since the unit came in' : ' since it was dirtied'}.`,
+          rootCause: `dirty:${since}`,
+          message: `${capital(faceWords(graph.procedure, face.id))} is covered here and has not been cleaned${since < 0 ? ' since the unit came in' : ' since it was dirtied'}.`,
           why: 'one grain of grit between lapped faces holds them apart, and they leak.',
           help: `Wash ${relations.part(face.part).base} first.`,
         });

@@ -1,4 +1,4 @@
-import type { Way } from '../../../analysis/flow-analysis.ts';
+import type { PathContext } from '../../../analysis/flow-analysis.ts';
 import { place, unclean } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
@@ -12,13 +12,13 @@ export const fittedDirty: Rule = {
   severity: 'error',
   since: '0.1.0',
   title: 'A part is fitted dirty, or onto a dirty part.',
-  replay: ({ program, relations }, report) => {
+  flow: ({ graph, relations }, report) => {
     /** One missing wash shows as different dirt on each path: the first path on which a step is reported wins. */
-    const told = new Map<Step, Way>();
+    const told = new Map<Step, PathContext>();
     return {
-      step({ step, before, way }) {
+      step({ step, before, path }) {
         if (!closesUp(step)) return;
-        const { procedure } = program;
+        const { procedure } = graph;
         /** Dirty parts by the step that made them dirty: one cause, one finding. */
         const bySince = new Map<number, { names: string[]; at: (typeof step.objects)[number]; onto: boolean }>();
         for (const object of namedIn(step)) {
@@ -31,23 +31,23 @@ export const fittedDirty: Rule = {
             // A new part from the kit comes clean in its bag.
             if (before.must(cells.place, place.gone) && relations.part(name).renewed) continue;
             if (!before.may(cells.dirt, unclean)) continue;
-            const since = before.since[cells.dirt]!;
+            const since = before.provenance[cells.dirt]!;
             const known = bySince.get(since);
             if (known === undefined) bySince.set(since, { names: [name], at: object, onto: name !== object.name });
             else if (!known.names.includes(name)) known.names.push(name);
           }
         }
-        if (bySince.size === 0 || (told.get(step) ?? way) !== way) return;
-        told.set(step, way);
+        if (bySince.size === 0 || (told.get(step) ?? path) !== path) return;
+        told.set(step, path);
         for (const [since, { names, at, onto }] of bySince) {
           const words = partsWords(procedure, names);
           const are = names.length > 1 ? 'are' : 'is';
           report({
             at: step,
             source: at.source,
-            way,
+            path,
             since,
-            cause: `dirty:${since}`,
+            rootCause: `dirty:${since}`,
             message: `The ${words} ${are} ${onto ? 'built on' : 'fitted'} dirty${since < 0 ? `, as ${names.length > 1 ? 'they' : 'it'} came in` : ''}.`,
             why: 'the dirt is closed up in the unit.',
             help: `Wash or rinse ${names.join(', ')} before this step.`,

@@ -11,8 +11,8 @@ export const fittedWet: Rule = {
   severity: 'error',
   since: '0.1.0',
   title: 'A part is fitted with solvent, detergent or water still on it.',
-  replay: ({ program, relations }, report) => ({
-    step({ step, before, way }) {
+  flow: ({ graph, relations }, report) => ({
+    step({ step, before, path }) {
       if (!closesUp(step)) return;
       /** Wet parts by the step that made them wet: one cause, one finding. */
       const bySince = new Map<number, { names: string[]; source: Source; water: boolean }>();
@@ -22,7 +22,7 @@ export const fittedWet: Rule = {
         for (const name of [object.name, ...onto]) {
           const cells = before.part(name);
           if (before.must(cells.place, place.gone) || !before.may(cells.wet, wet.solvent | wet.water)) continue;
-          const since = before.since[cells.wet]!;
+          const since = before.provenance[cells.wet]!;
           const known = bySince.get(since);
           if (known === undefined)
             bySince.set(since, { names: [name], source: object.source, water: before.may(cells.wet, wet.water) });
@@ -34,10 +34,10 @@ export const fittedWet: Rule = {
         report({
           at: step,
           source,
-          way,
+          path,
           since,
-          cause: `wet:${since}`,
-          message: `The ${partsWords(program.procedure, names)} ${are} still wet with ${water ? 'water or detergent' : 'solvent'} when ${names.length > 1 ? 'they go' : 'it goes'} together.`,
+          rootCause: `wet:${since}`,
+          message: `The ${partsWords(graph.procedure, names)} ${are} still wet with ${water ? 'water or detergent' : 'solvent'} when ${names.length > 1 ? 'they go' : 'it goes'} together.`,
           why: water ? 'they rust inside.' : 'it strips the oil film inside.',
           help: `Blow ${it} dry or rinse ${it} in test oil first.`,
         });

@@ -8,12 +8,12 @@ export const guardInTheWash: Rule = {
   severity: 'error',
   since: '0.2.0',
   title: 'A part is washed while a guard is on its lapped face.',
-  replay: ({ program, layout, relations }, report) => ({
-    step({ step, block, before, way }) {
+  flow: ({ graph, layout, relations }, report) => ({
+    step({ step, block, before, path }) {
       // The last rinse of all counts as a wash: the dirt that it leaves is built in.
       const rinsesAll = step.verb === 'rinse' && step.all;
       if (step.verb !== 'wash' && step.verb !== 'soak' && !rinsesAll) return;
-      const { procedure } = program;
+      const { procedure } = graph;
       for (const object of step.objects) {
         const face = relations.faces(object.name).find((one) => before.may(layout.faces.get(one.id)!.guard, guard.on));
         if (face === undefined) continue;
@@ -21,14 +21,14 @@ export const guardInTheWash: Rule = {
         const again = block.steps.slice(block.steps.indexOf(step) + 1);
         if (again.some((later) => later.verb === step.verb && later.objects.some(({ name }) => name === object.name)))
           continue;
-        const since = before.since[layout.faces.get(face.id)!.guard];
+        const since = before.provenance[layout.faces.get(face.id)!.guard];
         const guardWords = face.guardedBy === null ? 'guard' : partWords(procedure, face.guardedBy);
         report({
           at: step,
           source: object.source,
-          way,
+          path,
           since,
-          cause: `guard-on:${face.id}:${since}`,
+          rootCause: `guard-on:${face.id}:${since}`,
           message: `${capital(faceWords(procedure, face.id))} still has the ${guardWords} on as its guard when the ${partWords(procedure, object.name)} is ${rinsesAll ? 'rinsed' : 'washed'}.`,
           why: 'the dirt stays under the guard.',
           help: `Write “remove ${face.guardedBy ?? 'the guard'}” before this step.`,

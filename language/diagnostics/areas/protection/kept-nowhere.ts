@@ -18,7 +18,7 @@ export const keptNowhere: Rule = {
       if (names.length === 0) continue;
       report({
         at: step,
-        cause: `kept:${writtenAt(step)}`,
+        rootCause: `kept:${writtenAt(step)}`,
         message: `Nothing says where the ${partsWords(procedure, names)} ${names.length > 1 ? 'are' : 'is'} kept.`,
         why: `the next person has to look for ${names.length > 1 ? 'them' : 'it'}, and parts of two units get mixed.`,
         help: 'Write “at” and a station, and in quotes what they are kept in: “Own lidded tray, own number”.',

@@ -9,13 +9,13 @@ export const keptPartsAtTheWheel: Rule = {
   severity: 'error',
   since: '0.1.0',
   title: 'Lapped or matched parts are kept at an abrasive station, or go there with the unit.',
-  replay: (replay, report) => {
-    const { layout, relations } = replay;
-    const { procedure } = replay.program;
+  flow: (flow, report) => {
+    const { layout, relations } = flow;
+    const { procedure } = flow.graph;
     const abrasive = (name: string | null) =>
       procedure.shop.stations.some((station) => station.name === name && station.abrasive);
     return {
-      step({ step, block, way }) {
+      step({ step, block, path }) {
         if (step.verb !== 'keep' && step.verb !== 'send') return;
         if (!abrasive(step.station ?? block.station)) return;
         const fine = step.objects.filter((object) => relations.isFine(object.name));
@@ -23,7 +23,7 @@ export const keptPartsAtTheWheel: Rule = {
         report({
           at: step,
           source: fine[0]!.source,
-          way,
+          path,
           message: `The ${partsWords(
             procedure,
             fine.map((object) => object.name),
@@ -32,7 +32,7 @@ export const keptPartsAtTheWheel: Rule = {
           help: `Keep ${fine.length > 1 ? 'them' : 'it'} at another station.`,
         });
       },
-      leave({ last, block, to, state, way }) {
+      leave({ last, block, to, state, path }) {
         if (!abrasive(to.station)) return;
         const along = procedure.family.parts.filter((part) => {
           const cells = state.part(part.name);
@@ -45,14 +45,14 @@ export const keptPartsAtTheWheel: Rule = {
         });
         const [first] = along;
         if (first === undefined) return;
-        const loose = looseParts(replay, state);
-        const since = state.since[state.part(first.name).place];
+        const loose = looseParts(flow, state);
+        const since = state.provenance[state.part(first.name).place];
         const all = loose?.parts.includes(first) ? loose.parts : along;
         report({
           at: last ?? block.source,
-          way,
+          path,
           since,
-          cause: all === along ? `along:${since}` : loose!.cause,
+          rootCause: all === along ? `along:${since}` : loose!.cause,
           message: `The ${partsWords(
             procedure,
             along.map((part) => part.name),

@@ -9,8 +9,8 @@ export const lappedFaceAbraded: Rule = {
   severity: 'error',
   since: '0.2.0',
   title: 'A lapped, ground or matched part is itself buffed, blasted or rubbed with an abrasive.',
-  replay: ({ program, layout, relations }, report) => ({
-    step({ step, before, way }) {
+  flow: ({ graph, layout, relations }, report) => ({
+    step({ step, before, path }) {
       if (!abrades(step)) return;
       for (const object of step.objects) {
         const name = object.kind === 'face' ? relations.face(object.name).part : object.name;
@@ -22,8 +22,8 @@ export const lappedFaceAbraded: Rule = {
         report({
           at: step,
           source: object.source,
-          way,
-          message: `The ${partWords(program.procedure, name)} is lapped or matched and is ${step.verb === 'buff' ? 'buffed' : step.verb === 'blast' ? 'blasted' : 'rubbed with grit'}.`,
+          path,
+          message: `The ${partWords(graph.procedure, name)} is lapped or matched and is ${step.verb === 'buff' ? 'buffed' : step.verb === 'blast' ? 'blasted' : 'rubbed with grit'}.`,
           why: 'abrasion rounds its edges and ruins the fit, and it leaks.',
           help: 'Wash and wipe it, or lap it. Or use another part.',
         });

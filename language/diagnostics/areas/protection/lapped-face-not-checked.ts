@@ -9,12 +9,12 @@ export const lappedFaceNotChecked: Rule = {
   severity: 'error',
   since: '0.1.0',
   title: 'A lapped face is closed, and nobody has looked at it since the unit came in.',
-  replay: ({ program, layout, relations }, report) => ({
-    step({ step, before, way }) {
+  flow: ({ graph, layout, relations }, report) => ({
+    step({ step, before, path }) {
       if (!closesUp(step)) return;
       const objects = namedIn(step);
       const names = objects.map((object) => object.name);
-      const unseen = program.procedure.family.faces.filter((face) => {
+      const unseen = graph.procedure.family.faces.filter((face) => {
         if (face.meets === null || face.finish === null) return false;
         const other = relations.face(face.meets);
         const closes =
@@ -31,9 +31,9 @@ export const lappedFaceNotChecked: Rule = {
       report({
         at: step,
         source: objects.find((object) => touching.includes(object.name))!.source,
-        way,
-        cause: `looked:${first.id}`,
-        message: `${capital(listed(unseen.map((face) => faceWords(program.procedure, face.id))))} ${unseen.length > 1 ? 'are' : 'is'} closed here, but no step has looked at ${unseen.length > 1 ? 'them' : 'it'}.`,
+        path,
+        rootCause: `looked:${first.id}`,
+        message: `${capital(listed(unseen.map((face) => faceWords(graph.procedure, face.id))))} ${unseen.length > 1 ? 'are' : 'is'} closed here, but no step has looked at ${unseen.length > 1 ? 'them' : 'it'}.`,
         why: 'a scored or stained face leaks, and is found only on the tester.',
         help: `Write “check ${unseen.map((face) => face.id).join(', ')} "…"” before this step, with what to look for.`,
       });

@@ -9,8 +9,8 @@ export const lappedPairFittedDry: Rule = {
   severity: 'error',
   since: '0.1.0',
   title: 'A lapped pair goes together dry instead of wet with clean test oil.',
-  replay: ({ program, relations }, report) => ({
-    step({ step, before, way }) {
+  flow: ({ graph, relations }, report) => ({
+    step({ step, before, path }) {
       if (step.verb !== 'fit') return;
       const objects = namedIn(step);
       const names = objects.map((object) => object.name);
@@ -26,14 +26,14 @@ export const lappedPairFittedDry: Rule = {
             continue;
           const dry = [object.name, other].filter((name) => before.may(before.part(name).wet, wet.dry | wet.bare));
           if (dry.length === 0) continue;
-          const since = before.since[before.part(dry[0]!).wet];
+          const since = before.provenance[before.part(dry[0]!).wet];
           report({
             at: step,
             source: object.source,
-            way,
+            path,
             since,
-            cause: `dry:${dry[0]}:${since}`,
-            message: `The ${partWords(program.procedure, object.name)} and the ${partWords(program.procedure, other)} are a lapped pair and go together dry.`,
+            rootCause: `dry:${dry[0]}:${since}`,
+            message: `The ${partWords(graph.procedure, object.name)} and the ${partWords(graph.procedure, other)} are a lapped pair and go together dry.`,
             why: 'the first stroke can seize them.',
             help: 'Rinse both in clean test oil first.',
           });

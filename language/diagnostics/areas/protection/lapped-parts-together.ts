@@ -9,8 +9,8 @@ export const lappedPartsTogether: Rule = {
   severity: 'warning',
   since: '0.2.0',
   title: 'Lapped parts are put down or soaked together, and the text does not say how they are kept apart.',
-  replay: ({ program, relations }, report) => ({
-    step({ step, way }) {
+  flow: ({ graph, relations }, report) => ({
+    step({ step, path }) {
       if (step.verb !== 'keep' && step.verb !== 'send' && step.verb !== 'soak') return;
       if (step.text !== null || step.note !== null) return;
       const fine = step.objects.filter((object) => relations.isFine(object.name));
@@ -22,10 +22,10 @@ export const lappedPartsTogether: Rule = {
       report({
         at: step,
         source: isOfAll(step) ? step.source : fine[0]!.source,
-        way,
-        cause: `kept:${writtenAt(step)}`,
+        path,
+        rootCause: `kept:${writtenAt(step)}`,
         message: `The ${partsWords(
-          program.procedure,
+          graph.procedure,
           fine.map((object) => object.name),
         )} are lapped or matched and ${step.verb === 'soak' ? 'soak' : 'are put down'} together.`,
         why: 'faces that knock together are scored before anybody fits them.',

@@ -9,30 +9,30 @@ export const leavesWet: Rule = {
   severity: 'error',
   since: '0.2.0',
   title: 'Parts are still wet with solvent, detergent or water when the unit leaves a wet station.',
-  replay: ({ program, layout }, report) => ({
-    leave({ last, block, state, way }) {
-      const { procedure } = program;
+  flow: ({ graph, layout }, report) => ({
+    leave({ last, block, state, path }) {
+      const { procedure } = graph;
       const { station } = layout.unit;
       const from = procedure.shop.stations.find((one) => one.wet && state.may(station, layout.stationBit(one.name)));
       if (from === undefined) return;
       const wetParts = procedure.family.parts.filter((part) => {
         const cells = state.part(part.name);
         return (
-          !program.absent.has(part.name) &&
+          !graph.absent.has(part.name) &&
           !state.must(cells.place, place.gone) &&
           state.may(cells.wet, wet.solvent | wet.water) &&
-          !isLeftToSoak(program, state, part.name)
+          !isLeftToSoak(graph, state, part.name)
         );
       });
       const [first] = wetParts;
       if (first === undefined) return;
-      const since = state.since[state.part(first.name).wet];
+      const since = state.provenance[state.part(first.name).wet];
       const water = wetParts.some((part) => state.may(state.part(part.name).wet, wet.water));
       report({
         at: last ?? block.source,
-        way,
+        path,
         since,
-        cause: `wet:${since}`,
+        rootCause: `wet:${since}`,
         message: `The ${partsWords(
           procedure,
           wetParts.map((part) => part.name),

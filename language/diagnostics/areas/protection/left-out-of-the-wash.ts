@@ -12,9 +12,9 @@ export const leftOutOfTheWash: Rule = {
   severity: 'error',
   since: '0.2.0',
   title: 'The first wash names its parts, but leaves out some that came in dirty.',
-  replay: (replay, report) => {
-    const { program, relations } = replay;
-    const { procedure } = program;
+  flow: (flow, report) => {
+    const { graph, relations } = flow;
+    const { procedure } = graph;
     const washing = procedure.stages.filter((stage) => stage.steps.some(({ verb }) => verb === 'wash'));
     const [first] = washing;
     const last = first === undefined ? undefined : washes(first).at(-1);
@@ -28,10 +28,10 @@ export const leftOutOfTheWash: Rule = {
         return [...baths, ...others].flatMap((step) => (isOfAll(step) ? [] : step.objects.map(({ name }) => name)));
       }),
     );
-    const mine = variantParts(replay);
+    const mine = variantParts(flow);
     return {
-      after({ step, way }, state) {
-        if (step !== last || way.repair !== null) return;
+      after({ step, path }, state) {
+        if (step !== last || path.repair !== null) return;
         const out = (name: string) => state.may(state.part(name).place, place.off | place.sub | place.guard);
         const left = procedure.family.parts.filter(({ name, suppliedLoose }) => {
           if (!mine(name) || suppliedLoose || otherwise.has(name)) return false;
@@ -43,8 +43,8 @@ export const leftOutOfTheWash: Rule = {
         const names = left.map(({ name }) => name);
         report({
           at: step,
-          way,
-          cause: 'dirty:-1',
+          path,
+          rootCause: 'dirty:-1',
           message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'are' : 'is'} left out of the first wash.`,
           why: `${names.length > 1 ? 'they go' : 'it goes'} on dirty among clean parts.`,
           help: `Add ${left.map(({ base }) => base).join(', ')} to it, or write “wash all except” and the parts that must not be washed.`,

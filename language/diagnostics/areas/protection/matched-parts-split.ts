@@ -16,8 +16,8 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
   severity: 'error',
   since: '0.2.0',
   title: 'One part of a matched or balanced pair is renewed, or kept elsewhere, without the other.',
-  replay: ({ program, relations }, report) => {
-    const { procedure, points } = program;
+  flow: ({ graph, relations }, report) => {
+    const { procedure, nodes } = graph;
     const { parts } = procedure.family;
     const balances = allSteps(procedure).some(
       (step) =>
@@ -30,11 +30,11 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
         .map((other) => other.name);
     const partnersOf = (name: string) => [...relations.matches(name), ...(balances ? [] : balancedWith(name))];
     const stepAt = (index: number) => {
-      const point = points[index];
+      const point = nodes[index];
       return point?.kind === 'step' ? point : null;
     };
     return {
-      step({ step, before, way }) {
+      step({ step, before, path }) {
         if (step.verb !== 'fit' || step.forTrial) return;
         for (const { name } of namedIn(step)) {
           for (const other of partnersOf(name)) {
@@ -42,7 +42,7 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
               [name, other],
               [other, name],
             ] as const) {
-              const since = before.since[before.part(fresh).age]!;
+              const since = before.provenance[before.part(fresh).age]!;
               const renewed = stepAt(since);
               if (renewed?.step.verb !== 'renew' || !before.may(before.part(fresh).age, age.new)) continue;
               const cells = before.part(old);
@@ -53,8 +53,8 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
               report({
                 at,
                 source: object.source,
-                way,
-                cause: `split:${since}`,
+                path,
+                rootCause: `split:${since}`,
                 message: `The ${partWords(procedure, fresh)} is renewed, but the ${partWords(procedure, old)} is not.`,
                 why: 'they are a pair, fitted to each other, and a new one with an old one sticks or leaks.',
                 help: `Write “renew ${[fresh, old].map((part) => relations.part(part).base).join(', ')}”, or say how the new one is matched.`,
@@ -64,7 +64,7 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
           }
         }
       },
-      leave({ state, way }) {
+      leave({ state, path }) {
         for (const part of parts) {
           for (const other of part.matchedTo) {
             const places = [part.name, other].map((name) => state.part(name).where);
@@ -73,14 +73,14 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
                 state.must(state.part(name).place, place.off | place.sub) && !state.may(state.part(name).where, 1),
             );
             if (!away || (state.get(places[0]!) & state.get(places[1]!)) !== 0) continue;
-            const putDown = places.map((cell) => stepAt(state.since[cell]!)?.step ?? null);
+            const putDown = places.map((cell) => stepAt(state.provenance[cell]!)?.step ?? null);
             if (putDown.some((step) => step === null || step.text !== null || step.note !== null)) continue;
-            const since = Math.max(...places.map((cell) => state.since[cell]!));
+            const since = Math.max(...places.map((cell) => state.provenance[cell]!));
             const [here, there] = putDown.map((step) => stationWords(procedure, own(step!, 'station') ?? null));
             report({
               at: stepAt(since)!.step,
-              way,
-              cause: `split:${since}`,
+              path,
+              rootCause: `split:${since}`,
               message: `The ${partsWords(procedure, [part.name, other])} are a matched pair, and one is put down at ${here}, the other at ${there}.`,
               why: 'by the end of the day nobody knows which ones belong together.',
               help: 'Keep them together, or write how to tell which belong together.',

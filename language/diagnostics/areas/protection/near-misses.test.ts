@@ -10,15 +10,15 @@ const area = protection.map(({ code }) => code);
 const found = (text: string) => told(text).map(({ rule, step }) => `${step ?? '–'} ${rule}`);
 const messages = (text: string, rule: string) =>
   check(text)
-    .findings.filter((finding) => finding.rule === rule)
+    .diagnostics.filter((diagnostic) => diagnostic.rule === rule)
     .map((one) => fullMessage(one));
 
 type Change = NonNullable<Parameters<typeof procedureWith>[0]>;
 /** A near-miss is correct practice: no rule of this area finds anything. */
 const near = (change: Change) => {
-  const { findings } = check(procedureWith(change));
+  const { diagnostics } = check(procedureWith(change));
   expect(
-    findings
+    diagnostics
       .filter(({ rule }) => [...area, 'syntax', 'unknown-name'].includes(rule))
       .map((one) => `${one.step} ${one.rule}: ${fullMessage(one)}`),
   ).toEqual([]);

@@ -9,44 +9,44 @@ export const noSafeStop: Rule = {
   severity: 'warning',
   since: '0.2.0',
   title: 'The unit waits for somebody or is sent out with ports open, lapped faces bare or parts loose.',
-  replay: (replay, report) => ({
-    step({ step, before, way }) {
+  flow: (flow, report) => ({
+    step({ step, before, path }) {
       if (step.verb !== 'hold-for' && step.verb !== 'send-out') return;
-      const { procedure } = replay.program;
+      const { procedure } = flow.graph;
       const when = step.verb === 'hold-for' ? 'while the unit waits' : 'when the unit is sent out';
       const why = 'nobody knows for how long, or who handles it';
-      const open = isDraining(replay, before) ? null : openPorts(replay, before);
+      const open = isDraining(flow, before) ? null : openPorts(flow, before);
       if (open !== null) {
         const { names, since, cause } = open;
         report({
           at: step,
-          way,
+          path,
           since,
-          cause,
+          rootCause: cause,
           message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open ${when}.`,
           why: `${why}.`,
           help: `Write “cap ${names.join(', ')}” before this step.`,
         });
       }
-      for (const { face, since, cause } of bareFaces(replay, before)) {
+      for (const { face, since, cause } of bareFaces(flow, before)) {
         report({
           at: step,
-          way,
+          path,
           since,
-          cause,
+          rootCause: cause,
           message: `${capital(faceWords(procedure, face.id))} is bare ${when}.`,
           why: `${why}.`,
           help: `${face.guardedBy === null ? 'Cover it first' : `Write “guard ${face.id} with ${face.guardedBy}” before this step`}.`,
         });
       }
-      const loose = looseParts(replay, before);
+      const loose = looseParts(flow, before);
       if (loose === null) return;
       const names = loose.parts.map((part) => part.name);
       report({
         at: step,
-        way,
+        path,
         since: loose.since,
-        cause: loose.cause,
+        rootCause: loose.cause,
         message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'lie' : 'lies'} loose ${when}.`,
         why: `${why}.`,
         help: `Write “keep ${[...new Set(loose.parts.map((part) => part.base))].join(', ')}” before this step.`,

@@ -1,7 +1,7 @@
-import type { Way } from '../../../analysis/flow-analysis.ts';
+import type { PathContext } from '../../../analysis/flow-analysis.ts';
 import { isDraining, openPorts } from '../../../analysis/openings.ts';
 import { listed } from '../../../analysis/prose.ts';
-import type { State } from '../../../analysis/state.ts';
+import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
 import type { Rule } from '../../rule.ts';
@@ -12,29 +12,29 @@ export const openPortInDirt: Rule = {
   severity: 'error',
   since: '0.1.0',
   title: 'A port is open while the unit is buffed, blasted, waits or is shipped.',
-  replay: (replay, report) => {
-    const tell = (at: Step | Source, state: State, way: Way, when: string, shipping: boolean) => {
-      const open = openPorts(replay, state, (one) => !(shipping && one.openInTransit));
+  flow: (flow, report) => {
+    const tell = (at: Step | Source, state: AbstractState, path: PathContext, when: string, shipping: boolean) => {
+      const open = openPorts(flow, state, (one) => !(shipping && one.openInTransit));
       if (open === null) return;
       const { names, since, cause } = open;
       report({
         at,
-        way,
+        path,
         since,
-        cause,
+        rootCause: cause,
         message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open ${when}.`,
         why: `grit goes in, and comes out in the ${shipping ? "customer's engine" : 'tester'}.`,
         help: `Write “cap ${names.join(', ')}” before this.`,
       });
     };
     return {
-      step({ step, before, way }) {
+      step({ step, before, path }) {
         if (step.verb === 'buff' || step.verb === 'blast')
-          tell(step, before, way, `while the unit is ${step.verb === 'buff' ? 'buffed' : 'blasted'}`, false);
-        if (step.verb === 'wait' && !isDraining(replay, before)) tell(step, before, way, 'while the unit waits', false);
+          tell(step, before, path, `while the unit is ${step.verb === 'buff' ? 'buffed' : 'blasted'}`, false);
+        if (step.verb === 'wait' && !isDraining(flow, before)) tell(step, before, path, 'while the unit waits', false);
       },
-      end({ state, way, last, block }) {
-        tell(last ?? block.source, state, way, 'when the unit is shipped', true);
+      end({ state, path, last, block }) {
+        tell(last ?? block.source, state, path, 'when the unit is shipped', true);
       },
     };
   },

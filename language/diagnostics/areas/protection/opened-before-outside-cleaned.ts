@@ -9,8 +9,8 @@ export const openedBeforeOutsideCleaned: Rule = {
   severity: 'error',
   since: '0.2.0',
   title: 'A unit with lapped parts is opened before its outside is cleaned.',
-  replay: ({ program, layout, relations }, report) => {
-    const { procedure } = program;
+  flow: ({ graph, layout, relations }, report) => {
+    const { procedure } = graph;
     const isFine = procedure.family.parts.some((part) => relations.isFine(part.name));
     const takenIn = allSteps(procedure).some((step) => step.verb === 'receive');
     if (!isFine || !takenIn) return {};
@@ -21,7 +21,7 @@ export const openedBeforeOutsideCleaned: Rule = {
       return isBody || relations.loaded(name);
     };
     return {
-      step({ step, before, way }) {
+      step({ step, before, path }) {
         if (step.verb !== 'slacken' && step.verb !== 'remove' && step.verb !== 'discard') return;
         if (!before.may(layout.unit.outside, flag.no)) return;
         const object = step.objects.find(({ name }) => opens(name) && before.may(before.part(name).place, place.in));
@@ -29,8 +29,8 @@ export const openedBeforeOutsideCleaned: Rule = {
         report({
           at: step,
           source: object.source,
-          way,
-          cause: 'outside',
+          path,
+          rootCause: 'outside',
           message: `The ${partWords(procedure, object.name)} is opened while the outside is still as dirty as it came in.`,
           why: 'the dirt on the thread falls onto the lapped faces.',
           help: 'Cap the ports and write “clean outside” before this step.',

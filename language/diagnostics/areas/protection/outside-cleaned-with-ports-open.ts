@@ -10,17 +10,17 @@ export const outsideCleanedWithPortsOpen: Rule<{ names: readonly string[]; sourc
   severity: 'error',
   since: '0.2.0',
   title: 'A port is open while the outside of the unit is cleaned.',
-  replay: (replay, report) => ({
-    step({ step, before, way }) {
+  flow: (flow, report) => ({
+    step({ step, before, path }) {
       if (step.verb !== 'clean-outside') return;
-      const open = openPorts(replay, before);
+      const open = openPorts(flow, before);
       if (open === null) return;
       const { names, since, cause } = open;
       report({
         at: step,
-        way,
+        path,
         since,
-        cause,
+        rootCause: cause,
         message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open while the outside is cleaned.`,
         why: 'the dirt that the brush takes off goes in there.',
         help: `Write “cap ${names.join(', ')}” before this step.`,

@@ -1,7 +1,7 @@
-import type { Way } from '../../../analysis/flow-analysis.ts';
+import type { PathContext } from '../../../analysis/flow-analysis.ts';
 import { looseParts } from '../../../analysis/loose.ts';
 import { partsWords, stationWords } from '../../../analysis/prose.ts';
-import type { State } from '../../../analysis/state.ts';
+import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
 import type { Rule } from '../../rule.ts';
@@ -12,29 +12,29 @@ export const partsLeftLoose: Rule = {
   severity: 'error',
   since: '0.1.0',
   title: 'Parts are off and kept nowhere when the unit leaves a station or waits.',
-  replay: (replay, report) => {
-    const { procedure } = replay.program;
-    const tell = (at: Step | Source, state: State, way: Way, when: string) => {
-      const loose = looseParts(replay, state);
+  flow: (flow, report) => {
+    const { procedure } = flow.graph;
+    const tell = (at: Step | Source, state: AbstractState, path: PathContext, when: string) => {
+      const loose = looseParts(flow, state);
       if (loose === null) return;
       const { since, cause } = loose;
       const names = loose.parts.map((part) => part.name);
       report({
         at,
-        way,
+        path,
         since,
-        cause,
+        rootCause: cause,
         message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'lie' : 'lies'} loose ${when}.`,
         why: 'parts of several units get mixed.',
         help: `Write “keep ${names.join(', ')} at” and a station before this.`,
       });
     };
     return {
-      step({ step, before, way }) {
-        if (step.verb === 'wait') tell(step, before, way, 'while the unit waits');
+      step({ step, before, path }) {
+        if (step.verb === 'wait') tell(step, before, path, 'while the unit waits');
       },
-      leave({ last, block, state, way }) {
-        tell(last ?? block.source, state, way, `when the unit leaves ${stationWords(procedure, block.station)}`);
+      leave({ last, block, state, path }) {
+        tell(last ?? block.source, state, path, `when the unit leaves ${stationWords(procedure, block.station)}`);
       },
     };
   },

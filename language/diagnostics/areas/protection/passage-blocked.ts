@@ -10,29 +10,29 @@ export const passageBlocked: Rule = {
   severity: 'error',
   since: '0.1.0',
   title: 'A part is washed, or the unit is primed, tested or connected, while one of its ports is capped.',
-  replay: ({ program, layout, relations }, report) => {
+  flow: ({ graph, layout, relations }, report) => {
     /** Reported caps, by port and since when; and ports reported on the first path, which no later path reports again. */
     const told = new Set<string>();
     return {
-      step({ step, before, way }) {
-        const { procedure } = program;
-        const cap = (name: string) => `${name}:${before.since[layout.ports.get(name)!]}`;
+      step({ step, before, path }) {
+        const { procedure } = graph;
+        const cap = (name: string) => `${name}:${before.provenance[layout.ports.get(name)!]}`;
         const capped = (names: readonly string[]) =>
           names.filter(
             (name) =>
               before.may(layout.ports.get(name)!, port.capped) &&
               !told.has(cap(name)) &&
-              !(way.repair !== null && told.has(name)),
+              !(path.repair !== null && told.has(name)),
           );
         const tell = (names: readonly string[], doing: string, why: string) => {
           if (names.length === 0) return;
-          for (const name of names) told.add(cap(name)).add(way.repair === null ? name : cap(name));
-          const since = before.since[layout.ports.get(names[0]!)!];
+          for (const name of names) told.add(cap(name)).add(path.repair === null ? name : cap(name));
+          const since = before.provenance[layout.ports.get(names[0]!)!];
           report({
             at: step,
-            way,
+            path,
             since,
-            cause: `capped:${since}`,
+            rootCause: `capped:${since}`,
             message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} still capped when ${doing}.`,
             why: `${why}.`,
             help: `Write “uncap ${names.join(', ')}” before this step.`,

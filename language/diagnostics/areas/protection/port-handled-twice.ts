@@ -1,4 +1,4 @@
-import type { Program } from '../../../analysis/control-flow-graph.ts';
+import type { ControlFlowGraph } from '../../../analysis/control-flow-graph.ts';
 import { age, allSteps, port } from '../../../analysis/locations.ts';
 import { listed } from '../../../analysis/prose.ts';
 import type { Port } from '../../../model/family.ts';
@@ -24,22 +24,22 @@ export const portHandledTwice: Rule<{ source: Source }> = {
   severity: 'warning',
   since: '0.2.0',
   title: 'A port is capped, uncapped, connected or disconnected when it already is.',
-  replay: ({ program, layout, relations }, report) => {
+  flow: ({ graph, layout, relations }, report) => {
     const isDoneBy = (one: Port, at: number, verb: keyof typeof already, block: Block) => {
       // A unit may come in with transit caps or lines on; a port that a part covered has none.
       if (at < 0) return verb === 'uncap' && one.under !== null;
-      const point = program.points[at];
+      const point = graph.nodes[at];
       if (point?.kind !== 'step' || !already[verb].by.some((other) => other === point.step.verb)) return false;
       // A line that should have come off or on between two blocks is reported by their tests.
       return verb === 'cap' || verb === 'uncap' || point.block === block;
     };
     return {
-      step({ step, block, before, way }) {
+      step({ step, block, before, path }) {
         const { verb } = step;
         if (!isPortVerb(verb)) return;
         const first =
-          way.repair === null ||
-          (way.from?.way.repair === null && way.repair === block && sendersOf(program, block) === 1);
+          path.repair === null ||
+          (path.from?.path.repair === null && path.repair === block && sendersOf(graph, block) === 1);
         if (!first) return;
         const { bits, words } = already[verb];
         const cells = (name: string) => layout.ports.get(name)!;
@@ -47,7 +47,7 @@ export const portHandledTwice: Rule<{ source: Source }> = {
           const one = relations.port(name);
           return (
             before.must(cells(name), bits) &&
-            isDoneBy(one, before.since[cells(name)]!, verb, block) &&
+            isDoneBy(one, before.provenance[cells(name)]!, verb, block) &&
             // A new part comes without the old one's cap.
             !before.may(before.part(one.part).age, age.new)
           );
@@ -55,14 +55,14 @@ export const portHandledTwice: Rule<{ source: Source }> = {
         const whole = twice.length === step.objects.length;
         if (twice.length === 0 || (isOfAll(step) && !whole)) return;
         const names = twice.map(({ name }) => name);
-        const since = Math.max(...names.map((name) => before.since[cells(name)]!));
+        const since = Math.max(...names.map((name) => before.provenance[cells(name)]!));
         report({
           at: step,
           source: isOfAll(step) ? step.source : twice[0]!.source,
-          way,
+          path,
           since,
           // These may already have reported the missing step in between.
-          cause: verb === 'cap' ? `capped:${since}` : verb === 'uncap' ? `open:${since}` : undefined,
+          rootCause: verb === 'cap' ? `capped:${since}` : verb === 'uncap' ? `open:${since}` : undefined,
           message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} already ${words}.`,
           why: 'the bench hand looks for what is not there, and wonders which step was left out.',
           help: 'Delete this, or add the missing step in between.',
@@ -81,10 +81,10 @@ function isPortVerb(verb: Step['verb']): verb is keyof typeof already {
 }
 
 /** From how many places a unit is sent to a repair; gates that are judged together count as one. */
-function sendersOf({ procedure, gates, decisions }: Program, block: Block): number {
+function sendersOf({ procedure, gates, decisions }: ControlFlowGraph, block: Block): number {
   const judgedAt = (step: Step) => {
     const gate = gates.find((one) => one.step === step);
-    return gate === undefined ? step.number : decisions.get(gate.point)!;
+    return gate === undefined ? step.number : decisions.get(gate.node)!;
   };
   const senders = allSteps(procedure).filter((step) => failEntries(step).some((entry) => entry.repair === block.name));
   return new Set(senders.map(judgedAt)).size;

@@ -10,8 +10,8 @@ export const unitsMixedInTheBath: Rule = {
   severity: 'warning',
   since: '0.2.0',
   title: 'Loose parts of the set are washed together, and the text does not say how the units are kept apart.',
-  replay: ({ program }, report) => {
-    const steps = program.procedure.stages.flatMap((stage) => stage.steps);
+  flow: ({ graph }, report) => {
+    const steps = graph.procedure.stages.flatMap((stage) => stage.steps);
     /** Put down before in a basket of its own, as the text says, it is washed in that; a guard stays with its unit. */
     const ownPlace = (part: string, at: Step) =>
       steps
@@ -19,11 +19,11 @@ export const unitsMixedInTheBath: Rule = {
         .filter(({ verb, text, note }) => verb === 'guard' || (verb === 'keep' && (text ?? note) !== null))
         .some((step) => namedIn(step).some(({ name }) => name === part));
     return {
-      step({ step, block, before, way }) {
+      step({ step, block, before, path }) {
         if (!['wash', 'soak', 'rinse'].includes(step.verb)) return;
         if (!('together' in block) || !block.together) return;
         if (step.text !== null || step.note !== null) return;
-        const { procedure } = program;
+        const { procedure } = graph;
         const loose = step.objects.filter(
           ({ name }) => before.may(before.part(name).place, place.off | place.sub) && !ownPlace(name, step),
         );
@@ -31,8 +31,8 @@ export const unitsMixedInTheBath: Rule = {
         report({
           at: step,
           source: isOfAll(step) ? step.source : loose[0]!.source,
-          way,
-          cause: `mixed:${block.name}`,
+          path,
+          rootCause: `mixed:${block.name}`,
           message: `The ${partsWords(
             procedure,
             loose.map(({ name }) => name),

@@ -11,8 +11,8 @@ export const waterWashedNotOiled: Rule = {
   severity: 'warning',
   since: '0.2.0',
   title: 'A part that was washed in water or detergent is dried and fitted without being oiled.',
-  replay: ({ program, relations }, report) => ({
-    step({ step, before, way }) {
+  flow: ({ graph, relations }, report) => ({
+    step({ step, before, path }) {
       if (!closesUp(step)) return;
       /** Bare parts by the step that left them bare: one cause, one finding. */
       const bySince = new Map<number, { names: string[]; source: Source }>();
@@ -22,7 +22,7 @@ export const waterWashedNotOiled: Rule = {
         for (const name of [object.name, ...onto]) {
           const cells = before.part(name);
           if (before.must(cells.place, place.gone) || !before.may(cells.wet, wet.bare)) continue;
-          const since = before.since[cells.wet]!;
+          const since = before.provenance[cells.wet]!;
           const known = bySince.get(since);
           if (known === undefined) bySince.set(since, { names: [name], source: object.source });
           else if (!known.names.includes(name)) known.names.push(name);
@@ -33,10 +33,10 @@ export const waterWashedNotOiled: Rule = {
         report({
           at: step,
           source,
-          way,
+          path,
           since,
-          cause: `bare-steel:${since}`,
-          message: `The ${partsWords(program.procedure, names)} ${go} together dry after a wash in water or detergent.`,
+          rootCause: `bare-steel:${since}`,
+          message: `The ${partsWords(graph.procedure, names)} ${go} together dry after a wash in water or detergent.`,
           why: 'steel with no oil film rusts inside, where nobody sees it.',
           help: `Rinse ${them} in test oil or oil ${them} first.`,
         });

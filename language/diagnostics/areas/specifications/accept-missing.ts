@@ -18,7 +18,7 @@ export const acceptMissing: Rule = {
       if (step.accept !== null || step.reject !== null || step.text !== null) continue;
       report({
         at: step,
-        cause: `accept:${writtenAt(step)}`,
+        rootCause: `accept:${writtenAt(step)}`,
         message: `Test ${step.gate.test} says neither what is read nor what is good.`,
         why: 'one person passes a drop on the tip, and the next does not.',
         help: 'Write “accept "…"”, or “read … within …”.',

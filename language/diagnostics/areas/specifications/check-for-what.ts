@@ -16,7 +16,7 @@ export const checkForWhat: Rule = {
       if (step.verdicts.length > 0 || step.tools.length > 0) continue;
       report({
         at: step,
-        cause: `check-for:${writtenAt(step)}`,
+        rootCause: `check-for:${writtenAt(step)}`,
         message: 'This check does not say what to look for.',
         why: 'it gets ticked, and a blued tip or a stained face goes in.',
         help: 'Write what to look for in quotes, or “reuse if "…"  reject if "…"”.',

@@ -16,7 +16,7 @@ export const chooseForWhat: Rule = {
       if (step.choose !== null || step.text !== null) continue;
       report({
         at: step,
-        cause: `choose:${writtenAt(step)}`,
+        rootCause: `choose:${writtenAt(step)}`,
         message: `Nothing says what the ${partsWords(
           procedure,
           step.objects.map((object) => object.name),

@@ -20,7 +20,7 @@ export const fixtureMissing: Rule = {
       report({
         at: step,
         // Declared once in the family, it holds for every step.
-        cause: `fixture:${first?.base}`,
+        rootCause: `fixture:${first?.base}`,
         allow: first?.allow,
         message: `Nothing says in what the ${partsWords(procedure, names)} is clamped.`,
         why: 'bare vise jaws pull a bored body out of round and bruise its faces.',

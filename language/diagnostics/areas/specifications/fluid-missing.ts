@@ -23,7 +23,7 @@ export const fluidMissing: Rule = {
       if (what === undefined || own(step, 'fluid') != null || saysFluid(procedure, step)) continue;
       report({
         at: step,
-        cause: `fluid:${writtenAt(step)}`,
+        rootCause: `fluid:${writtenAt(step)}`,
         message: `Nothing says in what this is ${what}.`,
         why: 'solvent left on a lapped fit strips its oil film, detergent rusts it, and oil removes no dirt.',
         help: `Write “${step.verb === 'oil' ? 'with' : 'in'}” and a fluid of the shop${such}.`,

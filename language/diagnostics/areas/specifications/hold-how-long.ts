@@ -18,7 +18,7 @@ export const holdHowLong: Rule = {
       if (test.reads === 'time' || /\d ?(s|sec|seconds?|min|minutes?)\b/u.test(words)) continue;
       report({
         at: step,
-        cause: `hold-time:${writtenAt(step)}`,
+        rootCause: `hold-time:${writtenAt(step)}`,
         message: `Test ${step.gate.test} holds a pressure, but does not say for how long.`,
         why: 'a slow leak shows no drop in the two seconds that somebody in a hurry waits.',
         help: 'Write “for” and a time, such as for 10 s.',

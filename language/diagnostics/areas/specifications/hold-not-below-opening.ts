@@ -20,7 +20,7 @@ export const holdNotBelowOpening: Rule = {
       const tell = (why: string) =>
         report({
           at: step,
-          cause: `hold-below:${writtenAt(step)}`,
+          rootCause: `hold-below:${writtenAt(step)}`,
           message: `Test ${step.gate.test} ${why}.`,
           why: 'the needle lifts, and a good seat is taken for a leaking one.',
           help: 'Write “hold … below” and the test that reads the opening.',

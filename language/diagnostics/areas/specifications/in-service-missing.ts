@@ -47,7 +47,7 @@ export const inServiceMissing: Rule = {
         for (const { number, value } of without) {
           report({
             at: value.source,
-            cause: `${words}:${spec.name}:${number.name}`,
+            rootCause: `${words}:${spec.name}:${number.name}`,
             allow: [...spec.allow, ...number.allow],
             message: `${number.name} has its own ${spec.name}, but no ${words}.`,
             why: `${when} it would be judged by ${of(spec) === null ? 'no limit at all' : 'the figure of the other numbers'}.`,
@@ -57,7 +57,7 @@ export const inServiceMissing: Rule = {
         if (spec.rebuilt !== null && of(spec) === null && takers.length > 0) {
           report({
             at: spec.source,
-            cause: `${words}:${spec.name}`,
+            rootCause: `${words}:${spec.name}`,
             allow: spec.allow,
             message: `Spec ${spec.name} has no ${words}, although other numbers have one, and ${listed(takers.map(({ name }) => name))} ${takers.length > 1 ? 'use' : 'uses'} the spec as it is.`,
             why: `${when} ${takers.length > 1 ? 'they' : 'it'} would be judged by no limit at all.`,

@@ -16,7 +16,7 @@ export const limitMissing: Rule = {
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
       const statement = missing(step, procedure);
-      if (statement !== null) report({ at: step, cause: `limit:${writtenAt(step)}`, ...statement });
+      if (statement !== null) report({ at: step, rootCause: `limit:${writtenAt(step)}`, ...statement });
     }
     // A measurement with no limit never fails, so its `on fail` is never used.
     const asked = new Set(allSteps(procedure).flatMap((step) => failEntries(step).map(({ repair }) => repair)));

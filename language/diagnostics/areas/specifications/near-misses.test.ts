@@ -9,7 +9,7 @@ const mine = new Set(specifications.map(({ code }) => code));
 /** What the rules of this area find in a text. */
 const found = (text: string): string[] =>
   check(text)
-    .findings.filter(({ rule }) => mine.has(rule))
+    .diagnostics.filter(({ rule }) => mine.has(rule))
     .map((one) => `${one.rule}: ${fullMessage(one)}`);
 const rulesFound = (text: string) => found(text).map((line) => line.slice(0, line.indexOf(':')));
 
@@ -169,10 +169,10 @@ describe('hold-not-below-opening. Not:', () => {
   });
 
   it('names the part numbers for which it is too high', () => {
-    const [finding] = found(tested(`test seat-leak  hold 230 bar for 10 s  accept "no drop"${fails}${sheet}`));
-    expect(finding).toContain('hold-not-below-opening');
-    expect(finding).toMatch(/220\sbar \(A-220\)/u);
-    expect(finding).not.toContain('A-250');
+    const [diagnostic] = found(tested(`test seat-leak  hold 230 bar for 10 s  accept "no drop"${fails}${sheet}`));
+    expect(diagnostic).toContain('hold-not-below-opening');
+    expect(diagnostic).toMatch(/220\sbar \(A-220\)/u);
+    expect(diagnostic).not.toContain('A-250');
   });
 
   it('another pressure that is read is no opening', () => {

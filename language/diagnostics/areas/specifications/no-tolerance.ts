@@ -1,4 +1,4 @@
-import { specLimits, type Written } from '../../../analysis/limits.ts';
+import { specLimits, type WrittenLimit } from '../../../analysis/limits.ts';
 import { own } from '../../../model/steps.ts';
 import { formatLimit, kindOfLimit } from '../../../quantities/index.ts';
 import type { Kind, Limit } from '../../../quantities/types.ts';
@@ -21,7 +21,7 @@ export const noTolerance: Rule = {
     });
     const used = new Set(uses.flatMap(({ use }) => (use.form === 'spec' ? [use.spec] : [])));
     const specs = specLimits(procedure).filter(({ spec }) => used.has(spec!.name) && spec!.per === null);
-    const written: Written[] = uses.flatMap(({ step, use }) =>
+    const written: WrittenLimit[] = uses.flatMap(({ step, use }) =>
       use.form === 'limit'
         ? [
             {

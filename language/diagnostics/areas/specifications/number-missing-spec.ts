@@ -41,7 +41,7 @@ export const numberMissingSpec: Rule = {
       for (const number of missing) {
         report({
           at: number.source,
-          cause: `spec:${spec.name}:${number.name}`,
+          rootCause: `spec:${spec.name}:${number.name}`,
           allow: [...spec.allow, ...number.allow],
           message: `Part number ${number.name} has no ${spec.name}.`,
           why: `a unit of this number could not be set${missing.length > 1 ? ` (nor one of ${listed(missing.filter((other) => other !== number).map((other) => other.name))})` : ''}.`,

@@ -20,7 +20,7 @@ export const pressureMissing: Rule = {
       if (!start && (test.to !== null || test.forTime !== null || step.accept !== null)) continue;
       report({
         at: step,
-        cause: `test-pressure:${writtenAt(step)}`,
+        rootCause: `test-pressure:${writtenAt(step)}`,
         ...(start
           ? {
               message: `Test ${step.gate.test} is timed, but no pressure says where it starts.`,

@@ -14,7 +14,7 @@ export const primeHow: Rule = {
       if (step.verb !== 'prime' || step.count !== null || step.text !== null || step.note !== null) continue;
       report({
         at: step,
-        cause: `prime-how:${writtenAt(step)}`,
+        rootCause: `prime-how:${writtenAt(step)}`,
         message: 'Nothing says how much the unit is primed.',
         why: 'after two strokes there is still air in it, and the reading is soft.',
         help: 'Write the number of strokes, such as prime 6 strokes, or in quotes what to prime until.',

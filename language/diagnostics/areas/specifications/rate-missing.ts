@@ -20,7 +20,7 @@ export const rateMissing: Rule = {
       if (step.text !== null || step.note !== null || isOneForOne(choose, procedure)) continue;
       report({
         at: step,
-        cause: `rate:${writtenAt(step)}`,
+        rootCause: `rate:${writtenAt(step)}`,
         message: `Nothing says how far a thicker ${partsWords(
           procedure,
           step.objects.map((object) => object.name),

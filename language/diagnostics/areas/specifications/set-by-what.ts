@@ -17,7 +17,7 @@ export const setByWhat: Rule = {
       if (adjuster === undefined) continue;
       report({
         at: step,
-        cause: `set-by:${writtenAt(step)}`,
+        rootCause: `set-by:${writtenAt(step)}`,
         message: `The ${lower(adjuster.title)} sets ${step.reading}, but this step does not say to turn it.`,
         why: 'a setting that is never locked would go unnoticed.',
         help: `Write “by ${adjuster.name}”.`,

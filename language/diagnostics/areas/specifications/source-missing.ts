@@ -19,7 +19,7 @@ export const sourceMissing: Rule = {
     if (first === undefined) return;
     report({
       at: first.source,
-      cause: `source:${shop.name}`,
+      rootCause: `source:${shop.name}`,
       message: `Nothing says where the tolerances for ${listed(bare.map((standing) => standing.kind))} after “unless stated” come from.`,
       why: 'they print on every sheet whose figures have none.',
       help: 'Write “source "…"” after them.',
@@ -55,7 +55,7 @@ export const sourceMissing: Rule = {
       if (step.sourceText !== null || figuresOf(step).length === 0) continue;
       report({
         at: step,
-        cause: `source:${writtenAt(step)}`,
+        rootCause: `source:${writtenAt(step)}`,
         message: 'The figure in this step has no source.',
         why: 'nobody can look it up when in doubt.',
         help: 'Write “source "…"”, or make it a spec.',

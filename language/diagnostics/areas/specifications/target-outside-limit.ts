@@ -23,7 +23,7 @@ export const targetOutsideLimit: Rule = {
           const of = number === null || procedure.numbers.length === 0 ? '' : ` for ${number}`;
           report({
             at: step,
-            cause: `target:${step.number}`,
+            rootCause: `target:${step.number}`,
             message: `This aims at ${formatLimit(target)}${of}, but ${choose.test} must be ${formatLimit(judged)}.`,
             why: 'the unit would come back to this repair each time.',
             help: `Give ${number === null ? 'the target and the limit' : number} figures that agree.`,

@@ -16,7 +16,7 @@ export const torqueMissing: Rule = {
       if (!lacksTorque(step, procedure)) continue;
       report({
         at: step,
-        cause: `torque:${writtenAt(step)}`,
+        rootCause: `torque:${writtenAt(step)}`,
         message: `No torque is given for the ${partsWords(
           procedure,
           step.objects.map((object) => object.name),

@@ -99,7 +99,7 @@ export const wrongKindOfUnit: Rule = {
       if (wants === undefined || first === undefined) continue;
       report({
         at: step,
-        cause: `count:${writtenAt(step)}`,
+        rootCause: `count:${writtenAt(step)}`,
         message: `${capital(step.verb)} says ${formatQuantity(first)}, which is a ${kindOfUnit(first.unit)}.`,
         why: `the bench hand needs ${step.verb === 'prime' ? 'strokes or a time' : 'a time'}.`,
         help: 'Correct the unit.',
@@ -119,7 +119,7 @@ export const wrongKindOfUnit: Rule = {
           report({
             at: step,
             source: use.source,
-            cause: `kind:${step.number}`,
+            rootCause: `kind:${step.number}`,
             message: `This step needs a ${wanted}, but spec ${spec!.name} is ${formatQuantity(first!)}, which is a ${kindOfUnit(first!.unit)}.`,
             why: 'no tool for the work can set or show it.',
             help: 'Name the spec that is meant, or correct its unit.',

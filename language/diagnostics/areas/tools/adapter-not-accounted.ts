@@ -27,7 +27,7 @@ export const adapterNotAccounted: Rule = {
               report({
                 at: step,
                 source: use.source,
-                cause: `adapter:${wrench.name}`,
+                rootCause: `adapter:${wrench.name}`,
                 message: `The adapter puts the ${nut} at the grip of ${wrench.name}, or behind it.`,
                 why: 'there is no lever left to tighten it with, and no setting for the wrench.',
                 help: 'Turn the adapter the other way, or use a shorter one.',
@@ -37,7 +37,7 @@ export const adapterNotAccounted: Rule = {
             report({
               at: step,
               source: use.source,
-              cause: `adapter:${wrench.name}`,
+              rootCause: `adapter:${wrench.name}`,
               message: `The adapter makes ${wrench.name} ${formatQuantity(use.adapter.length)} longer, but the shop does not say how long the wrench is.`,
               why: `${wrong}, and nobody can work out what to set.`,
               help: `Write “length” at ${wrench.name} in the shop, measured from the mark on its grip to the square drive. Or set the adapter “at 90°”, where it changes nothing.`,
@@ -46,7 +46,7 @@ export const adapterNotAccounted: Rule = {
             report({
               at: step,
               source: use.source,
-              cause: `adapter:${use.text}`,
+              rootCause: `adapter:${use.text}`,
               message: `“${use.text}” extends beyond the square drive.`,
               why: `unless it is turned to 90°, ${wrong}.`,
               help: 'Write its length after the wrench, such as “and adapter 50 mm at 0°”, so that the sheet gives the setting.',

@@ -23,7 +23,7 @@ export const beyondTheTool: Rule = {
         atHand(procedure, work).find((asset) => asset.range !== null && reaches(work, short, asset)) ?? null;
       report({
         at: work.step,
-        cause: `beyond:${listed(tools.map(({ name }) => name))}:${formatLimit(short.limit)}`,
+        rootCause: `beyond:${listed(tools.map(({ name }) => name))}:${formatLimit(short.limit)}`,
         message: `${words} ${limitWords(short)}, which is off the scale of ${listed(tools.map(toolWords))}.`,
         why: 'nobody can see what it really is, and a tool that is driven past its scale breaks, or reads wrong on the next job.',
         help: `${takeOr(better, `Use a ${toolCalled(work.kind)} that reaches it, or check the figure.`)}`,

@@ -27,7 +27,7 @@ export const graduationTooCoarse: Rule<Exchange> = {
       report({
         at: work.step,
         source: use?.source,
-        cause: toolCause('coarse', unfit),
+        rootCause: toolCause('coarse', unfit),
         message: `${asset.name} is graduated in steps of ${formatQuantity(asset.graduated!)}, but ${limitWords(judged)} is only ${formatQuantity(width)} wide.`,
         why: `${asset.digital ? 'its last digit steps over the limit' : 'the eye cannot read finer than half a mark'}, so nobody can see whether the reading is inside.`,
         help: `${takeOr(better, `Use a ${toolCalled(work.kind)} with finer ${asset.digital ? 'digits' : 'marks'}.`)}`,

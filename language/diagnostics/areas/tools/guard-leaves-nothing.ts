@@ -1,10 +1,10 @@
 import { limitWords, takeOr, toolCalled } from '../../../analysis/tool-words.ts';
 import { toolWork } from '../../../analysis/tool-work.ts';
 import {
+  buildFit,
   type Exchange,
   exchange,
   exchanged,
-  fitOf,
   type Passes,
   toolCause,
   unfitTools,
@@ -23,11 +23,11 @@ export const guardLeavesNothing: Rule<Exchange> = {
   procedure(procedure, report) {
     for (const unfit of unfitTools(procedure, toolWork(procedure), isOpen)) {
       const { work, judged, asset, better, use } = unfit;
-      const { error } = fitOf(asset, judged.limit)!;
+      const { error } = buildFit(asset, judged.limit)!;
       report({
         at: work.step,
         source: use?.source,
-        cause: toolCause('coarse', unfit),
+        rootCause: toolCause('coarse', unfit),
         message: `${limitWords(judged)} is ${judged.acceptance}, and ${asset.name} is accurate to ±${formatQuantity(error)}${asset.graduated === null ? '' : ` with marks of ${formatQuantity(asset.graduated)}`}.`,
         why: 'no reading on it can pass, and every unit would be held.',
         help: `${takeOr(better, `Use a finer ${toolCalled(work.kind)}, or write “acceptance simple” at the spec.`)}`,
@@ -41,5 +41,5 @@ export const guardLeavesNothing: Rule<Exchange> = {
 const isOpen: Passes = (asset, work, { limit, acceptance }) =>
   work.does !== 'read' ||
   acceptance === 'simple' ||
-  fitOf(asset, limit) === null ||
+  buildFit(asset, limit) === null ||
   guardedOn(asset, limit, acceptance)?.shut !== true;

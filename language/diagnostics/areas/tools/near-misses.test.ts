@@ -6,10 +6,10 @@ import { tools } from './index.ts';
 
 /** What the rules of this area find: `step rule: message`. */
 function found(text: string): string[] {
-  const findings = told(text);
-  const misread = findings.filter(({ rule }) => ['syntax', 'unknown-name', 'duplicate-name'].includes(rule));
+  const diagnostics = told(text);
+  const misread = diagnostics.filter(({ rule }) => ['syntax', 'unknown-name', 'duplicate-name'].includes(rule));
   expect(misread.map((one) => fullMessage(one))).toEqual([]);
-  return findings
+  return diagnostics
     .filter(({ rule }) => tools.some(({ code }) => code === rule))
     .map((one) => `${one.step ?? '–'} ${one.rule}: ${fullMessage(one)}`.replaceAll('\u00a0', ' '));
 }

@@ -25,7 +25,7 @@ export const noTool: Rule = {
       const none = tools.length === 0;
       report({
         at: step,
-        cause: `no-tool:${station}:${kind}:${none ? '' : formatLimit(short!.limit)}`,
+        rootCause: `no-tool:${station}:${kind}:${none ? '' : formatLimit(short!.limit)}`,
         message: none
           ? `No ${tool} is named, and there is none in ${where.replace(/,$/u, '')}.`
           : `No ${tool} is named, and none in ${where} ${doWords(work)}s ${limitWords(short!)}.`,

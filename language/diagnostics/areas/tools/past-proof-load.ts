@@ -36,7 +36,7 @@ export const pastProofLoad: Rule = {
             at: step,
             source: use.source,
             // One cause for the same bolt at the same figure, whichever step; dry and oiled are two causes.
-            cause: `proof-load:${part.base}:${formatLimit(judged.limit)}:${oiled}`,
+            rootCause: `proof-load:${part.base}:${formatLimit(judged.limit)}:${oiled}`,
             allow: [...part.allow, ...(spec?.allow ?? []), ...(number?.allow ?? [])],
             related: [{ message: 'Its thread and class are declared here.', source: joint.source }],
             message: `${limitWords(judged)} may stretch the ${lower(part.title)} for good.`,

@@ -35,7 +35,7 @@ export const shimCoilBind: Rule<Bound> = {
             : `the step allows ${formatQuantity(neverAbove)}`;
         report({
           at: step,
-          cause: `coil-bind:${shim.base}`,
+          rootCause: `coil-bind:${shim.base}`,
           message: `The coils of the ${partWords(procedure, spring.name)} bind above ${bound} of ${partWords(procedure, shim.name)}, but ${goes}.`,
           why: 'when the spring is solid, the needle cannot lift, and the spring breaks.',
           help: `Write “never above ${bound}” in this step.`,

@@ -20,7 +20,7 @@ export const shimNotMeasured: Rule<Missing> = {
       const names = unknown.map(({ base }) => base);
       report({
         at: step,
-        cause: `shim-unmeasured:${names.join(',')}`,
+        rootCause: `shim-unmeasured:${names.join(',')}`,
         message: `The next size is worked out from the ${partsWords(
           procedure,
           unknown.map(({ name }) => name),

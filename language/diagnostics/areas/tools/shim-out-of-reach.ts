@@ -18,7 +18,7 @@ export const shimOutOfReach: Rule = {
     for (const choice of shimChoices(procedure)) {
       const statement = nothingToChoose(choice) ?? outOfReach(procedure, choice);
       if (statement === null) continue;
-      report({ at: choice.step, cause: `shim-reach:${stockWords(choice)}:${choice.test}`, ...statement });
+      report({ at: choice.step, rootCause: `shim-reach:${stockWords(choice)}:${choice.test}`, ...statement });
     }
   },
 };

@@ -22,7 +22,7 @@ export const shimStepTooCoarse: Rule = {
     for (const choice of shimChoices(procedure)) {
       const statement = choice.cases.map((one) => jump(procedure, choice, one)).find((words) => words !== null);
       if (statement == null) continue;
-      report({ at: choice.step, cause: `shim-step:${choice.stocks[0]!.name}:${choice.test}`, ...statement });
+      report({ at: choice.step, rootCause: `shim-step:${choice.stocks[0]!.name}:${choice.test}`, ...statement });
     }
   },
 };

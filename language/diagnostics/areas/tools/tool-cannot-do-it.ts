@@ -41,7 +41,7 @@ export const toolCannotDoIt: Rule<Exchange> = {
       report({
         at: work.step,
         source: use.source,
-        cause: `tool-cannot:${cause}`,
+        rootCause: `tool-cannot:${cause}`,
         ...said,
         data: use.form === 'asset' ? exchange(work.step, use, better) : undefined,
       });

@@ -28,7 +28,7 @@ export const toolNotNamed: Rule = {
       if (tools.length === 0 || tools.some((asset) => asset.at !== null && asset.at === station)) continue;
       report({
         at: step,
-        cause: `tool-not-named:${writtenAt(step)}`,
+        rootCause: `tool-not-named:${writtenAt(step)}`,
         message: `No ${toolCalled(kind)} is named to ${doWords(work)} this, but the shop has ${either(tools.map(toolWords))}.`,
         why: 'two people use two different ones, and the record does not say which.',
         help: `Write “with ${tools[0]!.name}”, or the kind of tool.`,

@@ -1,4 +1,4 @@
-import type { Judged } from '../../../analysis/limits.ts';
+import type { JudgedLimit } from '../../../analysis/limits.ts';
 import { capital } from '../../../analysis/prose.ts';
 import { limitWords, takeOr, toolWords, workedOut } from '../../../analysis/tool-words.ts';
 import { type ToolWork, toolWork } from '../../../analysis/tool-work.ts';
@@ -37,7 +37,7 @@ export const toolOutOfRange: Rule<Exchange> = {
         at: work.step,
         source: use?.source,
         // A gauge that is too small is one mistake, whatever is read on it.
-        cause: work.does === 'set' ? toolCause('range', unfit) : `range:${asset.name}`,
+        rootCause: work.does === 'set' ? toolCause('range', unfit) : `range:${asset.name}`,
         ...strain(asset, work, judged)!,
         help: takeOr(better, work.does === 'set' ? 'Use a smaller wrench.' : 'Use a gauge with a longer scale.'),
         data: exchange(work.step, use, better),
@@ -48,7 +48,7 @@ export const toolOutOfRange: Rule<Exchange> = {
 };
 
 /** What is wrong with the place on the scale; null if nothing is. */
-function strain(asset: Asset, work: ToolWork, judged: Judged): Statement | null {
+function strain(asset: Asset, work: ToolWork, judged: JudgedLimit): Statement | null {
   const full = asset.range?.high;
   // A digital tool is accurate to its maker's figure over its whole range.
   if (full === undefined || asset.digital || kindOfUnit(full.unit) !== work.kind || amount(full).compare(0) <= 0)

@@ -1,11 +1,11 @@
-import type { Judged } from '../../../analysis/limits.ts';
+import type { JudgedLimit } from '../../../analysis/limits.ts';
 import { limitWords, takeOr, toolCalled } from '../../../analysis/tool-words.ts';
 import { type ToolWork, toolWork } from '../../../analysis/tool-work.ts';
 import {
+  buildFit,
   type Exchange,
   exchange,
   exchanged,
-  fitOf,
   type Passes,
   settingFits,
   toolCause,
@@ -32,7 +32,7 @@ export const toolTooCoarse: Rule<Exchange> = {
       report({
         at: work.step,
         source: use?.source,
-        cause: toolCause('coarse', unfit),
+        rootCause: toolCause('coarse', unfit),
         ...tooCoarse(work, unfit.judged, asset),
         help: takeOr(better, `Use a finer ${toolCalled(work.kind)}.`),
         data: exchange(work.step, use, better),
@@ -44,17 +44,17 @@ export const toolTooCoarse: Rule<Exchange> = {
 
 const isFine: Passes = (asset, work, { limit }) => {
   if (work.does === 'set') return settingFits(asset, limit);
-  const fit = fitOf(asset, limit);
+  const fit = buildFit(asset, limit);
   return fit === null || !fit.twoEnds || fit.ratio === null || fit.ratio.compare(leastRatio) >= 0;
 };
 
-function tooCoarse(work: ToolWork, judged: Judged, asset: Asset): Statement {
+function tooCoarse(work: ToolWork, judged: JudgedLimit, asset: Asset): Statement {
   if (work.does === 'set')
     return {
       message: `${asset.name} is accurate to ±${formatQuantity(asset.within!)}, and ${limitWords(judged)} leaves less room than that.`,
       why: 'however it is set, the joint may end up outside its torque.',
     };
-  const { error, width } = fitOf(asset, judged.limit)!;
+  const { error, width } = buildFit(asset, judged.limit)!;
   return {
     message: `${asset.name} is accurate to ±${formatQuantity(error)}, but ${limitWords(judged)} is only ${formatQuantity(width)} wide.`,
     why: 'half the width should be at least four times the error, or parts near either end pass or fail by chance.',

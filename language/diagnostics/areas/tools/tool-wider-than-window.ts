@@ -1,10 +1,10 @@
 import { limitWords, takeOr, toolCalled } from '../../../analysis/tool-words.ts';
 import { toolWork } from '../../../analysis/tool-work.ts';
 import {
+  buildFit,
   type Exchange,
   exchange,
   exchanged,
-  fitOf,
   type Passes,
   toolCause,
   unfitTools,
@@ -21,11 +21,11 @@ export const toolWiderThanWindow: Rule<Exchange> = {
   procedure(procedure, report) {
     for (const unfit of unfitTools(procedure, toolWork(procedure), isNarrower)) {
       const { work, judged, asset, better, use } = unfit;
-      const { error, width } = fitOf(asset, judged.limit)!;
+      const { error, width } = buildFit(asset, judged.limit)!;
       report({
         at: work.step,
         source: use?.source,
-        cause: toolCause('coarse', unfit),
+        rootCause: toolCause('coarse', unfit),
         message: `${asset.name} is accurate to ±${formatQuantity(error)}, but ${limitWords(judged)} is only ${formatQuantity(width)} wide.`,
         why: 'a bad part reads good as often as not.',
         help: `${takeOr(better, `Use a finer ${toolCalled(work.kind)}.`)}`,
@@ -38,6 +38,6 @@ export const toolWiderThanWindow: Rule<Exchange> = {
 
 const isNarrower: Passes = (asset, work, { limit }) => {
   if (work.does === 'set') return true;
-  const ratio = fitOf(asset, limit)?.ratio ?? null;
+  const ratio = buildFit(asset, limit)?.ratio ?? null;
   return ratio === null || ratio.compare(1) >= 0;
 };

@@ -20,7 +20,7 @@ export const torqueWrenchBreaksLoose: Rule = {
           report({
             at: step,
             source: use.source,
-            cause: `breaks-loose:${name}`,
+            rootCause: `breaks-loose:${name}`,
             message: `${name} is used to break the ${partsWords(
               procedure,
               step.objects.map((object) => object.name),

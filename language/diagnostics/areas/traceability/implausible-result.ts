@@ -1,4 +1,4 @@
-import { doubtsOf } from '../../../analysis/doubts.ts';
+import { findDoubts } from '../../../analysis/doubts.ts';
 import { doubtWords } from '../../../i18n/doubt-words.ts';
 import { wordsIn } from '../../../i18n/index.ts';
 import type { Rule } from '../../rule.ts';
@@ -12,7 +12,7 @@ export const implausibleResult: Rule = {
     'A result of a job cannot be right as written: a misplaced decimal point, zero, or more than the tool can show.',
   job(job, report) {
     const words = wordsIn('en');
-    for (const { result, why } of doubtsOf(job)) {
+    for (const { result, why } of findDoubts(job)) {
       const [message, ...help] = sentences(doubtWords(words, why));
       report({
         at: result.source,

@@ -9,8 +9,8 @@ export const markNotTraceable: Rule<{ source: Source }> = {
   severity: 'error',
   since: '0.2.0',
   title: 'The unit is marked with neither its part number nor its serial number.',
-  replay({ program }, report) {
-    const marks = stageSteps(program).flatMap(({ step }) => (step.verb === 'mark' ? [step] : []));
+  flow({ graph }, report) {
+    const marks = stageSteps(graph).flatMap(({ step }) => (step.verb === 'mark' ? [step] : []));
     const [first] = marks;
     const traceable = marks.some(
       ({ marking, text }) => marking.length > 0 || /\b(numbers?|no|serials?|job|order|code|date)\b/iu.test(text ?? ''),

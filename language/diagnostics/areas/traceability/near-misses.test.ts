@@ -7,13 +7,13 @@ import { rulesByArea } from '../../index.ts';
 const own = new Set(rulesByArea.traceability.map((rule) => rule.code));
 
 /** What the rules of this area find in a text. */
-function findings(text: string) {
-  return check(text).findings.filter(({ rule }) => own.has(rule));
+function diagnostics(text: string) {
+  return check(text).diagnostics.filter(({ rule }) => own.has(rule));
 }
 
 /** Each finding as `step rule`. */
 function found(text: string): string[] {
-  return findings(text).map(({ rule, step }) => `${step ?? '–'} ${rule}`);
+  return diagnostics(text).map(({ rule, step }) => `${step ?? '–'} ${rule}`);
 }
 
 const sign = '      sign-off by "Bench lead"\n';
@@ -55,11 +55,11 @@ describe('mark-not-traceable', () => {
   });
 
   it('uses the marks of each part number', () => {
-    const [finding, ...others] = findings(
+    const [diagnostic, ...others] = diagnostics(
       marked('only A-250 { mark body with number }\n      only A-220 { mark body "Paint dot" }'),
     );
     expect(others).toEqual([]);
-    expect(fullMessage(finding!)).toMatch(/Only for A-220\.$/u);
+    expect(fullMessage(diagnostic!)).toMatch(/Only for A-220\.$/u);
   });
 });
 
@@ -79,7 +79,7 @@ describe('unit-not-tagged', () => {
   it('leaves alone a unit whose parts stay beside it', () => {
     const beside = (text: string) => text.replace(' at tank "Own basket, own number"', ' "In its own tray"');
     expect(
-      check(procedureWith({ receive: untagged, teardown: beside })).findings.filter(
+      check(procedureWith({ receive: untagged, teardown: beside })).diagnostics.filter(
         ({ rule }) => rule === 'unit-not-tagged',
       ),
     ).toEqual([]);
@@ -105,8 +105,8 @@ describe('unit-not-tagged', () => {
       repairs: (repairs) =>
         `${repairs}\n    repair aside {\n      do "Stop the crack"\n      send washer to tank\n    }`,
     });
-    const [finding] = findings(text).filter(({ rule }) => rule === 'unit-not-tagged');
-    expect(fullMessage(finding!)).toContain('fails and aside (R2) is done');
+    const [diagnostic] = diagnostics(text).filter(({ rule }) => rule === 'unit-not-tagged');
+    expect(fullMessage(diagnostic!)).toContain('fails and aside (R2) is done');
   });
 });
 
@@ -152,16 +152,16 @@ describe('not-approved', () => {
     [' on 2026-10-05', '', 'no approval date'],
     [' revision A', '', 'no revision'],
   ])('is found without%s', (words, put, message) => {
-    const [finding, ...others] = findings(procedureWith({ head: instead(words, put) }));
+    const [diagnostic, ...others] = diagnostics(procedureWith({ head: instead(words, put) }));
     expect(others).toEqual([]);
-    expect(finding).toMatchObject({ rule: 'not-approved' });
-    expect(fullMessage(finding!)).toContain(message);
+    expect(diagnostic).toMatchObject({ rule: 'not-approved' });
+    expect(fullMessage(diagnostic!)).toContain(message);
   });
 });
 
 describe('implausible-result', () => {
   const job = (lines: string, change: Parameters<typeof procedureWith>[0] = {}) =>
-    findings(
+    diagnostics(
       `${procedureWith(change)}\njob 7 of example at bench {\n  unit 1 number A-250 serial 041 {\n    ${lines}\n  }\n}\n`,
     ).map(({ rule }) => rule);
   const stacks = { shop: instead('by 0.05 mm', 'by 0.05 mm  stacks of two') };

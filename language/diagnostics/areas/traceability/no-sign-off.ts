@@ -7,13 +7,13 @@ export const noSignOff: Rule = {
   severity: 'error',
   since: '0.1.0',
   title: 'Nobody signs the unit off at the end.',
-  replay: ({ program, layout }, report) => ({
-    end({ state, way }) {
+  flow: ({ graph, layout }, report) => ({
+    end({ state, path }) {
       if (!state.may(layout.unit.signed, flag.no)) return;
       report({
-        at: program.procedure.source,
-        way,
-        cause: 'no-sign-off',
+        at: graph.procedure.source,
+        path,
+        rootCause: 'no-sign-off',
         message: 'Nobody signs the unit off.',
         why: 'without a signature the sheet is not a record.',
         help: 'Write “sign-off by "…"” as the last step.',

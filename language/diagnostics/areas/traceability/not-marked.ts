@@ -7,13 +7,13 @@ export const notMarked: Rule = {
   severity: 'error',
   since: '0.1.0',
   title: 'The unit leaves without being marked.',
-  replay: ({ program, layout }, report) => ({
-    end({ state, way }) {
+  flow: ({ graph, layout }, report) => ({
+    end({ state, path }) {
       if (!state.may(layout.unit.marked, flag.no)) return;
       report({
-        at: program.procedure.source,
-        way,
-        cause: 'not-marked',
+        at: graph.procedure.source,
+        path,
+        rootCause: 'not-marked',
         message: 'No step marks the unit.',
         why: 'when it comes back, nobody can say what was done to it.',
         help: 'Before the last wash, write “mark” and a part, “with number, serial”.',

@@ -7,8 +7,8 @@ export const sentOutNotBookedIn: Rule = {
   severity: 'warning',
   since: '0.2.0',
   title: 'A unit is sent out, and is tested or signed off without being booked in.',
-  replay({ program }, report) {
-    const steps = stageSteps(program);
+  flow({ graph }, report) {
+    const steps = stageSteps(graph);
     for (const [index, { step }] of steps.entries()) {
       if (step.verb !== 'send-out') continue;
       const next = steps.slice(index).find((later) => ['book-in', 'test', 'set', 'sign-off'].includes(later.step.verb));

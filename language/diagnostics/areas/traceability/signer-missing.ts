@@ -14,7 +14,7 @@ export const signerMissing: Rule = {
       if ((step.verb !== 'sign-off' && step.verb !== 'hold-for') || step.text !== null) continue;
       report({
         at: step,
-        cause: `signer:${writtenAt(step)}`,
+        rootCause: `signer:${writtenAt(step)}`,
         message: 'Nothing says who signs here.',
         why: 'anybody may, and nobody answers for it.',
         help: `Write “${step.verb === 'sign-off' ? 'sign-off by "…"' : 'hold-for "…"'}” with the job title, such as the bench lead.`,

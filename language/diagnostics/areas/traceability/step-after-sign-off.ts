@@ -12,8 +12,8 @@ export const stepAfterSignOff: Rule = {
   severity: 'error',
   since: '0.2.0',
   title: 'The unit is worked on after it was signed off.',
-  replay({ program }, report) {
-    const steps = stageSteps(program);
+  flow({ graph }, report) {
+    const steps = stageSteps(graph);
     const signed = steps.findLast(({ step }) => step.verb === 'sign-off');
     const late = steps.find(
       ({ step, at }) => signed !== undefined && at > signed.at && !afterwards.includes(step.verb),
@@ -21,7 +21,7 @@ export const stepAfterSignOff: Rule = {
     if (signed !== undefined && late !== undefined)
       report({
         at: late.step,
-        cause: `after-sign-off:${signed.step.number}`,
+        rootCause: `after-sign-off:${signed.step.number}`,
         related: [{ message: `It is signed off in step ${signed.step.number}.`, source: signed.step.source }],
         message: `The unit is signed off in step ${signed.step.number} and worked on after that.`,
         why: 'the signature vouches for a unit that was not finished.',

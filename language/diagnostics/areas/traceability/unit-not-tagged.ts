@@ -1,6 +1,6 @@
 import { flag } from '../../../analysis/locations.ts';
 import { stationWords } from '../../../analysis/prose.ts';
-import type { State } from '../../../analysis/state.ts';
+import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -10,24 +10,24 @@ export const unitNotTagged: Rule = {
   severity: 'error',
   since: '0.2.0',
   title: 'A unit with no tag has its parts sent elsewhere, or is put with other units.',
-  replay: ({ program, layout }, report) => {
-    const { procedure } = program;
-    const station = (step: Step, before: State) =>
+  flow: ({ graph, layout }, report) => {
+    const { procedure } = graph;
+    const station = (step: Step, before: AbstractState) =>
       (step.verb === 'keep' || step.verb === 'send') &&
       step.station !== null &&
       !before.must(layout.unit.station, layout.stationBit(step.station))
         ? step.station
         : null;
     return {
-      step({ step, block, before, way }) {
+      step({ step, block, before, path }) {
         if (!before.may(layout.unit.tagged, flag.no) || !before.may(layout.unit.marked, flag.no)) return;
         const to = station(step, before);
         const together = 'together' in block && block.together;
         if (to === null && !together) return;
         report({
           at: step,
-          way,
-          cause: 'unit-not-tagged',
+          path,
+          rootCause: 'unit-not-tagged',
           message: `${to === null ? 'The unit is put with the rest of its set' : `The parts of the unit go to ${stationWords(procedure, to)}`}, but it has no tag.`,
           why: `it gets another unit's parts and readings.`,
           help: 'Write “tag” where the unit is received.',
