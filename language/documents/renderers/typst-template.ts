@@ -370,13 +370,13 @@ export const template = `
   for (at, b) in sheet.blocks.enumerate() {
     let after = sheet.blocks.at(at + 1, default: none)
     opens = b.kind == "place" or opens and (b.kind == "text" or b.kind == "caution")
-    show-block((..b, opens, prefix: sheet.prefix, area, signal: width, last: after != none and after.kind == "grid"))
+    show-block((..b, opens: opens, prefix: sheet.prefix, area: area, signal: width, last: after != none and after.kind == "grid"))
   }
   [#metadata(none)#sheet.end]
 }
 
 #for (at, s) in sheets.enumerate() {
   let prefix = str(at + 1) + "-"
-  traveler((..s, prefix, code: codes.at(at), end: label(prefix + "end")), sheets.len() > 1)
+  traveler((..s, prefix: prefix, code: codes.at(at), end: label(prefix + "end")), sheets.len() > 1)
 }
 `;
