@@ -88,7 +88,7 @@ const untranslated: Readonly<Record<string, Readonly<Record<string, string>>>> =
     'drawing.stage': 'a colon and names',
     'pieces.more': 'a colon and a name',
     'pieces.counted': 'names and brackets',
-    'findings.error': 'the same word',
+    'diagnostics.error': 'the same word',
     'tools.digital': 'the same word',
   },
   de: {

@@ -228,8 +228,8 @@ describe('the PDF', () => {
     expect(first.toString('latin1')).not.toMatch(/CreationDate|ModDate|xmp:CreateDate/u);
   });
   test('is the same bytes from a fresh program', () => {
-    const script = `import { sheetOf } from './language/documents/traveler/sheet.ts'; import { pdfOf } from './server/host/print/pdf.ts'; import { jobOf, procedure } from './tests/fixtures/injector.ts'; import { createHash } from 'node:crypto';
-      process.stdout.write(createHash('sha256').update(pdfOf([sheetOf(procedure, { job: jobOf(6), number: null, paper: 'a4', draft: false, findings: [], hash: '00' })]).bytes).digest('hex'));`;
+    const script = `import { buildSheet } from './language/documents/traveler/sheet.ts'; import { pdfOf } from './server/host/print/pdf.ts'; import { jobOf, procedure } from './tests/fixtures/injector.ts'; import { createHash } from 'node:crypto';
+      process.stdout.write(createHash('sha256').update(pdfOf([buildSheet(procedure, { job: jobOf(6), number: null, paper: 'a4', draft: false, diagnostics: [], hash: '00' })]).bytes).digest('hex'));`;
     const run = () =>
       execFileSync(process.execPath, ['--input-type=module', '--experimental-strip-types', '-e', script], {
         encoding: 'utf8',

@@ -30,7 +30,7 @@ export const discardedAndNotRenewed: Rule = {
       return {
         since,
         // The same cause as a part that is left out; this report says more.
-        cause: `missing:${parts[0]!.name}:${since}`,
+        rootCause: `missing:${parts[0]!.name}:${since}`,
         said: (when: string): Statement => ({
           message: `The ${words} ${were} discarded, and there is no new one ${when}.`,
           why: `${parts.length > 1 ? 'they do' : 'it does'} not come in the kit, and the unit would be built without ${them}.`,
