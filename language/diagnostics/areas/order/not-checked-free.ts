@@ -19,7 +19,7 @@ export const notCheckedFree: Rule = {
     const mine = variantParts(flow);
     const felt = procedure.stages.flatMap((stage) => stage.steps).filter((step) => own(step, 'moves') != null);
     /** A check holds until what it proves through is changed: after a repair it must be made again. */
-    const mend = (name: string, shut: Step | null, path: PathContext) => {
+    const help = (name: string, shut: Step | null, path: PathContext) => {
       const { base, moves } = relations.part(name);
       const check = felt.find((step) => step.objects.some((object) => object.name === name));
       const joint = shut?.objects[0]?.name;
@@ -48,7 +48,7 @@ export const notCheckedFree: Rule = {
             rootCause: `moves:${name}:${'verb' in at ? writtenAt(at) : since}`,
             message: `The ${partWords(procedure, name)} must move freely, but no step after this checks whether it does.`,
             why: 'a tightened joint can bind it, and then it sticks on the engine.',
-            help: `${mend(name, shut?.kind === 'step' ? shut.step : null, path)}`,
+            help: `${help(name, shut?.kind === 'step' ? shut.step : null, path)}`,
           });
         }
       },

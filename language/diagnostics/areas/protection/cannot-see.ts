@@ -28,7 +28,7 @@ export const cannotSee: Rule = {
           rootCause: covered.cause,
           message: `${capital(covered.words)} when it is checked.`,
           why: 'nobody can see it, and the tick on the sheet means nothing.',
-          help: `${covered.mend}.`,
+          help: `${covered.help}.`,
         });
         return;
       }
@@ -39,7 +39,7 @@ export const cannotSee: Rule = {
         if (face.guardedBy !== null && before.may(cell, guard.on))
           return {
             words: `${faceWords(procedure, id)} is under its guard`,
-            mend: `Write “remove ${face.guardedBy}” before this step`,
+            help: `Write “remove ${face.guardedBy}” before this step`,
             since: before.provenance[cell],
             cause: `guard-on:${id}:${before.provenance[cell]}`,
           };
@@ -49,7 +49,7 @@ export const cannotSee: Rule = {
         const since = before.provenance[before.part(other).place]!;
         return {
           words: `${faceWords(procedure, id)} is shut by the ${partWords(procedure, other)}`,
-          mend: `Check it with the ${partWords(procedure, other)} off`,
+          help: `Check it with the ${partWords(procedure, other)} off`,
           guard: null,
           since,
           cause: inPlaceCause(relations, before, other),
@@ -62,7 +62,7 @@ export const cannotSee: Rule = {
         const since = before.provenance[before.part(joint).place]!;
         return {
           words: `the ${partWords(procedure, part)} is shut in under the ${partWords(procedure, joint)}`,
-          mend: 'Check it before it goes in, or while it is out',
+          help: 'Check it before it goes in, or while it is out',
           guard: null,
           since,
           cause: inPlaceCause(relations, before, joint),
