@@ -5,7 +5,8 @@ import type { Fluid } from '../../model/shop.ts';
 import { namedIn, own } from '../../model/steps.ts';
 import type { Verb } from '../../model/verbs.ts';
 import type { Quantity } from '../../quantities/types.ts';
-import { verbsThat } from '../../syntax/verbs/index.ts';
+import { verbsThat, verbTable } from '../../syntax/verbs/index.ts';
+import type { VerbCaution } from '../../syntax/verbs/verb.ts';
 import { isPneumatic } from '../hydraulic.ts';
 import type { Because, WordsOf } from './because.ts';
 import type { Call, Scene } from './caution.ts';
@@ -24,8 +25,14 @@ export const either =
     return null;
   };
 
+/** The record of the step's verb has this caution. */
+export const byVerb =
+  (caution: VerbCaution) =>
+  ({ step: { verb } }: Scene): Call | null =>
+    verbTable[verb].cautions?.includes(caution) ? { because: { from: 'verb', verb } } : null;
+
 /** The step's verb is one of these. */
-export const verbIs =
+const verbIs =
   (...verbs: readonly Verb[]) =>
   ({ step }: Scene): Call | null =>
     verbs.includes(step.verb) ? { because: { from: 'verb', verb: step.verb } } : null;
@@ -49,12 +56,12 @@ export function usesFlammable(scene: Scene): Call | null {
   return fluid?.flammable == null ? null : { because: { from: 'fluid', fluid: fluid.name, trait: 'flammable' } };
 }
 
-/** One of these verbs, with a fluid. */
-export const wetsBy =
-  (...verbs: readonly Verb[]) =>
+/** It is called for, and there is a fluid: that is the reason then. */
+export const withFluid =
+  (call: (scene: Scene) => Call | null) =>
   (scene: Scene): Call | null => {
     const fluid = fluidAt(scene);
-    if (fluid === null || !verbs.includes(scene.step.verb)) return null;
+    if (fluid === null || call(scene) === null) return null;
     return { because: { from: 'fluid', fluid: fluid.name, trait: fluid.kind } };
   };
 

@@ -1,5 +1,6 @@
 import type { UsualCaution } from './caution.ts';
 import {
+  byVerb,
   declared,
   either,
   fluidIs,
@@ -13,8 +14,7 @@ import {
   underPressure,
   usesAir,
   usesFlammable,
-  verbIs,
-  wetsBy,
+  withFluid,
 } from './scene.ts';
 
 /** The usual hazards of a rebuild shop, in order of how badly they hurt, and what calls for each. */
@@ -22,15 +22,15 @@ export const usualHazards: readonly UsualCaution[] = [
   { topic: 'injection', word: 'DANGER', repeats: true, when: underPressure },
   { topic: 'rail', word: 'DANGER', repeats: true, when: isStored },
   { topic: 'electrical', word: 'DANGER', repeats: true, when: isDriven },
-  { topic: 'let-down', word: 'WARNING', repeats: true, when: verbIs('relieve', 'disconnect') },
+  { topic: 'let-down', word: 'WARNING', repeats: true, when: byVerb('let-down') },
   { topic: 'mist', word: 'WARNING', repeats: true, when: isSprayed },
   { topic: 'caustic', word: 'WARNING', repeats: true, when: fluidIs('caustic') },
   { topic: 'flammable', word: 'WARNING', repeats: true, when: usesFlammable },
   { topic: 'rotating', word: 'WARNING', repeats: true, when: isTurning },
-  { topic: 'wheel', word: 'WARNING', repeats: true, when: verbIs('buff') },
-  { topic: 'blasting', word: 'WARNING', repeats: true, when: verbIs('blast') },
-  { topic: 'spring', word: 'WARNING', repeats: true, when: either(verbIs('compress', 'release'), handlesSpring) },
-  { topic: 'press', word: 'WARNING', repeats: true, when: verbIs('press') },
+  { topic: 'wheel', word: 'WARNING', repeats: true, when: byVerb('wheel') },
+  { topic: 'blasting', word: 'WARNING', repeats: true, when: byVerb('blasting') },
+  { topic: 'spring', word: 'WARNING', repeats: true, when: either(byVerb('spring'), handlesSpring) },
+  { topic: 'press', word: 'WARNING', repeats: true, when: byVerb('press') },
   { topic: 'air', word: 'WARNING', repeats: true, when: usesAir },
   { topic: 'dust-fumes', word: 'WARNING', repeats: true, when: declared('toxic') },
   { topic: 'ultrasonic', word: 'CAUTION', repeats: true, when: declared('ultrasonic') },
@@ -42,14 +42,14 @@ export const usualHazards: readonly UsualCaution[] = [
     when: isHeavy,
   },
   { topic: 'solvent', word: 'CAUTION', repeats: true, when: fluidIs('solvent') },
-  { topic: 'noise', word: 'CAUTION', repeats: false, when: verbIs('blow-dry', 'blast', 'buff') },
-  { topic: 'rags', word: 'CAUTION', repeats: false, when: either(verbIs('wipe'), usesFlammable) },
-  { topic: 'alone', word: 'CAUTION', repeats: false, when: either(verbIs('connect', 'buff'), fluidIs('caustic')) },
-  { topic: 'lapping', word: 'NOTICE', repeats: true, when: verbIs('lap') },
+  { topic: 'noise', word: 'CAUTION', repeats: false, when: byVerb('noise') },
+  { topic: 'rags', word: 'CAUTION', repeats: false, when: either(byVerb('rags'), usesFlammable) },
+  { topic: 'alone', word: 'CAUTION', repeats: false, when: either(byVerb('alone'), fluidIs('caustic')) },
+  { topic: 'lapping', word: 'NOTICE', repeats: true, when: byVerb('lapping') },
   {
     topic: 'disposal',
     word: 'NOTICE',
     repeats: false,
-    when: wetsBy('wash', 'rinse', 'soak', 'clean-holes', 'clean-outside'),
+    when: withFluid(byVerb('disposal')),
   },
 ];

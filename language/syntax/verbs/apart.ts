@@ -25,7 +25,14 @@ export const apart = {
     objects: ['part'],
     takes: ['in text', 'in fluid'],
     does: 'compresses a spring; printed with its cautions',
+    cautions: ['spring'],
   },
-  release: { objects: ['part'], takes: [], does: 'lets a spring go; printed with its cautions' },
-  press: { objects: ['part'], takes: [], does: 'press work; printed with its cautions', is: ['lifts', 'changes'] },
+  release: { objects: ['part'], takes: [], does: 'lets a spring go; printed with its cautions', cautions: ['spring'] },
+  press: {
+    objects: ['part'],
+    takes: [],
+    does: 'press work; printed with its cautions',
+    is: ['lifts', 'changes'],
+    cautions: ['press'],
+  },
 } as const satisfies Readonly<Record<string, VerbRecord>>;

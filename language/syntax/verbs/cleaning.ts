@@ -8,6 +8,7 @@ export const cleaning = {
     takes: ['in fluid', 'in text', 'with fluid', 'for time', 'for text', 'at limit', 'at station', 'except'],
     does: 'takes dirt off, and leaves the part wet with the fluid',
     is: ['takes in hand', 'cleans', 'lifts', 'changes'],
+    cautions: ['disposal'],
   },
   rinse: {
     objects: ['part'],
@@ -15,6 +16,7 @@ export const cleaning = {
     takes: ['in fluid', 'in text', 'with fluid', 'for time', 'for text', 'except'],
     does: 'takes preservative and loose dirt off, not dirt as it came in',
     is: ['takes in hand', 'cleans', 'lifts'],
+    cautions: ['disposal'],
   },
   soak: {
     objects: ['part'],
@@ -22,6 +24,7 @@ export const cleaning = {
     takes: ['in fluid', 'in text', 'with fluid', 'for time', 'for text', 'at limit', 'at station', 'except'],
     does: 'takes dirt off, and leaves the part wet with the fluid',
     is: ['takes in hand', 'cleans', 'lifts', 'changes'],
+    cautions: ['disposal'],
   },
   'blow-dry': {
     objects: ['part'],
@@ -29,6 +32,7 @@ export const cleaning = {
     takes: ['except'],
     does: 'dries, `with air at most 2 bar`',
     is: ['takes in hand', 'cleans', 'spins', 'changes'],
+    cautions: ['noise'],
   },
   wipe: {
     objects: ['part', 'face'],
@@ -36,20 +40,29 @@ export const cleaning = {
     takes: ['in fluid', 'in text', 'with fluid', 'except'],
     does: 'cleans by hand',
     is: ['takes in hand', 'cleans', 'changes', 'after sign-off'],
+    cautions: ['rags'],
   },
   blast: {
     objects: ['part'],
     takes: ['in text', 'in fluid', 'at station'],
     does: 'abrades, and leaves the part dirty',
     is: ['lifts', 'changes'],
+    cautions: ['blasting', 'noise'],
   },
-  buff: { objects: ['part'], takes: [], does: 'abrades, and leaves the part dirty', is: ['lifts', 'changes'] },
+  buff: {
+    objects: ['part'],
+    takes: [],
+    does: 'abrades, and leaves the part dirty',
+    is: ['lifts', 'changes'],
+    cautions: ['wheel', 'noise', 'alone'],
+  },
   'clean-outside': {
     spelling: 'clean outside',
     objects: [],
     takes: ['with fluid', 'in fluid', 'in text'],
     does: 'cleans the unit’s outside, with its ports capped',
     is: ['cleans'],
+    cautions: ['disposal'],
   },
   'clean-holes': {
     spelling: 'clean holes of',
@@ -57,12 +70,14 @@ export const cleaning = {
     takes: [],
     does: 'loosens what is in the holes',
     is: ['takes in hand', 'cleans', 'changes'],
+    cautions: ['disposal'],
   },
   lap: {
     objects: ['face', 'part'],
     takes: [],
     does: 'makes the face new, and leaves the part dirty',
     is: ['takes in hand', 'changes'],
+    cautions: ['lapping'],
   },
   oil: {
     objects: ['part', 'face'],

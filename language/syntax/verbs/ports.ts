@@ -9,12 +9,12 @@ export const ports = {
   },
   cap: { objects: ['port'], all: 'ports', takes: [], does: 'closes ports', is: ['after sign-off'] },
   uncap: { objects: ['port'], all: 'ports', takes: [], does: 'opens ports' },
-  connect: { objects: ['port'], takes: [], does: 'puts the line on', is: ['drives'] },
-  disconnect: { objects: ['port'], takes: [], does: 'takes the line off', is: ['drives'] },
+  connect: { objects: ['port'], takes: [], does: 'puts the line on', is: ['drives'], cautions: ['alone'] },
+  disconnect: { objects: ['port'], takes: [], does: 'takes the line off', is: ['drives'], cautions: ['let-down'] },
   prime: {
     objects: [],
     takes: ['amount', 'for time', 'for text', 'with gauge'],
     does: 'brings pressure and lets the air out',
   },
-  relieve: { objects: [], takes: [], does: 'lets the pressure down, gauge at zero' },
+  relieve: { objects: [], takes: [], does: 'lets the pressure down, gauge at zero', cautions: ['let-down'] },
 } as const satisfies Readonly<Record<string, VerbRecord>>;

@@ -35,6 +35,19 @@ export type Trait =
   /** It may follow the last signature. */
   | 'after sign-off';
 
+/** Usual cautions that a verb needs by itself, whatever it is done to; `disposal` where it is done with a fluid. */
+export type VerbCaution =
+  | 'let-down'
+  | 'wheel'
+  | 'blasting'
+  | 'spring'
+  | 'press'
+  | 'noise'
+  | 'rags'
+  | 'alone'
+  | 'lapping'
+  | 'disposal';
+
 /** One verb: the only place that says what it is called, what it takes and what it is. */
 export interface VerbRecord {
   /** As it is written, where that is not its name. */
@@ -48,4 +61,5 @@ export interface VerbRecord {
   /** What it does, for hover, completion and the README. */
   readonly does: string;
   readonly is?: readonly Trait[];
+  readonly cautions?: readonly VerbCaution[];
 }
