@@ -29,7 +29,7 @@ const throwing: readonly AnyRule[] = [
 const job = 'job 1 of example {\n}\n';
 const resolved = resolve([{ uri: 'a.rebuild', ast: parse(`${text}${job}`).ast }]);
 const [procedure] = resolved.procedures;
-const problem = { kind: 'syntax', message: 'A slip.', source: procedure!.source } as const;
+const problem = { kind: 'syntax', code: 'out-of-place', message: 'A slip.', source: procedure!.source } as const;
 const allow = { rule: 'no-sign-off', because: 'x', source: procedure!.source, extent: procedure!.source };
 
 function found(among: readonly AnyRule[]) {
