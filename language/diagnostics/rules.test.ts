@@ -36,6 +36,12 @@ describe('the rules', () => {
     for (const code of codes) expect(code).toMatch(/^[a-z]+(-[a-z]+)*$/u);
   });
 
+  it('of the text are one for each code, and no setting lowers them', () => {
+    const ofText = rules.filter(({ code }) => isProblemCode(code));
+    expect(ofText.map(({ code }) => code).sort()).toEqual([...problemCodes].sort());
+    for (const { code, severity, unsafe } of ofText) expect([severity, unsafe], code).toEqual(['error', true]);
+  });
+
   it('say since when there are, released or in the version that is worked on', () => {
     const changes = readFileSync(new URL('../../CHANGELOG.md', import.meta.url), 'utf8');
     const released = [...changes.matchAll(/^## (\d+\.\d+\.\d+)$/gmu)].map(([, version]) => version!);

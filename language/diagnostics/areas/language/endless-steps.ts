@@ -2,5 +2,5 @@ import { problemRule } from '../../problem-rule.ts';
 
 export const endlessSteps = problemRule({
   code: 'endless-steps',
-  title: 'Steps lead round in a ring, or are more than anybody can follow.',
+  title: 'Steps lead back to themselves, or are more than anybody can follow.',
 });
