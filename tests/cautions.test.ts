@@ -3,6 +3,7 @@ import { becauseText, type Caution, usualCautions } from '../language/analysis/c
 import { checkFiles, type SourceFile } from '../language/db/workspace.ts';
 import type { Procedure } from '../language/model/index.ts';
 import { namedIn, own } from '../language/model/steps.ts';
+import { isProblemCode } from '../language/syntax/problem-code.ts';
 import { corpusFiles } from './corpus/files.ts';
 import { libraryFiles } from './library.ts';
 
@@ -65,7 +66,7 @@ function cautionsOf({ stations = '', parts = '', specs = '', steps, at = 'bench'
       ...(bySteps.get(step)?.full ?? []),
       ...(bySteps.get(step)?.short ?? []),
     ]),
-    problems: diagnostics.filter(({ rule }) => rule === 'syntax').map(({ message }) => message),
+    problems: diagnostics.filter(({ rule }) => isProblemCode(rule)).map(({ message }) => message),
   };
 }
 

@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import { Workspace } from '../language/db/workspace.ts';
 import { blank } from '../language/diagnostics/edits.ts';
 import { type Diagnostic, type Fix, fullMessage } from '../language/model/diagnostic.ts';
+import { isProblemCode } from '../language/syntax/problem-code.ts';
 import { wholeExample } from './fixtures/example-base.ts';
 import { applyFix, filled, pages } from './fixtures/example-pages.ts';
 import { libraryFiles } from './library.ts';
@@ -19,7 +20,7 @@ interface Case {
 }
 
 /** What a fix may bring to light: a name that could not be read hid what is wrong with it. */
-const hides = new Set(['unknown-name', 'syntax']);
+const hides = (rule: string) => rule === 'unknown-name' || isProblemCode(rule);
 
 function counts(diagnostics: readonly Diagnostic[]): Map<string, number> {
   const count = new Map<string, number>();
@@ -34,7 +35,7 @@ function expectFixed({ where, text, fix, diagnostic, check }: Case): void {
   if (put.includes(blank)) {
     expect(fix.safe, `${name} is not safe`).toBe(false);
     const line = put.slice(0, put.indexOf(blank)).split('\n').length - 1;
-    const told = check(put).filter(({ rule, source }) => rule === 'syntax' && source.range.start.line === line);
+    const told = check(put).filter(({ rule, source }) => isProblemCode(rule) && source.range.start.line === line);
     expect(told, `${name} is reported until it is written`).not.toEqual([]);
   }
   const after = check(filled(put));
@@ -42,7 +43,7 @@ function expectFixed({ where, text, fix, diagnostic, check }: Case): void {
     (counts(after).get(diagnostic.rule) ?? 0) < counts(before).get(diagnostic.rule)! ||
     after.every((one) => fullMessage(one) !== fullMessage(diagnostic));
   expect(isGone, `${name} is gone`).toBe(true);
-  if (!hides.has(diagnostic.rule)) {
+  if (!hides(diagnostic.rule)) {
     const news = [...counts(after)].filter(([rule, count]) => count > (counts(before).get(rule) ?? 0));
     expect(news, `${name} brings nothing new`).toEqual([]);
   }

@@ -7,6 +7,7 @@ import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../language/db/workspace.ts';
 import { fullMessage } from '../language/model/diagnostic.ts';
 import { RebuildGrammar } from '../language/syntax/generated/grammar.ts';
+import { isProblemCode } from '../language/syntax/problem-code.ts';
 import { langiumParse } from './parse/reference.ts';
 
 const common = `shop bench "Bench" {
@@ -256,7 +257,7 @@ const places = namesIn(text);
 
 describe('the workspace that misspells', () => {
   it('can be read whole', () => {
-    const found = check(text).filter(({ rule }) => rule === 'syntax' || rule === 'unknown-name');
+    const found = check(text).filter(({ rule }) => isProblemCode(rule) || rule === 'unknown-name');
     expect(found.map((one) => `${one.source.range.start.line + 1}: ${fullMessage(one)}`)).toEqual([]);
   });
 
@@ -276,7 +277,7 @@ describe('a misspelled name', () => {
       const found = check(text.slice(0, start) + slip + text.slice(start + word.length));
       const here = found.filter(
         ({ rule, source: { range } }) =>
-          ['syntax', 'unknown-name', 'allow-without-effect'].includes(rule) &&
+          (isProblemCode(rule) || ['unknown-name', 'allow-without-effect'].includes(rule)) &&
           range.start.line === line &&
           range.start.character <= character &&
           range.end.line >= line,

@@ -516,7 +516,7 @@ test('only the settings at the top are in force; broken ones hold the sheets bac
   ]);
   session.write('handtight.json', '{ "severities": ');
   await session.changedOnDisk('handtight.json', 2);
-  expect(session.rules('handtight.json')).toEqual(['syntax']);
+  expect(session.rules('handtight.json')).toEqual(['settings-unreadable']);
   expect(idle()).toBe(2);
   const question = { uri: session.uri('procedure.rebuild'), folder: session.uri('traveler') };
   expect(await session.connection.sendRequest<PrintResult>('handtight/print', question)).toMatchObject({

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { told } from '../../tests/fixtures/example-pages.ts';
 import { instead, procedureWith } from '../../tests/fixtures/sound-procedure.ts';
+import { isProblemCode } from '../syntax/problem-code.ts';
 
 /** Rules on the fitness of tools that speak where the opening is held to a limit and read on a gauge. */
 function read(limit: string, gauge: string): string[] {
@@ -8,7 +9,9 @@ function read(limit: string, gauge: string): string[] {
     shop: instead('gauge  PG-400  range 0..400 bar  class 0.25  graduated 1 bar  at tester', `gauge  PG-400  ${gauge}`),
     specs: instead('pressure  250 bar +8 -0', `pressure  ${limit}`),
   }).replace(/number A-220 \{[^}]*\}/u, 'number A-220');
-  const diagnostics = told(text).filter(({ rule }) => /^(tool|graduation|guard|no-tool|syntax|wrong)/u.test(rule));
+  const diagnostics = told(text).filter(
+    ({ rule }) => /^(tool|graduation|guard|no-tool|wrong)/u.test(rule) || isProblemCode(rule),
+  );
   return [...new Set(diagnostics.map(({ rule }) => rule))];
 }
 
@@ -18,7 +21,7 @@ function torqued(limit: string, wrench: string): string[] {
     shop: instead('wrench TW-80   range 16..80 N·m  within 4 %', `wrench TW-80  ${wrench}`),
     specs: instead('torque    60 N·m ±5', `torque  ${limit}`),
   });
-  const diagnostics = told(text).filter(({ rule }) => /^(tool-|syntax|wrong)/u.test(rule));
+  const diagnostics = told(text).filter(({ rule }) => /^(tool-|wrong)/u.test(rule) || isProblemCode(rule));
   return [...new Set(diagnostics.map(({ rule }) => rule))];
 }
 

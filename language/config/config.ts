@@ -109,7 +109,7 @@ export function readSettings(file: SettingsFile): Settings {
     exclude: [],
     sheet: noSheetSettings,
     severities: new Map(),
-    problems: [{ rule: 'syntax', severity: 'error', message, source }],
+    problems: [{ rule: 'settings-unreadable', severity: 'error', message, source }],
   });
   if ('unreadable' in file)
     return unused(`None of these settings is used. ${file.unreadable}`, sourceAt(uri, '', 0, 0));
@@ -124,7 +124,7 @@ export function readSettings(file: SettingsFile): Settings {
   const tree = parseTree(text, errors, { allowTrailingComma: true });
   const [first] = errors;
   const problem = (message: string, offset: number, length: number): Diagnostic => ({
-    rule: 'syntax',
+    rule: 'settings-unreadable',
     severity: 'error',
     message,
     source: sourceAt(uri, text, offset, length),

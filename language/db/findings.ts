@@ -113,7 +113,7 @@ function filesAround(snapshot: Snapshot, { name, family, shop, files }: Procedur
 }
 
 function syntaxFinding(file: string, problem: SyntaxProblem): Diagnostic {
-  return { rule: 'syntax', severity: 'error', message: problem.message, source: { file, range: problem.range } };
+  return { rule: problem.code, severity: 'error', message: problem.message, source: { file, range: problem.range } };
 }
 
 /**

@@ -34,8 +34,8 @@ describe('safe fixes of a file', () => {
   });
 
   it('are those of what cannot be read first', () => {
-    expect(titles([diagnostic('a', 0, 3), diagnostic('syntax', 6, 8)])).toEqual(['syntax']);
-    expect(titles([diagnostic('a', 0, 3), diagnostic('syntax', 6, 8, false)])).toEqual([]);
+    expect(titles([diagnostic('a', 0, 3), diagnostic('out-of-place', 6, 8)])).toEqual(['out-of-place']);
+    expect(titles([diagnostic('a', 0, 3), diagnostic('out-of-place', 6, 8, false)])).toEqual([]);
   });
 });
 

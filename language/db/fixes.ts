@@ -4,10 +4,8 @@ import { fitted } from '../diagnostics/edits.ts';
 import type { Diagnostic, Edit, Fix } from '../model/diagnostic.ts';
 import { touches } from '../model/ranges.ts';
 import type { Position } from '../model/source.ts';
+import { isProblemCode } from '../syntax/problem-code.ts';
 import type { CheckResult, SourceFile } from './workspace.ts';
-
-/** What cannot be read. */
-const unread = new Set(['syntax', 'unknown-name']);
 
 /**
  * The safe fixes of what is found in a file, without those that overlap one before. While something cannot be read, only
@@ -15,7 +13,7 @@ const unread = new Set(['syntax', 'unknown-name']);
  */
 export function safeFixes(diagnostics: readonly Diagnostic[], file: string): readonly Fix[] {
   const here = diagnostics.filter(({ source }) => source.file === file);
-  const first = here.filter(({ rule }) => unread.has(rule));
+  const first = here.filter(({ rule }) => isProblemCode(rule) || rule === 'unknown-name');
   const fixes: Fix[] = [];
   for (const { fix } of first.length > 0 ? first : here) {
     if (fix?.safe !== true || fix.edits.some((edit) => edit.source.file !== file)) continue;

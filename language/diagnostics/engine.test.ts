@@ -29,8 +29,17 @@ const throwing: readonly AnyRule[] = [
 const job = 'job 1 of example {\n}\n';
 const resolved = resolve([{ uri: 'a.rebuild', ast: parse(`${text}${job}`).ast }]);
 const [procedure] = resolved.procedures;
-const problem = { kind: 'syntax', message: 'A slip.', source: procedure!.source } as const;
+const problem = { kind: 'syntax', code: 'out-of-place', message: 'A slip.', source: procedure!.source } as const;
 const allow = { rule: 'no-sign-off', because: 'x', source: procedure!.source, extent: procedure!.source };
+
+it('of several problems of the text at one place, the first is reported, by its own rule', () => {
+  const around = { concessionsIn: () => [], unread: [] };
+  const second = { ...problem, code: 'written-twice', message: 'Another slip.' } as const;
+  const told = (problems: (typeof problem | typeof second)[]) =>
+    problemFindings(problems, around).diagnostics.map(({ rule, message }) => `${rule}: ${message}`);
+  expect(told([problem, second])).toEqual(['out-of-place: A slip.']);
+  expect(told([second, problem])).toEqual(['written-twice: Another slip.']);
+});
 
 function found(among: readonly AnyRule[]) {
   const around = { concessionsIn: () => [], unread: [] };

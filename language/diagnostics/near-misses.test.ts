@@ -856,7 +856,7 @@ describe('hazard-after-step. Not:', () => {
     expect(found(procedureWith({ specs: (text) => `${text}\n    ${hazard}` }))).toEqual([]);
   });
 
-  // syntax: “This } ends the stage, but steps follow it.” The } before it is not taken for the end of the stage.
+  // unbalanced-brace: “This } ends the stage, but steps follow it.” The } before it is not taken for the end of the stage.
   it('a hazard of the procedure that names its step, between the stages', () => {
     expect(found(procedureWith({ prove: (text) => `    ${hazard}\n${text}` }))).toEqual([]);
   });

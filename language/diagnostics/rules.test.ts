@@ -14,6 +14,7 @@ import {
   textBeside,
 } from '../../tests/fixtures/example-pages.ts';
 import { fullMessage } from '../model/diagnostic.ts';
+import { isProblemCode, problemCodes } from '../syntax/problem-code.ts';
 import { areaOf, rules, rulesByArea } from './index.ts';
 
 const all = pages();
@@ -35,12 +36,18 @@ describe('the rules', () => {
     for (const code of codes) expect(code).toMatch(/^[a-z]+(-[a-z]+)*$/u);
   });
 
+  it('of the text are one for each code, and no setting lowers them', () => {
+    const ofText = rules.filter(({ code }) => isProblemCode(code));
+    expect(ofText.map(({ code }) => code).sort()).toEqual([...problemCodes].sort());
+    for (const { code, severity, unsafe } of ofText) expect([severity, unsafe], code).toEqual(['error', true]);
+  });
+
   it('say since when there are, released or in the version that is worked on', () => {
     const changes = readFileSync(new URL('../../CHANGELOG.md', import.meta.url), 'utf8');
     const released = [...changes.matchAll(/^## (\d+\.\d+\.\d+)$/gmu)].map(([, version]) => version!);
     const [major, minor] = released[0]!.split('.').map(Number);
     for (const { code, since } of rules) expect([...released, `${major}.${minor! + 1}.0`], code).toContain(since);
-    expect(rules.filter(({ since }) => since === '0.1.0').length).toBe(46);
+    expect(rules.filter(({ since }) => since === '0.1.0').length).toBe(45);
   });
 
   it.each(rules.map((rule) => [rule.code, rule] as const))('%s is in the file of its name', async (code, rule) => {
@@ -94,10 +101,10 @@ describe.each(rules.map((rule) => [rule.code, rule] as const))('the page of %s',
       if (kind === 'bad') {
         expect(example.expected.length).toBeGreaterThan(0);
         expect(own.map(placeOf).sort()).toEqual(expectedIn(example).sort());
-        if (code !== 'syntax')
-          expect(diagnostics.filter((diagnostic) => diagnostic.rule === 'syntax').map(placeOf)).toEqual([]);
+        if (!isProblemCode(code))
+          expect(diagnostics.filter((diagnostic) => isProblemCode(diagnostic.rule)).map(placeOf)).toEqual([]);
       } else {
-        const never = [code, 'syntax', 'unknown-name', 'allow-without-effect'];
+        const never = [code, ...problemCodes, 'unknown-name', 'allow-without-effect'];
         expect(
           diagnostics
             .filter((diagnostic) => never.includes(diagnostic.rule))
@@ -112,7 +119,7 @@ describe.each(rules.map((rule) => [rule.code, rule] as const))('the page of %s',
     for (const { rule: name, message, why, help } of bad.flatMap(({ text }) => checkExample(text).diagnostics)) {
       expect(message).toMatch(/[.?]$/u);
       // A misread line and an unknown name need no reason.
-      if (name !== 'syntax' && name !== 'unknown-name') expect([why, help], message).not.toContain(undefined);
+      if (!isProblemCode(name) && name !== 'unknown-name') expect([why, help], message).not.toContain(undefined);
       if (help !== undefined) expect(help).toMatch(/^[A-Z].*[.?]$/u);
       // Behind a colon.
       if (why !== undefined) expect(why).toMatch(/^(?![A-Z][a-z]+ ).*\.$/u);
@@ -137,7 +144,7 @@ describe.each(rules.map((rule) => [rule.code, rule] as const))('the page of %s',
       const before = check(text).diagnostics;
       const after = check(filled(applyFix(text, fix))).diagnostics;
       expect(count(after, code), `${fullMessage(diagnostic)} → ${fix.title}`).toBe(count(before, code) - 1);
-      if (code !== 'syntax') expect(count(after, 'syntax')).toBe(0);
+      if (!isProblemCode(code)) expect(after.filter(({ rule: other }) => isProblemCode(other))).toEqual([]);
     }
   });
 });

@@ -31,7 +31,7 @@ export interface Statement {
 }
 
 export interface Diagnostic extends Statement {
-  /** Stable name of the rule, or `syntax`. */
+  /** Stable name of the rule, or of what could not be read or checked at all. */
   readonly rule: string;
   readonly severity: Severity;
   /** On which way through the procedure and for which part numbers it happens, where that is not always. Sentences. */

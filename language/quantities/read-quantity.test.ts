@@ -10,7 +10,10 @@ describe('numbers', () => {
 
   test('what is none is refused', () => {
     expect(readNumber('a')).toEqual({ problem: '"a" is no number: write digits with a point, such as 0.25.' });
-    expect(readQuantity('a')).toEqual({ problem: '"a" is no quantity: write a number and a unit, such as 250 bar.' });
+    expect(readQuantity('a')).toEqual({
+      problem: '"a" is no quantity: write a number and a unit, such as 250 bar.',
+      of: 'number',
+    });
     expect(readUnit('xyz')).toEqual({ refused: '"xyz" is no unit of this language.' });
   });
 
@@ -30,7 +33,7 @@ describe('numbers', () => {
   test('3,750 is two numbers: both are offered, none is taken', () => {
     const reading = readNumber('3,750');
     expect(reading).toEqual({ problem: expect.stringMatching(/3750.*3\.75\b/u) });
-    expect(readQuantity('3,750 psi')).toEqual({ problem: expect.stringMatching(/3750.*3\.75\b/u) });
+    expect(readQuantity('3,750 psi')).toEqual({ problem: expect.stringMatching(/3750.*3\.75\b/u), of: 'number' });
   });
 
   test('an exponent is written out', () => {
@@ -118,7 +121,7 @@ describe('units', () => {
 
   test('mil is refused and thou offered', () => {
     expect(readUnit('mil')).toEqual({ refused: expect.stringContaining('thou') });
-    expect(readQuantity('3 mil')).toEqual({ problem: expect.stringContaining('thou') });
+    expect(readQuantity('3 mil')).toEqual({ problem: expect.stringContaining('thou'), of: 'unit' });
   });
 
   test('an unknown unit is refused', () => {

@@ -5,8 +5,10 @@ import type { Quantity } from './types.ts';
 /** A number as digits; or what is wrong with it, with the corrected text and the number meant where that is sure. */
 export type NumberReading = { number: string } | { problem: string; fix?: string; number?: string };
 
-/** A quantity; or what is wrong with it, with the corrected text and the quantity meant where that is sure. */
-export type QuantityReading = { quantity: Quantity } | { problem: string; fix?: string; quantity?: Quantity };
+/** A quantity; or what is wrong with it, and first in which part of it, with the corrected text and the quantity meant where that is sure. */
+export type QuantityReading =
+  | { quantity: Quantity }
+  | { problem: string; of: 'number' | 'unit'; fix?: string; quantity?: Quantity };
 
 /** More digits than any instrument shows; more are a slip of the keyboard. */
 const mostDigits = 15;
@@ -92,7 +94,8 @@ function writtenOut(digits: string, exponent: string): string | null {
  */
 export function readQuantity(text: string): QuantityReading {
   const match = tokenParts(text);
-  if (match === null) return { problem: `"${text}" is no quantity: write a number and a unit, such as 250 bar.` };
+  if (match === null)
+    return { problem: `"${text}" is no quantity: write a number and a unit, such as 250 bar.`, of: 'number' };
   const number = readNumber(match.number);
   const unit = readUnit(match.unit);
   const digits = 'number' in number ? number.number : undefined;
@@ -105,11 +108,12 @@ export function readQuantity(text: string): QuantityReading {
   ];
   if (problems.length === 0 && quantity !== undefined) return { quantity };
   const problem = problems.join(' ');
-  if (quantity === undefined) return { problem };
+  const of = 'problem' in number ? 'number' : 'unit';
+  if (quantity === undefined) return { problem, of };
   // An accepted spelling stays as typed: a fix touches only what is wrong.
   const unitText = 'unit' in unit ? match.unit : quantity.unit;
   const blank = quantity.unit === '°' && match.blank === '' ? '' : ' ';
-  return { problem, fix: `${quantity.number}${blank}${unitText}`, quantity };
+  return { problem, of, fix: `${quantity.number}${blank}${unitText}`, quantity };
 }
 
 const parts = new RegExp(String.raw`^(-?${quantityNumberPart})([ \u00A0\u202F]*)(\S.*)$`, 'u');

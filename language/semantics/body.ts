@@ -59,7 +59,11 @@ function madeBody(context: Context, node: ast.Procedure, scope: Scope, known: Ma
   const base = like === undefined ? null : scope.procedure(like.procedure.name);
   if (base === null) {
     for (const patch of patches)
-      context.syntax('There is nothing to patch: this procedure is not written like another.', context.source(patch));
+      context.syntax(
+        'patch-without-effect',
+        'There is nothing to patch: this procedure is not written like another.',
+        context.source(patch),
+      );
     return { blocks: own, sequences, hazards };
   }
   const inherited = lowerBody(context, base, scope, known);
@@ -95,6 +99,7 @@ function patchAll(context: Context, blocks: readonly BodyBlock[], patches: reado
     const earlier = touched.get(target);
     if (earlier !== undefined)
       context.syntax(
+        'patch-without-effect',
         'Two patches touch the same step: it would not be clear which comes first. Combine them into one.',
         context.source(patch),
       );
@@ -116,6 +121,7 @@ function patchAll(context: Context, blocks: readonly BodyBlock[], patches: reado
     const name = `${block?.kind} ${block?.name}`;
     if (!whole.has(name)) return touch(target, patch);
     context.syntax(
+      'patch-without-effect',
       `This step is in ${name}, which another patch replaces or deletes: this patch would change nothing. Delete it, or put its steps there.`,
       context.source(patch),
     );
@@ -190,6 +196,7 @@ function patchStep(
   if (only === undefined || found.length > 1) {
     const words = textOf(address);
     context.syntax(
+      'no-such-step',
       only === undefined
         ? `No step is called “${words}”. ${nearestStep(original, address)}`
         : `${found.length} steps are called “${words}”. Say which: add the stage (in build), or (2) for the second.`,

@@ -2,6 +2,7 @@ import type { AstNode } from 'langium';
 import type { Range, Source } from '../model/source.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { rangeOf } from '../syntax/place.ts';
+import type { CorrectableCode, ProblemCode } from '../syntax/problem-code.ts';
 import { kindOfId } from './declaration-id.ts';
 
 /** What led to text that is written elsewhere: the call of a sequence, a `like`. */
@@ -10,10 +11,16 @@ export interface ExpandedFrom {
   readonly source: Source;
 }
 
+/** The text to write instead, where the rule of a problem can put it there. */
+type Correction<Code> = Code extends CorrectableCode
+  ? [replacement?: string | undefined, written?: string | undefined]
+  : [];
+
 /** What went wrong while names were resolved; rules put it into words. */
 export type ResolveProblem =
   | {
       readonly kind: 'syntax';
+      readonly code: ProblemCode;
       readonly message: string;
       readonly source: Source;
       readonly replacement?: string | undefined;
@@ -118,10 +125,11 @@ export class Context {
     return { file: id, range: relativeTo(line, rangeOf(node, property, index)) };
   }
 
-  /** A slip that no rule of its own names. `written`: the replacement is a guess at what this word means. */
-  syntax(message: string, source: Source, replacement?: string, written?: string) {
+  /** What cannot be read, or has no meaning where it is. `written`: the replacement is a guess at what this word means. */
+  syntax<Code extends ProblemCode>(code: Code, message: string, source: Source, ...correction: Correction<Code>) {
+    const [replacement, written] = correction;
     const guess = written === undefined ? {} : { written };
-    this.problems.push({ kind: 'syntax', message, source, replacement, ...guess, from: this.from });
+    this.problems.push({ kind: 'syntax', code, message, source, replacement, ...guess, from: this.from });
   }
 
   /** Ties a use to its declaration. A name in a procedure's own text leads where that procedure sees it. */

@@ -15,6 +15,7 @@ export function withDanger(
   const other = known.find((fact) => fact.danger === danger);
   if (other === undefined) return [...known, { danger, denied: node.denied, source }];
   context.syntax(
+    other.denied === node.denied ? 'written-twice' : 'two-ways-at-once',
     other.denied === node.denied
       ? `${danger} is written twice here. Delete one.`
       : `Both ${danger} and not ${danger} are written here: the sheet cannot warn of it and leave the caution out. Keep the one that is true.`,

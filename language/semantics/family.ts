@@ -84,6 +84,7 @@ function positionsOf(context: Context, each: ast.PartEach): (number | null)[] {
   const [low, high] = ends.map(Number) as [number, number];
   if (!Number.isInteger(low) || !Number.isInteger(high) || low < 1 || high < low || high - low >= mostCylinders) {
     context.syntax(
+      'impossible-figure',
       `Cylinders are counted up from a whole number, at most ${mostCylinders} of them: write, for example, 1..6.`,
       context.source(each),
     );
@@ -230,6 +231,7 @@ function facesOf(context: Context, nodes: readonly ast.Face[], parts: readonly P
       const other = faceOf(otherPart, node.meets!);
       if (other.meets !== null && other.meets !== face.id) {
         context.syntax(
+          'written-twice',
           `${other.id} already meets ${other.meets}: a face meets one other face.`,
           context.source(node.meets!),
         );
@@ -246,7 +248,11 @@ function facesOf(context: Context, nodes: readonly ast.Face[], parts: readonly P
 /** The parts that a `part.face` is on. */
 function pathParts(context: Context, path: ast.Path, parts: readonly Part[]): Part[] {
   if (path.tail === undefined) {
-    context.syntax(`A face belongs to a part: write, for example, body.${path.head}.`, context.source(path));
+    context.syntax(
+      'wrong-use-of-name',
+      `A face belongs to a part: write, for example, body.${path.head}.`,
+      context.source(path),
+    );
     return [];
   }
   const found = partsNamed(parts, path.head);
@@ -320,6 +326,7 @@ function screwRateOf(context: Context, node: ast.Adjuster, text: string): Quanti
   const rate = lowerQuantity(context, node, 'rate', text);
   if (rate === null || (kindOfUnit(rate.unit) === 'screw rate' && amount(rate).compare(0) > 0)) return rate;
   context.syntax(
+    kindOfUnit(rate.unit) === 'screw rate' ? 'impossible-figure' : 'unit-of-another-kind',
     `${formatQuantity(rate)} does not say how much one turn in adds. Write a pressure per turn, above zero, such as 25 bar per turn. If a turn out raises it, leave the rate out and say so in a note.`,
     context.source(node, 'rate'),
   );

@@ -26,7 +26,11 @@ export function lowerJob(context: Context, node: ast.Job, scope: Scope): Lowered
   const name = unquoted(node.name);
   const source = context.source(node, 'name');
   if (of === undefined) {
-    context.syntax(`Job ${name} does not say which procedure it follows: add of PROCEDURE to its head.`, source);
+    context.syntax(
+      'head-incomplete',
+      `Job ${name} does not say which procedure it follows: add of PROCEDURE to its head.`,
+      source,
+    );
     return null;
   }
   if (of.procedure?.name === undefined) return null;
@@ -37,6 +41,7 @@ export function lowerJob(context: Context, node: ast.Job, scope: Scope): Lowered
   if (procedure === null) {
     if (scope.isDeclared('Procedure', called))
       context.syntax(
+        'head-incomplete',
         `Job ${name} is not checked: ${called} cannot be read yet. Correct what is reported there first.`,
         context.source(of.procedure),
       );
@@ -46,6 +51,7 @@ export function lowerJob(context: Context, node: ast.Job, scope: Scope): Lowered
   context.link(context.source(of.procedure), procedure.source, procedure.name, 'procedure');
   if (shop !== null && shop.name !== procedure.shop.name)
     context.syntax(
+      'job-mismatch',
       `Job ${name} is at ${shop.name}, and ${procedure.name} is written for ${procedure.shop.name}: its tools and stations are those of that shop. Write ${procedure.shop.name}, or name a procedure for ${shop.name}.`,
       context.source(at!.shop),
       procedure.shop.name,
@@ -54,6 +60,7 @@ export function lowerJob(context: Context, node: ast.Job, scope: Scope): Lowered
   const written = revision?.revision === undefined ? null : unquoted(revision.revision);
   if (written !== null && procedure.revision !== null && written !== procedure.revision) {
     context.syntax(
+      'job-mismatch',
       `Job ${name} is for revision ${written}, but ${procedure.name} is at revision ${procedure.revision}. Print from the revision that the job was taken in under, or write ${procedure.revision}.`,
       context.source(revision!, 'revision'),
       procedure.revision,
@@ -101,6 +108,7 @@ function unitOf(context: Context, node: ast.Unit, procedure: Signature): Unit {
   const place = lowerNumber(context, node, 'place', node.place);
   if (place !== null && !/^[1-9]\d*$/u.test(place))
     context.syntax(
+      'impossible-figure',
       `Units are counted 1, 2, 3 …, and ${place} is not such a number: the sheet and the certificate name a unit by it. Write its place in the set.`,
       context.source(node, 'place'),
     );
@@ -128,6 +136,7 @@ function serialOf(context: Context, node: ast.Unit): Pick<Unit, 'serial' | 'noSe
   }
   if (noSerial !== undefined)
     context.syntax(
+      'result-unreadable',
       `There are words after the serial ${serial}, and they would not be printed. Write them as a note, or serial none "${noSerial}" where it has none.`,
       context.source(node, 'noSerial'),
     );
@@ -140,7 +149,7 @@ function serialOf(context: Context, node: ast.Unit): Pick<Unit, 'serial' | 'noSe
 function said(context: Context, node: AstNode, text: string, problem: string): string | null {
   const words = unquoted(text).trim();
   if (words !== '') return unquoted(text);
-  context.syntax(problem, context.source(node));
+  context.syntax('result-unreadable', problem, context.source(node));
   return null;
 }
 
@@ -150,6 +159,7 @@ function sameSerials(context: Context, units: readonly Unit[]) {
     const first = serial === null ? undefined : units.find((other) => other.serial?.trim() === serial.trim());
     if (first === undefined || units.indexOf(first) === index) continue;
     context.syntax(
+      'written-twice',
       `Units ${first.place} and ${place} have the same serial, ${serial}: nobody could say later which readings belong to which. Read it again from both bodies.`,
       source,
     );
@@ -161,6 +171,7 @@ function doneEarlier(context: Context, units: readonly Unit[], received: string)
   for (const result of units.flatMap(({ results }) => results))
     if (result.form === 'done' && result.on !== null && result.on < received)
       context.syntax(
+        'wrong-date',
         `Done on ${result.on}, and the job was received on ${received}: one of the two dates is wrong. Correct it.`,
         result.source,
       );

@@ -23,6 +23,7 @@ export function hasBeginning(context: Context, node: ast.Procedure, scope: Scope
   }
   if (scope.isOneTooMany(node)) {
     context.syntax(
+      'endless-steps',
       `More than ${mostLike} procedures are like ${like.name}, and ${node.name} is not checked. Variants that differ only in their figures are part numbers of one procedure: write number and its lines.`,
       context.source(like),
     );
@@ -34,6 +35,7 @@ export function hasBeginning(context: Context, node: ast.Procedure, scope: Scope
     const base = next === undefined ? null : scope.procedure(next);
     if (next !== undefined && base === null) {
       context.syntax(
+        'head-incomplete',
         `${node.name} is not checked: it takes its steps from ${chain.at(-1)!.name}, which is like ${next}, and there is no procedure of that name. Correct it there.`,
         context.source(like),
       );
@@ -45,6 +47,7 @@ export function hasBeginning(context: Context, node: ast.Procedure, scope: Scope
       const ring = [...chain.slice(at), base].map(({ name }) => name);
       const words = ring.slice(1).map((name, index) => `${ring[index]} is like ${name}`);
       context.syntax(
+        'endless-steps',
         `${words.join(', ')}: a ring of like has no beginning, so ${node.name} has no steps to check or print. Write out the steps of one of them.`,
         context.source(like),
       );
@@ -53,6 +56,7 @@ export function hasBeginning(context: Context, node: ast.Procedure, scope: Scope
     chain.push(base);
     if (chain.length - 1 > longestChain) {
       context.syntax(
+        'endless-steps',
         `${node.name} is like ${like.name}, and so on through more than ${longestChain} procedures: nobody can follow that, and it is not checked. Make it like a procedure that is written out.`,
         context.source(like),
       );

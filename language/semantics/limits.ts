@@ -12,6 +12,7 @@ import {
 } from '../quantities/index.ts';
 import type { Figure, Kind, Limit, NominalLimit, RangeLimit, ToleranceOnly } from '../quantities/types.ts';
 import type * as ast from '../syntax/generated/ast.ts';
+import type { ProblemCode } from '../syntax/problem-code.ts';
 import type { Context } from './context.ts';
 
 /** Reads a quantity as written (`250 bar`), reporting what is wrong with it. Null where it has no meaning. */
@@ -23,7 +24,8 @@ export function lowerQuantity(
   sign?: string,
 ): Figure | null {
   const read = readQuantity(text);
-  if ('problem' in read) context.syntax(read.problem, context.source(node, property), read.fix);
+  if ('problem' in read)
+    context.syntax(`${read.of}-unreadable`, read.problem, context.source(node, property), read.fix);
   // With a problem the quantity is the one that is surely meant.
   const { quantity } = read;
   return quantity === undefined ? null : sign === undefined ? quantity : negated(quantity);
@@ -33,7 +35,7 @@ export function lowerQuantity(
 export function lowerNumber(context: Context, node: AstNode, property: string, text: string): string | null {
   const read = readNumber(text);
   if ('problem' in read) {
-    context.syntax(read.problem, context.source(node, property), read.fix);
+    context.syntax('number-unreadable', read.problem, context.source(node, property), read.fix);
     return read.number ?? null;
   }
   return read.number;
@@ -55,6 +57,7 @@ export function lowerCount(
   if (number === null) return null;
   if (/^\d{1,6}$/u.test(number) && Number(number) >= least) return Number(number);
   context.syntax(
+    'impossible-figure',
     `${number} is not a count: write a whole number, at least ${least}, such as ${like}.`,
     context.source(node, property),
   );
@@ -89,7 +92,8 @@ export function lowerMeasure(
         ? `${what} cannot be ${formatQuantity(figure)}`
         : null;
   if (wrong === null) return figure;
-  context.syntax(`${wrong}: ${why}. Write, for example, ${like}.`, context.source(node, property));
+  const code = kind !== null && own !== kind ? 'unit-of-another-kind' : 'impossible-figure';
+  context.syntax(code, `${wrong}: ${why}. Write, for example, ${like}.`, context.source(node, property));
   return null;
 }
 
@@ -105,6 +109,7 @@ export function lowerLimit(context: Context, node: ast.Limit | undefined): Limit
   const whole = formatLimit(limit);
   const figure = formatQuantity(end);
   context.syntax(
+    'impossible-figure',
     `${whole === figure ? whole : `${whole} reaches ${figure}`}: ${why}. Check the number, its sign and its unit.`,
     context.source(node),
   );
@@ -120,6 +125,7 @@ export function lowerAmount(context: Context, node: ast.Limit | undefined, what:
   const isNothing = top !== null && decimalValue(top.number).compare(0) <= 0;
   if (!isNothing && (bottom === null || decimalValue(bottom.number).compare(0) >= 0)) return limit;
   context.syntax(
+    'impossible-figure',
     `${what} of ${formatLimit(limit)} makes no sense: it must be more than zero. Check the number and its sign.`,
     context.source(node),
   );
@@ -131,6 +137,7 @@ export function lowerSpread(context: Context, node: ast.Limit): Limit | null {
   const limit = lowerAmount(context, node, 'A spread');
   if (limit === null || window(limit).high !== null) return limit;
   context.syntax(
+    'wrong-form-of-limit',
     `A spread of ${formatLimit(limit)} has no upper end, so every set passes. Write the most that the units may differ: spread at most 5 bar.`,
     context.source(node),
   );
@@ -165,22 +172,34 @@ function readLimit(context: Context, node: ast.Limit | undefined): Limit | null 
 export function lowerRange(context: Context, node: ast.Limit): RangeLimit | null {
   const limit = lowerLimit(context, node);
   if (limit === null) return null;
-  const wrong = limit.form !== 'range' ? 'A range has two ends: write, for example, 16..80 N·m.' : wrongScale(limit);
+  const wrong =
+    limit.form !== 'range'
+      ? (['wrong-form-of-limit', 'A range has two ends: write, for example, 16..80 N·m.'] as const)
+      : wrongScale(limit);
   if (wrong === null) return limit as RangeLimit;
-  context.syntax(wrong, context.source(node));
+  context.syntax(...wrong, context.source(node));
   return null;
 }
 
 /** A scale that goes nowhere; null: it is one. */
-function wrongScale({ low, high }: RangeLimit): string | null {
+function wrongScale({ low, high }: RangeLimit): readonly [ProblemCode, string] | null {
   const written = formatLimit({ form: 'range', low, high });
   switch (compare(low, high)) {
     case null:
-      return `${written} goes from a ${kindOfUnit(low.unit)} to a ${kindOfUnit(high.unit)}: a scale has one kind of unit. Write both ends in the same unit.`;
+      return [
+        'unit-of-another-kind',
+        `${written} goes from a ${kindOfUnit(low.unit)} to a ${kindOfUnit(high.unit)}: a scale has one kind of unit. Write both ends in the same unit.`,
+      ];
     case 0:
-      return `${written} has no length, and nothing can be read on such a scale. Write both ends, such as 16..80 N·m.`;
+      return [
+        'impossible-figure',
+        `${written} has no length, and nothing can be read on such a scale. Write both ends, such as 16..80 N·m.`,
+      ];
     case 1:
-      return `${written} goes down: a scale is written from its lower end up. Write ${formatLimit({ form: 'range', low: high, high: low })} if that is what you mean, and check the digits.`;
+      return [
+        'impossible-figure',
+        `${written} goes down: a scale is written from its lower end up. Write ${formatLimit({ form: 'range', low: high, high: low })} if that is what you mean, and check the digits.`,
+      ];
     case -1:
       return null;
   }
@@ -190,7 +209,11 @@ function wrongScale({ low, high }: RangeLimit): string | null {
 export function lowerToleranceOnly(context: Context, node: ast.Limit): ToleranceOnly | null {
   const limit = lowerLimit(context, node);
   if (limit === null || limit.form === 'tolerance') return limit;
-  context.syntax('A standing tolerance has no nominal value: write, for example, ±10 %.', context.source(node));
+  context.syntax(
+    'wrong-form-of-limit',
+    'A standing tolerance has no nominal value: write, for example, ±10 %.',
+    context.source(node),
+  );
   return null;
 }
 
@@ -228,6 +251,7 @@ function tolerances(context: Context, node: ast.Tolerance | undefined, nominal: 
   const minus = node.minus === undefined ? null : figureOf(context, node, 'minus', node.minus, nominal);
   if (node.plus === undefined || node.minus === undefined) {
     context.syntax(
+      'wrong-form-of-limit',
       `A tolerance has two sides: write ${node.plus === undefined ? `+0 -${node.minus}` : `+${node.plus} -0`} where the other side is nothing, or ±${node.plus ?? node.minus}.`,
       context.source(node),
     );

@@ -182,24 +182,26 @@ export class StepLowering {
       const meant = synonyms.get(name);
       if (partsNamed(parts, name).length > 0 || ports.some((port) => port.name === name)) {
         this.context.syntax(
+          'unknown-word',
           `${name} is not a step: it is ${partsNamed(parts, name).length > 0 ? 'a part' : 'a port'} of the family. Put a comma before it if it belongs to the list, or a verb that says what to do with it.`,
           at,
         );
         return null;
       }
-      if (meant !== undefined) this.context.syntax(synonymMessage(name), at, meant);
+      if (meant !== undefined) this.context.syntax('unknown-word', synonymMessage(name), at, meant);
       else this.context.isUnknown(name, 'step or sequence', this.names.sequences.nearest(name, stepWords), at);
       return null;
     }
     this.context.link(at, this.context.source(sequence, 'name'), name, 'sequence');
     if (place.inside.includes(name)) {
-      this.context.syntax(`Sequence ${name} calls itself: it would never end. Delete the call.`, at);
+      this.context.syntax('endless-steps', `Sequence ${name} calls itself: it would never end. Delete the call.`, at);
       return [];
     }
     this.files.add(this.context.source(sequence).file);
     if (node.arguments.length !== sequence.parameters.length) {
       const wanted = sequence.parameters.length === 0 ? 'nothing' : sequence.parameters.join('; ');
       this.context.syntax(
+        'call-mismatch',
         `Sequence ${name} is called with ${wanted}: give it ${sequence.parameters.length === 1 ? 'one list' : `${sequence.parameters.length} lists, separated by ;`}.`,
         at,
       );
@@ -340,6 +342,7 @@ class SingleStepLowering {
     if (subject === undefined) return '';
     if (second !== undefined)
       this.context.syntax(
+        'clause-without-meaning',
         `${this.verb} takes one reading at a time: give ${pathText(second.path)} a step of its own.`,
         this.context.source(second),
       );
@@ -371,6 +374,7 @@ class SingleStepLowering {
     if (all === 'ports') return ports.map(made('port'));
     if (all === undefined) {
       this.context.syntax(
+        'clause-without-meaning',
         `all is too vague after ${this.verb}: name the parts, or the bench hand has to guess.`,
         this.context.source(this.node),
       );
@@ -468,6 +472,7 @@ class SingleStepLowering {
     const places = copies.flatMap((part) => part.position ?? []);
     if (copies.length === 0) return false;
     this.context.syntax(
+      'wrong-use-of-name',
       places.length === 0
         ? `There is only one ${path.head}: the family does not declare it “for each cylinder”. Write ${path.head} without ${position}.`
         : `There is no ${path.head} ${position}: the family has ${path.head} ${Math.min(...places)} to ${Math.max(...places)}.`,
@@ -498,7 +503,11 @@ class SingleStepLowering {
       return;
     }
     if (!repeats(phrase) && this.seen.has(clause.$type))
-      context.syntax(`${clauseWords(clause)} appears twice in this step. Delete one.`, context.source(clause));
+      context.syntax(
+        'written-twice',
+        `${clauseWords(clause)} appears twice in this step. Delete one.`,
+        context.source(clause),
+      );
     this.seen.add(clause.$type);
     switch (clause.$type) {
       case 'TextClause':
@@ -614,7 +623,12 @@ class SingleStepLowering {
         said.neverAbove = this.ceiling(clause);
         return;
       case 'ExceptClause':
-        if (!said.all) context.syntax('except goes with all: write wash all … except ….', context.source(clause));
+        if (!said.all)
+          context.syntax(
+            'clause-without-meaning',
+            'except goes with all: write wash all … except ….',
+            context.source(clause),
+          );
         return;
       case 'DangerClause':
         said.dangers = withDanger(context, said.dangers, clause.danger, this.source(clause));
@@ -733,6 +747,7 @@ class SingleStepLowering {
     const angle = lowerQuantity(this.context, item, 'angle', text);
     if (angle === null || (kindOfUnit(angle.unit) === 'angle' && Number(angle.number) <= 180)) return angle;
     this.context.syntax(
+      kindOfUnit(angle.unit) === 'angle' ? 'impossible-figure' : 'unit-of-another-kind',
       `An adapter is at 0° to 180° to its wrench, but this says ${formatQuantity(angle)}: what to set cannot be worked out. Write, for example, at 90°.`,
       this.source(item, 'angle'),
     );
@@ -744,6 +759,7 @@ class SingleStepLowering {
     // Twice the same clause is reported as that.
     if (this.limitedBy !== null && this.limitedBy !== clause.$type) {
       this.context.syntax(
+        'written-twice',
         `${clauseWords(clause)} is a second limit of this step, which is held to one: it would be nowhere on the sheet. Delete one of the two, or give each a step of its own.`,
         this.context.source(clause),
       );
@@ -797,6 +813,7 @@ class SingleStepLowering {
   /** Where a fluid means nothing, and words in quotes do. */
   private unquoted(name: ast.NameRef, step: Said) {
     this.context.syntax(
+      'quote-missing',
       `Write what holds the unit in quotes: in "${name.name}".`,
       this.context.source(name),
       `"${name.name}"`,
@@ -807,7 +824,11 @@ class SingleStepLowering {
   /** A clause that would be read and then be nowhere: not in a check, and not on the sheet. */
   private meansNothing(node: ast.Clause | ast.TestClause | ast.WithItem) {
     const { context, verb } = this;
-    context.syntax(`${clauseWords(node)} has no meaning after ${verb}. Delete it.`, context.source(node));
+    context.syntax(
+      'clause-without-meaning',
+      `${clauseWords(node)} has no meaning after ${verb}. Delete it.`,
+      context.source(node),
+    );
   }
 
   private limitUse(limit: ast.Limit | undefined, name: ast.NameRef | undefined, at: AstNode): LimitUse | null {
@@ -836,6 +857,7 @@ class SingleStepLowering {
     const [bound, second] = this.place.bindings.get(name) ?? [];
     if (second !== undefined)
       this.context.syntax(
+        'call-mismatch',
         `${name} stands for one name here, and the call gives it several. Give ${pathText(second.path)} a call of its own.`,
         this.context.source(node),
       );
@@ -879,6 +901,7 @@ class SingleStepLowering {
       if (joint === undefined) continue;
       const closing = baseOf(family.parts, joint.part);
       this.context.syntax(
+        'wrong-use-of-name',
         `${baseOf(family.parts, name)} is not a joint, and ${closing} closes over it: left loose, it would not be seen before this test. Write proves through ${closing}.`,
         this.context.source(clause),
       );
@@ -932,7 +955,11 @@ class SingleStepLowering {
     if (fluid !== null && takesPhrase(verb, 'in fluid'))
       said.fluid = this.found(fluid, 'fluid', this.names.shop.fluids);
     else if (fluid !== null)
-      this.context.syntax(`“in ${fluid.name}” has no meaning after ${verb}. Delete it.`, this.context.source(fluid));
+      this.context.syntax(
+        'clause-without-meaning',
+        `“in ${fluid.name}” has no meaning after ${verb}. Delete it.`,
+        this.context.source(fluid),
+      );
     const step = actionOf(verb, said, { hazards: [], only: this.place.only, call: null });
     this.inlineRepairs.push({
       name,
@@ -955,6 +982,7 @@ export function plainAddress(context: Context, address: ast.Address) {
   const { ordinal, place } = address;
   if (ordinal === undefined && place === undefined) return;
   context.syntax(
+    'clause-without-meaning',
     'A hazard names its step by verb and first object, and is printed at each of those: delete the rest. Put a hazard for a single step before that step, without “for”.',
     place === undefined ? context.source(address, 'ordinal') : context.source(place),
   );
@@ -966,6 +994,7 @@ export function lowerHazard(context: Context, node: ast.Hazard): Hazard {
     const near = nearSignalWord(node.about);
     if (near !== null)
       context.syntax(
+        'unknown-word',
         `There is no signal word ${node.about}, and the hazard would print as a WARNING. Write ${near}.`,
         context.source(node, 'about'),
         near,

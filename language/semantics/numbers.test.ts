@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../db/workspace.ts';
 import { fullMessage } from '../model/diagnostic.ts';
 import { parse } from '../syntax/parse.ts';
+import { isProblemCode } from '../syntax/problem-code.ts';
 
 /*
  * Every place of the language that takes a number: a slip in it is reported at its place, and never taken in silence.
@@ -135,7 +136,7 @@ function withLine([where, line]: Row, number: string) {
 }
 
 /** The rules that judge a number as it is read. */
-const read = ['syntax', 'unit-pair-disagrees', 'implausible-result'];
+const reads = (rule: string) => isProblemCode(rule) || ['unit-pair-disagrees', 'implausible-result'].includes(rule);
 
 /** Lines that are whole without their number; where one is wanted, a rule of its own asks for it. */
 const whole = [
@@ -152,7 +153,7 @@ function told(row: Row, number: string): string {
   const { text, at } = withLine(row, number);
   const { diagnostics } = checkFiles([{ uri: 'x', text }]);
   return diagnostics
-    .filter(({ rule, source }) => read.includes(rule) && source.range.start.line === at)
+    .filter(({ rule, source }) => reads(rule) && source.range.start.line === at)
     .map((one) => fullMessage(one).replaceAll('\u00a0', ' '))
     .join('\n');
 }
@@ -377,11 +378,11 @@ describe('a figure that cannot be has a sentence of its own, and nothing else fo
 
   it.each(absurd)('%s %s: %s, and not %s', (where, line, sound, wrong, said) => {
     const right = findingsOf([where, line], sound);
-    expect(right.filter(({ rule }) => rule === 'syntax')).toEqual([]);
+    expect(right.filter(({ rule }) => isProblemCode(rule))).toEqual([]);
     const known = new Set(right.map(({ key }) => key));
     const more = findingsOf([where, line], wrong).filter(({ key }) => !known.has(key));
     expect(more.map((one) => `${one.rule}${one.here ? '' : ' elsewhere'}: ${fullMessage(one)}`)).toEqual([
-      expect.stringMatching(/^syntax: /u),
+      expect.stringMatching(/^(?:impossible-figure|unit-of-another-kind|wrong-form-of-limit|written-twice): /u),
     ]);
     expect(more[0]!.message).toContain(said);
   });

@@ -17,6 +17,7 @@ export function unusedParameters(context: Context, node: ast.Sequence) {
   node.parameters.forEach((parameter, index) => {
     if (used.has(parameter)) return;
     context.syntax(
+      'call-mismatch',
       `Sequence ${node.name} does nothing with ${parameter}: what a call gives it would be lost. Use it in a step, or delete it.`,
       context.source(node, 'parameters', index),
     );

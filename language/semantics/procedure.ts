@@ -185,6 +185,7 @@ function headsOf(context: Context, node: ast.Procedure, scope: Scope, isLike: bo
   for (const head of node.heads) {
     if (seen.has(head.$type) && head.$type !== 'HeadAllow')
       context.syntax(
+        'written-twice',
         `${textOf(head).split(' ')[0]} appears twice in the head of ${node.name}. Delete one.`,
         context.source(head),
       );
@@ -225,6 +226,7 @@ function headsOf(context: Context, node: ast.Procedure, scope: Scope, isLike: bo
   const [noFamily, noShop] = [!saidFor && heads.family === null, !saidAt && heads.shop === null];
   if ((noFamily || noShop) && heads.like !== null && isLike)
     context.syntax(
+      'head-incomplete',
       `${node.name} is not checked: it takes ${noFamily ? 'its family' : 'its shop'} from ${heads.like}, where it is missing or unknown. Correct it there, or add “${noFamily ? 'for FAMILY' : 'at SHOP'}” here.`,
       context.source(node, 'name'),
     );
@@ -236,6 +238,7 @@ function headsOf(context: Context, node: ast.Procedure, scope: Scope, isLike: bo
           ? 'does not say which family it is for: add “for FAMILY”'
           : 'does not say at which shop it is done: add “at SHOP”';
     context.syntax(
+      'head-incomplete',
       `Procedure ${node.name} ${lacks} to its head. Until then the procedure is not checked.`,
       context.source(node, 'name'),
     );
@@ -286,6 +289,7 @@ function canBeWrittenOut(
   const call = writtenOut.culprit(lines);
   const what = call === null ? `Procedure ${node.name}` : `Sequence ${call.name.name}`;
   context.syntax(
+    'endless-steps',
     `${what} has more than ${mostSteps} steps once every sequence is expanded: nobody can follow that, and it is not checked. Have the sequences call one another less.`,
     call === null ? context.source(node, 'name') : context.source(call.name),
   );
@@ -419,6 +423,7 @@ function placeHazards(
     const objects = steps.flatMap((step) => (step.verb === verb ? addressees(step) : []));
     const near = object === null ? [] : nearest(object, objects);
     context.syntax(
+      'no-such-step',
       `This hazard is for “${[verb, object].filter(Boolean).join(' ')}”, and there is no such step. ${near.length > 0 ? `Did you mean ${near.map((name) => `${verb} ${name}`).join(' or ')}?` : 'Name the step by its verb and first object.'}`,
       source,
     );

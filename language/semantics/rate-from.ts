@@ -4,6 +4,7 @@ import type { RateFrom } from '../model/procedure.ts';
 import { formatQuantity, kindOfUnit } from '../quantities/index.ts';
 import type { Kind, Limit, Quantity } from '../quantities/types.ts';
 import type * as ast from '../syntax/generated/ast.ts';
+import type { ProblemCode } from '../syntax/problem-code.ts';
 import type { Context } from './context.ts';
 import { lowerQuantity } from './limits.ts';
 
@@ -36,16 +37,18 @@ export function lowerRate(
   from: RateFrom | null,
   { name, kind, per }: RateOf,
 ): Limit | null {
-  const refuse = (message: string, property?: string) => {
-    context.syntax(message, context.source(node, property));
+  const refuse = (code: ProblemCode, message: string, property?: string) => {
+    context.syntax(code, message, context.source(node, property));
     return null;
   };
   if (kind !== 'setting rate')
     return refuse(
+      'unit-of-another-kind',
       `Spec ${name} is ${kind === null ? 'not declared as a rate' : `a ${kind}`}, but a spring and a needle give the rate of a shim. Write “spec ${name} rate from …”, or write the figure itself.`,
     );
   if (per !== null)
     return refuse(
+      'unit-of-another-kind',
       `Spec ${name} is written per ${formatQuantity(per)}, and a spring and a needle give a rate per mm: the two do not go together. Write the rate of the spec in one unit, such as 96 bar per mm.`,
     );
   if (from === null) return null;
@@ -55,19 +58,24 @@ export function lowerRate(
   );
   if (wrong !== undefined)
     return refuse(
+      'unit-of-another-kind',
       `${wrong === 'stiffness' ? 'The stiffness of a spring is a force per length' : `A ${wrong} has a diameter`}, and ${formatQuantity(from[wrong])} is a ${kindOfUnit(from[wrong].unit)}: no rate follows from it. Write, for example, ${wrong === 'stiffness' ? '200 N/mm' : '6 mm'}.`,
       wrong,
     );
   const problem = needleProblem({ guide, seat });
-  if (problem !== null) return refuse(problem, base(guide) <= 0 ? 'guide' : 'seat');
+  if (problem !== null) return refuse('impossible-figure', problem, base(guide) <= 0 ? 'guide' : 'seat');
   if (base(stiffness) <= 0)
     return refuse(
+      'impossible-figure',
       `A spring with a stiffness of ${formatQuantity(stiffness)} presses no harder on a thicker shim: nothing could be set with it. Write the measured stiffness or the one on the drawing, such as 200 N/mm.`,
       'stiffness',
     );
   const exact = shimRateOf(stiffness, { guide, seat });
   const nominal = exact === null ? null : inUnit(base(exact), exact.unit, digits);
   if (nominal === null)
-    return refuse('The rate of this spring and needle is too large to calculate with. Check the units.');
+    return refuse(
+      'impossible-figure',
+      'The rate of this spring and needle is too large to calculate with. Check the units.',
+    );
   return { form: 'nominal', nominal, plus: null, minus: null };
 }

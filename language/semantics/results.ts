@@ -6,6 +6,7 @@ import type { Kind, Quantity, UnitName } from '../quantities/types.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
+import type { ProblemCode } from '../syntax/problem-code.ts';
 import type { Context } from './context.ts';
 import { lowerQuantity } from './limits.ts';
 import { lowerDate } from './shop.ts';
@@ -151,6 +152,7 @@ class ResultReader {
         return this.refuse(
           second,
           `Nothing is tightened at ${part}: it is not a joint of the family, and no step torques it. Name the part that is turned.`,
+          'wrong-use-of-name',
         );
       this.only(node, ['value', facts.tool === null ? 'gauge' : 'tool']);
       if (part !== null && this.isOf(value, only('torque'), node))
@@ -258,12 +260,20 @@ class ResultReader {
   private isOf(value: Quantity, { kind, takes }: Readable, node: ast.Result): boolean {
     const { unit } = value;
     if (takes(unit)) return true;
-    this.refuse(node, `${formatQuantity(value)} is a ${kindOfUnit(unit)}, and a ${kind} is read here. Check the unit.`);
+    this.refuse(
+      node,
+      `${formatQuantity(value)} is a ${kindOfUnit(unit)}, and a ${kind} is read here. Check the unit.`,
+      'unit-of-another-kind',
+    );
     return false;
   }
 
-  private refuse(node: ast.Result | ast.ResultFact | ast.NameRef, message: string) {
-    this.context.syntax(message, this.context.source(node));
+  private refuse(
+    node: ast.Result | ast.ResultFact | ast.NameRef,
+    message: string,
+    code: ProblemCode = 'result-unreadable',
+  ) {
+    this.context.syntax(code, message, this.context.source(node));
   }
 }
 

@@ -26,6 +26,7 @@ import {
 import type { Difference, Figure, Quantity, RangeLimit, ToleranceOnly } from '../quantities/types.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { textOf } from '../syntax/place.ts';
+import type { ProblemCode } from '../syntax/problem-code.ts';
 import { allowsWithin } from './allows.ts';
 import type { Context } from './context.ts';
 import { withDanger } from './dangers.ts';
@@ -88,7 +89,11 @@ export function lowerShop(context: Context, node: ast.Shop): Shop {
         break;
       case 'Acceptance':
         if (acceptance !== null)
-          context.syntax('The shop says twice how readings are accepted. Delete one.', context.source(item));
+          context.syntax(
+            'written-twice',
+            'The shop says twice how readings are accepted. Delete one.',
+            context.source(item),
+          );
         acceptance ??= { rule: decisionRule(item.rule), sourceText: item.sourceText ?? null };
         break;
       case 'Unread':
@@ -143,6 +148,7 @@ function stationOf(context: Context, node: ast.Station): Station {
   const has = (trait: ast.StationTrait) => node.traits.includes(trait);
   if (has('clean') && (has('dirty') || has('abrasive'))) {
     context.syntax(
+      'two-ways-at-once',
       `Station ${node.name} cannot be clean and ${has('dirty') ? 'dirty' : 'abrasive'} at the same time: split it into two stations.`,
       context.source(node, 'name'),
     );
@@ -182,6 +188,7 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
     const said = fact.$type === 'AssetTrait' ? fact.trait : fact.$type;
     if (seen.has(said) && fact.$type !== 'AssetAllow')
       context.syntax(
+        'written-twice',
         `${node.name} says “${textOf(fact)}” and gives the same fact again: nobody knows which one counts. Delete one.`,
         context.source(fact),
       );
@@ -230,6 +237,7 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
   }
   if (asset.calibrated !== null && asset.due !== null && asset.due < asset.calibrated)
     context.syntax(
+      'wrong-date',
       `${node.name} was calibrated on ${asset.calibrated} and was due on ${asset.due}, before that: nothing that it reads could be certified. Correct one of the two dates.`,
       context.source(node, 'name'),
     );
@@ -243,6 +251,7 @@ function classOf(context: Context, fact: ast.AssetClass, name: string): string |
   const number = lowerNumber(context, fact, 'number', fact.number);
   if (number === null || (Number(number) > 0 && Number(number) <= coarsestClass)) return number;
   context.syntax(
+    'impossible-figure',
     `${name} cannot be of class ${number}: the class is how far a gauge may be off, in percent of its span (EN 837-1). Write the one on its dial, such as class 0.6 or class 1.6.`,
     context.source(fact, 'number'),
   );
@@ -259,6 +268,7 @@ function withinOf(context: Context, fact: ast.AssetWithin, name: string): Figure
   });
   if (within === null || within.unit !== '%' || Number(within.number) < 100) return within;
   context.syntax(
+    'impossible-figure',
     `${name} could be off by as much as it reads: within ${formatQuantity(within)} says nothing about it. Look the figure up on its calibration sheet.`,
     context.source(fact, 'error'),
   );
@@ -275,6 +285,7 @@ function onItsScale(
   const kept = (figure: Difference | null, type: 'AssetWithin' | 'AssetGraduated', what: string) => {
     if (figure === null || span === null || (compareDifferences(figure, span) ?? -1) === -1) return figure;
     context.syntax(
+      'impossible-figure',
       `${node.name} ${what} ${formatQuantity(figure)}, and its whole scale is ${formatQuantity(span)} long: one of the two is wrong. Check the digits and the units.`,
       context.source(node.facts.find((fact) => fact.$type === type)!),
     );
@@ -289,7 +300,11 @@ function onItsScale(
 /** What hand-held air stays under. */
 function airBelowOf(context: Context, node: ast.AirBelow, before: Shop['airBelow']): Shop['airBelow'] {
   if (before !== null)
-    context.syntax('The shop gives the limit for compressed air twice. Delete one.', context.source(node));
+    context.syntax(
+      'written-twice',
+      'The shop gives the limit for compressed air twice. Delete one.',
+      context.source(node),
+    );
   const limit = lowerMeasure(context, node, 'limit', node.limit, {
     what: 'The limit of the shop for compressed air',
     why: 'every blow-dry is checked against it',
@@ -308,7 +323,11 @@ export function lowerDate(
 ): string | null {
   const date = new Date(`${text}T00:00:00Z`);
   if (!Number.isNaN(date.getTime()) && date.toISOString().startsWith(text)) return text;
-  context.syntax(`${text} is not in the calendar: write the date as year-month-day.`, context.source(node, property));
+  context.syntax(
+    'wrong-date',
+    `${text} is not in the calendar: write the date as year-month-day.`,
+    context.source(node, property),
+  );
   return null;
 }
 
@@ -340,6 +359,7 @@ function flashOf(context: Context, fact: ast.FluidFact, name: string): Quantity 
         : null;
   if (problem === null) return flash;
   context.syntax(
+    kindOfUnit(flash.unit) === 'temperature' ? 'impossible-figure' : 'unit-of-another-kind',
     `The flash point of ${name} ${problem}. Baths and cautions are judged by it: take it from the safety data sheet, such as flammable 62 °C.`,
     context.source(fact, 'flash'),
   );
@@ -355,6 +375,7 @@ function stockOf(context: Context, node: ast.Stock): Stock {
     for (const [index, { size, source }] of shims.entries()) {
       if (index === 0 || !amount(size).equals(amount(shims[index - 1]!.size))) continue;
       context.syntax(
+        'written-twice',
         `Stock ${node.name} has ${formatQuantity(size)} twice: nobody knows which count is meant. Write it once, with the total count.`,
         source,
       );
@@ -393,6 +414,7 @@ function seriesOf(
   const sizes = problem === null ? sizesOf(low, high, step) : null;
   if (sizes === null)
     context.syntax(
+      'impossible-figure',
       `Stock ${node.name} ${problem ?? 'has more than 10000 sizes: the step is too small'}. Check the digits and the units.`,
       context.source(node, problem === null ? 'step' : 'high'),
     );
@@ -411,6 +433,7 @@ function shimOf(context: Context, node: ast.StockSize) {
   const isWhole = /^\d+$/u.test(number ?? '0');
   if (!isWhole) {
     context.syntax(
+      'impossible-figure',
       `Shims come in whole numbers, and ${node.count} is not a count. Write a whole number, 0 if there is none, or leave out the count if there are always enough.`,
       context.source(node, 'count'),
     );
@@ -432,9 +455,9 @@ function standingOf(
       limit === null
         ? null
         : [...before, ...own].some((other) => other.kind === kind)
-          ? `The shop gives the tolerance of a ${standing.kind} twice. Delete one.`
+          ? (['written-twice', `The shop gives the tolerance of a ${standing.kind} twice. Delete one.`] as const)
           : wrongTolerance(standing.kind, limit);
-    if (problem !== null) context.syntax(problem, context.source(standing));
+    if (problem !== null) context.syntax(...problem, context.source(standing));
     else if (limit !== null)
       own.push({ kind, limit, sourceText: node.sourceText ?? null, source: context.source(node) });
   }
@@ -442,15 +465,21 @@ function standingOf(
 }
 
 /** What is wrong with a standing tolerance; null: nothing. */
-function wrongTolerance(word: ast.SpecKind, { plus, minus }: ToleranceOnly): string | null {
+function wrongTolerance(word: ast.SpecKind, { plus, minus }: ToleranceOnly): readonly [ProblemCode, string] | null {
   const written = formatLimit({ form: 'tolerance', plus, minus });
   const sides = [plus, minus];
   const other = sides.find(({ unit }) => unit !== '%' && !kindAdmits(kindOf(word), unit));
   if (other !== undefined)
-    return `A ${word} cannot have a tolerance of ${written}: ${formatQuantity(other)} is a ${kindOfUnit(other.unit)}. Write it in percent, or in a unit of ${word}.`;
+    return [
+      'unit-of-another-kind',
+      `A ${word} cannot have a tolerance of ${written}: ${formatQuantity(other)} is a ${kindOfUnit(other.unit)}. Write it in percent, or in a unit of ${word}.`,
+    ];
   if (sides.every(({ number }) => Number(number) === 0))
-    return `A tolerance of ${written} lets no reading through. Write what the shop works to, such as ±10 %.`;
+    return [
+      'impossible-figure',
+      `A tolerance of ${written} lets no reading through. Write what the shop works to, such as ±10 %.`,
+    ];
   return sides.some(({ unit, number }) => unit === '%' && Number(number) >= 100)
-    ? `A tolerance of ${written} reaches down to zero, which is no tolerance. Check the digits.`
+    ? ['impossible-figure', `A tolerance of ${written} reaches down to zero, which is no tolerance. Check the digits.`]
     : null;
 }

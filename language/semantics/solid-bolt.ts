@@ -14,11 +14,13 @@ export function lowerSolidBolt(
 ): SolidBolt | null {
   const [said, again] = node.traits.filter((trait): trait is ast.JointSolid => trait.$type === 'JointSolid');
   if (said === undefined) return null;
-  if (again !== undefined) context.syntax('The joint gives its class twice. Delete one.', context.source(again));
+  if (again !== undefined)
+    context.syntax('written-twice', 'The joint gives its class twice. Delete one.', context.source(again));
   const propertyClass = lowerNumber(context, said, 'propertyClass', said.propertyClass);
   if (propertyClass === null) return null;
   if (!propertyClasses.includes(propertyClass)) {
     context.syntax(
+      'impossible-figure',
       `There is no property class ${propertyClass}: write the one marked on the head or the end of the bolt, ${propertyClasses.join(', ')}.`,
       context.source(said, 'propertyClass'),
     );
@@ -26,6 +28,7 @@ export function lowerSolidBolt(
   }
   if (node.thread === undefined) {
     context.syntax(
+      'clause-without-meaning',
       'What a bolt can take is calculated from its thread: write it before “solid class”, like "M8x1.25", or "M8" for the coarse pitch.',
       context.source(said),
     );
@@ -34,6 +37,7 @@ export function lowerSolidBolt(
   const thread = readMetricThread(node.thread);
   if (thread === null) {
     context.syntax(
+      'clause-without-meaning',
       `“${node.thread}” is not read as a metric thread, and only ISO metric threads are judged by their class: write it with its pitch, like "M8x1.25" ("M8" alone is the coarse one, M3 to M36). Leave “solid class” out for inch threads.`,
       context.source(node, 'thread'),
     );
@@ -42,6 +46,7 @@ export function lowerSolidBolt(
   const inside = turned.flatMap((part) => insideOf(part, node.to.name, family)).at(0);
   if (inside !== undefined) {
     context.syntax(
+      'clause-without-meaning',
       `${node.part.name} has ${inside} in it, so it is hollow: it has less metal than its thread suggests, and its torque cannot be judged by the thread. Leave “solid class” out.`,
       context.source(said),
     );

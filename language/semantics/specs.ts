@@ -85,6 +85,7 @@ function settlingOf(context: Context, node: ast.SpecSettling, name: string, kind
   if (amount === null) return null;
   if (node.sign !== undefined && Number(amount.number) !== 0) {
     context.syntax(
+      'impossible-figure',
       `A new spring loses pressure as it settles, and ${node.sign}${formatQuantity(amount)} says that it gains: the unit would be set too low. Write the loss: settling ${formatQuantity(amount)}.`,
       context.source(node),
     );
@@ -92,6 +93,7 @@ function settlingOf(context: Context, node: ast.SpecSettling, name: string, kind
   }
   if (kind !== null && !kindAdmits(kind, amount.unit)) {
     context.syntax(
+      'unit-of-another-kind',
       `Spec ${name} is a ${kind}, and ${formatQuantity(amount)} is a ${kindOfUnit(amount.unit)}: nobody can set a unit higher by that. Write what a new spring loses of this ${kind}.`,
       context.source(node, 'amount'),
     );

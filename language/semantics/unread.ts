@@ -30,6 +30,7 @@ export function unreadLine(
   };
   if (sequences?.get(word) !== undefined) {
     context.syntax(
+      'not-a-name',
       `${word} is a word of the language: a sequence of that name cannot be called. Give the sequence another name.`,
       source,
     );
@@ -37,11 +38,12 @@ export function unreadLine(
   }
   const meant = synonyms.get(word);
   if (meant !== undefined && (words.includes(meant) || sequences?.get(meant) !== undefined)) {
-    context.syntax(synonymMessage(word), source, meant);
+    context.syntax('unknown-word', synonymMessage(word), source, meant);
     return;
   }
   if (continuing.includes(word)) {
     context.syntax(
+      'out-of-place',
       `${word} continues a statement, and there is none before it. Write that statement above, or delete this.`,
       source,
     );
@@ -53,6 +55,7 @@ export function unreadLine(
       ? 'Delete the line, or begin it with a word of the language.'
       : `Did you mean ${near.join(' or ')}?`;
   context.syntax(
+    'unknown-word',
     `No such step or word: ${word.length > 30 ? `${word.slice(0, 29)}…` : word}. ${what}`,
     source,
     near.length === 1 ? near[0] : undefined,

@@ -11,10 +11,11 @@ import {
   stepWords,
 } from './keywords.ts';
 import { nearest } from './nearest.ts';
+import type { ProblemCode } from './problem-code.ts';
 import { Row, Statement } from './statement.ts';
 import { keyword, type Line, madeToken, type Slip, slipOf, type Token } from './token.ts';
 
-type Report = (token: Token, message: string) => void;
+type Report = (token: Token, code: ProblemCode, message: string) => void;
 
 /**
  * The token pass: makes statements out of the tokens of lines.
@@ -30,10 +31,10 @@ type Report = (token: Token, message: string) => void;
  */
 export function statementsOf(lines: readonly Line[]): { statements: Statement[]; reports: Slip[] } {
   const reports: Slip[] = [];
-  const report: Report = (token, message) => reports.push(slipOf(token, message));
+  const report: Report = (token, code, message) => reports.push(slipOf(token, code, message));
   const rows = joinRows(lines);
   const beyond = beyondBounds(rows);
-  if (beyond !== null) return { statements: [], reports: [slipOf(beyond.token, beyond.message)] };
+  if (beyond !== null) return { statements: [], reports: [slipOf(beyond.token, 'too-much-to-read', beyond.message)] };
   return { statements: repairBraces(rows, report), reports };
 }
 
@@ -108,7 +109,7 @@ function repairBraces(rows: readonly Row[], report: Report): Statement[] {
     const depth = depthOf(read.tokens, open);
     while (open.length > depth) {
       const last = rows[place - 1]!.tokens.at(-1)!;
-      report(last, `the ${open.at(-1)} is not closed here: put } after this line`);
+      report(last, 'unbalanced-brace', `the ${open.at(-1)} is not closed here: put } after this line`);
       close(read.tokens[0]!, true);
     }
     const row = withName(read.tokens, open, report);
@@ -123,7 +124,7 @@ function repairBraces(rows: readonly Row[], report: Report): Statement[] {
     row.forEach((token, index) => {
       if (token.image === '{') {
         if (statement.length === 0) {
-          report(token, 'this { opens nothing: write the head before it, or delete it');
+          report(token, 'unbalanced-brace', 'this { opens nothing: write the head before it, or delete it');
           return;
         }
         open.push(head);
@@ -133,12 +134,12 @@ function repairBraces(rows: readonly Row[], report: Report): Statement[] {
       }
       if (token.image === '}') {
         if (open.length === 0) {
-          report(token, 'this } closes nothing: delete it');
+          report(token, 'unbalanced-brace', 'this } closes nothing: delete it');
           return;
         }
         if (index === row.length - 1 && wouldStrand(open, following)) {
           const what = open.length === 1 ? `${following![0]!.image} follows` : 'steps follow';
-          report(token, `this } ends the ${open.at(-1)}, but ${what} it: delete it`);
+          report(token, 'unbalanced-brace', `this } ends the ${open.at(-1)}, but ${what} it: delete it`);
           return;
         }
         end(token);
@@ -156,7 +157,7 @@ function repairBraces(rows: readonly Row[], report: Report): Statement[] {
     });
     if (statement.length > 0 && needsBlock(row, head, open)) {
       const last = row.at(-1)!;
-      report(last, `the head of this ${head} ends without {: put { at the end of the line`);
+      report(last, 'unbalanced-brace', `the head of this ${head} ends without {: put { at the end of the line`);
       statement.push(madeToken('{', last));
       end(statement.at(-1)!);
       open.push(head);
@@ -169,12 +170,16 @@ function repairBraces(rows: readonly Row[], report: Report): Statement[] {
       inlineBlock(row) &&
       !(following !== undefined && following[0]!.column > row[0]!.column)
     ) {
-      report(row.at(-1)!, `the ${open.at(-1)} that begins on this line is not closed: put } at its end`);
+      report(
+        row.at(-1)!,
+        'unbalanced-brace',
+        `the ${open.at(-1)} that begins on this line is not closed: put } at its end`,
+      );
       close(row.at(-1)!, false);
     }
   });
   while (open.length > 0) {
-    report(lastEnd(), `the ${open.at(-1)} is not closed: put } at the end`);
+    report(lastEnd(), 'unbalanced-brace', `the ${open.at(-1)} is not closed: put } at the end`);
     close(lastEnd(), false);
   }
   return out;
@@ -204,7 +209,7 @@ function withName(row: readonly Token[], open: readonly string[], report: Report
     const words = second.image.replace(/^"|"$/gu, '');
     const isName = /^\p{L}[\p{L}\d_-]*$/u.test(words);
     if (isName && (third?.name === 'STRING' || words === words.toLowerCase())) {
-      report(second, `a name is written without quotes: write ${word} ${words}`);
+      report(second, 'not-a-name', `a name is written without quotes: write ${word} ${words}`);
       return [head!, second.readAs('ID', words), ...row.slice(2)];
     }
     const made =
@@ -215,6 +220,7 @@ function withName(row: readonly Token[], open: readonly string[], report: Report
         .slice(0, 40) || word;
     report(
       second,
+      'not-a-name',
       `the name is missing before the title: write ${word} ${made} ${second.image}, or another short name`,
     );
     return [head!, head!.readAs('ID', made), ...row.slice(1)];
@@ -222,7 +228,7 @@ function withName(row: readonly Token[], open: readonly string[], report: Report
   // A reserved word in place of a name: the parser has the better message.
   if (kind !== '{' && third?.name === 'STRING') return row;
   if (kind !== '{' && !['for', 'at', 'of', 'on', 'in', 'with'].includes(second.image)) return row;
-  report(head!, `the name of this ${word} is missing: write a short one of your own after ${word}`);
+  report(head!, 'not-a-name', `the name of this ${word} is missing: write a short one of your own after ${word}`);
   return [head!, head!.readAs('ID', `${word}-${head!.line.number + 1}`), ...row.slice(1)];
 }
 
@@ -278,6 +284,6 @@ function nearestHead(token: Token, rest: readonly Token[], depth: number, report
         : ['only'];
   const [head] = nearest(token.image, heads);
   if (head === undefined) return token;
-  report(token, `no such word: ${token.image}. It is read as ${head}; write ${head}`);
+  report(token, 'unknown-word', `no such word: ${token.image}. It is read as ${head}; write ${head}`);
   return token.readAs(head, head);
 }

@@ -2,6 +2,7 @@ import type { Range } from '../model/source.ts';
 import type { File } from './generated/ast.ts';
 import { inside, linesOf } from './inside.ts';
 import { statementsOf } from './layout.ts';
+import type { ProblemCode } from './problem-code.ts';
 import { type ParserError, read } from './rules.ts';
 import { type Scanned, scan } from './scan.ts';
 import type { Statement } from './statement.ts';
@@ -11,6 +12,7 @@ import { type Harm, markUnread } from './unread.ts';
 
 /** A problem of spelling or syntax, at its place. */
 export interface SyntaxProblem {
+  readonly code: ProblemCode;
   readonly message: string;
   readonly range: Range;
 }
@@ -37,7 +39,11 @@ export interface Parsed {
 export function parse(text: string, before: Parsed | null = null): Parsed {
   if (text.length > longestText) {
     const message = `This file has ${text.length} characters; the longest that is read has ${longestText}. Split the declarations over several files.`;
-    return { ast: emptyFile(), problems: [{ message, range: pointRange(0, 0) }], scanned: null };
+    return {
+      ast: emptyFile(),
+      problems: [{ code: 'too-much-to-read', message, range: pointRange(0, 0) }],
+      scanned: null,
+    };
   }
   const scanned = scan(text, before?.scanned ?? null);
   if (before !== null) before.scanned = null;
@@ -101,7 +107,7 @@ function resumeIn(statement: readonly Token[], keep: number): number {
 
 function syntaxProblem(error: ParserError, statements: readonly Statement[]): SyntaxProblem {
   const next = statements[error.statement]?.tokens[error.index + 1];
-  return { message: syntaxMessage(error, next), range: tokenRange(errorPlace(error)) };
+  return { ...syntaxMessage(error, next), range: tokenRange(errorPlace(error)) };
 }
 
 /** At a line's end the last word is marked: a mark behind the line is hard to see. */
@@ -110,8 +116,9 @@ function errorPlace({ token, previous }: ParserError): Token {
   return atEnd && previous !== undefined ? previous : token;
 }
 
-function spellingProblem({ line, column, length, message }: Slip): SyntaxProblem {
+function spellingProblem({ line, column, length, code, message }: Slip): SyntaxProblem {
   return {
+    code,
     message,
     range: { start: { line: line.number, character: column }, end: { line: line.number, character: column + length } },
   };
@@ -121,6 +128,7 @@ function spellingProblem({ line, column, length, message }: Slip): SyntaxProblem
 function unreadRest(error: ParserError): SyntaxProblem {
   const below = { line: tokenRange(errorPlace(error)).end.line + 1, character: 0 };
   return {
+    code: 'too-much-to-read',
     message: 'What follows has not been read yet: correct the lines above first.',
     range: { start: below, end: { line: below.line, character: 1 } },
   };
@@ -137,6 +145,7 @@ function openQuotes(statements: readonly Statement[]): SyntaxProblem[] {
   return statements
     .flatMap(({ tokens }) => tokens.filter(({ isOpen }) => isOpen))
     .map((token) => ({
+      code: 'quote-missing',
       message: 'The closing quote is missing: put " at the end of the text.',
       range: tokenRange(token),
     }));

@@ -197,6 +197,7 @@ function scanLine(piece: string, start: number, end: number, place: Pick<Line, '
       line,
       column: from - start,
       length: at - from,
+      code: 'stray-character',
       message: unexpectedCharacter(String.fromCodePoint(piece.codePointAt(from)!)),
     });
     // `# remark`, as in other languages: reported, and what follows it on its line is not read.
@@ -212,7 +213,7 @@ export function finished(line: Line): Line {
   const cuts: Slip[] = [];
   let hasPosition = false;
   tokens.forEach((token, index) => {
-    const read = cut(token, (message) => cuts.push(slipOf(token, message)));
+    const read = cut(token, (message) => cuts.push(slipOf(token, 'too-much-to-read', message)));
     tokens[index] = read;
     if (read.isOpen) line.isFlawed = true;
     hasPosition ||= isPosition(tokens[index - 1], token, tokens[index + 1]);

@@ -1,4 +1,5 @@
 import { reserved } from './keywords.ts';
+import type { ProblemCode } from './problem-code.ts';
 import type { ParserError } from './rules.ts';
 import type { Token } from './token.ts';
 
@@ -14,8 +15,13 @@ const called: Readonly<Record<string, string>> = {
   '}': '}',
 };
 
-/** What the parser's error says, in the words of the trade. */
-export function syntaxMessage(error: ParserError, next: Token | undefined): string {
+interface Told {
+  readonly code: ProblemCode;
+  readonly message: string;
+}
+
+/** What the parser's error says, in the words of the trade, and what kind of slip it is. */
+export function syntaxMessage(error: ParserError, next: Token | undefined): Told {
   const token = error.token;
   const before = error.previous;
   const after = before === undefined || before.image === '' ? '' : ` after ${shown(before)}`;
@@ -27,36 +33,61 @@ export function syntaxMessage(error: ParserError, next: Token | undefined): stri
     token.name === token.image &&
     /^(\p{L}.*|,|\.\.|±|\()$/u.test(token.image)
   ) {
-    return `This line breaks off after ${shown(token)}: something is missing. Finish the line, or delete ${shown(token)}.`;
+    return {
+      code: 'line-breaks-off',
+      message: `This line breaks off after ${shown(token)}: something is missing. Finish the line, or delete ${shown(token)}.`,
+    };
   }
   const slip = beginnersSlip(error);
   if (slip !== null) return slip;
   const atEnd = ends.includes(token.name);
   if (atEnd)
-    return `This line breaks off${after}: ${wanted === null ? 'something is missing' : `${wanted} is missing`}. Finish the line, or delete it.`;
+    return {
+      code: 'line-breaks-off',
+      message: `This line breaks off${after}: ${wanted === null ? 'something is missing' : `${wanted} is missing`}. Finish the line, or delete it.`,
+    };
   if (reserved.includes(token.image) && wanted === 'a name') {
-    return `${shown(token)} is a word of the language and cannot be a name. Choose another name.`;
+    return {
+      code: 'not-a-name',
+      message: `${shown(token)} is a word of the language and cannot be a name. Choose another name.`,
+    };
   }
   if (token.name === 'NUMBER' && before?.name === 'NUMBER' && /^\d{3}(?!\d)/u.test(token.image))
-    return `“${before.image} ${token.image}” is read as two numbers: thousands have no space. Write ${before.image}${token.image}, or delete one of them.`;
+    return {
+      code: 'number-unreadable',
+      message: `“${before.image} ${token.image}” is read as two numbers: thousands have no space. Write ${before.image}${token.image}, or delete one of them.`,
+    };
   // Where a word is missing (`solid 8.8`), no unit would correct the number.
   if (token.name === 'NUMBER' && wanted !== 'a number' && wanted?.startsWith('“') !== true) {
-    return `${shown(token)} has no unit here${after}. Write the number with its unit, such as 250 bar or 3 times.`;
+    return {
+      code: 'unit-unreadable',
+      message: `${shown(token)} has no unit here${after}. Write the number with its unit, such as 250 bar or 3 times.`,
+    };
   }
-  return `${shown(token)} is out of place here${after}${wanted === null || wanted === 'the end of the line' ? '' : `: ${wanted} should follow`}. Correct the line, or delete ${shown(token)}.`;
+  return {
+    code: 'out-of-place',
+    message: `${shown(token)} is out of place here${after}${wanted === null || wanted === 'the end of the line' ? '' : `: ${wanted} should follow`}. Correct the line, or delete ${shown(token)}.`,
+  };
 }
 
 /** What is often written so by those who are new to the language; null: nothing of these. */
-function beginnersSlip({ token, previous: before }: ParserError): string | null {
+function beginnersSlip({ token, previous: before }: ParserError): Told | null {
   const kind = token.name;
-  if (token.image === 'and') return 'A list has commas, and no “and”: write a comma here.';
+  if (token.image === 'and')
+    return { code: 'out-of-place', message: 'A list has commas, and no “and”: write a comma here.' };
   if (before?.name === 'NUMBER' && ['±', '+/-', '+', '-', '−'].includes(token.image))
-    return `${shown(before)} has no unit. Write the number with its unit, then the tolerance, such as 20 bar ±2.`;
+    return {
+      code: 'unit-unreadable',
+      message: `${shown(before)} has no unit. Write the number with its unit, then the tolerance, such as 20 bar ±2.`,
+    };
   if (kind === 'NUMBER' && before !== undefined && ['on', 'due', 'received'].includes(before.image))
-    return 'A date is written year-month-day, such as 2026-09-01.';
+    return { code: 'wrong-date', message: 'A date is written year-month-day, such as 2026-09-01.' };
   const isBare = before !== undefined && ['ID', before.image].includes(before.name);
   if (kind === 'ID' && isBare && /^\p{Lu}\p{Ll}/u.test(token.image))
-    return `${shown(token)} is out of place here after ${shown(before)}. If it begins a title, put the whole title in quotes: "${token.image} …".`;
+    return {
+      code: 'quote-missing',
+      message: `${shown(token)} is out of place here after ${shown(before)}. If it begins a title, put the whole title in quotes: "${token.image} …".`,
+    };
   return null;
 }
 

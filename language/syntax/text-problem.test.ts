@@ -15,13 +15,13 @@ describe('characters that cannot be seen', () => {
         'shop a "x\u202Ey" {\n  station \u200Bb "c"\u001B\n} // \u2066\u0085\nsequence s {\u007F\n  receive\n}\uFEFF\n',
       ),
     ).toEqual([
-      '0:9-10 syntax U+202E',
-      '1:10-11 syntax U+200B',
-      '1:16-17 syntax U+001B',
-      '2:5-6 syntax U+2066',
-      '2:6-7 syntax U+0085',
-      '3:12-13 syntax U+007F',
-      '5:1-2 syntax U+FEFF',
+      '0:9-10 hidden-character U+202E',
+      '1:10-11 hidden-character U+200B',
+      '1:16-17 hidden-character U+001B',
+      '2:5-6 hidden-character U+2066',
+      '2:6-7 hidden-character U+0085',
+      '3:12-13 hidden-character U+007F',
+      '5:1-2 hidden-character U+FEFF',
     ]);
   });
 

@@ -11,6 +11,7 @@ export function textProblem(text: string): SyntaxProblem | null {
     // Neither byte of a UTF-16 byte order mark is UTF-8.
     const wide = zeros > text.length / 4 || text.startsWith('\uFFFD\uFFFD');
     return {
+      code: 'not-text',
       message: wide
         ? 'This file is in UTF-16. Save it as UTF-8: in the editor, click the encoding at the bottom of the window and choose Save with Encoding, UTF-8.'
         : 'This file is not text: it holds binary data. Move it out of the folder, or give it a different extension than .rebuild.',
@@ -20,6 +21,7 @@ export function textProblem(text: string): SyntaxProblem | null {
   const broken = text.indexOf('\uFFFD');
   if (broken >= 0) {
     return {
+      code: 'not-text',
       message:
         'This character was not written in UTF-8, so the file is not read. Save it as UTF-8: then ° ± · µ and accents come out right.',
       range: signAt(placeOf(text, broken)),
@@ -53,6 +55,7 @@ const mostReported = 20;
 export function hiddenSigns(text: string): SyntaxProblem[] {
   const found = [...text.matchAll(anyHidden)].filter(({ 0: sign, index }) => index > 0 || sign !== '\uFEFF');
   return found.slice(0, mostReported).map(({ 0: sign, index }) => ({
+    code: 'hidden-character',
     message: `${kinds.find(({ signs }) => signs.test(sign))!.why} (${codeOf(sign)}). Delete it; if that does not work, retype the line.`,
     range: signAt(placeOf(text, index)),
   }));

@@ -1,3 +1,4 @@
+import type { ProblemCode } from './problem-code.ts';
 import type { Row } from './statement.ts';
 import { tables } from './tables.generated.ts';
 
@@ -12,6 +13,7 @@ export interface Slip {
   /** Counted from zero, in UTF-16 code units. */
   readonly column: number;
   readonly length: number;
+  readonly code: ProblemCode;
   readonly message: string;
 }
 
@@ -100,9 +102,9 @@ export function madeToken(name: string, near: Token, before = false): Token {
 }
 
 /** What is wrong with a token, as a sentence. */
-export function slipOf({ line, column, image }: Token, message: string): Slip {
+export function slipOf({ line, column, image }: Token, code: ProblemCode, message: string): Slip {
   const sentence = `${message.charAt(0).toUpperCase()}${message.slice(1)}.`;
-  return { line, column, length: Math.max(image.length, 1), message: sentence };
+  return { line, column, length: Math.max(image.length, 1), code, message: sentence };
 }
 
 const nowhere: Line = {

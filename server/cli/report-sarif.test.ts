@@ -6,7 +6,7 @@ import { sarifReport } from './report-sarif.ts';
 function uriOf(file: string): string {
   const at = { line: 0, character: 0 };
   const diagnostic = {
-    rule: 'syntax',
+    rule: 'out-of-place',
     severity: 'error',
     message: 'x',
     source: { file, range: { start: at, end: at } },

@@ -46,8 +46,8 @@ function shown({ start, end }: Range): string {
   return `${start.line}:${start.character}-${end.line}:${end.character}`;
 }
 
-function shownProblem({ message, range }: SyntaxProblem): string {
-  return `${shown(range)} ${message}`;
+function shownProblem({ code, message, range }: SyntaxProblem): string {
+  return `${shown(range)} ${code} ${message}`;
 }
 
 function propertiesOf(node: AstNode): [string, unknown][] {

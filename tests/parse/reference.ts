@@ -121,7 +121,10 @@ function scanWithLangium(text: string): Scanned {
     if (remarks.has(number)) continue;
     if (text[error.offset] === '#') remarks.set(number, error.offset);
     const message = unexpectedCharacter(String.fromCodePoint(text.codePointAt(error.offset)!));
-    line.slips = [...line.slips, { line, column: error.offset - line.offset, length: error.length, message }];
+    line.slips = [
+      ...line.slips,
+      { line, column: error.offset - line.offset, length: error.length, code: 'stray-character', message },
+    ];
   }
   for (const { image, tokenType, startOffset, startLine } of tokens) {
     const line = lines[startLine! - 1]!;

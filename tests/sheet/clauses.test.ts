@@ -9,6 +9,7 @@ import { blockTexts } from '../../language/documents/renderers/text.ts';
 import { buildSheet } from '../../language/documents/traveler/index.ts';
 import { verbs } from '../../language/model/verbs.ts';
 import type { Clause, TestClause } from '../../language/syntax/generated/ast.ts';
+import { isProblemCode } from '../../language/syntax/problem-code.ts';
 import { spellingOf, verbTable } from '../../language/syntax/verbs/index.ts';
 import { exampleFamily, exampleShop } from '../fixtures/example-base.ts';
 import { lowBones } from './words.ts';
@@ -171,7 +172,7 @@ procedure example for holder at bench {
     hash: '',
   });
   const steps = sheet.blocks.filter((block): block is StepBlock => block.kind === 'step');
-  const refused = diagnostics.filter(({ rule }) => rule === 'syntax' || rule === 'unknown-name');
+  const refused = diagnostics.filter(({ rule }) => isProblemCode(rule) || rule === 'unknown-name');
   return clauses.map((_, index) => {
     const step = steps.find(({ line }) => line.line === first + index);
     return step === undefined || refused.some(({ source }) => source.range.start.line === first + index)

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { instead, procedureWith } from '../../../tests/fixtures/sound-procedure.ts';
 import { checkFiles } from '../../db/workspace.ts';
 import { isTestOf } from '../../model/steps.ts';
+import { isProblemCode } from '../../syntax/problem-code.ts';
 import { acceptanceText } from '../acceptance.ts';
 import { stepFigures } from '../figures/step-figures.ts';
 import { buildPrintContext } from '../print-context.ts';
@@ -34,7 +35,7 @@ function made(gauge: string, shop = '', spec = '', range = 'range 0..400 bar') {
       plain(`${label} ${of}`),
     ),
     rule: acceptanceText(setting).text,
-    syntax: diagnostics.filter(({ rule }) => rule === 'syntax').map(({ message }) => message),
+    syntax: diagnostics.filter(({ rule }) => isProblemCode(rule)).map(({ message }) => message),
   };
 }
 
@@ -92,7 +93,7 @@ describe('what the gauge may show', () => {
       ),
     });
     const { diagnostics, procedures } = checkFiles([{ uri: 'x', text }]);
-    expect(diagnostics.filter(({ rule }) => rule === 'syntax')).toEqual([]);
+    expect(diagnostics.filter(({ rule }) => isProblemCode(rule))).toEqual([]);
     const procedure = procedures[0]!.procedure;
     const setting = buildPrintContext(procedure, {
       job: null,

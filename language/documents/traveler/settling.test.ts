@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { instead, procedureWith } from '../../../tests/fixtures/sound-procedure.ts';
 import { checkFiles } from '../../db/workspace.ts';
+import { isProblemCode } from '../../syntax/problem-code.ts';
 import { settlingFigures } from '../figures/settling.ts';
 import { buildPrintContext } from '../print-context.ts';
 import { settlingFacts } from './steps.ts';
@@ -18,7 +19,7 @@ function facts(spec: string, before: string, change: { family?: (text: string) =
     ...(change.family === undefined ? {} : { family: change.family }),
   });
   const { diagnostics, procedures } = checkFiles([{ uri: 'x', text }]);
-  expect(diagnostics.filter(({ rule }) => rule === 'syntax' || rule === 'unknown-name')).toEqual([]);
+  expect(diagnostics.filter(({ rule }) => isProblemCode(rule) || rule === 'unknown-name')).toEqual([]);
   const { procedure } = procedures[0]!;
   const place = procedure.repairs.find(({ name }) => name === 'reshim')!;
   const step = place.steps.find((one) => one.verb === 'choose')!;

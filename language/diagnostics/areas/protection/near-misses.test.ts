@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { check, told } from '../../../../tests/fixtures/example-pages.ts';
 import { instead, procedureWith } from '../../../../tests/fixtures/sound-procedure.ts';
 import { fullMessage } from '../../../model/diagnostic.ts';
+import { isProblemCode } from '../../../syntax/problem-code.ts';
 import { protection } from './index.ts';
 
 const area = protection.map(({ code }) => code);
@@ -19,7 +20,7 @@ const near = (change: Change) => {
   const { diagnostics } = check(procedureWith(change));
   expect(
     diagnostics
-      .filter(({ rule }) => [...area, 'syntax', 'unknown-name'].includes(rule))
+      .filter(({ rule }) => isProblemCode(rule) || [...area, 'unknown-name'].includes(rule))
       .map((one) => `${one.step} ${one.rule}: ${fullMessage(one)}`),
   ).toEqual([]);
 };

@@ -2,12 +2,15 @@ import { describe, expect, it } from 'vitest';
 import { told } from '../../../../tests/fixtures/example-pages.ts';
 import { instead, procedureWith } from '../../../../tests/fixtures/sound-procedure.ts';
 import { fullMessage } from '../../../model/diagnostic.ts';
+import { isProblemCode } from '../../../syntax/problem-code.ts';
 import { tools } from './index.ts';
 
 /** What the rules of this area find: `step rule: message`. */
 function found(text: string): string[] {
   const diagnostics = told(text);
-  const misread = diagnostics.filter(({ rule }) => ['syntax', 'unknown-name', 'duplicate-name'].includes(rule));
+  const misread = diagnostics.filter(
+    ({ rule }) => isProblemCode(rule) || ['unknown-name', 'duplicate-name'].includes(rule),
+  );
   expect(misread.map((one) => fullMessage(one))).toEqual([]);
   return diagnostics
     .filter(({ rule }) => tools.some(({ code }) => code === rule))
