@@ -6,6 +6,7 @@ import {
   type ServerOptions,
   TransportKind,
 } from 'vscode-languageclient/node';
+import { registerAssistant } from './assistant.ts';
 import { registerPreview } from './preview.ts';
 import { registerPrint } from './print.ts';
 import { registerPrintLinks } from './print-link.ts';
@@ -63,6 +64,7 @@ export async function activate(context: ExtensionContext): Promise<Handtight> {
     registerPreview(context, running, checked.event),
     registerPrint(running),
     registerPrintLinks(running),
+    registerAssistant(context),
     commands.registerCommand('handtight.tour', () =>
       commands.executeCommand('workbench.action.openWalkthrough', `${context.extension.id}#start`, false),
     ),

@@ -61,6 +61,14 @@ export const bundles: readonly BuildOptions[] = [
     format: 'esm',
     // Packages written for CommonJS ask for require inside a module.
     banner: { js: requireInModule },
+    plugins: [apart('../mcp/serve.ts', './mcp.mjs')],
+  },
+  {
+    ...node,
+    entryPoints: ['server/mcp/serve.ts'],
+    outfile: 'out/mcp.mjs',
+    format: 'esm',
+    banner: { js: requireInModule },
   },
   {
     ...node,

@@ -166,6 +166,15 @@ export async function run(argv: readonly string[]): Promise<number> {
       code = explainCommand(rule);
     });
 
+  program
+    .command('mcp')
+    .description('serve an assistant: check, explain, replay, calculate and look up, by the Model Context Protocol')
+    .option('--workspace <folder>', 'the folder that it may read', '.')
+    .action(async ({ workspace }: { workspace: string }) => {
+      const { serve } = await import('../mcp/serve.ts');
+      await serve(workspace);
+    });
+
   try {
     sensible(argv.slice(2));
     await program.parseAsync([...argv]);
