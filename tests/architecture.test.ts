@@ -102,6 +102,7 @@ const layers: Readonly<Record<string, readonly string[]>> = {
   ],
   calculator: ['engineering', 'model', 'quantities', 'syntax'],
   recommendations: ['analysis', 'engineering', 'i18n', 'model', 'quantities'],
+  drafting: ['analysis', 'model', 'quantities'],
   // What all documents share: the sheet as plain data, for what it is printed, and what things are called.
   documents: ['i18n', 'model', 'quantities'],
   'documents/figures': ['analysis', 'analysis/cautions', 'documents', 'engineering', 'i18n', 'model', 'quantities'],

@@ -182,7 +182,7 @@ describe('a blank', () => {
     ['torque nut to nut-fit with …', 'ObjectStep: torque nut to nut-fit'],
     ['torque nut to … with TW-80', 'ObjectStep: torque nut to … with TW-80'],
     ['measure shim within … with MIC-1', 'ObjectStep: measure shim within … with MIC-1'],
-        ['test opening   on fail reshim (… times) note "x"', 'TestStep: test opening on fail reshim (… times) note "x"'],
+    ['test opening   on fail reshim (… times) note "x"', 'TestStep: test opening on fail reshim (… times) note "x"'],
     ['do "…"', 'BareStep: do "…"'],
   ])('costs no more than what says nothing without it: %s', (line, statement) => {
     expect(read(stage(line)).slice(1)).toEqual([statement]);

@@ -212,7 +212,7 @@ const blankMessage =
 
 /** Words that say nothing without what is to be filled in behind them. */
 const leading = new Set(
-  'with within to in from by at for or of least most above below ± +/- accept reject if source spread hold because class graduated'.split(
+  'with within to in from by on at for or of least most above below ± +/- accept reject if source spread hold because class graduated'.split(
     ' ',
   ),
 );

@@ -1,6 +1,6 @@
+import type { Row } from '../../analysis/build-order.ts';
 import type { Face, Port } from '../../model/family.ts';
 import { brokenText } from './broken-text.ts';
-import type { Row } from './build-order.ts';
 import { type Box, lineHeight, type Mark, midline, type TextLine, weights } from './drawing.ts';
 import type { Facts } from './facts.ts';
 import { strokes } from './lines.ts';

@@ -1,5 +1,5 @@
+import type { Row } from '../../analysis/build-order.ts';
 import { printable } from '../../i18n/printable.ts';
-import type { Row } from './build-order.ts';
 import { partOfFace } from './column.ts';
 import type { Facts } from './facts.ts';
 

@@ -1,8 +1,8 @@
+import { buildOrder, type Row } from '../../analysis/build-order.ts';
 import { Relations } from '../../analysis/relations.ts';
 import { printable } from '../../i18n/printable.ts';
 import type { Family } from '../../model/family.ts';
 import { brokenText } from './broken-text.ts';
-import { buildOrder, type Row } from './build-order.ts';
 import {
   buildColumn,
   type Column,

@@ -1,9 +1,9 @@
+import { buildOrder } from '../../analysis/build-order.ts';
 import { analyzeFlow, type FlowAnalysis } from '../../analysis/flow-analysis.ts';
 import { Relations } from '../../analysis/relations.ts';
 import { printable } from '../../i18n/printable.ts';
 import type { Procedure } from '../../model/procedure.ts';
 import { brokenText } from './broken-text.ts';
-import { buildOrder } from './build-order.ts';
 import { type Box, type Drawing, type Label, lineHeight, type Mark, midline, weights } from './drawing.ts';
 import { Facts } from './facts.ts';
 import { type DrawingWords, englishWords } from './labels.ts';

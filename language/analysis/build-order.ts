@@ -1,5 +1,5 @@
-import { type Relations, restsOn } from '../../analysis/relations.ts';
-import type { Part } from '../../model/family.ts';
+import type { Part } from '../model/family.ts';
+import { type Relations, restsOn } from './relations.ts';
 
 /** A part of the stack with the parts that lie in it and go on and come off with it. */
 export interface Row {
