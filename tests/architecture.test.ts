@@ -132,6 +132,7 @@ const layers: Readonly<Record<string, readonly string[]>> = {
     'documents/renderers',
     'documents/specs',
     'documents/traveler',
+    'drafting',
     'engineering',
     'i18n',
     'model',

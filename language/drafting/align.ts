@@ -1,4 +1,4 @@
-/** Lines whose cells stand under each other, two blanks apart. */
+/** Lines whose cells begin in the same columns, two blanks apart. */
 export function alignedColumns(rows: readonly (readonly string[])[]): string[] {
   const widths: number[] = [];
   for (const row of rows)

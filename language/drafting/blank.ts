@@ -1,4 +1,4 @@
-/** Stands where a figure, a name or words belong that only the shop or the maker knows; `blank-left` reports it. */
+/** Takes the place of a figure, a name or words that only the shop or the maker knows; `blank-left` reports it. */
 export const blank = '…';
 
 /** Names as a step lists them. */

@@ -1,5 +1,6 @@
 /** Families that come with the program, to begin from: each with the shop that its procedure is written at. */
 import { type CheckResult, checkFiles, type SourceFile } from '../db/workspace.ts';
+import { draftFamily, type FamilyRequest } from '../drafting/family.ts';
 import type { Family } from '../model/family.ts';
 import type { Shop } from '../model/shop.ts';
 
@@ -33,6 +34,18 @@ export function findStarters(files: readonly SourceFile[]): Starter[] {
         reads: readsOf({ ...procedure, family, shop }),
       };
     });
+}
+
+/** A family that an author begins with the names of its parts, beside those that come with the program. */
+export function ownStarter(request: FamilyRequest, starters: readonly Starter[]): Starter {
+  const familyText = draftFamily(request);
+  const [family] = checkFiles([{ uri: 'family.rebuild', text: familyText }]).resolved.families;
+  return { ...simplest(starters), family: family!, note: '', familyText, reads: new Map() };
+}
+
+/** The one with the smallest shop, which is the easiest to change into one's own. */
+export function simplest(starters: readonly Starter[]): Starter {
+  return [...starters].sort((a, b) => a.shopText.length - b.shopText.length)[0]!;
 }
 
 /** What each test of a procedure reads. */

@@ -3,10 +3,8 @@ import { join } from 'node:path';
 import type { CheckResult } from '../../language/db/workspace.ts';
 import { blank } from '../../language/drafting/blank.ts';
 import { draftFamily } from '../../language/drafting/family.ts';
-import { draftProcedure } from '../../language/drafting/procedure.ts';
-import { findStarters, readsOf, type Starter } from '../../language/ide/starters.ts';
-import type { Family } from '../../language/model/family.ts';
-import type { Shop } from '../../language/model/shop.ts';
+import { type FamilyChoice, familyChoices, writeFirstProcedure } from '../../language/ide/first-procedure.ts';
+import { findStarters } from '../../language/ide/starters.ts';
 import { kindWords } from '../../language/syntax/keywords.ts';
 import { nearest } from '../../language/syntax/nearest.ts';
 import { sampleFiles } from '../host/files/samples.ts';
@@ -48,35 +46,19 @@ export function newCommand(what: string | undefined): number {
  */
 export async function newProcedureCommand(name: string, options: NewProcedureOptions): Promise<number> {
   const workspace = await workspaceAt(options.workspace);
-  const own = workspace?.resolved.families.find((family) => family.name === name);
   const starters = findStarters(sampleFiles());
-  const starter = own === undefined ? starters.find(({ family }) => family.name === name) : undefined;
-  const family = own ?? starter?.family;
-  if (family === undefined) {
-    const names = [
-      ...(workspace?.resolved.families ?? []).map((one) => one.name),
-      ...starters.map((one) => one.family.name),
-    ];
+  const choices = familyChoices(workspace, starters);
+  const family = choices.find((one) => one.name === name);
+  const procedure = options.name ?? `rebuild-${name}`;
+  const reads = options.reads.length === 0 || family === undefined ? null : readsAsked(family, options.reads);
+  const text = writeFirstProcedure(workspace, starters, { family: name, name: procedure, title: options.title, reads });
+  if (text === null) {
+    const names = choices.map((one) => one.name);
     const near = nearest(name, names);
     throw new UsageError(
-      `No family is called ${name}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : `There are: ${[...new Set(names)].join(', ')}.`} To write one of your own: npx handtight new family ${name} --parts body,spring,plug`,
+      `No family is called ${name}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : `There are: ${names.join(', ')}.`} To write one of your own: npx handtight new family ${name} --parts body,spring,plug`,
     );
   }
-  const shop =
-    workspace?.resolved.shops[0] ?? starter?.shop ?? starters.find((one) => one.family.name === 'valve')!.shop;
-  const isOwnShop = workspace?.resolved.shops[0] !== undefined;
-  const procedure = options.name ?? `rebuild-${name}`;
-  const text = [
-    ...(isOwnShop ? [] : [shopTextOf(starters, shop)]),
-    ...(starter === undefined ? [] : [starter.familyText]),
-    draftProcedure({
-      family,
-      shop,
-      name: procedure,
-      title: options.title,
-      reads: readsFor(family, options.reads, workspace, starter),
-    }),
-  ].join('\n');
   return written(options.to ?? join(options.workspace, `${procedure}.rebuild`), text);
 }
 
@@ -118,33 +100,21 @@ async function workspaceAt(folder: string): Promise<CheckResult | null> {
   }
 }
 
-/** Which tests give what kind of figure: as requested, else as another procedure of that family reads them. */
-function readsFor(
-  family: Family,
-  asked: readonly string[],
-  workspace: CheckResult | null,
-  starter: Starter | undefined,
-): ReadonlyMap<string, string> {
-  const tests = family.provenBy.map(({ name }) => name);
-  if (asked.length > 0)
-    return new Map(
-      asked.map((one): [string, string] => {
-        const [test = '', kind = ''] = one.split('=');
-        if (!tests.includes(test))
-          throw new UsageError(`${family.name} is not proven by ${test}. Its tests: ${tests.join(', ') || 'none'}.`);
-        if (!kindWords.includes(kind))
-          throw new UsageError(
-            `${kind || one} is no kind of figure. Write it as ${test}=pressure. Kinds: ${kindWords.join(', ')}.`,
-          );
-        return [test, kind];
-      }),
-    );
-  const like = workspace?.procedures.find((one) => one.procedure.family.name === family.name)?.procedure;
-  return like === undefined ? (starter?.reads ?? new Map()) : readsOf(like);
-}
-
-function shopTextOf(starters: readonly Starter[], shop: Shop): string {
-  return starters.find((one) => one.shop.name === shop.name)!.shopText;
+/** Tests that give a figure, as requested. */
+function readsAsked({ name, tests }: FamilyChoice, asked: readonly string[]): ReadonlyMap<string, string> {
+  const names = tests.map((test) => test.name);
+  return new Map(
+    asked.map((one): [string, string] => {
+      const [test = '', kind = ''] = one.split('=');
+      if (!names.includes(test))
+        throw new UsageError(`${name} is not proven by ${test}. Its tests: ${names.join(', ') || 'none'}.`);
+      if (!kindWords.includes(kind))
+        throw new UsageError(
+          `${kind || one} is no kind of figure. Write it as ${test}=pressure. Kinds: ${kindWords.join(', ')}.`,
+        );
+      return [test, kind];
+    }),
+  );
 }
 
 function written(file: string, text: string): number {

@@ -34,8 +34,20 @@ import { diagnosticOf } from './diagnostics.ts';
 import { DocumentStore } from './document-store.ts';
 import { resolvePrintLink } from './print-link.ts';
 import { Publisher } from './publish.ts';
-import { checkedMethod, printLinkMethod, printMethod, sheetMethod, specsMethod } from './request-names.ts';
 import {
+  checkedMethod,
+  familyChoicesMethod,
+  firstProcedureMethod,
+  printLinkMethod,
+  printMethod,
+  sheetMethod,
+  specsMethod,
+} from './request-names.ts';
+import {
+  type FamilyChoicesResult,
+  type FirstProcedureResult,
+  familyChoicesParams,
+  firstProcedureParams,
   initializationOptions,
   type PrintLinkResult,
   type PrintResult,
@@ -227,6 +239,15 @@ export function serve(connection: Connection, host: Host): void {
   connection.onRequest<PrintLinkResult, void>(printLinkMethod, (params: unknown) =>
     resolvePrintLink(store, host, understood(printLinkParams, params)),
   );
+
+  connection.onRequest<FamilyChoicesResult, void>(familyChoicesMethod, async (params: unknown) => {
+    const { choicesFor } = await import('./first-procedure.ts');
+    return choicesFor(store, understood(familyChoicesParams, params));
+  });
+  connection.onRequest<FirstProcedureResult, void>(firstProcedureMethod, async (params: unknown) => {
+    const { firstProcedureFor } = await import('./first-procedure.ts');
+    return firstProcedureFor(store, understood(firstProcedureParams, params));
+  });
 
   connection.onShutdown(() => checking.cancel());
   connection.listen();
