@@ -33,6 +33,7 @@ const parts = [
   },
   { name: 'mutate', run: 'npm run mutate', after: ['packages'] },
   { name: 'editor host', run: 'npm run test:workbench -- --install', after: ['machine', 'packages'] },
+  { name: 'packed', run: 'npm run test:packed', after: ['editor host'] },
   { name: 'oracle', run: 'npm run oracle -- 4000 1 --quick', after: ['packages'] },
   { name: 'fuzz', run: 'npm run fuzz -- --cases=600 1', after: ['packages'] },
   { name: 'sheets', run: 'npm run sheets -- 60 1', after: ['packages'] },

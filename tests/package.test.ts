@@ -6,6 +6,7 @@ import type { Metafile } from 'esbuild';
 import { describe, expect, it, test } from 'vitest';
 import { bundles } from '../server/build/bundles.ts';
 import { beside, bundled, noticesOf, packageIn } from '../server/build/notices.ts';
+import { targets } from '../server/build/package.ts';
 import { packagedReadme } from '../server/build/package-readme.ts';
 import { root } from './library.ts';
 
@@ -76,6 +77,18 @@ describe('the language server', () => {
       expect(Object.keys(inputs).filter((file) => late.test(file)).length).toBeGreaterThan(5);
     },
   );
+});
+
+describe('the platforms', () => {
+  it('are those that the typesetter is built for, but phones', () => {
+    const { optionalDependencies } = JSON.parse(
+      read('node_modules/@myriaddreamin/typst-ts-node-compiler/package.json'),
+    ) as { optionalDependencies: Record<string, string> };
+    const built = Object.keys(optionalDependencies)
+      .map((name) => name.replace('@myriaddreamin/typst-ts-node-compiler-', ''))
+      .filter((name) => !name.startsWith('android'));
+    expect(Object.values(targets).sort()).toEqual(built.sort());
+  });
 });
 
 describe('the page of the extension', () => {

@@ -11,8 +11,7 @@ interface Chapter {
 
 /** The chapters under “Reference” of the README, as they are packed with the program. */
 function chapters(): readonly Chapter[] {
-  const packed = join(packageRoot(), 'out/README.md');
-  const path = existsSync(packed) ? packed : join(packageRoot(), 'README.md');
+  const path = join(packageRoot(), 'README.md');
   if (!existsSync(path)) return [];
   const [, text = ''] = /^## Reference\n([\s\S]*?)(?=^## |$(?![\s\S]))/mu.exec(readFileSync(path, 'utf8')) ?? [];
   return text
