@@ -8,9 +8,9 @@ import { inTime, pause, positionAt, type Question, type Typist } from './typist.
 export const jsonServerName = 'JSON server';
 
 const right = '"verb": "torque"';
-const wrong = '"verb": "torqe"';
+const wrong = '"verb": "twist"';
 
-/** The JSON language server with one document and a schema, asked for its findings after each edit. */
+/** The JSON language server with one document and a schema; its findings are requested after each edit. */
 export class JsonServer implements Typist {
   readonly name = jsonServerName;
   /** From the start of the process to the answer to `initialize`, ms. */
