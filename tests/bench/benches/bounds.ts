@@ -96,7 +96,7 @@ const nothingChanged: Group = async () => {
     {
       work: 'check of 40 procedures, nothing changed',
       than: 'the first check',
-      times: 0.05,
+      times: 0.01,
       ours: [check(), check(), check()],
       other,
     },
@@ -105,7 +105,7 @@ const nothingChanged: Group = async () => {
 
 const servers: Group = async (setting) => {
   const { folders, peers, checkouts } = setting;
-  const count = 200;
+  const count = 100;
   const start = (procedures: number) => startIn(setting, procedures, checkouts[0]!, folders.empty());
   const [many, lone] = [await start(count), await start(1)];
   const memory = { ours: [many.memory()], other: [lone.memory()] };
@@ -132,10 +132,10 @@ const servers: Group = async (setting) => {
   const results: (Bound | Skipped)[] = [
     { work: `edit over stdio among ${count} procedures`, than: 'in the lone file', times: 3, ...edit },
     { work: `one new name over stdio among ${count}`, than: 'an edit of the lone file', times: 4, ...newName },
-    { work: `memory of the server with ${count} procedures`, than: 'with one', times: 8, unit: 'MB', ...memory },
+    { work: `memory of the server with ${count} procedures`, than: 'with one', times: 6, unit: 'MB', ...memory },
     { work: 'memory after 80 rounds of open, edit, close', than: 'after 40', times: 1.5, unit: 'MB', ...flat },
   ];
-  const work = 'edit to findings over stdio, 100 steps, in real time';
+  const work = 'the quickest of 30 edits to findings over stdio, 100 steps, in real time';
   if (peers === null) results.push({ kind: 'skipped', work, why: 'the JSON server could not be installed' });
   else {
     const json = await JsonServer.started(peers, folders.empty(), 7400);
@@ -144,7 +144,8 @@ const servers: Group = async (setting) => {
       () => lone.edit(),
       () => json.edit(),
     );
-    results.push({ work, than: 'the JSON server', times: 200, ...times });
+    const quickest = { ours: [Math.min(...times.ours)], other: [Math.min(...times.other)] };
+    results.push({ work, than: 'the JSON server', times: 200, ...quickest });
     await json.stop();
   }
   await lone.stop();
