@@ -69,6 +69,10 @@ export class JsonServer implements Typist {
     return took;
   }
 
+  processorTime(): number {
+    return this.#driver.processorTime();
+  }
+
   memory(): number {
     return this.#driver.memory() / 1e6;
   }

@@ -123,7 +123,6 @@ export class OurServer implements Typist {
     return this.#driver.memory() / 1e6;
   }
 
-  /** Processor time of the process so far, ms, in steps of ten. */
   processorTime(): number {
     return this.#driver.processorTime();
   }
@@ -162,12 +161,8 @@ export class OurServer implements Typist {
   }
 }
 
-/** The user's cache folder is one of our own, whatever the system. */
-export const environment = (cache: string): NodeJS.ProcessEnv => ({
-  ...process.env,
-  XDG_CACHE_HOME: cache,
-  LOCALAPPDATA: cache,
-});
+/** What is kept between runs goes to a folder of its own, not to the user's. */
+export const environment = (cache: string): NodeJS.ProcessEnv => ({ ...process.env, HANDTIGHT_CACHE: cache });
 
 /** What is waited for, unless the server ends or time runs out. */
 function whileRunning<T>(driver: LspDriver, what: string, waited: Promise<T>): Promise<T> {

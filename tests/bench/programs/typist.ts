@@ -5,6 +5,8 @@ export interface Typist {
   edit(): Promise<number>;
   /** Types once and asks something at the place at once; ms to the answer. It waits for the findings all the same. */
   askAfterEdit(question: Question): Promise<number>;
+  /** Processor time of the process so far, ms, in steps of ten. */
+  processorTime(): number;
   /** Resident memory, MB. */
   memory(): number;
   stop(): Promise<void>;
