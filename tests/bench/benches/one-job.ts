@@ -17,25 +17,32 @@ const oneJob: Bench = {
     for (const count of quick ? [1000] : [1000, 10_000]) {
       const alone = folders.of('1 job', () => jobFolder(1));
       const among = folders.of(`${count} jobs`, () => jobFolder(count));
-      for (const [name, args] of Object.entries(jobCommands)) {
-        const measured = (checkout: (typeof checkouts)[number], folder: string, label: string) => ({
-          name: label,
-          measure: async () => (await ourCommand(setting, checkout, folder, folders.empty(), ...args)).wall,
-        });
-        yield {
-          kind: 'comparison',
-          unit: 'ms',
-          work: `${name} of one job among ${count.toLocaleString('en')}`,
-          measured: await sideBySide(
-            [
-              ...checkouts.map((checkout) => measured(checkout, among, checkout.name)),
-              measured(checkouts[0]!, alone, 'the job alone'),
-            ],
-            { most: quick ? 5 : 9, seconds: quick ? 20 : 60, warm: 1 },
-          ),
-          limits: [{ of: 'median', times: 1.3, than: 'the job alone' }],
-        };
-      }
+      for (const [name, args] of Object.entries(jobCommands))
+        for (const how of ['cold', 'with the cache']) {
+          const measured = (checkout: (typeof checkouts)[number], folder: string, label: string) => {
+            const kept = folders.empty();
+            return {
+              name: label,
+              async measure() {
+                const cache = how === 'cold' ? folders.empty() : kept;
+                return (await ourCommand(setting, checkout, folder, cache, ...args)).wall;
+              },
+            };
+          };
+          yield {
+            kind: 'comparison',
+            unit: 'ms',
+            work: `${name} of one job among ${count.toLocaleString('en')}, ${how}`,
+            measured: await sideBySide(
+              [
+                ...checkouts.map((checkout) => measured(checkout, among, checkout.name)),
+                measured(checkouts[0]!, alone, 'the job alone'),
+              ],
+              { most: quick ? 5 : 9, seconds: quick ? 20 : 60, warm: 1 },
+            ),
+            limits: [{ of: 'median', times: 1.3, than: 'the job alone' }],
+          };
+        }
     }
   },
 };

@@ -111,10 +111,12 @@ export class OurServer implements Typist {
     return answered;
   }
 
-  /** Closes the document and opens it again as it was, and waits for its findings. */
+  /** Closes the document with its slip, which is not on the disk, and opens it again; waits for the findings of both. */
   async reopen(): Promise<void> {
     if (!this.#isWrong) await this.edit();
-    this.#driver.close(this.#uri);
+    this.#isWrong = false;
+    await this.#findings(() => this.#driver.close(this.#uri));
+    this.#isWrong = true;
     await this.#findings(() => this.#driver.open(this.#uri, 'rebuild', this.#wrong, ++this.#version));
     this.#end = positionAt(this.#wrong, this.#wrong.length);
   }
