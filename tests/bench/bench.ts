@@ -8,6 +8,8 @@ export interface Bench {
   readonly title: string;
   /** It runs only when it is named. */
   readonly onlyNamed?: true;
+  /** Some of its work is done in the process of the bench, which a profile then has to cover. */
+  readonly inProcess?: true;
   /** Gives each result as soon as it is there. */
   run(setting: Setting): AsyncIterable<Result>;
 }

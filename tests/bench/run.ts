@@ -58,10 +58,12 @@ const setting: Setting = {
 
 const machine = `${cpus()[0]?.model ?? 'unknown'}, ${availableParallelism()} cores, Node ${process.version}`;
 console.log(machine);
+const chosen = [...benches].filter(([name, { onlyNamed }]) =>
+  positionals.length > 0 ? positionals.includes(name) : onlyNamed === undefined,
+);
 const results: Result[] = [];
 const work = async () => {
-  for (const [name, bench] of benches) {
-    if (positionals.length > 0 ? !positionals.includes(name) : bench.onlyNamed) continue;
+  for (const [name, bench] of chosen) {
     console.log(`\n── ${name}: ${bench.title}`);
     try {
       for await (const result of bench.run(setting)) report(result);
@@ -78,7 +80,7 @@ function report(result: Result) {
 }
 
 try {
-  await (profiles === null ? work() : profiled(profiles, work));
+  await (profiles !== null && chosen.some(([, { inProcess }]) => inProcess) ? profiled(profiles, work) : work());
 } finally {
   folders.remove();
 }

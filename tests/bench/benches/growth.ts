@@ -24,6 +24,7 @@ type Points = Growth['points'];
 
 const growth: Bench = {
   title: 'how the work grows with steps, files, jobs and one-try repairs: the exponent of each',
+  inProcess: true,
   async *run(setting) {
     const { quick } = setting;
     const row = { kind: 'growth', unit: 'ms' } as const;

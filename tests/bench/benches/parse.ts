@@ -8,6 +8,7 @@ import { yamlText } from '../workload/records.ts';
 
 const parsing: Bench = {
   title: 'the parser, whole and after an edit, against Langium’s and `yaml`: processor time',
+  inProcess: true,
   async *run({ peers, quick }) {
     const yaml = peers === null ? null : ((await import(pathToFileURL(peers.yaml).href)) as Yaml);
     for (const [steps, times] of [

@@ -14,6 +14,7 @@ const jobName = '2207';
 
 const print: Bench = {
   title: 'a sheet to PDF against Chromium printing the same HTML (CHROMIUM names it), and the memory of many sheets',
+  inProcess: true,
   async *run(setting) {
     const { folders, checkouts, quick } = setting;
     const checkout = checkouts[0]!;
