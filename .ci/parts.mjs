@@ -32,6 +32,7 @@ const parts = [
     cores: 2,
   },
   { name: 'mutate', run: 'npm run mutate', after: ['packages'] },
+  { name: 'bounds', run: 'npm run bench -- bounds', after: ['packages'] },
   { name: 'editor host', run: 'npm run test:workbench -- --install', after: ['machine', 'packages'] },
   { name: 'packed', run: 'npm run test:packed', after: ['editor host'] },
   { name: 'oracle', run: 'npm run oracle -- 4000 1 --quick', after: ['packages'] },
