@@ -2,6 +2,7 @@
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Range, Source } from '../model/source.ts';
+import type { DeclaredSymbol } from '../semantics/symbols.ts';
 import type { CheckResult, SourceFile } from './workspace.ts';
 
 /** What a sheet is printed for. Without a job it is blank. */
@@ -28,15 +29,44 @@ export interface CheckedFiles {
  * Of the settings count the word for the sheet and the severities, which say what is printed as open. Language and paper
  * do not: they can be chosen for each print, and the sheet says the same.
  */
-export function printedContent(printed: Printed, { files, result }: CheckedFiles): string {
-  const texts = new Map(files.map(({ uri, text }) => [uri, text]));
-  const declarations = [...linesOf([printed.procedure, printed.job])].flatMap(([file, lines]) =>
+export function printedContent(printed: Printed, around: CheckedFiles): string {
+  const checked = (printed.job === null ? null : around.result.judgedBy(printed.job.name)) ?? around;
+  const texts = textsOf(checked);
+  return contentOf(
+    printedDeclarations(printed, checked).map(({ file, symbol }) => [symbol, cut(texts.get(file) ?? '', symbol.range)]),
+    checked.result,
+  );
+}
+
+/** The same for declarations that have their text already. */
+export function contentOf(
+  declarations: readonly (readonly [symbol: Pick<DeclaredSymbol, 'kind' | 'name'>, text: string])[],
+  { sheet, severities }: Pick<CheckResult, 'sheet' | 'severities'>,
+): string {
+  const each = declarations.map(([{ kind, name }, text]) => JSON.stringify([kind, name, canonical(text)]));
+  return JSON.stringify([each.sort(), [sheet.word, ...[...severities].map((one) => one.join(' ')).sort()]]);
+}
+
+export function textsOf({ files }: Pick<CheckedFiles, 'files'>): ReadonlyMap<string, string> {
+  return new Map(files.map(({ uri, text }) => [uri, text]));
+}
+
+/** A declaration where it is written. */
+export interface WrittenDeclaration {
+  readonly file: string;
+  readonly symbol: DeclaredSymbol;
+}
+
+/** The declarations that a sheet is made from. */
+export function printedDeclarations(
+  printed: Printed,
+  { result }: Pick<CheckedFiles, 'result'>,
+): readonly WrittenDeclaration[] {
+  return [...linesOf([printed.procedure, printed.job])].flatMap(([file, lines]) =>
     (result.symbols.get(file) ?? [])
       .filter(({ range }) => [...lines].some((line) => range.start.line <= line && line <= range.end.line))
-      .map(({ kind, name, range }) => [kind, name, canonical(cut(texts.get(file) ?? '', range))]),
+      .map((symbol) => ({ file, symbol })),
   );
-  const settings = [result.sheet.word, ...[...result.severities].map((one) => one.join(' ')).sort()];
-  return JSON.stringify([declarations.map((one) => JSON.stringify(one)).sort(), settings]);
 }
 
 /** The lines that all facts of a model were written on, by file. */
@@ -61,7 +91,7 @@ function isSource(value: object): value is Source {
 
 const lineEnd = /\r\n|\n|\r/u;
 
-function cut(text: string, { start, end }: Range): string {
+export function cut(text: string, { start, end }: Range): string {
   const lines = text.split(lineEnd).slice(start.line, end.line + 1);
   const last = lines.length - 1;
   return lines

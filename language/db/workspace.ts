@@ -9,7 +9,10 @@ import type { ResolvedWorkspace } from '../semantics/resolved.ts';
 import type { DeclaredSymbol } from '../semantics/symbols.ts';
 import { Database } from './engine.ts';
 import { Findings } from './findings.ts';
+import type { IssuedFile } from './issued/format.ts';
+import { type Issued, nothingIssued, separateIssued, withIssued } from './issued/overlay.ts';
 import { LazyMap, lazily } from './lazily.ts';
+import type { CheckedFiles } from './printed-content.ts';
 import { buildQueries } from './queries.ts';
 import { Snapshot } from './snapshot.ts';
 import { Trees } from './trees.ts';
@@ -60,6 +63,10 @@ export interface CheckResult {
   /** Those of a name, or else in a file; the same. Null where there is none that can be read. */
   readonly jobOf: (nameOrUri: string) => Job | null;
   readonly procedureOf: (nameOrUri: string) => CheckedProcedure | null;
+  /** The issued revisions of the workspace. */
+  readonly issued: readonly IssuedFile[];
+  /** The issued revision that a job names, with that job, as a workspace of their own; null: it is judged by the sources. */
+  readonly judgedBy: (nameOrUri: string) => CheckedFiles | null;
 }
 
 /** Parses and checks a workspace of files, with the settings file that is in force. Pure; never throws. */
@@ -72,14 +79,16 @@ export class Workspace {
   readonly database = new Database();
   private readonly trees = new Trees();
   private readonly queries = buildQueries(this.database, this.trees);
+  private readonly issuedWorkspaces = new Map<string, Workspace>();
   private uris: readonly string[] = [];
 
   /** The server and the command line call this one function; only presentation differs. */
   check(files: readonly SourceFile[], settings: SettingsFile | null = null): CheckResult {
-    const result = resultOf(this.snapshot(files).complete(), settings);
+    const { sources, issued } = separateIssued(files);
+    const result = resultOf(this.snapshot(sources).complete(), settings);
     this.trees.trim();
     this.database.sweep(() => this.isRead());
-    return result;
+    return this.withIssued(sources, result, issued);
   }
 
   /**
@@ -87,7 +96,24 @@ export class Workspace {
    * files as long as no others are checked.
    */
   open(files: readonly SourceFile[], settings: SettingsFile | null = null): CheckResult {
+    const { sources, issued } = separateIssued(files);
+    return this.withIssued(sources, this.openPlain(sources, settings), issued);
+  }
+
+  /** The same for files of which each declares what it says: an issued revision too. */
+  openPlain(files: readonly SourceFile[], settings: SettingsFile | null = null): CheckResult {
     return resultOf(this.snapshot(files), settings);
+  }
+
+  private withIssued(sources: readonly SourceFile[], result: CheckResult, issued: Issued): CheckResult {
+    if (issued === nothingIssued) return result;
+    const kept = this.issuedWorkspaces;
+    for (const uri of kept.keys()) if (!issued.revisions.some((one) => one.uri === uri)) kept.delete(uri);
+    return withIssued(sources, result, issued, (files, settings, all) => {
+      const own = (all === null ? undefined : kept.get(all.uri)) ?? new Workspace();
+      if (all !== null) kept.set(all.uri, own);
+      return own.openPlain(files, settings);
+    });
   }
 
   /** What each check reads of the files that are there. */
@@ -164,6 +190,8 @@ function resultOf(snapshot: Snapshot, settings: SettingsFile | null): CheckResul
     findingsIn: () => (uri) => diagnostics.in(uri),
     jobOf: () => (nameOrUri) => first('Job', nameOrUri, (id) => snapshot.job(id)),
     procedureOf: () => (nameOrUri) => first('Procedure', nameOrUri, checked),
+    issued: () => [],
+    judgedBy: () => () => null,
   });
   return result;
 }

@@ -1,5 +1,6 @@
 /** What is shown beside the text in an editor, and what is printed from it: sheets and specifications. */
 import { printedAs } from '../config/config.ts';
+import { isDraft } from '../db/issued/draft.ts';
 import type { CheckResult } from '../db/workspace.ts';
 import { type FontFace, renderHtml, renderSpecsHtml } from '../documents/renderers/index.ts';
 import { buildSpecs, missingCount } from '../documents/specs/index.ts';
@@ -35,7 +36,14 @@ export interface PrintedAsked {
 /** The sheet of a target as it is printed in its workspace. */
 export function sheetFor(target: PrintTarget, result: CheckResult, { hash, draft, paper }: PrintedAsked): Sheet {
   const { procedure, job, diagnostics } = target;
-  return buildSheet(procedure, { job, number: null, ...printedAs(result.sheet, { paper }), draft, diagnostics, hash });
+  return buildSheet(procedure, {
+    job,
+    number: null,
+    ...printedAs(result.sheet, { paper }),
+    draft: draft || isDraft(target, result),
+    diagnostics,
+    hash,
+  });
 }
 
 /** The sheet as it would be printed now, errors or not: with errors it has the draft's mark. */

@@ -1,5 +1,6 @@
 import pc from 'picocolors';
 import { printedAs } from '../../language/config/config.ts';
+import { isDraft } from '../../language/db/issued/draft.ts';
 import { buildSheet, type Paper, type Sheet } from '../../language/documents/traveler/index.ts';
 import type { Language } from '../../language/i18n/index.ts';
 import { contentHash } from '../host/files/content-hash.ts';
@@ -72,7 +73,8 @@ async function printEach(run: Run): Promise<void> {
   const nameOf = sheetNames(run.workspace.result);
   for (const [index, target] of ready.entries()) {
     if (ready.length > 1) progress.say(`${index + 1} of ${ready.length}: ${calledIn(target)}`);
-    report(printSheet(sheetFor(target, run), { formats, to, name: nameOf(target, options.draft) }));
+    const name = nameOf(target, options.draft || isDraft(target, run.workspace.result));
+    report(printSheet(sheetFor(target, run), { formats, to, name }));
     run.printed++;
     // A signal is heard between two turns only, and what the typesetter gives back goes then.
     await new Promise((resolve) => setImmediate(resolve));
@@ -90,14 +92,17 @@ function printTogether(run: Run, oneFile: string): void {
   run.printed = ready.length;
 }
 
-function sheetFor({ procedure, job, diagnostics }: Ready, { options, workspace }: Run): Sheet {
+function sheetFor(target: Ready, { options, workspace }: Run): Sheet {
+  const { procedure, job, diagnostics } = target;
+  const { result } = workspace;
+  const judged = job === null ? null : result.judgedBy(job.name);
   return buildSheet(procedure, {
     job,
     number: null,
-    ...printedAs(workspace.result.sheet, options),
-    draft: options.draft,
+    ...printedAs({ ...result.sheet, word: (judged?.result ?? result).sheet.word }, options),
+    draft: options.draft || isDraft(target, result),
     diagnostics,
-    hash: contentHash({ procedure, job }, workspace),
+    hash: contentHash(target, workspace),
   });
 }
 

@@ -5,7 +5,9 @@ import { languages } from '../../language/i18n/index.ts';
 import { reserved } from '../../language/syntax/keywords.ts';
 import manifest from '../../package.json' with { type: 'json' };
 import type { CheckFormat } from './check.ts';
+import { dateText, today } from './dates.ts';
 import { defect } from './defect.ts';
+import { records } from './records.ts';
 import { say, tell } from './say.ts';
 import type { SpecsFormat } from './specs.ts';
 import { UsageError } from './usage-error.ts';
@@ -94,6 +96,10 @@ export async function run(argv: readonly string[]): Promise<number> {
       const { certificateCommand } = await import('./certificate.ts');
       code = await certificateCommand(name, certificateOptions.parse({ ...options, formats: options.format }));
     });
+
+  records(program, (done) => {
+    code = done;
+  });
 
   program
     .command('replay')
@@ -278,18 +284,6 @@ function printed(command: Command): Command {
 function sheetFileName(text: string): string {
   if (text.trim() === '' || /[\\/]/u.test(text))
     throw new InvalidArgumentError('Give the name of a file. Give its folder with --to.');
-  return text;
-}
-
-/** Today where the shop is, as dates are written in a job. */
-function today(): string {
-  const now = new Date();
-  return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
-}
-
-function dateText(text: string): string {
-  if (!z.iso.date().safeParse(text).success)
-    throw new InvalidArgumentError(`${text} is not in the calendar. Write the date as year-month-day.`);
   return text;
 }
 

@@ -1,0 +1,126 @@
+/** Issued revisions: frozen, side by side, and what jobs are judged by. */
+import { expect, test } from 'vitest';
+import { libraryFiles } from '../../../tests/library.ts';
+import type { SourceFile } from '../workspace.ts';
+import { Workspace } from '../workspace.ts';
+import { alone, blanked } from './content.ts';
+import { isDraft } from './draft.ts';
+import { readIssued, writeIssued } from './format.ts';
+import { hashOf } from './hash.ts';
+import { buildIssued } from './issue.ts';
+
+const name = 'rebuild-one-spring';
+const library = libraryFiles();
+const first = new Workspace().open(library);
+const issuedText = writeIssued(
+  buildIssued(first.procedureOf(name)!.procedure, { files: library, result: first }, '2026-10-06'),
+);
+const issued = { uri: 'procedures/one-spring/issued/rebuild-one-spring-C.issued.rebuild', text: issuedText };
+
+/** The library with a text replaced in all its files. */
+function changed(from: string | RegExp, to: string | ((found: string) => string)): SourceFile[] {
+  return library.map((file) => ({ ...file, text: file.text.replace(from, to as string) }));
+}
+
+const inJobs = ({ source }: { readonly source: { readonly file: string } }) => source.file.includes('/jobs/');
+
+const errors = (files: readonly SourceFile[]) =>
+  new Workspace()
+    .check(files)
+    .diagnostics.filter(({ severity }) => severity === 'error')
+    .map(({ rule, source, why }) => `${source.file} ${rule}${why === undefined ? '' : `: ${why}`}`);
+
+test('hashes as SHA-256 does', () => {
+  // FIPS 180-4, example of one block.
+  expect(hashOf('abc')).toBe('ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad');
+});
+
+test('reads what it has written, with any line ends', () => {
+  const read = readIssued(issued.uri, issuedText)!;
+  expect(read).toMatchObject({ procedure: name, revision: 'C', issuedOn: '2026-10-06' });
+  expect(readIssued(issued.uri, issuedText.replaceAll('\n', '\r\n'))).toMatchObject({ body: read.body });
+  expect(writeIssued(read)).toBe(issuedText);
+});
+
+test('holds what the procedure needs, and nothing else', () => {
+  const declared = [...issuedText.matchAll(/^(shop|family|procedure|sequence) (\S+)/gmu)].map(([line]) => line);
+  expect(declared).toEqual([
+    'shop bench-two',
+    'family one-spring',
+    'sequence send-off',
+    'sequence take-in',
+    `procedure ${name}`,
+  ]);
+});
+
+test('finds every change of a single character in it', () => {
+  for (let at = 0; at < issuedText.length; at += 397) {
+    const other = issuedText[at] === 'x' ? 'y' : 'x';
+    expect(readIssued(issued.uri, `${issuedText.slice(0, at)}${other}${issuedText.slice(at + 1)}`)).toBeNull();
+  }
+  expect(errors([...library, { ...issued, text: issuedText.replace('bench-two', 'bench-six') }])).toEqual([
+    `${issued.uri} issued-file-changed`,
+  ]);
+});
+
+test('changes nothing while source and issue are the same', () => {
+  expect(errors([...library, issued])).toEqual([]);
+});
+
+test('reports an issued revision that is edited, with what changed', () => {
+  const edited = changed('procedure rebuild-one-spring "', 'procedure rebuild-one-spring "New ');
+  expect(errors([...edited, issued])).toEqual([
+    expect.stringMatching(
+      /^procedures\/one-spring\/\S+ issued-and-edited: procedure rebuild-one-spring changed since/u,
+    ),
+  ]);
+});
+
+test('lets remarks, and the tools of the shop, change', () => {
+  const edited = changed(/due \d{4}-\d\d-\d\d/gu, 'due 2031-01-01 // sent in').map((file) => ({
+    ...file,
+    text: `// A remark.\n${file.text}`,
+  }));
+  expect(errors([...edited, issued])).toEqual([]);
+});
+
+test('judges a job by the revision that it names, whatever the sources say today', () => {
+  const next = changed(/(procedure rebuild-one-spring [^{]*?)revision C/u, '$1revision D').map((file) => ({
+    ...file,
+    text: inJobs({ source: { file: file.uri } }) ? file.text : file.text.replaceAll('chatter', 'rattle'),
+  }));
+  expect(new Workspace().check(next).diagnostics.filter(inJobs)).not.toEqual([]);
+  const result = new Workspace().check([...next, issued]);
+  expect(result.diagnostics.filter(inJobs)).toEqual([]);
+  const job = result.jobOf('2198')!;
+  expect(job.procedure.revision).toBe('C');
+  expect(result.judgedBy('2198')!.result.procedureOf(name)!.procedure.revision).toBe('C');
+  expect(result.jobs.map((one) => one.name).sort()).toEqual(first.jobs.map((one) => one.name).sort());
+  expect(isDraft({ procedure: result.procedureOf(name)!.procedure, job: null }, result)).toBe(true);
+  expect(isDraft({ procedure: job.procedure, job }, result)).toBe(false);
+});
+
+test('judges a job even if its procedure is gone from the sources', () => {
+  const gone = library.filter(({ text }) => !text.includes('procedure rebuild-one-spring '));
+  expect(new Workspace().open(gone).jobOf('2198')).toBeNull();
+  expect(new Workspace().open([...gone, issued]).jobOf('2198')!.procedure.revision).toBe('C');
+});
+
+test('a tool is the one of today: one that was bought after the issue can be named', () => {
+  const bought = changed(/^ *gauge +PG-400 .*$/mu, (line) => `${line}\n${line.replace('PG-400', 'PG-900')}`).map(
+    (file) => ({
+      ...file,
+      text: file.text.includes('job 2198') ? file.text.replace('on PG-400', 'on PG-900') : file.text,
+    }),
+  );
+  const { jobOf, judgedBy } = new Workspace().open([...bought, issued]);
+  const { shop } = jobOf('2198')!.procedure;
+  expect(shop.assets.filter((asset) => asset.name.startsWith('PG-')).map((asset) => asset.name)).toContain('PG-900');
+  expect(judgedBy('2198')!.result.findingsIn(jobOf('2198')!.source.file)).toEqual([]);
+});
+
+test('keeps lines where they are', () => {
+  const range = { start: { line: 1, character: 1 }, end: { line: 2, character: 1 } };
+  expect(alone('ab\ncd\nef\n', [range])).toBe('  \n d\ne \n');
+  expect(blanked('ab\ncd\nef\n', [range])).toBe('ab\nc \n f\n');
+});

@@ -1,0 +1,98 @@
+import { existsSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import pc from 'picocolors';
+import { issuedFileName, readIssued, writeIssued } from '../../language/db/issued/format.ts';
+import { buildIssued, issuedContent } from '../../language/db/issued/issue.ts';
+import { Workspace } from '../../language/db/workspace.ts';
+import { fullMessage } from '../../language/model/diagnostic.ts';
+import { WriteError, writeWhole } from '../host/print/write.ts';
+import { named } from './named.ts';
+import { say, tell } from './say.ts';
+import { UsageError } from './usage-error.ts';
+import { openQuietly } from './workspace.ts';
+
+export interface IssueOptions {
+  readonly workspace: string;
+  /** ISO date that stands for today. */
+  readonly today: string;
+}
+
+/**
+ * Writes the file of a revision beside its sources. Exit code: 0 it is issued, or was already and is the same; 1 it has
+ * errors, no revision or no approval.
+ */
+export async function issueCommand(name: string, { workspace: around, today }: IssueOptions): Promise<number> {
+  const workspace = await openQuietly([around, ...(name.endsWith('.rebuild') ? [name] : [])]);
+  const { result, files } = workspace;
+  const { procedure, diagnostics } = named('procedure', name, result.procedures, (one) => one.procedure);
+  const before = result.issued.find((one) => one.procedure === procedure.name && one.revision === procedure.revision);
+  const errors = diagnostics.filter(({ severity }) => severity === 'error');
+  const refusal = whyNot(procedure, today) ?? null;
+  if (refusal !== null || errors.length > 0) {
+    const lines = [
+      ...(refusal === null ? [] : [refusal]),
+      ...errors.map((one) => `${one.source.file}:${one.source.range.start.line + 1}: ${fullMessage(one)}`),
+    ];
+    tell(`${pc.red(`${procedure.name} is not issued.`)}\n${lines.map((line) => `  ${line}\n`).join('')}`);
+    return 1;
+  }
+  if (before !== undefined) {
+    say(`Revision ${procedure.revision} of ${procedure.name} is issued already, and is the same: ${before.uri}\n`);
+    return 0;
+  }
+  const checked = { files, result };
+  const text = writeIssued(buildIssued(procedure, checked, today));
+  const file = join(dirname(procedure.source.file), 'issued', issuedFileName(procedure.name, procedure.revision!));
+  if (existsSync(file))
+    throw new UsageError(
+      `${file} is in the way: it is there, and is not this revision. Where it was changed, take it back from version control; else move it away.`,
+    );
+  readsBack(text, file, procedure.name);
+  try {
+    writeWhole(file, text, null);
+  } catch (error) {
+    throw error instanceof WriteError ? new UsageError(error.message) : error;
+  }
+  say(`Issued: revision ${procedure.revision} of ${procedure.name}, ${file}\n`);
+  return 0;
+}
+
+function whyNot(
+  {
+    name,
+    revision,
+    approvedBy,
+    approvedOn,
+  }: {
+    readonly name: string;
+    readonly revision: string | null;
+    readonly approvedBy: string | null;
+    readonly approvedOn: string | null;
+  },
+  today: string,
+): string | null {
+  if (revision === null)
+    return `It has no revision, so no job could name it. Write one into the head of ${name}: revision A.`;
+  if (approvedBy === null || approvedOn === null)
+    return 'Nobody has approved it, or the day is missing: what is issued is what the bench works by. Write approved by "…" on the day, as year-month-day, into its head.';
+  return approvedOn > today
+    ? `It is approved on ${approvedOn}, which is after today, ${today}. Correct the day; with --today, where the clock of this machine is wrong.`
+    : null;
+}
+
+/** What is written must give the same procedure when it is read alone: years later there is nothing else. */
+function readsBack(text: string, file: string, name: string) {
+  const read = readIssued(file, text);
+  const settings = { word: read?.settings.word ?? null, severities: new Map(read?.settings.severities) };
+  const files = [{ uri: file, text }];
+  const result = new Workspace().openPlain(files, {
+    uri: 'handtight.json',
+    text: JSON.stringify({
+      ...(settings.word === null ? {} : { sheet: { word: settings.word } }),
+      severities: Object.fromEntries(settings.severities),
+    }),
+  });
+  const procedure = result.procedureOf(name)?.procedure;
+  if (procedure === undefined || issuedContent(procedure, { files, result }) !== read?.content)
+    throw new Error(`The issued text of ${name} does not give the same procedure when it is read alone.`);
+}
