@@ -125,6 +125,7 @@ const layers: Readonly<Record<string, readonly string[]>> = {
   'documents/renderers': ['documents', 'documents/specs', 'i18n'],
   config: ['diagnostics', 'i18n', 'model', 'syntax'],
   db: ['analysis', 'config', 'diagnostics', 'model', 'semantics', 'syntax'],
+  archive: ['db', 'documents', 'documents/certificate', 'model', 'quantities'],
   ide: [
     'config',
     'db',

@@ -534,6 +534,8 @@ export const de: Catalogue = {
     document: '{title}: Auftrag {order}',
     foot: 'Auftrag {order}. Gedruckt aus {hash}.',
     procedureApproved: 'Anweisung freigegeben',
+    issue: 'Ausgabe',
+    reissue: '{issue}, ersetzt {before}: {reason}',
     noSerial: 'keine ({reason})',
     draftLine: 'Entwurf: dies ist keine Bescheinigung.',
     oneUnit: 'Aggregat {units}',

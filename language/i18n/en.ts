@@ -535,6 +535,8 @@ export const en = {
     document: '{title}: work order {order}',
     foot: 'Work order {order}. Printed from {hash}.',
     procedureApproved: 'Procedure approved by',
+    issue: 'Issue',
+    reissue: '{issue}, replaces {before}: {reason}',
     noSerial: 'none ({reason})',
     draftLine: 'Draft: this is not a certificate.',
     oneUnit: 'unit {units}',

@@ -530,6 +530,8 @@ export const es: Catalogue = {
     document: '{title}: orden de trabajo {order}',
     foot: 'Orden de trabajo {order}. Impreso a partir de {hash}.',
     procedureApproved: 'Procedimiento aprobado por',
+    issue: 'Emisión',
+    reissue: '{issue}, sustituye a la {before}: {reason}',
     noSerial: 'ninguno ({reason})',
     draftLine: 'Borrador: esto no es un certificado.',
     oneUnit: 'unidad {units}',

@@ -20,8 +20,14 @@ const node: BuildOptions = {
   ...common,
   platform: 'node',
   target: 'node20',
-  // Native code and fonts stay in their packages.
-  external: ['vscode', '@myriaddreamin/typst-ts-node-compiler', '@expo-google-fonts/*', 'dejavu-fonts-ttf'],
+  // Native code, WebAssembly and fonts stay in their packages.
+  external: [
+    'vscode',
+    '@myriaddreamin/typst-ts-node-compiler',
+    '@expo-google-fonts/*',
+    'dejavu-fonts-ttf',
+    'node-sqlite3-wasm',
+  ],
 };
 
 /** Leaves a module out of a bundle, which loads it from a file beside it: what is loaded so is compiled once for all starts. */

@@ -1,4 +1,5 @@
 import pc from 'picocolors';
+import { recordEnding } from '../../language/archive/record.ts';
 import { printedAs } from '../../language/config/config.ts';
 import { buildCertificate, findMissing, placeWords } from '../../language/documents/certificate/index.ts';
 import { wordsIn } from '../../language/i18n/index.ts';
@@ -6,6 +7,7 @@ import { contentHash } from '../host/files/content-hash.ts';
 import { printSheet, WriteError } from '../host/print/index.ts';
 import { certificateName } from '../host/print/sheet-name.ts';
 import { findingsOn } from './bearing.ts';
+import { certificateOfRecord } from './certificate-of-record.ts';
 import { openJobIn } from './job.ts';
 import { type PrintCommandOptions, report } from './print.ts';
 import { tell } from './say.ts';
@@ -18,6 +20,7 @@ export interface CertificateCommandOptions extends PrintCommandOptions {
 
 /** Prints the certificate of a job. Exit code: 0 it is printed, 1 something is missing and no draft was requested. */
 export async function certificateCommand(name: string, options: CertificateCommandOptions): Promise<number> {
+  if (name.endsWith(recordEnding)) return certificateOfRecord(name, options);
   const workspace = await openJobIn(name, options.workspace);
   const { result, job } = workspace;
   const { procedure } = job;

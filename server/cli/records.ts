@@ -14,4 +14,28 @@ export function records(program: Command, end: (code: number) => void): void {
       const { issueCommand } = await import('./issue.ts');
       end(await issueCommand(name, options));
     });
+
+  program
+    .command('close')
+    .description('close a finished job: write its record, which is never changed again')
+    .argument('<job>')
+    .option('--reissue <reason>', 'close it once more, with a new issue of its certificate')
+    .option('--key <file>', "sign the record with the shop's private key (Ed25519, PEM)")
+    .option('--to <folder>', 'where the records are', 'records')
+    .option('--today <date>', 'date of closing, if the clock of this machine is wrong', dateText, today())
+    .option('--workspace <folder>', 'look names up in this folder', '.')
+    .action(async (name: string, options: { today: string; workspace: string; to: string }) => {
+      const { closeCommand } = await import('./close.ts');
+      end(await closeCommand(name, options));
+    });
+
+  program
+    .command('verify')
+    .description('check the records of closed jobs: name each that was changed, is missing, or is new')
+    .argument('[folder]', '', 'records')
+    .option('--key <file>', "require the signature of the shop's public key (PEM)")
+    .action(async (folder: string, options: { key?: string }) => {
+      const { verifyCommand } = await import('./verify.ts');
+      end(verifyCommand(folder, options));
+    });
 }

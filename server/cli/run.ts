@@ -86,15 +86,16 @@ export async function run(argv: readonly string[]): Promise<number> {
   printed(
     program
       .command('certificate')
-      .description("print the customer's certificate for a finished job (by number or file)")
+      .description("print the customer's certificate for a finished job (by number, file, or record of a closed job)")
       .argument('<job>'),
   )
     .option('--draft', 'print it with a list of what is missing; every page is marked', false)
     .option('--today <date>', 'date of issue, if the clock of this machine is wrong', dateText, today())
     .option('--workspace <folder>', 'look names up in this folder', '.')
     .action(async (name: string, options) => {
+      const parsed = certificateOptions.parse({ ...options, formats: options.format });
       const { certificateCommand } = await import('./certificate.ts');
-      code = await certificateCommand(name, certificateOptions.parse({ ...options, formats: options.format }));
+      code = await certificateCommand(name, parsed);
     });
 
   records(program, (done) => {

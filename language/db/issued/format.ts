@@ -6,7 +6,7 @@ import * as z from 'zod';
 import { hashOf } from './hash.ts';
 
 /** How the names of such files end. They are read, and declare nothing outside themselves. */
-export const issuedEnding = '.issued.rebuild';
+const issuedEnding = '.issued.rebuild';
 
 export function isIssuedFile(uri: string): boolean {
   return uri.endsWith(issuedEnding);

@@ -27,6 +27,8 @@ export interface CertificateOptions
   extends Pick<SheetOptions, 'paper' | 'draft' | 'diagnostics' | 'language' | 'hash'> {
   /** ISO date of the day: what is dated later cannot have been done. Null: nobody knows it, and the future is not judged. */
   readonly today: string | null;
+  /** Of a closed job: which issue of its certificate this is, and why there is another. */
+  readonly issue?: { readonly number: number; readonly reason: string | null };
 }
 
 /** Why a job cannot be certified, unit by unit; none: it can. */
@@ -85,7 +87,7 @@ export function buildCertificate(procedure: Procedure, job: Job, options: Certif
     paper: options.paper,
     title: certificate.document({ title: certificate.title, order }),
     watermark: draft ? words.draft : null,
-    header: headerOf(setting, job),
+    header: headerOf(setting, job, options.issue),
     firstAid: null,
     foot: certificate.foot({ order: brief(order), hash: shortHash(options.hash) }),
     pageWords: { page: words.page, of: words.of },
@@ -105,7 +107,7 @@ function certifiedText({ words }: PrintContext, { units }: JudgedJob): Block {
 const longestEntry = 140;
 
 /** Whose work it is, for whom, and by which procedure: in the head, which takes less room than a table of its own. */
-function headerOf(setting: PrintContext, job: Job): SheetHeader {
+function headerOf(setting: PrintContext, job: Job, issue: CertificateOptions['issue']): SheetHeader {
   const { procedure, words } = setting;
   const label = words.header;
   const { title, name, revision, approvedBy, approvedOn } = procedure;
@@ -126,7 +128,15 @@ function headerOf(setting: PrintContext, job: Job): SheetHeader {
       ...said(label.revision, revision ?? label.noRevision),
       // Of the procedure: what is approved here is not the work.
       ...said(words.certificate.procedureApproved, approvedBy === null ? null : approval),
+      ...said(words.certificate.issue, issueWords(setting, issue)),
     ],
     qr: buildQr(code, words.code({ code })),
   };
+}
+
+/** `2, replaces 1: serial misread`. The first issue says nothing of it. */
+function issueWords({ words }: PrintContext, issue: CertificateOptions['issue']): string | null {
+  if (issue === undefined || issue.reason === null) return null;
+  const { number, reason } = issue;
+  return words.certificate.reissue({ issue: String(number), before: String(number - 1), reason });
 }

@@ -1,0 +1,127 @@
+/** The record of a closed job: all that is known of it, as one text that stands by itself. */
+import canonicalize from 'canonicalize';
+import * as z from 'zod';
+import { hashOf } from '../db/issued/hash.ts';
+import type { Sheet } from '../documents/model.ts';
+
+/** How the names of such files end. */
+export const recordEnding = '.record.json';
+
+const figure = z.strictObject({ number: z.string(), unit: z.string() });
+
+/** One thing that was read, with what it was held to. */
+const resultSchema = z.strictObject({
+  name: z.string(),
+  role: z.enum(['as found', 'as left', 'torque', 'shim out', 'shim in']),
+  /** Null: a verdict without a figure. */
+  value: figure.nullable(),
+  passed: z.boolean().nullable(),
+  limit: z.string().nullable(),
+  /** How far inside its limit it was, in the unit of the value; less than zero: outside. Null: no figure, or no limit. */
+  margin: z.string().nullable(),
+  tool: z.string().nullable(),
+  by: z.string().nullable(),
+  /** ISO date. */
+  on: z.string().nullable(),
+  text: z.string().nullable(),
+});
+
+const toolSchema = z.strictObject({
+  name: z.string(),
+  title: z.string(),
+  kind: z.enum(['wrench', 'gauge', 'tool']),
+  calibrated: z.string().nullable(),
+  due: z.string().nullable(),
+});
+
+const unitSchema = z.strictObject({
+  place: z.string(),
+  number: z.string(),
+  serial: z.string().nullable(),
+  noSerial: z.string().nullable(),
+  onHold: z.string().nullable(),
+  remarks: z.array(z.string()),
+  renewed: z.array(z.string()),
+  results: z.array(resultSchema),
+  done: z.array(z.strictObject({ by: z.string(), on: z.string().nullable() })),
+});
+
+const answersSchema = z.strictObject({
+  job: z.string(),
+  title: z.string(),
+  customer: z.string().nullable(),
+  received: z.string().nullable(),
+  closed: z.string(),
+  procedure: z.string(),
+  procedureTitle: z.string(),
+  revision: z.string(),
+  family: z.string(),
+  shop: z.string(),
+  issue: z.number().int().min(1),
+  /** Why it was closed once more; null: the first issue. */
+  reason: z.string().nullable(),
+  /** Hash of the record that this one replaces. */
+  replaces: z.string().nullable(),
+  tools: z.array(toolSchema),
+  units: z.array(unitSchema),
+});
+
+const recordSchema = z.strictObject({
+  /** What questions are answered from. It is the first of its keys, so that nothing behind it need be read for that. */
+  answers: answersSchema,
+  content: z.strictObject({
+    /** The sheet of the certificate: every word that is printed. */
+    certificate: z.custom<Sheet>((value) => typeof value === 'object' && value !== null),
+    /** The text of the job. */
+    job: z.string(),
+    /** The file of the issued revision. */
+    issued: z.string(),
+    /** The shop's tools as they were declared on the day of closing. */
+    tools: z.string(),
+  }),
+  format: z.literal('handtight record 1'),
+  /** SHA-256 of all other keys but the signature, in canonical form (RFC 8785). */
+  seal: z.string(),
+  /** Ed25519 of the seal, by the shop's key; both in base64, the key as SPKI in DER. Null: not signed. */
+  signature: z.strictObject({ key: z.string(), value: z.string() }).nullable(),
+  versions: z.strictObject({ handtight: z.string() }),
+});
+
+export type JobRecord = z.output<typeof recordSchema>;
+export type RecordAnswers = JobRecord['answers'];
+export type RecordResult = z.output<typeof resultSchema>;
+export type UnsealedRecord = Omit<JobRecord, 'seal' | 'signature'>;
+
+/** What a signature is made over. */
+export function sealOf({ answers, content, format, versions }: UnsealedRecord): string {
+  return hashOf(canonicalize({ answers, content, format, versions }) ?? '');
+}
+
+/** The file of a record: canonical JSON on one line. */
+export function writeRecord(unsealed: UnsealedRecord, signature: JobRecord['signature']): string {
+  return `${canonicalize({ ...unsealed, seal: sealOf(unsealed), signature })}\n`;
+}
+
+/** Reads the file of a record; null: it is none, or a byte of it is not as it was written. Never throws. */
+export function readRecord(text: string): JobRecord | null {
+  try {
+    const read = recordSchema.safeParse(JSON.parse(text));
+    if (!read.success) return null;
+    const record = read.data;
+    return record.seal === sealOf(record) && `${canonicalize(record)}\n` === text ? record : null;
+  } catch {
+    return null;
+  }
+}
+
+/** What questions are answered from, without the rest of the record; null: it is none. Never throws. */
+export function readAnswers(text: string): RecordAnswers | null {
+  // Inside a string of JSON a quote is escaped, and no key within the answers has this name.
+  const end = text.indexOf(',"content":');
+  if (end < 0 || !text.startsWith('{"answers":')) return null;
+  try {
+    return answersSchema.safeParse((JSON.parse(`${text.slice(0, end)}}`) as { answers: unknown }).answers).data ?? null;
+  } catch {
+    return null;
+  }
+}
