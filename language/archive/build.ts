@@ -75,7 +75,11 @@ function unitAnswers(verdict: LimitVerdict) {
       ...shimsOut.map((one) => shim(unit, one, 'shim out')),
       ...shimsIn.map((one) => shim(unit, one, 'shim in')),
       ...torques.map((one) => torque(unit, one)),
-      ...outcomes.map((one) => tested(unit, { ...one, name: one.asked.name }, 'as left')),
+      ...outcomes.map((one) => {
+        const { asked, reading, held, failed, verdict } = one;
+        const passed = failed ? false : (verdict ?? (reading !== null && held !== null ? true : null));
+        return tested(unit, { name: asked.name, reading, held, verdict: passed }, 'as left');
+      }),
     ],
     done: done.map(({ by, on }) => ({ by, on })),
   };

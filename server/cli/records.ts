@@ -1,6 +1,8 @@
 /** The commands of what is kept: issued revisions, closed jobs, and questions about them. */
-import type { Command } from 'commander';
+import { type Command, Option } from 'commander';
 import { dateText, today } from './dates.ts';
+import type { AffectedOptions, AskOptions, OpenOptions } from './ledger.ts';
+import { rowFormats } from './row-formats.ts';
 
 /** @param end takes the exit code */
 export function records(program: Command, end: (code: number) => void): void {
@@ -38,4 +40,41 @@ export function records(program: Command, end: (code: number) => void): void {
       const { verifyCommand } = await import('./verify.ts');
       end(verifyCommand(folder, options));
     });
+
+  asking(program.command('history'))
+    .description('say what was done to a unit, by its serial; or all of a job, part number, customer or renewed part')
+    .argument('<serial>')
+    .action(async (word: string, options: AskOptions) => {
+      const { historyCommand } = await import('./ledger.ts');
+      end(await historyCommand(word, options));
+    });
+
+  asking(program.command('affected'))
+    .description('list what was judged with a tool, by somebody or by a procedure, nearest to its limit first')
+    .option('--tool <number>', 'read with this tool')
+    .option('--by <person>', 'done by this person')
+    .option('--procedure <name>', 'judged by this procedure')
+    .option('--revision <revision>', 'of the procedure')
+    .option('--from <date>', 'on this day or later', dateText)
+    .option('--to <date>', 'on this day or before', dateText)
+    .option('--within <quantity>', 'only what was nearer than this to its limit, such as "3 bar"')
+    .action(async (options: AffectedOptions) => {
+      const { affectedCommand } = await import('./ledger.ts');
+      end(await affectedCommand(options));
+    });
+
+  asking(program.command('open'))
+    .description('list the jobs that are not closed: for whom, since when, how many units, and what is missing')
+    .option('--today <date>', 'if the clock of this machine is wrong', dateText, today())
+    .option('--workspace <folder>', 'the folder with the jobs', '.')
+    .action(async (options: OpenOptions) => {
+      const { openCommand } = await import('./ledger.ts');
+      end(await openCommand(options));
+    });
+}
+
+function asking(command: Command): Command {
+  return command
+    .addOption(new Option('--format <format>', 'output format').choices([...rowFormats]).default('text'))
+    .option('--records <folder>', 'the records of closed jobs', 'records');
 }

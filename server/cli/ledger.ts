@@ -1,0 +1,280 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import pc from 'picocolors';
+import { findMissing } from '../../language/documents/certificate/index.ts';
+import { asDifference } from '../../language/quantities/convert.ts';
+import { convertDifference } from '../../language/quantities/index.ts';
+import { readQuantity } from '../../language/quantities/read-quantity.ts';
+import type { Difference, UnitName } from '../../language/quantities/types.ts';
+import { nearest } from '../../language/syntax/nearest.ts';
+import { type Ledger, openLedger } from '../host/ledger/ledger.ts';
+import { type AffectedBy, affected, closedJobs, history, namesIn, type Visit } from '../host/ledger/questions.ts';
+import type { Row } from '../host/ledger/sqlite.ts';
+import { listName } from '../host/records.ts';
+import { findingsOn } from './bearing.ts';
+import type { RowFormat } from './row-formats.ts';
+import { type Column, sayRows } from './rows.ts';
+import { note, say } from './say.ts';
+import { UsageError } from './usage-error.ts';
+import { openQuietly } from './workspace.ts';
+
+export interface AskOptions {
+  readonly format: RowFormat;
+  /** Folder of the records. */
+  readonly records: string;
+}
+
+export interface AffectedOptions extends AskOptions, AffectedBy {
+  readonly within?: string;
+}
+
+export interface OpenOptions extends AskOptions {
+  readonly workspace: string;
+  /** ISO date that stands for today. */
+  readonly today: string;
+}
+
+/** Prints every visit of a unit. Exit code: 0 there are some; 1 there is none. */
+export async function historyCommand(word: string, { format, records }: AskOptions): Promise<number> {
+  const ledger = await asked(records);
+  try {
+    const found = history(ledger, word);
+    if (found === null) {
+      say(`Nothing is recorded of ${word}: no closed job has it as serial, number, customer or renewed part.\n`);
+      return 1;
+    }
+    if (format === 'text') {
+      if (found.by !== 'serial') note(`${word} is a ${found.by}: all units of it are listed.`);
+      say(found.visits.map(visitText).join('\n'));
+    } else
+      sayRows(
+        found.visits.flatMap(({ unit, results }) =>
+          (results.length === 0 ? [{}] : results).map((result) => ({ ...unit, ...result })),
+        ),
+        historyColumns,
+        format,
+      );
+    return 0;
+  } finally {
+    ledger.close();
+  }
+}
+
+const key = (name: string): Column<Row> => ({ key: name, head: null, value: (row) => row[name] });
+
+const historyColumns: readonly Column<Row>[] = [
+  ...[
+    'serial',
+    'number',
+    'job',
+    'place',
+    'customer',
+    'received',
+    'closed',
+    'procedure',
+    'revision',
+    'issue',
+    'on_hold',
+  ],
+  ...[
+    'remarks',
+    'renewed',
+    'role',
+    'name',
+    'value',
+    'value_unit',
+    'passed',
+    'limited',
+    'margin',
+    'tool',
+    'person',
+    'day',
+  ],
+  ...['note', 'record'],
+].map(key);
+
+function visitText({ unit, results }: Visit): string {
+  const facts = [
+    ['customer', unit.customer],
+    ['received', unit.received],
+    ['procedure', `${unit.procedure} revision ${unit.revision}`],
+    ['on hold', unit.on_hold],
+    ['as found', unit.remarks],
+    ['renewed', unit.renewed],
+    ['done by', unit.done],
+    ['certificate', `${unit.record}, issue ${unit.issue}`],
+  ].filter(([, value]) => value !== null && value !== '');
+  const title = unit.title === unit.job ? '' : ` “${unit.title}”`;
+  return [
+    `${pc.bold(`${unit.closed}  job ${unit.job}${title}, unit ${unit.place}: ${unit.number} ${unit.serial ?? '(no serial)'}`)}\n`,
+    ...facts.map(([name, value]) => `  ${name}: ${value}\n`),
+    ...results.map((one) => `  ${resultText(one)}\n`),
+  ].join('');
+}
+
+function resultText(one: Row): string {
+  const value = one.value === null ? [] : [`${one.value} ${one.value_unit}`];
+  const verdict = one.passed === null || one.role === 'torque' ? [] : [one.passed === 1 ? 'pass' : 'fail'];
+  const limit = one.limited === null ? '' : ` (limit ${one.limited})`;
+  const tool = one.tool === null ? '' : ` on ${one.tool}`;
+  return `${one.role} ${one.name} ${[...value, ...verdict].join(', ')}${limit}${tool}`;
+}
+
+/** Lists what was judged with a tool, by somebody, or by a procedure. Exit code: 0, also where nothing was. */
+export async function affectedCommand({ within, ...options }: AffectedOptions): Promise<number> {
+  const { tool, by, procedure, revision, from, to, format, records } = options;
+  if (tool === undefined && by === undefined && procedure === undefined)
+    throw new UsageError(
+      'Say what is in question: --tool PG-400, --by "…" or --procedure NAME, and the days with --from and --to.',
+    );
+  if (revision !== undefined && procedure === undefined)
+    throw new UsageError('A revision is one of a procedure: give --procedure NAME too.');
+  if (from !== undefined && to !== undefined && from > to)
+    throw new UsageError(`--from ${from} is after --to ${to}. Turn them around.`);
+  const least = within === undefined ? null : difference(within);
+  const ledger = await asked(records);
+  try {
+    const all = affected(ledger, { tool, by, procedure, revision, from, to });
+    if (all.length === 0) unknown(ledger, { tool, by, procedure });
+    const rows = least === null ? all : all.filter((row) => isWithin(row, least));
+    if (format !== 'text' || rows.length > 0) sayRows(rows, affectedColumns, format);
+    if (format === 'text') say(`${summary(rows)}\n`);
+    return 0;
+  } finally {
+    ledger.close();
+  }
+}
+
+const affectedColumns: readonly Column<Row>[] = [
+  { key: 'day', head: 'day', value: (row) => row.day },
+  { key: 'job', head: 'job', value: (row) => row.job },
+  { key: 'customer', head: 'customer', value: (row) => row.customer },
+  { key: 'place', head: 'unit', value: (row) => row.place },
+  { key: 'number', head: 'number', value: (row) => row.number },
+  { key: 'serial', head: 'serial', value: (row) => row.serial },
+  { key: 'role', head: null, value: (row) => row.role },
+  { key: 'name', head: 'what', value: (row) => row.name, shown: (row) => `${row.role} ${row.name}` },
+  {
+    key: 'value',
+    head: 'reading',
+    value: (row) => row.value,
+    shown: (row) => (row.value === null ? '' : `${row.value} ${row.value_unit}`),
+  },
+  key('value_unit'),
+  { key: 'limit', head: 'limit', value: (row) => row.limited },
+  {
+    key: 'margin',
+    head: 'inside by',
+    value: (row) => row.margin,
+    shown: (row) => (row.margin === null ? '' : `${row.margin} ${row.value_unit}`),
+  },
+  { key: 'tool', head: 'tool', value: (row) => row.tool },
+  { key: 'by', head: 'by', value: (row) => row.person },
+  key('procedure'),
+  key('revision'),
+  key('record'),
+];
+
+function summary(rows: readonly Row[]): string {
+  const count = (name: string, one: string, many: string) => {
+    const different = new Set(rows.map((row) => row[name])).size;
+    return `${different} ${different === 1 ? one : many}`;
+  };
+  if (rows.length === 0) return 'Nothing was judged so.';
+  const units = new Set(rows.map(({ job, place }) => `${job} ${place}`)).size;
+  return `${rows.length} ${rows.length === 1 ? 'result' : 'results'} of ${units} ${units === 1 ? 'unit' : 'units'}, ${count('job', 'job', 'jobs')}, ${count('customer', 'customer', 'customers')}.`;
+}
+
+function difference(text: string): Difference {
+  const read = readQuantity(text);
+  if ('quantity' in read) return asDifference(read.quantity);
+  throw new UsageError(
+    `--within ${text} cannot be read: ${'problem' in read ? read.problem : 'write a figure and its unit, such as "3 bar".'}`,
+  );
+}
+
+/** A verdict without a figure may have been wrong by anything. */
+function isWithin({ margin, value, value_unit: unit }: Row, least: Difference): boolean {
+  if (typeof margin !== 'number') return value === null;
+  const most = convertDifference(least, unit as UnitName);
+  return most !== null && margin <= most.valueOf();
+}
+
+/** Nothing was found of a name that is nowhere: it may be misspelled. */
+function unknown(ledger: Ledger, names: Pick<AffectedBy, 'tool' | 'by' | 'procedure'>) {
+  for (const what of ['tool', 'by', 'procedure'] as const) {
+    const name = names[what];
+    if (name === undefined) continue;
+    const all = namesIn(ledger, what);
+    if (all.includes(name)) continue;
+    const near = nearest(name, all);
+    note(`No closed job has --${what} ${name}.${near.length > 0 ? ` Did you mean ${near.join(' or ')}?` : ''}`);
+  }
+}
+
+interface OpenJob {
+  readonly job: string;
+  readonly customer: string | null;
+  readonly received: string | null;
+  readonly procedure: string;
+  readonly units: number;
+  readonly onHold: number;
+  readonly missing: number;
+  readonly file: string;
+}
+
+/** Lists the jobs that have no record. Exit code 0. */
+export async function openCommand({ workspace: around, today, records, format }: OpenOptions): Promise<number> {
+  const workspace = await openQuietly([around]);
+  const { result } = workspace;
+  const ledger = existsSync(join(records, listName)) ? await asked(records) : null;
+  const closed = ledger === null ? new Set<string>() : closedJobs(ledger);
+  ledger?.close();
+  const rows: OpenJob[] = [];
+  for (const name of new Set(result.declared.jobs.map((one) => one.name))) {
+    if (closed.has(name)) continue;
+    const judged = result.judgedBy(name)?.result ?? result;
+    const job = judged.jobOf(name);
+    if (job === null) {
+      note(`Job ${name} cannot be read. Run npx handtight check.`);
+      continue;
+    }
+    const { procedure, customer, received, units, source } = job;
+    const diagnostics = findingsOn({ procedure, job }, judged);
+    rows.push({
+      job: name,
+      customer,
+      received,
+      procedure: procedure.name,
+      units: units.length,
+      onHold: units.filter(({ onHold }) => onHold !== null).length,
+      missing: findMissing(procedure, job, { diagnostics, today }).length,
+      file: source.file,
+    });
+  }
+  rows.sort((one, other) => ((one.received ?? '') < (other.received ?? '') ? -1 : 1));
+  if (rows.length === 0 && format === 'text') say('No job is open.\n');
+  else sayRows(rows, openColumns, format);
+  return 0;
+}
+
+const openColumns: readonly Column<OpenJob>[] = [
+  { key: 'received', head: 'received', value: ({ received }) => received },
+  { key: 'job', head: 'job', value: ({ job }) => job },
+  { key: 'customer', head: 'customer', value: ({ customer }) => customer },
+  { key: 'procedure', head: 'procedure', value: ({ procedure }) => procedure },
+  { key: 'units', head: 'units', value: ({ units }) => units },
+  { key: 'on_hold', head: 'on hold', value: ({ onHold }) => onHold },
+  { key: 'missing', head: 'missing', value: ({ missing }) => missing },
+  { key: 'file', head: 'file', value: ({ file }) => file },
+];
+
+async function asked(records: string): Promise<Ledger> {
+  if (!existsSync(join(records, listName)))
+    throw new UsageError(
+      `There are no records in ${records}: no job was closed there. Give their folder with --records, or close a job: npx handtight close JOB.`,
+    );
+  const ledger = await openLedger(records);
+  for (const one of ledger.notes) note(one);
+  return ledger;
+}

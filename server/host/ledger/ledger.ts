@@ -1,0 +1,328 @@
+/**
+ * The ledger: a database of all closed jobs, made from their records and from nothing else. It lies in the user's cache
+ * folder, and can be thrown away at any time.
+ */
+import { createHash } from 'node:crypto';
+import { closeSync, existsSync, fstatSync, mkdirSync, openSync, readFileSync, readSync, rmSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import envPaths from 'env-paths';
+import { type RecordAnswers, readAnswers } from '../../../language/archive/record.ts';
+import { fileHash, listName } from '../records.ts';
+import { openSqlite, type Row, type Sqlite, type Value } from './sqlite.ts';
+
+/** Version of the tables: another one makes the ledger anew. */
+const version = 1;
+
+const schema = `
+create table meta (key text primary key, value) without rowid;
+create table jobs (
+  id integer primary key, record text unique, hash text, job text, title text, customer text, received text, closed text,
+  procedure text, revision text, family text, shop text, issue integer, reason text, replaced integer default 0);
+create table units (
+  id integer primary key, job integer, place text, number text, serial text, on_hold text, remarks text, renewed text,
+  done text);
+create table results (
+  unit integer, seq integer, role text, name text, value text, value_unit text, passed integer, limited text, margin real,
+  tool text, person text, day text, note text);
+`;
+
+const indexes = `
+create index if not exists jobs_job on jobs (job);
+create index if not exists jobs_hash on jobs (hash);
+create index if not exists jobs_customer on jobs (customer);
+create index if not exists jobs_procedure on jobs (procedure, revision);
+create index if not exists units_job on units (job);
+create index if not exists units_serial on units (serial);
+create index if not exists units_number on units (number);
+create index if not exists results_unit on results (unit);
+create index if not exists results_tool on results (tool, day);
+create index if not exists results_person on results (person, day);
+`;
+
+export interface Ledger {
+  all(sql: string, values?: readonly Value[]): Row[];
+  /** What somebody who asks should know: that it was made anew, or what could not be taken in. */
+  readonly notes: readonly string[];
+  close(): void;
+}
+
+export interface LedgerOptions {
+  /** Folder that it is kept in; the user's cache folder unless said otherwise. */
+  readonly cache?: string | undefined;
+  readonly open?: typeof openSqlite;
+}
+
+/** Folder of all ledgers. `HANDTIGHT_CACHE` names another cache folder. */
+export function ledgerFolder(): string {
+  const { HANDTIGHT_CACHE } = process.env;
+  return join(HANDTIGHT_CACHE || envPaths('handtight', { suffix: '' }).cache, 'ledger');
+}
+
+/** The ledger of a folder of records, with all that its list has. What it had before stays; only new records are read. */
+export async function openLedger(records: string, options: LedgerOptions = {}): Promise<Ledger> {
+  const { cache = ledgerFolder(), open = openSqlite } = options;
+  const notes: string[] = [];
+  const path = join(cache, `${createHash('sha256').update(resolve(records)).digest('hex').slice(0, 24)}.sqlite`);
+  try {
+    mkdirSync(cache, { recursive: true });
+  } catch {
+    notes.push(`${cache} cannot be written to, so the ledger is made again for each question.`);
+    return await filled(await open(':memory:'), records, notes);
+  }
+  for (const attempt of ['first', 'second'] as const) {
+    let database: Sqlite | null = null;
+    try {
+      database = await open(path);
+      return await filled(database, records, notes);
+    } catch (error) {
+      try {
+        database?.close();
+      } catch {
+        // It is thrown away, or there was none.
+      }
+      if (attempt === 'second') throw error;
+      if (isBusy(error)) break;
+      notes.push('The ledger was damaged, and was made again from the records.');
+      for (const ending of ['', '-journal', '-wal', '-shm', '.lock'])
+        rmSync(`${path}${ending}`, { force: true, recursive: true });
+    }
+  }
+  notes.push('Another program has kept the ledger busy, so it was made for this question alone.');
+  return await filled(await open(':memory:'), records, notes);
+}
+
+function isBusy(error: unknown): boolean {
+  return /locked|busy/iu.test(String(error));
+}
+
+async function filled(database: Sqlite, records: string, notes: string[]): Promise<Ledger> {
+  database.exec('pragma busy_timeout = 20000');
+  // What a power cut costs is made again.
+  database.exec('pragma synchronous = off');
+  await patiently(() => takeIn(database, records, notes));
+  return { all: (sql, values) => database.all(sql, values), notes, close: () => database.close() };
+}
+
+/** Tries again while another process writes: not every SQLite waits by itself. */
+async function patiently(work: () => void): Promise<void> {
+  for (let attempt = 0; ; attempt++) {
+    try {
+      return work();
+    } catch (error) {
+      if (!isBusy(error) || attempt > 200) throw error;
+      await new Promise((done) => setTimeout(done, 20 + (attempt % 7) * 10));
+    }
+  }
+}
+
+/** Takes in what the list has behind the place that was read to. */
+function takeIn(database: Sqlite, records: string, notes: string[]): void {
+  const known = stateOf(database);
+  const list = listTail(records, known);
+  if (list === 'same') return;
+  database.exec('begin immediate');
+  try {
+    // Another process may have been here in between.
+    const now = stateOf(database);
+    const tail = listTail(records, now);
+    if (tail !== 'same') {
+      const fresh = now === null || tail.from === 0;
+      if (fresh) {
+        if (now !== null) notes.push('The list of records is another than before, so the ledger was made again.');
+        database.exec(
+          'drop table if exists meta; drop table if exists jobs; drop table if exists units; drop table if exists results;',
+        );
+        database.exec(schema);
+      }
+      insertAll(database, records, tail.lines, notes);
+      if (fresh) database.exec(indexes);
+      const put = database.prepare('insert or replace into meta values (?, ?)');
+      put(['version', version]);
+      put(['offset', tail.to]);
+      put(['last', tail.lines.at(-1) ?? (fresh ? '' : (now?.last ?? ''))]);
+      database.finish();
+    }
+    database.exec('commit');
+  } catch (error) {
+    database.finish();
+    try {
+      database.exec('rollback');
+    } catch {
+      // What went wrong before is what counts.
+    }
+    throw error;
+  }
+}
+
+interface State {
+  /** How far the list was read, in bytes. */
+  readonly offset: number;
+  /** The last line before that. */
+  readonly last: string;
+}
+
+/** Null: there is no ledger yet, or one of another version. */
+function stateOf(database: Sqlite): State | null {
+  if (database.all("select 1 from sqlite_master where name = 'meta'").length === 0) return null;
+  const meta = new Map(database.all('select key, value from meta').map(({ key, value }) => [key, value]));
+  if (meta.get('version') !== version) return null;
+  return { offset: Number(meta.get('offset')), last: String(meta.get('last')) };
+}
+
+interface Tail {
+  readonly lines: readonly string[];
+  /** From where it was read, in bytes: 0, all of it. */
+  readonly from: number;
+  readonly to: number;
+}
+
+/** What the list has behind a place, if what is before it is what was read then; else all of it. */
+function listTail(records: string, state: State | null): Tail | 'same' {
+  const path = join(records, listName);
+  if (!existsSync(path)) return state !== null && state.offset === 0 ? 'same' : { lines: [], from: 0, to: 0 };
+  const file = openSync(path, 'r');
+  try {
+    const { size } = fstatSync(file);
+    const before = state === null ? 0 : Buffer.byteLength(state.last) + 1;
+    if (state !== null && state.offset > 0 && size >= state.offset && state.offset >= before) {
+      const text = readFrom(file, state.offset - before, size);
+      if (text.startsWith(`${state.last}\n`)) {
+        const whole = text.slice(state.last.length + 1);
+        const end = whole.lastIndexOf('\n') + 1;
+        if (end === 0) return 'same';
+        return {
+          lines: whole.slice(0, end - 1).split('\n'),
+          from: state.offset,
+          to: state.offset + Buffer.byteLength(whole.slice(0, end)),
+        };
+      }
+    }
+    const all = readFrom(file, 0, size);
+    const end = all.lastIndexOf('\n') + 1;
+    if (end === 0 && state !== null && state.offset === 0) return 'same';
+    return {
+      lines: end === 0 ? [] : all.slice(0, end - 1).split('\n'),
+      from: 0,
+      to: Buffer.byteLength(all.slice(0, end)),
+    };
+  } finally {
+    closeSync(file);
+  }
+}
+
+function readFrom(file: number, from: number, size: number): string {
+  const bytes = Buffer.alloc(Math.max(0, size - from));
+  let read = 0;
+  while (read < bytes.length) {
+    const count = readSync(file, bytes, read, bytes.length - read, from + read);
+    if (count === 0) break;
+    read += count;
+  }
+  return bytes.subarray(0, read).toString('utf8');
+}
+
+function insertAll(database: Sqlite, records: string, lines: readonly string[], notes: string[]): void {
+  if (lines.length === 0) return;
+  const insert = {
+    replaced: database.prepare('update jobs set replaced = 1 where hash = ?'),
+    job: database.prepare('insert or ignore into jobs values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0)'),
+    unit: database.prepare('insert into units values (?, ?, ?, ?, ?, ?, ?, ?, ?)'),
+    result: database.prepare('insert into results values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)'),
+  };
+  const next = (table: string) => Number(database.all(`select coalesce(max(id), 0) as id from ${table}`)[0]?.id ?? 0);
+  const ids = { job: next('jobs'), unit: next('units') };
+  const known = new Set(database.all('select record from jobs').map(({ record }) => record));
+  const wrong: string[] = [];
+  for (const line of lines) {
+    const [, hash, name] = /^([0-9a-f]{64}) {2}(\S.*)$/u.exec(line) ?? [];
+    if (hash === undefined || name === undefined || known.has(name)) continue;
+    const answers = answersAt(join(records, name), hash);
+    if (answers === null) {
+      wrong.push(name);
+      continue;
+    }
+    known.add(name);
+    if (answers.replaces !== null) insert.replaced([answers.replaces]);
+    insertJob(answers, { name, hash, ids, insert });
+  }
+  if (wrong.length > 0)
+    notes.push(
+      `${wrong.length === 1 ? `${wrong[0]} is` : `${wrong.length} records, ${wrong[0]} first, are`} missing or not as written, and not in this answer. Run npx handtight verify.`,
+    );
+}
+
+type Put = (values: readonly Value[]) => void;
+
+function insertJob(
+  answers: RecordAnswers,
+  {
+    name,
+    hash,
+    ids,
+    insert,
+  }: {
+    readonly name: string;
+    readonly hash: string;
+    readonly ids: { job: number; unit: number };
+    readonly insert: { readonly job: Put; readonly unit: Put; readonly result: Put };
+  },
+): void {
+  const { job, title, customer, received, closed, procedure, revision, family, shop, issue, reason } = answers;
+  ids.job++;
+  insert.job([
+    ids.job,
+    name,
+    hash,
+    job,
+    title,
+    customer,
+    received,
+    closed,
+    procedure,
+    revision,
+    family,
+    shop,
+    issue,
+    reason,
+  ]);
+  for (const unit of answers.units) {
+    ids.unit++;
+    const done = unit.done.map(({ by, on }) => (on === null ? by : `${by}, ${on}`));
+    insert.unit([
+      ids.unit,
+      ids.job,
+      unit.place,
+      unit.number,
+      unit.serial,
+      unit.onHold,
+      unit.remarks.join('; '),
+      unit.renewed.join(', '),
+      [...new Set(done)].join('; '),
+    ]);
+    for (const [seq, one] of unit.results.entries())
+      insert.result([
+        ids.unit,
+        seq,
+        one.role,
+        one.name,
+        one.value?.number ?? null,
+        one.value?.unit ?? null,
+        one.passed === null ? null : Number(one.passed),
+        one.limit,
+        one.margin === null ? null : Number(one.margin),
+        one.tool,
+        one.by,
+        one.on ?? closed,
+        one.text,
+      ]);
+  }
+}
+
+function answersAt(path: string, hash: string): RecordAnswers | null {
+  try {
+    const bytes = readFileSync(path);
+    return fileHash(bytes) === hash ? readAnswers(bytes.toString('utf8')) : null;
+  } catch {
+    return null;
+  }
+}

@@ -1,0 +1,90 @@
+/** What is asked of the ledger. */
+import type { Ledger } from './ledger.ts';
+import type { Row, Value } from './sqlite.ts';
+
+/** A job that a unit was here for, with its results in order. */
+export interface Visit {
+  readonly unit: Row;
+  readonly results: readonly Row[];
+}
+
+export type HistoryBy = 'serial' | 'job' | 'part number' | 'customer' | 'renewed part';
+
+const visits = `select units.id, jobs.job, jobs.title, jobs.customer, jobs.received, jobs.closed, jobs.procedure,
+  jobs.revision, jobs.record, jobs.issue, units.place, units.number, units.serial, units.on_hold, units.remarks,
+  units.renewed, units.done from units join jobs on jobs.id = units.job where jobs.replaced = 0 and`;
+
+/** What a word can be, in the order in which it is tried: the first that has an answer counts. */
+const meanings: readonly (readonly [HistoryBy, string, (word: string) => string])[] = [
+  ['serial', 'units.serial = ?', (word) => word],
+  ['job', 'jobs.job = ?', (word) => word],
+  ['part number', 'units.number = ?', (word) => word],
+  ['customer', "jobs.customer like ? escape '\\'", (word) => `%${word.replace(/[\\%_]/gu, '\\$&')}%`],
+  [
+    'renewed part',
+    "', ' || units.renewed || ', ' like ? escape '\\'",
+    (word) => `%, ${word.replace(/[\\%_]/gu, '\\$&')}, %`,
+  ],
+];
+
+/** Every visit of what a word names, the last first; null: it names nothing. */
+export function history(ledger: Ledger, word: string): { readonly by: HistoryBy; readonly visits: Visit[] } | null {
+  for (const [by, where, pattern] of meanings) {
+    const units = ledger.all(`${visits} ${where} order by jobs.closed desc, jobs.id desc, units.id`, [pattern(word)]);
+    if (units.length === 0) continue;
+    return {
+      by,
+      visits: units.map((unit) => ({
+        unit,
+        results: ledger.all('select * from results where unit = ? order by seq', [unit.id ?? null]),
+      })),
+    };
+  }
+  return null;
+}
+
+export interface AffectedBy {
+  readonly tool?: string | undefined;
+  readonly by?: string | undefined;
+  readonly procedure?: string | undefined;
+  readonly revision?: string | undefined;
+  /** ISO dates, both inclusive. */
+  readonly from?: string | undefined;
+  readonly to?: string | undefined;
+}
+
+/** What was judged with a tool, by somebody or by a procedure, between two days; what was nearest to its limit first. */
+export function affected(ledger: Ledger, { tool, by, procedure, revision, from, to }: AffectedBy): Row[] {
+  const conditions: [string, Value | undefined][] = [
+    ['results.tool = ?', tool],
+    ['results.person = ?', by],
+    ['jobs.procedure = ?', procedure],
+    ['jobs.revision = ?', revision],
+    ['results.day >= ?', from],
+    ['results.day <= ?', to],
+  ];
+  const given = conditions.filter(([, value]) => value !== undefined);
+  return ledger.all(
+    `select jobs.job, jobs.customer, units.place, units.number, units.serial, results.day, results.person, results.role,
+      results.name, results.value, results.value_unit, results.limited, results.margin, results.tool, jobs.procedure, jobs.revision,
+      jobs.record
+    from results join units on units.id = results.unit join jobs on jobs.id = units.job
+    where jobs.replaced = 0 and ${given.map(([sql]) => sql).join(' and ')}
+    order by results.margin is null, results.margin, results.day, jobs.id, units.id, results.seq`,
+    given.map(([, value]) => value!),
+  );
+}
+
+/** Values of a column that a misspelled one is compared with. */
+export function namesIn(ledger: Ledger, what: 'tool' | 'by' | 'procedure'): string[] {
+  const from = { tool: 'tool from results', by: 'person from results', procedure: 'procedure from jobs' }[what];
+  return ledger.all(`select distinct ${from}`).flatMap((row) => {
+    const [value] = Object.values(row);
+    return typeof value === 'string' ? [value] : [];
+  });
+}
+
+/** Numbers of the jobs that are closed. */
+export function closedJobs(ledger: Ledger): ReadonlySet<string> {
+  return new Set(ledger.all('select job from jobs').map(({ job }) => String(job)));
+}
