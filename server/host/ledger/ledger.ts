@@ -6,7 +6,7 @@ import { createHash } from 'node:crypto';
 import { closeSync, existsSync, fstatSync, mkdirSync, openSync, readFileSync, readSync, rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import envPaths from 'env-paths';
-import { type RecordAnswers, readAnswers } from '../../../language/archive/record.ts';
+import { parseAnswers, type RecordAnswers } from '../../../language/archive/record.ts';
 import { fileHash, listName } from '../records.ts';
 import { openSqlite, type Row, type Sqlite, type Value } from './sqlite.ts';
 
@@ -16,31 +16,36 @@ const version = 1;
 const schema = `
 create table meta (key text primary key, value) without rowid;
 create table jobs (
-  id integer primary key, record text unique, hash text, job text, title text, customer text, received text, closed text,
+  id integer primary key, record text, hash text, job text, title text, customer text, received text, closed text,
   procedure text, revision text, family text, shop text, issue integer, reason text, replaced integer default 0);
 create table units (
   id integer primary key, job integer, place text, number text, serial text, on_hold text, remarks text, renewed text,
   done text);
 create table results (
   unit integer, seq integer, role text, name text, value text, value_unit text, passed integer, limited text, margin real,
-  tool text, person text, day text, note text);
+  tool text, person text, day text, note text, primary key (unit, seq)) without rowid;
 `;
 
 const indexes = `
 create index if not exists jobs_job on jobs (job);
+create index if not exists jobs_record on jobs (record);
 create index if not exists jobs_hash on jobs (hash);
 create index if not exists jobs_customer on jobs (customer);
 create index if not exists jobs_procedure on jobs (procedure, revision);
 create index if not exists units_job on units (job);
 create index if not exists units_serial on units (serial);
-create index if not exists units_number on units (number);
-create index if not exists results_unit on results (unit);
 create index if not exists results_tool on results (tool, day);
-create index if not exists results_person on results (person, day);
 `;
+
+const rareIndexes = {
+  person: 'create index if not exists results_person on results (person, day)',
+  number: 'create index if not exists units_number on units (number)',
+};
 
 export interface Ledger {
   all(sql: string, values?: readonly Value[]): Row[];
+  /** Makes an index that few questions need when the first of them is asked; a ledger that others keep busy does without. */
+  ready(index: keyof typeof rareIndexes): void;
   /** What somebody who asks should know: that it was made anew, or what could not be taken in. */
   readonly notes: readonly string[];
   close(): void;
@@ -53,7 +58,7 @@ export interface LedgerOptions {
 }
 
 /** Folder of all ledgers. `HANDTIGHT_CACHE` names another cache folder. */
-export function ledgerFolder(): string {
+function ledgerFolder(): string {
   const { HANDTIGHT_CACHE } = process.env;
   return join(HANDTIGHT_CACHE || envPaths('handtight', { suffix: '' }).cache, 'ledger');
 }
@@ -100,7 +105,18 @@ async function filled(database: Sqlite, records: string, notes: string[]): Promi
   // What a power cut costs is made again.
   database.exec('pragma synchronous = off');
   await patiently(() => takeIn(database, records, notes));
-  return { all: (sql, values) => database.all(sql, values), notes, close: () => database.close() };
+  return {
+    all: (sql, values) => database.all(sql, values),
+    ready(index) {
+      try {
+        database.exec(rareIndexes[index]);
+      } catch (error) {
+        if (!isBusy(error)) throw error;
+      }
+    },
+    notes,
+    close: () => database.close(),
+  };
 }
 
 /** Tries again while another process writes: not every SQLite waits by itself. */
@@ -134,7 +150,7 @@ function takeIn(database: Sqlite, records: string, notes: string[]): void {
         );
         database.exec(schema);
       }
-      insertAll(database, records, tail.lines, notes);
+      insertAll(database, records, { lines: tail.lines, fresh }, notes);
       if (fresh) database.exec(indexes);
       const put = database.prepare('insert or replace into meta values (?, ?)');
       put(['version', version]);
@@ -221,87 +237,91 @@ function readFrom(file: number, from: number, size: number): string {
   return bytes.subarray(0, read).toString('utf8');
 }
 
-function insertAll(database: Sqlite, records: string, lines: readonly string[], notes: string[]): void {
+interface NewRecords {
+  readonly lines: readonly string[];
+  /** Nothing was taken in before. */
+  readonly fresh: boolean;
+}
+
+function insertAll(database: Sqlite, records: string, { lines, fresh }: NewRecords, notes: string[]): void {
   if (lines.length === 0) return;
   const insert = {
     replaced: database.prepare('update jobs set replaced = 1 where hash = ?'),
-    job: database.prepare('insert or ignore into jobs values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0)'),
+    job: database.prepare('insert into jobs values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0)'),
     unit: database.prepare('insert into units values (?, ?, ?, ?, ?, ?, ?, ?, ?)'),
     result: database.prepare('insert into results values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)'),
   };
   const next = (table: string) => Number(database.all(`select coalesce(max(id), 0) as id from ${table}`)[0]?.id ?? 0);
   const ids = { job: next('jobs'), unit: next('units') };
-  const known = new Set(database.all('select record from jobs').map(({ record }) => record));
+  const known = new Set<string>();
+  const isKnown = (name: string) =>
+    known.has(name) || (!fresh && database.all('select 1 from jobs where record = ?', [name]).length > 0);
   const wrong: string[] = [];
+  /** The hash of a record that is replaced has no index before all are in. */
+  const replaced: string[] = [];
   for (const line of lines) {
     const [, hash, name] = /^([0-9a-f]{64}) {2}(\S.*)$/u.exec(line) ?? [];
-    if (hash === undefined || name === undefined || known.has(name)) continue;
-    const answers = answersAt(join(records, name), hash);
-    if (answers === null) {
+    if (hash === undefined || name === undefined || isKnown(name)) continue;
+    const rows = rowsAt(join(records, name), { name, hash, ids });
+    if (rows === null) {
       wrong.push(name);
       continue;
     }
     known.add(name);
-    if (answers.replaces !== null) insert.replaced([answers.replaces]);
-    insertJob(answers, { name, hash, ids, insert });
+    if (rows.replaces !== null) replaced.push(rows.replaces);
+    insert.job(rows.job);
+    rows.units.forEach(insert.unit);
+    rows.results.forEach(insert.result);
+    ids.job++;
+    ids.unit += rows.units.length;
   }
+  if (replaced.length > 0 && fresh) database.exec(indexes);
+  for (const hash of replaced) insert.replaced([hash]);
   if (wrong.length > 0)
     notes.push(
       `${wrong.length === 1 ? `${wrong[0]} is` : `${wrong.length} records, ${wrong[0]} first, are`} missing or not as written, and not in this answer. Run npx handtight verify.`,
     );
 }
 
-type Put = (values: readonly Value[]) => void;
+type Values = readonly Value[];
 
-function insertJob(
-  answers: RecordAnswers,
-  {
-    name,
-    hash,
-    ids,
-    insert,
-  }: {
-    readonly name: string;
-    readonly hash: string;
-    readonly ids: { job: number; unit: number };
-    readonly insert: { readonly job: Put; readonly unit: Put; readonly result: Put };
-  },
-): void {
+interface JobRows {
+  readonly job: Values;
+  readonly units: readonly Values[];
+  readonly results: readonly Values[];
+  readonly replaces: string | null;
+}
+
+interface Place {
+  readonly name: string;
+  readonly hash: string;
+  /** Those that were given last. */
+  readonly ids: { readonly job: number; readonly unit: number };
+}
+
+/** The rows of a record; null: it is missing, or not as written. Of what is as written the form was checked when it was. */
+function rowsAt(path: string, place: Place): JobRows | null {
+  try {
+    const bytes = readFileSync(path);
+    const answers = fileHash(bytes) === place.hash ? parseAnswers(bytes.toString('utf8')) : null;
+    if (answers === null) return null;
+    const rows = rowsOf(answers, place);
+    const isValue = (value: unknown) => value === null || typeof value === 'string' || typeof value === 'number';
+    return [rows.job, ...rows.units, ...rows.results].every((row) => row.every(isValue)) ? rows : null;
+  } catch {
+    return null;
+  }
+}
+
+function rowsOf(answers: RecordAnswers, { name, hash, ids }: Place): JobRows {
   const { job, title, customer, received, closed, procedure, revision, family, shop, issue, reason } = answers;
-  ids.job++;
-  insert.job([
-    ids.job,
-    name,
-    hash,
-    job,
-    title,
-    customer,
-    received,
-    closed,
-    procedure,
-    revision,
-    family,
-    shop,
-    issue,
-    reason,
-  ]);
-  for (const unit of answers.units) {
-    ids.unit++;
-    const done = unit.done.map(({ by, on }) => (on === null ? by : `${by}, ${on}`));
-    insert.unit([
-      ids.unit,
-      ids.job,
-      unit.place,
-      unit.number,
-      unit.serial,
-      unit.onHold,
-      unit.remarks.join('; '),
-      unit.renewed.join(', '),
-      [...new Set(done)].join('; '),
-    ]);
-    for (const [seq, one] of unit.results.entries())
-      insert.result([
-        ids.unit,
+  const id = ids.job + 1;
+  const results: Values[] = [];
+  const units = answers.units.map((unit, index): Values => {
+    const own = ids.unit + 1 + index;
+    unit.results.forEach((one, seq) =>
+      results.push([
+        own,
         seq,
         one.role,
         one.name,
@@ -314,15 +334,25 @@ function insertJob(
         one.by,
         one.on ?? closed,
         one.text,
-      ]);
-  }
-}
-
-function answersAt(path: string, hash: string): RecordAnswers | null {
-  try {
-    const bytes = readFileSync(path);
-    return fileHash(bytes) === hash ? readAnswers(bytes.toString('utf8')) : null;
-  } catch {
-    return null;
-  }
+      ]),
+    );
+    const done = unit.done.map(({ by, on }) => (on === null ? by : `${by}, ${on}`));
+    return [
+      own,
+      id,
+      unit.place,
+      unit.number,
+      unit.serial,
+      unit.onHold,
+      unit.remarks.join('; '),
+      unit.renewed.join(', '),
+      [...new Set(done)].join('; '),
+    ];
+  });
+  return {
+    job: [id, name, hash, job, title, customer, received, closed, procedure, revision, family, shop, issue, reason],
+    units,
+    results,
+    replaces: answers.replaces,
+  };
 }

@@ -30,6 +30,7 @@ const meanings: readonly (readonly [HistoryBy, string, (word: string) => string]
 /** Every visit of what a word names, the last first; null: it names nothing. */
 export function history(ledger: Ledger, word: string): { readonly by: HistoryBy; readonly visits: Visit[] } | null {
   for (const [by, where, pattern] of meanings) {
+    if (by === 'part number') ledger.ready('number');
     const units = ledger.all(`${visits} ${where} order by jobs.closed desc, jobs.id desc, units.id`, [pattern(word)]);
     if (units.length === 0) continue;
     return {
@@ -55,6 +56,7 @@ export interface AffectedBy {
 
 /** What was judged with a tool, by somebody or by a procedure, between two days; what was nearest to its limit first. */
 export function affected(ledger: Ledger, { tool, by, procedure, revision, from, to }: AffectedBy): Row[] {
+  if (by !== undefined && tool === undefined) ledger.ready('person');
   const conditions: [string, Value | undefined][] = [
     ['results.tool = ?', tool],
     ['results.person = ?', by],
