@@ -17,6 +17,8 @@ const common = `shop bench "Bench" {
   station wheel  "Wheel"        abrasive
   wrench TW-80   range 16..80 N·m  within 4 %
   gauge  PG-400  range 0..400 bar  class 0.25  graduated 1 bar  at tester  damped  due 2027-01-01
+  gauge  PG-401  range 0..400 bar  calibrated 2025-01-01 due 2026-01-01 certificate "K-1" found 3 bar high at 250 bar  retired 2027-01-01
+  gauge  PG-402  range 0..400 bar  out of use since 2027-01-01
   tool   MIC-10  range 0..25 mm  within 0.003 mm  digital
   wrench LW-200  range 40..200 N·m  within 4 %  length 400 mm
   fluid  thinner "Cleaning solvent"  solvent, flammable 62 °C

@@ -25,7 +25,11 @@ export function buildRecord(job: Job, closing: Closing): UnsealedRecord {
   const { procedure } = job;
   const { today, issue, reason, replaces, texts, version, paper, language, hash } = closing;
   const judged = judgeJob(procedure, job, today);
-  const used = new Set(judged.units.flatMap(({ tools }) => tools));
+  const all = judged.units.flatMap(({ tools }) => tools);
+  const used = all.filter(
+    ({ asset, calibration }, index) =>
+      all.findIndex((one) => one.asset === asset && one.calibration === calibration) === index,
+  );
   const held = judged.onHold.map((unit) => ({ ...unitHead(unit), remarks: [], renewed: [], results: [], done: [] }));
   const certificate = buildCertificate(procedure, job, {
     paper,
@@ -51,7 +55,14 @@ export function buildRecord(job: Job, closing: Closing): UnsealedRecord {
       issue,
       reason,
       replaces,
-      tools: [...used].map(({ name, title, kind, calibrated, due }) => ({ name, title, kind, calibrated, due })),
+      tools: used.map(({ asset: { name, title, kind }, calibration }) => ({
+        name,
+        title,
+        kind,
+        calibrated: calibration?.calibrated ?? null,
+        due: calibration?.due ?? null,
+        certificate: calibration?.certificate ?? null,
+      })),
       units: [...judged.units.map(unitAnswers), ...held].sort((one, other) => Number(one.place) - Number(other.place)),
     },
     content: { certificate, ...texts },

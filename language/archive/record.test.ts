@@ -17,7 +17,9 @@ const unsealed: UnsealedRecord = {
     issue: 1,
     reason: null,
     replaces: null,
-    tools: [{ name: 'PG-1', title: 'PG-1', kind: 'gauge', calibrated: '2026-01-01', due: '2027-01-01' }],
+    tools: [
+      { name: 'PG-1', title: 'PG-1', kind: 'gauge', calibrated: '2026-01-01', due: '2027-01-01', certificate: 'K-1' },
+    ],
     units: [
       {
         place: '1',

@@ -32,6 +32,7 @@ const toolSchema = z.strictObject({
   kind: z.enum(['wrench', 'gauge', 'tool']),
   calibrated: z.string().nullable(),
   due: z.string().nullable(),
+  certificate: z.string().nullable(),
 });
 
 const unitSchema = z.strictObject({

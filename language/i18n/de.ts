@@ -660,6 +660,8 @@ export const de: Catalogue = {
         '{tool}: die Werkstatt sagt nicht, von wann bis wann die Kalibrierung gilt; nichts zeigt, dass es an diesem Tag richtig war. calibrated und due mit Datum in seine Zeile schreiben.',
       overdue:
         '{tool} war am {due} zur Kalibrierung fällig und wurde am {on} benutzt. Mit einem gültig kalibrierten Prüfmittel noch einmal messen, oder das Datum berichtigen.',
+      outOfUse:
+        '{tool} ist seit dem {since} außer Gebrauch und wurde am {on} benutzt. Mit einem anderen Prüfmittel noch einmal messen, oder das Datum berichtigen.',
       notYetCalibrated:
         '{tool} wurde am {calibrated} kalibriert und vorher, am {on}, benutzt: nichts zeigt, dass es da richtig war. Noch einmal messen, oder das Datum berichtigen.',
       noDone: 'Wer es ausgeführt hat, ist nicht eingetragen. done by "…" on und das Datum schreiben.',

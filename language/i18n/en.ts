@@ -659,6 +659,8 @@ export const en = {
         '{tool}: the shop does not say from when to when its calibration holds, so nothing shows that it was right on that day. Write calibrated and due in its line, each with a date.',
       overdue:
         '{tool} was due for calibration on {due}, and was used on {on}. Read again with a tool that is in date, or correct the date.',
+      outOfUse:
+        '{tool} is out of use since {since}, and was used on {on}. Read again with a tool that is in use, or correct the date.',
       notYetCalibrated:
         '{tool} was calibrated on {calibrated}, and was used on {on}, before that: nothing shows that it was right then. Read again, or correct the date.',
       noDone: 'Nobody is named who did it. Write done by "…" on and the date.',

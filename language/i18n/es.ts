@@ -652,6 +652,8 @@ export const es: Catalogue = {
         '{tool}: el taller no dice desde cuándo y hasta cuándo vale su calibración, y nada muestra que ese día indicara bien. Escriba calibrated y due en su línea, con sus fechas.',
       overdue:
         'La calibración de {tool} vencía el {due}, y se usó el {on}. Lea de nuevo con un instrumento vigente, o corrija la fecha.',
+      outOfUse:
+        '{tool} está fuera de uso desde el {since}, y se usó el {on}. Lea de nuevo con un instrumento en uso, o corrija la fecha.',
       notYetCalibrated:
         '{tool} se calibró el {calibrated} y se usó antes, el {on}: nada muestra que entonces indicara bien. Lea de nuevo, o corrija la fecha.',
       noDone: 'No está anotado quién lo hizo. Escriba done by "…" on y la fecha.',

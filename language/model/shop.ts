@@ -42,14 +42,30 @@ export interface Asset extends Named {
   readonly graduated: Difference | null;
   /** The station that it is fixed at. */
   readonly at: string | null;
-  /** ISO date of the calibration that is in force; null: not said. */
+  /** ISO date of the last calibration; null: not said. */
   readonly calibrated: string | null;
   /** ISO date of the next calibration. */
   readonly due: string | null;
+  /** All of them that are written down, the last included, the oldest first. */
+  readonly calibrations: readonly Calibration[];
+  /** ISO date from which it is no longer used, for good or until it is repaired; null: it is in use. */
+  readonly outOfUse: string | null;
   readonly damped: boolean;
   readonly digital: boolean;
   /** Of a wrench: from the grip's mark to the square drive. */
   readonly length: Quantity | null;
+}
+
+/** `calibrated 2026-01-15 due 2027-01-15 certificate "K-113" found 3 bar high at 250 bar`. */
+export interface Calibration {
+  /** ISO date; null: not said. */
+  readonly calibrated: string | null;
+  /** ISO date. */
+  readonly due: string | null;
+  /** Number of its certificate. */
+  readonly certificate: string | null;
+  /** How far off the tool was found when it came in; what it had shown before is in doubt by that. */
+  readonly found: { readonly error: Difference; readonly high: boolean; readonly at: Quantity } | null;
 }
 
 /** `test-oil` calibration fluid; `oil` assembly oil; a fluid with no trait is a solvent. */

@@ -1,6 +1,7 @@
 import type {
   Acceptance,
   Asset,
+  Calibration,
   DecisionRule,
   Fluid,
   FluidKind,
@@ -13,6 +14,7 @@ import type {
 import type { Source } from '../model/source.ts';
 import {
   amount,
+  asDifference,
   between,
   compare,
   compareDifferences,
@@ -179,12 +181,18 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
     at: null as string | null,
     calibrated: null as string | null,
     due: null as string | null,
+    outOfUse: null as string | null,
     damped: false,
     digital: false,
     length: null as Quantity | null,
   };
+  const calibrations: MadeCalibration[] = [];
   const seen = new Set<string>();
   for (const fact of node.facts) {
+    if (isOfCalibration(fact) && beginsAnother(fact, calibrations)) {
+      calibrations.push({ calibrated: null, due: null, certificate: null, found: null });
+      for (const type of ofCalibration) seen.delete(type);
+    }
     const said = fact.$type === 'AssetTrait' ? fact.trait : fact.$type;
     if (seen.has(said) && fact.$type !== 'AssetAllow')
       context.syntax(
@@ -215,11 +223,23 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
         asset.at = context.find(fact.station, 'station', stations, context.source(fact, 'station'))?.name ?? null;
         break;
       case 'AssetCalibrated':
-        asset.calibrated = lowerDate(context, fact, 'date', fact.date);
+        calibrations.at(-1)!.calibrated = lowerDate(context, fact, 'date', fact.date);
         break;
       case 'AssetDue':
-        asset.due = lowerDate(context, fact, 'date', fact.date);
+        calibrations.at(-1)!.due = lowerDate(context, fact, 'date', fact.date);
         break;
+      case 'AssetCertificate':
+        calibrations.at(-1)!.certificate = fact.number ?? null;
+        break;
+      case 'AssetFound':
+        calibrations.at(-1)!.found = foundOf(context, fact, node.name);
+        break;
+      case 'AssetRetired':
+      case 'AssetOutOfUse': {
+        const date = lowerDate(context, fact, 'date', fact.date);
+        if (date !== null && (asset.outOfUse === null || date < asset.outOfUse)) asset.outOfUse = date;
+        break;
+      }
       case 'AssetLength':
         asset.length = lowerMeasure(context, fact, 'length', fact.length, {
           what: `The length of ${node.name}`,
@@ -235,13 +255,53 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
         break;
     }
   }
-  if (asset.calibrated !== null && asset.due !== null && asset.due < asset.calibrated)
+  for (const { calibrated, due } of calibrations)
+    if (calibrated !== null && due !== null && due < calibrated)
+      context.syntax(
+        'wrong-date',
+        `${node.name} was calibrated on ${calibrated} and was due on ${due}, before that: nothing that it reads could be certified. Correct one of the two dates.`,
+        context.source(node, 'name'),
+      );
+  calibrations.sort((one, other) => ((one.calibrated ?? '') < (other.calibrated ?? '') ? -1 : 1));
+  const { calibrated, due } = calibrations.at(-1) ?? { calibrated: null, due: null };
+  return { ...asset, calibrated, due, calibrations, ...onItsScale(context, node, asset) };
+}
+
+type MadeCalibration = { -readonly [key in keyof Calibration]: Calibration[key] };
+
+const ofCalibration = ['AssetCalibrated', 'AssetDue', 'AssetCertificate', 'AssetFound'] as const;
+
+function isOfCalibration(fact: ast.AssetFact): boolean {
+  return (ofCalibration as readonly string[]).includes(fact.$type);
+}
+
+/** Facts belong to the calibration that they are written behind. One without an end is not over when another is named. */
+function beginsAnother(fact: ast.AssetFact, before: readonly MadeCalibration[]): boolean {
+  const last = before.at(-1);
+  if (last === undefined) return true;
+  return fact.$type === 'AssetCalibrated' && last.calibrated !== null && last.due !== null;
+}
+
+/** `found 3 bar high at 250 bar`. */
+function foundOf(context: Context, fact: ast.AssetFound, name: string): Calibration['found'] {
+  const measure = (property: 'error' | 'value', written: string) =>
+    lowerMeasure(context, fact, property, written, {
+      what: `What ${name} was found with`,
+      why: 'which readings were in doubt is worked out from it',
+      like: 'found 3 bar high at 250 bar',
+      kind: null,
+    });
+  const [error, at] = [measure('error', fact.error), measure('value', fact.value)];
+  if (error === null || at === null) return null;
+  if (kindOfUnit(error.unit) !== kindOfUnit(at.unit)) {
     context.syntax(
-      'wrong-date',
-      `${node.name} was calibrated on ${asset.calibrated} and was due on ${asset.due}, before that: nothing that it reads could be certified. Correct one of the two dates.`,
-      context.source(node, 'name'),
+      'unit-of-another-kind',
+      `${name} was found ${formatQuantity(error)} off at ${formatQuantity(at)}, and the two measure different things. Write both as it reads them: found 3 bar high at 250 bar.`,
+      context.source(fact, 'error'),
     );
-  return { ...asset, ...onItsScale(context, node, asset) };
+    return null;
+  }
+  return { error: asDifference(error), high: fact.side === 'high', at };
 }
 
 /** EN 837-1 has classes up to 4; more than this is a slip of the point. */
@@ -317,7 +377,14 @@ function airBelowOf(context: Context, node: ast.AirBelow, before: Shop['airBelow
 /** An ISO date that is in the calendar; else reported and null. */
 export function lowerDate(
   context: Context,
-  node: ast.AssetCalibrated | ast.AssetDue | ast.ApprovedBy | ast.Received | ast.ResultOn,
+  node:
+    | ast.AssetCalibrated
+    | ast.AssetDue
+    | ast.AssetRetired
+    | ast.AssetOutOfUse
+    | ast.ApprovedBy
+    | ast.Received
+    | ast.ResultOn,
   property: string,
   text: string,
 ): string | null {

@@ -13,13 +13,8 @@ import { type PrintCommandOptions, report } from './print.ts';
 import { tell } from './say.ts';
 import { UsageError } from './usage-error.ts';
 
-export interface CertificateCommandOptions extends PrintCommandOptions {
-  /** ISO date that stands for today. */
-  readonly today: string;
-}
-
 /** Prints the certificate of a job. Exit code: 0 it is printed, 1 something is missing and no draft was requested. */
-export async function certificateCommand(name: string, options: CertificateCommandOptions): Promise<number> {
+export async function certificateCommand(name: string, options: PrintCommandOptions): Promise<number> {
   if (name.endsWith(recordEnding)) return certificateOfRecord(name, options);
   const workspace = await openJobIn(name, options.workspace);
   const { result, job } = workspace;

@@ -3,6 +3,7 @@ import { printedAs } from '../../language/config/config.ts';
 import { isDraft } from '../../language/db/issued/draft.ts';
 import { buildSheet, type Paper, type Sheet } from '../../language/documents/traveler/index.ts';
 import type { Language } from '../../language/i18n/index.ts';
+import type { Asset } from '../../language/model/shop.ts';
 import { contentHash } from '../host/files/content-hash.ts';
 import { shownPath } from '../host/files/find-files.ts';
 import { type Printed, printSheet, printSheets, type SheetFormat, WriteError } from '../host/print/index.ts';
@@ -12,6 +13,7 @@ import { type Progress, startProgress } from './progress.ts';
 import { note, say, tell } from './say.ts';
 import { calledIn, type Ready, sift } from './sift.ts';
 import { findTargets } from './targets.ts';
+import { toolWarning } from './tools.ts';
 import { UsageError } from './usage-error.ts';
 import type { CliWorkspace } from './workspace.ts';
 
@@ -26,6 +28,8 @@ export interface PrintCommandOptions {
   readonly workspace: string;
   /** Name of the one file that all sheets go into; undefined: each has its own. */
   readonly oneFile?: string | undefined;
+  /** ISO date that stands for today. */
+  readonly today: string;
 }
 
 interface Run {
@@ -61,10 +65,27 @@ export async function printCommand(names: readonly string[], options: PrintComma
     progress.stop();
     over();
   }
+  for (const warning of toolWarnings(sifted.ready, options.today)) note(warning);
   for (const reason of refused) tell(`${withRed(reason)}\n`);
   if (run.printed + refused.length > 1)
     tell(`${pc.bold(`${run.printed} printed${refused.length === 0 ? '' : `, ${refused.length} not printed`}`)}\n`);
   return refused.length > 0 ? 1 : 0;
+}
+
+/** Tools that a sheet names, and that will not do for long; each once. */
+function toolWarnings(ready: readonly Ready[], today: string): Set<string> {
+  return new Set(
+    ready.flatMap(({ procedure: { shop, stages, repairs } }) => {
+      const steps = [...stages, ...repairs].flatMap((block) => block.steps);
+      const named = new Set(
+        steps.flatMap((step) => step.tools.flatMap((tool) => (tool.form === 'asset' ? tool.name : []))),
+      );
+      const stations = new Set(stages.map(({ station }) => station));
+      const isUsed = (asset: Asset) =>
+        named.has(asset.name) || (asset.kind === 'gauge' && asset.at !== null && stations.has(asset.at));
+      return shop.assets.filter(isUsed).flatMap((asset) => toolWarning(asset, today) ?? []);
+    }),
+  );
 }
 
 async function printEach(run: Run): Promise<void> {

@@ -3,9 +3,11 @@ import { type Command, Option } from 'commander';
 import { dateText, today } from './dates.ts';
 import type { AffectedOptions, AskOptions, OpenOptions } from './ledger.ts';
 import { rowFormats } from './row-formats.ts';
+import type { ToolsOptions } from './tools.ts';
 
 /** @param end takes the exit code */
 export function records(program: Command, end: (code: number) => void): void {
+  tools(program, end);
   program
     .command('issue')
     .description('issue a revision of a procedure: its text is kept, and jobs that name it are judged by it')
@@ -70,6 +72,20 @@ export function records(program: Command, end: (code: number) => void): void {
     .action(async (options: OpenOptions) => {
       const { openCommand } = await import('./ledger.ts');
       end(await openCommand(options));
+    });
+}
+
+function tools(program: Command, end: (code: number) => void): void {
+  program
+    .command('tools')
+    .description('list the tools of the shop by the day on which their calibration ends')
+    .option('--within <days>', 'only what is due within so many days, or overdue')
+    .option('--today <date>', 'if the clock of this machine is wrong', dateText, today())
+    .addOption(new Option('--format <format>', 'output format').choices([...rowFormats]).default('text'))
+    .option('--workspace <folder>', 'the folder with the shop', '.')
+    .action(async (options: ToolsOptions) => {
+      const { toolsCommand } = await import('./tools.ts');
+      end(await toolsCommand(options));
     });
 }
 

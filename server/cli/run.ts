@@ -77,6 +77,7 @@ export async function run(argv: readonly string[]): Promise<number> {
       sheetFileName,
     )
     .option('--draft', 'print despite errors; every page is marked', false)
+    .option('--today <date>', 'if the clock of this machine is wrong', dateText, today())
     .option('--workspace <folder>', 'look names up in this folder', '.')
     .action(async (names: string[], options) => {
       const { printCommand } = await import('./print.ts');
@@ -93,7 +94,7 @@ export async function run(argv: readonly string[]): Promise<number> {
     .option('--today <date>', 'date of issue, if the clock of this machine is wrong', dateText, today())
     .option('--workspace <folder>', 'look names up in this folder', '.')
     .action(async (name: string, options) => {
-      const parsed = certificateOptions.parse({ ...options, formats: options.format });
+      const parsed = printOptions.parse({ ...options, formats: options.format });
       const { certificateCommand } = await import('./certificate.ts');
       code = await certificateCommand(name, parsed);
     });
@@ -261,9 +262,8 @@ const printOptions = z.object({
   oneFile: z.string().min(1).optional(),
   draft: z.boolean(),
   workspace: z.string().min(1),
+  today: z.iso.date(),
 });
-
-const certificateOptions = printOptions.extend({ today: z.iso.date() });
 
 /** The options of all that prints sheets. */
 function printed(command: Command): Command {

@@ -7,7 +7,7 @@ import type { Procedure } from '../../model/procedure.ts';
 import { screwReadings } from '../../recommendations/unit-screws.ts';
 import { unitReadings } from '../../recommendations/unit-shims.ts';
 import type { JudgedJob, Known, LimitVerdict, Missing } from './judged.ts';
-import { dayOf, misdated, uncalibrated } from './on-the-day.ts';
+import { calibrationOn, dayOf, misdated, uncalibrated } from './on-the-day.ts';
 import type { Say } from './say.ts';
 import { spreadsOf } from './set-spread.ts';
 import { isFound, names, UnitJudge } from './unit-judge.ts';
@@ -104,7 +104,13 @@ function judgedUnit(known: Known, unit: Unit): LimitVerdict {
     torques,
     outcomes,
     done,
-    tools: procedure.shop.assets.filter((asset) => tools.some((tool) => tool.asset === asset)),
+    tools: procedure.shop.assets.flatMap((asset) => {
+      const days = tools.filter((tool) => tool.asset === asset);
+      return [...new Set(days.map(({ on }) => calibrationOn(asset, on)))].map((calibration) => ({
+        asset,
+        calibration,
+      }));
+    }),
     // A doubt that a test has reported is not reported again.
     problems: [...new Set(problems)],
   };

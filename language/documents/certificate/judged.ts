@@ -2,7 +2,7 @@ import type { Asked, RequiredTorque } from '../../analysis/held.ts';
 import type { Doubt } from '../../model/doubt.ts';
 import type { DoneResult, Job, ReadingResult, ShimResult, TorqueResult, Unit } from '../../model/job.ts';
 import type { Procedure } from '../../model/procedure.ts';
-import type { Asset } from '../../model/shop.ts';
+import type { Asset, Calibration } from '../../model/shop.ts';
 import type { Difference, Limit } from '../../quantities/types.ts';
 import type { Window } from '../../quantities/window.ts';
 import type { ScrewReading } from '../../recommendations/unit-screws.ts';
@@ -52,9 +52,15 @@ export interface LimitVerdict {
   /** The tests that prove the family, then what else was read. */
   readonly outcomes: readonly Verdict[];
   readonly done: readonly DoneResult[];
-  /** Tools that what is certified was read with. */
-  readonly tools: readonly Asset[];
+  /** Tools that what is certified was read with, and the calibration that was in force on the day; each pair once. */
+  readonly tools: readonly ToolUsed[];
   readonly problems: readonly Say[];
+}
+
+export interface ToolUsed {
+  readonly asset: Asset;
+  /** Null: none is written down. */
+  readonly calibration: Calibration | null;
 }
 
 /** Units of one part number, compared with each other. */

@@ -1,6 +1,6 @@
 import type { DoneResult, Job, Unit } from '../../model/job.ts';
 import type { Procedure } from '../../model/procedure.ts';
-import type { Asset } from '../../model/shop.ts';
+import type { Asset, Calibration } from '../../model/shop.ts';
 import type { Say } from './say.ts';
 
 /**
@@ -8,11 +8,33 @@ import type { Say } from './say.ts';
  * do today and, moved on after the next calibration, cover the weeks in which the tool was overdue: so both dates are
  * required. Dates are compared as they are written, year first.
  */
-export function uncalibrated({ name: tool, calibrated, due }: Asset, on: string | null): Say[] {
-  if (calibrated === null || due === null) return [(w) => w.certificate.missing.noCalibration({ tool })];
+export function uncalibrated({ name: tool, calibrations, outOfUse }: Asset, on: string | null): Say[] {
+  const whole = calibrations.filter(isWhole);
+  const [first] = whole;
+  if (first === undefined) return [(w) => w.certificate.missing.noCalibration({ tool })];
   if (on === null) return [];
-  if (on > due) return [(w) => w.certificate.missing.overdue({ tool, due, on })];
-  return on < calibrated ? [(w) => w.certificate.missing.notYetCalibrated({ tool, calibrated, on })] : [];
+  if (outOfUse !== null && on >= outOfUse)
+    return [(w) => w.certificate.missing.outOfUse({ tool, since: outOfUse, on })];
+  if (whole.some((one) => isInForce(one, on))) return [];
+  const before = whole.findLast(({ calibrated }) => calibrated <= on);
+  if (before !== undefined) return [(w) => w.certificate.missing.overdue({ tool, due: before.due, on })];
+  return [(w) => w.certificate.missing.notYetCalibrated({ tool, calibrated: first.calibrated, on })];
+}
+
+type Whole = Calibration & { readonly calibrated: string; readonly due: string };
+
+function isWhole(calibration: Calibration): calibration is Whole {
+  return calibration.calibrated !== null && calibration.due !== null;
+}
+
+function isInForce({ calibrated, due }: Whole, on: string): boolean {
+  return calibrated <= on && on <= due;
+}
+
+/** The calibration that was in force on a day, the last of several; without one, the last that is written down. */
+export function calibrationOn({ calibrations }: Asset, on: string | null): Calibration | null {
+  const inForce = on === null ? undefined : calibrations.filter(isWhole).findLast((one) => isInForce(one, on));
+  return inForce ?? calibrations.at(-1) ?? null;
 }
 
 /** What is wrong with the days on which a unit was done. `today`: null where nobody knows it. */

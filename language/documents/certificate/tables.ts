@@ -3,7 +3,7 @@ import type { Words } from '../../i18n/index.ts';
 import { limitWords } from '../../i18n/limit-words.ts';
 import type { Unit } from '../../model/job.ts';
 import type { Procedure } from '../../model/procedure.ts';
-import type { Asset } from '../../model/shop.ts';
+import type { Calibration } from '../../model/shop.ts';
 import { capital, nameWords, partWords } from '../../model/titles.ts';
 import { limitText } from '../../quantities/index.ts';
 import type { Quantity } from '../../quantities/types.ts';
@@ -330,7 +330,11 @@ export function sourcesText({ procedure, words }: PrintContext, judged: JudgedJo
 
 /** The tools of what is certified, with what they are good for and until when. */
 export function toolsTable({ procedure, words }: PrintContext, { units }: JudgedJob): TableBlock | null {
-  const used = procedure.shop.assets.filter((asset) => units.some(({ tools }) => tools.includes(asset)));
+  const all = units.flatMap(({ tools }) => tools);
+  const used = procedure.shop.assets.flatMap((asset) => {
+    const own = all.filter((tool) => tool.asset === asset).map(({ calibration }) => calibration);
+    return [...new Set(own)].map((calibration) => ({ asset, calibration }));
+  });
   if (used.length === 0) return null;
   const { title, tool, number, accuracy, due, notStated } = words.certificate.tools;
   return {
@@ -342,18 +346,21 @@ export function toolsTable({ procedure, words }: PrintContext, { units }: Judged
       { head: accuracy, share: 4.5 },
       { head: due, share: 5 },
     ],
-    rows: used.map((asset) => [
+    rows: used.map(({ asset, calibration }) => [
       { text: assetWords(asset, words.tools.kinds) },
       { text: asset.name, strong: true },
       { text: accuracyWords(words, asset) || notStated },
-      { text: calibrationWords(words, asset) || notStated },
+      { text: calibrationWords(words, calibration) || notStated },
     ]),
   };
 }
 
-/** `2026-01-15 to 2027-01-15`. */
-function calibrationWords({ names }: Words, { calibrated, due }: Asset): string {
-  return calibrated == null ? (due ?? '') : due === null ? calibrated : names.through({ from: calibrated, to: due });
+/** `2026-01-15 to 2027-01-15, K-113`. */
+function calibrationWords({ names }: Words, calibration: Calibration | null): string {
+  if (calibration === null) return '';
+  const { calibrated, due, certificate } = calibration;
+  const days = calibrated === null ? due : due === null ? calibrated : names.through({ from: calibrated, to: due });
+  return [days, certificate].filter((word) => word !== null).join(', ');
 }
 
 /** In what the units were tested, as the procedure asks for it. */

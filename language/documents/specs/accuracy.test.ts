@@ -18,6 +18,8 @@ const thermometer: Asset = {
   at: null,
   calibrated: null,
   due: null,
+  calibrations: [],
+  outOfUse: null,
   damped: false,
   digital: false,
   length: null,

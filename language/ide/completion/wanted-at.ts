@@ -126,7 +126,22 @@ function inShop(before: readonly string[]): Wanted {
     case 'wrench':
     case 'gauge':
     case 'tool':
-      return words('range', 'within', 'class', 'graduated', 'at', 'calibrated', 'due', 'length', 'damped', 'digital');
+      return words(
+        'range',
+        'within',
+        'class',
+        'graduated',
+        'at',
+        'calibrated',
+        'due',
+        'certificate',
+        'found',
+        'retired',
+        'out of use since',
+        'length',
+        'damped',
+        'digital',
+      );
     case 'fluid':
       return words(...fluidWords, 'flammable');
     case 'stock':

@@ -123,6 +123,8 @@ function asked(use: Extract<ToolUse, { form: 'kind' }>): Asset {
     calibrated: null,
     at: null,
     due: null,
+    calibrations: [],
+    outOfUse: null,
     damped: false,
     digital: false,
     length: null,
