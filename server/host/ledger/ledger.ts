@@ -319,7 +319,7 @@ function rowsOf(answers: RecordAnswers, { name, hash, ids }: Place): JobRows {
   const results: Values[] = [];
   const units = answers.units.map((unit, index): Values => {
     const own = ids.unit + 1 + index;
-    unit.results.forEach((one, seq) =>
+    for (const [seq, one] of unit.results.entries())
       results.push([
         own,
         seq,
@@ -334,8 +334,7 @@ function rowsOf(answers: RecordAnswers, { name, hash, ids }: Place): JobRows {
         one.by,
         one.on ?? closed,
         one.text,
-      ]),
-    );
+      ]);
     const done = unit.done.map(({ by, on }) => (on === null ? by : `${by}, ${on}`));
     return [
       own,
