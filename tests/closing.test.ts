@@ -6,7 +6,7 @@ import { chmodSync, cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, r
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it, test } from 'vitest';
-import { fileHash, listName, readList, recordNames } from '../server/host/records.ts';
+import { fileHash, listName, readList, recordNames } from '../server/host/files/records.ts';
 import { command } from './command.ts';
 import { root } from './library.ts';
 
@@ -100,7 +100,7 @@ describe('verify', () => {
     expect(plain(await command(folder, 'verify', 'none'))).toMatch(/^2 .*There is no record in none/u);
   });
 
-  it('is told that an interrupted closing is completed by closing again', async () => {
+  it('goes silent about an interrupted closing once the job is closed again', async () => {
     rmSync(join(folder, 'records', listName));
     expect(plain(await command(folder, 'verify'))).toContain('✗ 2198-2.record.json: new.');
     expect(plain(await command(folder, 'close', '2198', ...today))).toContain('was interrupted, and is complete now');

@@ -1,4 +1,4 @@
-/** The record of a closed job: all that is known of it, as one text that stands by itself. */
+/** The record of a closed job: all that is known of it, as one text that needs no other. */
 import canonicalize from 'canonicalize';
 import * as z from 'zod';
 import { hashOf } from '../db/issued/hash.ts';

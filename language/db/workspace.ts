@@ -100,7 +100,7 @@ export class Workspace {
     return this.withIssued(sources, this.openPlain(sources, settings), issued);
   }
 
-  /** The same for files of which each declares what it says: an issued revision too. */
+  /** The same, where issued revisions among the files declare what they say like all others. */
   openPlain(files: readonly SourceFile[], settings: SettingsFile | null = null): CheckResult {
     return resultOf(this.snapshot(files), settings);
   }

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import pc from 'picocolors';
 import { type JobRecord, readRecord } from '../../language/archive/record.ts';
 import { whyUnread } from '../host/files/read-text.ts';
-import { fileHash, listName, readList, recordNames, strayLines } from '../host/records.ts';
+import { fileHash, listName, readList, recordNames, strayLines } from '../host/files/records.ts';
 import { say } from './say.ts';
 import { UsageError } from './usage-error.ts';
 

@@ -134,7 +134,7 @@ function headerOf(setting: PrintContext, job: Job, issue: CertificateOptions['is
   };
 }
 
-/** `2, replaces 1: serial misread`. The first issue says nothing of it. */
+/** `2, replaces 1: serial misread`. The first issue has no such words. */
 function issueWords({ words }: PrintContext, issue: CertificateOptions['issue']): string | null {
   if (issue === undefined || issue.reason === null) return null;
   const { number, reason } = issue;

@@ -17,7 +17,7 @@ import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, it, test } from 'vitest';
 import { writeRecord } from '../../../language/archive/record.ts';
 import { closedJob, writeClosedJobs } from '../../../tests/bench/workload/closed-jobs.ts';
-import { enterInList, listName, recordNames, writeRecordFile } from '../records.ts';
+import { enterInList, listName, recordNames, writeRecordFile } from '../files/records.ts';
 import { type LedgerOptions, openLedger } from './ledger.ts';
 import { affected, closedJobs, history } from './questions.ts';
 import { ofNode, ofWasm } from './sqlite.ts';

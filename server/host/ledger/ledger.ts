@@ -7,10 +7,10 @@ import { closeSync, existsSync, fstatSync, mkdirSync, openSync, readFileSync, re
 import { join, resolve } from 'node:path';
 import envPaths from 'env-paths';
 import { parseAnswers, type RecordAnswers } from '../../../language/archive/record.ts';
-import { fileHash, listName } from '../records.ts';
+import { fileHash, listName } from '../files/records.ts';
 import { openSqlite, type Row, type Sqlite, type Value } from './sqlite.ts';
 
-/** Version of the tables: another one makes the ledger anew. */
+/** Version of the tables: a ledger of another one is made again. */
 const version = 1;
 
 const schema = `
@@ -39,6 +39,7 @@ create index if not exists results_tool on results (tool, day);
 
 const rareIndexes = {
   person: 'create index if not exists results_person on results (person, day)',
+  day: 'create index if not exists results_day on results (day)',
   number: 'create index if not exists units_number on units (number)',
 };
 
@@ -46,7 +47,7 @@ export interface Ledger {
   all(sql: string, values?: readonly Value[]): Row[];
   /** Makes an index that few questions need when the first of them is asked; a ledger that others keep busy does without. */
   ready(index: keyof typeof rareIndexes): void;
-  /** What somebody who asks should know: that it was made anew, or what could not be taken in. */
+  /** What somebody who asks should know: that it was made again, or what could not be taken in. */
   readonly notes: readonly string[];
   close(): void;
 }

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { fileHash, readList } from '../../../server/host/files/records.ts';
 import { openLedger } from '../../../server/host/ledger/ledger.ts';
 import { affected, history } from '../../../server/host/ledger/questions.ts';
-import { fileHash, readList } from '../../../server/host/records.ts';
 import type { Bench, Comparison, Setting } from '../bench.ts';
 import { sideBySide } from '../measure/side-by-side.ts';
 import { spreadOf } from '../measure/spread.ts';

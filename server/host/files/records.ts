@@ -15,8 +15,8 @@ import {
   writeSync,
 } from 'node:fs';
 import { join } from 'node:path';
-import { recordEnding } from '../../language/archive/record.ts';
-import { WriteError } from './print/write.ts';
+import { recordEnding } from '../../../language/archive/record.ts';
+import { WriteError } from '../print/write.ts';
 
 /** Name of the list: one line per record, `SHA-256  NAME`, in the order of closing. Nothing in it is ever changed. */
 export const listName = 'records.list';
