@@ -50,6 +50,15 @@ describe('the line of a tool', () => {
     expect(gauge(facts).problems).toEqual([rule]);
   });
 
+  it('says what to write where what was found is of another kind', () => {
+    const { diagnostics } = checkFiles([
+      { uri: 's.rebuild', text: 'shop s {\n  gauge PG-1 found 3 mm high at 250 bar\n}\n' },
+    ]);
+    expect(diagnostics.map(({ message }) => message)).toEqual([
+      'PG-1 was found 3\u00a0mm off at 250\u00a0bar, and the two measure different things. Write both as it reads them: found 3 bar high at 250 bar.',
+    ]);
+  });
+
   it('is out of use from the earlier of two days', () => {
     expect(gauge('out of use since 2026-05-01 retired 2026-09-01').asset).toMatchObject({ outOfUse: '2026-05-01' });
   });
