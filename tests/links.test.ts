@@ -39,12 +39,17 @@ function visibleFrom(result: CheckResult, use: Source, what: string): string[] {
         ...(procedure.like === null ? [] : [procedure.like]),
       ];
     case 'repair':
+    case 'stage':
+    case 'parameter':
       return [procedure.name, ...(procedure.like === null ? [] : [procedure.like])];
     case 'part':
     case 'face':
     case 'port':
     case 'adjuster':
       return [procedure.family.name];
+    // What a patch or a hazard names its step by.
+    case 'step':
+      return [procedure.name, procedure.family.name, ...(procedure.like === null ? [] : [procedure.like])];
     case 'station':
     case 'fluid':
     case 'tool':

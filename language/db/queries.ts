@@ -23,7 +23,7 @@ import { type Declared, kindOfId, nameOfId, uriOfId } from '../semantics/declara
 import { lowerFamily } from '../semantics/family.ts';
 import { familyUses, testsOf } from '../semantics/family-uses.ts';
 import { type LoweredJob, lowerJob } from '../semantics/job.ts';
-import { unusedParameters } from '../semantics/parameters.ts';
+import { lowerParameters } from '../semantics/parameters.ts';
 import { lowerProcedure } from '../semantics/procedure.ts';
 import type { Scope } from '../semantics/scope.ts';
 import { lowerShop } from '../semantics/shop.ts';
@@ -231,7 +231,7 @@ export function buildQueries(db: Database, trees: Trees) {
   }
 
   function parameters(context: Context, node: ast.Sequence): null {
-    context.attempt('reading this sequence', node, () => unusedParameters(context, node));
+    context.attempt('reading this sequence', node, () => lowerParameters(context, node));
     return null;
   }
 

@@ -1,3 +1,4 @@
+import type { Family } from '../model/family.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Allow, Source } from '../model/source.ts';
@@ -91,6 +92,12 @@ export class Snapshot {
   /** Null where it cannot be read, or another of its name comes first. */
   procedure(id: string): Procedure | null {
     return this.state(id).model as Procedure | null;
+  }
+
+  /** Null where it cannot be read. */
+  family(id: string): Family | null {
+    const family = this.state(id).model as Family | null;
+    return family === null ? null : this.located(family);
   }
 
   /** The same object each time. */

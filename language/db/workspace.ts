@@ -2,9 +2,11 @@ import { analyzeFlow, type FlowAnalysis } from '../analysis/flow-analysis.ts';
 import { noSheetSettings, type Settings, type SettingsFile, type SheetSettings } from '../config/config.ts';
 import { attempt } from '../diagnostics/not-checked.ts';
 import type { Diagnostic } from '../model/diagnostic.ts';
+import type { Family } from '../model/family.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Reference } from '../semantics/context.ts';
+import type { Declared } from '../semantics/declaration-id.ts';
 import type { ResolvedWorkspace } from '../semantics/resolved.ts';
 import type { DeclaredSymbol } from '../semantics/symbols.ts';
 import { Database } from './engine.ts';
@@ -57,6 +59,10 @@ export interface CheckResult {
   readonly declared: { readonly jobs: readonly DeclaredName[]; readonly procedures: readonly DeclaredName[] };
   /** What is in one file and comes of what it declares, without a look at files that have no part in that. */
   readonly findingsIn: (uri: string) => readonly Diagnostic[];
+  /** Those that are declared in a file, as far as they can be read. */
+  readonly jobsIn: (uri: string) => readonly Job[];
+  readonly proceduresIn: (uri: string) => readonly CheckedProcedure[];
+  readonly familiesIn: (uri: string) => readonly Family[];
   /** Those of a name, or else in a file; the same. Null where there is none that can be read. */
   readonly jobOf: (nameOrUri: string) => Job | null;
   readonly procedureOf: (nameOrUri: string) => CheckedProcedure | null;
@@ -139,10 +145,11 @@ function resultOf(snapshot: Snapshot, settings: SettingsFile | null): CheckResul
     procedures.set(id, known);
     return known;
   };
+  const idsIn = (uri: string, kind: Declared) => (snapshot.has(uri) ? snapshot.idsIn(uri, kind) : []);
   /** The first of a name, or else of a file. */
   const first = <T>(kind: 'Job' | 'Procedure', nameOrUri: string, make: (id: string) => T | null): T | null => {
     const named = snapshot.idsOf(kind, nameOrUri);
-    const ids = named.length > 0 || !snapshot.has(nameOrUri) ? named : snapshot.idsIn(nameOrUri, kind);
+    const ids = named.length > 0 ? named : idsIn(nameOrUri, kind);
     for (const id of ids) {
       const made = make(id);
       if (made !== null) return made;
@@ -162,6 +169,9 @@ function resultOf(snapshot: Snapshot, settings: SettingsFile | null): CheckResul
     symbols: () => new LazyMap(snapshot.uris, (uri) => snapshot.file(uri).symbols),
     declared: () => ({ jobs: snapshot.declared('Job'), procedures: snapshot.declared('Procedure') }),
     findingsIn: () => (uri) => diagnostics.in(uri),
+    jobsIn: () => (uri) => idsIn(uri, 'Job').flatMap((id) => snapshot.job(id) ?? []),
+    proceduresIn: () => (uri) => idsIn(uri, 'Procedure').flatMap((id) => checked(id) ?? []),
+    familiesIn: () => (uri) => idsIn(uri, 'Family').flatMap((id) => snapshot.family(id) ?? []),
     jobOf: () => (nameOrUri) => first('Job', nameOrUri, (id) => snapshot.job(id)),
     procedureOf: () => (nameOrUri) => first('Procedure', nameOrUri, checked),
   });

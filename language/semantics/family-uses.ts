@@ -20,8 +20,8 @@ export function familyUses(context: Context, node: ast.Family, family: Family, s
   // A family that no test is written for yet can name tests that are to come.
   if (tests.length === 0) return;
   for (const item of node.items) {
-    if (item.$type === 'Adjuster' && !family.provenBy.some(({ name }) => name === item.sets.name))
-      context.find(item.sets.name, 'test', tests, context.source(item.sets));
+    if (item.$type === 'Adjuster')
+      context.find(item.sets.name, 'test', [...family.provenBy, ...tests], context.source(item.sets));
     else if (item.$type === 'ProvenBy')
       for (const ref of item.tests) {
         const use = context.source(ref);

@@ -78,7 +78,7 @@ export class StepLowering {
   readonly addressed: {
     readonly hazard: Hazard;
     readonly verb: string;
-    readonly object: string | null;
+    readonly object: NameUse | null;
     readonly source: Source;
   }[] = [];
 
@@ -247,13 +247,13 @@ export class StepLowering {
     const hazard = lowerHazard(this.context, node);
     if (node.step === undefined) this.hazards.push(hazard);
     else {
-      const object = node.step.object === undefined ? null : pathText(node.step.object);
+      const object = addressedObject(this.context, node.step);
       const verb = verbOf(node.step.verb);
       plainAddress(this.context, node.step);
       if (this.passed.some((step) => isAddressed(step, verb, object))) {
         this.context.problems.push({
           kind: 'hazard-after-step',
-          step: [verb, object].filter(Boolean).join(' '),
+          step: [verb, object?.name].filter(Boolean).join(' '),
           source: hazard.source,
         });
       }
@@ -446,6 +446,9 @@ class SingleStepLowering {
             ? port.name === path.head || port.base === path.head
             : port.name === path.tail && port.part === path.head,
         );
+        const part = path.tail === undefined ? undefined : family.parts.find(({ name }) => name === path.head);
+        if (part !== undefined && ports.length > 0)
+          this.context.link(this.context.source(path, 'head'), part.source, path.head, 'part');
         if (ports.length > 0) return tied('port', ports, (port) => port.name);
       }
       if (kind === 'adjuster' && path.tail === undefined) {
@@ -693,8 +696,10 @@ class SingleStepLowering {
   private withObject(item: ast.WithObject, said: Said) {
     const subject = item.object;
     const source = this.source(subject);
-    const use = this.context.source(subject);
-    const name = this.standsFor(pathText(subject.path), subject);
+    const text = pathText(subject.path);
+    const [bound] = this.place.bindings.get(text) ?? [];
+    const use = this.context.source(bound?.path ?? subject);
+    const name = this.standsFor(text, subject);
     if (this.takes('with marking') && (name === 'number' || name === 'serial')) {
       said.marking = [...said.marking, name];
       return;
@@ -1012,9 +1017,14 @@ function nearSignalWord(about: string): string | null {
   return near ?? (/^[A-Z]{3,}$/u.test(about) && about.length > 5 ? signalWords.join(', ') : null);
 }
 
+/** What an address names besides the verb. */
+export function addressedObject(context: Context, { object }: ast.Address): NameUse | null {
+  return object === undefined ? null : { name: pathText(object), source: context.source(object) };
+}
+
 /** Whether a step is the one that a hazard names by verb and first object. */
-export function isAddressed(step: Action, verb: string, object: string | null): boolean {
-  return step.verb === verb && (object === null || addressees(step).includes(object));
+export function isAddressed(step: Action, verb: string, object: NameUse | null): boolean {
+  return step.verb === verb && (object === null || addressees(step).includes(object.name));
 }
 
 /** What an address may name a step by, besides its verb: its reading, or its first object. */

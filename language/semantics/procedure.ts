@@ -1,7 +1,7 @@
 import type { Family } from '../model/family.ts';
 import type { Action, Gate, Hazard, Procedure, Repair, Stage, Step } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
-import type { Allow, Named, NameUse } from '../model/source.ts';
+import type { Allow, Named, NameUse, Source } from '../model/source.ts';
 import { failEntries } from '../model/steps.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
@@ -12,11 +12,11 @@ import type { Context } from './context.ts';
 import { ExpansionSize, mostSteps } from './expansion.ts';
 import { findLike, hasBeginning } from './like-chain.ts';
 import {
+  addressedObject,
   addressees,
   isAddressed,
   type LoweredStep,
   lowerHazard,
-  pathText,
   plainAddress,
   StepLowering,
   type StepScope,
@@ -118,13 +118,13 @@ export function lowerProcedure(context: Context, node: ast.Procedure, scope: Sco
             {
               hazard: lowerHazard(context, hazard),
               verb: verbOf(hazard.step.verb),
-              object: hazard.step.object === undefined ? null : pathText(hazard.step.object),
+              object: addressedObject(context, hazard.step),
               source: context.source(hazard),
             },
           ],
     ),
   ];
-  const withHazards = placeHazards(context, stages, written, addressed);
+  const withHazards = placeHazards(context, family, stages, written, addressed);
   const repairs = withTries(withHazards.stages, [
     ...withHazards.repairs,
     ...inlineRepairs(maker.inlineRepairs, written.length),
@@ -412,19 +412,24 @@ export function byDegrees(repair: Repair): boolean {
 
 function placeHazards(
   context: Context,
+  family: Family,
   stages: readonly Stage[],
   repairs: readonly Repair[],
-  addressed: readonly { hazard: Hazard; verb: string; object: string | null; source: Hazard['source'] }[],
+  addressed: readonly { hazard: Hazard; verb: string; object: NameUse | null; source: Hazard['source'] }[],
 ) {
   const fits = isAddressed;
   const steps = [...stages, ...repairs].flatMap((block) => block.steps);
   for (const { verb, object, source } of addressed) {
-    if (steps.some((step) => fits(step, verb, object))) continue;
+    const step = steps.find((one) => fits(one, verb, object));
+    if (step !== undefined) {
+      if (object !== null) context.link(object.source, namedBy(family, step, object.name), object.name, 'step');
+      continue;
+    }
     const objects = steps.flatMap((step) => (step.verb === verb ? addressees(step) : []));
-    const near = object === null ? [] : nearest(object, objects);
+    const near = object === null ? [] : nearest(object.name, objects);
     context.syntax(
       'no-such-step',
-      `This hazard is for “${[verb, object].filter(Boolean).join(' ')}”, and there is no such step. ${near.length > 0 ? `Did you mean ${near.map((name) => `${verb} ${name}`).join(' or ')}?` : 'Name the step by its verb and first object.'}`,
+      `This hazard is for “${[verb, object?.name].filter(Boolean).join(' ')}”, and there is no such step. ${near.length > 0 ? `Did you mean ${near.map((name) => `${verb} ${name}`).join(' or ')}?` : 'Name the step by its verb and first object.'}`,
       source,
     );
   }
@@ -436,4 +441,17 @@ function placeHazards(
     }),
   });
   return { stages: stages.map(put), repairs: repairs.map(put) };
+}
+
+/** Where what a hazard names its step by is declared: what the step acts on, or else the step, which has its reading. */
+function namedBy({ parts, faces, ports, adjusters }: Family, { objects, source }: Step, name: string): Source {
+  const [object] = objects;
+  if (object === undefined || object.name !== name) return source;
+  const declared = {
+    part: parts,
+    face: faces.map((face) => ({ ...face, name: face.id })),
+    port: ports,
+    adjuster: adjusters,
+  }[object.kind];
+  return declared.find((one) => one.name === name)?.source ?? source;
 }

@@ -150,7 +150,12 @@ export class DocumentStore {
 
   /** The same, to answer questions from. */
   snapshot(uri: string): Snapshot {
-    return { result: this.check(uri), textOf: (file) => this.text(file) };
+    const result = this.check(uri);
+    return {
+      result,
+      findingsIn: (file) => result.diagnostics.filter(({ source }) => source.file === file),
+      textOf: (file) => this.text(file),
+    };
   }
 
   /** The checks of everything, each with the files whose findings it gives. */

@@ -46,6 +46,8 @@ export const settings = z.object({
   hints: z.object({ shims: z.boolean().default(true) }).default({ shims: true }),
 });
 
+export type Settings = z.infer<typeof settings>;
+
 interface OfDocument {
   /** The document, as `data-source-file` in the page spells it. */
   readonly file: string;

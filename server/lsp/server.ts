@@ -3,6 +3,7 @@
  * nothing about the language.
  */
 import {
+  type ClientCapabilities,
   CodeActionKind,
   CompletionTriggerKind,
   type Connection,
@@ -32,6 +33,7 @@ import { completionItem } from './completion.ts';
 import { debounce } from './debounce.ts';
 import { diagnosticOf } from './diagnostics.ts';
 import { DocumentStore } from './document-store.ts';
+import { featureCapabilities, registerFeatures } from './features.ts';
 import { resolvePrintLink } from './print-link.ts';
 import { Publisher } from './publish.ts';
 import { checkedMethod, printLinkMethod, printMethod, sheetMethod, specsMethod } from './request-names.ts';
@@ -55,8 +57,6 @@ const debounceDelay = 150;
 export function serve(connection: Connection, host: Host): void {
   const store = new DocumentStore(host.files);
   const documents = new TextDocuments(TextDocument);
-  let scope: 'workspace' | 'open' = 'workspace';
-  let showsHints = true;
   let folders: string[] = [];
   let explain: string | null = null;
   let snippets = false;
@@ -65,6 +65,8 @@ export function serve(connection: Connection, host: Host): void {
   let configures = false;
   let refreshesHints = false;
   let pages: string | null = null;
+  let client: ClientCapabilities = {};
+  let settings = settingsSchema.parse({});
 
   const pageOf = (rule: string): string | null => {
     const page = rulePage(rule);
@@ -76,7 +78,7 @@ export function serve(connection: Connection, host: Host): void {
 
   const check = () => {
     try {
-      const checked = publisher.publish(scope);
+      const checked = publisher.publish(settings.problems.scope);
       void connection.sendNotification(checkedMethod, checked);
       // A hint may follow from another file: the shop's drawer, the procedure's rate.
       if (refreshesHints) void connection.languages.inlayHint.refresh();
@@ -87,6 +89,8 @@ export function serve(connection: Connection, host: Host): void {
   };
   const checking = debounce(check, debounceDelay);
 
+  registerFeatures({ connection, store, settings: () => settings, client: () => client });
+
   connection.onInitialize((params): InitializeResult => {
     const options = initializationOptions.safeParse(params.initializationOptions ?? {});
     if (options.success) {
@@ -95,6 +99,7 @@ export function serve(connection: Connection, host: Host): void {
     } else {
       connection.console.warn(`Initialization options were not understood: ${options.error.message}`);
     }
+    client = params.capabilities;
     folders = (params.workspaceFolders ?? []).map(({ uri }) => uri);
     if (folders.length === 0 && params.rootUri) folders = [params.rootUri];
     snippets = params.capabilities.workspace?.workspaceEdit?.snippetEditSupport === true;
@@ -113,6 +118,7 @@ export function serve(connection: Connection, host: Host): void {
         inlayHintProvider: true,
         codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, fixAllKind] },
         workspace: { workspaceFolders: { supported: true } },
+        ...featureCapabilities(client),
       },
     };
   });
@@ -133,8 +139,7 @@ export function serve(connection: Connection, host: Host): void {
     try {
       const read = settingsSchema.safeParse(await connection.workspace.getConfiguration('handtight'));
       if (read.success) {
-        scope = read.data.problems.scope;
-        showsHints = read.data.hints.shims;
+        settings = read.data;
       } else connection.console.warn(`A setting of Handtight was not understood: ${read.error.message}`);
     } catch {
       // A client may say that it has settings and then not answer: the defaults hold.
@@ -191,7 +196,7 @@ export function serve(connection: Connection, host: Host): void {
   );
 
   connection.languages.inlayHint.on(({ textDocument: { uri }, range }) => {
-    const hints = showsHints ? inlayHintsIn(store.snapshot(uri), store.canonical(uri), range) : [];
+    const hints = settings.hints.shims ? inlayHintsIn(store.snapshot(uri), store.canonical(uri), range) : [];
     return hints.map(({ position, text }) => ({ position, label: text, kind: InlayHintKind.Type, paddingLeft: true }));
   });
 

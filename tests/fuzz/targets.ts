@@ -18,6 +18,9 @@ import { hoverAt } from '../../language/ide/hover.ts';
 import { inlayHintsIn } from '../../language/ide/inlay-hints.ts';
 import { outlineOf } from '../../language/ide/outline.ts';
 import { problemText } from '../../language/ide/problem.ts';
+import { highlightsAt, referencesAt } from '../../language/ide/references.ts';
+import { renameAt } from '../../language/ide/rename.ts';
+import { typeDefinitionsAt } from '../../language/ide/type-definition.ts';
 import { fullMessage } from '../../language/model/diagnostic.ts';
 import type { Job } from '../../language/model/job.ts';
 import type { Procedure } from '../../language/model/procedure.ts';
@@ -264,7 +267,8 @@ function aboutEditor(
   fail: Fail,
 ) {
   const texts = new Map(files.map(({ uri, text }) => [uri, text]));
-  const snapshot = { result, textOf: (uri: string) => texts.get(uri) ?? null };
+  const findingsIn = (uri: string) => result.diagnostics.filter(({ source }) => source.file === uri);
+  const snapshot = { result, findingsIn, textOf: (uri: string) => texts.get(uri) ?? null };
   const random = new Random(files.reduce((sum, { text }) => sum + text.length, 1));
   for (const { uri, text } of files) {
     const document = TextDocument.create(uri, 'rebuild', 1, text);
@@ -281,6 +285,14 @@ function aboutEditor(
       for (const { file, range } of found)
         if (!liesIn(range, (texts.get(file) ?? '').split(/\r\n|\n|\r/u)))
           fail('definition', 'place', JSON.stringify(range));
+      const used = run('references', () => referencesAt(snapshot, uri, position, true)) ?? [];
+      const renamed = run('rename', () => renameAt(snapshot, uri, position, 'otherwise'));
+      const edits = renamed?.kind === 'changes' ? renamed.edits.map(({ source }) => source) : [];
+      for (const { file, range } of [...used, ...edits])
+        if (!liesIn(range, (texts.get(file) ?? '').split(/\r\n|\n|\r/u)))
+          fail('rename', 'place', JSON.stringify(range));
+      run('highlights', () => highlightsAt(snapshot, uri, position));
+      run('type definition', () => typeDefinitionsAt(snapshot, uri, position));
     }
     const whole = { start: { line: 0, character: 0 }, end: { line: lines.length, character: 0 } };
     run('symbols', () => outlineOf(snapshot, uri));

@@ -1,0 +1,31 @@
+/** What a feature of the editor needs of the server: each is in a file of its own, and `features.ts` lists them. */
+import type { ClientCapabilities, Connection, Location, ServerCapabilities } from 'vscode-languageserver';
+import type { Snapshot } from '../../language/ide/snapshot.ts';
+import type { Source } from '../../language/model/source.ts';
+import type { DocumentStore } from './document-store.ts';
+import type { Settings } from './requests.ts';
+
+/** One session with a client. */
+export interface Session {
+  readonly connection: Connection;
+  readonly store: DocumentStore;
+  /** As they are now. */
+  readonly settings: () => Settings;
+  /** What the client has said that it can do. */
+  readonly client: () => ClientCapabilities;
+}
+
+export interface Feature {
+  /** What is said of it when a client begins; nothing where the client could make nothing of it. */
+  capabilities(client: ClientCapabilities): Partial<ServerCapabilities>;
+  register(session: Session): void;
+}
+
+/** A question about a document: the checked workspace and the file as that calls it. */
+export function asked({ store }: Session, uri: string): { readonly snapshot: Snapshot; readonly file: string } {
+  return { snapshot: store.snapshot(uri), file: store.canonical(uri) };
+}
+
+export function locationOf({ store }: Session, { file, range }: Source): Location {
+  return { uri: store.clientUri(file), range };
+}

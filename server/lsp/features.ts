@@ -1,0 +1,14 @@
+/** All features that are in files of their own. */
+import type { ClientCapabilities, ServerCapabilities } from 'vscode-languageserver';
+import type { Feature, Session } from './feature.ts';
+import { navigation } from './navigation.ts';
+
+const features: readonly Feature[] = [navigation];
+
+export function featureCapabilities(client: ClientCapabilities): ServerCapabilities {
+  return Object.assign({}, ...features.map((feature) => feature.capabilities(client)));
+}
+
+export function registerFeatures(session: Session): void {
+  for (const feature of features) feature.register(session);
+}

@@ -1,0 +1,52 @@
+/** Each feature of the editor once over the protocol, as a client asks for it. */
+import { afterEach, expect, test } from 'vitest';
+import type { DocumentHighlight, Location, WorkspaceEdit } from 'vscode-languageserver-protocol/node';
+import { EditorSession } from './editor-session.ts';
+import { procedureText, shopText } from './holder.ts';
+
+const texts = { 'shop.rebuild': shopText, 'procedure.rebuild': procedureText };
+let session: EditorSession;
+afterEach(() => session.end());
+
+const begin = async (...more: [Parameters<typeof EditorSession.begin>[1]?, unknown?]) => {
+  session = await EditorSession.begin(texts, ...more);
+};
+
+test('references, highlights, type definition and renaming', async () => {
+  await begin({ textDocument: { rename: { prepareSupport: true } } });
+  expect(session.initialized.capabilities).toMatchObject({
+    referencesProvider: true,
+    documentHighlightProvider: true,
+    typeDefinitionProvider: true,
+    renameProvider: { prepareProvider: true },
+  });
+  const at = ['procedure.rebuild', 'slacken n'] as const;
+  const context = { includeDeclaration: false };
+  const references = await session.ask<Location[]>('textDocument/references', ...at, { context });
+  expect(references.map(({ uri, range }) => `${uri.split('/').at(-1)}:${range.start.line + 1}`)).toEqual([
+    'procedure.rebuild:10',
+    'procedure.rebuild:11',
+    'shop.rebuild:12',
+    'shop.rebuild:14',
+  ]);
+  const highlights = await session.ask<DocumentHighlight[]>('textDocument/documentHighlight', ...at);
+  expect(highlights.map(({ range, kind }) => [range.start.line, kind])).toEqual([
+    [9, 2],
+    [10, 2],
+  ]);
+  expect(await session.ask('textDocument/typeDefinition', ...at)).toMatchObject([
+    { uri: session.uri('shop.rebuild'), range: { start: { line: 7, character: 7 } } },
+  ]);
+  expect(await session.ask('textDocument/prepareRename', ...at)).toMatchObject({ placeholder: 'nut' });
+  const renamed = await session.ask<WorkspaceEdit>('textDocument/rename', ...at, { newName: 'collar' });
+  expect(renamed.documentChanges).toMatchObject([
+    { textDocument: { uri: session.uri('procedure.rebuild'), version: 1 }, edits: [{}, {}] },
+    { textDocument: { uri: session.uri('shop.rebuild'), version: 1 }, edits: [{}, {}, {}] },
+  ]);
+  await expect(session.ask('textDocument/rename', ...at, { newName: 'body' })).rejects.toThrow(
+    /^There is already a part body: line 9 of shop\.rebuild/u,
+  );
+  await expect(session.ask('textDocument/prepareRename', 'procedure.rebuild', 'sla')).rejects.toThrow(
+    /is a word of the language/u,
+  );
+});
