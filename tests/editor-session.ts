@@ -21,7 +21,7 @@ export class EditorSession {
   readonly process: ChildProcess;
   readonly connection: ProtocolConnection;
   readonly documents = new Map<string, TextDocument>();
-  /** What the server is told when it asks for its settings. */
+  /** The answer to the server's question for its settings. */
   settings: unknown = null;
   /** Methods that the server has called on its own account. */
   readonly called: string[] = [];
@@ -48,7 +48,7 @@ export class EditorSession {
     this.connection.listen();
   }
 
-  /** A server with a folder of these files, each of which is open. */
+  /** A server with a folder of these files; all are open. */
   static async begin(
     texts: Readonly<Record<string, string>>,
     capabilities: ClientCapabilities = {},

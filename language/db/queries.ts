@@ -1,4 +1,5 @@
 import equal from 'fast-deep-equal';
+import { buildStepStates, type StepStates } from '../analysis/step-states.ts';
 import {
   concessionFindings,
   declarationFindings,
@@ -9,7 +10,7 @@ import {
   procedureFindings,
   unreadPlaces,
 } from '../diagnostics/engine.ts';
-import { internalError } from '../diagnostics/not-checked.ts';
+import { attempt, internalError } from '../diagnostics/not-checked.ts';
 import type { Surroundings } from '../diagnostics/sink.ts';
 import type { Diagnostic } from '../model/diagnostic.ts';
 import type { Family } from '../model/family.ts';
@@ -308,6 +309,12 @@ export function buildQueries(db: Database, trees: Trees) {
     return procedureFindings(procedure, surroundings(id, procedure.family.source.file, procedure.shop.source.file));
   });
 
+  /** The states around the steps of a procedure, for questions of an editor about one of them. */
+  const stepStates = db.query('step states', (id): StepStates | null => {
+    const procedure = model(id) as Procedure | null;
+    return procedure === null ? null : attempt('the check of its steps', procedure.source, [], () => buildStepStates(procedure));
+  });
+
   /** What rules say of a declaration as such. */
   const judged = db.query('judged', (id): ProcedureResult => {
     const allowed = concessionFindings(concessions(id), surroundings(id));
@@ -431,6 +438,7 @@ export function buildQueries(db: Database, trees: Trees) {
     model,
     reported,
     concessions,
+    stepStates,
     findingsFrom,
   };
 }

@@ -1,3 +1,4 @@
+import type { StepStates } from '../analysis/step-states.ts';
 import type { Family } from '../model/family.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
@@ -92,6 +93,11 @@ export class Snapshot {
   /** Null where it cannot be read, or another of its name comes first. */
   procedure(id: string): Procedure | null {
     return this.state(id).model as Procedure | null;
+  }
+
+  /** Null where it cannot be read. */
+  stepStates(id: string): StepStates | null {
+    return this.queries.stepStates(id);
   }
 
   /** Null where it cannot be read. */

@@ -1,4 +1,5 @@
 import { analyzeFlow, type FlowAnalysis } from '../analysis/flow-analysis.ts';
+import type { StepStates } from '../analysis/step-states.ts';
 import { noSheetSettings, type Settings, type SettingsFile, type SheetSettings } from '../config/config.ts';
 import { attempt } from '../diagnostics/not-checked.ts';
 import type { Diagnostic } from '../model/diagnostic.ts';
@@ -27,6 +28,8 @@ export interface CheckedProcedure {
   readonly procedure: Procedure;
   /** The analysis of its paths, made again when it is read. */
   readonly flows: readonly FlowAnalysis[];
+  /** What is known at each of its steps; kept until the procedure is another. */
+  readonly states: StepStates | null;
   /** Those that are in the procedure. */
   readonly diagnostics: readonly Diagnostic[];
 }
@@ -126,7 +129,15 @@ export class Workspace {
 }
 
 /** Queries that are read from outside, and whose results are kept while their file is there. */
-const lasting: ReadonlySet<string> = new Set(['parsed', 'index', 'model', 'reported', 'concessions', 'findings from']);
+const lasting: ReadonlySet<string> = new Set([
+  'parsed',
+  'index',
+  'model',
+  'reported',
+  'concessions',
+  'step states',
+  'findings from',
+]);
 
 function resultOf(snapshot: Snapshot, settings: SettingsFile | null): CheckResult {
   const diagnostics = new Findings(snapshot, settings);
@@ -140,6 +151,7 @@ function resultOf(snapshot: Snapshot, settings: SettingsFile | null): CheckResul
       lazily<CheckedProcedure>({
         procedure,
         flows: () => attempt('the check of its steps', model.source, [], () => analyzeFlow(procedure())) ?? [],
+        states: () => snapshot.stepStates(id),
         diagnostics: () => diagnostics.on(id, procedure()),
       });
     procedures.set(id, known);

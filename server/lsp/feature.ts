@@ -16,7 +16,7 @@ export interface Session {
 }
 
 export interface Feature {
-  /** What is said of it when a client begins; nothing where the client could make nothing of it. */
+  /** What the server announces when a client begins; nothing where the client could make nothing of it. */
   capabilities(client: ClientCapabilities): Partial<ServerCapabilities>;
   register(session: Session): void;
 }

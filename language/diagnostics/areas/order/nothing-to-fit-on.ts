@@ -1,7 +1,6 @@
 import { builtUpsideDown } from '../../../analysis/assembly.ts';
-import { place } from '../../../analysis/locations.ts';
+import { missingFor } from '../../../analysis/order.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
-import { restsOn } from '../../../analysis/relations.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -18,15 +17,8 @@ export const nothingToFitOn: Rule = {
       const objects = namedIn(step);
       const together = objects.map((object) => object.name);
       for (const object of objects) {
-        const part = relations.part(object.name);
         if (before.mustBeIn(object.name)) continue;
-        // A sub-assembly in the hand: the part under it may be off too, if both go in together later.
-        const missing = [...restsOn(part), ...part.holds].filter(
-          (under) =>
-            !together.includes(under) &&
-            before.may(before.part(under).place, ~(place.in | place.trial)) &&
-            !assembledInHand(object.name, under),
-        );
+        const missing = missingFor(relations, before, object.name, together);
         if (missing.length === 0) continue;
         report({
           at: step,
@@ -38,27 +30,6 @@ export const nothingToFitOn: Rule = {
           why: 'there is nothing to fit it on, and the bench hand stops or guesses what is missing.',
           help: `Fit ${missing.length > 1 ? 'those' : 'that'} first, or in the same step.`,
         });
-      }
-
-      /**
-       * Put into or onto a part that is itself in the hand, as a needle into its nozzle: a sub-assembly. A part that
-       * goes into a bore carries nothing: nothing can be put under what is already in the bore.
-       */
-      function assembledInHand(name: string, under: string): boolean {
-        const carrier = relations.part(under);
-        return (
-          relations.joint(name) === undefined &&
-          restsOn(carrier).length > 0 &&
-          (relations.part(name).in.includes(under) || (relations.part(name).on.includes(under) && !isInBore(under)))
-        );
-      }
-
-      /** It lies in a part, or on one that does. */
-      function isInBore(name: string): boolean {
-        const part = relations.part(name);
-        return (
-          part.in.length > 0 || part.on.some((lower) => restsOn(relations.part(lower)).length > 0 && isInBore(lower))
-        );
       }
     },
   }),

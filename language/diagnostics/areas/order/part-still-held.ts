@@ -1,7 +1,7 @@
 import { inPlaceCause } from '../../../analysis/assembly.ts';
 import { place } from '../../../analysis/locations.ts';
+import { blockersOf } from '../../../analysis/order.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
-import { restsOn } from '../../../analysis/relations.ts';
 import { namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -18,21 +18,7 @@ export const partStillHeld: Rule = {
       for (const object of step.objects) {
         const name = object.name;
         if (!before.may(before.part(name).place, place.in | place.trial)) continue;
-        const inside = relations.inside(name).map((part) => part.name);
-        const closing = relations.closedBy(name).map((joint) => joint.part);
-        // What its stack presses on lies over it, as a nozzle with its needle over the spring in the bore.
-        const over = [...relations.bornBy(name)].filter((loaded) =>
-          [loaded, ...restsOn(relations.part(loaded))].every(
-            (part) => before.mayBeIn(part) && !together.includes(part),
-          ),
-        );
-        const blockers = [
-          ...new Set(
-            [...relations.holders(name), ...relations.onIt(name)].map((part) => part.name).concat(closing, over),
-          ),
-        ]
-          .filter((other) => other !== name && !together.includes(other) && !inside.includes(other))
-          .filter((other) => before.mayBeIn(other));
+        const blockers = blockersOf(relations, before, name, together);
         if (blockers.length === 0) continue;
         const { procedure } = graph;
         report({
