@@ -64,7 +64,8 @@ function isInBore(relations: Relations, name: string): boolean {
 
 /** Parts in the order in which they come off one after the other, from those that can come off first. */
 export function orderOff(relations: Relations, state: AbstractState, parts: readonly string[]): string[] {
-  return inOrder(parts, (name, before) => blockersOf(relations, state, name, before).length === 0);
+  // A family is written from the inside out.
+  return inOrder(parts.toReversed(), (name, before) => blockersOf(relations, state, name, before).length === 0);
 }
 
 /** Parts in the order in which they go on one after the other, from those that can go on first. */

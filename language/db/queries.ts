@@ -312,7 +312,9 @@ export function buildQueries(db: Database, trees: Trees) {
   /** The states around the steps of a procedure, for questions of an editor about one of them. */
   const stepStates = db.query('step states', (id): StepStates | null => {
     const procedure = model(id) as Procedure | null;
-    return procedure === null ? null : attempt('the check of its steps', procedure.source, [], () => buildStepStates(procedure));
+    return procedure === null
+      ? null
+      : attempt('the check of its steps', procedure.source, [], () => buildStepStates(procedure));
   });
 
   /** What rules say of a declaration as such. */

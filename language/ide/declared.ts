@@ -16,11 +16,16 @@ export function allDeclared(result: CheckResult): Declared[] {
 
 /** Every declared name of a file, flat, in order. */
 export function declaredIn({ symbols }: CheckResult, uri: string): Declared[] {
+  return (symbols.get(uri) ?? []).flatMap((symbol) => declaredWithin(uri, symbol));
+}
+
+/** The names of a declaration at the margin: its own, and all in it. */
+export function declaredWithin(uri: string, declaration: DeclaredSymbol): Declared[] {
   const all: Declared[] = [];
-  const walk = (symbol: DeclaredSymbol, within: DeclaredSymbol) => {
-    for (const named of symbol.declares) all.push({ uri, symbol: { ...symbol, ...named }, within });
-    for (const child of symbol.children) walk(child, within);
+  const walk = (symbol: DeclaredSymbol) => {
+    for (const named of symbol.declares) all.push({ uri, symbol: { ...symbol, ...named }, within: declaration });
+    for (const child of symbol.children) walk(child);
   };
-  for (const symbol of symbols.get(uri) ?? []) walk(symbol, symbol);
+  walk(declaration);
   return all;
 }

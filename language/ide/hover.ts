@@ -26,7 +26,7 @@ export function hoverAt({ result, findingsIn, textOf }: Snapshot, file: string, 
   const named = namedAt(result, file, position);
   const shown = (named?.targets ?? []).flatMap(({ declared }) => declared ?? []).slice(0, mostShown);
   const declared = shown.map((one) =>
-    [describe(one, textOf), pictureOf(one, result)].filter((part) => part !== null).join('\n\n'),
+    [describeDeclared(one, textOf), pictureOf(one, result)].filter((part) => part !== null).join('\n\n'),
   );
   const found = findingsIn(file).filter(({ why, source }) => why !== undefined && contains(source.range, position));
   const reasons = found.map(({ rule, why }) => `**${markdownText(rule)}**: ${markdownText(why!)}`);
@@ -36,7 +36,8 @@ export function hoverAt({ result, findingsIn, textOf }: Snapshot, file: string, 
   return { range, markdown };
 }
 
-function describe({ uri, symbol, within }: Declared, textOf: Snapshot['textOf']): string {
+/** A declared name: its words, its declaration as it is written, and what it is of. */
+export function describeDeclared({ uri, symbol, within }: Declared, textOf: Snapshot['textOf']): string {
   const title = symbol.title === '' ? '' : ` ${markdownText(symbol.title)}`;
   const of =
     within.name === symbol.name && within.kind === symbol.kind ? '' : ` of ${within.kind} ${markdownText(within.name)}`;

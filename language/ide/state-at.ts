@@ -2,8 +2,8 @@
 import { allSteps } from '../analysis/locations.ts';
 import type { AbstractState } from '../analysis/state.ts';
 import type { StepState, StepStates } from '../analysis/step-states.ts';
-import { comparePositions } from '../model/ranges.ts';
 import type { Procedure, Step } from '../model/procedure.ts';
+import { comparePositions } from '../model/ranges.ts';
 import type { Position } from '../model/source.ts';
 import { stepBlocks } from '../syntax/keywords.ts';
 import type { Place } from './completion/place.ts';
@@ -51,6 +51,12 @@ function stateAtStart(
   const block = [...stages, ...repairs].find((one) => one.name === name);
   const own = known(block?.steps[0], 'before');
   if (own !== null) return own;
-  const before = stages.slice(0, Math.max(0, stages.findIndex((stage) => stage.name === name)));
+  const before = stages.slice(
+    0,
+    Math.max(
+      0,
+      stages.findIndex((stage) => stage.name === name),
+    ),
+  );
   return before.reduceRight<AbstractState | null>((found, stage) => found ?? known(stage.steps.at(-1), 'after'), null);
 }

@@ -29,7 +29,7 @@ import { rulePage } from '../../language/ide/problem.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import type { Host } from '../host/host.ts';
 import { codeAction, fixAll, fixAllKind } from './code-actions.ts';
-import { completionItem } from './completion.ts';
+import { completionItem, resolvedItem } from './completion.ts';
 import { debounce } from './debounce.ts';
 import { diagnosticOf } from './diagnostics.ts';
 import { DocumentStore } from './document-store.ts';
@@ -111,7 +111,7 @@ export function serve(connection: Connection, host: Host): void {
       serverInfo: { name: 'handtight' },
       capabilities: {
         textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental, save: false },
-        completionProvider: { triggerCharacters: [' ', ','] },
+        completionProvider: { triggerCharacters: [' ', ','], resolveProvider: true },
         documentSymbolProvider: { label: 'Handtight' },
         hoverProvider: true,
         definitionProvider: true,
@@ -181,8 +181,11 @@ export function serve(connection: Connection, host: Host): void {
     if (!store.isOpen(uri) || isSettings(uri)) return [];
     const onlyNames = context?.triggerKind === CompletionTriggerKind.TriggerCharacter;
     const options = { snippets: completesSnippets, onlyNames };
-    return completionsAt(store.snapshot(uri), store.canonical(uri), position, options).map(completionItem);
+    return completionsAt(store.snapshot(uri), store.canonical(uri), position, options).map((one) =>
+      completionItem(one, uri),
+    );
   });
+  connection.onCompletionResolve((item) => resolvedItem(item, (uri) => store.snapshot(uri)));
 
   connection.onHover(({ textDocument: { uri }, position }) => {
     const hover = hoverAt(store.snapshot(uri), store.canonical(uri), position);
