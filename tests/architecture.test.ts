@@ -125,6 +125,7 @@ const layers: Readonly<Record<string, readonly string[]>> = {
   config: ['diagnostics', 'i18n', 'model', 'syntax'],
   db: ['analysis', 'config', 'diagnostics', 'model', 'semantics', 'syntax'],
   ide: [
+    'analysis',
     'config',
     'db',
     'diagnostics',

@@ -1,6 +1,13 @@
 /** Each feature of the editor once over the protocol, as a client asks for it. */
 import { afterEach, expect, test } from 'vitest';
-import type { DocumentHighlight, Location, WorkspaceEdit } from 'vscode-languageserver-protocol/node';
+import type {
+  CompletionItem,
+  DocumentHighlight,
+  Hover,
+  Location,
+  SignatureHelp,
+  WorkspaceEdit,
+} from 'vscode-languageserver-protocol/node';
 import { EditorSession } from './editor-session.ts';
 import { procedureText, shopText } from './holder.ts';
 
@@ -49,4 +56,24 @@ test('references, highlights, type definition and renaming', async () => {
   await expect(session.ask('textDocument/prepareRename', 'procedure.rebuild', 'sla')).rejects.toThrow(
     /is a word of the language/u,
   );
+});
+
+test('completion by the state of the unit, with documentation when an item is looked at', async () => {
+  await begin();
+  await session.type('procedure.rebuild', '    remove cap, nut, nozzle\n', '    remove \n');
+  const items = await session.ask<CompletionItem[]>('textDocument/completion', 'procedure.rebuild', '    remove ', {
+    context: { triggerKind: 1 },
+  });
+  const [first] = items.sort((a, b) => (a.sortText! < b.sortText! ? -1 : 1));
+  expect(first).toMatchObject({ label: 'cap', labelDetails: { description: 'Shipping cap' } });
+  const resolved = await session.connection.sendRequest<CompletionItem>('completionItem/resolve', first!);
+  expect(resolved.documentation).toMatchObject({ value: expect.stringContaining('part cap "Shipping cap" on nut') });
+});
+
+test('a verb is explained while it is written, and shown with what its step changes', async () => {
+  await begin();
+  const help = await session.ask<SignatureHelp>('textDocument/signatureHelp', 'procedure.rebuild', 'slacken ');
+  expect(help.signatures).toMatchObject([{ label: expect.stringMatching(/^slacken PARTS/u), activeParameter: 0 }]);
+  const hover = await session.ask<Hover>('textDocument/hover', 'procedure.rebuild', 'slack');
+  expect(hover.contents).toMatchObject({ value: expect.stringContaining('- nut: tight as found → slackened') });
 });

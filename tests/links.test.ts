@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { within } from '../language/analysis/within.ts';
 import { type CheckResult, checkFiles } from '../language/db/workspace.ts';
 import { definitionsAt } from '../language/ide/definition.ts';
-import { hoverAt } from '../language/ide/hover.ts';
+import { hoverAt } from '../language/ide/hover/hover.ts';
 import { snapshotOf } from '../language/ide/snapshot.ts';
 import type { Position, Source } from '../language/model/source.ts';
 import { buildHints } from '../language/recommendations/hints.ts';

@@ -3,7 +3,7 @@ import { rules } from '../diagnostics/index.ts';
 import { type Verb, verbs } from '../syntax/verbs/index.ts';
 import type { Suggestion } from './completion/completions.ts';
 import { declaredWithin } from './declared.ts';
-import { describeDeclared } from './hover.ts';
+import { describeDeclared } from './hover/hover.ts';
 import type { Snapshot } from './snapshot.ts';
 import { verbMarkdown } from './verb-words.ts';
 

@@ -2,8 +2,9 @@
 import type { ClientCapabilities, ServerCapabilities } from 'vscode-languageserver';
 import type { Feature, Session } from './feature.ts';
 import { navigation } from './navigation.ts';
+import { signature } from './signature.ts';
 
-const features: readonly Feature[] = [navigation];
+const features: readonly Feature[] = [navigation, signature];
 
 export function featureCapabilities(client: ClientCapabilities): ServerCapabilities {
   return Object.assign({}, ...features.map((feature) => feature.capabilities(client)));

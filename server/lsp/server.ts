@@ -22,7 +22,7 @@ import { isSettings } from '../../language/config/config.ts';
 import { actionsIn, allSafeChanges } from '../../language/ide/code-actions.ts';
 import { completionsAt } from '../../language/ide/completion/completions.ts';
 import { definitionsAt } from '../../language/ide/definition.ts';
-import { hoverAt } from '../../language/ide/hover.ts';
+import { hoverAt } from '../../language/ide/hover/hover.ts';
 import { inlayHintsIn } from '../../language/ide/inlay-hints.ts';
 import { outlineOf } from '../../language/ide/outline.ts';
 import { rulePage } from '../../language/ide/problem.ts';

@@ -14,12 +14,13 @@ import { languages } from '../../language/i18n/index.ts';
 import { actionsIn, allSafeChanges } from '../../language/ide/code-actions.ts';
 import { completionsAt } from '../../language/ide/completion/completions.ts';
 import { definitionsAt } from '../../language/ide/definition.ts';
-import { hoverAt } from '../../language/ide/hover.ts';
+import { hoverAt } from '../../language/ide/hover/hover.ts';
 import { inlayHintsIn } from '../../language/ide/inlay-hints.ts';
 import { outlineOf } from '../../language/ide/outline.ts';
 import { problemText } from '../../language/ide/problem.ts';
 import { highlightsAt, referencesAt } from '../../language/ide/references.ts';
 import { renameAt } from '../../language/ide/rename.ts';
+import { signatureAt } from '../../language/ide/signature.ts';
 import { typeDefinitionsAt } from '../../language/ide/type-definition.ts';
 import { fullMessage } from '../../language/model/diagnostic.ts';
 import type { Job } from '../../language/model/job.ts';
@@ -291,6 +292,7 @@ function aboutEditor(
       for (const { file, range } of [...used, ...edits])
         if (!liesIn(range, (texts.get(file) ?? '').split(/\r\n|\n|\r/u)))
           fail('rename', 'place', JSON.stringify(range));
+      run('signature', () => signatureAt(snapshot, uri, position));
       run('highlights', () => highlightsAt(snapshot, uri, position));
       run('type definition', () => typeDefinitionsAt(snapshot, uri, position));
     }

@@ -65,7 +65,7 @@ test('a shim is chosen from its drawer, to bring what is read, by a rate', () =>
 
 test('ports by what they are', () => {
   expect(names('    uncap inlet, return, tip', 'cap ')).toEqual(['inlet', 'return', 'bore', 'tip']);
-  expect(shown('    connect inlet', 'disconnect ', 2)).toEqual(['inlet | inlet port', 'return | open']);
+  expect(shown('    connect inlet', 'disconnect ', 2)).toEqual(['inlet | port', 'return | open']);
 });
 
 test('units by the kind of quantity', () => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { askedAt, edited, procedureText } from '../../tests/holder.ts';
+import { askedAt, edited, procedureText } from '../../../tests/holder.ts';
 import { hoverAt } from './hover.ts';
 
 function hover(marked: string) {
@@ -20,12 +20,13 @@ test('a name is shown as it is declared, with what it is of', () => {
   const { said, markdown } = hover(edited('slacken nut', 'slacken nu<|>t'))!;
   expect(said).toBe('nut');
   expect(markdown).toBe(
-    '**nut** Nozzle nut\n\n```rebuild\npart nut "Nozzle nut" on body holds nozzle\n```\n\npart of family holder',
+    '**nut** Nozzle nut\n\n```rebuild\npart nut "Nozzle nut" on body holds nozzle\n```\n\npart of family holder\n\nHere: in place; as found; dirty; dry; tight as found.',
   );
 });
 
-test('a word of the language says nothing', () => {
-  expect(hover(edited('slacken nut', 'slac<|>ken nut'))).toBeNull();
+test('what is no step says nothing', () => {
+  expect(hover(edited('revision A', 'revi<|>sion A'))).toBeNull();
+  expect(hover(edited('"holding fixture"', '"holding fi<|>xture"'))).toBeNull();
 });
 
 test('a finding says why it matters, before the name at its place', () => {
