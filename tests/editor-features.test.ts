@@ -6,8 +6,10 @@ import type {
   Hover,
   Location,
   SignatureHelp,
+  TextEdit,
   WorkspaceEdit,
 } from 'vscode-languageserver-protocol/node';
+import { TextDocument } from 'vscode-languageserver-textdocument';
 import { EditorSession } from './editor-session.ts';
 import { procedureText, shopText } from './holder.ts';
 
@@ -76,4 +78,28 @@ test('a verb is explained while it is written, and shown with what its step chan
   expect(help.signatures).toMatchObject([{ label: expect.stringMatching(/^slacken PARTS/u), activeParameter: 0 }]);
   const hover = await session.ask<Hover>('textDocument/hover', 'procedure.rebuild', 'slack');
   expect(hover.contents).toMatchObject({ value: expect.stringContaining('- nut: tight as found → slackened') });
+});
+
+test('lays out a document, a range, and what is typed; refuses in words what cannot be read', async () => {
+  await begin();
+  const options = { tabSize: 2, insertSpaces: true };
+  await session.type('procedure.rebuild', '    slacken nut\n', 'slacken   nut\n');
+  const edits = await session.ask<TextEdit[]>('textDocument/formatting', 'procedure.rebuild', null, { options });
+  const document = session.documents.get('procedure.rebuild')!;
+  expect(TextDocument.applyEdits(document, edits)).toContain('\n    slacken nut\n');
+  const range = { start: { line: 9, character: 0 }, end: { line: 9, character: 0 } };
+  const some = await session.ask<TextEdit[]>('textDocument/rangeFormatting', 'procedure.rebuild', null, {
+    options,
+    range,
+  });
+  expect(TextDocument.applyEdits(document, some).split('\n')[9]).toBe('    slacken nut');
+  const typed = await session.ask<TextEdit[]>('textDocument/onTypeFormatting', 'procedure.rebuild', 'slacken   nut\n', {
+    options,
+    ch: '\n',
+  });
+  expect(TextDocument.applyEdits(document, typed).split('\n')[9]).toBe('    slacken nut');
+  await session.type('procedure.rebuild', '"holding fixture"', '"holding fixture');
+  await expect(session.ask('textDocument/formatting', 'procedure.rebuild', null, { options })).rejects.toThrow(
+    /^Not laid out: line 9 cannot be read\./u,
+  );
 });

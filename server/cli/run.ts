@@ -62,6 +62,16 @@ export async function run(argv: readonly string[]): Promise<number> {
       });
     });
 
+  program
+    .command('format')
+    .description('lay out files or folders (this folder if none is given): indentation, blanks, columns')
+    .argument('[paths...]')
+    .option('--check', 'only say which files are not laid out, and fail if there are any', false)
+    .action(async (paths: string[], options: { check: boolean }) => {
+      const { formatCommand } = await import('./format.ts');
+      code = await formatCommand(paths, options);
+    });
+
   printed(
     program
       .command('print')

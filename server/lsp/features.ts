@@ -1,10 +1,11 @@
 /** All features that are in files of their own. */
 import type { ClientCapabilities, ServerCapabilities } from 'vscode-languageserver';
 import type { Feature, Session } from './feature.ts';
+import { format } from './format.ts';
 import { navigation } from './navigation.ts';
 import { signature } from './signature.ts';
 
-const features: readonly Feature[] = [navigation, signature];
+const features: readonly Feature[] = [navigation, signature, format];
 
 export function featureCapabilities(client: ClientCapabilities): ServerCapabilities {
   return Object.assign({}, ...features.map((feature) => feature.capabilities(client)));
