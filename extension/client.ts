@@ -3,6 +3,8 @@ import { commands, EventEmitter, type ExtensionContext, l10n, Uri, window, works
 import {
   LanguageClient,
   type LanguageClientOptions,
+  type Location as LspLocation,
+  type Position as LspPosition,
   type ServerOptions,
   TransportKind,
 } from 'vscode-languageclient/node';
@@ -37,6 +39,8 @@ export async function activate(context: ExtensionContext): Promise<Handtight> {
     initializationOptions: {
       rulePages: Uri.joinPath(context.extensionUri, 'language/diagnostics/areas').toString(),
       explainCommand: 'handtight.explain',
+      printCommand: 'handtight.print',
+      usesCommand: 'handtight.showUses',
     },
     synchronize: { configurationSection: 'handtight' },
     middleware: {
@@ -65,6 +69,15 @@ export async function activate(context: ExtensionContext): Promise<Handtight> {
     registerPrintLinks(running),
     commands.registerCommand('handtight.tour', () =>
       commands.executeCommand('workbench.action.openWalkthrough', `${context.extension.id}#start`, false),
+    ),
+    // The editor's own command takes its own kinds of places.
+    commands.registerCommand(
+      'handtight.showUses',
+      (uri: string, position: LspPosition, uses: readonly LspLocation[]) => {
+        const { asUri, asPosition, asLocation } = running.protocol2CodeConverter;
+        const places = uses.map((use) => asLocation(use));
+        return commands.executeCommand('editor.action.showReferences', asUri(uri), asPosition(position), places);
+      },
     ),
     commands.registerCommand('handtight.showOutput', () => running.outputChannel.show()),
     commands.registerCommand('handtight.restartServer', async () => {

@@ -1,6 +1,8 @@
 /** Each feature of the editor once over the protocol, as a client asks for it. */
 import { afterEach, expect, test } from 'vitest';
 import type {
+  CallHierarchyItem,
+  CodeLens,
   CompletionItem,
   DocumentHighlight,
   Hover,
@@ -102,4 +104,62 @@ test('lays out a document, a range, and what is typed; refuses in words what can
   await expect(session.ask('textDocument/formatting', 'procedure.rebuild', null, { options })).rejects.toThrow(
     /^Not laid out: line 9 cannot be read\./u,
   );
+});
+
+test('symbols of the workspace, folding, selections, linked editing, colors, hints, links, lenses, hierarchy', async () => {
+  const options = { rulePages: 'file:///pages', printCommand: 'print', usesCommand: 'uses' };
+  const called = procedureText
+    .replace('    slacken nut\n', '    loosen\n')
+    .concat('sequence loosen {\n  slacken nut\n}\n');
+  session = await EditorSession.begin(
+    { ...texts, 'procedure.rebuild': called },
+    {},
+    { hints: { steps: true } },
+    options,
+  );
+  const file = 'procedure.rebuild';
+  const send = <T>(method: string, params: object) => session.connection.sendRequest<T>(method, params);
+  expect(await send('workspace/symbol', { query: 'nozzle nut' })).toMatchObject([
+    { name: 'nut Nozzle nut', location: { uri: session.uri('shop.rebuild') } },
+  ]);
+  expect(await session.ask('textDocument/foldingRange', file)).toContainEqual({ startLine: 7, endLine: 11 });
+  const { textDocument, position } = session.behind(file, '    remove cap, nu');
+  expect(await send('textDocument/selectionRange', { textDocument, positions: [position] })).toMatchObject([
+    { range: { start: { line: 10, character: 16 } }, parent: { range: { start: { line: 10, character: 11 } } } },
+  ]);
+  expect(await session.ask('textDocument/linkedEditingRange', file, 'sequence loos')).toMatchObject({
+    ranges: [{ start: { line: 9 } }, { start: { line: 18 } }],
+  });
+  expect(await session.ask('textDocument/semanticTokens/full', file)).toEqual({
+    data: [9, 4, 6, 0, 0, 1, 11, 3, 2, 0],
+  });
+  const range = { start: { line: 0, character: 0 }, end: { line: 99, character: 0 } };
+  expect(await session.ask('textDocument/inlayHint', file, null, { range })).toContainEqual({
+    position: { line: 8, character: 4 },
+    label: '1.1',
+    paddingRight: true,
+  });
+  const lenses = await session.ask<CodeLens[]>('textDocument/codeLens', file);
+  expect(lenses).toMatchObject([{ command: { command: 'print' } }, { data: {} }]);
+  expect(await send('codeLens/resolve', lenses[1]!)).toMatchObject({
+    command: { title: 'Called once', command: 'uses' },
+  });
+  const [item] = await session.ask<CallHierarchyItem[]>('textDocument/prepareCallHierarchy', file, 'sequence loos');
+  expect(await send('callHierarchy/incomingCalls', { item })).toMatchObject([{ from: { name: 'rebuild' } }]);
+  expect(await send('callHierarchy/outgoingCalls', { item })).toEqual([]);
+  await session.type(file, 'unclamp body', 'unclamp body allow not-clamped because "…"');
+  expect(await session.ask('textDocument/documentLink', file)).toMatchObject([
+    { target: 'file:///pages/order/not-clamped.md', tooltip: 'Explain not-clamped' },
+  ]);
+});
+
+test('a client that only asks for findings gets them on request', async () => {
+  await begin({ textDocument: { diagnostic: {} } });
+  expect(session.initialized.capabilities.diagnosticProvider).toMatchObject({ interFileDependencies: true });
+  await session.type('procedure.rebuild', 'remove cap, nut, nozzle', 'remove cap, nut, nozzel');
+  const report = await session.ask<{ items: { code: string }[] }>('textDocument/diagnostic', 'procedure.rebuild');
+  expect(report.items.map(({ code }) => code)).toContain('unknown-name');
+  session.end();
+  await begin({ textDocument: { diagnostic: {}, publishDiagnostics: {} } });
+  expect(session.initialized.capabilities.diagnosticProvider).toBeUndefined();
 });

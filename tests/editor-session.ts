@@ -53,6 +53,7 @@ export class EditorSession {
     texts: Readonly<Record<string, string>>,
     capabilities: ClientCapabilities = {},
     settings: unknown = null,
+    initializationOptions: object = {},
   ): Promise<EditorSession> {
     const session = new EditorSession();
     session.settings = settings;
@@ -64,6 +65,7 @@ export class EditorSession {
     session.initialized = await session.connection.sendRequest<InitializeResult>('initialize', {
       processId: process.pid,
       rootUri: null,
+      initializationOptions,
       workspaceFolders: [{ uri: pathToFileURL(session.folder).href, name: 'test' }],
       capabilities: {
         ...capabilities,

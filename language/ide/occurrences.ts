@@ -54,8 +54,8 @@ export function nameAt(
 /** A spec and the test that is judged by it may share a name, which results of jobs then have. */
 const groupOf = (kind: string) => (kind === 'spec' || kind === 'test' ? 'reading' : kind);
 
-/** They are declared by the name of a part. */
-const ofParts: ReadonlySet<string> = new Set(['joint', 'adjuster', 'only']);
+/** They have no name of their own: a step has its words, a joint the name of its part. */
+const nameless: ReadonlySet<string> = new Set(['step', 'joint', 'adjuster', 'only']);
 
 /** Words that are tied together, by their places. */
 class Ties {
@@ -106,7 +106,7 @@ class Ties {
   private gather(file: string, symbol: DeclaredSymbol, within: Map<string, string>) {
     for (const word of symbol.declares) {
       const { name, kind } = word;
-      const token = ofParts.has(kind) ? undefined : this.declaring(file, word);
+      const token = nameless.has(kind) ? undefined : this.declaring(file, word);
       if (token === undefined) continue;
       const key = this.add(file, token);
       this.kinds.set(key, kind);

@@ -181,3 +181,12 @@ test('references in all files, and highlights in one', () => {
   ]);
   expect(highlightsAt(snapshot, 'procedure.rebuild', at('procedure.rebuild', 'sla'))).toEqual([]);
 });
+
+test('a call without a list is a use, and no declaration', () => {
+  const {
+    snapshot: other,
+    file,
+    position,
+  } = askedAt(`${holderWith('    slacken nut\n', '    loosen\n')}sequence loos<|>en {\n  slacken nut\n}\n`);
+  expect(referencesAt(other, file, position, false).map(({ range }) => range.start.line)).toEqual([9]);
+});

@@ -107,7 +107,7 @@ function conflict(snapshot: Snapshot, found: Name, edits: readonly Edit[], name:
   const twice = problems.find((problem) => problem.kind === 'duplicate-name' && problem.name === name);
   if (twice?.kind === 'duplicate-name')
     return refused(
-      `There is already a ${twice.what} ${name}: ${shown(twice.first)}. Two of one name cannot be told apart.`,
+      `There is already a ${twice.what} ${name}: ${shown(twice.first)}. Two of one name cannot be distinguished.`,
     );
   const here = places.get(edits[found.occurrences.indexOf(found.here)]!)!;
   const now = nameAt(after, here.file, here.range.start, 'workspace');

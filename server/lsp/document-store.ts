@@ -158,6 +158,12 @@ export class DocumentStore {
     };
   }
 
+  /** What questions about the whole workspace are answered from: one for each of its folders. */
+  snapshots(): Snapshot[] {
+    const worlds = new Map(this.#uris().map((uri) => [this.#worldOf(uri), uri]));
+    return [...worlds.values()].map((uri) => this.snapshot(uri));
+  }
+
   /** The checks of everything, each with the files whose findings it gives. */
   checks(): { readonly result: CheckResult; readonly files: ReadonlySet<string> }[] {
     const byWorld = new Map<string, Set<string>>();

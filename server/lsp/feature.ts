@@ -1,9 +1,16 @@
 /** What a feature of the editor needs of the server: each is in a file of its own, and `features.ts` lists them. */
-import type { ClientCapabilities, Connection, Location, ServerCapabilities } from 'vscode-languageserver';
+import type {
+  ClientCapabilities,
+  Connection,
+  Location,
+  Diagnostic as LspDiagnostic,
+  ServerCapabilities,
+} from 'vscode-languageserver';
 import type { Snapshot } from '../../language/ide/snapshot.ts';
+import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import type { Source } from '../../language/model/source.ts';
 import type { DocumentStore } from './document-store.ts';
-import type { Settings } from './requests.ts';
+import type { InitializationOptions, Settings } from './requests.ts';
 
 /** One session with a client. */
 export interface Session {
@@ -11,6 +18,10 @@ export interface Session {
   readonly store: DocumentStore;
   /** As they are now. */
   readonly settings: () => Settings;
+  readonly options: () => InitializationOptions;
+  /** URI of the page of a rule; null where it has none. */
+  readonly pageOf: (rule: string) => string | null;
+  readonly diagnosticOf: (diagnostic: Diagnostic) => LspDiagnostic;
   /** What the client has said that it can do. */
   readonly client: () => ClientCapabilities;
 }

@@ -34,19 +34,33 @@ export type PrintLinkParams = z.infer<typeof printLinkParams>;
 
 /**
  * Options of `initialize`. `rulePages` is the URI of the folder that holds the pages of the rules, `explainCommand` a command
- * of the client that shows the page of the rule that it is given.
+ * of the client that shows the page of the rule that it is given. `printCommand` prints from a place, `usesCommand` shows
+ * a list of places: without them there are no lenses for it.
  */
 export const initializationOptions = z
-  .object({ rulePages: documentUri.optional(), explainCommand: z.string().max(200).optional() })
+  .object({
+    rulePages: documentUri.optional(),
+    explainCommand: z.string().max(200).optional(),
+    printCommand: z.string().max(200).optional(),
+    usesCommand: z.string().max(200).optional(),
+  })
   .default({});
+
+/** A switch for each kind of hint in the text. */
+const hintSwitches = z.object({
+  shims: z.boolean().default(true),
+  steps: z.boolean().default(false),
+  limits: z.boolean().default(false),
+});
 
 /** Settings under `handtight` that the server asks for. Others are the client's own. */
 export const settings = z.object({
   problems: z.object({ scope: z.enum(['workspace', 'open']).default('workspace') }).default({ scope: 'workspace' }),
-  hints: z.object({ shims: z.boolean().default(true) }).default({ shims: true }),
+  hints: hintSwitches.default(hintSwitches.parse({})),
 });
 
 export type Settings = z.infer<typeof settings>;
+export type InitializationOptions = z.infer<typeof initializationOptions>;
 
 interface OfDocument {
   /** The document, as `data-source-file` in the page spells it. */

@@ -10,7 +10,6 @@ import {
   DidChangeWatchedFilesNotification,
   ErrorCodes,
   type InitializeResult,
-  InlayHintKind,
   type Location,
   ResponseError,
   TextDocumentSyncKind,
@@ -23,7 +22,6 @@ import { actionsIn, allSafeChanges } from '../../language/ide/code-actions.ts';
 import { completionsAt } from '../../language/ide/completion/completions.ts';
 import { definitionsAt } from '../../language/ide/definition.ts';
 import { hoverAt } from '../../language/ide/hover/hover.ts';
-import { inlayHintsIn } from '../../language/ide/inlay-hints.ts';
 import { outlineOf } from '../../language/ide/outline.ts';
 import { rulePage } from '../../language/ide/problem.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
@@ -38,6 +36,7 @@ import { resolvePrintLink } from './print-link.ts';
 import { Publisher } from './publish.ts';
 import { checkedMethod, printLinkMethod, printMethod, sheetMethod, specsMethod } from './request-names.ts';
 import {
+  type InitializationOptions,
   initializationOptions,
   type PrintLinkResult,
   type PrintResult,
@@ -66,6 +65,7 @@ export function serve(connection: Connection, host: Host): void {
   let refreshesHints = false;
   let pages: string | null = null;
   let client: ClientCapabilities = {};
+  let options: InitializationOptions = {};
   let settings = settingsSchema.parse({});
 
   const pageOf = (rule: string): string | null => {
@@ -74,6 +74,15 @@ export function serve(connection: Connection, host: Host): void {
   };
   const clientUri = (uri: string) => store.clientUri(uri);
   const toDiagnostic = (diagnostic: Diagnostic) => diagnosticOf(diagnostic, pageOf, clientUri);
+  registerFeatures({
+    connection,
+    store,
+    settings: () => settings,
+    options: () => options,
+    pageOf,
+    diagnosticOf: toDiagnostic,
+    client: () => client,
+  });
   const publisher = new Publisher(connection, store, toDiagnostic);
 
   const check = () => {
@@ -89,15 +98,14 @@ export function serve(connection: Connection, host: Host): void {
   };
   const checking = debounce(check, debounceDelay);
 
-  registerFeatures({ connection, store, settings: () => settings, client: () => client });
-
   connection.onInitialize((params): InitializeResult => {
-    const options = initializationOptions.safeParse(params.initializationOptions ?? {});
-    if (options.success) {
-      pages = options.data.rulePages ?? host.rulePages();
-      explain = options.data.explainCommand ?? null;
+    const read = initializationOptions.safeParse(params.initializationOptions ?? {});
+    if (read.success) {
+      options = read.data;
+      pages = options.rulePages ?? host.rulePages();
+      explain = options.explainCommand ?? null;
     } else {
-      connection.console.warn(`Initialization options were not understood: ${options.error.message}`);
+      connection.console.warn(`Initialization options were not understood: ${read.error.message}`);
     }
     client = params.capabilities;
     folders = (params.workspaceFolders ?? []).map(({ uri }) => uri);
@@ -115,7 +123,6 @@ export function serve(connection: Connection, host: Host): void {
         documentSymbolProvider: { label: 'Handtight' },
         hoverProvider: true,
         definitionProvider: true,
-        inlayHintProvider: true,
         codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, fixAllKind] },
         workspace: { workspaceFolders: { supported: true } },
         ...featureCapabilities(client),
@@ -197,11 +204,6 @@ export function serve(connection: Connection, host: Host): void {
       ({ file, range }): Location => ({ uri: clientUri(file), range }),
     ),
   );
-
-  connection.languages.inlayHint.on(({ textDocument: { uri }, range }) => {
-    const hints = settings.hints.shims ? inlayHintsIn(store.snapshot(uri), store.canonical(uri), range) : [];
-    return hints.map(({ position, text }) => ({ position, label: text, kind: InlayHintKind.Type, paddingLeft: true }));
-  });
 
   connection.onCodeAction(({ textDocument: { uri }, range, context: { only } }) => {
     if (!store.isOpen(uri)) return [];

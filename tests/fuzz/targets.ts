@@ -12,15 +12,19 @@ import { buildSpecs } from '../../language/documents/specs/index.ts';
 import { buildSheet, type Sheet } from '../../language/documents/traveler/index.ts';
 import { languages } from '../../language/i18n/index.ts';
 import { actionsIn, allSafeChanges } from '../../language/ide/code-actions.ts';
+import { codeLensesOf } from '../../language/ide/code-lenses.ts';
 import { completionsAt } from '../../language/ide/completion/completions.ts';
 import { definitionsAt } from '../../language/ide/definition.ts';
+import { formatted } from '../../language/ide/format/format.ts';
 import { hoverAt } from '../../language/ide/hover/hover.ts';
 import { inlayHintsIn } from '../../language/ide/inlay-hints.ts';
 import { outlineOf } from '../../language/ide/outline.ts';
 import { problemText } from '../../language/ide/problem.ts';
 import { highlightsAt, referencesAt } from '../../language/ide/references.ts';
 import { renameAt } from '../../language/ide/rename.ts';
+import { coloredNames } from '../../language/ide/semantic-tokens.ts';
 import { signatureAt } from '../../language/ide/signature.ts';
+import { foldsOf, rangesAround } from '../../language/ide/structure.ts';
 import { typeDefinitionsAt } from '../../language/ide/type-definition.ts';
 import { fullMessage } from '../../language/model/diagnostic.ts';
 import type { Job } from '../../language/model/job.ts';
@@ -297,8 +301,12 @@ function aboutEditor(
       run('type definition', () => typeDefinitionsAt(snapshot, uri, position));
     }
     const whole = { start: { line: 0, character: 0 }, end: { line: lines.length, character: 0 } };
+    run('structure', () => foldsOf(text).length + rangesAround(text, { line: 3, character: 5 }).length);
+    run('colors', () => coloredNames(snapshot, uri));
+    run('format', () => formatted(text));
+    run('lenses', () => codeLensesOf(snapshot, uri));
     run('symbols', () => outlineOf(snapshot, uri));
-    run('inlay hints', () => inlayHintsIn(snapshot, uri, whole));
+    run('inlay hints', () => inlayHintsIn(snapshot, uri, whole, { shims: true, steps: true, limits: true }));
     run('code actions', () => actionsIn(snapshot, uri, whole).map(({ diagnostic }) => problemText(diagnostic)));
     run('fix all', () => {
       const edits = allSafeChanges(snapshot, uri).map(({ source, text: newText }) => ({

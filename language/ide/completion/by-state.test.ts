@@ -9,7 +9,7 @@ const uri = 'procedures/one-spring/procedure.rebuild';
 const files = libraryFiles().filter((file) => /^procedures\/(?:shared\/|one-spring\/|shop\.)/u.test(file.uri));
 const text = files.find((file) => file.uri === uri)!.text;
 
-/** What is offered behind a half-typed step that stands behind a line of the one-spring procedure. */
+/** What is offered behind a half-typed step written behind a line of the one-spring procedure. */
 function offered(behind: string, half: string): Suggestion[] {
   const at = text.indexOf(behind);
   expect(at, behind).toBeGreaterThan(0);

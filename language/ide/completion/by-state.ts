@@ -17,7 +17,7 @@ import type { Slot } from './wanted.ts';
 /** How a name fits: those that fit best come first, and what certainly has no meaning is left out where others fit. */
 export type Fit = { readonly rank: number; readonly note: string | null } | 'left out';
 
-/** Says of a name how it fits at a place; null: it has nothing to say of it. */
+/** How a name fits at a place; null: nothing is known about it. */
 export type FitOf = (name: string) => Fit | null;
 
 const first = (order: number, note: string | null = null): Fit => ({ rank: order, note });

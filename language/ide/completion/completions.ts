@@ -26,7 +26,7 @@ export interface Suggestion {
   readonly detail?: string;
   /** What is shown behind the label. */
   readonly description?: string;
-  /** What `documentationOf` says more of: a verb, a rule, or the declaration that a name is in. */
+  /** What `documentationOf` describes: a verb, a rule, or the declaration that a name is in. */
   readonly about?: string;
   /** What is written instead of the label. A snippet is in the syntax of the protocol, with gaps to fill. */
   readonly insert?: { readonly text: string; readonly snippet: boolean };

@@ -6,7 +6,7 @@ import { type Verb, verbs } from '../../syntax/verbs/index.ts';
 import type { Place } from './place.ts';
 
 /** Whether the words break off in a figure whose unit comes next. */
-export function endsInFigure({ before }: Place): boolean {
+function endsInFigure({ before }: Place): boolean {
   const [one, last] = before.slice(-2);
   if (last === undefined || !/^\d+(?:\.\d+)?$/u.test(last)) return false;
   // `unit 1`, `nozzle 3`, `revision 2`: no figures. A tolerance takes the unit of its nominal.

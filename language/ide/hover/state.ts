@@ -6,7 +6,7 @@ import type { Part, Procedure } from '../../model/index.ts';
 import type { Step } from '../../model/procedure.ts';
 import { markdownText } from './markdown.ts';
 
-/** What a family says of a part. */
+/** What a family declares about a part. */
 export function traitsText({
   locatedBy,
   renewed,
