@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { askedAt, edited as holderWith, procedureText, shopText } from '../../tests/holder.ts';
 import { edited } from '../db/fixes.ts';
 import { highlightsAt, referencesAt } from './references.ts';
-import { renameAt, renameableAt } from './rename.ts';
+import { renameAt, renameSubjectAt } from './rename.ts';
 import { snapshotOf } from './snapshot.ts';
 
 const shared = `sequence shut with openings; fastener; tool {
@@ -149,13 +149,13 @@ test('refuses a name that something else there has, though each is of its own ki
 });
 
 test('says before it asks what can be renamed', () => {
-  expect(renameableAt(snapshot, 'procedure.rebuild', at('procedure.rebuild', 'slacken n'))).toEqual({
+  expect(renameSubjectAt(snapshot, 'procedure.rebuild', at('procedure.rebuild', 'slacken n'))).toEqual({
     kind: 'name',
     name: 'nut',
     range: { start: { line: 9, character: 12 }, end: { line: 9, character: 15 } },
   });
   const { snapshot: other, file, position } = askedAt(holderWith('slacken nut', 'slacken n<|>ix'));
-  expect(renameableAt(other, file, position)).toMatchObject({ kind: 'refused', reason: /not declared anywhere/u });
+  expect(renameSubjectAt(other, file, position)).toMatchObject({ kind: 'refused', reason: /not declared anywhere/u });
 });
 
 test('references in all files, and highlights in one', () => {

@@ -16,13 +16,13 @@ interface Refused {
   readonly reason: string;
 }
 
-export type Renameable = Refused | { readonly kind: 'name'; readonly range: Range; readonly name: string };
+export type RenameSubject = Refused | { readonly kind: 'name'; readonly range: Range; readonly name: string };
 export type Renamed = Refused | { readonly kind: 'changes'; readonly edits: readonly Edit[] };
 
 const refused = (reason: string): Refused => ({ kind: 'refused', reason });
 
 /** Whether there is a name at a place that can be changed, and where it is. */
-export function renameableAt(snapshot: Snapshot, file: string, position: Position): Renameable {
+export function renameSubjectAt(snapshot: Snapshot, file: string, position: Position): RenameSubject {
   const found = nameAt(snapshot, file, position, 'workspace');
   if (found !== null) return { kind: 'name', range: found.here.source.range, name: found.name };
   const [token] = tokensAt(scannedFile(snapshot, file), position);
@@ -40,7 +40,7 @@ export function renameableAt(snapshot: Snapshot, file: string, position: Positio
 export function renameAt(snapshot: Snapshot, file: string, position: Position, name: string): Renamed {
   const found = nameAt(snapshot, file, position, 'workspace');
   if (found === null) {
-    const why = renameableAt(snapshot, file, position);
+    const why = renameSubjectAt(snapshot, file, position);
     return why.kind === 'refused' ? why : refused('There is no name here.');
   }
   const wanted = bare(name.trim());

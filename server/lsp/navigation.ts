@@ -2,7 +2,7 @@
 import { DocumentHighlightKind, ErrorCodes, ResponseError } from 'vscode-languageserver';
 import type { TextDocumentEdit } from 'vscode-languageserver-types';
 import { highlightsAt, referencesAt } from '../../language/ide/references.ts';
-import { renameAt, renameableAt } from '../../language/ide/rename.ts';
+import { renameAt, renameSubjectAt } from '../../language/ide/rename.ts';
 import { typeDefinitionsAt } from '../../language/ide/type-definition.ts';
 import { asked, type Feature, locationOf } from './feature.ts';
 
@@ -33,7 +33,7 @@ export const navigation: Feature = {
     });
     connection.onPrepareRename(({ textDocument: { uri }, position }) => {
       const { snapshot, file } = asked(session, uri);
-      const found = renameableAt(snapshot, file, position);
+      const found = renameSubjectAt(snapshot, file, position);
       if (found.kind === 'refused') throw refusal(found.reason);
       return { range: found.range, placeholder: found.name };
     });

@@ -2,9 +2,10 @@ import { joint } from '../../../analysis/locations.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** An adjuster is turned while its lock is tight. */
-export const setWhileLocked: Rule = {
+export const setWhileLocked: Rule<StepFix> = {
   code: 'set-while-locked',
   severity: 'error',
   since: '0.2.0',
@@ -29,8 +30,10 @@ export const setWhileLocked: Rule = {
           message: `The ${partWords(procedure, lock)} is still tight when the ${partWords(procedure, object.name)} is turned.`,
           why: 'it does not turn, or its thread or slot gives way.',
           help: `Write “slacken ${lock}” before this step, with the pressure off.`,
+          data: missingBefore(step, `slacken ${lock}`),
         });
       }
     },
   }),
+  fix: fixStep,
 };

@@ -2,9 +2,10 @@ import { variantParts } from '../../../analysis/assembly.ts';
 import { joint, place } from '../../../analysis/locations.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** Torqued before it is run down, or with parts inside missing. */
-export const torqueOutOfOrder: Rule = {
+export const torqueOutOfOrder: Rule<StepFix> = {
   code: 'torque-out-of-order',
   severity: 'error',
   since: '0.1.0',
@@ -29,6 +30,7 @@ export const torqueOutOfOrder: Rule = {
               message: `The ${name} is torqued before it is run down by hand.`,
               why: 'a crossed thread would go unnoticed.',
               help: 'Run it down first.',
+              data: missingBefore(step, `run-down ${object.name}`),
             });
             continue;
           }
@@ -51,4 +53,5 @@ export const torqueOutOfOrder: Rule = {
       },
     };
   },
+  fix: fixStep,
 };

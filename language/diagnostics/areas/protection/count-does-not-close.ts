@@ -2,9 +2,10 @@ import { place, port } from '../../../analysis/locations.ts';
 import { listed, partsWords, partWords } from '../../../analysis/prose.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** A cap is still in when the part that covers its port goes on, or a joint is torqued over parts put in for trial. */
-export const countDoesNotClose: Rule = {
+export const countDoesNotClose: Rule<StepFix> = {
   code: 'count-does-not-close',
   severity: 'error',
   since: '0.2.0',
@@ -43,6 +44,7 @@ export const countDoesNotClose: Rule = {
               message: `The cap is still in ${names.length > 1 ? 'ports' : 'port'} ${listed(names)} when the ${partWords(procedure, object.name)} goes over ${names.length > 1 ? 'them' : 'it'}.`,
               why: 'it stays in the unit and blocks the passage.',
               help: `Write “uncap ${names.join(', ')}” before this step, and count the caps.`,
+              data: missingBefore(step, `uncap ${names.join(', ')}`),
             });
           }
         }
@@ -68,4 +70,5 @@ export const countDoesNotClose: Rule = {
       },
     };
   },
+  fix: fixStep,
 };

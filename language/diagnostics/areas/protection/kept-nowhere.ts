@@ -2,10 +2,12 @@ import { allSteps } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import { namedIn } from '../../../model/steps.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** Parts are put down, and nothing says where or in what. */
-export const keptNowhere: Rule = {
+export const keptNowhere: Rule<StepFix> = {
   code: 'kept-nowhere',
   severity: 'warning',
   since: '0.2.0',
@@ -22,7 +24,9 @@ export const keptNowhere: Rule = {
         message: `Nothing says where the ${partsWords(procedure, names)} ${names.length > 1 ? 'are' : 'is'} kept.`,
         why: `the next person has to look for ${names.length > 1 ? 'them' : 'it'}, and parts of two units get mixed.`,
         help: 'Write “at” and a station, and in quotes what they are kept in: “Own lidded tray, own number”.',
+        data: missingClause(step, blank),
       });
     }
   },
+  fix: fixStep,
 };

@@ -1,10 +1,12 @@
 import { looseParts } from '../../../analysis/loose.ts';
 import { bareFaces, isDraining, openPorts } from '../../../analysis/openings.ts';
 import { capital, faceWords, listed, partsWords } from '../../../analysis/prose.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** The unit waits for somebody, or is sent out, with ports open, lapped faces bare or parts loose. */
-export const noSafeStop: Rule = {
+export const noSafeStop: Rule<StepFix> = {
   code: 'no-safe-stop',
   severity: 'warning',
   since: '0.2.0',
@@ -37,6 +39,7 @@ export const noSafeStop: Rule = {
           message: `${capital(faceWords(procedure, face.id))} is bare ${when}.`,
           why: `${why}.`,
           help: `${face.guardedBy === null ? 'Cover it first' : `Write “guard ${face.id} with ${face.guardedBy}” before this step`}.`,
+          data: face.guardedBy === null ? undefined : missingBefore(step, `guard ${face.id} with ${face.guardedBy}`),
         });
       }
       const loose = looseParts(flow, before);
@@ -50,7 +53,9 @@ export const noSafeStop: Rule = {
         message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'lie' : 'lies'} loose ${when}.`,
         why: `${why}.`,
         help: `Write “keep ${[...new Set(loose.parts.map((part) => part.base))].join(', ')}” before this step.`,
+        data: missingBefore(step, `keep ${[...new Set(loose.parts.map((part) => part.base))].join(', ')} ${blank}`),
       });
     },
   }),
+  fix: fixStep,
 };

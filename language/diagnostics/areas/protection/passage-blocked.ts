@@ -3,9 +3,10 @@ import { port } from '../../../analysis/locations.ts';
 import { portExposed } from '../../../analysis/openings.ts';
 import { listed, partsWords } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** Washed, primed, tested or connected with a port capped. */
-export const passageBlocked: Rule = {
+export const passageBlocked: Rule<StepFix> = {
   code: 'passage-blocked',
   severity: 'error',
   since: '0.1.0',
@@ -36,6 +37,7 @@ export const passageBlocked: Rule = {
             message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} still capped when ${doing}.`,
             why: `${why}.`,
             help: `Write “uncap ${names.join(', ')}” before this step.`,
+            data: missingBefore(step, `uncap ${names.join(', ')}`),
           });
         };
         if (step.verb === 'connect')
@@ -69,4 +71,5 @@ export const passageBlocked: Rule = {
       },
     };
   },
+  fix: fixStep,
 };

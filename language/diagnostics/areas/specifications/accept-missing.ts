@@ -1,9 +1,11 @@
 import { allSteps } from '../../../analysis/locations.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** A test that reads nothing and does not say what is good. */
-export const acceptMissing: Rule = {
+export const acceptMissing: Rule<StepFix> = {
   code: 'accept-missing',
   severity: 'error',
   since: '0.2.0',
@@ -22,7 +24,9 @@ export const acceptMissing: Rule = {
         message: `Test ${step.gate.test} says neither what is read nor what is good.`,
         why: 'one person passes a drop on the tip, and the next does not.',
         help: 'Write “accept "…"”, or “read … within …”.',
+        data: missingClause(step, `accept ${blank}`),
       });
     }
   },
+  fix: fixStep,
 };

@@ -1,9 +1,11 @@
 import { allSteps } from '../../../analysis/locations.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** A check that does not say what to look for. */
-export const checkForWhat: Rule = {
+export const checkForWhat: Rule<StepFix> = {
   code: 'check-for-what',
   severity: 'warning',
   since: '0.2.0',
@@ -20,7 +22,9 @@ export const checkForWhat: Rule = {
         message: 'This check does not say what to look for.',
         why: 'it gets ticked, and a blued tip or a stained face goes in.',
         help: 'Write what to look for in quotes, or “reuse if "…"  reject if "…"”.',
+        data: missingClause(step, blank),
       });
     }
   },
+  fix: fixStep,
 };

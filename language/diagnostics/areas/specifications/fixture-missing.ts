@@ -1,9 +1,11 @@
 import { allSteps } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** Clamped, and neither the step nor the family says in what. */
-export const fixtureMissing: Rule = {
+export const fixtureMissing: Rule<StepFix> = {
   code: 'fixture-missing',
   severity: 'warning',
   since: '0.2.0',
@@ -25,7 +27,9 @@ export const fixtureMissing: Rule = {
         message: `Nothing says in what the ${partsWords(procedure, names)} is clamped.`,
         why: 'bare vise jaws pull a bored body out of round and bruise its faces.',
         help: `Write “in "…"” here, or “held in "…"” at part ${first?.base} in the family.`,
+        data: missingClause(step, `in ${blank}`),
       });
     }
   },
+  fix: fixStep,
 };

@@ -1,9 +1,11 @@
 import { allSteps } from '../../../analysis/locations.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** A pressure is held, and nothing says for how long. */
-export const holdHowLong: Rule = {
+export const holdHowLong: Rule<StepFix> = {
   code: 'hold-how-long',
   severity: 'error',
   since: '0.2.0',
@@ -22,7 +24,9 @@ export const holdHowLong: Rule = {
         message: `Test ${step.gate.test} holds a pressure, but does not say for how long.`,
         why: 'a slow leak shows no drop in the two seconds that somebody in a hurry waits.',
         help: 'Write “for” and a time, such as for 10 s.',
+        data: missingClause(step, `for ${blank} s`),
       });
     }
   },
+  fix: fixStep,
 };

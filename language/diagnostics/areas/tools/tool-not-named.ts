@@ -4,10 +4,12 @@ import { toolWork } from '../../../analysis/tool-work.ts';
 import { atHand } from '../../../analysis/tools.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import { own } from '../../../model/steps.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** The shop has tools for the work, and the step names none. A gauge that is fixed at the station need not be named. */
-export const toolNotNamed: Rule = {
+export const toolNotNamed: Rule<StepFix> = {
   code: 'tool-not-named',
   severity: 'hint',
   since: '0.2.0',
@@ -32,7 +34,9 @@ export const toolNotNamed: Rule = {
         message: `No ${toolCalled(kind)} is named to ${doWords(work)} this, but the shop has ${either(tools.map(toolWords))}.`,
         why: 'two people use two different ones, and the record does not say which.',
         help: `Write “with ${tools[0]!.name}”, or the kind of tool.`,
+        data: missingClause(step, `with ${blank}`),
       });
     }
   },
+  fix: fixStep,
 };

@@ -1,9 +1,11 @@
 import { allSteps } from '../../../analysis/locations.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** Somebody signs, and nothing says who is allowed to. */
-export const signerMissing: Rule = {
+export const signerMissing: Rule<StepFix> = {
   code: 'signer-missing',
   severity: 'warning',
   since: '0.2.0',
@@ -18,7 +20,9 @@ export const signerMissing: Rule = {
         message: 'Nothing says who signs here.',
         why: 'anybody may, and nobody answers for it.',
         help: `Write “${step.verb === 'sign-off' ? 'sign-off by "…"' : 'hold-for "…"'}” with the job title, such as the bench lead.`,
+        data: missingClause(step, step.verb === 'sign-off' ? `by ${blank}` : blank),
       });
     }
   },
+  fix: fixStep,
 };
