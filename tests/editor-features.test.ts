@@ -2,6 +2,7 @@
 import { afterEach, expect, test } from 'vitest';
 import type {
   CallHierarchyItem,
+  CodeAction,
   CodeLens,
   CompletionItem,
   DocumentHighlight,
@@ -162,4 +163,19 @@ test('a client that only asks for findings gets them on request', async () => {
   session.end();
   await begin({ textDocument: { diagnostic: {}, publishDiagnostics: {} } });
   expect(session.initialized.capabilities.diagnosticProvider).toBeUndefined();
+});
+
+test('refactorings are offered by kind, with edits of the document', async () => {
+  await begin();
+  const { textDocument, position } = session.behind('procedure.rebuild', 'unclamp');
+  const actions = await session.connection.sendRequest<CodeAction[]>('textDocument/codeAction', {
+    textDocument,
+    range: { start: position, end: position },
+    context: { diagnostics: [], only: ['refactor.rewrite'] },
+  });
+  expect(actions.map(({ title, kind }) => `${kind} ${title}`)).toEqual([
+    'refactor.rewrite Write the build from this teardown',
+    'refactor.rewrite Split the stage here',
+  ]);
+  expect(actions[1]!.edit!.documentChanges).toMatchObject([{ textDocument: { uri: textDocument.uri, version: 1 } }]);
 });

@@ -67,7 +67,8 @@ export function allSafeChanges(snapshot: Snapshot, file: string): TextChange[] {
   );
 }
 
-function changesOf(edits: readonly Edit[], { textOf }: Snapshot): TextChange[] {
+export function changesOf(edits: readonly Edit[], { textOf }: Snapshot): TextChange[] {
+  // Changes as they fit into their texts, with gaps for what only the author knows.
   return edits.map((edit) => {
     const { source, text } = fitted(textOf(edit.source.file) ?? '', edit);
     return { source, text, snippet: text.includes(blank) ? snippetOf(text) : null };

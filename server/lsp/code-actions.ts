@@ -9,6 +9,7 @@ import {
   type WorkspaceEdit,
 } from 'vscode-languageserver-types';
 import type { Action, TextChange } from '../../language/ide/code-actions.ts';
+import type { Refactoring } from '../../language/ide/refactorings.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 
 /** Where edits go, and what the client makes of them. */
@@ -52,6 +53,16 @@ export function codeAction(action: Action, editing: Editing): CodeAction[] {
 export function fixAll(changes: readonly TextChange[], editing: Editing): CodeAction | null {
   if (changes.length === 0) return null;
   return { title: 'Apply all safe fixes', kind: fixAllKind, edit: workspaceEdit(changes, editing) };
+}
+
+/** A refactoring as an action. */
+export function refactoringAction(
+  { title, kind }: Refactoring,
+  changes: readonly TextChange[],
+  editing: Editing,
+): CodeAction {
+  const refactor = kind === 'extract' ? CodeActionKind.RefactorExtract : CodeActionKind.RefactorRewrite;
+  return { title, kind: refactor, edit: workspaceEdit(changes, editing) };
 }
 
 function workspaceEdit(changes: readonly TextChange[], editing: Editing): WorkspaceEdit {

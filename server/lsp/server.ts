@@ -18,15 +18,16 @@ import {
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import type * as z from 'zod';
 import { isSettings } from '../../language/config/config.ts';
-import { actionsIn, allSafeChanges } from '../../language/ide/code-actions.ts';
+import { actionsIn, allSafeChanges, changesOf } from '../../language/ide/code-actions.ts';
 import { completionsAt } from '../../language/ide/completion/completions.ts';
 import { definitionsAt } from '../../language/ide/definition.ts';
 import { hoverAt } from '../../language/ide/hover/hover.ts';
 import { outlineOf } from '../../language/ide/outline.ts';
 import { rulePage } from '../../language/ide/problem.ts';
+import { refactoringsIn } from '../../language/ide/refactorings.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import type { Host } from '../host/host.ts';
-import { codeAction, fixAll, fixAllKind } from './code-actions.ts';
+import { codeAction, fixAll, fixAllKind, refactoringAction } from './code-actions.ts';
 import { completionItem, resolvedItem } from './completion.ts';
 import { debounce } from './debounce.ts';
 import { diagnosticOf } from './diagnostics.ts';
@@ -123,7 +124,14 @@ export function serve(connection: Connection, host: Host): void {
         documentSymbolProvider: { label: 'Handtight' },
         hoverProvider: true,
         definitionProvider: true,
-        codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, fixAllKind] },
+        codeActionProvider: {
+          codeActionKinds: [
+            CodeActionKind.QuickFix,
+            CodeActionKind.RefactorExtract,
+            CodeActionKind.RefactorRewrite,
+            fixAllKind,
+          ],
+        },
         workspace: { workspaceFolders: { supported: true } },
         ...featureCapabilities(client),
       },
@@ -218,7 +226,13 @@ export function serve(connection: Connection, host: Host): void {
       : [];
     // Only when it is requested by kind: on save, or from the menu of source actions.
     const all = only !== undefined && wants(fixAllKind) ? fixAll(allSafeChanges(snapshot, file), editing) : null;
-    return all === null ? actions : [...actions, all];
+    const refactorings =
+      wants(CodeActionKind.RefactorExtract) || wants(CodeActionKind.RefactorRewrite)
+        ? refactoringsIn(snapshot, file, range)
+            .map((one) => refactoringAction(one, changesOf(one.edits, snapshot), editing))
+            .filter(({ kind }) => wants(kind!))
+        : [];
+    return [...actions, ...refactorings, ...(all === null ? [] : [all])];
   });
 
   // Pages are loaded with the first request, so that an editor that starts does not wait for them.
