@@ -8,6 +8,7 @@ import type {
   DocumentHighlight,
   Hover,
   Location,
+  Diagnostic as LspDiagnostic,
   SignatureHelp,
   TextEdit,
   WorkspaceEdit,
@@ -178,4 +179,16 @@ test('refactorings are offered by kind, with edits of the document', async () =>
     'refactor.rewrite Split the stage here',
   ]);
   expect(actions[1]!.edit!.documentChanges).toMatchObject([{ textDocument: { uri: textDocument.uri, version: 1 } }]);
+});
+
+test('related places and faded text only for a client that shows them', async () => {
+  const idle = procedureText.replace('unclamp body', 'unclamp body allow not-clamped because "held"');
+  const asked = async (can: object) => {
+    session = await EditorSession.begin({ ...texts, 'procedure.rebuild': idle }, { textDocument: { diagnostic: can } });
+    const report = await session.ask<{ items: LspDiagnostic[] }>('textDocument/diagnostic', 'procedure.rebuild');
+    return report.items.find(({ code }) => code === 'allow-without-effect');
+  };
+  expect(await asked({ tagSupport: { valueSet: [1] } })).toMatchObject({ tags: [1] });
+  session.end();
+  expect((await asked({}))!.tags).toBeUndefined();
 });

@@ -1,4 +1,6 @@
+import equal from 'fast-deep-equal';
 import type { Procedure, Step } from '../model/procedure.ts';
+import { namedIn } from '../model/steps.ts';
 import { analyzeFlow, type FlowAnalysis } from './flow-analysis.ts';
 import { allSteps, type LocationLayout } from './locations.ts';
 import type { Relations } from './relations.ts';
@@ -56,4 +58,40 @@ function stepOf({ graph }: FlowAnalysis, node: number, order: ReadonlyMap<Step, 
     if (found?.kind === 'step') return order.get(found.step) ?? -1;
   }
   return -1;
+}
+
+/** Most procedures whose last analysis is kept while they are being typed. */
+const mostKept = 8;
+
+/**
+ * The last analysis of procedures that are being typed. What is known behind a step does not wait for the line that is
+ * half typed below it: as long as the steps up to there are the same, it is as it was.
+ */
+export class KeptStates {
+  private readonly kept = new Map<string, { readonly procedure: Procedure; readonly states: StepStates }>();
+
+  keep(id: string, procedure: Procedure, states: StepStates) {
+    this.kept.delete(id);
+    this.kept.set(id, { procedure, states });
+    for (const oldest of this.kept.keys()) {
+      if (this.kept.size <= mostKept) return;
+      this.kept.delete(oldest);
+    }
+  }
+
+  /** Null: the steps up to the index are others, or what they are about is. */
+  upTo(id: string, procedure: Procedure, index: number): StepStates | null {
+    const known = this.kept.get(id);
+    if (known === undefined || !equal(known.procedure.family, procedure.family)) return null;
+    const [before, now] = [known.procedure, procedure].map((one) =>
+      allSteps(one)
+        .slice(0, index + 1)
+        .map(signature),
+    );
+    return equal(before, now) ? known.states : null;
+  }
+}
+
+function signature(step: Step): string {
+  return [step.number, step.key, ...namedIn(step).map(({ name }) => name), step.only?.join(' ') ?? ''].join(' ');
 }

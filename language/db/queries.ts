@@ -1,5 +1,5 @@
 import equal from 'fast-deep-equal';
-import { buildStepStates, type StepStates } from '../analysis/step-states.ts';
+import { buildStepStates, KeptStates, type StepStates } from '../analysis/step-states.ts';
 import {
   concessionFindings,
   declarationFindings,
@@ -309,12 +309,14 @@ export function buildQueries(db: Database, trees: Trees) {
     return procedureFindings(procedure, surroundings(id, procedure.family.source.file, procedure.shop.source.file));
   });
 
+  const kept = new KeptStates();
   /** The states around the steps of a procedure, for questions of an editor about one of them. */
   const stepStates = db.query('step states', (id): StepStates | null => {
     const procedure = model(id) as Procedure | null;
-    return procedure === null
-      ? null
-      : attempt('the check of its steps', procedure.source, [], () => buildStepStates(procedure));
+    if (procedure === null) return null;
+    const states = attempt('the check of its steps', procedure.source, [], () => buildStepStates(procedure));
+    if (states !== null) kept.keep(id, procedure, states);
+    return states;
   });
 
   /** What rules say of a declaration as such. */
@@ -441,6 +443,10 @@ export function buildQueries(db: Database, trees: Trees) {
     reported,
     concessions,
     stepStates,
+    keptStates: (id: string, index: number) => {
+      const procedure = model(id) as Procedure | null;
+      return procedure === null ? null : kept.upTo(id, procedure, index);
+    },
     findingsFrom,
   };
 }

@@ -100,6 +100,11 @@ export class Snapshot {
     return this.queries.stepStates(id);
   }
 
+  /** As they were before the last edits, where the steps up to an index are the same. */
+  statesUpTo(id: string, index: number): StepStates | null {
+    return this.queries.keptStates(id, index);
+  }
+
   /** Null where it cannot be read. */
   family(id: string): Family | null {
     const family = this.state(id).model as Family | null;

@@ -30,6 +30,8 @@ export interface CheckedProcedure {
   readonly flows: readonly FlowAnalysis[];
   /** What is known at each of its steps; kept until the procedure is another. */
   readonly states: StepStates | null;
+  /** What is known up to the step of an index, without an analysis for what is typed behind it if there was one before. */
+  readonly statesUpTo: (index: number) => StepStates | null;
   /** Those that are in the procedure. */
   readonly diagnostics: readonly Diagnostic[];
 }
@@ -152,6 +154,7 @@ function resultOf(snapshot: Snapshot, settings: SettingsFile | null): CheckResul
         procedure,
         flows: () => attempt('the check of its steps', model.source, [], () => analyzeFlow(procedure())) ?? [],
         states: () => snapshot.stepStates(id),
+        statesUpTo: () => (index) => snapshot.statesUpTo(id, index) ?? snapshot.stepStates(id),
         diagnostics: () => diagnostics.on(id, procedure()),
       });
     procedures.set(id, known);

@@ -38,7 +38,11 @@ export function fixStep({ source, text, where, safe }: StepFix): Fix {
     case 'after':
       return { title: `Write “${shown}” after it`, safe: safe ?? false, edits: [stepAfter(source, text)] };
     case 'at its end':
-      return { title: `Write “${shown}”`, safe: safe ?? false, edits: [behind(source, ` ${text}`)] };
+      return {
+        title: text === blank ? 'Write it in quotes' : `Write “${shown}”`,
+        safe: safe ?? false,
+        edits: [behind(source, ` ${text}`)],
+      };
   }
 }
 

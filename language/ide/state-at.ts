@@ -4,7 +4,6 @@ import type { AbstractState } from '../analysis/state.ts';
 import type { StepState, StepStates } from '../analysis/step-states.ts';
 import type { Procedure, Step } from '../model/procedure.ts';
 import { comparePositions } from '../model/ranges.ts';
-import type { Position } from '../model/source.ts';
 import { stepBlocks } from '../syntax/keywords.ts';
 import type { Place } from './completion/place.ts';
 import { positionAt } from './offset.ts';
@@ -25,19 +24,27 @@ export function stateAt({ result, textOf }: Snapshot, file: string, place: Place
   const block = place.blocks.findLast(({ word }) => word !== 'only' && stepBlocks.includes(word));
   if (outer?.word !== 'procedure' || block === undefined || block.word === 'sequence') return null;
   const checked = result.procedureOf(outer.head[1] ?? '');
-  if (checked === null || checked.procedure.source.file !== file || checked.states === null) return null;
-  const { procedure, states } = checked;
+  if (checked === null || checked.procedure.source.file !== file) return null;
+  const { procedure } = checked;
   const text = textOf(file) ?? '';
   const from = positionAt(text, block.start);
   const to = positionAt(text, place.start);
   const steps = allSteps(procedure);
-  const isIn = ({ source }: Step, start: Position, end: Position) =>
-    source.file === file &&
-    comparePositions(start, source.range.start) <= 0 &&
-    comparePositions(source.range.end, end) <= 0;
+  const index = steps.findLastIndex(
+    ({ source }) =>
+      source.file === file &&
+      comparePositions(from, source.range.start) <= 0 &&
+      comparePositions(source.range.end, to) <= 0,
+  );
+  // The first step of a stage follows the last of the stage before it.
+  const stage = procedure.stages.findIndex(({ name }) => name === block.head[1]);
+  const before = procedure.stages.slice(0, Math.max(0, stage)).reduce((count, one) => count + one.steps.length, -1);
+  const upTo = Math.max(index, before);
+  const states = upTo < 0 ? checked.states : checked.statesUpTo(upTo);
+  if (states === null) return null;
   const known = (step: Step | undefined, side: keyof StepState): AbstractState | null =>
     (step === undefined ? null : states.states[steps.indexOf(step)]?.[side]) ?? null;
-  const last = steps.findLast((step) => isIn(step, from, to) && known(step, 'after') !== null) ?? null;
+  const last = steps[index] ?? null;
   const state = last === null ? stateAtStart(procedure, block.head[1], known) : known(last, 'after');
   return state === null ? null : { procedure, states, state, last };
 }

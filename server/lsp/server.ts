@@ -74,7 +74,7 @@ export function serve(connection: Connection, host: Host): void {
     return pages === null || page === null ? null : `${pages.replace(/\/$/u, '')}/${page}`;
   };
   const clientUri = (uri: string) => store.clientUri(uri);
-  const toDiagnostic = (diagnostic: Diagnostic) => diagnosticOf(diagnostic, pageOf, clientUri);
+  const toDiagnostic = (diagnostic: Diagnostic) => diagnosticOf(diagnostic, pageOf, clientUri, client);
   registerFeatures({
     connection,
     store,

@@ -49,7 +49,7 @@ function nameHover(snapshot: Snapshot, file: string, position: Position): Hover 
   const named = namedAt(snapshot.result, file, position);
   const shown = (named?.targets ?? []).flatMap(({ declared }) => declared ?? []).slice(0, mostShown);
   if (named === null || shown.length === 0) return null;
-  const known = knownAt(snapshot, file, position);
+  const known = () => knownAt(snapshot, file, position);
   const parts = shown.map((one) =>
     [describeDeclared(one, snapshot.textOf), more(one, known, snapshot), pictureOf(one, snapshot.result)]
       .filter((part) => part !== null)
@@ -65,13 +65,14 @@ function knownAt(snapshot: Snapshot, file: string, position: Position): StateAt 
 }
 
 /** What there is to say of a name besides its declaration. */
-function more({ uri, symbol, within }: Declared, known: StateAt | null, { result }: Snapshot): string | null {
+function more({ uri, symbol, within }: Declared, knownHere: () => StateAt | null, { result }: Snapshot): string | null {
   const { kind, name } = symbol;
   if (kind === 'spec') {
     const procedure = result.proceduresIn(uri).find((one) => one.procedure.name === within.name)?.procedure;
     return procedure === undefined ? null : specMarkdown(procedure, name);
   }
   if (kind !== 'part' && kind !== 'face' && kind !== 'port') return null;
+  const known = knownHere();
   const part = known?.procedure.family.parts.find((one) => one.name === name);
   const here = known === null ? null : whereMarkdown(known.procedure, known.states, known.state, name);
   const said = [part === undefined || kind !== 'part' ? null : traitsText(part), here].filter((one) => one !== null);

@@ -49,7 +49,7 @@ export function whereMarkdown(
     if (location.property === 'stays with' && state.get(index) === 1) return [];
     const words = states.layout.wordsOf(index, state.get(index)).join(' or ');
     const at = states.since(state, index);
-    const since = at < 0 ? '' : ` since step ${steps[at]!.number}`;
+    const since = steps[at] === undefined ? '' : ` since step ${steps[at].number}`;
     const what = location.property === 'stays with' ? `with ${words}` : words;
     return [`${what}${since}`];
   });
