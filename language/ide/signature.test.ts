@@ -22,6 +22,13 @@ test('what a verb acts on, and then what goes on from it', () => {
   expect(shown('torque nut to ')).toMatch(/^torque PARTS \[to SPEC\] /u);
 });
 
+test('a clause or a name that is also a verb begins no step', () => {
+  expect(shown('test opening read ')).toMatch(/^test TEST \[read KIND\]/u);
+  expect(shown('remove cap, ')).toMatch(/^remove \[PARTS\]/u);
+  expect(shown('across the set opening spread ')).toMatch(/^across the set TEST \[spread at most …\]/u);
+  expect(shown('relieve   slacken ')).toMatch(/^slacken \[PARTS\]/u);
+});
+
 test('nothing in words, in remarks, and where no step is', () => {
   expect(shown('do "slacken ')).toBeNull();
   expect(shown('slacken nut // ')).toBeNull();

@@ -3,9 +3,10 @@ import type { Position } from '../model/source.ts';
 import { stepBlocks } from '../syntax/keywords.ts';
 import { spellingOf, verbTable } from '../syntax/verbs/index.ts';
 import { placeAt } from './completion/place.ts';
+import { verbIn } from './completion/step-place.ts';
 import { offsetAt } from './offset.ts';
 import type { Snapshot } from './snapshot.ts';
-import { clausesOf, objectsText, phraseText, verbIn } from './verb-words.ts';
+import { clausesOf, objectsText, phraseText } from './verb-words.ts';
 
 export interface Signature {
   readonly label: string;

@@ -1,6 +1,6 @@
 /** Verbs and clauses in words: what each takes, with an example. */
 
-import { phrasesAfter, spellingOf, type Verb, verbs, verbTable } from '../syntax/verbs/index.ts';
+import { phrasesAfter, spellingOf, type Verb, verbTable } from '../syntax/verbs/index.ts';
 import { everywhere, type Follow, type Phrase } from '../syntax/verbs/phrases.ts';
 import type { VerbObject } from '../syntax/verbs/verb.ts';
 
@@ -101,25 +101,6 @@ export function verbMarkdown(verb: Verb): string {
     `\`\`\`rebuild\n${examples[verb]}\n\`\`\``,
     ...(takes.length === 0 ? [] : [`Goes on with ${takes.map((one) => `\`${one}\``).join(', ')}.`]),
   ].join('\n\n');
-}
-
-/** The verb of the last step in the words of a statement, and whether it is their last word. */
-export function verbIn(words: readonly string[]): { readonly verb: Verb; readonly isVerb: boolean } | null {
-  const spelled = verbs.map((verb) => ({ verb, said: spellingOf(verb).split(' ') }));
-  for (let at = words.length - 1; at >= 0; at--)
-    for (const { verb, said } of spelled) {
-      if (!said.every((word, index) => words[at + index] === word)) continue;
-      // `on fail renew needle`, `lap if`: no steps of their own.
-      const before = words[at - 1];
-      if (
-        before === 'fail' ||
-        words[at + 1] === 'if' ||
-        (before !== undefined && /^(?:read|set|to|by|with|hold)$/u.test(before))
-      )
-        continue;
-      return { verb, isVerb: at + said.length === words.length };
-    }
-  return null;
 }
 
 /** Markdown: the ways to go on after a verb that have a word. Null: none has it. */

@@ -43,6 +43,14 @@ export function inStep(before: readonly string[]): Wanted {
   return new StepReader(before).wanted();
 }
 
+/** The verb of the last step in the words of a statement, and whether it is their last word. Null: there is none. */
+export function verbIn(words: readonly string[]): { readonly verb: Verb; readonly isVerb: boolean } | null {
+  if (words.length === 0) return null;
+  const reader = new StepReader(words);
+  reader.wanted();
+  return reader.last;
+}
+
 /** Ways to say something that begin at a place, as far as the words go. */
 interface Heard<T> {
   /** Said in full, all in as many words. */
@@ -55,6 +63,8 @@ interface Heard<T> {
 class StepReader {
   private readonly tokens: string[];
   private at = 0;
+  /** The verb that was read last, and whether nothing follows it. */
+  last: { readonly verb: Verb; readonly isVerb: boolean } | null = null;
   /** What the verb acts on, as far as it is read. */
   private named: string[] = [];
 
@@ -71,6 +81,7 @@ class StepReader {
       const { full, length, open } = this.heard(spellings);
       if (full.length === 0) return open.length > 0 ? words(...open) : this.call();
       this.at += length;
+      this.last = { verb: full[0]!.verb, isVerb: this.token === undefined };
       this.named = [];
       const found = this.objects(full[0]!.verb) ?? this.clauses(full[0]!.verb);
       if (found !== null) return found;

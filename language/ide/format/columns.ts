@@ -63,13 +63,18 @@ function aligned(rows: readonly LaidLine[], group: string): LaidLine[] {
     ...Array<string>(middles - middle.length).fill(''),
     source,
   ]);
-  const widths = cells[0]!.map((_, column) => Math.max(...cells.map((row) => [...row[column]!].length)));
+  // What ends its line may be longer than its column.
+  const isFollowed = (row: readonly string[], column: number) => row.slice(column + 1).some((cell) => cell !== '');
+  const widths = cells[0]!.map((_, column) =>
+    Math.max(0, ...cells.map((row) => (isFollowed(row, column) ? [...row[column]!].length : 0))),
+  );
+  const isUsed = cells[0]!.map((_, column) => cells.some((row) => row[column] !== ''));
   return rows.map((row, index) => ({
     ...row,
     code: cells[index]!.map((cell, column, all) => {
       const width = widths[column]!;
-      const before = column === 0 || width === 0 ? '' : column === all.length - 1 ? sourceGap : gap;
-      return before + cell + ' '.repeat(width - [...cell].length);
+      const before = column === 0 || !isUsed[column] ? '' : column === all.length - 1 ? sourceGap : gap;
+      return before + cell + ' '.repeat(Math.max(0, width - [...cell].length));
     })
       .join('')
       .trimEnd(),

@@ -71,7 +71,7 @@ test('what is set off in a table keeps a column of its own', () => {
 `),
   ).toBe(`family f "F" {
   part body  "Body"  held in "vise"
-  part nut   "Nut"   on body         holds nozzle
+  part nut   "Nut"   on body  holds nozzle
 }
 `);
 });
