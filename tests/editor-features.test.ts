@@ -59,6 +59,7 @@ test('references, highlights, type definition and renaming', async () => {
   await expect(session.ask('textDocument/rename', ...at, { newName: 'body' })).rejects.toThrow(
     /^There is already a part body: line 9 of shop\.rebuild/u,
   );
+  await expect(session.ask('textDocument/rename', ...at)).rejects.toThrow(/expected string/u);
   await expect(session.ask('textDocument/prepareRename', 'procedure.rebuild', 'sla')).rejects.toThrow(
     /is a word of the language/u,
   );

@@ -1,10 +1,14 @@
 /** References, highlights, type definitions and renaming. */
 import { DocumentHighlightKind, ErrorCodes, ResponseError } from 'vscode-languageserver';
 import type { TextDocumentEdit } from 'vscode-languageserver-types';
+import * as z from 'zod';
 import { highlightsAt, referencesAt } from '../../language/ide/references.ts';
 import { renameAt, renameSubjectAt } from '../../language/ide/rename.ts';
 import { typeDefinitionsAt } from '../../language/ide/type-definition.ts';
 import { asked, type Feature, locationOf } from './feature.ts';
+
+/** Longer than any name; such a one is a mistake of a client. */
+const name = z.string().max(1000);
 
 export const navigation: Feature = {
   capabilities: ({ textDocument }) => ({
@@ -39,7 +43,9 @@ export const navigation: Feature = {
     });
     connection.onRenameRequest(({ textDocument: { uri }, position, newName }) => {
       const { snapshot, file } = asked(session, uri);
-      const renamed = renameAt(snapshot, file, position, newName);
+      const wanted = name.safeParse(newName);
+      if (!wanted.success) throw new ResponseError(ErrorCodes.InvalidParams, wanted.error.message);
+      const renamed = renameAt(snapshot, file, position, wanted.data);
       if (renamed.kind === 'refused') throw refusal(renamed.reason);
       const files = [...new Set(renamed.edits.map(({ source }) => source.file))];
       return {
