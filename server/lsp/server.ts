@@ -202,8 +202,9 @@ export function serve(connection: Connection, host: Host): void {
   });
   connection.onCompletionResolve((item) => resolvedItem(item, (uri) => store.snapshot(uri)));
 
-  connection.onHover(({ textDocument: { uri }, position }) => {
-    const hover = hoverAt(store.snapshot(uri), store.canonical(uri), position);
+  connection.onHover(async ({ textDocument: { uri }, position }) => {
+    const { specMarkdown } = await import('../../language/ide/hover/spec.ts');
+    const hover = hoverAt(store.snapshot(uri), store.canonical(uri), position, specMarkdown);
     return hover && { range: hover.range, contents: { kind: 'markdown', value: hover.markdown } };
   });
 

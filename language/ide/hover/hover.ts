@@ -4,6 +4,7 @@ import { allSteps } from '../../analysis/locations.ts';
 import type { CheckResult } from '../../db/workspace.ts';
 import { familySvg } from '../../documents/traveler/drawings.ts';
 import { wordsIn } from '../../i18n/index.ts';
+import type { Procedure } from '../../model/procedure.ts';
 import { comparePositions, contains } from '../../model/ranges.ts';
 import type { Position, Range } from '../../model/source.ts';
 import { stepBlocks } from '../../syntax/keywords.ts';
@@ -18,7 +19,6 @@ import { clauseMarkdown, verbMarkdown } from '../verb-words.ts';
 import { rangeOfToken, scannedFile, tokensAt } from '../words.ts';
 import { figureMarkdown } from './figure.ts';
 import { markdownText } from './markdown.ts';
-import { specMarkdown } from './spec.ts';
 import { changesMarkdown, traitsText, whereMarkdown } from './state.ts';
 
 /** What is shown for a place. */
@@ -28,6 +28,9 @@ export interface Hover {
   readonly markdown: string;
 }
 
+/** A spec for all part numbers, in Markdown; it is made from the table of specifications, which is loaded when it is wanted. */
+export type SpecText = (procedure: Procedure, name: string) => string | null;
+
 /** Most declarations that one hover shows. */
 const mostShown = 3;
 
@@ -35,24 +38,29 @@ const mostShown = 3;
  * Why what is found at a place matters (the list of problems has no room for it), and what is there: a name with its words,
  * its declaration, and what is known of it at this step; a verb with what it takes and changes; a figure in other units.
  */
-export function hoverAt(snapshot: Snapshot, file: string, position: Position): Hover | null {
+export function hoverAt(
+  snapshot: Snapshot,
+  file: string,
+  position: Position,
+  specText: SpecText = () => null,
+): Hover | null {
   const found = snapshot
     .findingsIn(file)
     .filter(({ why, source }) => why !== undefined && contains(source.range, position));
   const reasons = found.map(({ rule, why }) => `**${markdownText(rule)}**: ${markdownText(why!)}`);
-  const there = nameHover(snapshot, file, position) ?? wordHover(snapshot, file, position);
+  const there = nameHover(snapshot, file, position, specText) ?? wordHover(snapshot, file, position);
   const range = there?.range ?? found[0]?.source.range;
   if (range === undefined) return null;
   return { range, markdown: [...reasons, ...(there === null ? [] : [there.markdown])].join('\n\n---\n\n') };
 }
 
-function nameHover(snapshot: Snapshot, file: string, position: Position): Hover | null {
+function nameHover(snapshot: Snapshot, file: string, position: Position, specText: SpecText): Hover | null {
   const named = namedAt(snapshot.result, file, position);
   const shown = (named?.targets ?? []).flatMap(({ declared }) => declared ?? []).slice(0, mostShown);
   if (named === null || shown.length === 0) return null;
   const known = () => knownAt(snapshot, file, position);
   const parts = shown.map((one) =>
-    [describeDeclared(one, snapshot.textOf), more(one, known, snapshot), pictureOf(one, snapshot.result)]
+    [describeDeclared(one, snapshot.textOf), more(one, known, snapshot, specText), pictureOf(one, snapshot.result)]
       .filter((part) => part !== null)
       .join('\n\n'),
   );
@@ -66,11 +74,16 @@ function knownAt(snapshot: Snapshot, file: string, position: Position): StateAt 
 }
 
 /** What there is to say of a name besides its declaration. */
-function more({ uri, symbol, within }: Declared, knownHere: () => StateAt | null, { result }: Snapshot): string | null {
+function more(
+  { uri, symbol, within }: Declared,
+  knownHere: () => StateAt | null,
+  { result }: Snapshot,
+  specText: SpecText,
+): string | null {
   const { kind, name } = symbol;
   if (kind === 'spec') {
     const procedure = result.proceduresIn(uri).find((one) => one.procedure.name === within.name)?.procedure;
-    return procedure === undefined ? null : specMarkdown(procedure, name);
+    return procedure === undefined ? null : specText(procedure, name);
   }
   if (kind !== 'part' && kind !== 'face' && kind !== 'port') return null;
   const known = knownHere();

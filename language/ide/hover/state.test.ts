@@ -4,6 +4,7 @@ import { libraryFiles } from '../../../tests/library.ts';
 import { positionAt } from '../offset.ts';
 import { snapshotOf } from '../snapshot.ts';
 import { hoverAt } from './hover.ts';
+import { specMarkdown } from './spec.ts';
 
 const uri = 'procedures/one-spring/procedure.rebuild';
 const files = libraryFiles().filter((file) => /^procedures\/(?:shared\/|one-spring\/|shop\.)/u.test(file.uri));
@@ -13,7 +14,7 @@ const snapshot = snapshotOf(files);
 function markdown(before: string): string | undefined {
   const at = text.indexOf(before);
   expect(at, before).toBeGreaterThanOrEqual(0);
-  const hover = hoverAt(snapshot, uri, positionAt(text, at + before.length - 1));
+  const hover = hoverAt(snapshot, uri, positionAt(text, at + before.length - 1), specMarkdown);
   return hover?.markdown.replace(/[\u00a0\u202f]/gu, ' ');
 }
 
