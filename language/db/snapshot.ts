@@ -6,6 +6,7 @@ import { type Declared, kindOfId, uriOfId } from '../semantics/declaration-id.ts
 import type { LoweredJob } from '../semantics/job.ts';
 import type { ResolvedWorkspace } from '../semantics/resolved.ts';
 import { isSomewhere, readableNames } from '../semantics/signature.ts';
+import type { DeclaredSymbol } from '../semantics/symbols.ts';
 import { type Declaration, type Index, nameKey } from './declarations.ts';
 import { type LineOf, locatedModel } from './located.ts';
 import { type FileFindings, type Model, type ParsedFile, phases, type Queries, type Reported } from './queries.ts';
@@ -18,7 +19,7 @@ interface DeclarationState {
 
 /**
  * Results as they are now, worked out when they are read. They are kept relative to their declarations, and given out
- * in their files. Once the files change only what was read, or all where it was `completed`, can be had.
+ * in their files. Once the files change only what was read can be had, or all that is found where it was `completed`.
  */
 export class Snapshot {
   readonly uris: readonly string[];
@@ -40,11 +41,10 @@ export class Snapshot {
     this.known = new Set(uris);
   }
 
-  /** Works everything out. */
+  /** Works out all that is found. */
   complete(): this {
     for (const uri of this.uris) this.diagnostics(uri);
     for (const uri of this.uris) this.file(uri);
-    for (const id of this.ids()) this.state(id);
     return this;
   }
 
@@ -113,13 +113,23 @@ export class Snapshot {
   /** The links of names that are written in a file. Those of a sequence come of the procedures that call it. */
   linksIn(uri: string): Reference[] {
     if (!this.has(uri)) return [];
-    const written = this.idsIn(uri);
+    const written = new Set(this.idsIn(uri));
+    const linking = this.uris.flatMap((other) => {
+      if (other === uri) return [...written];
+      const { reaches } = this.queries.saidIn(other);
+      return reaches.flatMap(({ id, others }) => (others.some((one) => written.has(one)) ? [id] : []));
+    });
     return phases.flatMap((kind) =>
-      this.ids(kind).flatMap((id) => {
+      linking.flatMap((id) => {
+        if (kindOfId(id) !== kind) return [];
         const byUse = linksByUse(this.state(id).reported);
-        return written.flatMap((other) => this.ended(byUse.get(other) ?? []));
+        return [...written].flatMap((one) => this.ended(byUse.get(one) ?? []));
       }),
     );
+  }
+
+  symbols(uri: string): readonly DeclaredSymbol[] {
+    return this.queries.symbols(uri);
   }
 
   resolved(jobs: readonly Job[], links: readonly Reference[]): ResolvedWorkspace {

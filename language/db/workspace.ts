@@ -7,7 +7,7 @@ import type { Procedure } from '../model/procedure.ts';
 import type { Reference } from '../semantics/context.ts';
 import type { ResolvedWorkspace } from '../semantics/resolved.ts';
 import type { DeclaredSymbol } from '../semantics/symbols.ts';
-import { Database } from './engine.ts';
+import { Database, type Store } from './engine.ts';
 import { Findings } from './findings.ts';
 import { LazyMap, lazily } from './lazily.ts';
 import { buildQueries } from './queries.ts';
@@ -67,12 +67,26 @@ export function checkFiles(files: readonly SourceFile[], settings: SettingsFile 
   return new Workspace().check(files, settings);
 }
 
+/** What a workspace takes over from others. */
+export interface Kept {
+  /** Names a text: another name for another text. */
+  readonly digest?: ((text: string) => string) | undefined;
+  /** Results that were named with it. */
+  readonly store?: Store | undefined;
+}
+
 /** Keeps what was computed between checks: one for each editor or watch. An edit costs what depends on it. */
 export class Workspace {
-  readonly database = new Database();
+  readonly database: Database;
   private readonly trees = new Trees();
-  private readonly queries = buildQueries(this.database, this.trees);
+  private readonly queries;
   private uris: readonly string[] = [];
+
+  /** @param kept what an earlier process worked out, and how it names a text; without it nothing is taken over */
+  constructor({ digest, store }: Kept = {}) {
+    this.database = new Database(digest, store);
+    this.queries = buildQueries(this.database, this.trees, digest);
+  }
 
   /** The server and the command line call this one function; only presentation differs. */
   check(files: readonly SourceFile[], settings: SettingsFile | null = null): CheckResult {
@@ -120,7 +134,7 @@ export class Workspace {
 }
 
 /** Queries that are read from outside, and whose results are kept while their file is there. */
-const lasting: ReadonlySet<string> = new Set(['parsed', 'index', 'model', 'reported', 'concessions', 'findings from']);
+const lasting: ReadonlySet<string> = new Set(['parsed', 'index', 'findings from']);
 
 function resultOf(snapshot: Snapshot, settings: SettingsFile | null): CheckResult {
   const diagnostics = new Findings(snapshot, settings);
@@ -159,7 +173,7 @@ function resultOf(snapshot: Snapshot, settings: SettingsFile | null): CheckResul
     sheet: () => diagnostics.settings?.sheet ?? noSheetSettings,
     severities: () => diagnostics.settings?.severities ?? new Map(),
     restated: () => diagnostics.restated(),
-    symbols: () => new LazyMap(snapshot.uris, (uri) => snapshot.file(uri).symbols),
+    symbols: () => new LazyMap(snapshot.uris, (uri) => snapshot.symbols(uri)),
     declared: () => ({ jobs: snapshot.declared('Job'), procedures: snapshot.declared('Procedure') }),
     findingsIn: () => (uri) => diagnostics.in(uri),
     jobOf: () => (nameOrUri) => first('Job', nameOrUri, (id) => snapshot.job(id)),
