@@ -221,15 +221,26 @@ export class Database {
     }
   }
 
-  /** What may be kept for another process. */
-  *stored(): Generator<{ readonly query: string; readonly key: string; readonly result: StoredResult }> {
+  /** Whether a result is known, or can be taken over from the store: then it is. */
+  isReady(name: string, key: string): boolean {
+    const query = this.queries.get(name)!;
+    this.settle();
+    const one = this.cellOf(query, key);
+    if (!one.isKnown && this.restore(one)) {
+      one.verifiedAt = this.revision;
+      one.isStale = false;
+    }
+    return one.isKnown;
+  }
+
+  /** What may be kept for another process; null: it is as it was in the store. */
+  *stored(): Generator<{ readonly query: string; readonly key: string; readonly result: StoredResult | null }> {
     this.settle();
     for (const query of this.queries.values())
       for (const one of query.cells.values()) {
         if (!isTraced(one) || query.trace!.keeps === 'end' || one.isStale || !one.isKnown) continue;
-        const before = one.isStored ? this.store?.get(query.name, one.key) : null;
-        const result = before ?? this.resultOf(one, query.trace!);
-        if (result !== null) yield { query: query.name, key: one.key, result };
+        const result = one.isStored ? null : this.resultOf(one, query.trace!);
+        if (one.isStored || result !== null) yield { query: query.name, key: one.key, result };
       }
   }
 

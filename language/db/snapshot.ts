@@ -24,7 +24,6 @@ interface DeclarationState {
 export class Snapshot {
   readonly uris: readonly string[];
   private readonly queries: Queries;
-  private readonly index: Index;
   private readonly known: ReadonlySet<string>;
   private readonly parsed = new Map<string, ParsedFile>();
   private readonly states = new Map<string, DeclarationState>();
@@ -37,7 +36,6 @@ export class Snapshot {
   constructor(queries: Queries, uris: readonly string[]) {
     this.queries = queries;
     this.uris = uris;
-    this.index = queries.index('');
     this.known = new Set(uris);
   }
 
@@ -62,6 +60,10 @@ export class Snapshot {
     const known = this.found.get(uri) ?? this.queries.findingsFrom(uri);
     this.found.set(uri, known);
     return known;
+  }
+
+  private get index(): Index {
+    return this.queries.index('');
   }
 
   /** A result with its sources in their files. */

@@ -5,6 +5,7 @@ import type { Diagnostic } from '../model/diagnostic.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Reference } from '../semantics/context.ts';
+import { kindOfId } from '../semantics/declaration-id.ts';
 import type { ResolvedWorkspace } from '../semantics/resolved.ts';
 import type { DeclaredSymbol } from '../semantics/symbols.ts';
 import { Database, type Store } from './engine.ts';
@@ -67,6 +68,14 @@ export function checkFiles(files: readonly SourceFile[], settings: SettingsFile 
   return new Workspace().check(files, settings);
 }
 
+/** What is worked out file by file: what each declares, then what is found in it as far as that is. */
+export type Part = 'parsed' | 'checked';
+
+const partQueries: { readonly [part in Part]: readonly string[] } = {
+  parsed: ['parsed'],
+  checked: ['said in', 'result in'],
+};
+
 /** What a workspace takes over from others. */
 export interface Kept {
   /** Names a text: another name for another text. */
@@ -102,6 +111,29 @@ export class Workspace {
    */
   open(files: readonly SourceFile[], settings: SettingsFile | null = null): CheckResult {
     return resultOf(this.snapshot(files), settings);
+  }
+
+  /** Takes files over, so that parts of what is found in them can be worked out. */
+  take(files: readonly SourceFile[]) {
+    this.update(files);
+  }
+
+  /** Those of the files whose part is neither known nor in the store. */
+  missing(part: Part): string[] {
+    return this.uris.filter((uri) => partQueries[part].some((query) => !this.database.isReady(query, uri)));
+  }
+
+  /** Works out a part of what is found in some of the files: with the parts of all of them, the rest is quick. */
+  workOut(part: Part, uris: readonly string[]) {
+    const { parsed, saidIn, resultIn, idsIn, tests } = this.queries;
+    for (const uri of uris) {
+      parsed(uri);
+      if (part === 'parsed') continue;
+      saidIn(uri);
+      resultIn(uri);
+      for (const id of idsIn(uri)) if (kindOfId(id) === 'Procedure') tests(id);
+    }
+    this.trees.trim();
   }
 
   /** What each check reads of the files that are there. */

@@ -2,11 +2,14 @@ import { dirname, resolve } from 'node:path';
 import { isSettings, readSettings, type SettingsFile } from '../../language/config/config.ts';
 import { type CheckResult, type SourceFile, Workspace } from '../../language/db/workspace.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
+import { digest } from '../host/cache/digest.ts';
+import { cachePlace, ResultCache } from '../host/cache/result-cache.ts';
 import { excludedBy, FileFinder, type IsExcluded, settingsAt, shownPath } from '../host/files/find-files.ts';
 import { idleSettings, unreadFinding } from '../host/files/not-read.ts';
 import { readText } from '../host/files/read-text.ts';
 import { isRead } from '../host/files/which-files.ts';
 import type { ReadText } from '../host/host.ts';
+import { workOutInThreads } from '../host/threads/check-threads.ts';
 import { note } from './say.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -20,14 +23,21 @@ export interface CliWorkspace {
   readonly result: CheckResult;
   /** What was found and not read, each with the reason. */
   readonly notRead: readonly Diagnostic[];
+  /** Keeps what was worked out for the next run. Call it when the answer is given. */
+  readonly keep: () => void;
 }
 
 /**
  * Reads and checks. Names are looked up in the paths given and, where `around` is given or a single file is asked
  * about, in the folder around. Throws a UsageError where a path that was named cannot be read; what is found in a folder
  * and cannot be read costs itself.
+ * @param isWhole all that is found will be reported
  */
-export async function openWorkspace(paths: readonly string[], around: string | undefined): Promise<CliWorkspace> {
+export async function openWorkspace(
+  paths: readonly string[],
+  around: string | undefined,
+  isWhole = false,
+): Promise<CliWorkspace> {
   const finder = new FileFinder();
   const settings = await settingsInForce();
   const isExcluded = excludes(settings);
@@ -58,6 +68,9 @@ export async function openWorkspace(paths: readonly string[], around: string | u
     else notRead.set(path, whyNot(read));
   }
   const idle = found.filter((path) => isSettings(path) && path !== settings?.uri);
+  const cache = new ResultCache(usesCache ? cachePlace() : null, process.cwd());
+  const workspace = new Workspace({ digest, store: cache });
+  if (isWhole) await workOutInThreads(workspace, files, (pack) => cache.add(pack));
   return {
     files,
     asked: new Set([
@@ -66,12 +79,20 @@ export async function openWorkspace(paths: readonly string[], around: string | u
       ...(settings === null ? [] : [settings.uri]),
     ]),
     settings,
-    result: new Workspace().open(files, settings),
+    result: workspace.open(files, settings),
     notRead: [
       ...[...notRead].sort().map(([path, message]) => unreadFinding(path, message)),
       ...idle.map((path) => idleSettings(path, settings?.uri ?? null)),
     ],
+    keep: () => cache.keep(workspace.database),
   };
+}
+
+let usesCache = true;
+
+/** Whether what earlier runs worked out is used, and kept: `--no-cache`. */
+export function useCache(uses: boolean) {
+  usesCache = uses;
 }
 
 /** Reads and checks for a command that reports no findings: what was not read is reported beside its answer. */

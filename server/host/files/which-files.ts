@@ -6,7 +6,7 @@ import { settingsName } from '../../../language/config/config.ts';
 const skipped = new Set(['node_modules', 'out', 'dist']);
 
 /** More files than any shop writes: a workspace at the root of a disk must not take the memory. */
-export const mostFiles = 10_000;
+export const mostFiles = 50_000;
 
 /** The message at the first file beyond them. */
 export const tooManyFiles = `This file and those after it are not read: there are more than ${mostFiles} in this workspace. Open or name a smaller folder.`;
