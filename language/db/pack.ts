@@ -2,7 +2,9 @@
  * Results of a process as one text, to be kept on a disk or sent to another thread. One is read faster than a file for
  * each result: texts that occur often are in a table, and a result is read when it is needed.
  */
+
 import type { Store, StoredRead, StoredResult } from './engine.ts';
+import { plainJson } from './plain-json.ts';
 
 export interface PackedResult {
   readonly query: string;
@@ -29,9 +31,9 @@ export function packed(results: Iterable<PackedResult>, version: string, digest:
     const read = result.reads.map((one) =>
       reads.at(`${table.at(one.query)} ${table.at(one.key)} ${table.at(one.digest)}`),
     );
-    lines.push(plain([result.digest, read, result.text]));
+    lines.push(plainJson([result.digest, read, result.text]));
   }
-  const body = [form, version, plain(table.all), plain(reads.all), plain(index), ...lines, ''].join('\n');
+  const body = [form, version, plainJson(table.all), plainJson(reads.all), plainJson(index), ...lines, ''].join('\n');
   return `${body}${digest(body)}`;
 }
 
@@ -45,16 +47,6 @@ class Table {
     this.places.set(text, this.all.length);
     return this.all.push(text) - 1;
   }
-}
-
-/** In signs of one byte, which are read without decoding. */
-function plain(value: unknown): string {
-  return JSON.stringify(value).replace(/[^ -~]/gu, (sign) =>
-    sign
-      .split('')
-      .map((unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`)
-      .join(''),
-  );
 }
 
 /** What is in such a text. */

@@ -71,6 +71,11 @@ export interface ParsedFile {
   readonly lines: ReadonlyMap<string, number>;
 }
 
+interface UnreadFile {
+  readonly jobs?: readonly string[] | undefined;
+  readonly text: string;
+}
+
 interface Heads {
   /** Whether it declares jobs and nothing else. */
   readonly areJobs: boolean;
@@ -134,10 +139,14 @@ const [declared, gathered] = [1, 2];
  */
 export function buildQueries(db: Database, trees: Trees, digest: (text: string) => string = (text) => text) {
   const texts = db.input<string>();
+  /** Files of which only the heads are known so far. */
+  const unread = db.input<UnreadFile>();
   /** All files, in order. */
   const files = db.input<readonly string[]>();
   const uris = () => files.get('') ?? [];
-  const textOf = db.query('text', (uri) => texts.get(uri) ?? '', { trace: { text: (text) => text, keeps: 'end' } });
+  const textOf = db.query('text', (uri) => texts.get(uri) ?? unread.get(uri)?.text ?? '', {
+    trace: { text: (text) => text, keeps: 'end' },
+  });
 
   const parsed = db.query(
     'parsed',
@@ -163,7 +172,7 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
   const heads = db.query(
     'heads',
     (uri): Heads => {
-      const jobs = jobHeads(textOf(uri));
+      const jobs = unread.get(uri)?.jobs ?? jobHeads(textOf(uri));
       return jobs === null
         ? { areJobs: false, declarations: parsed(uri).declarations }
         : { areJobs: true, declarations: jobsNamed(uri, jobs) };
@@ -220,7 +229,7 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
   function nodeOf(id: string): ast.Declaration | null {
     if (fingerprint(id) === null) return null;
     const uri = uriOfId(id);
-    return trees.nodes(uri, texts.peek(uri) ?? '').get(id)!.node;
+    return trees.nodes(uri, texts.peek(uri) ?? unread.peek(uri)?.text ?? '').get(id)!.node;
   }
 
   const scope: Scope = {
@@ -375,7 +384,7 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     },
     { equal },
   );
-  const unread = db.query(
+  const unreadIn = db.query(
     'unread',
     (id) => unreadPlaces([...lowered(id).problems, ...(kindOfId(id) === 'Family' ? uses(id).problems : [])]),
     { equal, trace: { ...asJson<Source[]>(), of: isBase } },
@@ -383,7 +392,7 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
 
   const surroundings = (...of: readonly string[]): Surroundings => ({
     concessionsIn: concessions,
-    unread: of.flatMap(unread),
+    unread: of.flatMap(unreadIn),
   });
 
   /** What rules say of a procedure and the paths through it. Its states are gone when they have spoken. */
@@ -526,7 +535,9 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
 
   return {
     texts,
+    unread,
     files,
+    heads,
     parsed,
     symbols,
     idsIn,

@@ -19,7 +19,10 @@ import { Trees } from './trees.ts';
 export interface SourceFile {
   /** Its URI or path; findings carry it back. */
   readonly uri: string;
+  /** Where `jobs` are known it may be read when it is needed. */
   readonly text: string;
+  /** Names of the jobs that it declares, where it is known to declare nothing else. */
+  readonly jobs?: readonly string[] | undefined;
 }
 
 export interface CheckedProcedure {
@@ -118,6 +121,12 @@ export class Workspace {
     this.update(files);
   }
 
+  /** The jobs that a file declares; null where it declares something else. */
+  jobsOf(uri: string): readonly string[] | null {
+    const { areJobs, declarations } = this.queries.heads(uri);
+    return areJobs ? declarations.map(({ name }) => name) : null;
+  }
+
   /** Those of the files whose part is neither known nor in the store. */
   missing(part: Part): string[] {
     return this.uris.filter((uri) => partQueries[part].some((query) => !this.database.isReady(query, uri)));
@@ -149,9 +158,13 @@ export class Workspace {
 
   /** Takes the files over: what is new, changed or gone. */
   private update(files: readonly SourceFile[]) {
-    const { texts, files: order } = this.queries;
+    const { texts, unread, files: order } = this.queries;
     const uris = files.map(({ uri }) => uri);
-    for (const { uri, text } of files) texts.set(uri, text);
+    for (const file of files) {
+      const { uri, jobs } = file;
+      if (jobs === undefined) texts.set(uri, file.text);
+      else unread.set(uri, file);
+    }
     if (uris.length === this.uris.length && uris.every((uri, index) => uri === this.uris[index])) return;
     const now = new Set(uris);
     for (const uri of this.uris) if (!now.has(uri)) this.forget(uri);
@@ -161,6 +174,7 @@ export class Workspace {
 
   private forget(uri: string) {
     this.queries.texts.delete(uri);
+    this.queries.unread.delete(uri);
     this.trees.drop(uri);
   }
 }

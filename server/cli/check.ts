@@ -57,7 +57,6 @@ export async function checkCommand(paths: readonly string[], options: CheckOptio
   };
   if (options.fix === 'dry-run') showFixes(fixes?.changed ?? []);
   else showReport(checked, options.format);
-  workspace.keep();
   return checked.errors > 0 || (options.maxWarnings !== null && checked.warnings > options.maxWarnings) ? 1 : 0;
 }
 

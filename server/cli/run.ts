@@ -166,6 +166,13 @@ export async function run(argv: readonly string[]): Promise<number> {
       code = explainCommand(rule);
     });
 
+  for (const command of program.commands)
+    if (command.options.some(({ long }) => long === '--workspace'))
+      command
+        .option('--no-cache', 'work everything out again, and keep nothing for the next run')
+        .hook('preAction', async () => (await import('./workspace.ts')).useCache(command.opts().cache))
+        .hook('postAction', async () => (await import('./workspace.ts')).keepResults());
+
   try {
     sensible(argv.slice(2));
     await program.parseAsync([...argv]);

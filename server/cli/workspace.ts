@@ -3,10 +3,11 @@ import { isSettings, readSettings, type SettingsFile } from '../../language/conf
 import { type CheckResult, type SourceFile, Workspace } from '../../language/db/workspace.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import { digest } from '../host/cache/digest.ts';
+import { JobIndex } from '../host/cache/job-index.ts';
 import { cachePlace, ResultCache } from '../host/cache/result-cache.ts';
 import { excludedBy, FileFinder, type IsExcluded, settingsAt, shownPath } from '../host/files/find-files.ts';
 import { idleSettings, unreadFinding } from '../host/files/not-read.ts';
-import { readText } from '../host/files/read-text.ts';
+import { readText, readTextNow } from '../host/files/read-text.ts';
 import { isRead } from '../host/files/which-files.ts';
 import type { ReadText } from '../host/host.ts';
 import { workOutInThreads } from '../host/threads/check-threads.ts';
@@ -23,8 +24,6 @@ export interface CliWorkspace {
   readonly result: CheckResult;
   /** What was found and not read, each with the reason. */
   readonly notRead: readonly Diagnostic[];
-  /** Keeps what was worked out for the next run. Call it when the answer is given. */
-  readonly keep: () => void;
 }
 
 /**
@@ -61,16 +60,27 @@ export async function openWorkspace(
   const found = [...new Set([...asked, ...near])].sort();
   const files: SourceFile[] = [];
   const notRead = new Map(finder.unread.map(({ path, message }) => [shownPath(path), message]));
+  const place = usesCache ? cachePlace() : null;
+  const jobs = isWhole || place === null ? null : new JobIndex(place, process.cwd());
   for (const path of found.filter((one) => !isSettings(one))) {
-    const read = await readText(path);
+    const known = jobs?.jobsOf(path);
+    if (known != null) {
+      files.push(new UnreadFile(path, known));
+      continue;
+    }
+    const read = readTextNow(path);
     if (read.kind === 'text') files.push({ uri: path, text: read.text });
     else if (named.has(path)) throw new UsageError(`${path}: ${whyNot(read)}`);
     else notRead.set(path, whyNot(read));
   }
   const idle = found.filter((path) => isSettings(path) && path !== settings?.uri);
-  const cache = new ResultCache(usesCache ? cachePlace() : null, process.cwd());
+  const cache = new ResultCache(place, process.cwd(), isWhole ? ['sources', 'jobs'] : ['sources']);
   const workspace = new Workspace({ digest, store: cache });
   if (isWhole) await workOutInThreads(workspace, files, (pack) => cache.add(pack));
+  opened.push(() => {
+    cache.keep(workspace.database, (uri) => workspace.jobsOf(uri) !== null);
+    jobs?.keep((path) => workspace.jobsOf(path));
+  });
   return {
     files,
     asked: new Set([
@@ -84,15 +94,42 @@ export async function openWorkspace(
       ...[...notRead].sort().map(([path, message]) => unreadFinding(path, message)),
       ...idle.map((path) => idleSettings(path, settings?.uri ?? null)),
     ],
-    keep: () => cache.keep(workspace.database),
   };
 }
 
-let usesCache = true;
+/** A file of jobs whose text is read when one of them is needed. */
+class UnreadFile implements SourceFile {
+  readonly uri: string;
+  readonly jobs: readonly string[];
+  #text: string | null = null;
 
-/** Whether what earlier runs worked out is used, and kept: `--no-cache`. */
+  constructor(uri: string, jobs: readonly string[]) {
+    this.uri = uri;
+    this.jobs = jobs;
+  }
+
+  get text(): string {
+    if (this.#text === null) {
+      const read = readTextNow(this.uri);
+      this.#text = read.kind === 'text' ? read.text : '';
+    }
+    return this.#text;
+  }
+}
+
+let usesCache = true;
+/** What keeps the results of the workspaces that were opened. */
+let opened: (() => void)[] = [];
+
+/** Begins a run. @param uses whether what earlier runs worked out is used, and what this one works out is kept */
 export function useCache(uses: boolean) {
   usesCache = uses;
+  opened = [];
+}
+
+/** Keeps for the next run what was worked out in this one. */
+export function keepResults() {
+  for (const keep of opened) keep();
 }
 
 /** Reads and checks for a command that reports no findings: what was not read is reported beside its answer. */

@@ -1,5 +1,6 @@
 import type { Database, Store, StoredResult } from '../../../language/db/engine.ts';
 import { Pack, type PackedResult, packed } from '../../../language/db/pack.ts';
+import { uriOfId } from '../../../language/semantics/declaration-id.ts';
 import { cacheFolder, readKept, writeKept } from './cache-folder.ts';
 import { digest } from './digest.ts';
 import { PackStore } from './pack-store.ts';
@@ -22,6 +23,9 @@ export function cachePlace(): CachePlace | null {
   return folder === null || version === null ? null : { folder, version };
 }
 
+/** What is kept apart: a question about one job needs nothing of thousands of others. */
+export type Area = 'sources' | 'jobs';
+
 /**
  * The results of one workspace, from an earlier run and from other threads. What is cut off, altered or of another version
  * is left out in silence.
@@ -29,17 +33,24 @@ export function cachePlace(): CachePlace | null {
 export class ResultCache implements Store {
   private readonly place: CachePlace | null;
   private readonly name: string;
-  private readonly kept: Pack | null;
   private hasMore = false;
   private readonly packs = new PackStore();
+  private readonly kept: ReadonlyMap<Area, Pack | null>;
 
-  /** @param workspace names it: the same files under the same names */
-  constructor(place: CachePlace | null, workspace: string) {
+  /**
+   * @param workspace names it: the same files under the same names
+   * @param areas those that are read, and kept
+   */
+  constructor(place: CachePlace | null, workspace: string, areas: readonly Area[] = ['sources', 'jobs']) {
     this.place = place;
     this.name = digest(workspace).replace(/\W/gu, '-');
-    const text = place === null ? null : readKept(place.folder, this.name);
-    this.kept = place === null || text === null ? null : Pack.of(text, place.version, digest);
-    this.packs.add(this.kept);
+    this.kept = new Map(
+      areas.map((area) => {
+        const text = place === null ? null : readKept(place.folder, this.name + area);
+        return [area, place === null || text === null ? null : Pack.of(text, place.version, digest)];
+      }),
+    );
+    for (const pack of this.kept.values()) this.packs.add(pack);
   }
 
   get(query: string, key: string): StoredResult | null {
@@ -52,21 +63,30 @@ export class ResultCache implements Store {
     this.hasMore = true;
   }
 
-  /** Keeps what was worked out, if something was. */
-  keep(database: Database) {
+  /**
+   * Keeps what was worked out, if something was.
+   * @param isOfJobs whether a file declares jobs and nothing else
+   */
+  keep(database: Database, isOfJobs: (uri: string) => boolean) {
     const { place } = this;
     if (place === null) return;
     try {
-      const known = [...database.stored()];
-      if (!this.hasMore && known.every(({ result }) => result === null)) return;
-      writeKept(place.folder, this.name, packed(this.all(known), place.version, digest));
+      const known = [...database.stored()].map((one) => ({
+        ...one,
+        area: isOfJobs(uriOfId(one.key)) ? ('jobs' as const) : ('sources' as const),
+      }));
+      for (const area of this.kept.keys()) {
+        const own = known.filter((one) => one.area === area);
+        if (!this.hasMore && own.every(({ result }) => result === null)) continue;
+        writeKept(place.folder, this.name + area, packed(this.all(own, area), place.version, digest));
+      }
     } catch {
       // What cannot be kept is worked out again.
     }
   }
 
   /** What is known now, and of what was not needed this time as much as may be needed again. */
-  private *all(known: readonly Known[]): Generator<PackedResult> {
+  private *all(known: readonly Known[], area: Area): Generator<PackedResult> {
     const seen = new Set<string>();
     for (const { query, key, result: now } of known) {
       const result = now ?? this.get(query, key);
@@ -74,7 +94,7 @@ export class ResultCache implements Store {
       seen.add(`${query}\n${key}`);
       yield { query, key, result, age: 0 };
     }
-    for (const one of this.kept?.results() ?? [])
+    for (const one of this.kept.get(area)?.results() ?? [])
       if (one.age < mostRuns && !seen.has(`${one.query}\n${one.key}`)) yield { ...one, age: one.age + 1 };
   }
 }

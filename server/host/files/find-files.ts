@@ -160,8 +160,12 @@ export function settingsAt(folder: string): string | null {
   }
 }
 
+/** A path below the current folder that is written as it is shown. */
+const shown = /^(?:[^./\\:][^/\\:]*\/)*[^./\\:][^/\\:]*$/u;
+
 /** A path as it is shown and kept in records: from the current folder, with forward slashes. */
 export function shownPath(path: string): string {
+  if (shown.test(path)) return path;
   const near = relative(process.cwd(), resolve(path));
   return (near.startsWith('..') ? resolve(path) : near).replaceAll('\\', '/');
 }
