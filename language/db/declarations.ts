@@ -33,6 +33,8 @@ function bareDeclaration(id: string, name: string): Declaration {
 
 /** The jobs of a file. */
 export function jobsNamed(uri: string, names: readonly string[]): Declaration[] {
+  const [only] = names;
+  if (names.length === 1) return [bareDeclaration(declarationId(uri, 'Job', only!, 0), only!)];
   const ordinals = new Map<string, number>();
   return names.map((name) => {
     const ordinal = ordinals.get(name) ?? 0;

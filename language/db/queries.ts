@@ -139,12 +139,13 @@ const [declared, gathered] = [1, 2];
  */
 export function buildQueries(db: Database, trees: Trees, digest: (text: string) => string = (text) => text) {
   const texts = db.input<string>();
-  /** Files of which only the heads are known so far. */
-  const unread = db.input<UnreadFile>();
+  /** Files of which only the heads are known so far: all in one, since there may be very many. */
+  const unreadFiles = db.input<ReadonlyMap<string, UnreadFile>>();
+  const unread = () => unreadFiles.get('') ?? noFiles;
   /** All files, in order. */
   const files = db.input<readonly string[]>();
   const uris = () => files.get('') ?? [];
-  const textOf = db.query('text', (uri) => texts.get(uri) ?? unread.get(uri)?.text ?? '', {
+  const textOf = db.query('text', (uri) => texts.get(uri) ?? unread().get(uri)?.text ?? '', {
     trace: { text: (text) => text, keeps: 'end' },
   });
 
@@ -172,7 +173,7 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
   const heads = db.query(
     'heads',
     (uri): Heads => {
-      const jobs = unread.get(uri)?.jobs ?? jobHeads(textOf(uri));
+      const jobs = unread().get(uri)?.jobs ?? jobHeads(textOf(uri));
       return jobs === null
         ? { areJobs: false, declarations: parsed(uri).declarations }
         : { areJobs: true, declarations: jobsNamed(uri, jobs) };
@@ -190,10 +191,14 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     firewall: declared,
     trace: end,
   });
-  const index = db.query('index', () => buildIndex(uris().flatMap((uri) => heads(uri).declarations)), {
+  const index = db.query('index', () => buildIndex(uris().flatMap(declaredIn)), {
     firewall: declared,
   });
   const none: readonly string[] = [];
+  function declaredIn(uri: string): readonly Declaration[] {
+    const jobs = unread().get(uri)?.jobs;
+    return jobs === undefined ? heads(uri).declarations : jobsNamed(uri, jobs);
+  }
   const ids = db.query('ids', (kind) => index('').ids.get(kind) ?? none, { equal, firewall: declared, trace: end });
   const named = db.query('named', (key) => index('').named.get(key) ?? none, { equal, firewall: declared, trace: end });
   const isPartNumber = db.query('part number', (name) => index('').partNumbers.has(name), {
@@ -229,7 +234,7 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
   function nodeOf(id: string): ast.Declaration | null {
     if (fingerprint(id) === null) return null;
     const uri = uriOfId(id);
-    return trees.nodes(uri, texts.peek(uri) ?? unread.peek(uri)?.text ?? '').get(id)!.node;
+    return trees.nodes(uri, texts.peek(uri) ?? unreadFiles.peek('')?.get(uri)?.text ?? '').get(id)!.node;
   }
 
   const scope: Scope = {
@@ -489,7 +494,10 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
   );
 
   /** Files that declare more than jobs: nothing in a job counts in another file. */
-  const sources = db.query('sources', () => uris().filter((uri) => !heads(uri).areJobs), { equal, firewall: declared });
+  const sources = db.query('sources', () => uris().filter((uri) => !unread().has(uri) && !heads(uri).areJobs), {
+    equal,
+    firewall: declared,
+  });
 
   /** Problems that come of the declarations of a file, in whatever file they are. */
   const problemsFrom = db.query('problems from', (uri) => saidIn(uri).problems, { equal });
@@ -535,7 +543,7 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
 
   return {
     texts,
-    unread,
+    unreadFiles,
     files,
     heads,
     parsed,
@@ -551,6 +559,8 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     findingsFrom,
   };
 }
+
+const noFiles: ReadonlyMap<string, UnreadFile> = new Map();
 
 /** Always computed: from the heads and the texts alone. */
 const end = { text: plainText, keeps: 'end' } as const;

@@ -123,7 +123,10 @@ export class Workspace {
 
   /** The jobs that a file declares; null where it declares something else. */
   jobsOf(uri: string): readonly string[] | null {
-    const { areJobs, declarations } = this.queries.heads(uri);
+    const { unreadFiles, heads } = this.queries;
+    const known = unreadFiles.peek('')?.get(uri)?.jobs;
+    if (known !== undefined) return known;
+    const { areJobs, declarations } = heads(uri);
     return areJobs ? declarations.map(({ name }) => name) : null;
   }
 
@@ -158,13 +161,15 @@ export class Workspace {
 
   /** Takes the files over: what is new, changed or gone. */
   private update(files: readonly SourceFile[]) {
-    const { texts, unread, files: order } = this.queries;
+    const { texts, unreadFiles, files: order } = this.queries;
     const uris = files.map(({ uri }) => uri);
+    const unread = new Map<string, SourceFile>();
     for (const file of files) {
       const { uri, jobs } = file;
       if (jobs === undefined) texts.set(uri, file.text);
       else unread.set(uri, file);
     }
+    if (unread.size > 0 || unreadFiles.peek('') !== undefined) unreadFiles.set('', unread);
     if (uris.length === this.uris.length && uris.every((uri, index) => uri === this.uris[index])) return;
     const now = new Set(uris);
     for (const uri of this.uris) if (!now.has(uri)) this.forget(uri);
@@ -174,7 +179,6 @@ export class Workspace {
 
   private forget(uri: string) {
     this.queries.texts.delete(uri);
-    this.queries.unread.delete(uri);
     this.trees.drop(uri);
   }
 }

@@ -13,7 +13,11 @@ export const tooManyFiles = `This file and those after it are not read: there ar
 
 /** A path, from the folder that is walked, that the walk would not reach: a watcher reports changes there all the same. */
 export function isPassedOver(path: string): boolean {
-  return path.split(/[\\/]/u).some((name) => name.startsWith('.') || skipped.has(name));
+  return path.split(/[\\/]/u).some(isNamePassedOver);
+}
+
+export function isNamePassedOver(name: string): boolean {
+  return name.startsWith('.') || skipped.has(name);
 }
 
 /** A file's name says whether it is read: procedures, and the settings of a workspace. */

@@ -65,42 +65,67 @@ function threadProgram(): string | null {
 }
 
 class Team {
-  private readonly workers: readonly Worker[];
-  private readonly found: string[] = [];
+  private readonly members: readonly Member[];
+  private found: readonly (string | null)[] = [];
 
   constructor(program: string, data: ThreadData, size: number) {
-    this.workers = Array.from({ length: size }, () => new Worker(program, { workerData: data }));
+    this.members = Array.from({ length: size }, () => new Member(program, data));
   }
 
   get size(): number {
-    return this.workers.length;
+    return this.members.length;
   }
 
   /** What each of the threads has found that has not ended before. */
   async workOut(part: Part, shares: readonly (readonly string[])[]): Promise<string[]> {
-    const all = await Promise.all(
-      this.workers.map((worker, index) =>
-        answer(worker, { part, uris: shares[index] ?? [], packs: this.found.filter((_, of) => of !== index) }),
+    const before = this.found;
+    this.found = await Promise.all(
+      this.members.map((member, index) =>
+        member.answer({
+          part,
+          uris: shares[index] ?? [],
+          packs: before.flatMap((text, of) => (text === null || of === index ? [] : [text])),
+        }),
       ),
     );
-    this.found.splice(0, Number.POSITIVE_INFINITY, ...all.map((text) => text ?? ''));
-    return all.flatMap((text) => text ?? []);
+    return this.found.flatMap((text) => text ?? []);
   }
 
   end() {
-    for (const worker of this.workers) void worker.terminate();
+    for (const member of this.members) member.end();
   }
 }
 
-/** Null where the thread has ended. */
-function answer(worker: Worker, task: ThreadTask): Promise<string | null> {
-  return new Promise((resolve) => {
-    worker.once('message', resolve);
-    worker.once('error', () => resolve(null));
-    worker.once('exit', () => resolve(null));
-    worker.once('messageerror', () => resolve(null));
-    worker.postMessage(task);
-  });
+/** A thread that may end at any time. */
+class Member {
+  private readonly worker: Worker;
+  private hasEnded = false;
+  private resolve: (text: string | null) => void = () => {};
+
+  constructor(program: string, data: ThreadData) {
+    this.worker = new Worker(program, { workerData: data, stdout: true, stderr: true });
+    const ended = () => {
+      this.hasEnded = true;
+      this.resolve(null);
+    };
+    this.worker.on('message', (text) => this.resolve(typeof text === 'string' ? text : null));
+    this.worker.on('messageerror', ended);
+    this.worker.on('error', ended);
+    this.worker.on('exit', ended);
+  }
+
+  /** Null where it has ended. */
+  answer(task: ThreadTask): Promise<string | null> {
+    return new Promise((resolve) => {
+      this.resolve = resolve;
+      if (this.hasEnded) resolve(null);
+      else this.worker.postMessage(task);
+    });
+  }
+
+  end() {
+    void this.worker.terminate();
+  }
 }
 
 /** Shares of about as much text, each of neighbors: they read the same families and sequences. */
