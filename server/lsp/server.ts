@@ -53,7 +53,7 @@ const debounceDelay = 150;
 
 /** Serves one client until it says `exit`. */
 export function serve(connection: Connection, host: Host): void {
-  const store = new DocumentStore(host.files);
+  const store = new DocumentStore(host.files, (folder) => host.results(folder));
   const documents = new TextDocuments(TextDocument);
   let scope: 'workspace' | 'open' = 'workspace';
   let showsHints = true;
@@ -126,6 +126,7 @@ export function serve(connection: Connection, host: Host): void {
     await readSettings();
     await store.scan(folders);
     check();
+    store.keep();
   });
 
   async function readSettings(): Promise<void> {
@@ -228,7 +229,10 @@ export function serve(connection: Connection, host: Host): void {
     resolvePrintLink(store, host, understood(printLinkParams, params)),
   );
 
-  connection.onShutdown(() => checking.cancel());
+  connection.onShutdown(() => {
+    checking.cancel();
+    store.keep();
+  });
   connection.listen();
 }
 

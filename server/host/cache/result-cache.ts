@@ -33,9 +33,10 @@ export type Area = 'sources' | 'jobs';
 export class ResultCache implements Store {
   private readonly place: CachePlace | null;
   private readonly name: string;
+  private readonly areas: readonly Area[];
   private hasMore = false;
-  private readonly packs = new PackStore();
-  private readonly kept: ReadonlyMap<Area, Pack | null>;
+  private packs = new PackStore();
+  private kept: ReadonlyMap<Area, Pack | null> = new Map();
 
   /**
    * @param workspace names it: the same files under the same names
@@ -44,8 +45,14 @@ export class ResultCache implements Store {
   constructor(place: CachePlace | null, workspace: string, areas: readonly Area[] = ['sources', 'jobs']) {
     this.place = place;
     this.name = digest(workspace).replace(/\W/gu, '-');
+    this.areas = areas;
+    this.load();
+  }
+
+  private load() {
+    const { place } = this;
     this.kept = new Map(
-      areas.map((area) => {
+      this.areas.map((area) => {
         const text = place === null ? null : readKept(place.folder, this.name + area);
         return [area, place === null || text === null ? null : Pack.of(text, place.version, digest)];
       }),
@@ -55,6 +62,12 @@ export class ResultCache implements Store {
 
   get(query: string, key: string): StoredResult | null {
     return this.packs.get(query, key);
+  }
+
+  /** Lets go of what was read: for a long session, in which the workspace knows by now what it needs. */
+  release() {
+    this.packs = new PackStore();
+    this.kept = new Map();
   }
 
   /** Takes results of another thread over. */
@@ -70,12 +83,13 @@ export class ResultCache implements Store {
   keep(database: Database, isOfJobs: (uri: string) => boolean) {
     const { place } = this;
     if (place === null) return;
+    if (this.kept.size === 0) this.load();
     try {
       const known = [...database.stored()].map((one) => ({
         ...one,
         area: isOfJobs(uriOfId(one.key)) ? ('jobs' as const) : ('sources' as const),
       }));
-      for (const area of this.kept.keys()) {
+      for (const area of this.areas) {
         const own = known.filter((one) => one.area === area);
         if (!this.hasMore && own.every(({ result }) => result === null)) continue;
         writeKept(place.folder, this.name + area, packed(this.all(own, area), place.version, digest));
