@@ -16,7 +16,7 @@ export interface QueryOptions<Value> {
    */
   readonly firewall?: number;
   readonly trace?: Trace<Value>;
-  /** For values that are large, and of which few are needed again: others are dropped, and computed again when they are needed. */
+  /** For large values that are seldom needed again: those not used lately are dropped, and computed again when they are needed. */
   readonly held?: Held;
 }
 
@@ -32,11 +32,11 @@ export interface Trace<Value> {
   /** A text for each value, another for another value. Null: this one must not be kept. */
   readonly text: (value: Value) => string | null;
   /**
-   * `end`: it is so cheap that it is always computed, and only compared. `digest`: nothing of it is kept but what says whether
-   * it is another. A function: the value is kept as its text, and read from it.
+   * `end`: the value is cheap, so it is always computed, and only compared. `digest`: only a digest is kept, which shows whether
+   * the value is another. A function: the value is kept as its text, and read from it.
    */
   readonly keeps: 'end' | 'digest' | ((text: string) => Value);
-  /** Of which keys; all if not given. */
+  /** Keys that it is for; all if not given. */
   readonly of?: (key: string) => boolean;
 }
 
@@ -128,7 +128,7 @@ export class Database {
 
   /**
    * @param digest names a text; without it texts stand for themselves
-   * @param store is asked for what is not known yet
+   * @param store has results of an earlier process, or of another one
    */
   constructor(digest: (text: string) => string = (text) => text, store?: Store) {
     this.digest = digest;

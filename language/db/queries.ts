@@ -88,7 +88,7 @@ interface TestsOf {
   readonly uses: readonly NameUse[];
 }
 
-/** What is said of a file while its declarations are lowered. */
+/** What is reported while the declarations of a file are lowered. */
 export interface FileProblems {
   /** In whatever file they are; those of jobs, which are in their own file, apart. */
   readonly problems: readonly { readonly phase: number; readonly problem: ResolveProblem }[];
@@ -139,7 +139,7 @@ const [declared, gathered] = [1, 2];
  */
 export function buildQueries(db: Database, trees: Trees, digest: (text: string) => string = (text) => text) {
   const texts = db.input<string>();
-  /** Files of which only the heads are known so far: all in one, since there may be very many. */
+  /** Files that only the heads are known of so far: all in one, since there may be very many. */
   const unreadFiles = db.input<ReadonlyMap<string, UnreadFile>>();
   const unread = () => unreadFiles.get('') ?? noFiles;
   /** All files, in order. */

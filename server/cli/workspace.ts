@@ -1,5 +1,6 @@
 import { dirname, resolve } from 'node:path';
 import { isSettings, readSettings, type SettingsFile } from '../../language/config/config.ts';
+import { jobHeads } from '../../language/db/job-heads.ts';
 import { type CheckResult, type SourceFile, Workspace } from '../../language/db/workspace.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import { digest } from '../host/cache/digest.ts';
@@ -69,7 +70,8 @@ export async function openWorkspace(
       continue;
     }
     const read = readTextNow(path);
-    if (read.kind === 'text') files.push({ uri: path, text: read.text });
+    if (read.kind === 'text')
+      files.push({ uri: path, text: read.text, jobs: isWhole ? undefined : (jobHeads(read.text) ?? undefined) });
     else if (named.has(path)) throw new UsageError(`${path}: ${whyNot(read)}`);
     else notRead.set(path, whyNot(read));
   }

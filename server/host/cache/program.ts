@@ -4,7 +4,7 @@ import { digest } from './digest.ts';
 
 /**
  * Names the program that is running, by its own text: what another one worked out may be different. Null where it runs from
- * its source, of which this file is only a part.
+ * its source, since this file is only a part of that.
  */
 export function programVersion(): string | null {
   const path = fileURLToPath(import.meta.url);

@@ -8,7 +8,7 @@ import type { Part, SourceFile, Workspace } from '../../../language/db/workspace
 import { digest } from '../cache/digest.ts';
 import { packVersion, type ThreadData, type ThreadTask } from './thread-messages.ts';
 
-/** Below so much text a thread costs more than it gains: it has to load and warm up the program. */
+/** A thread with less text to read costs more than it gains: it has to load and warm up the program. */
 const leastText = 1_500_000;
 /** Each holds all texts. */
 const mostThreads = 8;
@@ -36,7 +36,7 @@ export async function workOutInThreads(
   workspace.take(files);
   const lengths = new Map(files.map(({ uri, text }) => [uri, text.length]));
   const count = (uris: readonly string[]) =>
-    Math.min(threads, mostThreads, Math.floor(uris.reduce((sum, uri) => sum + lengths.get(uri)!, 0) / least) + 1);
+    Math.min(threads, mostThreads, Math.floor(uris.reduce((sum, uri) => sum + lengths.get(uri)!, 0) / least));
   let team: Team | null = null;
   try {
     for (const part of ['parsed', 'checked'] as const) {
