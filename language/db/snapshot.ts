@@ -24,7 +24,8 @@ interface DeclarationState {
 export class Snapshot {
   readonly uris: readonly string[];
   private readonly queries: Queries;
-  private readonly known: ReadonlySet<string>;
+  /** Place of each file among them. */
+  private readonly places: ReadonlyMap<string, number>;
   private readonly parsed = new Map<string, ParsedFile>();
   private readonly states = new Map<string, DeclarationState>();
   /** Where each procedure reads what, by name. */
@@ -36,7 +37,7 @@ export class Snapshot {
   constructor(queries: Queries, uris: readonly string[]) {
     this.queries = queries;
     this.uris = uris;
-    this.known = new Set(uris);
+    this.places = new Map(uris.map((uri, index) => [uri, index]));
   }
 
   /** Works out all that is found. */
@@ -53,7 +54,13 @@ export class Snapshot {
   }
 
   has(uri: string): boolean {
-    return this.known.has(uri);
+    return this.places.has(uri);
+  }
+
+  /** Those of some files that are here, in the order of the files. */
+  inOrder(uris: Iterable<string>): string[] {
+    const places = [...new Set(uris)].flatMap((uri) => this.places.get(uri) ?? []);
+    return places.sort((a, b) => a - b).map((place) => this.uris[place]!);
   }
 
   diagnostics(uri: string): FileFindings {

@@ -42,7 +42,7 @@ export async function openWorkspace(
   const settings = await settingsInForce();
   const isExcluded = excludes(settings);
   const asked = await filesOf(finder, paths.length === 0 ? ['.'] : paths, isExcluded);
-  const stray = paths.find((path) => asked.includes(shownPath(path)) && !isRead(path));
+  const stray = paths.find((path) => !isRead(path) && asked.includes(shownPath(path)));
   if (stray !== undefined)
     throw new UsageError(`${stray} is not a .rebuild file. Give one, or a folder that has some.`);
   const unread = [...finder.unread];

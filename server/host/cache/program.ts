@@ -10,7 +10,7 @@ export function programVersion(): string | null {
   const path = fileURLToPath(import.meta.url);
   if (path.endsWith('.ts')) return null;
   try {
-    return `${digest(readFileSync(path, 'latin1'))} ${process.versions.v8}`;
+    return `${digest(readFileSync(path))} ${process.versions.v8}`;
   } catch {
     return null;
   }

@@ -5,10 +5,13 @@ import { describe, expect, it } from 'vitest';
 import { checkFiles, type SourceFile, Workspace } from '../../../language/db/workspace.ts';
 import { edited, start } from '../../../tests/fixtures/workspace-edits.ts';
 import { Random } from '../../../tests/fuzz/random.ts';
-import { libraryFiles } from '../../../tests/library.ts';
+import { libraryFiles, root } from '../../../tests/library.ts';
 import { digest } from '../cache/digest.ts';
 import { PackStore } from '../cache/pack-store.ts';
 import { type ThreadOptions, workOutInThreads } from './check-threads.ts';
+
+/** The program of a thread, which starts faster than its source. */
+const built = join(root, 'out/check-thread.mjs');
 
 /** Checks files by threads: what is found, and how much was left to this one. */
 async function checked(files: readonly SourceFile[], options: ThreadOptions) {
@@ -22,7 +25,7 @@ async function checked(files: readonly SourceFile[], options: ThreadOptions) {
       packs++;
       store.add(pack);
     },
-    { leastText: 1, ...options },
+    { leastText: 1, program: built, ...options },
   );
   workspace.database.log = [];
   const { diagnostics } = workspace.check(files);
@@ -49,7 +52,7 @@ describe('a workspace that threads have worked out', () => {
   it.each([1, 2])('has them for random files too, seed %i', async (seed) => {
     const random = new Random(seed);
     let now = [...start];
-    for (let count = 0; count < 8; count++) {
+    for (let count = 0; count < 4; count++) {
       now = now.map(({ uri, text }) => ({ uri, text: edited(random, text) }));
       const { diagnostics } = await checked(now, { threads: 3 });
       expect(diagnostics).toEqual(checkFiles(now).diagnostics);
@@ -69,14 +72,23 @@ describe('a workspace that threads have worked out', () => {
     ],
     ['cannot be read', 'this is no program'],
   ])('has them where a thread %s', async (_, program) => {
-    const { diagnostics, packs } = await checked(files, { threads: 2, program: failing(program) });
-    expect(diagnostics).toEqual(checkFiles(files).diagnostics);
+    const { diagnostics, packs } = await checked(start, { threads: 2, program: failing(program) });
+    expect(diagnostics).toEqual(checkFiles(start).diagnostics);
     expect(packs).toBe(0);
   });
 
   it('is left to this thread where it is small, or there is one core', async () => {
-    expect((await checked(files, { threads: 1 })).packs).toBe(0);
-    expect((await checked(files, { threads: 4, leastText: 100_000_000 })).packs).toBe(0);
-    expect((await checked(files, { threads: 4, program: null })).packs).toBe(0);
+    expect((await checked(start, { threads: 1 })).packs).toBe(0);
+    expect((await checked(start, { threads: 4, leastText: 100_000_000 })).packs).toBe(0);
+    expect((await checked(start, { threads: 4, program: null })).packs).toBe(0);
+  });
+
+  it('can be worked out by the source of the program', async () => {
+    const { diagnostics, analyzed } = await checked(start, {
+      threads: 2,
+      program: join(root, 'server/host/threads/check-thread.ts'),
+    });
+    expect(diagnostics).toEqual(checkFiles(start).diagnostics);
+    expect(analyzed).toBe(0);
   });
 });
