@@ -407,7 +407,11 @@ export class Database {
     const { keeps } = trace;
     const isValid = this.run(one, () => stored.reads.every((read) => this.isAsRead(read)));
     if (!isValid) return false;
-    if (keeps !== 'digest') this.put(one, keeps(stored.text!));
+    if (keeps !== 'digest') {
+      const value = readValue(stored, keeps);
+      if (value == null) return false;
+      this.put(one, value);
+    }
     one.isKnown = true;
     one.changedAt = this.revision;
     one.isStored = true;
@@ -445,6 +449,15 @@ export class Database {
     for (const other of before) if (!reads.has(other)) other.dependents = withoutDependent(other.dependents, one);
     for (const other of reads) if (!before.has(other)) other.dependents = withDependent(other.dependents, one);
     one.dependencies = reads.size === 0 ? none : [...reads];
+  }
+}
+
+/** Null where the text is none of a value: the store may be damaged. */
+function readValue({ text }: StoredResult, read: (text: string) => unknown): unknown {
+  try {
+    return text === null ? null : read(text);
+  } catch {
+    return null;
   }
 }
 

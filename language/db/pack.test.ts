@@ -113,6 +113,17 @@ describe('what is kept between processes', () => {
     expect([...Pack.of(odd, 'v', digest)!.results()]).toEqual([{ query: 'q', key: 'é\0\n', result, age: 3 }]);
   });
 
+  it.each([null, '', '{', 'null'])('is computed again where a text is none of a value: %s', (nonsense) => {
+    const store = readBack(text);
+    const broken: Store = {
+      get(query, key) {
+        const result = store.get(query, key);
+        return result === null ? null : { ...result, text: nonsense };
+      },
+    };
+    expect(checkedWith(broken, files).diagnostics).toEqual(first.diagnostics);
+  });
+
   it('does not hold what a defect of the tool has left out', () => {
     const rule: AnyRule = rules.find((one) => one.procedure !== undefined)!;
     const spy = vi.spyOn(rule, 'procedure').mockImplementation(() => {
