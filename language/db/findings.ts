@@ -108,8 +108,7 @@ function filesAround(snapshot: Snapshot, { name, family, shop, files }: Procedur
     ...snapshot.idsOf('Family', family.name),
     ...snapshot.idsOf('Shop', shop.name),
   ];
-  const around = new Set([...files, ...same.map(uriOfId)]);
-  return snapshot.uris.filter((uri) => around.has(uri));
+  return snapshot.inOrder([...files, ...same.map(uriOfId)]);
 }
 
 function syntaxFinding(file: string, problem: SyntaxProblem): Diagnostic {

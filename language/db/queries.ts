@@ -9,14 +9,14 @@ import {
   procedureFindings,
   unreadPlaces,
 } from '../diagnostics/engine.ts';
-import { internalError } from '../diagnostics/not-checked.ts';
+import { internalError, isDefect } from '../diagnostics/not-checked.ts';
 import type { Surroundings } from '../diagnostics/sink.ts';
 import type { Diagnostic } from '../model/diagnostic.ts';
 import type { Family } from '../model/family.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
-import type { Allow } from '../model/source.ts';
+import type { Allow, NameUse, Source } from '../model/source.ts';
 import { allowsWithin } from '../semantics/allows.ts';
 import { Context, type Defect, type Reference, type ResolveProblem } from '../semantics/context.ts';
 import { type Declared, kindOfId, nameOfId, uriOfId } from '../semantics/declaration-id.ts';
@@ -33,8 +33,16 @@ import { unreadLine } from '../semantics/unread.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import type { SyntaxProblem } from '../syntax/parse.ts';
-import { buildFingerprint, buildIndex, type Declaration, declarationOf, jobsNamed, nameKey } from './declarations.ts';
-import type { Database } from './engine.ts';
+import {
+  buildFingerprint,
+  buildIndex,
+  type Declaration,
+  declarationOf,
+  jobsNamed,
+  mayAllow,
+  nameKey,
+} from './declarations.ts';
+import type { Database, Trace } from './engine.ts';
 import { jobHeads } from './job-heads.ts';
 import type { Trees } from './trees.ts';
 
@@ -61,7 +69,11 @@ export interface ParsedFile {
   readonly fingerprints: ReadonlyMap<string, string>;
   /** Where each begins. */
   readonly lines: ReadonlyMap<string, number>;
-  readonly symbols: readonly DeclaredSymbol[];
+}
+
+interface UnreadFile {
+  readonly jobs?: readonly string[] | undefined;
+  readonly text: string;
 }
 
 interface Heads {
@@ -70,15 +82,46 @@ interface Heads {
   readonly declarations: readonly Declaration[];
 }
 
+/** What a procedure tests, and the id of its family. */
+interface TestsOf {
+  readonly family: string | null;
+  readonly uses: readonly NameUse[];
+}
+
+/** What is reported while the declarations of a file are lowered. */
+export interface FileProblems {
+  /** In whatever file they are; those of jobs, which are in their own file, apart. */
+  readonly problems: readonly { readonly phase: number; readonly problem: ResolveProblem }[];
+  readonly ofJobs: readonly ResolveProblem[];
+  /** What could not be read because something threw. */
+  readonly unmade: readonly Diagnostic[];
+  /** Declarations that have names of others in their text linked: sequences that they call. */
+  readonly reaches: readonly { readonly id: string; readonly others: readonly string[] }[];
+}
+
+interface ProcedureFindings {
+  readonly id: string;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** What rules say of the declarations of a file. */
+export interface FileResult {
+  /** Of declarations as such. */
+  readonly common: readonly Diagnostic[];
+  /** Places of the concessions that silenced something there. */
+  readonly used: readonly string[];
+  /** Of each procedure and the paths through it. */
+  readonly own: readonly (ProcedureFindings & { readonly used: readonly string[] })[];
+  readonly allows: readonly Allow[];
+}
+
 /** What is found in a file, or comes of what it declares. Sources are relative to declarations. */
 export interface FileFindings {
   /** Of the text, of its declarations as such, and of concessions. */
   readonly common: readonly Diagnostic[];
-  /** Of each procedure and the paths through it. */
-  readonly own: readonly { readonly id: string; readonly diagnostics: readonly Diagnostic[] }[];
+  readonly own: readonly ProcedureFindings[];
   /** Concessions that silence nothing. */
   readonly idle: readonly Diagnostic[];
-  /** What could not be read because something threw. */
   readonly unmade: readonly Diagnostic[];
 }
 
@@ -94,65 +137,95 @@ const [declared, gathered] = [1, 2];
  * The arrows from text to findings. Everything is computed in sources relative to declarations, by id, so that what moves
  * is not computed again.
  */
-export function buildQueries(db: Database, trees: Trees) {
+export function buildQueries(db: Database, trees: Trees, digest: (text: string) => string = (text) => text) {
   const texts = db.input<string>();
+  /** Files that only the heads are known of so far: all in one, since there may be very many. */
+  const unreadFiles = db.input<ReadonlyMap<string, UnreadFile>>();
+  const unread = () => unreadFiles.get('') ?? noFiles;
   /** All files, in order. */
   const files = db.input<readonly string[]>();
   const uris = () => files.get('') ?? [];
-  const textOf = (uri: string) => texts.get(uri) ?? '';
-
-  const parsed = db.query('parsed', (uri): ParsedFile => {
-    const text = textOf(uri);
-    const tree = trees.tree(uri, text);
-    const nodes = [...trees.nodes(uri, text).values()];
-    return {
-      problems: tree.problems,
-      declarations: nodes.map(declarationOf),
-      fingerprints: new Map(nodes.map((node) => [node.id, buildFingerprint(node, text, tree)])),
-      lines: new Map(nodes.map((node) => [node.id, node.line])),
-      symbols: collectSymbols(tree.ast),
-    };
+  const textOf = db.query('text', (uri) => texts.get(uri) ?? unread().get(uri)?.text ?? '', {
+    trace: { text: (text) => text, keeps: 'end' },
   });
+
+  const parsed = db.query(
+    'parsed',
+    (uri): ParsedFile => {
+      const text = textOf(uri);
+      const tree = trees.tree(uri, text);
+      const nodes = [...trees.nodes(uri, text).values()];
+      return {
+        problems: tree.problems,
+        declarations: nodes.map(declarationOf),
+        fingerprints: new Map(nodes.map((node) => [node.id, buildFingerprint(node, text, tree, digest)])),
+        lines: new Map(nodes.map((node) => [node.id, node.line])),
+      };
+    },
+    { trace: { text: parsedText, keeps: parsedOf } },
+  );
+  const symbols = db.query(
+    'symbols',
+    (uri): readonly DeclaredSymbol[] => collectSymbols(trees.tree(uri, textOf(uri)).ast),
+    { held: { most: 64 } },
+  );
   /** What is declared in a file; of jobs alone, by their heads, so that it is not parsed for it. */
   const heads = db.query(
     'heads',
     (uri): Heads => {
-      const jobs = jobHeads(textOf(uri));
+      const jobs = unread().get(uri)?.jobs ?? jobHeads(textOf(uri));
       return jobs === null
         ? { areJobs: false, declarations: parsed(uri).declarations }
         : { areJobs: true, declarations: jobsNamed(uri, jobs) };
     },
-    { equal, firewall: declared },
+    { equal, firewall: declared, trace: end },
   );
   /** Ids in a file as it is parsed. */
   const idsIn = db.query('ids in', (uri) => parsed(uri).declarations.map(({ id }) => id), {
     equal,
     firewall: declared,
+    trace: end,
   });
   /** What a declaration is made of; null: there is none. */
   const fingerprint = db.query('declaration', (id) => parsed(uriOfId(id)).fingerprints.get(id) ?? null, {
     firewall: declared,
+    trace: end,
   });
-  const index = db.query('index', () => buildIndex(uris().flatMap((uri) => heads(uri).declarations)), {
+  const index = db.query('index', () => buildIndex(uris().flatMap(declaredIn)), {
     firewall: declared,
   });
   const none: readonly string[] = [];
-  const ids = db.query('ids', (kind) => index('').ids.get(kind) ?? none, { equal, firewall: declared });
-  const named = db.query('named', (key) => index('').named.get(key) ?? none, { equal, firewall: declared });
-  const isPartNumber = db.query('part number', (name) => index('').partNumbers.has(name), { firewall: declared });
-  const isOneTooMany = db.query('one too many', (id) => index('').tooMany.has(id), { firewall: declared });
+  function declaredIn(uri: string): readonly Declaration[] {
+    const jobs = unread().get(uri)?.jobs;
+    return jobs === undefined ? heads(uri).declarations : jobsNamed(uri, jobs);
+  }
+  const ids = db.query('ids', (kind) => index('').ids.get(kind) ?? none, { equal, firewall: declared, trace: end });
+  const named = db.query('named', (key) => index('').named.get(key) ?? none, { equal, firewall: declared, trace: end });
+  const isPartNumber = db.query('part number', (name) => index('').partNumbers.has(name), {
+    firewall: declared,
+    trace: end,
+  });
+  const isOneTooMany = db.query('one too many', (id) => index('').tooMany.has(id), {
+    firewall: declared,
+    trace: end,
+  });
   const forFamily = db.query('for family', (name) => index('').forFamily.get(name) ?? none, {
     equal,
     firewall: declared,
+    trace: end,
   });
-  const withSteps = db.query('with steps', (id) => index('').withSteps.get(id) ?? none, { equal, firewall: declared });
+  const withSteps = db.query('with steps', (id) => index('').withSteps.get(id) ?? none, {
+    equal,
+    firewall: declared,
+    trace: end,
+  });
   const near = db.query(
     'nearest',
     (key) => {
       const [written, kind, ...more] = JSON.parse(key) as [string, string, ...string[]];
       return nearest(written, [...more, ...(index('').names.get(kind) ?? none)]);
     },
-    { equal, firewall: declared },
+    { equal, firewall: declared, trace: end },
   );
 
   const first = (kind: Declared, name: string) => named(nameKey(kind, name))[0] ?? null;
@@ -161,7 +234,7 @@ export function buildQueries(db: Database, trees: Trees) {
   function nodeOf(id: string): ast.Declaration | null {
     if (fingerprint(id) === null) return null;
     const uri = uriOfId(id);
-    return trees.nodes(uri, texts.peek(uri) ?? '').get(id)!.node;
+    return trees.nodes(uri, texts.peek(uri) ?? unreadFiles.peek('')?.get(uri)?.text ?? '').get(id)!.node;
   }
 
   const scope: Scope = {
@@ -178,9 +251,22 @@ export function buildQueries(db: Database, trees: Trees) {
     isPartNumber,
     isOneTooMany: (node) => isOneTooMany(trees.anchorOf(node).id),
     stocks: () => ids('Shop').flatMap((id) => (model(id) as Shop | null)?.stocks ?? []),
-    testsFor: (family) => {
-      const of = modelNamed<Family>('Family', family);
-      return forFamily(family).flatMap((id) => ((model(id) as Procedure | null)?.family === of ? tests(id) : []));
+    testsFor(family) {
+      const of = first('Family', family);
+      function* inTurn() {
+        for (const id of forFamily(family)) {
+          const one = tests(id);
+          if (one.family === of) yield* one.uses;
+        }
+      }
+      return {
+        isEmpty: inTurn().next().done === true,
+        find(name) {
+          for (const use of inTurn()) if (use.name === name) return use;
+          return null;
+        },
+        names: () => [...new Set([...inTurn()].map(({ name }) => name))],
+      };
     },
   };
 
@@ -203,7 +289,7 @@ export function buildQueries(db: Database, trees: Trees) {
       const { problems, references: links, defects } = context;
       return { model: made, problems, links, defects };
     },
-    { equal },
+    { equal, held },
   );
 
   function lower(context: Context, node: ast.Declaration, id: string): Model {
@@ -236,17 +322,30 @@ export function buildQueries(db: Database, trees: Trees) {
   }
 
   /** The model alone, without where its names are linked. */
-  const model = db.query('model', (id) => lowered(id).model, { equal });
+  const model = db.query('model', (id) => lowered(id).model, {
+    equal,
+    held,
+    trace: { text: plainText, keeps: 'digest', of: isBase },
+  });
   const signature = db.query(
     'signature',
     (id) => {
       const procedure = model(id) as Procedure | null;
       return procedure === null ? null : buildSignature(procedure);
     },
-    { equal },
+    { equal, held: heldForJobs },
   );
-  const facts = db.query('facts', (id) => selectFacts(model(id) as Procedure), { equal });
-  const tests = db.query('tests', (id) => testsOf(model(id) as Procedure), { equal });
+  const facts = db.query('facts', (id) => selectFacts(model(id) as Procedure), { equal, held: heldForJobs });
+  const tests = db.query(
+    'tests',
+    (id): TestsOf => {
+      const procedure = model(id) as Procedure | null;
+      return procedure === null
+        ? { family: null, uses: [] }
+        : { family: procedure.family.source.file, uses: testsOf(procedure) };
+    },
+    { equal, trace: asJson<TestsOf>() },
+  );
   /** A family's names that only shops and procedures declare. */
   const uses = db.query(
     'uses',
@@ -283,22 +382,22 @@ export function buildQueries(db: Database, trees: Trees) {
     'concessions',
     (id): readonly Allow[] => {
       // Most have none: the tree is not walked for it.
-      if (fingerprint(id)?.includes('allow') !== true) return [];
+      if (fingerprint(id)?.startsWith(mayAllow) !== true) return [];
       const context = new Context((declaration) => trees.anchorOf(declaration));
       const node = nodeOf(id)!;
       return context.attempt('reading what is allowed', node, () => allowsWithin(context, node)) ?? [];
     },
     { equal },
   );
-  const unread = db.query(
+  const unreadIn = db.query(
     'unread',
     (id) => unreadPlaces([...lowered(id).problems, ...(kindOfId(id) === 'Family' ? uses(id).problems : [])]),
-    { equal },
+    { equal, trace: { ...asJson<Source[]>(), of: isBase } },
   );
 
   const surroundings = (...of: readonly string[]): Surroundings => ({
     concessionsIn: concessions,
-    unread: of.flatMap(unread),
+    unread: of.flatMap(unreadIn),
   });
 
   /** What rules say of a procedure and the paths through it. Its states are gone when they have spoken. */
@@ -341,34 +440,71 @@ export function buildQueries(db: Database, trees: Trees) {
   }
 
   /** All that is said while a declaration is lowered, and of its name. */
-  const reported = db.query('reported', (id): Reported => {
-    const { problems, links, defects } = lowered(id);
-    const more = kindOfId(id) === 'Family' ? uses(id) : nothing;
-    return {
-      problems: [...problems, ...duplicate(id), ...more.problems],
-      links: [...links, ...more.links],
-      defects: [...defects, ...more.defects],
-    };
+  const reported = db.query(
+    'reported',
+    (id): Reported => {
+      const { problems, links, defects } = lowered(id);
+      const more = kindOfId(id) === 'Family' ? uses(id) : nothing;
+      return {
+        problems: [...problems, ...duplicate(id), ...more.problems],
+        links: [...links, ...more.links],
+        defects: [...defects, ...more.defects],
+      };
+    },
+    { held },
+  );
+
+  const saidIn = db.query(
+    'said in',
+    (uri): FileProblems => {
+      const all = idsIn(uri).map((id) => ({ id, ...reported(id), phase: phases.indexOf(kindOfId(id)) }));
+      return {
+        problems: all.flatMap(({ id, problems, phase }) =>
+          kindOfId(id) === 'Job' ? [] : problems.map((problem) => ({ phase, problem })),
+        ),
+        ofJobs: all.flatMap(({ id, problems }) => (kindOfId(id) === 'Job' ? problems : [])),
+        unmade: all.flatMap(({ defects }) =>
+          defects.map(({ what, source, error }) => internalError(what, source, error)),
+        ),
+        reaches: all.flatMap(({ id, links }) => {
+          const others = [...new Set(links.map(({ use }) => use.file))].filter((other) => other !== id);
+          return others.length === 0 ? [] : [{ id, others }];
+        }),
+      };
+    },
+    { equal, trace: asJson<FileProblems>(({ unmade }) => unmade.length === 0) },
+  );
+  const resultIn = db.query(
+    'result in',
+    (uri): FileResult => {
+      const all = idsIn(uri);
+      const common = all.map(judged);
+      return {
+        common: common.flatMap(({ diagnostics }) => diagnostics),
+        used: common.flatMap((one) => one.used.map(placeKey)),
+        own: all.flatMap((id) => {
+          if (kindOfId(id) !== 'Procedure') return [];
+          const { diagnostics, used } = outcome(id);
+          return [{ id, diagnostics, used: used.map(placeKey) }];
+        }),
+        allows: all.flatMap(concessions),
+      };
+    },
+    { trace: asJson(isSound) },
+  );
+
+  /** Files that declare more than jobs: nothing in a job counts in another file. */
+  const sources = db.query('sources', () => uris().filter((uri) => !unread().has(uri) && !heads(uri).areJobs), {
+    equal,
+    firewall: declared,
   });
 
-  const reportedBy = (id: string) =>
-    reported(id).problems.map((problem) => ({ phase: phases.indexOf(kindOfId(id)), problem }));
-
-  /** Problems that come of the declarations of a file, in whatever file they are. Those of a job are in its own. */
-  const problemsFrom = db.query(
-    'problems from',
-    (uri) =>
-      heads(uri).areJobs
-        ? []
-        : idsIn(uri)
-            .filter((id) => kindOfId(id) !== 'Job')
-            .flatMap(reportedBy),
-    { equal },
-  );
+  /** Problems that come of the declarations of a file, in whatever file they are. */
+  const problemsFrom = db.query('problems from', (uri) => saidIn(uri).problems, { equal });
   const allProblems = db.query(
     'all problems',
     () => {
-      const all = uris()
+      const all = sources('')
         .flatMap(problemsFrom)
         .sort((a, b) => a.phase - b.phase);
       return byUri(all, ({ problem }) => problem.source.file);
@@ -377,23 +513,13 @@ export function buildQueries(db: Database, trees: Trees) {
   );
   const problemsIn = db.query('problems in', (uri) => allProblems('').get(uri) ?? [], { equal, firewall: gathered });
   const ofProblems = db.query('of problems', (uri): ProcedureResult => {
-    const own = idsIn(uri).filter((id) => heads(uri).areJobs || kindOfId(id) === 'Job');
-    const all = [...problemsIn(uri), ...own.flatMap(reportedBy)];
-    const problems = all.map(({ problem }) => problem);
-    return problemFindings(problems, { concessionsIn: concessions, unread: [] });
+    const all = [...problemsIn(uri).map(({ problem }) => problem), ...saidIn(uri).ofJobs];
+    return problemFindings(all, { concessionsIn: concessions, unread: [] });
   });
 
   /** Concessions that silenced something in the procedures of a file, in whatever file they are. */
-  const usedFrom = db.query(
-    'used from',
-    (uri) => {
-      if (heads(uri).areJobs) return [];
-      const procedures = idsIn(uri).filter((id) => kindOfId(id) === 'Procedure');
-      return procedures.flatMap((id) => outcome(id).used.map(placeKey));
-    },
-    { equal },
-  );
-  const allUsed = db.query('all used', () => new Set(uris().flatMap(usedFrom)), {
+  const usedFrom = db.query('used from', (uri) => resultIn(uri).own.flatMap(({ used }) => used), { equal });
+  const allUsed = db.query('all used', () => new Set(sources('').flatMap(usedFrom)), {
     equal: equalSets,
     firewall: gathered,
   });
@@ -403,36 +529,77 @@ export function buildQueries(db: Database, trees: Trees) {
     const key = placeKey(allow);
     const { file } = allow.source;
     return kindOfId(file) === 'Procedure'
-      ? withSteps(file).some((id) => outcome(id).used.some((one) => placeKey(one) === key))
+      ? withSteps(file).some((id) => resultIn(uriOfId(id)).own.some((one) => one.id === id && one.used.includes(key)))
       : isUsedAnywhere(key);
   }
 
   const findingsFrom = db.query('findings from', (uri): FileFindings => {
-    const all = idsIn(uri);
-    const common = [ofProblems(uri), ...all.map(judged)];
-    const used = new Set(common.flatMap((one) => one.used.map(placeKey)));
-    const allowed = all.flatMap(concessions).filter((allow) => !used.has(placeKey(allow)));
-    return {
-      common: common.flatMap(({ diagnostics }) => diagnostics),
-      own: all.flatMap((id) => (kindOfId(id) === 'Procedure' ? [{ id, diagnostics: outcome(id).diagnostics }] : [])),
-      idle: idleConcessions(allowed.filter((allow) => !isUsed(allow))),
-      unmade: all.flatMap((id) =>
-        reported(id).defects.map(({ what, source, error }) => internalError(what, source, error)),
-      ),
-    };
+    const { diagnostics, used: heard } = ofProblems(uri);
+    const { common, used, own, allows } = resultIn(uri);
+    const usedHere = new Set([...heard.map(placeKey), ...used]);
+    const idle = allows.filter((allow) => !usedHere.has(placeKey(allow)) && !isUsed(allow));
+    return { common: [...diagnostics, ...common], own, idle: idleConcessions(idle), unmade: saidIn(uri).unmade };
   });
 
   return {
     texts,
+    unreadFiles,
     files,
+    heads,
     parsed,
+    symbols,
     idsIn,
     index,
     model,
     reported,
     concessions,
+    saidIn,
+    resultIn,
+    tests,
     findingsFrom,
   };
+}
+
+const noFiles: ReadonlyMap<string, UnreadFile> = new Map();
+
+/** Always computed: from the heads and the texts alone. */
+const end = { text: plainText, keeps: 'end' } as const;
+
+/** Most models of procedures and jobs that are held: of those that are open, and of what is looked at next. */
+const held = { most: 64, always: isBase };
+/** A procedure is read again for each of its jobs, which may come in any order. */
+const heldForJobs = { most: 256 };
+
+/** Few, and read by everybody. */
+function isBase(id: string): boolean {
+  const kind = kindOfId(id);
+  return kind === 'Shop' || kind === 'Family';
+}
+
+function plainText(value: unknown): string {
+  return JSON.stringify(value, (_, one: unknown) => (typeof one === 'bigint' ? `${one}n` : one)) ?? '';
+}
+
+/** Kept as JSON. @param mayBe whether a value may be kept */
+function asJson<Value>(mayBe: (value: Value) => boolean = () => true): Trace<Value> {
+  return {
+    text: (value) => (mayBe(value) ? JSON.stringify(value) : null),
+    keeps: (text) => JSON.parse(text) as Value,
+  };
+}
+
+/** What a defect of the tool left out may be found the next time. */
+function isSound({ common, own }: FileResult): boolean {
+  return [common, ...own.map(({ diagnostics }) => diagnostics)].every((all) => all.every((one) => !isDefect(one)));
+}
+
+function parsedText({ problems, declarations, fingerprints, lines }: ParsedFile): string {
+  return JSON.stringify([problems, declarations, [...fingerprints], [...lines]]);
+}
+
+function parsedOf(text: string): ParsedFile {
+  const [problems, declarations, fingerprints, lines] = JSON.parse(text);
+  return { problems, declarations, fingerprints: new Map(fingerprints), lines: new Map(lines) };
 }
 
 function placeKey({ source: { file, range } }: Allow): string {

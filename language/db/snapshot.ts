@@ -6,6 +6,7 @@ import { type Declared, kindOfId, uriOfId } from '../semantics/declaration-id.ts
 import type { LoweredJob } from '../semantics/job.ts';
 import type { ResolvedWorkspace } from '../semantics/resolved.ts';
 import { isSomewhere, readableNames } from '../semantics/signature.ts';
+import type { DeclaredSymbol } from '../semantics/symbols.ts';
 import { type Declaration, type Index, nameKey } from './declarations.ts';
 import { type LineOf, locatedModel } from './located.ts';
 import { type FileFindings, type Model, type ParsedFile, phases, type Queries, type Reported } from './queries.ts';
@@ -18,13 +19,13 @@ interface DeclarationState {
 
 /**
  * Results as they are now, worked out when they are read. They are kept relative to their declarations, and given out
- * in their files. Once the files change only what was read, or all where it was `completed`, can be had.
+ * in their files. Once the files change only what was read can be had, or all that is found where it was `completed`.
  */
 export class Snapshot {
   readonly uris: readonly string[];
   private readonly queries: Queries;
-  private readonly index: Index;
-  private readonly known: ReadonlySet<string>;
+  /** Place of each file among them. */
+  private readonly places: ReadonlyMap<string, number>;
   private readonly parsed = new Map<string, ParsedFile>();
   private readonly states = new Map<string, DeclarationState>();
   /** Where each procedure reads what, by name. */
@@ -36,15 +37,13 @@ export class Snapshot {
   constructor(queries: Queries, uris: readonly string[]) {
     this.queries = queries;
     this.uris = uris;
-    this.index = queries.index('');
-    this.known = new Set(uris);
+    this.places = new Map(uris.map((uri, index) => [uri, index]));
   }
 
-  /** Works everything out. */
+  /** Works out all that is found. */
   complete(): this {
     for (const uri of this.uris) this.diagnostics(uri);
     for (const uri of this.uris) this.file(uri);
-    for (const id of this.ids()) this.state(id);
     return this;
   }
 
@@ -55,13 +54,23 @@ export class Snapshot {
   }
 
   has(uri: string): boolean {
-    return this.known.has(uri);
+    return this.places.has(uri);
+  }
+
+  /** Those of some files that are here, in the order of the files. */
+  inOrder(uris: Iterable<string>): string[] {
+    const places = [...new Set(uris)].flatMap((uri) => this.places.get(uri) ?? []);
+    return places.sort((a, b) => a - b).map((place) => this.uris[place]!);
   }
 
   diagnostics(uri: string): FileFindings {
     const known = this.found.get(uri) ?? this.queries.findingsFrom(uri);
     this.found.set(uri, known);
     return known;
+  }
+
+  private get index(): Index {
+    return this.queries.index('');
   }
 
   /** A result with its sources in their files. */
@@ -113,13 +122,23 @@ export class Snapshot {
   /** The links of names that are written in a file. Those of a sequence come of the procedures that call it. */
   linksIn(uri: string): Reference[] {
     if (!this.has(uri)) return [];
-    const written = this.idsIn(uri);
+    const written = new Set(this.idsIn(uri));
+    const linking = this.uris.flatMap((other) => {
+      if (other === uri) return [...written];
+      const { reaches } = this.queries.saidIn(other);
+      return reaches.flatMap(({ id, others }) => (others.some((one) => written.has(one)) ? [id] : []));
+    });
     return phases.flatMap((kind) =>
-      this.ids(kind).flatMap((id) => {
+      linking.flatMap((id) => {
+        if (kindOfId(id) !== kind) return [];
         const byUse = linksByUse(this.state(id).reported);
-        return written.flatMap((other) => this.ended(byUse.get(other) ?? []));
+        return [...written].flatMap((one) => this.ended(byUse.get(one) ?? []));
       }),
     );
+  }
+
+  symbols(uri: string): readonly DeclaredSymbol[] {
+    return this.queries.symbols(uri);
   }
 
   resolved(jobs: readonly Job[], links: readonly Reference[]): ResolvedWorkspace {

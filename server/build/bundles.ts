@@ -72,6 +72,13 @@ export const bundles: readonly BuildOptions[] = [
   },
   {
     ...node,
+    entryPoints: ['server/host/threads/check-thread.ts'],
+    outfile: 'out/check-thread.mjs',
+    format: 'esm',
+    banner: { js: requireInModule },
+  },
+  {
+    ...node,
     entryPoints: ['server/lsp/main.ts'],
     outfile: 'out/server.cjs',
     format: 'cjs',

@@ -218,6 +218,12 @@ export async function run(argv: readonly string[]): Promise<number> {
       const { serve } = await import('../mcp/serve.ts');
       await serve(workspace);
     });
+  for (const command of program.commands)
+    if (command.options.some(({ long }) => long === '--workspace'))
+      command
+        .option('--no-cache', 'work everything out again, and keep nothing for the next run')
+        .hook('preAction', async () => (await import('./workspace.ts')).useCache(command.opts().cache))
+        .hook('postAction', async () => (await import('./workspace.ts')).keepResults());
 
   try {
     sensible(argv.slice(2));

@@ -11,17 +11,19 @@ import type { Snapshot } from '../../language/ide/snapshot.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import { idleSettings, unreadFinding } from '../host/files/not-read.ts';
 import { isPassedOver, isRead } from '../host/files/which-files.ts';
-import type { Files, FoundFolder, FoundWorkspace, ReadText } from '../host/host.ts';
+import type { Files, FoundFolder, FoundWorkspace, ReadText, SessionResults } from '../host/host.ts';
 
 /** Files that are checked together. */
 interface World {
   /** Keeps the syntax trees of files that did not change: a keystroke parses one file. */
   readonly checker: Workspace;
+  readonly results: SessionResults | null;
   result: CheckResult | null;
 }
 
 export class DocumentStore {
   readonly #files: Files;
+  readonly #results: (folder: string) => SessionResults | null;
   #disk = new Map<string, ReadText>();
   readonly #open = new Map<string, TextDocument>();
   #folders: readonly FoundFolder[] = [];
@@ -31,8 +33,15 @@ export class DocumentStore {
   /** By folder, or by the file where it is outside all of them. */
   readonly #worlds = new Map<string, World>();
 
-  constructor(files: Files) {
+  /** @param results of an earlier session in a folder */
+  constructor(files: Files, results: (folder: string) => SessionResults | null = () => null) {
     this.#files = files;
+    this.#results = results;
+  }
+
+  /** Keeps what was worked out for the next session. */
+  keep(): void {
+    for (const { checker, results } of this.#worlds.values()) results?.keep(checker);
   }
 
   /** Reads every file below the folders; what was known of the disk before is forgotten. */
@@ -231,10 +240,15 @@ export class DocumentStore {
   }
 
   #checkOf(key: string): CheckResult {
-    const world = this.#worlds.get(key) ?? { checker: new Workspace(), result: null };
+    const world = this.#worlds.get(key) ?? this.#newWorld(key);
     this.#worlds.set(key, world);
     world.result ??= world.checker.check(this.#filesOf(key), this.#settingsIn(key));
     return world.result;
+  }
+
+  #newWorld(key: string): World {
+    const results = this.#isFolder(key) ? this.#results(key) : null;
+    return { checker: new Workspace(results?.kept), results, result: null };
   }
 
   /** Forgets the checks that a file has a part in. */

@@ -65,7 +65,7 @@ const debounceDelay = 150;
 
 /** Serves one client until it says `exit`. */
 export function serve(connection: Connection, host: Host): void {
-  const store = new DocumentStore(host.files);
+  const store = new DocumentStore(host.files, (folder) => host.results(folder));
   const documents = new TextDocuments(TextDocument);
   let scope: 'workspace' | 'open' = 'workspace';
   let showsHints = true;
@@ -138,6 +138,7 @@ export function serve(connection: Connection, host: Host): void {
     await readSettings();
     await store.scan(folders);
     check();
+    store.keep();
   });
 
   async function readSettings(): Promise<void> {
@@ -249,7 +250,10 @@ export function serve(connection: Connection, host: Host): void {
     return firstProcedureFor(store, understood(firstProcedureParams, params));
   });
 
-  connection.onShutdown(() => checking.cancel());
+  connection.onShutdown(() => {
+    checking.cancel();
+    store.keep();
+  });
   connection.listen();
 }
 
