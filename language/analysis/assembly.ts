@@ -12,7 +12,7 @@ import type { AbstractState } from './state.ts';
 export function inPlaceCause(relations: Relations, state: AbstractState, part: string): string {
   const over =
     relations.closedBy(part).find((joint) => state.may(state.part(joint.part).place, place.in))?.part ?? part;
-  return `in-place:${over}:${state.provenance[state.part(over).place]}`;
+  return `in-place:${over}:${state.since(state.part(over).place)}`;
 }
 
 /**

@@ -1,3 +1,4 @@
+import type { Recorder } from './footprint.ts';
 import type { LocationLayout, PartLocations } from './locations.ts';
 import * as bits from './locations.ts';
 
@@ -9,20 +10,18 @@ export class AbstractState {
   readonly layout: LocationLayout;
   readonly values: Int32Array;
   readonly provenance: Int32Array;
+  /** Takes down what is read and written; null: nobody asks. */
+  recorder: Recorder | null = null;
 
-  private constructor(layout: LocationLayout, values: Int32Array, since: Int32Array) {
+  constructor(layout: LocationLayout) {
     this.layout = layout;
-    this.values = values;
-    this.provenance = since;
+    this.values = new Int32Array(layout.locations.length).fill(1);
+    this.provenance = new Int32Array(layout.locations.length).fill(-1);
   }
 
   /** A unit as it is received: assembled, dirty, its ports open, nothing known. */
   static received(layout: LocationLayout, loose: readonly string[], station: string | null): AbstractState {
-    const state = new AbstractState(
-      layout,
-      new Int32Array(layout.locations.length).fill(1),
-      new Int32Array(layout.locations.length).fill(-1),
-    );
+    const state = new AbstractState(layout);
     for (const [name, cells] of layout.parts) {
       state.values[cells.place] = loose.includes(name) ? bits.place.off : bits.place.in;
       state.values[cells.kept] = bits.kept.kept;
@@ -31,17 +30,22 @@ export class AbstractState {
     return state;
   }
 
-  copy(): AbstractState {
-    return new AbstractState(this.layout, this.values.slice(), this.provenance.slice());
+  /** Makes it the same as another. */
+  assign(other: AbstractState) {
+    this.values.set(other.values);
+    this.provenance.set(other.provenance);
   }
 
   /** Puts another way's values in. True where something became possible that was not. */
   join(other: AbstractState): boolean {
+    const { values } = this;
+    const others = other.values;
     let grown = false;
-    for (let cell = 0; cell < this.values.length; cell++) {
-      const union = this.values[cell]! | other.values[cell]!;
-      if (union === this.values[cell]) continue;
-      this.values[cell] = union;
+    for (let cell = 0; cell < values.length; cell++) {
+      const value = values[cell]!;
+      const union = value | others[cell]!;
+      if (union === value) continue;
+      values[cell] = union;
       this.provenance[cell] = other.provenance[cell]!;
       grown = true;
     }
@@ -50,23 +54,31 @@ export class AbstractState {
 
   /** Sets a cell at a step. */
   set(cell: number, value: number, step: number) {
+    this.recorder?.write(cell, value);
     if (this.values[cell] === value) return;
     this.values[cell] = value;
     this.provenance[cell] = step;
   }
 
   get(cell: number): number {
+    this.recorder?.read(cell);
     return this.values[cell]!;
   }
 
   /** Whether any of the bits is possible. */
   may(cell: number, mask: number): boolean {
-    return (this.values[cell]! & mask) !== 0;
+    return (this.get(cell) & mask) !== 0;
   }
 
   /** Whether nothing but the bits is possible. */
   must(cell: number, mask: number): boolean {
-    return (this.values[cell]! & ~mask) === 0;
+    return (this.get(cell) & ~mask) === 0;
+  }
+
+  /** The node that a cell has its value since; negative: as received. */
+  since(cell: number): number {
+    this.recorder?.readSince(cell);
+    return this.provenance[cell]!;
   }
 
   part(name: string): PartLocations {

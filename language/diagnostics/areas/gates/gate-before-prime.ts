@@ -18,7 +18,7 @@ export const gateBeforePrime: Rule = {
         if (!isHydraulic(step, graph.procedure) || isPneumatic(step)) return;
         if (step.verb === 'read' && step.asFound) return;
         if (!before.may(layout.unit.primed, flag.no)) return;
-        const since = before.provenance[layout.unit.primed]!;
+        const since = before.since(layout.unit.primed);
         report({
           at: step,
           path,

@@ -15,7 +15,7 @@ export const gateStale: Rule = {
       for (const { step } of graph.gates) {
         const cell = layout.gates.get(step.gate.id)!;
         if (!state.may(cell, gate.stale)) continue;
-        const since = state.provenance[cell]!;
+        const since = state.since(cell);
         const tests = bySlip.get(since) ?? [];
         if (!tests.some(({ gate }) => gate.id === step.gate.id)) bySlip.set(since, [...tests, step]);
       }

@@ -28,7 +28,7 @@ export const leftConnected: Rule = {
       const on = names.filter((name) => state.may(layout.ports.get(name)!, port.connected));
       const [first] = on;
       if (first === undefined) return;
-      const since = state.provenance[layout.ports.get(first)!]!;
+      const since = state.since(layout.ports.get(first)!);
       const slip = `${path.id}:${first}:${since}`;
       if (told.has(slip)) return;
       told.add(slip);

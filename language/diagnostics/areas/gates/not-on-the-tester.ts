@@ -26,8 +26,8 @@ export const notOnTheTester: Rule = {
           report({
             at: step,
             path,
-            since: before.provenance[layout.unit.station],
-            rootCause: `tester:${before.provenance[layout.unit.station]}`,
+            since: before.since(layout.unit.station),
+            rootCause: `tester:${before.since(layout.unit.station)}`,
             message: `The unit is not at a station with pressure when it is ${what}.`,
             why: 'there is nothing there to bring it up to pressure.',
             help: 'Move the step to a stage at the tester, or write pressure at that station in the shop.',
@@ -36,7 +36,7 @@ export const notOnTheTester: Rule = {
         }
         const ports = procedure.family.ports;
         if (ports.length === 0 || ports.some((one) => before.must(layout.ports.get(one.name)!, port.connected))) return;
-        const since = Math.max(...ports.map((one) => before.provenance[layout.ports.get(one.name)!]!));
+        const since = Math.max(...ports.map((one) => before.since(layout.ports.get(one.name)!)));
         report({
           at: step,
           path,

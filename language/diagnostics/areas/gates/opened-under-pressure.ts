@@ -33,14 +33,14 @@ export const openedUnderPressure: Rule<{ source: Source }> = {
     /** Tightening relieves nothing: what follows in the same block is the same forgotten relieve. */
     const told = new Set<string>();
     const isNew = (state: AbstractState, path: number, block: string) => {
-      const slip = `${path}:${state.provenance[layout.unit.pressure]}:${block}`;
+      const slip = `${path}:${state.since(layout.unit.pressure)}:${block}`;
       if (told.has(slip)) return false;
       told.add(slip);
       return true;
     };
     const left = ({ last, block, state, path }: Departure, said: Statement) => {
       if (!state.may(layout.unit.pressure, flag.yes) || !isNew(state, path.id, block.name)) return;
-      const since = state.provenance[layout.unit.pressure];
+      const since = state.since(layout.unit.pressure);
       report({
         at: last ?? block.source,
         path,
@@ -60,7 +60,7 @@ export const openedUnderPressure: Rule<{ source: Source }> = {
         report({
           at: step,
           path,
-          since: before.provenance[layout.unit.pressure],
+          since: before.since(layout.unit.pressure),
           rootCause: `pressure:${writtenAt(step)}`,
           message: `The unit may still be under pressure when ${tightened ?? 'this is opened'}.`,
           why: `fluid at test pressure goes through skin${tightened === null ? '' : ', and a joint that is turned under pressure can let go'}.`,

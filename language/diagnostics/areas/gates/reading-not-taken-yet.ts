@@ -58,7 +58,7 @@ export const readingNotTakenYet: Rule = {
             help: `Read or test ${name} first.`,
           });
         } else if (step.verb !== 'choose' && old(before, name)) {
-          const since = before.provenance[cell]!;
+          const since = before.since(cell);
           told.add(step);
           report({
             at: step,

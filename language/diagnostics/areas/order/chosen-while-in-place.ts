@@ -38,7 +38,7 @@ export const chosenWhileInPlace: Rule = {
         for (const object of step.objects) {
           const over = overIt(step, object, before);
           if (over === undefined) continue;
-          const since = before.provenance[layout.joints.get(over.part)!]!;
+          const since = before.since(layout.joints.get(over.part)!);
           report({
             at: step,
             source: object.source,

@@ -20,7 +20,7 @@ export const discardedAndNotRenewed: Rule = {
     const isLost = (part: Part, state: AbstractState) =>
       !part.renewed && !part.suppliedLoose && mine(part.name) && state.may(state.part(part.name).place, place.gone);
     const of = (parts: readonly Part[], state: AbstractState) => {
-      const since = state.provenance[state.part(parts[0]!.name).place]!;
+      const since = state.since(state.part(parts[0]!.name).place);
       const words = partsWords(
         procedure,
         parts.map((part) => part.name),

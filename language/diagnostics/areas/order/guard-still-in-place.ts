@@ -23,7 +23,7 @@ export const guardStillInPlace: Rule<{ remove: string; source: Source }> = {
           at: step,
           source: object.source,
           path,
-          since: before.provenance[cell],
+          since: before.since(cell),
           rootCause: inPlaceCause(relations, before, object.name),
           message: `The ${partWords(procedure, object.name)} is still in its own place when it has to guard ${step.objects[0] === undefined ? 'a face' : faceWords(procedure, step.objects[0].name)}.`,
           why: 'it cannot be in two places, and the face is not bare yet.',

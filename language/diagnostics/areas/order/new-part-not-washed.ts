@@ -27,7 +27,7 @@ export const newPartNotWashed: Rule<{ rinse: string; source: Source }> = {
           if (!before.may(cells.dirt, dirt.preserved) || before.may(cells.dirt, unclean)) continue;
           if (own(step, 'readyToFit') === true || relations.part(name).readyToFit) continue;
           if (before.must(cells.place, place.gone) && relations.part(name).renewed) continue;
-          const since = before.provenance[cells.dirt]!;
+          const since = before.since(cells.dirt);
           const known = bySince.get(since);
           if (known === undefined) bySince.set(since, { names: [name], source: object.source });
           else if (!known.names.includes(name)) known.names.push(name);

@@ -34,8 +34,8 @@ export const notCheckedFree: Rule = {
           const over = [name, ...relations.closedBy(name).map((joint) => joint.part)];
           // Parts that a partial job does not touch move as they did when the unit came in.
           const since = Math.max(
-            state.provenance[state.part(name).place]!,
-            ...over.flatMap((joint) => layout.joints.get(joint) ?? []).map((joint) => state.provenance[joint]!),
+            state.since(state.part(name).place),
+            ...over.flatMap((joint) => layout.joints.get(joint) ?? []).map((joint) => state.since(joint)),
           );
           if (since < 0) continue;
           const shut = graph.nodes[since];

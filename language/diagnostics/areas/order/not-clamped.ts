@@ -16,7 +16,7 @@ export const notClamped: Rule = {
       if (!before.may(layout.unit.clamped, flag.no)) return;
       // On the tester the unit is held by its line and holder.
       if (graph.procedure.family.ports.some((one) => before.must(layout.ports.get(one.name)!, port.connected))) return;
-      const since = before.provenance[layout.unit.clamped];
+      const since = before.since(layout.unit.clamped);
       report({
         at: step,
         path,

@@ -23,7 +23,7 @@ export const oldPartRefitted: Rule = {
       step({ step, before, path }) {
         if (step.verb !== 'fit' && step.verb !== 'run-down') return;
         const old = namedIn(step).filter((object) => isOld(object, before));
-        const sinceOf = ({ name }: StepObject) => before.provenance[before.part(name).place]!;
+        const sinceOf = ({ name }: StepObject) => before.since(before.part(name).place);
         /** Parts that came off at one step are one mistake. */
         const told = new Set<string>();
         for (const object of old) {

@@ -36,7 +36,7 @@ export const partHandledTwice: Rule = {
       const [first] = twice;
       if (first === undefined) return;
       const since =
-        before.provenance[step.verb === 'run-down' ? layout.joints.get(first.name)! : before.part(first.name).place];
+        before.since(step.verb === 'run-down' ? layout.joints.get(first.name)! : before.part(first.name).place);
       const already =
         step.verb === 'run-down' ? 'tight or run down' : off || step.verb === 'slacken' ? 'off' : 'in place';
       report({

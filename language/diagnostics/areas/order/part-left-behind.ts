@@ -32,7 +32,7 @@ export const partLeftBehind: Rule = {
         for (const object of namedIn(step)) {
           const cells = before.part(object.name);
           const [there] = layout.wordsOf(cells.where, before.get(cells.where) & ~(layout.stationBit(here) | 1));
-          const since = before.provenance[cells.where]!;
+          const since = before.since(cells.where);
           if (there === undefined || !before.may(cells.place, place.off | place.sub) || !wasLeft(since)) continue;
           const known = bySince.get(since);
           if (known === undefined) bySince.set(since, { objects: [object], there });

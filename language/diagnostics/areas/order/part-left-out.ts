@@ -28,8 +28,8 @@ export const partLeftOut: Rule = {
             at: step,
             source: object.source,
             path,
-            rootCause: `missing:${missing[0]}:${before.provenance[before.part(missing[0]!).place]}`,
-            since: before.provenance[before.part(missing[0]!).place],
+            rootCause: `missing:${missing[0]}:${before.since(before.part(missing[0]!).place)}`,
+            since: before.since(before.part(missing[0]!).place),
             message: `The ${partsWords(procedure, missing)} ${missing.length > 1 ? 'are' : 'is'} not in place when the ${partWords(procedure, object.name)} closes over ${missing.length > 1 ? 'them' : 'it'}.`,
             why: `the unit would be built without ${missing.length > 1 ? 'them' : 'it'}.`,
             help: `Fit ${missing.length > 1 ? 'them' : 'it'} before this step.`,
@@ -40,7 +40,7 @@ export const partLeftOut: Rule = {
         const missing = procedure.family.parts.filter(
           (part) => !part.suppliedLoose && mine(part.name) && state.may(state.part(part.name).place, out | place.trial),
         );
-        const since = (part: Part) => state.provenance[state.part(part.name).place]!;
+        const since = (part: Part) => state.since(state.part(part.name).place);
         // Parts that came off at one step and are in the same state are one mistake.
         for (const [, parts] of groupBy(missing, (part) => `${since(part)} ${standsAs(part)}`)) {
           const [first] = parts as [Part, ...Part[]];

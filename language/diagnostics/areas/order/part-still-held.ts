@@ -40,7 +40,7 @@ export const partStillHeld: Rule = {
           source: object.source,
           path,
           rootCause: inPlaceCause(relations, before, blockers[0]!),
-          since: before.provenance[before.part(blockers[0]!).place],
+          since: before.since(before.part(blockers[0]!).place),
           message: `The ${partWords(procedure, name)} cannot come off yet.`,
           why: `the ${partsWords(procedure, blockers)} ${blockers.length > 1 ? 'are' : 'is'} still in place over it.`,
           help: `Take ${blockers.length > 1 ? 'those' : 'that'} off first, or in the same step.`,

@@ -24,7 +24,7 @@ export const setWhileLocked: Rule = {
           at: step,
           source: object.source,
           path,
-          since: before.provenance[cell],
+          since: before.since(cell),
           rootCause: `lock-tight:${lock}:${writtenAt(step)}`,
           message: `The ${partWords(procedure, lock)} is still tight when the ${partWords(procedure, object.name)} is turned.`,
           why: 'it does not turn, or its thread or slot gives way.',

@@ -34,7 +34,7 @@ export const springNotBackedOff: Rule<{ backOff: string; source: Source }> = {
             if (pressed.length === 0 || closure.has(adjuster) || chain.has(object.name)) continue;
             if (!before.may(cell, setting.found | setting.set | setting.locked)) continue;
             if (![...chain, object.name].every((part) => before.mayBeIn(part))) continue;
-            const since = before.provenance[cell]!;
+            const since = before.since(cell);
             const load = `${adjuster}:${since}`;
             if (step.verb === 'slacken') told.add(load);
             else if (told.has(load)) continue;

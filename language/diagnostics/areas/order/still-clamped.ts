@@ -12,13 +12,13 @@ export const stillClamped: Rule = {
   title: 'The unit leaves a station, or is clamped again, while it is still clamped.',
   flow: ({ graph, layout }, report) => {
     const left = ({ last, block, state, path }: Departure, said: Statement) => {
-      const since = state.provenance[layout.unit.clamped];
+      const since = state.since(layout.unit.clamped);
       if (!state.may(layout.unit.clamped, flag.yes)) return;
       report({ at: last ?? block.source, path, since, rootCause: `clamped:${since}`, ...said });
     };
     return {
       step({ step, before, path }) {
-        const since = before.provenance[layout.unit.clamped];
+        const since = before.since(layout.unit.clamped);
         if (step.verb === 'clamp' && before.may(layout.unit.clamped, flag.yes)) {
           report({
             at: step,

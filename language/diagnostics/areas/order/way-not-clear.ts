@@ -29,7 +29,7 @@ export const wayNotClear: Rule = {
           (other) => !together.includes(other) && before.may(before.part(other).place, place.in) && isHeldUp(other),
         );
         if (barring.length > 0) {
-          const since = before.provenance[before.part(barring[0]!).place];
+          const since = before.since(before.part(barring[0]!).place);
           report({
             at: step,
             source: object.source,
@@ -53,7 +53,7 @@ export const wayNotClear: Rule = {
           // A part in its own tray is assembled in the hand.
           if (!before.mayBeIn(relations.face(met).part) || !before.may(layout.faces.get(met)!.guard, guard.on))
             continue;
-          const since = before.provenance[layout.faces.get(met)!.guard];
+          const since = before.since(layout.faces.get(met)!.guard);
           report({
             at: step,
             source: object.source,

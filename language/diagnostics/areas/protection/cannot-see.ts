@@ -40,13 +40,13 @@ export const cannotSee: Rule = {
           return {
             words: `${faceWords(procedure, id)} is under its guard`,
             help: `Write “remove ${face.guardedBy}” before this step`,
-            since: before.provenance[cell],
-            cause: `guard-on:${id}:${before.provenance[cell]}`,
+            since: before.since(cell),
+            cause: `guard-on:${id}:${before.since(cell)}`,
           };
         if (face.meets === null) return null;
         const other = relations.face(face.meets).part;
         if (![face.part, other].every((part) => before.may(before.part(part).place, place.in))) return null;
-        const since = before.provenance[before.part(other).place]!;
+        const since = before.since(before.part(other).place);
         return {
           words: `${faceWords(procedure, id)} is shut by the ${partWords(procedure, other)}`,
           help: `Check it with the ${partWords(procedure, other)} off`,
@@ -59,7 +59,7 @@ export const cannotSee: Rule = {
       function jointOver(part: string) {
         const joint = shutInBy(flow, before, part);
         if (joint === null) return null;
-        const since = before.provenance[before.part(joint).place]!;
+        const since = before.since(before.part(joint).place);
         return {
           words: `the ${partWords(procedure, part)} is shut in under the ${partWords(procedure, joint)}`,
           help: 'Check it before it goes in, or while it is out',

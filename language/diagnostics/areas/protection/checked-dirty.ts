@@ -32,7 +32,7 @@ export const checkedDirty: Rule = {
         if (first === undefined || names.every((name) => told.has(name))) return;
         for (const name of names) told.add(name);
         const cells = before.part(first);
-        const since = before.provenance[dirty.length > 0 ? cells.dirt : cells.wet]!;
+        const since = before.since(dirty.length > 0 ? cells.dirt : cells.wet);
         const words = partsWords(graph.procedure, names);
         const [are, them] = names.length > 1 ? ['are', 'them'] : ['is', 'it'];
         report({

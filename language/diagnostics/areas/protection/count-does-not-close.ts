@@ -15,7 +15,7 @@ export const countDoesNotClose: Rule = {
     return {
       step({ step, before, path }) {
         const { procedure } = graph;
-        const cap = (name: string) => `${name}:${before.provenance[layout.ports.get(name)!]}`;
+        const cap = (name: string) => `${name}:${before.since(layout.ports.get(name)!)}`;
         if (step.verb === 'wash' || step.verb === 'soak')
           for (const one of step.objects.flatMap(({ name }) => relations.ports(name)))
             if (before.may(layout.ports.get(one.name)!, port.capped)) washedOver.add(cap(one.name));
@@ -33,7 +33,7 @@ export const countDoesNotClose: Rule = {
             );
             if (shut.length === 0) continue;
             const names = shut.map((one) => one.name);
-            const since = before.provenance[layout.ports.get(names[0]!)!];
+            const since = before.since(layout.ports.get(names[0]!)!);
             report({
               at: step,
               source: object.source,
@@ -53,7 +53,7 @@ export const countDoesNotClose: Rule = {
           );
           const [first] = tried;
           if (first === undefined) continue;
-          const since = before.provenance[before.part(first).place];
+          const since = before.since(before.part(first).place);
           report({
             at: step,
             source: object.source,

@@ -18,12 +18,12 @@ export const dunkedPart: Rule = {
         const shutIn = step.objects.flatMap((object) => {
           const joint = shutInBy(flow, before, object.name);
           // `all` of an open unit means the parts that are out of it: what nobody has opened stays shut.
-          if (joint === null || (step.all && isOpen && before.provenance[before.part(joint).place] === -1)) return [];
+          if (joint === null || (step.all && isOpen && before.since(before.part(joint).place) === -1)) return [];
           return [{ object, joint }];
         });
         const [first] = shutIn;
         if (first !== undefined) {
-          const since = before.provenance[before.part(first.joint).place];
+          const since = before.since(before.part(first.joint).place);
           report({
             at: step,
             source: first.object.source,

@@ -32,7 +32,7 @@ export const faceClosedUnclean: Rule = {
           [face.part, other].some((part) => names.includes(part));
         const cells = before.part(face.part);
         if (!closes || !before.may(cells.dirt, unclean)) continue;
-        const since = before.provenance[cells.dirt]!;
+        const since = before.since(cells.dirt);
         report({
           at: step,
           source: (objects.find(({ name }) => name === other || name === face.part) ?? objects[0]!).source,

@@ -31,7 +31,7 @@ export const fittedDirty: Rule = {
             // A new part from the kit comes clean in its bag.
             if (before.must(cells.place, place.gone) && relations.part(name).renewed) continue;
             if (!before.may(cells.dirt, unclean)) continue;
-            const since = before.provenance[cells.dirt]!;
+            const since = before.since(cells.dirt);
             const known = bySince.get(since);
             if (known === undefined) bySince.set(since, { names: [name], at: object, onto: name !== object.name });
             else if (!known.names.includes(name)) known.names.push(name);

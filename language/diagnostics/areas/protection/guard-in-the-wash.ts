@@ -21,7 +21,7 @@ export const guardInTheWash: Rule = {
         const again = block.steps.slice(block.steps.indexOf(step) + 1);
         if (again.some((later) => later.verb === step.verb && later.objects.some(({ name }) => name === object.name)))
           continue;
-        const since = before.provenance[layout.faces.get(face.id)!.guard];
+        const since = before.since(layout.faces.get(face.id)!.guard);
         const guardWords = face.guardedBy === null ? 'guard' : partWords(procedure, face.guardedBy);
         report({
           at: step,

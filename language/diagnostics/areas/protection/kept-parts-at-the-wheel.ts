@@ -46,7 +46,7 @@ export const keptPartsAtTheWheel: Rule = {
         const [first] = along;
         if (first === undefined) return;
         const loose = looseParts(flow, state);
-        const since = state.provenance[state.part(first.name).place];
+        const since = state.since(state.part(first.name).place);
         const all = loose?.parts.includes(first) ? loose.parts : along;
         report({
           at: last ?? block.source,

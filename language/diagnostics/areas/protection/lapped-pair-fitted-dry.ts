@@ -26,7 +26,7 @@ export const lappedPairFittedDry: Rule = {
             continue;
           const dry = [object.name, other].filter((name) => before.may(before.part(name).wet, wet.dry | wet.bare));
           if (dry.length === 0) continue;
-          const since = before.provenance[before.part(dry[0]!).wet];
+          const since = before.since(before.part(dry[0]!).wet);
           report({
             at: step,
             source: object.source,

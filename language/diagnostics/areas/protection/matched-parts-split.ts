@@ -42,7 +42,7 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
               [name, other],
               [other, name],
             ] as const) {
-              const since = before.provenance[before.part(fresh).age]!;
+              const since = before.since(before.part(fresh).age);
               const renewed = stepAt(since);
               if (renewed?.step.verb !== 'renew' || !before.may(before.part(fresh).age, age.new)) continue;
               const cells = before.part(old);
@@ -73,9 +73,9 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
                 state.must(state.part(name).place, place.off | place.sub) && !state.may(state.part(name).where, 1),
             );
             if (!away || (state.get(places[0]!) & state.get(places[1]!)) !== 0) continue;
-            const putDown = places.map((cell) => stepAt(state.provenance[cell]!)?.step ?? null);
+            const putDown = places.map((cell) => stepAt(state.since(cell))?.step ?? null);
             if (putDown.some((step) => step === null || step.text !== null || step.note !== null)) continue;
-            const since = Math.max(...places.map((cell) => state.provenance[cell]!));
+            const since = Math.max(...places.map((cell) => state.since(cell)));
             const [here, there] = putDown.map((step) => stationWords(procedure, own(step!, 'station') ?? null));
             report({
               at: stepAt(since)!.step,

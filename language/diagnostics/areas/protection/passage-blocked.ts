@@ -16,7 +16,7 @@ export const passageBlocked: Rule = {
     return {
       step({ step, before, path }) {
         const { procedure } = graph;
-        const cap = (name: string) => `${name}:${before.provenance[layout.ports.get(name)!]}`;
+        const cap = (name: string) => `${name}:${before.since(layout.ports.get(name)!)}`;
         const capped = (names: readonly string[]) =>
           names.filter(
             (name) =>
@@ -27,7 +27,7 @@ export const passageBlocked: Rule = {
         const tell = (names: readonly string[], doing: string, why: string) => {
           if (names.length === 0) return;
           for (const name of names) told.add(cap(name)).add(path.repair === null ? name : cap(name));
-          const since = before.provenance[layout.ports.get(names[0]!)!];
+          const since = before.since(layout.ports.get(names[0]!)!);
           report({
             at: step,
             path,

@@ -47,7 +47,7 @@ export const portHandledTwice: Rule<{ source: Source }> = {
           const one = relations.port(name);
           return (
             before.must(cells(name), bits) &&
-            isDoneBy(one, before.provenance[cells(name)]!, verb, block) &&
+            isDoneBy(one, before.since(cells(name)), verb, block) &&
             // A new part comes without the old one's cap.
             !before.may(before.part(one.part).age, age.new)
           );
@@ -55,7 +55,7 @@ export const portHandledTwice: Rule<{ source: Source }> = {
         const whole = twice.length === step.objects.length;
         if (twice.length === 0 || (isOfAll(step) && !whole)) return;
         const names = twice.map(({ name }) => name);
-        const since = Math.max(...names.map((name) => before.provenance[cells(name)]!));
+        const since = Math.max(...names.map((name) => before.since(cells(name))));
         report({
           at: step,
           source: isOfAll(step) ? step.source : twice[0]!.source,

@@ -22,7 +22,7 @@ export const waterWashedNotOiled: Rule = {
         for (const name of [object.name, ...onto]) {
           const cells = before.part(name);
           if (before.must(cells.place, place.gone) || !before.may(cells.wet, wet.bare)) continue;
-          const since = before.provenance[cells.wet]!;
+          const since = before.since(cells.wet);
           const known = bySince.get(since);
           if (known === undefined) bySince.set(since, { names: [name], source: object.source });
           else if (!known.names.includes(name)) known.names.push(name);
