@@ -1,5 +1,6 @@
-import type { Procedure, Repair, Stage, Step } from '../model/procedure.ts';
+import type { Procedure, Repair, Stage, Step, StepOf } from '../model/procedure.ts';
 import { type GateStep, isGate, isTest } from '../model/steps.ts';
+import type { Verb } from '../model/verbs.ts';
 import {
   buildControlFlowGraph,
   type ControlFlowGraph,
@@ -34,8 +35,8 @@ export interface PathContext {
 }
 
 /** One passing of a step: the states around it, valid only while it is visited. */
-export interface Visit {
-  readonly step: Step;
+export interface Visit<V extends Verb = Verb> {
+  readonly step: StepOf<V>;
   readonly block: Stage | Repair;
   readonly before: AbstractState;
   readonly path: PathContext;
@@ -185,6 +186,24 @@ export class FlowAnalysis {
     } finally {
       this.visitor = null;
     }
+  }
+
+  /** Whether more than one path leads through a node. */
+  isShared(node: number): boolean {
+    this.shared ??= this.findShared();
+    return this.shared[node] === 1;
+  }
+
+  private shared: Uint8Array | null = null;
+
+  private findShared(): Uint8Array {
+    const counts = new Int32Array(this.graph.nodes.length);
+    for (const { joins } of this.paths) for (const node of joins.keys()) counts[node]!++;
+    // What is between two join points is passed as often as the first of them.
+    const shared = new Uint8Array(counts.length);
+    for (const [node, isJoin] of this.isJoinPoint.entries())
+      shared[node] = isJoin === 1 ? Number(counts[node]! > 1) : shared[node - 1]!;
+    return shared;
   }
 
   private path(repair: Repair | null, exhausted: number, from: Way['from']): Way {
@@ -483,7 +502,15 @@ export class FlowAnalysis {
     if (!isTest(step) && step.verb !== 'set') return;
     const off = this.leftOff(state, stood, step.verb === 'set');
     if (off.length === 0) return;
-    this.visitor?.comeBack?.({ last: repair.steps.at(-1) ?? null, block: repair, to: step, off, state, path, at: index });
+    this.visitor?.comeBack?.({
+      last: repair.steps.at(-1) ?? null,
+      block: repair,
+      to: step,
+      off,
+      state,
+      path,
+      at: index,
+    });
     for (const [cell, { kind }] of this.layout.locations.entries())
       if (!['gate', 'reading', 'age'].includes(kind)) state.set(cell, stood.get(cell), index);
   }

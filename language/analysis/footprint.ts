@@ -12,8 +12,7 @@ export class Footprint {
 
   fits({ values, provenance }: AbstractState): boolean {
     const { cells, sinceCells } = this;
-    for (let index = 0; index < cells.length; index++)
-      if (values[cells[index]!] !== this.values[index]) return false;
+    for (let index = 0; index < cells.length; index++) if (values[cells[index]!] !== this.values[index]) return false;
     for (let index = 0; index < sinceCells.length; index++)
       if (provenance[sinceCells[index]!] !== this.sinces[index]) return false;
     return true;

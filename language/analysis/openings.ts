@@ -24,10 +24,7 @@ export function bareFaces({ graph, layout }: FlowAnalysis, state: AbstractState)
     if (!state.may(cell, guard.off)) return [];
     const other = faces.find((one) => one.id === face.meets);
     if (other !== undefined && state.mustBeIn(other.part)) return [];
-    const since = Math.max(
-      state.since(cell),
-      other === undefined ? -1 : state.since(state.part(other.part).place),
-    );
+    const since = Math.max(state.since(cell), other === undefined ? -1 : state.since(state.part(other.part).place));
     return [{ face, since, cause: `bare:${face.id}:${since}` }];
   });
 }

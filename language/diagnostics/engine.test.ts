@@ -5,7 +5,7 @@ import { checkFiles } from '../db/workspace.ts';
 import { parse } from '../syntax/parse.ts';
 import { concessionFindings, declarationFindings, problemFindings, procedureFindings } from './engine.ts';
 import { rules } from './index.ts';
-import type { AnyRule } from './rule.ts';
+import { type AnyRule, on } from './rule.ts';
 
 /** The sound procedure with a joint left hand-tight, so that something is found besides. */
 const text = procedureWith({ build: instead('      torque nut to nut-fit with TW-80\n', '') });
@@ -23,7 +23,11 @@ const throwing: readonly AnyRule[] = [
   { ...base, code: 'throws-over-job', job: fails },
   { ...base, code: 'throws-over-procedure', procedure: fails },
   { ...base, code: 'throws-before-the-way', flow: fails },
-  { ...base, code: 'throws-on-the-way', flow: () => ({ step: fails, after: fails, end: fails }) },
+  {
+    ...base,
+    code: 'throws-on-the-way',
+    flow: () => ({ step: on(['torque', 'test'], fails), leave: fails, end: fails }),
+  },
 ];
 
 const job = 'job 1 of example {\n}\n';

@@ -1,4 +1,4 @@
-import { analyzeFlow, mostTransfers, type Visitor } from '../analysis/flow-analysis.ts';
+import { analyzeFlow, mostTransfers } from '../analysis/flow-analysis.ts';
 import { either } from '../analysis/prose.ts';
 import { within } from '../analysis/within.ts';
 import type { Diagnostic } from '../model/diagnostic.ts';
@@ -11,6 +11,7 @@ import type { ResolveProblem } from '../semantics/context.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { rules as allRules } from './index.ts';
 import { attempt, internalError, tooManyWays } from './not-checked.ts';
+import { type GuardedChecks, PathPass } from './path-pass.ts';
 import type { AnyRule, Report } from './rule.ts';
 import { DiagnosticSink, type Surroundings } from './sink.ts';
 
@@ -110,15 +111,12 @@ export function procedureFindings(
   if (cutOff !== undefined) defects.push(tooManyWays(procedure.name, source, mostTransfers(cutOff.graph)));
   else
     for (const one of flows) {
-      const visitors = rules.flatMap((rule) => {
-        const visitor = attempt(ruleWords(rule), source, defects, () =>
-          rule.flow?.(one, collector.reporter(rule, one)),
-        );
-        return visitor == null
-          ? []
-          : guarded(visitor, (error) => defects.push(internalError(ruleWords(rule), source, error)));
+      const all = rules.flatMap((rule): GuardedChecks[] => {
+        const checks = attempt(ruleWords(rule), source, defects, () => rule.flow?.(one, collector.reporter(rule, one)));
+        const thrown = (error: unknown) => void defects.push(internalError(ruleWords(rule), source, error));
+        return checks == null ? [] : [{ checks, works: true, thrown }];
       });
-      attempt('the check of its steps', source, defects, () => one.visit(together(visitors)));
+      attempt('the check of its steps', source, defects, () => one.visit(new PathPass(one, all)));
     }
   return { diagnostics: diagnostics(), used: [...used] };
 }
@@ -139,52 +137,6 @@ function collected(
 
 function ruleWords({ code }: AnyRule): string {
   return `the rule ${code}`;
-}
-
-/** Hooks of a visitor, each there or not. */
-type Guarded = { readonly [Hook in keyof Visitor]: Visitor[Hook] | undefined };
-
-/** A visitor that gets no more calls once it has thrown. */
-function guarded(visitor: Visitor, thrown: (error: unknown) => void): Guarded {
-  let works = true;
-  const once = <A extends unknown[]>(hook: ((...args: A) => void) | undefined) =>
-    hook &&
-    ((...args: A) => {
-      if (!works) return;
-      try {
-        hook.apply(visitor, args);
-      } catch (error) {
-        works = false;
-        thrown(error);
-      }
-    });
-  return {
-    step: once(visitor.step),
-    after: once(visitor.after),
-    leave: once(visitor.leave),
-    end: once(visitor.end),
-    comeBack: once(visitor.comeBack),
-  };
-}
-
-function together(visitors: readonly Guarded[]): Visitor {
-  return {
-    step(visit) {
-      for (const visitor of visitors) visitor.step?.(visit);
-    },
-    after(visit, state) {
-      for (const visitor of visitors) visitor.after?.(visit, state);
-    },
-    leave(leaving) {
-      for (const visitor of visitors) visitor.leave?.(leaving);
-    },
-    end(ending) {
-      for (const visitor of visitors) visitor.end?.(ending);
-    },
-    comeBack(coming) {
-      for (const visitor of visitors) visitor.comeBack?.(coming);
-    },
-  };
 }
 
 /** Findings of shop and family count for the procedures that use them; those of a sequence for all that call it. */

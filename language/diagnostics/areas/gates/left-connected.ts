@@ -5,7 +5,7 @@ import type { AbstractState } from '../../../analysis/state.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** The tester's line is still on when the unit leaves the station, is capped or opened, or is done. */
 export const leftConnected: Rule = {
@@ -44,7 +44,7 @@ export const leftConnected: Rule = {
     };
     const all = procedure.family.ports.map(({ name }) => name);
     return {
-      step({ step, before, path }) {
+      step: on(['cap', 'remove', 'discard', 'renew'], ({ step, before, path }) => {
         if (step.verb === 'cap')
           tell(
             step,
@@ -53,7 +53,7 @@ export const leftConnected: Rule = {
             step.objects.map(({ name }) => name),
             'it is capped',
           );
-        const opens = ['remove', 'discard', 'renew'].includes(step.verb);
+        const opens = step.verb !== 'cap';
         const loaded =
           opens &&
           step.objects.some(
@@ -62,7 +62,7 @@ export const leftConnected: Rule = {
               before.may(before.part(name).place, place.in),
           );
         if (loaded) tell(step, before, path, all, 'the unit is opened');
-      },
+      }),
       leave({ last, block, state, path }) {
         tell(last ?? block.source, state, path, all, `the unit leaves ${stationWords(procedure, block.station)}`);
       },

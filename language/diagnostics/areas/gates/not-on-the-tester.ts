@@ -1,7 +1,7 @@
 import { isHydraulic } from '../../../analysis/hydraulic.ts';
 import { port } from '../../../analysis/locations.ts';
 import { rootCauseKey, rootCauses } from '../../root-cause.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** Pressure is read, held or set while the unit is not connected, or at a station without pressure. */
 export const notOnTheTester: Rule = {
@@ -18,7 +18,7 @@ export const notOnTheTester: Rule = {
     const atPressure = stations.reduce((all, bit) => all | bit, 0);
     const causeOf = rootCauses('connected');
     return {
-      step({ step, before, path }) {
+      step: on(['prime', 'test', 'read', 'set'], ({ step, before, path }) => {
         if (!isHydraulic(step, procedure)) return;
         const what =
           step.verb === 'prime' ? 'primed' : step.verb === 'read' ? 'read' : step.verb === 'set' ? 'set' : 'tested';
@@ -46,7 +46,7 @@ export const notOnTheTester: Rule = {
           why: 'there is no pressure in it.',
           help: 'Write “connect” and the port before this step.',
         });
-      },
+      }),
     };
   },
 };

@@ -9,7 +9,7 @@ import type { Source } from '../../../model/source.ts';
 import type { Verb } from '../../../model/verbs.ts';
 import { verbsThat } from '../../../syntax/verbs/index.ts';
 import { stepBefore } from '../../edits.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 const opening: readonly Verb[] = verbsThat('opens');
 const tightening: readonly Verb[] = verbsThat('tightens');
@@ -50,7 +50,7 @@ export const openedUnderPressure: Rule<{ source: Source }> = {
       });
     };
     return {
-      step({ step, block, before, path }) {
+      step: on([...opening, ...tightening, 'disconnect'], ({ step, block, before, path }) => {
         if (step.verb !== 'disconnect' && !worksOn(step, before)) return;
         if (!before.may(layout.unit.pressure, flag.yes) || !isNew(before, path.id, block.name)) return;
         const names = step.objects.map(({ name }) => name);
@@ -67,7 +67,7 @@ export const openedUnderPressure: Rule<{ source: Source }> = {
           help: 'Write “relieve” before this step, and check that the gauge reads zero.',
           data: step.call === null ? { source: step.source } : undefined,
         });
-      },
+      }),
       leave(leaving) {
         const words = stationWords(procedure, leaving.block.station);
         left(leaving, {

@@ -3,7 +3,7 @@ import { place } from '../../../analysis/locations.ts';
 import { faceWords, partWords } from '../../../analysis/prose.ts';
 import type { Source } from '../../../model/source.ts';
 import { stepBefore } from '../../edits.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** A face is guarded with a part that is still in its own place in the unit. */
 export const guardStillInPlace: Rule<{ remove: string; source: Source }> = {
@@ -12,8 +12,7 @@ export const guardStillInPlace: Rule<{ remove: string; source: Source }> = {
   since: '0.2.0',
   title: 'A face is guarded with a part that is still in its own place.',
   flow: ({ graph, relations }, report) => ({
-    step({ step, before, path }) {
-      if (step.verb !== 'guard') return;
+    step: on(['guard'], ({ step, before, path }) => {
       const { procedure } = graph;
       for (const object of step.withObjects) {
         const cell = before.part(object.name).place;
@@ -31,7 +30,7 @@ export const guardStillInPlace: Rule<{ remove: string; source: Source }> = {
           data: step.call === null ? { remove: `remove ${base}`, source: step.source } : undefined,
         });
       }
-    },
+    }),
   }),
   fix({ remove, source }) {
     return { title: 'Take it off first', safe: false, edits: [stepBefore(source, remove)] };

@@ -2,7 +2,7 @@ import { joint, place } from '../../../analysis/locations.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import type { Source } from '../../../model/source.ts';
 import { stepBefore } from '../../edits.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** The part of a tight joint is taken off without slackening it. A guard is only run down, and not slackened. */
 export const jointNotSlackened: Rule<{ part: string; source: Source }> = {
@@ -11,8 +11,7 @@ export const jointNotSlackened: Rule<{ part: string; source: Source }> = {
   since: '0.1.0',
   title: 'The part of a tight joint is taken off before the joint is slackened.',
   flow: ({ graph, layout, relations }, report) => ({
-    step({ step, before, path }) {
-      if (step.verb !== 'remove' && step.verb !== 'discard') return;
+    step: on(['remove', 'discard'], ({ step, before, path }) => {
       for (const object of step.objects) {
         const cell = layout.joints.get(object.name);
         if (
@@ -36,7 +35,7 @@ export const jointNotSlackened: Rule<{ part: string; source: Source }> = {
           data: step.call === null ? { part: object.name, source: step.source } : undefined,
         });
       }
-    },
+    }),
   }),
   fix({ part, source }) {
     return { title: `Slacken ${part} first`, safe: true, edits: [stepBefore(source, `slacken ${part}`)] };

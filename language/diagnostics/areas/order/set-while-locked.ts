@@ -1,7 +1,7 @@
 import { joint } from '../../../analysis/locations.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** An adjuster is turned while its lock is tight. */
 export const setWhileLocked: Rule = {
@@ -10,8 +10,7 @@ export const setWhileLocked: Rule = {
   since: '0.2.0',
   title: 'An adjuster is turned while its lock is tight.',
   flow: ({ graph, layout }, report) => ({
-    step({ step, block, before, path }) {
-      if (step.verb !== 'set' && step.verb !== 'back-off') return;
+    step: on(['set', 'back-off'], ({ step, block, before, path }) => {
       // A repair that sends the unit back here in the wrong state is not a mistake of this step.
       if (path.repair !== null && path.repair !== block) return;
       const { procedure } = graph;
@@ -31,6 +30,6 @@ export const setWhileLocked: Rule = {
           help: `Write “slacken ${lock}” before this step, with the pressure off.`,
         });
       }
-    },
+    }),
   }),
 };

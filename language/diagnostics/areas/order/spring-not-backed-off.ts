@@ -4,7 +4,7 @@ import { type Relations, restsOn } from '../../../analysis/relations.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Source } from '../../../model/source.ts';
 import { stepBefore } from '../../edits.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /**
  * A joint is slackened or torqued while an adjuster still loads, through its spring, what the joint closes over. An
@@ -24,8 +24,7 @@ export const springNotBackedOff: Rule<{ backOff: string; source: Source }> = {
     const isSet = (adjuster: string) =>
       allSteps(procedure).some(({ verb, objects }) => verb === 'set' && objects.some(({ name }) => name === adjuster));
     return {
-      step({ step, before, path }) {
-        if (!['slacken', 'torque'].includes(step.verb)) return;
+      step: on(['slacken', 'torque'], ({ step, before, path }) => {
         for (const object of step.objects) {
           const closure = relations.closure(object.name);
           for (const { adjuster, chain, loads } of springs) {
@@ -54,7 +53,7 @@ export const springNotBackedOff: Rule<{ backOff: string; source: Source }> = {
             });
           }
         }
-      },
+      }),
     };
   },
   fix({ backOff, source }) {

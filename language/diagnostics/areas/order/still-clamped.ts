@@ -2,7 +2,7 @@ import type { Departure } from '../../../analysis/flow-analysis.ts';
 import { flag } from '../../../analysis/locations.ts';
 import { stationWords } from '../../../analysis/prose.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** The unit leaves a station, or is clamped again, or the procedure ends, while it is clamped. */
 export const stillClamped: Rule = {
@@ -17,7 +17,7 @@ export const stillClamped: Rule = {
       report({ at: last ?? block.source, path, since, rootCause: `clamped:${since}`, ...said });
     };
     return {
-      step({ step, before, path }) {
+      step: on(['clamp', 'unclamp'], ({ step, before, path }) => {
         const since = before.since(layout.unit.clamped);
         if (step.verb === 'clamp' && before.may(layout.unit.clamped, flag.yes)) {
           report({
@@ -41,7 +41,7 @@ export const stillClamped: Rule = {
             help: 'Delete this, or add the missing clamp step before it.',
           });
         }
-      },
+      }),
       leave(leaving) {
         const words = stationWords(graph.procedure, leaving.block.station);
         left(leaving, {

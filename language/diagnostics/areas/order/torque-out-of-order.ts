@@ -1,7 +1,7 @@
 import { variantParts } from '../../../analysis/assembly.ts';
 import { joint, place } from '../../../analysis/locations.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** Torqued before it is run down, or with parts inside missing. */
 export const torqueOutOfOrder: Rule = {
@@ -14,8 +14,7 @@ export const torqueOutOfOrder: Rule = {
     const { procedure } = graph;
     const mine = variantParts(flow);
     return {
-      step({ step, before, path }) {
-        if (step.verb !== 'torque' && step.verb !== 'lock') return;
+      step: on(['torque', 'lock'], ({ step, before, path }) => {
         for (const object of step.objects) {
           const cell = layout.joints.get(object.name);
           const name = partWords(procedure, object.name);
@@ -48,7 +47,7 @@ export const torqueOutOfOrder: Rule = {
             help: `Fit ${missing.length > 1 ? 'them' : 'it'} first.`,
           });
         }
-      },
+      }),
     };
   },
 };

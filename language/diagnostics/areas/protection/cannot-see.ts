@@ -1,7 +1,7 @@
 import { inPlaceCause, shutInBy } from '../../../analysis/assembly.ts';
 import { flag, guard, place } from '../../../analysis/locations.ts';
 import { capital, faceWords, partWords } from '../../../analysis/prose.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** What a check looks at is covered: by the part it closes against, by its guard, or shut in by a joint. */
 export const cannotSee: Rule = {
@@ -10,9 +10,9 @@ export const cannotSee: Rule = {
   since: '0.2.0',
   title: 'A face or part is checked by eye while it is covered or shut in.',
   flow: (flow, report) => ({
-    step({ step, before, path }) {
+    step: on(['check'], ({ step, before, path }) => {
       // Movement is felt from outside, and a sweat under pressure shows outside.
-      if (step.verb !== 'check' || step.moves !== null || step.all) return;
+      if (step.moves !== null || step.all) return;
       const { layout, relations } = flow;
       const { procedure } = flow.graph;
       if (before.may(layout.unit.pressure, flag.yes)) return;
@@ -68,6 +68,6 @@ export const cannotSee: Rule = {
           cause: inPlaceCause(relations, before, joint),
         };
       }
-    },
+    }),
   }),
 };

@@ -1,7 +1,7 @@
 import { place, port } from '../../../analysis/locations.ts';
 import { listed, partsWords, partWords } from '../../../analysis/prose.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** A cap is still in when the part that covers its port goes on, or a joint is torqued over parts put in for trial. */
 export const countDoesNotClose: Rule = {
@@ -13,7 +13,7 @@ export const countDoesNotClose: Rule = {
     /** Caps that a wash went over, by port and since when: they are reported there. */
     const washedOver = new Set<string>();
     return {
-      step({ step, before, path }) {
+      step: on(['wash', 'soak', 'fit', 'run-down', 'torque', 'lock'], ({ step, before, path }) => {
         const { procedure } = graph;
         const cap = (name: string) => `${name}:${before.since(layout.ports.get(name)!)}`;
         if (step.verb === 'wash' || step.verb === 'soak')
@@ -65,7 +65,7 @@ export const countDoesNotClose: Rule = {
             help: `Remove ${tried.length > 1 ? 'them' : 'it'} and fit ${tried.length > 1 ? 'them' : 'it'} for good first.`,
           });
         }
-      },
+      }),
     };
   },
 };

@@ -4,7 +4,7 @@ import { partsWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Step } from '../../../model/procedure.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** Fitted dirty, or on a dirty part. */
 export const fittedDirty: Rule = {
@@ -16,7 +16,7 @@ export const fittedDirty: Rule = {
     /** One missing wash shows as different dirt on each path: the first path on which a step is reported wins. */
     const told = new Map<Step, PathContext>();
     return {
-      step({ step, before, path }) {
+      step: on(['fit', 'run-down'], ({ step, before, path }) => {
         if (!closesUp(step)) return;
         const { procedure } = graph;
         /** Dirty parts by the step that made them dirty: one cause, one finding. */
@@ -53,7 +53,7 @@ export const fittedDirty: Rule = {
             help: `Wash or rinse ${names.join(', ')} before this step.`,
           });
         }
-      },
+      }),
     };
   },
 };

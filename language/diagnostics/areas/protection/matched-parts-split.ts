@@ -5,7 +5,7 @@ import type { Block, Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
 import { namedIn, own } from '../../../model/steps.ts';
 import { behind } from '../../edits.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** Words that say that a single new part is made to fit. */
 const suited = /chos|select|grade|match|lap|pair|balanc|size|fit/iu;
@@ -34,8 +34,8 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
       return point?.kind === 'step' ? point : null;
     };
     return {
-      step({ step, before, path }) {
-        if (step.verb !== 'fit' || step.forTrial) return;
+      step: on(['fit'], ({ step, before, path }) => {
+        if (step.forTrial) return;
         for (const { name } of namedIn(step)) {
           for (const other of partnersOf(name)) {
             for (const [fresh, old] of [
@@ -63,7 +63,7 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
             }
           }
         }
-      },
+      }),
       leave({ state, path }) {
         for (const part of parts) {
           for (const other of part.matchedTo) {

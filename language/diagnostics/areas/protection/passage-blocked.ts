@@ -2,7 +2,7 @@ import { isHydraulic, isPneumatic } from '../../../analysis/hydraulic.ts';
 import { port } from '../../../analysis/locations.ts';
 import { portExposed } from '../../../analysis/openings.ts';
 import { listed, partsWords } from '../../../analysis/prose.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** Washed, primed, tested or connected with a port capped. */
 export const passageBlocked: Rule = {
@@ -14,7 +14,7 @@ export const passageBlocked: Rule = {
     /** Reported caps, by port and since when; and ports reported on the first path, which no later path reports again. */
     const told = new Set<string>();
     return {
-      step({ step, before, path }) {
+      step: on(['connect', 'prime', 'test', 'read', 'set', 'wash', 'soak'], ({ step, before, path }) => {
         const { procedure } = graph;
         const cap = (name: string) => `${name}:${before.since(layout.ports.get(name)!)}`;
         const capped = (names: readonly string[]) =>
@@ -45,7 +45,7 @@ export const passageBlocked: Rule = {
             'the line cannot go on over a cap',
           );
         // For a test with air, as under water, the other ports must be shut.
-        if ((step.verb === 'prime' || isHydraulic(step, procedure)) && !isPneumatic(step)) {
+        if (isHydraulic(step, procedure) && !isPneumatic(step)) {
           const exposed = procedure.family.ports.filter((one) => portExposed(before, one)).map((one) => one.name);
           tell(
             capped(exposed),
@@ -66,7 +66,7 @@ export const passageBlocked: Rule = {
             'the dirt stays in the passage',
           );
         }
-      },
+      }),
     };
   },
 };

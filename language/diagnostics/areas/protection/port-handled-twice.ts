@@ -5,7 +5,7 @@ import type { Port } from '../../../model/family.ts';
 import type { Block, Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
 import { failEntries, isOfAll } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** The state of a port in which a step on it does nothing, and the steps that bring that state about. */
 const already = {
@@ -34,9 +34,8 @@ export const portHandledTwice: Rule<{ source: Source }> = {
       return verb === 'cap' || verb === 'uncap' || point.block === block;
     };
     return {
-      step({ step, block, before, path }) {
+      step: on(['cap', 'uncap', 'connect', 'disconnect'], ({ step, block, before, path }) => {
         const { verb } = step;
-        if (!isPortVerb(verb)) return;
         const first =
           path.repair === null ||
           (path.from?.path.repair === null && path.repair === block && sendersOf(graph, block) === 1);
@@ -68,17 +67,13 @@ export const portHandledTwice: Rule<{ source: Source }> = {
           help: 'Delete this, or add the missing step in between.',
           data: whole && step.call === null ? { source: step.source } : undefined,
         });
-      },
+      }),
     };
   },
   fix({ source }) {
     return { title: 'Delete this step', safe: false, edits: [{ source, text: '' }] };
   },
 };
-
-function isPortVerb(verb: Step['verb']): verb is keyof typeof already {
-  return verb in already;
-}
 
 /** From how many places a unit is sent to a repair; gates that are judged together count as one. */
 function sendersOf({ procedure, gates, decisions }: ControlFlowGraph, block: Block): number {
