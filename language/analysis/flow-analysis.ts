@@ -21,7 +21,7 @@ import {
 } from './locations.ts';
 import { Relations } from './relations.ts';
 import { isLeftToSoak } from './soaking.ts';
-import { AbstractState } from './state.ts';
+import { type AbstractState, StatePool } from './state.ts';
 import { Transfers } from './transfers.ts';
 
 /** The path context of a node: the last repair, and the one-try repairs that are used up. */
@@ -118,8 +118,7 @@ export class FlowAnalysis {
   private readonly isJoinPoint: Uint8Array;
   private readonly worklist: JoinState[] = [];
   private next = 0;
-  /** States that are free to be walked with. */
-  private readonly spare: AbstractState[] = [];
+  private readonly states: StatePool;
 
   readonly graph: ControlFlowGraph;
   private readonly repairs: ReadonlyMap<string, Repair>;
@@ -134,14 +133,14 @@ export class FlowAnalysis {
     return this.next === this.worklist.length;
   }
 
-  constructor(graph: ControlFlowGraph) {
+  constructor(graph: ControlFlowGraph, layout: LocationLayout, transfers: Transfers) {
     this.graph = graph;
+    this.layout = layout;
+    this.transfers = transfers;
     const { procedure, nodes } = graph;
     this.repairs = new Map(procedure.repairs.map((repair) => [repair.name, repair] as const));
-    this.layout = new LocationLayout(procedure);
-    this.relations = new Relations(procedure.family);
-    const effects = new Effects(procedure, this.relations, graph.absent);
-    this.transfers = new Transfers(effects, nodes.length, this.layout.locations.length);
+    this.relations = Relations.of(procedure.family);
+    this.states = new StatePool(layout);
     this.oneTry = procedure.repairs
       .filter((repair) => repair.tries === 1 && !repair.inline)
       .map((repair) => repair.name)
@@ -169,7 +168,9 @@ export class FlowAnalysis {
       .filter((part) => part.suppliedLoose || this.graph.absent.has(part.name))
       .map((part) => part.name);
     const first = this.path(null, 0, null);
-    this.propagate(first, 0, AbstractState.received(this.layout, loose, procedure.stages[0]?.station ?? null));
+    const received = this.states.take();
+    received.receive(loose, procedure.stages[0]?.station ?? null);
+    this.propagate(first, 0, received);
     while (!this.isComplete && this.passed < mostTransfers(this.graph)) {
       const join = this.worklist[this.next++]!;
       join.isQueued = false;
@@ -233,9 +234,8 @@ export class FlowAnalysis {
     if (this.visitor !== null) return;
     let join = path.joins.get(node);
     if (join === undefined) {
-      join = { path, node, state: new AbstractState(this.layout), isQueued: false };
       // One state may be sent several ways: what is kept is its own.
-      join.state.assign(state);
+      join = { path, node, state: this.states.copy(state), isQueued: false };
       path.joins.set(node, join);
     } else if (!join.state.join(state)) return;
     if (join.isQueued) return;
@@ -243,21 +243,10 @@ export class FlowAnalysis {
     this.worklist.push(join);
   }
 
-  /** A copy of a state, until it is given back. */
-  private borrow(state: AbstractState): AbstractState {
-    const copy = this.spare.pop() ?? new AbstractState(this.layout);
-    copy.assign(state);
-    return copy;
-  }
-
-  private giveBack(state: AbstractState) {
-    this.spare.push(state);
-  }
-
   private walkFrom({ path, node, state }: JoinState) {
-    const walked = this.borrow(state);
+    const walked = this.states.copy(state);
     this.walk(path, node, walked);
-    this.giveBack(walked);
+    this.states.giveBack(walked);
   }
 
   /** Walks from a join point to the next ones, applying steps in place. */
@@ -384,10 +373,10 @@ export class FlowAnalysis {
   /** The unit goes to a station; where it may be there already it stays as it is. */
   private goes(state: AbstractState, bit: number, index: number) {
     if (!state.may(this.layout.unit.station, bit)) return this.left(state, index);
-    const staying = this.borrow(state);
+    const staying = this.states.copy(state);
     this.left(state, index);
     state.join(staying);
-    this.giveBack(staying);
+    this.states.giveBack(staying);
   }
 
   /** Conditions of leaving are taken as met once they are reported. */
@@ -468,10 +457,10 @@ export class FlowAnalysis {
       const { gate } = step;
       const cell = this.layout.gates.get(gate.id)!;
       if (state.may(cell, gateBits.notYet | gateBits.stale | gateBits.failed)) {
-        const back = this.borrow(state);
+        const back = this.states.copy(state);
         this.refine(back, gate.id, gateBits.passed, index);
         this.goTo(node, repair, back, index, path);
-        this.giveBack(back);
+        this.states.giveBack(back);
         if (!state.may(cell, gateBits.passed)) return;
       }
       this.refine(state, gate.id, gateBits.notYet | gateBits.stale | gateBits.failed, index);
@@ -540,5 +529,14 @@ export class FlowAnalysis {
 
 /** The flow analysis of a procedure: one for each set of part numbers whose steps differ. Pure. */
 export function analyzeFlow(procedure: Procedure): FlowAnalysis[] {
-  return variants(procedure).map((numbers) => new FlowAnalysis(buildControlFlowGraph(procedure, numbers)));
+  const layout = new LocationLayout(procedure);
+  /** By the parts that are absent: nothing else in which variants differ changes what a step does. */
+  const transfers = new Map<string, Transfers>();
+  return variants(procedure).map((numbers) => {
+    const graph = buildControlFlowGraph(procedure, numbers);
+    const key = [...graph.absent].sort().join();
+    const own = transfers.get(key) ?? new Transfers(new Effects(procedure, graph.absent), layout.locations.length);
+    transfers.set(key, own);
+    return new FlowAnalysis(graph, layout, own);
+  });
 }

@@ -1,5 +1,6 @@
 import type { Procedure, Step } from '../model/procedure.ts';
 import { isGate, readingOf } from '../model/steps.ts';
+import { oncePer } from '../quantities/memo.ts';
 
 /*
  * A cell holds the set of values that are possible, as bits. Merging two ways is union. The words are what
@@ -143,6 +144,6 @@ function readingsOf(procedure: Procedure): Set<string> {
 }
 
 /** Steps of stages, then of repairs. */
-export function allSteps(procedure: Procedure): Step[] {
-  return [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps);
-}
+export const allSteps = oncePer((procedure: Procedure): readonly Step[] =>
+  [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps),
+);

@@ -13,21 +13,21 @@ export class AbstractState {
   /** Takes down what is read and written; null: nobody asks. */
   recorder: Recorder | null = null;
 
-  constructor(layout: LocationLayout) {
+  constructor(layout: LocationLayout, values: Int32Array, provenance: Int32Array) {
     this.layout = layout;
-    this.values = new Int32Array(layout.locations.length).fill(1);
-    this.provenance = new Int32Array(layout.locations.length).fill(-1);
+    this.values = values;
+    this.provenance = provenance;
   }
 
   /** A unit as it is received: assembled, dirty, its ports open, nothing known. */
-  static received(layout: LocationLayout, loose: readonly string[], station: string | null): AbstractState {
-    const state = new AbstractState(layout);
-    for (const [name, cells] of layout.parts) {
-      state.values[cells.place] = loose.includes(name) ? bits.place.off : bits.place.in;
-      state.values[cells.kept] = bits.kept.kept;
+  receive(loose: readonly string[], station: string | null) {
+    this.values.fill(1);
+    this.provenance.fill(-1);
+    for (const [name, cells] of this.layout.parts) {
+      this.values[cells.place] = loose.includes(name) ? bits.place.off : bits.place.in;
+      this.values[cells.kept] = bits.kept.kept;
     }
-    state.values[layout.unit.station] = layout.stationBit(station);
-    return state;
+    this.values[this.layout.unit.station] = this.layout.stationBit(station);
   }
 
   /** Makes it the same as another. */
@@ -92,5 +92,44 @@ export class AbstractState {
 
   mustBeIn(part: string): boolean {
     return this.must(this.part(part).place, bits.place.in | bits.place.trial);
+  }
+}
+
+/** How many states are made at once: an array of numbers is cheap to cut up, and costly to make. */
+const block = 64;
+
+/** States of one layout, used again when they are given back. */
+export class StatePool {
+  private readonly layout: LocationLayout;
+  private readonly spare: AbstractState[] = [];
+
+  constructor(layout: LocationLayout) {
+    this.layout = layout;
+  }
+
+  /** A state that is the same as another. */
+  copy(of: AbstractState): AbstractState {
+    const copy = this.take();
+    copy.assign(of);
+    return copy;
+  }
+
+  /** A state with nothing in it. */
+  take(): AbstractState {
+    if (this.spare.length === 0) this.make();
+    return this.spare.pop()!;
+  }
+
+  giveBack(state: AbstractState) {
+    this.spare.push(state);
+  }
+
+  private make() {
+    const size = this.layout.locations.length;
+    const numbers = new Int32Array(2 * size * block);
+    for (let at = 0; at < numbers.length; at += 2 * size) {
+      const [values, provenance] = [numbers.subarray(at, at + size), numbers.subarray(at + size, at + 2 * size)];
+      this.spare.push(new AbstractState(this.layout, values, provenance));
+    }
   }
 }

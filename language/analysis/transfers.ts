@@ -9,45 +9,56 @@ interface Transfer {
   readonly writes: readonly number[];
 }
 
-/** How often a step is worked out before what it does is kept: a node that is on no loop is passed twice. */
-const before = 2;
+/** Steps that do the same, and what they did. */
+interface Kind {
+  readonly transfers: Transfer[];
+  runs: number;
+}
 
-/** Most that are kept of one node: more means that no two states are alike. */
+/** How often steps are worked out before what they do is kept: most are passed once while the states are sought, and once after. */
+const least = 2;
+
+/** Most that are kept of steps that do the same: more means that no two states are alike. */
 const most = 8;
 
-/** The effects of the steps at the nodes of a graph, each worked out once for all states that are the same to it. */
+/** The effects of the steps of a procedure, each worked out once for all states that are the same to it. */
 export class Transfers {
   private readonly effects: Effects;
   private readonly recorder: Recorder;
-  private readonly runs: Uint8Array;
-  private readonly known: (Transfer[] | undefined)[] = [];
+  private readonly kinds = new Map<string, Kind>();
+  private readonly kindsOfSteps = new Map<Step, Kind>();
 
-  constructor(effects: Effects, nodes: number, size: number) {
+  /** @param size of the states: how many cells they have */
+  constructor(effects: Effects, size: number) {
     this.effects = effects;
     this.recorder = new Recorder(size);
-    this.runs = new Uint8Array(nodes);
   }
 
   /** Applies a step in place. */
   apply(step: Step, state: AbstractState, node: number) {
-    const known = this.known[node];
-    if (known !== undefined)
-      for (const { footprint, writes } of known)
-        if (footprint.fits(state)) {
-          for (let index = 0; index < writes.length; index += 2) state.set(writes[index]!, writes[index + 1]!, node);
-          return;
-        }
-    if (this.runs[node]! < before || known?.length === most) {
-      this.runs[node]!++;
-      this.effects.apply(step, state, node);
-      return;
+    const kind = this.kindsOfSteps.get(step) ?? this.findKind(step);
+    const { transfers } = kind;
+    for (const { footprint, writes } of transfers)
+      if (footprint.fits(state)) {
+        for (let index = 0; index < writes.length; index += 2) state.set(writes[index]!, writes[index + 1]!, node);
+        return;
+      }
+    if (kind.runs < least || transfers.length === most) {
+      kind.runs++;
+      return this.effects.apply(step, state, node);
     }
     const { recorder } = this;
     recorder.start(state);
     this.effects.apply(step, state, node);
     recorder.stop();
-    const { footprint, writes } = recorder;
-    if (known === undefined) this.known[node] = [{ footprint, writes }];
-    else known.push({ footprint, writes });
+    transfers.push({ footprint: recorder.footprint, writes: recorder.writes });
+  }
+
+  private findKind(step: Step): Kind {
+    const key = this.effects.keyOf(step);
+    const kind = this.kinds.get(key) ?? { transfers: [], runs: 0 };
+    this.kinds.set(key, kind);
+    this.kindsOfSteps.set(step, kind);
+    return kind;
   }
 }

@@ -36,10 +36,6 @@ export const portHandledTwice: Rule<{ source: Source }> = {
     return {
       step: on(['cap', 'uncap', 'connect', 'disconnect'], ({ step, block, before, path }) => {
         const { verb } = step;
-        const first =
-          path.repair === null ||
-          (path.from?.path.repair === null && path.repair === block && sendersOf(graph, block) === 1);
-        if (!first) return;
         const { bits, words } = already[verb];
         const cells = (name: string) => layout.ports.get(name)!;
         const twice = step.objects.filter(({ name }) => {
@@ -53,6 +49,10 @@ export const portHandledTwice: Rule<{ source: Source }> = {
         });
         const whole = twice.length === step.objects.length;
         if (twice.length === 0 || (isOfAll(step) && !whole)) return;
+        const first =
+          path.repair === null ||
+          (path.from?.path.repair === null && path.repair === block && sendersOf(graph, block) === 1);
+        if (!first) return;
         const names = twice.map(({ name }) => name);
         const since = Math.max(...names.map((name) => before.since(cells(name))));
         report({
