@@ -115,7 +115,10 @@ export function limitsOfUse(procedure: Procedure, use: LimitUse): { limit: Limit
 /** The kind that the test of a name reads, by its spec or by what it reads; null if none is stated. */
 function kindsOfTest(procedure: Procedure, name: string): readonly Kind[] | null {
   const reads = allSteps(procedure).find((step) => isTestOf(step, name) && step.test.reads !== null);
-  const kind = (reads === undefined ? null : own(reads, 'test')?.reads) ?? procedure.specs.find((spec) => spec.name === name)?.kind ?? null;
+  const kind =
+    (reads === undefined ? null : own(reads, 'test')?.reads) ??
+    procedure.specs.find((spec) => spec.name === name)?.kind ??
+    null;
   return kind === null ? null : [kind];
 }
 

@@ -11,7 +11,7 @@ import type { ResolveProblem } from '../semantics/context.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { rules as allRules } from './index.ts';
 import { attempt, internalError, tooManyWays } from './not-checked.ts';
-import { type GuardedChecks, PathPass } from './path-pass.ts';
+import { PathPass, ShownBefore } from './path-pass.ts';
 import type { AnyRule, Report } from './rule.ts';
 import { DiagnosticSink, type Surroundings } from './sink.ts';
 
@@ -109,15 +109,20 @@ export function procedureFindings(
     attempt(ruleWords(rule), source, defects, () => rule.procedure?.(procedure, collector.reporter(rule)));
   const cutOff = flows.find(({ isComplete: isWhole }) => !isWhole);
   if (cutOff !== undefined) defects.push(tooManyWays(procedure.name, source, mostTransfers(cutOff.graph)));
-  else
+  else {
+    const before = new ShownBefore();
     for (const one of flows) {
-      const all = rules.flatMap((rule): GuardedChecks[] => {
-        const checks = attempt(ruleWords(rule), source, defects, () => rule.flow?.(one, collector.reporter(rule, one)));
-        const thrown = (error: unknown) => void defects.push(internalError(ruleWords(rule), source, error));
-        return checks == null ? [] : [{ checks, works: true, thrown }];
-      });
-      attempt('the check of its steps', source, defects, () => one.visit(new PathPass(one, all)));
+      const pass = new PathPass(one, before);
+      for (const rule of rules) {
+        if (rule.flow === undefined) continue;
+        const report = pass.noting(collector.reporter(rule, one));
+        const checks = attempt(ruleWords(rule), source, defects, () => rule.flow!(one, report));
+        if (checks !== null)
+          pass.add(checks, (error) => void defects.push(internalError(ruleWords(rule), source, error)));
+      }
+      attempt('the check of its steps', source, defects, () => one.visit(pass));
     }
+  }
   return { diagnostics: diagnostics(), used: [...used] };
 }
 

@@ -95,6 +95,12 @@ export function on<const V extends Verb>(verbs: readonly V[], check: (visit: Vis
  * asked again.
  */
 export interface PathChecks {
+  /**
+   * It looks at more than what it is shown (a step, its block, state and path) and what the family, the shop, the specs and
+   * `absent` say: at other steps, gates, part numbers; or it remembers what it was shown. Otherwise what it was shown for
+   * one part number is not shown to it again for another.
+   */
+  readonly looksAround?: true;
   /** Before a step is applied. */
   readonly step?: StepCheck;
   /** The unit goes from one station to another. */

@@ -21,6 +21,7 @@ export const backLeakUnderdetermined: Rule = {
     // Where the family lists a seat test, gate-missing and gate-out-of-order report it.
     const listedSeat = procedure.family.provenBy.some((proof) => isSeatTest(proof.name));
     return {
+      looksAround: true,
       step: on(['test'], ({ step, before, path }) => {
         if (!timesALeak(step)) return;
         const name = step.gate.test;

@@ -13,6 +13,7 @@ export const gateBeforePrime: Rule = {
   flow: ({ graph, layout }, report) => {
     const causeOf = rootCauses('prime');
     return {
+      looksAround: true,
       step: on(['test', 'set', 'read'], ({ step, before, path }) => {
         if (!isHydraulic(step, graph.procedure) || isPneumatic(step)) return;
         if (step.verb === 'read' && step.asFound) return;

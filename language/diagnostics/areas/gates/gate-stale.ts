@@ -10,6 +10,7 @@ export const gateStale: Rule = {
   since: '0.1.0',
   title: 'The unit is changed after a test, and the test is not run again.',
   flow: ({ graph, layout }, report) => ({
+    looksAround: true,
     end({ state, path, last, block }) {
       const bySlip = new Map<number, GateStep[]>();
       for (const { step } of graph.gates) {

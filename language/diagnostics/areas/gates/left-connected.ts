@@ -44,6 +44,7 @@ export const leftConnected: Rule = {
     };
     const all = procedure.family.ports.map(({ name }) => name);
     return {
+      looksAround: true,
       step: on(['cap', 'remove', 'discard', 'renew'], ({ step, before, path }) => {
         if (step.verb === 'cap')
           tell(

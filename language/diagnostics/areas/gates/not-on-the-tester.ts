@@ -18,6 +18,7 @@ export const notOnTheTester: Rule = {
     const atPressure = stations.reduce((all, bit) => all | bit, 0);
     const causeOf = rootCauses('connected');
     return {
+      looksAround: true,
       step: on(['prime', 'test', 'read', 'set'], ({ step, before, path }) => {
         if (!isHydraulic(step, procedure)) return;
         const what =

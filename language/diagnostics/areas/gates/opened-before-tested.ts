@@ -19,6 +19,7 @@ export const openedBeforeTested: Rule = {
     );
     let done = readable.length === 0;
     return {
+      looksAround: true,
       step: on(['read', 'test', 'set', 'slacken', 'remove', 'discard'], ({ step, before, path }) => {
         if (done || path.repair !== null) return;
         if ((step.verb === 'read' && step.asFound) || (isGate(step) && isHydraulic(step, procedure))) {

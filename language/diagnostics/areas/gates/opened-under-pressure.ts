@@ -50,6 +50,7 @@ export const openedUnderPressure: Rule<{ source: Source }> = {
       });
     };
     return {
+      looksAround: true,
       step: on([...opening, ...tightening, 'disconnect'], ({ step, block, before, path }) => {
         if (step.verb !== 'disconnect' && !worksOn(step, before)) return;
         if (!before.may(layout.unit.pressure, flag.yes) || !isNew(before, path.id, block.name)) return;

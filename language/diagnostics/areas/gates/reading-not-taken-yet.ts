@@ -30,6 +30,7 @@ export const readingNotTakenYet: Rule = {
     /** On the path of a repair it may be another mistake at the same place. */
     const told = new Set<Step>();
     return {
+      looksAround: true,
       step: on(['test', 'choose', 'across'], ({ step, before, path, at }) => {
         const use = useOf(step);
         if (use === null || missing(use.name) || told.has(step)) return;

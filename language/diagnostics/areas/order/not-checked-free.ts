@@ -28,6 +28,7 @@ export const notCheckedFree: Rule = {
         : `Write “proves through ${joint}” in the check at ${check.number}, so that the unit goes back to it, or check the part here.`;
     };
     return {
+      looksAround: true,
       end({ state, path, last, block }) {
         for (const [name, cell] of layout.moved) {
           if (!mine(name) || !state.may(cell, flag.no) || !state.mayBeIn(name)) continue;

@@ -23,6 +23,7 @@ export const partLeftBehind: Rule = {
       return point.step.verb === 'send' || procedure.stages.some((stage) => stage.station === station);
     };
     return {
+      looksAround: true,
       step: on(['fit', 'run-down'], ({ step, before, path }) => {
         const [here] = layout.wordsOf(layout.unit.station, before.get(layout.unit.station) & ~1);
         if (here === undefined) return;

@@ -24,6 +24,7 @@ export const springNotBackedOff: Rule<{ backOff: string; source: Source }> = {
     const isSet = (adjuster: string) =>
       allSteps(procedure).some(({ verb, objects }) => verb === 'set' && objects.some(({ name }) => name === adjuster));
     return {
+      looksAround: true,
       step: on(['slacken', 'torque'], ({ step, before, path }) => {
         for (const object of step.objects) {
           const closure = relations.closure(object.name);

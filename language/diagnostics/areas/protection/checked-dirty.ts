@@ -14,6 +14,7 @@ export const checkedDirty: Rule = {
     /** Parts already reported: a later path reaches the same step with the same dirt. */
     const told = new Set<string>();
     return {
+      looksAround: true,
       step: on(['check', 'measure'], ({ step, before, path }) => {
         // Whether a part moves is felt, clean or not.
         if (!judges(step) || own(step, 'moves') != null) return;

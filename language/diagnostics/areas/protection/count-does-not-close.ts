@@ -13,6 +13,7 @@ export const countDoesNotClose: Rule = {
     /** Caps that a wash went over, by port and since when: they are reported there. */
     const washedOver = new Set<string>();
     return {
+      looksAround: true,
       step: on(['wash', 'soak', 'fit', 'run-down', 'torque', 'lock'], ({ step, before, path }) => {
         const { procedure } = graph;
         const cap = (name: string) => `${name}:${before.since(layout.ports.get(name)!)}`;

@@ -16,6 +16,7 @@ export const fittedDirty: Rule = {
     /** One missing wash shows as different dirt on each path: the first path on which a step is reported wins. */
     const told = new Map<Step, PathContext>();
     return {
+      looksAround: true,
       step: on(['fit', 'run-down'], ({ step, before, path }) => {
         if (!closesUp(step)) return;
         const { procedure } = graph;

@@ -9,6 +9,7 @@ export const guardInTheWash: Rule = {
   since: '0.2.0',
   title: 'A part is washed while a guard is on its lapped face.',
   flow: ({ graph, layout, relations }, report) => ({
+    looksAround: true,
     step: on(['wash', 'soak', 'rinse'], ({ step, block, before, path }) => {
       // The last rinse of all counts as a wash: the dirt that it leaves is built in.
       const rinsesAll = step.verb === 'rinse' && step.all;

@@ -30,6 +30,7 @@ export const leftOutOfTheWash: Rule = {
     );
     const mine = variantParts(flow);
     return {
+      looksAround: true,
       step: on(['wash', 'soak'], ({ step, before, path }) => {
         if (step !== last || path.repair !== null) return;
         const out = (name: string) => before.may(before.part(name).place, place.off | place.sub | place.guard);

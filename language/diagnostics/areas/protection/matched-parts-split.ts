@@ -34,6 +34,7 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
       return point?.kind === 'step' ? point : null;
     };
     return {
+      looksAround: true,
       step: on(['fit'], ({ step, before, path }) => {
         if (step.forTrial) return;
         for (const { name } of namedIn(step)) {

@@ -14,6 +14,7 @@ export const passageBlocked: Rule = {
     /** Reported caps, by port and since when; and ports reported on the first path, which no later path reports again. */
     const told = new Set<string>();
     return {
+      looksAround: true,
       step: on(['connect', 'prime', 'test', 'read', 'set', 'wash', 'soak'], ({ step, before, path }) => {
         const { procedure } = graph;
         const cap = (name: string) => `${name}:${before.since(layout.ports.get(name)!)}`;

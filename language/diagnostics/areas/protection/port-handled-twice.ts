@@ -34,6 +34,7 @@ export const portHandledTwice: Rule<{ source: Source }> = {
       return verb === 'cap' || verb === 'uncap' || point.block === block;
     };
     return {
+      looksAround: true,
       step: on(['cap', 'uncap', 'connect', 'disconnect'], ({ step, block, before, path }) => {
         const { verb } = step;
         const { bits, words } = already[verb];

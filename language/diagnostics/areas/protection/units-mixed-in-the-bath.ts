@@ -19,6 +19,7 @@ export const unitsMixedInTheBath: Rule = {
         .filter(({ verb, text, note }) => verb === 'guard' || (verb === 'keep' && (text ?? note) !== null))
         .some((step) => namedIn(step).some(({ name }) => name === part));
     return {
+      looksAround: true,
       step: on(['wash', 'soak', 'rinse'], ({ step, block, before, path }) => {
         if (!('together' in block) || !block.together) return;
         if (step.text !== null || step.note !== null) return;
