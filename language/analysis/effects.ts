@@ -506,7 +506,7 @@ export class Effects {
 }
 
 /** The gates of a procedure; of those with one name the last counts. */
-function gatesOf(procedure: Procedure): readonly GateUse[] {
+export function gatesOf(procedure: Procedure): readonly GateUse[] {
   const gates = new Map<string, GateUse>();
   const setLater = firstSettings(procedure);
   for (const step of bits.allSteps(procedure)) {

@@ -9,20 +9,20 @@ import {
   type TestGroup,
   variants,
 } from './control-flow-graph.ts';
-import { Effects } from './effects.ts';
+import { FlowMemory } from './flow-memory.ts';
 import {
   flag,
   gate as gateBits,
   joint as jointBits,
-  LocationLayout,
+  type LocationLayout,
   place as placeBits,
   port as portBits,
   wet,
 } from './locations.ts';
 import { Relations } from './relations.ts';
 import { isLeftToSoak } from './soaking.ts';
-import { type AbstractState, StatePool } from './state.ts';
-import { Transfers } from './transfers.ts';
+import type { AbstractState, StatePool } from './state.ts';
+import type { Transfers } from './transfers.ts';
 
 /** The path context of a node: the last repair, and the one-try repairs that are used up. */
 export interface PathContext {
@@ -133,14 +133,14 @@ export class FlowAnalysis {
     return this.next === this.worklist.length;
   }
 
-  constructor(graph: ControlFlowGraph, layout: LocationLayout, transfers: Transfers) {
+  constructor(graph: ControlFlowGraph, states: StatePool, transfers: Transfers) {
     this.graph = graph;
-    this.layout = layout;
+    this.layout = states.layout;
+    this.states = states;
     this.transfers = transfers;
     const { procedure, nodes } = graph;
     this.repairs = new Map(procedure.repairs.map((repair) => [repair.name, repair] as const));
     this.relations = Relations.of(procedure.family);
-    this.states = new StatePool(layout);
     this.oneTry = procedure.repairs
       .filter((repair) => repair.tries === 1 && !repair.inline)
       .map((repair) => repair.name)
@@ -189,22 +189,12 @@ export class FlowAnalysis {
     }
   }
 
-  /** Whether more than one path leads through a node. */
-  isShared(node: number): boolean {
-    this.shared ??= this.findShared();
-    return this.shared[node] === 1;
-  }
-
-  private shared: Uint8Array | null = null;
-
-  private findShared(): Uint8Array {
-    const counts = new Int32Array(this.graph.nodes.length);
-    for (const { joins } of this.paths) for (const node of joins.keys()) counts[node]!++;
-    // What is between two join points is passed as often as the first of them.
-    const shared = new Uint8Array(counts.length);
-    for (const [node, isJoin] of this.isJoinPoint.entries())
-      shared[node] = isJoin === 1 ? Number(counts[node]! > 1) : shared[node - 1]!;
-    return shared;
+  /** Gives its states back for the next analysis: nothing can be visited anymore. */
+  release() {
+    for (const { joins } of this.paths) {
+      for (const { state } of joins.values()) this.states.giveBack(state);
+      joins.clear();
+    }
   }
 
   private path(repair: Repair | null, exhausted: number, from: Way['from']): Way {
@@ -527,16 +517,14 @@ export class FlowAnalysis {
   }
 }
 
-/** The flow analysis of a procedure: one for each set of part numbers whose steps differ. Pure. */
-export function analyzeFlow(procedure: Procedure): FlowAnalysis[] {
-  const layout = new LocationLayout(procedure);
-  /** By the parts that are absent: nothing else in which variants differ changes what a step does. */
-  const transfers = new Map<string, Transfers>();
+/**
+ * The flow analysis of a procedure: one for each set of part numbers whose steps differ. Pure.
+ * @param memory of the procedure that was analyzed last, for one that is analyzed after each edit
+ */
+export function analyzeFlow(procedure: Procedure, memory = new FlowMemory()): FlowAnalysis[] {
+  memory.begin(procedure);
   return variants(procedure).map((numbers) => {
     const graph = buildControlFlowGraph(procedure, numbers);
-    const key = [...graph.absent].sort().join();
-    const own = transfers.get(key) ?? new Transfers(new Effects(procedure, graph.absent), layout.locations.length);
-    transfers.set(key, own);
-    return new FlowAnalysis(graph, layout, own);
+    return new FlowAnalysis(graph, memory.states!, memory.transfersOf(graph));
   });
 }

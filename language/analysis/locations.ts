@@ -121,6 +121,19 @@ export class LocationLayout {
     };
   }
 
+  /** Whether its cells are the same, in the same order. */
+  isLike(other: LocationLayout): boolean {
+    return (
+      this.locations.length === other.locations.length &&
+      this.stations.length === other.stations.length &&
+      this.stations.every((station, index) => station === other.stations[index]) &&
+      this.locations.every(({ of, property }, index) => {
+        const cell = other.locations[index]!;
+        return of === cell.of && property === cell.property;
+      })
+    );
+  }
+
   private cell(kind: LocationKind, of: string, property: string): number {
     return this.locations.push({ kind, of, property }) - 1;
   }

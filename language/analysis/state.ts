@@ -98,9 +98,12 @@ export class AbstractState {
 /** How many states are made at once: an array of numbers is cheap to cut up, and costly to make. */
 const block = 64;
 
+/** Most that wait to be used again: more than a procedure of a usual size has join points on all its paths. */
+const mostSpare = 4_096;
+
 /** States of one layout, used again when they are given back. */
 export class StatePool {
-  private readonly layout: LocationLayout;
+  readonly layout: LocationLayout;
   private readonly spare: AbstractState[] = [];
 
   constructor(layout: LocationLayout) {
@@ -121,7 +124,7 @@ export class StatePool {
   }
 
   giveBack(state: AbstractState) {
-    this.spare.push(state);
+    if (this.spare.length < mostSpare) this.spare.push(state);
   }
 
   private make() {

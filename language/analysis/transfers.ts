@@ -21,12 +21,15 @@ const least = 2;
 /** Most that are kept of steps that do the same: more means that no two states are alike. */
 const most = 8;
 
+/** Most kinds of steps that are kept over the edits of a procedure: then all are dropped. */
+const mostKinds = 5_000;
+
 /** The effects of the steps of a procedure, each worked out once for all states that are the same to it. */
 export class Transfers {
   private readonly effects: Effects;
   private readonly recorder: Recorder;
   private readonly kinds = new Map<string, Kind>();
-  private readonly kindsOfSteps = new Map<Step, Kind>();
+  private readonly kindsOfSteps = new WeakMap<Step, Kind>();
 
   /** @param size of the states: how many cells they have */
   constructor(effects: Effects, size: number) {
@@ -56,6 +59,7 @@ export class Transfers {
 
   private findKind(step: Step): Kind {
     const key = this.effects.keyOf(step);
+    if (this.kinds.size === mostKinds) this.kinds.clear();
     const kind = this.kinds.get(key) ?? { transfers: [], runs: 0 };
     this.kinds.set(key, kind);
     this.kindsOfSteps.set(step, kind);

@@ -1,4 +1,5 @@
 import { analyzeFlow, mostTransfers } from '../analysis/flow-analysis.ts';
+import { FlowMemory } from '../analysis/flow-memory.ts';
 import { either } from '../analysis/prose.ts';
 import { within } from '../analysis/within.ts';
 import type { Diagnostic } from '../model/diagnostic.ts';
@@ -93,24 +94,41 @@ export function declarationFindings(
   );
 }
 
+/** What is kept of the procedure that was checked last: of the same one after an edit, most is as it was. */
+export class ProcedureMemory {
+  readonly flow = new FlowMemory();
+  private facts: FlowMemory['facts'] = null;
+  private before = new ShownBefore();
+
+  /** What its local rules were shown before, once it is analyzed. */
+  shownBefore(): ShownBefore {
+    // Nothing of it holds for other parts, specs or gates.
+    if (this.facts !== this.flow.facts) this.before = new ShownBefore();
+    this.facts = this.flow.facts;
+    return this.before;
+  }
+}
+
 /** What rules say of a procedure and of every path through it. */
 export function procedureFindings(
   procedure: Procedure,
   surroundings: Surroundings,
   rules: readonly AnyRule[] = allRules,
+  memory = new ProcedureMemory(),
 ): ProcedureResult {
   const used = new Set<Allow>();
   const collector = new DiagnosticSink(procedure, surroundings, used);
   const { source } = procedure;
   const defects: Diagnostic[] = [];
-  const diagnostics = () => [...collector.diagnostics(), ...defects].map((diagnostic) => moved(diagnostic, procedure));
-  const flows = attempt('the check of its steps', source, defects, () => analyzeFlow(procedure)) ?? [];
+  const diagnostics = () =>
+    [...collector.diagnostics(defects), ...defects].map((diagnostic) => moved(diagnostic, procedure));
+  const flows = attempt('the check of its steps', source, defects, () => analyzeFlow(procedure, memory.flow)) ?? [];
   for (const rule of rules)
     attempt(ruleWords(rule), source, defects, () => rule.procedure?.(procedure, collector.reporter(rule)));
   const cutOff = flows.find(({ isComplete: isWhole }) => !isWhole);
   if (cutOff !== undefined) defects.push(tooManyWays(procedure.name, source, mostTransfers(cutOff.graph)));
   else {
-    const before = new ShownBefore();
+    const before = memory.shownBefore();
     for (const one of flows) {
       const pass = new PathPass(one, before);
       for (const rule of rules) {
@@ -123,6 +141,7 @@ export function procedureFindings(
       attempt('the check of its steps', source, defects, () => one.visit(pass));
     }
   }
+  for (const one of flows) one.release();
   return { diagnostics: diagnostics(), used: [...used] };
 }
 
@@ -137,7 +156,7 @@ function collected(
   const collector = new DiagnosticSink(null, surroundings, used);
   const defects: Diagnostic[] = [];
   for (const rule of rules) show(rule, collector.reporter(rule), defects);
-  return { diagnostics: [...collector.diagnostics(), ...defects], used: [...used] };
+  return { diagnostics: [...collector.diagnostics(defects), ...defects], used: [...used] };
 }
 
 function ruleWords({ code }: AnyRule): string {
@@ -199,5 +218,5 @@ export function idleConcessions(idle: readonly Allow[], rules: readonly AnyRule[
           }),
     });
   }
-  return collector.diagnostics();
+  return collector.diagnostics([]);
 }

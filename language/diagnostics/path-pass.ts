@@ -9,35 +9,42 @@ type Hook = 'step' | 'leave' | 'end';
 
 /** Something that rules were shown, with what they read of the state and, if at all, of the path. */
 interface Shown {
-  readonly flow: FlowAnalysis;
+  /** The pass in which it was shown. What was reported, or depends on the path, is the same in this pass only. */
+  readonly pass: number;
   readonly hook: Hook;
-  readonly last: Step | null;
+  readonly at: number;
   readonly block: Block;
   readonly to: Block | null;
-  readonly path: PathContext | null;
+  /** Its id; null: it was not looked at. */
+  readonly path: number | null;
   readonly footprint: Footprint;
   /** Nothing was reported. */
   readonly isClean: boolean;
 }
 
-/** What was shown at each node. */
-type ShownByNode = (Shown[] | undefined)[];
+/** What was shown, by the step, or by the block where there is no step. */
+type ShownAt = WeakMap<Step | Block, Shown[]>;
 
-/** What was shown in the analyses of one procedure, by the parts that are absent: nodes are the same in all of them. */
+/** What was shown in earlier passes over a procedure, by the parts that are absent. */
 export class ShownBefore {
-  private readonly byAbsent = new Map<string, ShownByNode>();
+  private readonly byAbsent = new Map<string, ShownAt>();
+  private passes = 0;
 
-  in({ graph }: FlowAnalysis): ShownByNode {
+  in({ graph }: FlowAnalysis): ShownAt {
     const key = [...graph.absent].sort().join();
-    const shown = this.byAbsent.get(key) ?? [];
+    const shown = this.byAbsent.get(key) ?? new WeakMap();
     this.byAbsent.set(key, shown);
     return shown;
+  }
+
+  nextPass(): number {
+    return ++this.passes;
   }
 }
 
 /** Rules for which one memory is kept, and what they do while they are shown something. */
 interface Group {
-  readonly shown: ShownByNode;
+  readonly shown: ShownAt;
   readonly recorder: Recorder;
   isPathRead: boolean;
   reports: number;
@@ -52,10 +59,15 @@ interface GuardedChecks {
   works: boolean;
 }
 
-/** Most that are kept of one node: more means that no two states are alike. */
-const most = 16;
+/** Those that listen to something, in the order of the rules, and how many of them are local and wide. */
+interface Listeners {
+  readonly all: GuardedChecks[];
+  local: number;
+  wide: number;
+}
 
-const none: readonly never[] = [];
+/** Most that are kept of one step; the oldest goes first. */
+const most = 16;
 
 /**
  * Shows the checks of all rules what they listen to, in the order of the rules. Most paths lead through most steps in a
@@ -63,40 +75,46 @@ const none: readonly never[] = [];
  * before, at the same node, they are not shown it: they would report the same again.
  */
 export class PathPass implements Visitor {
-  private readonly flow: FlowAnalysis;
-  private readonly all: GuardedChecks[] = [];
-  private readonly byVerb = new Map<Verb, GuardedChecks[]>();
+  private readonly all: Listeners = { all: [], local: 0, wide: 0 };
+  private readonly byVerb = new Map<Verb, Listeners>();
   /** Rules that look at what they are shown and nothing else; and those that also look around. */
   private readonly local: Group;
   private readonly wide: Group;
   /** That of the rule that is shown something. */
   private current: Group;
   private readonly paths = new Map<PathContext, PathContext>();
+  private readonly pass: number;
 
-  /** @param before what local rules were shown for other part numbers */
+  /** @param before what local rules were shown for other part numbers, and before an edit */
   constructor(flow: FlowAnalysis, before: ShownBefore) {
     const size = flow.layout.locations.length;
-    const group = (shown: ShownByNode) => ({
+    const group = (shown: ShownAt): Group => ({
       shown,
       recorder: new Recorder(size),
       isPathRead: false,
       reports: 0,
       isShown: false,
     });
-    this.flow = flow;
+    this.pass = before.nextPass();
     this.local = group(before.in(flow));
-    this.wide = group([]);
+    this.wide = group(new WeakMap());
     this.current = this.wide;
   }
 
   add(checks: PathChecks, thrown: (error: unknown) => void) {
-    const one = { checks, group: checks.looksAround === true ? this.wide : this.local, thrown, works: true };
-    this.all.push(one);
-    for (const verb of checks.step?.verbs ?? []) {
-      const others = this.byVerb.get(verb);
-      if (others === undefined) this.byVerb.set(verb, [one]);
-      else others.push(one);
+    const size = checks.looksAround === true ? 'wide' : 'local';
+    const one = { checks, group: this[size], thrown, works: true };
+    const listeners = (checks.step?.verbs ?? []).map((verb) => this.listenersTo(verb));
+    for (const to of [this.all, ...listeners]) {
+      to.all.push(one);
+      to[size]++;
     }
+  }
+
+  private listenersTo(verb: Verb): Listeners {
+    const known = this.byVerb.get(verb) ?? { all: [], local: 0, wide: 0 };
+    this.byVerb.set(verb, known);
+    return known;
   }
 
   /** A sink that takes note that something is reported. */
@@ -108,7 +126,8 @@ export class PathPass implements Visitor {
   }
 
   step({ step, block, before, path, at }: Visit) {
-    this.show('step', this.byVerb.get(step.verb) ?? none, step, block, null, at, before, path);
+    const listeners = this.byVerb.get(step.verb);
+    if (listeners !== undefined) this.show('step', listeners, step, block, null, at, before, path);
   }
 
   leave({ last, block, to, state, path, at }: Departure & { readonly to: Block }) {
@@ -120,12 +139,12 @@ export class PathPass implements Visitor {
   }
 
   comeBack(coming: Parameters<NonNullable<Visitor['comeBack']>>[0]) {
-    for (const one of this.all) call(one, one.checks.comeBack, coming);
+    for (const one of this.all.all) call(one, one.checks.comeBack, coming);
   }
 
   private show(
     hook: Hook,
-    listening: readonly GuardedChecks[],
+    listeners: Listeners,
     last: Step | null,
     block: Block,
     to: Block | null,
@@ -133,16 +152,17 @@ export class PathPass implements Visitor {
     state: AbstractState,
     path: PathContext,
   ) {
-    if (listening.length === 0) return;
     const { local, wide } = this;
-    local.isShown = !this.isKnown(local, hook, last, block, to, at, state, path);
-    wide.isShown = !this.isKnown(wide, hook, last, block, to, at, state, path);
+    local.isShown = listeners.local > 0 && !this.isKnown(local, hook, last, block, to, at, state, path);
+    wide.isShown = listeners.wide > 0 && !this.isKnown(wide, hook, last, block, to, at, state, path);
     if (!local.isShown && !wide.isShown) return;
     const [localReports, wideReports] = [local.reports, wide.reports];
     const traced = this.traced(path);
+    local.isPathRead = false;
+    wide.isPathRead = false;
     local.recorder.start(state);
     wide.recorder.start(state);
-    for (const one of listening) {
+    for (const one of listeners.all) {
       if (!one.group.isShown) continue;
       this.current = one.group;
       state.recorder = one.group.recorder;
@@ -150,9 +170,9 @@ export class PathPass implements Visitor {
     }
     local.recorder.stop();
     wide.recorder.stop();
-    const what = { flow: this.flow, hook, last, block, to };
-    if (local.isShown) keep(local, at, what, path, local.reports === localReports);
-    if (wide.isShown) keep(wide, at, what, path, wide.reports === wideReports);
+    const what = { pass: this.pass, hook, at, block, to };
+    if (local.isShown) keep(local, last ?? block, what, path, local.reports === localReports);
+    if (wide.isShown) keep(wide, last ?? block, what, path, wide.reports === wideReports);
   }
 
   private isKnown(
@@ -165,16 +185,16 @@ export class PathPass implements Visitor {
     state: AbstractState,
     path: PathContext,
   ): boolean {
-    const known = shown[at];
+    const known = shown.get(last ?? block);
     if (known === undefined) return false;
     for (const one of known)
       if (
         one.hook === hook &&
-        one.last === last &&
         one.to === to &&
         one.block === block &&
-        (one.path === null || one.path === path) &&
-        (one.isClean || one.flow === this.flow) &&
+        (one.pass === this.pass
+          ? one.at === at && (one.path ?? path.id) === path.id
+          : one.isClean && one.path === null) &&
         one.footprint.fits(state)
       )
         return true;
@@ -209,17 +229,16 @@ export class PathPass implements Visitor {
 }
 
 function keep(
-  group: Group,
-  at: number,
-  what: Pick<Shown, 'flow' | 'hook' | 'last' | 'block' | 'to'>,
-  path: PathContext,
+  { shown, recorder, isPathRead }: Group,
+  key: Step | Block,
+  what: Pick<Shown, 'pass' | 'hook' | 'at' | 'block' | 'to'>,
+  { id }: PathContext,
   isClean: boolean,
 ) {
-  const { recorder, isPathRead, shown } = group;
-  group.isPathRead = false;
-  const all = shown[at] ?? [];
-  shown[at] = all;
-  if (all.length < most) all.push({ ...what, path: isPathRead ? path : null, footprint: recorder.footprint, isClean });
+  const one = { ...what, path: isPathRead ? id : null, footprint: recorder.footprint, isClean };
+  const all = shown.get(key);
+  if (all === undefined) shown.set(key, [one]);
+  else if (all.push(one) > most) all.shift();
 }
 
 function tell(

@@ -5,6 +5,7 @@ import { writtenAt } from '../analysis/written-at.ts';
 import { type Diagnostic, fullMessage } from '../model/diagnostic.ts';
 import type { Block, Procedure, Step } from '../model/procedure.ts';
 import type { Allow, Source } from '../model/source.ts';
+import { attempt } from './not-checked.ts';
 import type { AnyRule, Report } from './rule.ts';
 
 interface Entry extends Reported {
@@ -51,11 +52,15 @@ export class DiagnosticSink {
     return (report) => this.take(rule, flow, report);
   }
 
-  diagnostics(): Diagnostic[] {
+  /** What was reported, in words. @param defects gathers what is said of a rule whose fix throws */
+  diagnostics(defects: Diagnostic[]): Diagnostic[] {
     return [...this.kept.values()].flatMap((one) => {
       if (one === null) return [];
-      const { numbers } = one;
-      const diagnostic = this.made(one);
+      const { numbers, rule, source } = one;
+      const diagnostic = attempt(`the rule ${rule.code}`, this.procedure?.source ?? source, defects, () =>
+        this.made(one),
+      );
+      if (diagnostic === null) return [];
       const only =
         numbers === null || numbers.size === 0 || numbers.size === this.procedure?.numbers.length
           ? []
