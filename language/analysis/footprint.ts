@@ -5,35 +5,33 @@ import type { AbstractState } from './state.ts';
  * they have them. Where another state is the same in all of that, the same comes out, and nothing is worked out again.
  */
 export class Footprint {
-  private readonly cells: number[] = [];
-  private readonly values: number[] = [];
-  private readonly sinceCells: number[] = [];
-  private readonly sinces: number[] = [];
+  /** A cell and its value, and so on. */
+  readonly values: readonly number[];
+  /** A cell and the step since which it has its value, and so on; null: that was not read of any. */
+  readonly sinces: readonly number[] | null;
 
-  fits({ values, provenance }: AbstractState): boolean {
-    const { cells, sinceCells } = this;
-    for (let index = 0; index < cells.length; index++) if (values[cells[index]!] !== this.values[index]) return false;
-    for (let index = 0; index < sinceCells.length; index++)
-      if (provenance[sinceCells[index]!] !== this.sinces[index]) return false;
-    return true;
+  constructor(values: readonly number[], sinces: readonly number[]) {
+    this.values = values.slice();
+    this.sinces = sinces.length === 0 ? null : sinces.slice();
   }
 
-  addValue(cell: number, value: number) {
-    this.cells.push(cell);
-    this.values.push(value);
+  fits(state: AbstractState): boolean {
+    return isAsIn(this.values, state.values) && (this.sinces === null || isAsIn(this.sinces, state.provenance));
   }
+}
 
-  addSince(cell: number, since: number) {
-    this.sinceCells.push(cell);
-    this.sinces.push(since);
-  }
+function isAsIn(pairs: readonly number[], cells: Int32Array): boolean {
+  for (let index = 0; index < pairs.length; index += 2)
+    if (cells[pairs[index]!] !== pairs[index + 1]) return false;
+  return true;
 }
 
 /** Takes down what is read of a state and what is written to it, between `start` and `stop`. */
 export class Recorder {
-  footprint = new Footprint();
   /** Cells and the values that they were set to, in order. */
   writes: number[] = [];
+  private values: number[] = [];
+  private sinces: number[] = [];
   private state: AbstractState | null = null;
   private round = 0;
   /** By cell, the round in which it was last read, or written. */
@@ -52,7 +50,8 @@ export class Recorder {
     this.state = state;
     state.recorder = this;
     this.round++;
-    this.footprint = new Footprint();
+    this.values.length = 0;
+    this.sinces.length = 0;
     this.writes = [];
   }
 
@@ -61,17 +60,21 @@ export class Recorder {
     this.state = null;
   }
 
+  footprint(): Footprint {
+    return new Footprint(this.values, this.sinces);
+  }
+
   /** What was written before it is read is no matter of the state that there was at the start. */
   read(cell: number) {
     if (this.readIn[cell] === this.round || this.writtenIn[cell] === this.round) return;
     this.readIn[cell] = this.round;
-    this.footprint.addValue(cell, this.state!.values[cell]!);
+    this.values.push(cell, this.state!.values[cell]!);
   }
 
   readSince(cell: number) {
     if (this.sinceReadIn[cell] === this.round) return;
     this.sinceReadIn[cell] = this.round;
-    this.footprint.addSince(cell, this.state!.provenance[cell]!);
+    this.sinces.push(cell, this.state!.provenance[cell]!);
   }
 
   write(cell: number, value: number) {

@@ -54,7 +54,7 @@ export class Transfers {
     recorder.start(state);
     this.effects.apply(step, state, node);
     recorder.stop();
-    transfers.push({ footprint: recorder.footprint, writes: recorder.writes });
+    transfers.push({ footprint: recorder.footprint(), writes: recorder.writes });
   }
 
   private findKind(step: Step): Kind {

@@ -45,6 +45,8 @@ export class ShownBefore {
 /** Rules for which one memory is kept, and what they do while they are shown something. */
 interface Group {
   readonly shown: ShownAt;
+  /** The same for the step at each node. */
+  readonly atNodes: (Shown[] | undefined)[];
   readonly recorder: Recorder;
   isPathRead: boolean;
   reports: number;
@@ -90,6 +92,7 @@ export class PathPass implements Visitor {
     const size = flow.layout.locations.length;
     const group = (shown: ShownAt): Group => ({
       shown,
+      atNodes: [],
       recorder: new Recorder(size),
       isPathRead: false,
       reports: 0,
@@ -153,8 +156,10 @@ export class PathPass implements Visitor {
     path: PathContext,
   ) {
     const { local, wide } = this;
-    local.isShown = listeners.local > 0 && !this.isKnown(local, hook, last, block, to, at, state, path);
-    wide.isShown = listeners.wide > 0 && !this.isKnown(wide, hook, last, block, to, at, state, path);
+    const known = listeners.local > 0 ? shownIn(local, hook, last, block, at) : null;
+    const knownWide = listeners.wide > 0 ? shownIn(wide, hook, last, block, at) : null;
+    local.isShown = known !== null && !this.isKnown(known, hook, block, to, at, state, path);
+    wide.isShown = knownWide !== null && !this.isKnown(knownWide, hook, block, to, at, state, path);
     if (!local.isShown && !wide.isShown) return;
     const [localReports, wideReports] = [local.reports, wide.reports];
     const traced = this.traced(path);
@@ -171,22 +176,19 @@ export class PathPass implements Visitor {
     local.recorder.stop();
     wide.recorder.stop();
     const what = { pass: this.pass, hook, at, block, to };
-    if (local.isShown) keep(local, last ?? block, what, path, local.reports === localReports);
-    if (wide.isShown) keep(wide, last ?? block, what, path, wide.reports === wideReports);
+    if (local.isShown) keep(known!, local, what, path, local.reports === localReports);
+    if (wide.isShown) keep(knownWide!, wide, what, path, wide.reports === wideReports);
   }
 
   private isKnown(
-    { shown }: Group,
+    known: readonly Shown[],
     hook: Hook,
-    last: Step | null,
     block: Block,
     to: Block | null,
     at: number,
     state: AbstractState,
     path: PathContext,
   ): boolean {
-    const known = shown.get(last ?? block);
-    if (known === undefined) return false;
     for (const one of known)
       if (
         one.hook === hook &&
@@ -228,17 +230,25 @@ export class PathPass implements Visitor {
   }
 }
 
+/** What a group was shown at a step, or at the end of a block where there is no step. */
+function shownIn({ shown, atNodes }: Group, hook: Hook, last: Step | null, block: Block, at: number): Shown[] {
+  const here = hook === 'step' ? atNodes[at] : undefined;
+  if (here !== undefined) return here;
+  const known = shown.get(last ?? block) ?? [];
+  shown.set(last ?? block, known);
+  if (hook === 'step') atNodes[at] = known;
+  return known;
+}
+
 function keep(
-  { shown, recorder, isPathRead }: Group,
-  key: Step | Block,
+  known: Shown[],
+  { recorder, isPathRead }: Group,
   what: Pick<Shown, 'pass' | 'hook' | 'at' | 'block' | 'to'>,
   { id }: PathContext,
   isClean: boolean,
 ) {
-  const one = { ...what, path: isPathRead ? id : null, footprint: recorder.footprint, isClean };
-  const all = shown.get(key);
-  if (all === undefined) shown.set(key, [one]);
-  else if (all.push(one) > most) all.shift();
+  known.push({ ...what, path: isPathRead ? id : null, footprint: recorder.footprint(), isClean });
+  if (known.length > most) known.shift();
 }
 
 function tell(
