@@ -21,8 +21,7 @@ export class Footprint {
 }
 
 function isAsIn(pairs: readonly number[], cells: Int32Array): boolean {
-  for (let index = 0; index < pairs.length; index += 2)
-    if (cells[pairs[index]!] !== pairs[index + 1]) return false;
+  for (let index = 0; index < pairs.length; index += 2) if (cells[pairs[index]!] !== pairs[index + 1]) return false;
   return true;
 }
 

@@ -80,6 +80,19 @@ describe('a rule that throws', () => {
   });
 });
 
+it('a fix that throws costs its own finding', () => {
+  const rule: AnyRule = {
+    ...base,
+    code: 'fix-throws',
+    procedure: ({ source }, report) => report({ at: source, message: 'Found.', data: 1 }),
+    fix: fails,
+  };
+  const { diagnostics } = procedureFindings(procedure!, { concessionsIn: () => [], unread: [] }, [rule, ...rules]);
+  const without = procedureFindings(procedure!, { concessionsIn: () => [], unread: [] }).diagnostics;
+  expect(diagnostics.filter(({ rule: code }) => code !== 'internal-error')).toEqual(without);
+  expect(diagnostics.at(-1)!.message).toContain('the rule fix-throws stopped');
+});
+
 describe('a declaration that cannot be read because something throws', () => {
   it('costs itself, and says so', () => {
     const { ast } = parse(text);

@@ -21,6 +21,7 @@ export const openedBeforeOutsideCleaned: Rule = {
       return isBody || relations.loaded(name);
     };
     return {
+      looksAround: true,
       step: on(['slacken', 'remove', 'discard'], ({ step, before, path }) => {
         if (!before.may(layout.unit.outside, flag.no)) return;
         const object = step.objects.find(({ name }) => opens(name) && before.may(before.part(name).place, place.in));
