@@ -91,7 +91,7 @@ interface Way extends PathContext {
   /** The states at join points (nodes that more than one path may reach), by node. */
   readonly joins: Map<number, JoinState>;
   /** Where each gate sends a unit on this path. */
-  readonly sends: Map<GateStep, readonly Sending[]>;
+  readonly targets: Map<GateStep, readonly Target[]>;
 }
 
 interface JoinState {
@@ -101,7 +101,7 @@ interface JoinState {
   isQueued: boolean;
 }
 
-interface Sending {
+interface Target {
   readonly path: Way;
   readonly node: number;
 }
@@ -202,7 +202,7 @@ export class FlowAnalysis {
     const key = `${repair?.name ?? ''}|${exhausted}|${from === null ? '' : this.judgedAt(from.gate)}|${from === null || from.by === from.gate ? '' : from.by.number}`;
     let path = this.pathsByKey.get(key);
     if (path === undefined) {
-      path = { id: this.paths.length, repair, exhausted, from, joins: new Map(), sends: new Map() };
+      path = { id: this.paths.length, repair, exhausted, from, joins: new Map(), targets: new Map() };
       this.pathsByKey.set(key, path);
       this.paths.push(path);
     }
@@ -306,7 +306,7 @@ export class FlowAnalysis {
     if (this.visitor !== null) return;
     const [value, since] = [state.values[cell]!, state.provenance[cell]!];
     state.set(cell, gateBits.failed, index);
-    for (const { path: next, node } of this.sendings(gate, path)) {
+    for (const { path: next, node } of this.targets(gate, path)) {
       this.passed++;
       this.propagate(next, node, state);
     }
@@ -314,8 +314,8 @@ export class FlowAnalysis {
     state.provenance[cell] = since;
   }
 
-  private sendings(gate: GateStep, path: Way): readonly Sending[] {
-    const known = path.sends.get(gate);
+  private targets(gate: GateStep, path: Way): readonly Target[] {
+    const known = path.targets.get(gate);
     if (known !== undefined) return known;
     const tries = (name: string) => this.repairs.get(name)?.tries ?? null;
     const entries = nextEntries(
@@ -323,9 +323,9 @@ export class FlowAnalysis {
       (name) => (this.oneTry.includes(name) ? 1 : tries(name) === 1 ? 2 : tries(name)),
       (name) => (path.exhausted & this.bit(name)) !== 0,
     );
-    const sendings = entries.flatMap((entry) => this.sendTo(entry.repair, gate, path));
-    path.sends.set(gate, sendings);
-    return sendings;
+    const targets = entries.flatMap((entry) => this.sendTo(entry.repair, gate, path));
+    path.targets.set(gate, targets);
+    return targets;
   }
 
   private bit(repair: string): number {
@@ -333,7 +333,7 @@ export class FlowAnalysis {
     return index < 0 ? 0 : 1 << index;
   }
 
-  private sendTo(name: string, gate: GateStep, path: Way): Sending[] {
+  private sendTo(name: string, gate: GateStep, path: Way): Target[] {
     const node = this.graph.repairs.get(name);
     const repair = this.repairs.get(name);
     if (node === undefined || repair === undefined) return [];

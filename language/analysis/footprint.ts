@@ -8,15 +8,15 @@ export class Footprint {
   /** A cell and its value, and so on. */
   readonly values: readonly number[];
   /** A cell and the step since which it has its value, and so on; null: that was not read of any. */
-  readonly sinces: readonly number[] | null;
+  readonly provenance: readonly number[] | null;
 
-  constructor(values: readonly number[], sinces: readonly number[]) {
+  constructor(values: readonly number[], provenance: readonly number[]) {
     this.values = values.slice();
-    this.sinces = sinces.length === 0 ? null : sinces.slice();
+    this.provenance = provenance.length === 0 ? null : provenance.slice();
   }
 
   fits(state: AbstractState): boolean {
-    return isAsIn(this.values, state.values) && (this.sinces === null || isAsIn(this.sinces, state.provenance));
+    return isAsIn(this.values, state.values) && (this.provenance === null || isAsIn(this.provenance, state.provenance));
   }
 }
 
@@ -30,7 +30,7 @@ export class Recorder {
   /** Cells and the values that they were set to, in order. */
   writes: number[] = [];
   private values: number[] = [];
-  private sinces: number[] = [];
+  private provenance: number[] = [];
   private state: AbstractState | null = null;
   private round = 0;
   /** By cell, the round in which it was last read, or written. */
@@ -50,7 +50,7 @@ export class Recorder {
     state.recorder = this;
     this.round++;
     this.values.length = 0;
-    this.sinces.length = 0;
+    this.provenance.length = 0;
     this.writes = [];
   }
 
@@ -60,7 +60,7 @@ export class Recorder {
   }
 
   footprint(): Footprint {
-    return new Footprint(this.values, this.sinces);
+    return new Footprint(this.values, this.provenance);
   }
 
   /** What was written before it is read is no matter of the state that there was at the start. */
@@ -73,7 +73,7 @@ export class Recorder {
   readSince(cell: number) {
     if (this.sinceReadIn[cell] === this.round) return;
     this.sinceReadIn[cell] = this.round;
-    this.sinces.push(cell, this.state!.provenance[cell]!);
+    this.provenance.push(cell, this.state!.provenance[cell]!);
   }
 
   write(cell: number, value: number) {

@@ -52,7 +52,7 @@ export class DiagnosticSink {
     return (report) => this.take(rule, flow, report);
   }
 
-  /** What was reported, in words. @param defects gathers what is said of a rule whose fix throws */
+  /** What was reported, in words. @param defects gathers the rules whose fix throws */
   diagnostics(defects: Diagnostic[]): Diagnostic[] {
     return [...this.kept.values()].flatMap((one) => {
       if (one === null) return [];
