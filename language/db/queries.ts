@@ -4,6 +4,7 @@ import {
   declarationFindings,
   idleConcessions,
   type Judged,
+  ProcedureMemory,
   type ProcedureResult,
   problemFindings,
   procedureFindings,
@@ -400,11 +401,16 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     unread: of.flatMap(unreadIn),
   });
 
-  /** What rules say of a procedure and the paths through it. Its states are gone when they have spoken. */
+  const memory = new ProcedureMemory();
+  /**
+   * What rules say of a procedure and the paths through it. Its states are gone when they have spoken; of the one that was
+   * checked last it is kept what did not depend on them, for the next edit of it.
+   */
   const outcome = db.query('outcome', (id): ProcedureResult => {
     const procedure = model(id) as Procedure | null;
     if (procedure === null) return { diagnostics: [], used: [] };
-    return procedureFindings(procedure, surroundings(id, procedure.family.source.file, procedure.shop.source.file));
+    const around = surroundings(id, procedure.family.source.file, procedure.shop.source.file);
+    return procedureFindings(procedure, around, undefined, memory);
   });
 
   /** What rules say of a declaration as such. */

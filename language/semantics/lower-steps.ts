@@ -886,7 +886,7 @@ class SingleStepLowering {
   /** Pressure is proven through the joints that close over a part: one of them loose would not be seen. */
   private closedOver(through: readonly string[], clause: ast.ProvesClause) {
     const { family } = this.names;
-    const relations = new Relations(family);
+    const relations = Relations.of(family);
     const isSeen = (name: string) =>
       !family.parts.some((part) => part.name === name) ||
       [...family.joints, ...family.adjusters].some(({ part }) => part === name);

@@ -52,7 +52,7 @@ const gutter = 4;
 export function buildExploded(family: Family, options: ExplodedOptions = {}): Exploded {
   const { torques = new Map(), words = englishWords, width = 186, maxHeight = 230 } = options;
   const drawn = onceEach(family);
-  const relations = new Relations(drawn.family);
+  const relations = Relations.of(drawn.family);
   const facts = new Facts(drawn, relations, words, torques);
   const rows = buildOrder(relations);
   const stacks = findStacks(relations, rows);

@@ -1,6 +1,6 @@
 import { flag, port } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** Broken loose or torqued with nothing holding the unit: no clamp, fixture or wrench. */
 export const notClamped: Rule = {
@@ -10,13 +10,12 @@ export const notClamped: Rule = {
   unsafe: true,
   title: 'A joint is broken loose or torqued with nothing holding the unit.',
   flow: ({ graph, layout }, report) => ({
-    step({ step, before, path }) {
-      if (step.verb !== 'slacken' && step.verb !== 'torque' && step.verb !== 'lock') return;
+    step: on(['slacken', 'torque', 'lock'], ({ step, before, path }) => {
       if (step.holder !== null) return;
       if (!before.may(layout.unit.clamped, flag.no)) return;
       // On the tester the unit is held by its line and holder.
       if (graph.procedure.family.ports.some((one) => before.must(layout.ports.get(one.name)!, port.connected))) return;
-      const since = before.provenance[layout.unit.clamped];
+      const since = before.since(layout.unit.clamped);
       report({
         at: step,
         path,
@@ -29,6 +28,6 @@ export const notClamped: Rule = {
         why: `${step.verb === 'slacken' ? 'it turns in the hand, and the wrench slips' : 'it turns in the hand, and the torque is not what the wrench shows'}.`,
         help: 'Clamp it first, or write “held by "…"” in this step.',
       });
-    },
+    }),
   }),
 };

@@ -3,7 +3,7 @@ import { partsWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Source } from '../../../model/source.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** Solvent, detergent or water is still on a part, or on the part under it, when it is fitted. */
 export const fittedWet: Rule = {
@@ -12,7 +12,7 @@ export const fittedWet: Rule = {
   since: '0.1.0',
   title: 'A part is fitted with solvent, detergent or water still on it.',
   flow: ({ graph, relations }, report) => ({
-    step({ step, before, path }) {
+    step: on(['fit', 'run-down'], ({ step, before, path }) => {
       if (!closesUp(step)) return;
       /** Wet parts by the step that made them wet: one cause, one finding. */
       const bySince = new Map<number, { names: string[]; source: Source; water: boolean }>();
@@ -22,7 +22,7 @@ export const fittedWet: Rule = {
         for (const name of [object.name, ...onto]) {
           const cells = before.part(name);
           if (before.must(cells.place, place.gone) || !before.may(cells.wet, wet.solvent | wet.water)) continue;
-          const since = before.provenance[cells.wet]!;
+          const since = before.since(cells.wet);
           const known = bySince.get(since);
           if (known === undefined)
             bySince.set(since, { names: [name], source: object.source, water: before.may(cells.wet, wet.water) });
@@ -42,6 +42,6 @@ export const fittedWet: Rule = {
           help: `Blow ${it} dry or rinse ${it} in test oil first.`,
         });
       }
-    },
+    }),
   }),
 };

@@ -1,7 +1,7 @@
 import { partsWords } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import { isOfAll } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** Lapped parts that are not a pair are put down or soaked together, and nothing says how they are kept apart. */
 export const lappedPartsTogether: Rule = {
@@ -10,8 +10,7 @@ export const lappedPartsTogether: Rule = {
   since: '0.2.0',
   title: 'Lapped parts are put down or soaked together, and the text does not say how they are kept apart.',
   flow: ({ graph, relations }, report) => ({
-    step({ step, path }) {
-      if (step.verb !== 'keep' && step.verb !== 'send' && step.verb !== 'soak') return;
+    step: on(['keep', 'send', 'soak'], ({ step, path }) => {
       if (step.text !== null || step.note !== null) return;
       const fine = step.objects.filter((object) => relations.isFine(object.name));
       // A matched pair stays together; the danger is the next part knocking against it.
@@ -31,6 +30,6 @@ export const lappedPartsTogether: Rule = {
         why: 'faces that knock together are scored before anybody fits them.',
         help: 'Write how they are kept apart at the end of the step, such as "Own lidded tray, each in its place".',
       });
-    },
+    }),
   }),
 };

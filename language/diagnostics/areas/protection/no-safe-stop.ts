@@ -1,7 +1,7 @@
 import { looseParts } from '../../../analysis/loose.ts';
 import { bareFaces, isDraining, openPorts } from '../../../analysis/openings.ts';
 import { capital, faceWords, listed, partsWords } from '../../../analysis/prose.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** The unit waits for somebody, or is sent out, with ports open, lapped faces bare or parts loose. */
 export const noSafeStop: Rule = {
@@ -10,8 +10,7 @@ export const noSafeStop: Rule = {
   since: '0.2.0',
   title: 'The unit waits for somebody or is sent out with ports open, lapped faces bare or parts loose.',
   flow: (flow, report) => ({
-    step({ step, before, path }) {
-      if (step.verb !== 'hold-for' && step.verb !== 'send-out') return;
+    step: on(['hold-for', 'send-out'], ({ step, before, path }) => {
       const { procedure } = flow.graph;
       const when = step.verb === 'hold-for' ? 'while the unit waits' : 'when the unit is sent out';
       const why = 'nobody knows for how long, or who handles it';
@@ -51,6 +50,6 @@ export const noSafeStop: Rule = {
         why: `${why}.`,
         help: `Write “keep ${[...new Set(loose.parts.map((part) => part.base))].join(', ')}” before this step.`,
       });
-    },
+    }),
   }),
 };

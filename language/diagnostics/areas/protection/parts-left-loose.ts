@@ -4,7 +4,7 @@ import { partsWords, stationWords } from '../../../analysis/prose.ts';
 import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** Parts are off, and not put down anywhere, when the unit leaves the station or waits. */
 export const partsLeftLoose: Rule = {
@@ -30,9 +30,9 @@ export const partsLeftLoose: Rule = {
       });
     };
     return {
-      step({ step, before, path }) {
-        if (step.verb === 'wait') tell(step, before, path, 'while the unit waits');
-      },
+      step: on(['wait'], ({ step, before, path }) => {
+        tell(step, before, path, 'while the unit waits');
+      }),
       leave({ last, block, state, path }) {
         tell(last ?? block.source, state, path, `when the unit leaves ${stationWords(procedure, block.station)}`);
       },

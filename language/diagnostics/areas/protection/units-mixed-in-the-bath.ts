@@ -2,7 +2,7 @@ import { place } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import type { Step } from '../../../model/procedure.ts';
 import { isOfAll, namedIn } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** Loose parts of the whole set go into one bath, and the text does not say how the units are kept apart. */
 export const unitsMixedInTheBath: Rule = {
@@ -19,8 +19,8 @@ export const unitsMixedInTheBath: Rule = {
         .filter(({ verb, text, note }) => verb === 'guard' || (verb === 'keep' && (text ?? note) !== null))
         .some((step) => namedIn(step).some(({ name }) => name === part));
     return {
-      step({ step, block, before, path }) {
-        if (!['wash', 'soak', 'rinse'].includes(step.verb)) return;
+      looksAround: true,
+      step: on(['wash', 'soak', 'rinse'], ({ step, block, before, path }) => {
         if (!('together' in block) || !block.together) return;
         if (step.text !== null || step.note !== null) return;
         const { procedure } = graph;
@@ -40,7 +40,7 @@ export const unitsMixedInTheBath: Rule = {
           why: 'a needle comes out with another unit’s nozzle.',
           help: 'Write how the units are kept apart, such as "Own basket, own number", or do the stage one unit at a time.',
         });
-      },
+      }),
     };
   },
 };
