@@ -164,6 +164,8 @@ export function buildQueries(db: Database, trees: Trees) {
     return trees.nodes(uri, texts.peek(uri) ?? '').get(id)!.node;
   }
 
+  const memoOf = (id: string) => trees.memoOf(uriOfId(id), texts.peek(uriOfId(id)) ?? '', id);
+
   const scope: Scope = {
     shop: (name) => modelNamed<Shop>('Shop', name),
     family: (name) => modelNamed<Family>('Family', name),
@@ -223,7 +225,7 @@ export function buildQueries(db: Database, trees: Trees) {
         });
         if (first('Procedure', node.name) !== id) return null;
         return context.attempt('reading this procedure', node, () =>
-          context.readAs(node, () => lowerProcedure(context, node, scope)),
+          context.readAs(node, () => lowerProcedure(context, node, scope, memoOf(id))),
         );
       case 'Job':
         return context.attempt('reading this job', node, () => lowerJob(context, node, scope));

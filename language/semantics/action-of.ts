@@ -4,6 +4,7 @@ import type {
   FailEntry,
   LimitUse,
   PartGate,
+  Step,
   StepObject,
   TestFigures,
   TestGate,
@@ -11,11 +12,11 @@ import type {
   Verdict,
 } from '../model/procedure.ts';
 import type { Allow, Source } from '../model/source.ts';
-import { testGateId } from '../model/steps.ts';
+import { partGateId, testGateId } from '../model/steps.ts';
 import type { Verb } from '../model/verbs.ts';
 import type { Limit, Quantity } from '../quantities/types.ts';
 
-type Draft<T> = { -readonly [key in keyof T]: T[key] };
+export type Draft<T> = { -readonly [key in keyof T]: T[key] };
 
 /** All that the clauses of one step may say, before it is known what they mean after its verb. */
 export interface Said extends Draft<TestFigures> {
@@ -120,7 +121,7 @@ export function sayNothing(source: Source): Said {
 }
 
 /** What a step is, of its verb and of what was said: each verb has its own fields, and no others. */
-export function actionOf(verb: Verb, said: Said, around: Pick<Action, 'hazards' | 'only' | 'call'>): Action {
+export function actionOf(verb: Verb, said: Said, around: Pick<Action, 'hazards' | 'only' | 'call'>): Step {
   const { source, objects, tools, air, gas, text, sourceText, takes, note, dangers, allow } = said;
   const base = {
     source,
@@ -135,7 +136,12 @@ export function actionOf(verb: Verb, said: Said, around: Pick<Action, 'hazards' 
     dangers,
     allow,
     lead: null,
-    ...around,
+    hazards: around.hazards,
+    only: around.only,
+    call: around.call,
+    // Where it is in its block is not known yet.
+    number: '',
+    key: '',
   };
   const { all, withObjects, fluid, holder, station, count, bath, limit, gauge, conditions, at, readyToFit } = said;
   const looked = { gauge, conditions };
@@ -247,5 +253,5 @@ function testGate(kind: TestGate['kind'], said: Said): TestGate {
 }
 
 function partGate(kind: PartGate['kind'], said: Said): PartGate {
-  return { kind, id: `${kind} ${said.objects.map(({ name }) => name).join(', ')}`, ...judged(said) };
+  return { kind, id: partGateId(kind, said.objects), ...judged(said) };
 }

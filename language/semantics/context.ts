@@ -1,9 +1,11 @@
 import type { AstNode } from 'langium';
-import type { Range, Source } from '../model/source.ts';
+import type { Source } from '../model/source.ts';
 import { nearest } from '../syntax/nearest.ts';
-import { rangeOf } from '../syntax/place.ts';
+import { rangeBetween, tokensOf } from '../syntax/place.ts';
 import type { CorrectableCode, ProblemCode } from '../syntax/problem-code.ts';
+import type { Token } from '../syntax/token.ts';
 import { kindOfId } from './declaration-id.ts';
+import { firstNamed } from './first-named.ts';
 
 /** What led to text that is written elsewhere: the call of a sequence, a `like`. */
 export interface ExpandedFrom {
@@ -82,6 +84,11 @@ export class Context {
   private reader: AstNode | null = null;
   /** What is expanded now: problems are reported where they are written, and say what led there. */
   private from: ExpandedFrom | undefined;
+  /** The declaration of the node that was looked at last, and its anchor: the next is in the same, nearly always. */
+  private declaration: AstNode | null = null;
+  private anchor: Anchor | null = null;
+  /** The source that was made last, and what it goes from and to: a name is linked where its object is. */
+  private last: { readonly first: Token; readonly last: Token; readonly source: Source } | null = null;
 
   /** @param anchorOf of a node at the top of a file */
   constructor(anchorOf: (declaration: AstNode) => Anchor) {
@@ -121,8 +128,24 @@ export class Context {
 
   /** Where a node is; the whole node, or the token of one of its properties. */
   source(node: AstNode, property?: string, index?: number): Source {
-    const { id, line } = this.anchorOf(declarationOf(node));
-    return { file: id, range: relativeTo(line, rangeOf(node, property, index)) };
+    const { id, line } = this.anchorAround(node);
+    const tokens = tokensOf(node, property, index);
+    if (tokens === null) return { file: id, range: rangeBetween(null, line) };
+    const [first, last] = tokens;
+    if (this.last?.first === first && this.last.last === last) return this.last.source;
+    const source = { file: id, range: rangeBetween(tokens, line) };
+    this.last = { first, last, source };
+    return source;
+  }
+
+  /** The anchor of the declaration that a node is in. */
+  anchorAround(node: AstNode): Anchor {
+    const declaration = declarationOf(node);
+    if (this.anchor === null || declaration !== this.declaration) {
+      this.declaration = declaration;
+      this.anchor = this.anchorOf(declaration);
+    }
+    return this.anchor;
   }
 
   /** What cannot be read, or has no meaning where it is. `written`: the replacement is a guess at what this word means. */
@@ -158,7 +181,7 @@ export class Context {
     among: readonly T[],
     use: Source,
   ): T | null {
-    const found = among.find((item) => item.name === name);
+    const found = firstNamed(among, name);
     if (found === undefined) {
       this.unknown(
         name,
@@ -170,6 +193,11 @@ export class Context {
     }
     this.link(use, found.source, name, what);
     return found;
+  }
+
+  /** Takes over what is said of text that is the same as before. */
+  repeat(references: readonly Reference[]) {
+    for (const one of references) this.references.push(one);
   }
 
   /** Reports the second and later of the same name; gives back the first of each. */
@@ -196,11 +224,4 @@ function declarationOf(node: AstNode): AstNode {
   let at = node;
   while (at.$container?.$container !== undefined) at = at.$container;
   return at;
-}
-
-function relativeTo(line: number, { start, end }: Range): Range {
-  return {
-    start: { line: start.line - line, character: start.character },
-    end: { line: end.line - line, character: end.character },
-  };
 }

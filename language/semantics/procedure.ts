@@ -1,11 +1,13 @@
+import type { AstNode } from 'langium';
 import type { Family } from '../model/family.ts';
-import type { Action, Gate, Hazard, Procedure, Repair, Stage, Step } from '../model/procedure.ts';
+import type { Action, Hazard, Procedure, Repair, Stage, Step } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Allow, Named, NameUse } from '../model/source.ts';
-import { failEntries } from '../model/steps.ts';
+import { failEntries, partGateId } from '../model/steps.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
+import type { Draft } from './action-of.ts';
 import { lowerAllow } from './allows.ts';
 import { type BodyBlock, lowerBody } from './body.ts';
 import type { Context } from './context.ts';
@@ -13,23 +15,31 @@ import { ExpansionSize, mostSteps } from './expansion.ts';
 import { findLike, hasBeginning } from './like-chain.ts';
 import {
   addressees,
-  isAddressed,
+  addressesOf,
+  addressOf,
   type LoweredStep,
   lowerHazard,
   pathText,
   plainAddress,
   StepLowering,
+  type StepMemo,
   type StepScope,
   unquoted,
   verbOf,
 } from './lower-steps.ts';
+import { Memo } from './memo.ts';
 import { type Scope, Sequences } from './scope.ts';
 import { lowerDate, named } from './shop.ts';
 import { lowerPartNumber, lowerSpec } from './specs.ts';
 import { unreadLine } from './unread.ts';
 
 /** Makes a procedure plain data. Null where it has no family or shop to be replayed over (reported). */
-export function lowerProcedure(context: Context, node: ast.Procedure, scope: Scope): Procedure | null {
+export function lowerProcedure(
+  context: Context,
+  node: ast.Procedure,
+  scope: Scope,
+  memo: StepMemo = new Memo(),
+): Procedure | null {
   const isLike = hasBeginning(context, node, scope);
   const heads = headsOf(context, node, scope, isLike);
   for (const item of node.items) {
@@ -70,20 +80,25 @@ export function lowerProcedure(context: Context, node: ast.Procedure, scope: Sco
     blocks.filter((block) => block.kind === 'repair'),
     'repair',
   );
+  const tests = testsOf(context, [...stageBlocks, ...repairBlocks], family, sequences);
+  const readings = [...tests, ...specs];
   const names: StepScope = {
     family,
     shop,
     specs,
     numbers,
     repairs: repairBlocks,
-    tests: testsOf(context, [...stageBlocks, ...repairBlocks], family, sequences),
+    tests,
+    readings,
+    readable: [...readings, ...shop.masters],
     sequences,
     scope,
     procedure: node,
   };
-  const maker = new StepLowering(context, names);
+  const maker = new StepLowering(context, names, memo);
+  const own = new Set<AstNode>(node.items);
   const stepsOf = (block: BodyBlock) =>
-    heads.likeSource === null || node.items.some((item) => item === block.node)
+    heads.likeSource === null || own.has(block.node)
       ? maker.steps(block.lines)
       : context.expand({ message: `${node.name} takes this over here.`, source: heads.likeSource }, () =>
           maker.steps(block.lines),
@@ -330,23 +345,30 @@ function blockHead(context: Context, block: BodyBlock, shop: Shop) {
 /** Gives each step its printed number (2.3, and 2.3a, 2.3b for a call) and its key. */
 function numbered(made: readonly LoweredStep[], prefix: string, place: string): Step[] {
   const seen = new Map<string, number>();
-  return made.map(({ step, group }, index) => {
-    const letter =
-      step.call === null ? '' : letters(made.slice(0, index).filter((other) => other.group === group).length);
+  let [last, inGroup] = [0, 0];
+  return made.map((one) => {
+    const { step, group } = one;
+    inGroup = group === last ? inGroup + 1 : 0;
+    last = group;
+    const letter = step.call === null ? '' : letters(inGroup);
     const bare = `${place}/${[step.verb, keyOf(step)].join(' ').trim()}`;
     const ordinal = (seen.get(bare) ?? 0) + 1;
     seen.set(bare, ordinal);
-    const number = `${prefix}${group}${letter}`;
-    return numberedStep(step, number, ordinal === 1 ? bare : `${bare} (${ordinal})`);
+    one.step = numberedStep(step, `${prefix}${group}${letter}`, ordinal === 1 ? bare : `${bare} (${ordinal})`);
+    return one.step;
   });
 }
 
-/** Two checks of one part are two gates: each is passed for itself. */
-function numberedStep(step: Action, number: string, key: string): Step {
-  const own = <G extends Gate>(gate: G): G => ({ ...gate, id: `${gate.id} (${number})` });
-  if (step.verb === 'check') return { ...step, gate: own(step.gate), number, key };
-  if (step.verb === 'measure' && step.gate !== null) return { ...step, gate: own(step.gate), number, key };
-  return { ...step, number, key };
+/** The same step where it was numbered so before. Two checks of one part are two gates: each is passed for itself. */
+function numberedStep(step: Step, number: string, key: string): Step {
+  if (step.number === number && step.key === key) return step;
+  // One that has no number yet is nobody else's.
+  const made: Draft<Step> = step.number === '' ? step : { ...step };
+  made.number = number;
+  made.key = key;
+  if ((made.verb === 'check' || made.verb === 'measure') && made.gate !== null)
+    made.gate = { ...made.gate, id: `${partGateId(made.gate.kind, made.objects)} (${number})` };
+  return made;
 }
 
 /** What tells steps of one verb apart: what they judge, or their first object. */
@@ -384,8 +406,9 @@ function letters(index: number): string {
 
 /** Repairs written inside `on fail`, once each, numbered behind those with a block of their own. */
 function inlineRepairs(repairs: readonly Repair[], before: number): Repair[] {
-  const once = repairs.filter((repair, index) => repairs.findIndex((other) => other.name === repair.name) === index);
-  return once.map((repair, index) => ({
+  const once = new Map<string, Repair>();
+  for (const repair of repairs) if (!once.has(repair.name)) once.set(repair.name, repair);
+  return [...once.values()].map((repair, index) => ({
     ...repair,
     steps: repair.steps.map((step, place) => ({
       ...step,
@@ -397,10 +420,13 @@ function inlineRepairs(repairs: readonly Repair[], before: number): Repair[] {
 
 /** A repair is tried as often as the most generous of its mentions says; null: without limit. */
 function withTries(stages: readonly Stage[], repairs: readonly Repair[]): Repair[] {
-  const entries = [...stages, ...repairs].flatMap((block) => block.steps.flatMap((step) => failEntries(step)));
+  const counts = new Map<string, number>();
+  for (const { steps } of [...stages, ...repairs])
+    for (const step of steps)
+      for (const { repair, tries } of failEntries(step))
+        if (tries !== null) counts.set(repair, Math.max(tries, counts.get(repair) ?? tries));
   return repairs.map((repair) => {
-    const counts = entries.filter((entry) => entry.repair === repair.name).flatMap((entry) => entry.tries ?? []);
-    const most = counts.length === 0 ? (byDegrees(repair) ? Number.POSITIVE_INFINITY : 1) : Math.max(...counts);
+    const most = counts.get(repair.name) ?? (byDegrees(repair) ? Number.POSITIVE_INFINITY : 1);
     return { ...repair, tries: Number.isFinite(most) ? most : null };
   });
 }
@@ -416,10 +442,28 @@ function placeHazards(
   repairs: readonly Repair[],
   addressed: readonly { hazard: Hazard; verb: string; object: string | null; source: Hazard['source'] }[],
 ) {
-  const fits = isAddressed;
+  if (addressed.length === 0) return { stages, repairs };
   const steps = [...stages, ...repairs].flatMap((block) => block.steps);
-  for (const { verb, object, source } of addressed) {
-    if (steps.some((step) => fits(step, verb, object))) continue;
+  const byAddress = new Map<string, number[]>();
+  for (const [index, { verb, object }] of addressed.entries()) {
+    const address = addressOf(verb, object);
+    const same = byAddress.get(address);
+    if (same === undefined) byAddress.set(address, [index]);
+    else same.push(index);
+  }
+  const placed = new Set<number>();
+  const put = <T extends Stage | Repair>(block: T): T => ({
+    ...block,
+    steps: block.steps.map((step) => {
+      const more = addressesOf(step).flatMap((address) => byAddress.get(address) ?? []);
+      if (more.length === 0) return step;
+      for (const index of more) placed.add(index);
+      return { ...step, hazards: [...step.hazards, ...more.sort((a, b) => a - b).map((at) => addressed[at]!.hazard)] };
+    }),
+  });
+  const withHazards = { stages: stages.map(put), repairs: repairs.map(put) };
+  for (const [index, { verb, object, source }] of addressed.entries()) {
+    if (placed.has(index)) continue;
     const objects = steps.flatMap((step) => (step.verb === verb ? addressees(step) : []));
     const near = object === null ? [] : nearest(object, objects);
     context.syntax(
@@ -428,12 +472,5 @@ function placeHazards(
       source,
     );
   }
-  const put = <T extends Stage | Repair>(block: T): T => ({
-    ...block,
-    steps: block.steps.map((step) => {
-      const more = addressed.filter(({ verb, object }) => fits(step, verb, object)).map(({ hazard }) => hazard);
-      return more.length === 0 ? step : { ...step, hazards: [...step.hazards, ...more] };
-    }),
-  });
-  return { stages: stages.map(put), repairs: repairs.map(put) };
+  return withHazards;
 }
