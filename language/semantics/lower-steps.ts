@@ -70,6 +70,24 @@ export interface LoweredStep {
   group: number;
 }
 
+/** A hazard that names the step that it comes before. */
+export interface AddressedHazard {
+  readonly hazard: Hazard;
+  readonly verb: string;
+  readonly object: string | null;
+  readonly source: Source;
+}
+
+/** The steps of a block, and what comes of them. */
+export interface LoweredLines {
+  readonly steps: readonly LoweredStep[];
+  /** Repairs that are written inside `on fail`. */
+  readonly repairs: readonly Repair[];
+  /** Files of the sequences that are called. */
+  readonly files: readonly string[];
+  readonly addressed: readonly AddressedHazard[];
+}
+
 /** What a statement is made into. */
 interface LoweredStatement {
   /** Null: it cannot be read, nor what is behind it. */
@@ -94,11 +112,12 @@ interface ExpansionContext {
 
 const top: ExpansionContext = { only: null, call: null, bindings: new Map(), inside: [] };
 
-/** Makes steps out of the lines of a stage or repair. Collects the repairs that are written inside `on fail`. */
+/** Makes steps out of the lines of a stage or repair. */
 export class StepLowering {
-  readonly inlineRepairs: Repair[] = [];
-  /** Files of the sequences that are called. */
-  readonly files = new Set<string>();
+  /** Of the block that is made now. */
+  private inlineRepairs: Repair[] = [];
+  private files: string[] = [];
+  private addressed: AddressedHazard[] = [];
   private group = 0;
   private hazards: Hazard[] = [];
   /** Of the statement that is made now. */
@@ -107,14 +126,6 @@ export class StepLowering {
   private isNumbered = false;
   /** Where sequences are, as far as they were called. */
   private readonly layouts = new Map<ast.Sequence, Layout>();
-  /** Hazards that name the step that they come before. */
-  readonly addressed: {
-    readonly hazard: Hazard;
-    readonly verb: string;
-    readonly object: string | null;
-    readonly source: Source;
-  }[] = [];
-
   /** Steps of the block before what is read now; what a hazard may name those by that are not among them anymore. */
   private passed: Action[] = [];
   private readonly passedAddresses = new Set<string>();
@@ -127,20 +138,22 @@ export class StepLowering {
     this.context = context;
     this.names = names;
     this.memo = memo;
-    memo.begin([names.family, names.shop]);
   }
 
   /** The steps of a block, in order; sequences written out, `only` spread over its steps. */
-  steps(lines: readonly ast.StepLine[]): LoweredStep[] {
+  steps(lines: readonly ast.StepLine[]): LoweredLines {
+    this.inlineRepairs = [];
+    this.files = [];
+    this.addressed = [];
     this.group = 0;
     this.hazards = [];
     this.passed = [];
     this.passedAddresses.clear();
-    const made = this.lines(lines, top);
+    const steps = this.lines(lines, top);
     for (const { source } of this.hazards)
       this.context.problems.push({ kind: 'hazard-after-step', step: null, source });
     this.hazards = [];
-    return made;
+    return { steps, repairs: this.inlineRepairs, files: this.files, addressed: this.addressed };
   }
 
   private lines(lines: readonly ast.StepLine[], place: ExpansionContext): LoweredStep[] {
@@ -177,22 +190,18 @@ export class StepLowering {
   private statement(node: Statement, place: ExpansionContext): LoweredStep[] | null {
     const inputs = [place.only === null ? null : place.only.join('\n'), ...this.hazards];
     let isNew = false;
-    const { steps, isNumbered, repairs, files } = this.memo.recall(this.context, node, inputs, this.isSame, () => {
+    const make = (): LoweredStatement => {
       isNew = true;
       this.repairs = [];
       this.called = [];
       this.isNumbered = node.$type !== 'Call';
-      const made = this.made(node, place);
-      return {
-        steps: made,
-        isNumbered: this.isNumbered,
-        repairs: this.repairs,
-        files: this.called,
-      } as LoweredStatement;
-    });
+      const steps = this.made(node, place);
+      return { steps, isNumbered: this.isNumbered, repairs: this.repairs, files: this.called };
+    };
+    const { steps, isNumbered, repairs, files } = this.memo.recall(this.context, node, inputs, make, this.isSame);
     if (isNumbered) this.group++;
     for (const repair of repairs) this.inlineRepairs.push(repair);
-    for (const file of files) this.files.add(file);
+    for (const file of files) this.files.push(file);
     if (steps === null) return null;
     for (const one of steps) {
       one.group = this.group;
@@ -203,7 +212,7 @@ export class StepLowering {
   }
 
   /** Whether a name that a statement looked up leads where it did. */
-  private readonly isSame = ({ list, name, found }: Lookup<keyof StepNames | 'sequence'>): boolean => {
+  readonly isSame = ({ list, name, found }: Lookup<keyof StepNames | 'sequence'>): boolean => {
     if (list === 'sequence') {
       const sequence = this.names.sequences.get(name);
       return sequence !== undefined && sameLayout(this.layoutOf(sequence), found as Layout);
@@ -337,7 +346,7 @@ export class StepLowering {
 
   private hazard(node: ast.Hazard, { call }: ExpansionContext) {
     const lowered = () => lowerHazard(this.context, node);
-    const hazard = call === null ? this.memo.recall(this.context, node, [], this.isSame, lowered) : lowered();
+    const hazard = call === null ? this.memo.recall(this.context, node, [], lowered) : lowered();
     // In a sequence it may be for a step behind its call.
     this.memo.forget();
     if (node.step === undefined) this.hazards.push(hazard);

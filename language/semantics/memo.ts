@@ -23,80 +23,119 @@ interface Kept {
   readonly layout: Layout;
   /** What it was made of besides its own text. */
   readonly inputs: readonly unknown[];
-  readonly lookups: readonly Lookup<string>[];
+  /** Null: it had a problem, or depends on more than is noted; what is in it may be the same. */
+  readonly lookups: readonly Lookup<string>[] | null;
   readonly value: unknown;
   readonly references: readonly Reference[];
+  /** What was kept of the nodes in it. */
+  readonly parts: Parts;
+}
+
+type Parts = ReadonlyMap<AstNode, Kept>;
+
+const nothing: Parts = new Map();
+
+/** A node that is being made, and the nodes in it. */
+interface Frame {
+  readonly before: Parts;
+  now: Map<AstNode, Kept> | null;
+  readonly lookups: Map<string, Lookup<string>>;
+  mayKeep: boolean;
 }
 
 /**
- * What the statements of a procedure were made into the last time. A statement that is the same node at the same place, as the parser
- * keeps it through an edit, is not lowered again if all that it looked up is found where it was. One with a problem
- * always is: what is said of it depends on all names that there are.
+ * What the nodes of a procedure were made into the last time: its stages and repairs, and the statements in them. One that is
+ * the same node at the same place, as the parser keeps it through an edit, is not lowered again if all that it looked up is found
+ * where it was. One with a problem always is: what is said of it depends on all names that there are.
  */
 export class Memo<List extends string = string> {
   private inputs: readonly unknown[] = [];
-  private before = new Map<AstNode, Kept>();
-  private now = new Map<AstNode, Kept>();
-  private lookups: Lookup<List>[] = [];
-  private mayKeep = true;
+  private frame: Frame = frameOver(nothing);
 
-  /** A procedure is lowered again. @param inputs what all its statements are made of */
+  /** A procedure is lowered again. @param inputs what all its nodes are made of */
   begin(inputs: readonly unknown[]) {
-    this.before = sameItems(inputs, this.inputs) ? this.now : new Map();
-    this.now = new Map();
+    this.frame = frameOver(sameItems(inputs, this.inputs) ? (this.frame.now ?? nothing) : nothing);
     this.inputs = inputs;
   }
 
   /**
    * What a node was made into before, or is made into now.
    * @param inputs what it is made of besides its own text
-   * @param isSame whether a name leads where it did
+   * @param isSame whether a name that it looked up leads where it did
    */
   recall<T>(
     context: Context,
     node: AstNode,
     inputs: readonly unknown[],
-    isSame: (lookup: Lookup<List>) => boolean,
     make: () => T,
+    isSame: (lookup: Lookup<List>) => boolean = never,
   ): T {
+    const { frame } = this;
     const layout = layoutOf(node, context.anchorAround(node));
-    const known = this.before.get(node);
-    const isFirst = !this.now.has(node);
-    if (
-      known !== undefined &&
-      isFirst &&
-      sameLayout(known.layout, layout) &&
-      sameItems(known.inputs, inputs) &&
-      known.lookups.every((lookup) => isSame(lookup as Lookup<List>))
-    ) {
+    const isFirst = frame.now?.has(node) !== true;
+    const known = isFirst ? frame.before.get(node) : undefined;
+    if (known !== undefined && isStill(known, layout, inputs, isSame as (lookup: Lookup<string>) => boolean)) {
       context.repeat(known.references);
-      this.now.set(node, known);
+      keep(frame, node, known, known.lookups!);
       return known.value as T;
     }
     const [problems, references] = [context.problems.length, context.references.length];
-    this.lookups = [];
-    this.mayKeep = isFirst;
-    const value = make();
-    if (this.mayKeep && context.problems.length === problems)
-      this.now.set(node, {
-        layout: keptLayout(layout),
-        inputs,
-        lookups: this.lookups,
-        value,
-        references: context.references.slice(references),
-      });
-    return value;
+    const own = frameOver(known?.parts ?? nothing);
+    this.frame = own;
+    try {
+      const value = make();
+      const isWhole = own.mayKeep && context.problems.length === problems;
+      const lookups = isWhole ? [...own.lookups.values()] : null;
+      const made = isWhole ? { value, references: context.references.slice(references) } : nobody;
+      if (isFirst)
+        keep(frame, node, { layout: keptLayout(layout), inputs, lookups, parts: own.now ?? nothing, ...made }, lookups);
+      else frame.mayKeep = false;
+      return value;
+    } finally {
+      this.frame = frame;
+    }
   }
 
   /** Notes that what is made now looks a name up. */
   note(list: List, name: string, found: Source | Layout) {
-    this.lookups.push({ list, name, found });
+    this.frame.lookups.set(keyOf(list, name), { list, name, found });
   }
 
   /** What is made now depends on more than can be noted. */
   forget() {
-    this.mayKeep = false;
+    this.frame.mayKeep = false;
   }
+}
+
+const never = () => false;
+const nobody = { value: null, references: [] };
+
+function frameOver(before: Parts): Frame {
+  return { before, now: null, lookups: new Map(), mayKeep: true };
+}
+
+function keyOf(list: string, name: string): string {
+  return `${list} ${name}`;
+}
+
+function isStill(
+  known: Kept,
+  layout: Layout,
+  inputs: readonly unknown[],
+  isSame: (lookup: Lookup<string>) => boolean,
+): boolean {
+  const { lookups } = known;
+  return (
+    lookups !== null && sameLayout(known.layout, layout) && sameItems(known.inputs, inputs) && lookups.every(isSame)
+  );
+}
+
+/** What a node depends on, that which it is in depends on too. */
+function keep(frame: Frame, node: AstNode, kept: Kept, lookups: readonly Lookup<string>[] | null) {
+  frame.now ??= new Map();
+  frame.now.set(node, kept);
+  if (lookups === null) frame.mayKeep = false;
+  else for (const lookup of lookups) frame.lookups.set(keyOf(lookup.list, lookup.name), lookup);
 }
 
 /** Where a node is in its declaration. */
@@ -116,6 +155,6 @@ export function keptLayout(layout: Layout): Layout {
   return layout.text === '' ? layout : { ...layout, text: ` ${layout.text}`.slice(1) };
 }
 
-function sameItems(one: readonly unknown[], other: readonly unknown[]): boolean {
+export function sameItems(one: readonly unknown[], other: readonly unknown[]): boolean {
   return one.length === other.length && one.every((item, index) => item === other[index]);
 }

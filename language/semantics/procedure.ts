@@ -1,9 +1,9 @@
 import type { AstNode } from 'langium';
 import type { Family } from '../model/family.ts';
-import type { Action, Hazard, Procedure, Repair, Stage, Step } from '../model/procedure.ts';
+import type { Action, Block, Hazard, Procedure, Repair, Stage, Step } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Allow, Named, NameUse } from '../model/source.ts';
-import { failEntries, partGateId } from '../model/steps.ts';
+import { partGateId } from '../model/steps.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
@@ -11,11 +11,11 @@ import type { Draft } from './action-of.ts';
 import { lowerAllow } from './allows.ts';
 import { type BodyBlock, lowerBody } from './body.ts';
 import type { Context } from './context.ts';
-import { ExpansionSize, mostSteps } from './expansion.ts';
+import { ExpansionSize, mostSteps, outlineOf } from './expansion.ts';
 import { findLike, hasBeginning } from './like-chain.ts';
 import {
+  type AddressedHazard,
   addressees,
-  addressesOf,
   addressOf,
   type LoweredStep,
   lowerHazard,
@@ -27,6 +27,7 @@ import {
   unquoted,
   verbOf,
 } from './lower-steps.ts';
+import { LoweredBlock } from './lowered-block.ts';
 import { Memo } from './memo.ts';
 import { type Scope, Sequences } from './scope.ts';
 import { lowerDate, named } from './shop.ts';
@@ -60,12 +61,19 @@ export function lowerProcedure(
   }
   const { family, shop } = heads;
   if (family === null || shop === null || !isLike) return null;
+  memo.begin([family, shop]);
   const specs = context.unique(
-    node.items.flatMap((item) => (item.$type === 'Spec' ? [lowerSpec(context, item, family)] : [])),
+    node.items.flatMap((item) =>
+      item.$type === 'Spec' ? [memo.recall(context, item, [], () => lowerSpec(context, item, family))] : [],
+    ),
     'spec',
   );
   const numbers = context.unique(
-    node.items.flatMap((item) => (item.$type === 'PartNumber' ? [lowerPartNumber(context, item, specs, family)] : [])),
+    node.items.flatMap((item) =>
+      item.$type === 'PartNumber'
+        ? [memo.recall(context, item, specs, () => lowerPartNumber(context, item, specs, family))]
+        : [],
+    ),
     'part number',
   );
   const body = lowerBody(context, node, scope);
@@ -103,47 +111,41 @@ export function lowerProcedure(
       : context.expand({ message: `${node.name} takes this over here.`, source: heads.likeSource }, () =>
           maker.steps(block.lines),
         );
-  const stages = stageBlocks.map(
-    (block, index): Stage => ({
-      ...blockHead(context, block, shop),
-      together: block.together,
-      allow: block.allows.map((allow) => lowerAllow(context, allow)),
-      steps: numbered(stepsOf(block), `${index + 1}.`, block.name),
-    }),
+  /** What it was made into before, if it is the same: then it is the same object. */
+  const lowered = <B extends Block>(block: BodyBlock, prefix: string, build: (base: BlockBase) => B) => {
+    const make = (): LoweredBlock<B> => {
+      const head = blockHead(context, block, shop);
+      const { steps, ...more } = stepsOf(block);
+      return new LoweredBlock(build({ ...head, steps: numbered(steps, prefix, block.name) }), more);
+    };
+    // Patched lines are in other places than their block.
+    if (block.lines !== block.node.lines) return make();
+    return memo.recall(context, block.node, [prefix, block.title, block.station], make, maker.isSame);
+  };
+  const stages = stageBlocks.map((block, index) =>
+    lowered(block, `${index + 1}.`, (base): Stage => ({ ...base, together: block.together })),
   );
-  const written = repairBlocks.map(
-    (block, index): Repair => ({
-      ...blockHead(context, block, shop),
-      steps: numbered(stepsOf(block), `R${index + 1}.`, block.name),
-      tries: null,
-      inline: false,
-      allow: block.allows.map((allow) => lowerAllow(context, allow)),
-    }),
+  const written = repairBlocks.map((block, index) =>
+    lowered(block, `R${index + 1}.`, (base): Repair => ({ ...base, tries: null, inline: false })),
   );
-  const hazards = body.hazards
-    .filter((hazard) => hazard.step === undefined)
-    .map((hazard) => lowerHazard(context, hazard));
+  const all = [...stages, ...written];
+  const hazardOf = (one: ast.Hazard) => memo.recall(context, one, [], () => lowerHazard(context, one));
+  const hazards = body.hazards.filter(({ step }) => step === undefined).map(hazardOf);
   for (const { step } of body.hazards) if (step !== undefined) plainAddress(context, step);
-  const addressed = [
-    ...maker.addressed,
-    ...body.hazards.flatMap((hazard) =>
-      hazard.step === undefined
-        ? []
-        : [
-            {
-              hazard: lowerHazard(context, hazard),
-              verb: verbOf(hazard.step.verb),
-              object: hazard.step.object === undefined ? null : pathText(hazard.step.object),
-              source: context.source(hazard),
-            },
-          ],
-    ),
-  ];
-  const withHazards = placeHazards(context, stages, written, addressed);
-  const repairs = withTries(withHazards.stages, [
-    ...withHazards.repairs,
-    ...inlineRepairs(maker.inlineRepairs, written.length),
-  ]);
+  const addressed = all.flatMap((block) => block.addressed);
+  for (const one of body.hazards) {
+    if (one.step === undefined) continue;
+    const hazard = hazardOf(one);
+    const { verb, object } = one.step;
+    const named = object === undefined ? null : pathText(object);
+    addressed.push({ hazard, verb: verbOf(verb), object: named, source: hazard.source });
+  }
+  const placed = placeHazards(context, all, addressed);
+  const inline = inlineRepairs(
+    all.flatMap((block) => block.repairs),
+    written.length,
+  );
+  const repairs = withTries(all, [...(placed.slice(stages.length) as Repair[]), ...inline]);
   return {
     ...named(context, node),
     ...heads,
@@ -153,14 +155,14 @@ export function lowerProcedure(
         ...[node, ...basesOf(node, scope)].map((one) => context.source(one).file),
         family.source.file,
         shop.source.file,
-        ...maker.files,
+        ...all.flatMap((block) => block.files),
       ]),
     ],
     family,
     shop,
     specs,
     numbers,
-    stages: withHazards.stages,
+    stages: placed.slice(0, stages.length) as Stage[],
     repairs,
     hazards,
     allow: [
@@ -299,9 +301,8 @@ function canBeWrittenOut(
   sequences: Sequences,
 ): boolean {
   const writtenOut = new ExpansionSize(sequences);
-  const lines = blocks.flatMap((block) => block.lines);
-  if (writtenOut.count(lines) <= mostSteps) return true;
-  const call = writtenOut.culprit(lines);
+  if (blocks.reduce((sum, { lines }) => sum + writtenOut.count(lines), 0) <= mostSteps) return true;
+  const call = writtenOut.culprit(blocks.flatMap(({ lines }) => lines));
   const what = call === null ? `Procedure ${node.name}` : `Sequence ${call.name.name}`;
   context.syntax(
     'endless-steps',
@@ -316,11 +317,11 @@ function testsOf(context: Context, blocks: readonly BodyBlock[], family: Family,
   const tests = new Map<string, NameUse>();
   const called = new Set<ast.Sequence>();
   const read = (lines: readonly ast.StepLine[]) => {
-    for (const step of lines.flatMap(({ steps }) => steps)) {
-      if (step.$type === 'OnlySteps') read(step.lines);
-      else if (step.$type === 'TestStep' && !tests.has(step.name.name))
-        tests.set(step.name.name, { name: step.name.name, source: context.source(step.name) });
-      const sequence = step.$type === 'Call' ? sequences.get(step.name.name) : undefined;
+    const { tests: written, calls } = outlineOf(lines);
+    for (const { name: ref } of written)
+      if (!tests.has(ref.name)) tests.set(ref.name, { name: ref.name, source: context.source(ref) });
+    for (const call of calls) {
+      const sequence = sequences.get(call.name.name);
       if (sequence !== undefined) called.add(sequence);
     }
   };
@@ -329,6 +330,8 @@ function testsOf(context: Context, blocks: readonly BodyBlock[], family: Family,
   for (const { lines } of called) read(lines);
   return [...tests.values(), ...family.provenBy.filter(({ name }) => !tests.has(name))];
 }
+
+type BlockBase = ReturnType<typeof blockHead> & Pick<Block, 'steps'>;
 
 function blockHead(context: Context, block: BodyBlock, shop: Shop) {
   return {
@@ -339,6 +342,7 @@ function blockHead(context: Context, block: BodyBlock, shop: Shop) {
       block.station === null
         ? null
         : (context.find(block.station.name, 'station', shop.stations, context.source(block.station))?.name ?? null),
+    allow: block.allows.map((allow) => lowerAllow(context, allow)),
   };
 }
 
@@ -419,12 +423,10 @@ function inlineRepairs(repairs: readonly Repair[], before: number): Repair[] {
 }
 
 /** A repair is tried as often as the most generous of its mentions says; null: without limit. */
-function withTries(stages: readonly Stage[], repairs: readonly Repair[]): Repair[] {
+function withTries(blocks: readonly LoweredBlock[], repairs: readonly Repair[]): Repair[] {
   const counts = new Map<string, number>();
-  for (const { steps } of [...stages, ...repairs])
-    for (const step of steps)
-      for (const { repair, tries } of failEntries(step))
-        if (tries !== null) counts.set(repair, Math.max(tries, counts.get(repair) ?? tries));
+  for (const block of blocks)
+    for (const [repair, tries] of block.tries) counts.set(repair, Math.max(tries, counts.get(repair) ?? tries));
   return repairs.map((repair) => {
     const most = counts.get(repair.name) ?? (byDegrees(repair) ? Number.POSITIVE_INFINITY : 1);
     return { ...repair, tries: Number.isFinite(most) ? most : null };
@@ -436,41 +438,33 @@ export function byDegrees(repair: Repair): boolean {
   return repair.steps.some((step) => step.verb === 'choose' || step.verb === 'set');
 }
 
+/** Puts hazards that name their steps at these. Reports those that no step is named by. */
 function placeHazards(
   context: Context,
-  stages: readonly Stage[],
-  repairs: readonly Repair[],
-  addressed: readonly { hazard: Hazard; verb: string; object: string | null; source: Hazard['source'] }[],
-) {
-  if (addressed.length === 0) return { stages, repairs };
-  const steps = [...stages, ...repairs].flatMap((block) => block.steps);
-  const byAddress = new Map<string, number[]>();
-  for (const [index, { verb, object }] of addressed.entries()) {
+  lowered: readonly LoweredBlock[],
+  addressed: readonly AddressedHazard[],
+): Block[] {
+  if (addressed.length === 0) return lowered.map(({ block }) => block);
+  const byAddress = new Map<string, { hazard: Hazard; order: number }[]>();
+  for (const [order, { verb, object, hazard }] of addressed.entries()) {
     const address = addressOf(verb, object);
     const same = byAddress.get(address);
-    if (same === undefined) byAddress.set(address, [index]);
-    else same.push(index);
+    if (same === undefined) byAddress.set(address, [{ hazard, order }]);
+    else same.push({ hazard, order });
   }
-  const placed = new Set<number>();
-  const put = <T extends Stage | Repair>(block: T): T => ({
-    ...block,
-    steps: block.steps.map((step) => {
-      const more = addressesOf(step).flatMap((address) => byAddress.get(address) ?? []);
-      if (more.length === 0) return step;
-      for (const index of more) placed.add(index);
-      return { ...step, hazards: [...step.hazards, ...more.sort((a, b) => a - b).map((at) => addressed[at]!.hazard)] };
-    }),
-  });
-  const withHazards = { stages: stages.map(put), repairs: repairs.map(put) };
-  for (const [index, { verb, object, source }] of addressed.entries()) {
-    if (placed.has(index)) continue;
-    const objects = steps.flatMap((step) => (step.verb === verb ? addressees(step) : []));
+  const named = new Set<string>();
+  const blocks = lowered.map((block) => block.withHazards(byAddress, named));
+  for (const { verb, object, source } of addressed) {
+    if (named.has(addressOf(verb, object))) continue;
+    const objects = blocks.flatMap(({ steps }) =>
+      steps.flatMap((step) => (step.verb === verb ? addressees(step) : [])),
+    );
     const near = object === null ? [] : nearest(object, objects);
     context.syntax(
       'no-such-step',
-      `This hazard is for “${[verb, object].filter(Boolean).join(' ')}”, and there is no such step. ${near.length > 0 ? `Did you mean ${near.map((name) => `${verb} ${name}`).join(' or ')}?` : 'Name the step by its verb and first object.'}`,
+      `This hazard is for “${addressOf(verb, object)}”, and there is no such step. ${near.length > 0 ? `Did you mean ${near.map((name) => `${verb} ${name}`).join(' or ')}?` : 'Name the step by its verb and first object.'}`,
       source,
     );
   }
-  return withHazards;
+  return blocks;
 }
