@@ -347,8 +347,8 @@ export class StepLowering {
   private hazard(node: ast.Hazard, { call }: ExpansionContext) {
     const lowered = () => lowerHazard(this.context, node);
     const hazard = call === null ? this.memo.recall(this.context, node, [], lowered) : lowered();
-    // In a sequence it may be for a step behind its call.
-    this.memo.forget();
+    // In a sequence it may be for a step behind its call, or come after one before it.
+    if (call !== null) this.memo.forgetPart();
     if (node.step === undefined) this.hazards.push(hazard);
     else {
       const object = node.step.object === undefined ? null : pathText(node.step.object);

@@ -1,16 +1,7 @@
-import type { Block, Hazard, Repair } from '../model/procedure.ts';
+import type { Block, Repair } from '../model/procedure.ts';
 import { failEntries } from '../model/steps.ts';
 import { type AddressedHazard, addressesOf, type LoweredLines } from './lower-steps.ts';
 import { sameItems } from './memo.ts';
-
-/** Hazards by what they name their steps by. */
-export type HazardsByAddress = ReadonlyMap<string, readonly OrderedHazard[]>;
-
-interface OrderedHazard {
-  readonly hazard: Hazard;
-  /** Among all that name steps. */
-  readonly order: number;
-}
 
 /** A stage or repair, and what else comes of its lines. While nothing in it changes it is the same object. */
 export class LoweredBlock<B extends Block = Block> {
@@ -20,8 +11,8 @@ export class LoweredBlock<B extends Block = Block> {
   readonly addressed: readonly AddressedHazard[];
   private knownTries: ReadonlyMap<string, number> | null = null;
   private knownAddresses: ReadonlyMap<string, readonly number[]> | null = null;
-  /** With the hazards that were put in last, and at which steps. */
-  private placed: { readonly hazards: readonly (number | Hazard)[]; readonly block: B } | null = null;
+  /** With the hazards that were put in last. */
+  private placed: { readonly lists: readonly (readonly AddressedHazard[])[]; readonly block: B } | null = null;
 
   constructor(block: B, { repairs, files, addressed }: Omit<LoweredLines, 'steps'>) {
     this.block = block;
@@ -55,24 +46,36 @@ export class LoweredBlock<B extends Block = Block> {
     return steps;
   }
 
-  /** The block with hazards at the steps that they name. @param named notes what names a step */
-  withHazards(hazards: HazardsByAddress, named: Set<string>): B {
+  /**
+   * The block with hazards at the steps that they name; the same as before for the same lists of them.
+   * @param hazards by what they name their steps by
+   * @param named notes what names a step
+   * @param order of hazards
+   */
+  withHazards(
+    hazards: ReadonlyMap<string, readonly AddressedHazard[]>,
+    named: Set<string>,
+    order: ReadonlyMap<AddressedHazard, number>,
+  ): B {
     const { addresses, block } = this;
     const [few, many] = addresses.size < hazards.size ? [addresses, hazards] : [hazards, addresses];
-    const here: { readonly index: number; readonly one: OrderedHazard }[] = [];
-    for (const address of few.keys()) {
-      if (!many.has(address)) continue;
-      named.add(address);
-      for (const index of addresses.get(address)!) for (const one of hazards.get(address)!) here.push({ index, one });
-    }
+    const here: string[] = [];
+    for (const address of few.keys()) if (many.has(address)) here.push(address);
     if (here.length === 0) return block;
-    here.sort((a, b) => a.one.order - b.one.order);
-    const put = here.flatMap(({ index, one }) => [index, one.hazard]);
-    if (this.placed !== null && sameItems(this.placed.hazards, put)) return this.placed.block;
+    for (const address of here) named.add(address);
+    const lists = here.map((address) => hazards.get(address)!);
+    // Of several lists the order may be another.
+    if (lists.length === 1 && this.placed !== null && sameItems(this.placed.lists, lists)) return this.placed.block;
+    const put = new Map<number, AddressedHazard[]>();
+    for (const address of here)
+      for (const index of addresses.get(address)!)
+        put.set(index, [...(put.get(index) ?? []), ...hazards.get(address)!]);
     const steps = [...block.steps];
-    for (const { index, one } of here)
-      steps[index] = { ...steps[index]!, hazards: [...steps[index]!.hazards, one.hazard] };
-    this.placed = { hazards: put, block: { ...block, steps } };
+    for (const [index, some] of put) {
+      const added = some.sort((a, b) => order.get(a)! - order.get(b)!).map(({ hazard }) => hazard);
+      steps[index] = { ...steps[index]!, hazards: [...steps[index]!.hazards, ...added] };
+    }
+    this.placed = { lists, block: { ...block, steps } };
     return this.placed.block;
   }
 }

@@ -40,7 +40,8 @@ interface Frame {
   readonly before: Parts;
   now: Map<AstNode, Kept> | null;
   readonly lookups: Map<string, Lookup<string>>;
-  mayKeep: boolean;
+  /** What may be kept: it, only what it is in, or neither. */
+  keeps: 'all' | 'outer' | 'none';
 }
 
 /**
@@ -51,11 +52,15 @@ interface Frame {
 export class Memo<List extends string = string> {
   private inputs: readonly unknown[] = [];
   private frame: Frame = frameOver(nothing);
+  private listsBefore: ReadonlyMap<string, readonly unknown[]> = new Map();
+  private lists = new Map<string, readonly unknown[]>();
 
   /** A procedure is lowered again. @param inputs what all its nodes are made of */
   begin(inputs: readonly unknown[]) {
     this.frame = frameOver(sameItems(inputs, this.inputs) ? (this.frame.now ?? nothing) : nothing);
     this.inputs = inputs;
+    this.listsBefore = this.lists;
+    this.lists = new Map();
   }
 
   /**
@@ -76,7 +81,8 @@ export class Memo<List extends string = string> {
     const known = isFirst ? frame.before.get(node) : undefined;
     if (known !== undefined && isStill(known, layout, inputs, isSame as (lookup: Lookup<string>) => boolean)) {
       context.repeat(known.references);
-      keep(frame, node, known, known.lookups!);
+      keep(frame, node, known);
+      depend(frame, known.lookups!);
       return known.value as T;
     }
     const [problems, references] = [context.problems.length, context.references.length];
@@ -84,12 +90,13 @@ export class Memo<List extends string = string> {
     this.frame = own;
     try {
       const value = make();
-      const isWhole = own.mayKeep && context.problems.length === problems;
-      const lookups = isWhole ? [...own.lookups.values()] : null;
-      const made = isWhole ? { value, references: context.references.slice(references) } : nobody;
-      if (isFirst)
-        keep(frame, node, { layout: keptLayout(layout), inputs, lookups, parts: own.now ?? nothing, ...made }, lookups);
-      else frame.mayKeep = false;
+      if (context.problems.length > problems) own.keeps = 'none';
+      const isKept = own.keeps === 'all';
+      const lookups = [...own.lookups.values()];
+      const made = isKept ? { lookups, value, references: context.references.slice(references) } : unkept;
+      if (isFirst) keep(frame, node, { layout: keptLayout(layout), inputs, parts: own.now ?? nothing, ...made });
+      if (!isFirst || own.keeps === 'none') frame.keeps = 'none';
+      else depend(frame, lookups);
       return value;
     } finally {
       this.frame = frame;
@@ -103,15 +110,28 @@ export class Memo<List extends string = string> {
 
   /** What is made now depends on more than can be noted. */
   forget() {
-    this.frame.mayKeep = false;
+    this.frame.keeps = 'none';
+  }
+
+  /** The same, but all of that is in what it is part of. */
+  forgetPart() {
+    if (this.frame.keeps === 'all') this.frame.keeps = 'outer';
+  }
+
+  /** The list of a name as it was the last time, if it has the same items. */
+  sameList<T>(name: string, list: readonly T[]): readonly T[] {
+    const known = this.listsBefore.get(name) as readonly T[] | undefined;
+    const same = known !== undefined && sameItems(known, list) ? known : list;
+    this.lists.set(name, same);
+    return same;
   }
 }
 
 const never = () => false;
-const nobody = { value: null, references: [] };
+const unkept = { lookups: null, value: null, references: [] };
 
 function frameOver(before: Parts): Frame {
-  return { before, now: null, lookups: new Map(), mayKeep: true };
+  return { before, now: null, lookups: new Map(), keeps: 'all' };
 }
 
 function keyOf(list: string, name: string): string {
@@ -130,12 +150,14 @@ function isStill(
   );
 }
 
-/** What a node depends on, that which it is in depends on too. */
-function keep(frame: Frame, node: AstNode, kept: Kept, lookups: readonly Lookup<string>[] | null) {
+function keep(frame: Frame, node: AstNode, kept: Kept) {
   frame.now ??= new Map();
   frame.now.set(node, kept);
-  if (lookups === null) frame.mayKeep = false;
-  else for (const lookup of lookups) frame.lookups.set(keyOf(lookup.list, lookup.name), lookup);
+}
+
+/** What a node depends on, that which it is in depends on too. */
+function depend({ lookups }: Frame, on: readonly Lookup<string>[]) {
+  for (const lookup of on) lookups.set(keyOf(lookup.list, lookup.name), lookup);
 }
 
 /** Where a node is in its declaration. */

@@ -1,6 +1,6 @@
 import type { AstNode } from 'langium';
 import type { Family } from '../model/family.ts';
-import type { Action, Block, Hazard, Procedure, Repair, Stage, Step } from '../model/procedure.ts';
+import type { Action, Block, Procedure, Repair, Stage, Step } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Allow, Named, NameUse } from '../model/source.ts';
 import { partGateId } from '../model/steps.ts';
@@ -129,18 +129,23 @@ export function lowerProcedure(
     lowered(block, `R${index + 1}.`, (base): Repair => ({ ...base, tries: null, inline: false })),
   );
   const all = [...stages, ...written];
-  const hazardOf = (one: ast.Hazard) => memo.recall(context, one, [], () => lowerHazard(context, one));
-  const hazards = body.hazards.filter(({ step }) => step === undefined).map(hazardOf);
+  const hazards = body.hazards
+    .filter((hazard) => hazard.step === undefined)
+    .map((hazard) => lowerHazard(context, hazard));
   for (const { step } of body.hazards) if (step !== undefined) plainAddress(context, step);
-  const addressed = all.flatMap((block) => block.addressed);
-  for (const one of body.hazards) {
-    if (one.step === undefined) continue;
-    const hazard = hazardOf(one);
-    const { verb, object } = one.step;
-    const named = object === undefined ? null : pathText(object);
-    addressed.push({ hazard, verb: verbOf(verb), object: named, source: hazard.source });
-  }
-  const placed = placeHazards(context, all, addressed);
+  const addressed = [
+    ...all.flatMap((block) => block.addressed),
+    ...body.hazards.flatMap((node) => {
+      const { step } = node;
+      if (step === undefined) return [];
+      return memo.recall(context, node, [], (): AddressedHazard => {
+        const hazard = lowerHazard(context, node);
+        const object = step.object === undefined ? null : pathText(step.object);
+        return { hazard, verb: verbOf(step.verb), object, source: hazard.source };
+      });
+    }),
+  ];
+  const placed = placeHazards(context, all, addressed, memo);
   const inline = inlineRepairs(
     all.flatMap((block) => block.repairs),
     written.length,
@@ -443,17 +448,21 @@ function placeHazards(
   context: Context,
   lowered: readonly LoweredBlock[],
   addressed: readonly AddressedHazard[],
+  memo: StepMemo,
 ): Block[] {
   if (addressed.length === 0) return lowered.map(({ block }) => block);
-  const byAddress = new Map<string, { hazard: Hazard; order: number }[]>();
-  for (const [order, { verb, object, hazard }] of addressed.entries()) {
-    const address = addressOf(verb, object);
+  const byAddress = new Map<string, AddressedHazard[]>();
+  for (const one of addressed) {
+    const address = addressOf(one.verb, one.object);
     const same = byAddress.get(address);
-    if (same === undefined) byAddress.set(address, [{ hazard, order }]);
-    else same.push({ hazard, order });
+    if (same === undefined) byAddress.set(address, [one]);
+    else same.push(one);
   }
+  const order = new Map(addressed.map((one, index) => [one, index]));
+  // The same lists as before where they are: then blocks are the same too.
+  const lists = new Map([...byAddress].map(([address, list]) => [address, memo.sameList(address, list)]));
   const named = new Set<string>();
-  const blocks = lowered.map((block) => block.withHazards(byAddress, named));
+  const blocks = lowered.map((block) => block.withHazards(lists, named, order));
   for (const { verb, object, source } of addressed) {
     if (named.has(addressOf(verb, object))) continue;
     const objects = blocks.flatMap(({ steps }) =>
