@@ -65,13 +65,16 @@ export interface Said extends Draft<TestFigures> {
   allow: readonly Allow[];
 }
 
+/** One list for all that have nothing: no list of a model ever changes. */
+export const none: readonly never[] = Object.freeze([]);
+
 export function sayNothing(source: Source): Said {
   return {
     source,
-    objects: [],
+    objects: none,
     all: false,
-    withObjects: [],
-    tools: [],
+    withObjects: none,
+    tools: none,
     fluid: null,
     holder: null,
     station: null,
@@ -83,12 +86,12 @@ export function sayNothing(source: Source): Said {
     text: null,
     reading: '',
     sourceText: null,
-    marking: [],
+    marking: none,
     choose: null,
     rate: null,
     count: null,
     bath: null,
-    passes: [],
+    passes: none,
     pattern: false,
     oiled: false,
     forTrial: false,
@@ -98,18 +101,18 @@ export function sayNothing(source: Source): Said {
     asLeft: false,
     accept: null,
     reject: null,
-    verdicts: [],
+    verdicts: none,
     at: null,
     spread: null,
-    conditions: [],
-    onFail: [],
+    conditions: none,
+    onFail: none,
     failWritten: false,
     stopIfFails: false,
     through: null,
     takes: null,
     note: null,
-    dangers: [],
-    allow: [],
+    dangers: none,
+    allow: none,
     reads: null,
     hold: null,
     from: null,

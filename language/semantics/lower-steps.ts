@@ -24,11 +24,12 @@ import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
 import { takesPhrase, verbIs, verbTable } from '../syntax/verbs/index.ts';
 import { type PhraseName, repeats } from '../syntax/verbs/phrases.ts';
-import { actionOf, type Said, sayNothing } from './action-of.ts';
+import { actionOf, none, type Said, sayNothing } from './action-of.ts';
 import { lowerAllow } from './allows.ts';
 import type { Context } from './context.ts';
 import { withDanger } from './dangers.ts';
 import { partsNamed } from './family.ts';
+import { thingsNamed } from './family-names.ts';
 import { firstNamed } from './first-named.ts';
 import { lowerAmount, lowerCount, lowerLimit, lowerMeasure, lowerQuantity, lowerRange, lowerSpread } from './limits.ts';
 import { keptLayout, type Layout, type Lookup, layoutOf, type Memo, sameLayout } from './memo.ts';
@@ -426,7 +427,7 @@ class SingleStepLowering {
     said.objects = all
       ? this.allOf(clauses)
       : reads
-        ? []
+        ? none
         : this.objects(subjects, verbTable[verb].objects as ObjectKind[]);
     if (reads) said.reading = this.reading(subjects);
     for (const clause of clauses) this.clause(clause, said);
@@ -488,7 +489,12 @@ class SingleStepLowering {
   }
 
   /** Things that a step acts on: parameters of a sequence put in, copies of a part spread out. */
-  private objects(subjects: readonly ast.Subject[], kinds: readonly ObjectKind[], written?: Source): StepObject[] {
+  private objects(
+    subjects: readonly ast.Subject[],
+    kinds: readonly ObjectKind[],
+    written?: Source,
+  ): readonly StepObject[] {
+    if (subjects.length === 0) return none;
     return subjects.flatMap((subject) => {
       const bound = subject.path.tail === undefined ? this.place.bindings.get(subject.path.head) : undefined;
       if (bound !== undefined) return bound.flatMap((inner) => this.object(located(inner, subject), kinds));
@@ -500,7 +506,7 @@ class SingleStepLowering {
     subject: ast.Subject,
     kinds: readonly ObjectKind[],
     written: Source = this.context.source(subject.path),
-  ): StepObject[] {
+  ): readonly StepObject[] {
     const { family } = this.names;
     const { path } = subject;
     const source = this.source(subject);
@@ -509,50 +515,18 @@ class SingleStepLowering {
       if (position === null) return [];
     }
     const text = pathText(path);
-    const made = (kind: ObjectKind, name: string, part: Part | undefined): StepObject => ({
-      kind,
-      name,
-      located: subject.located ? (subject.how ?? part?.locatedBy ?? '') : null,
-      marksAligned: false,
-      source,
-    });
-    const tied = (
-      kind: ObjectKind,
-      items: readonly { readonly name: string; readonly source: Source }[],
-      idOf: (item: { name: string }) => string,
-    ) =>
-      items.map((item) => {
-        this.context.link(written, item.source, text, kind);
-        return made(
-          kind,
-          idOf(item),
-          family.parts.find((part) => part.name === item.name),
-        );
-      });
     for (const kind of kinds) {
-      if (kind === 'part' && path.tail === undefined) {
-        const parts = partsNamed(family.parts, path.head).filter(
-          (part) => subject.position === undefined || part.position === Number(subject.position),
-        );
-        if (parts.length > 0) return tied('part', parts, (part) => part.name);
-      }
-      if (kind === 'face' && path.tail !== undefined) {
-        const on = partsNamed(family.parts, path.head).map((part) => part.name);
-        const faces = family.faces.filter((face) => face.name === path.tail && on.includes(face.part));
-        if (faces.length > 0) return tied('face', faces, (face) => (face as unknown as { id: string }).id);
-      }
-      if (kind === 'port') {
-        const ports = family.ports.filter((port) =>
-          path.tail === undefined
-            ? port.name === path.head || port.base === path.head
-            : port.name === path.tail && port.part === path.head,
-        );
-        if (ports.length > 0) return tied('port', ports, (port) => port.name);
-      }
-      if (kind === 'adjuster' && path.tail === undefined) {
-        const adjusters = family.adjusters.filter((adjuster) => adjuster.part === path.head);
-        if (adjusters.length > 0) return tied('adjuster', adjusters, (adjuster) => adjuster.name);
-      }
+      const named = thingsNamed(family, kind, path);
+      const things =
+        kind === 'part' && subject.position !== undefined
+          ? named.filter(({ position }) => position === Number(subject.position))
+          : named;
+      if (things.length === 0) continue;
+      return things.map(({ id, source: target, locatedBy }) => {
+        this.context.link(written, target, text, kind);
+        const isLocated = subject.located ? (subject.how ?? locatedBy ?? '') : null;
+        return { kind, name: id, located: isLocated, marksAligned: false, source };
+      });
     }
     const candidates = [...this.candidates(kinds), ...this.place.bindings.keys()];
     if (this.hasNoPosition(subject, kinds)) return [];

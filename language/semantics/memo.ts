@@ -39,7 +39,7 @@ const nothing: Parts = new Map();
 interface Frame {
   readonly before: Parts;
   now: Map<AstNode, Kept> | null;
-  readonly lookups: Map<string, Lookup<string>>;
+  readonly lookups: Lookup<string>[];
   /** What may be kept: it, only what it is in, or neither. */
   keeps: 'all' | 'outer' | 'none';
 }
@@ -51,13 +51,16 @@ interface Frame {
  */
 export class Memo<List extends string = string> {
   private inputs: readonly unknown[] = [];
-  private frame: Frame = frameOver(nothing);
+  private root: Frame = frameOver(nothing);
+  /** What is made now. */
+  private frame: Frame = this.root;
   private listsBefore: ReadonlyMap<string, readonly unknown[]> = new Map();
   private lists = new Map<string, readonly unknown[]>();
 
   /** A procedure is lowered again. @param inputs what all its nodes are made of */
   begin(inputs: readonly unknown[]) {
-    this.frame = frameOver(sameItems(inputs, this.inputs) ? (this.frame.now ?? nothing) : nothing);
+    this.root = frameOver(sameItems(inputs, this.inputs) ? (this.root.now ?? nothing) : nothing);
+    this.frame = this.root;
     this.inputs = inputs;
     this.listsBefore = this.lists;
     this.lists = new Map();
@@ -82,7 +85,7 @@ export class Memo<List extends string = string> {
     if (known !== undefined && isStill(known, layout, inputs, isSame as (lookup: Lookup<string>) => boolean)) {
       context.repeat(known.references);
       keep(frame, node, known);
-      depend(frame, known.lookups!);
+      this.depend(frame, known.lookups!);
       return known.value as T;
     }
     const [problems, references] = [context.problems.length, context.references.length];
@@ -92,20 +95,25 @@ export class Memo<List extends string = string> {
       const value = make();
       if (context.problems.length > problems) own.keeps = 'none';
       const isKept = own.keeps === 'all';
-      const lookups = [...own.lookups.values()];
+      const lookups = own.lookups.length > few ? distinct(own.lookups) : own.lookups;
       const made = isKept ? { lookups, value, references: context.references.slice(references) } : unkept;
       if (isFirst) keep(frame, node, { layout: keptLayout(layout), inputs, parts: own.now ?? nothing, ...made });
       if (!isFirst || own.keeps === 'none') frame.keeps = 'none';
-      else depend(frame, lookups);
+      else this.depend(frame, lookups);
       return value;
     } finally {
       this.frame = frame;
     }
   }
 
+  /** What a node depends on, that which it is in depends on too. */
+  private depend(frame: Frame, on: readonly Lookup<string>[]) {
+    if (frame !== this.root) for (const lookup of on) frame.lookups.push(lookup);
+  }
+
   /** Notes that what is made now looks a name up. */
   note(list: List, name: string, found: Source | Layout) {
-    this.frame.lookups.set(keyOf(list, name), { list, name, found });
+    this.frame.lookups.push({ list, name, found });
   }
 
   /** What is made now depends on more than can be noted. */
@@ -131,11 +139,14 @@ const never = () => false;
 const unkept = { lookups: null, value: null, references: [] };
 
 function frameOver(before: Parts): Frame {
-  return { before, now: null, lookups: new Map(), keeps: 'all' };
+  return { before, now: null, lookups: [], keeps: 'all' };
 }
 
-function keyOf(list: string, name: string): string {
-  return `${list} ${name}`;
+/** Most lookups that are kept without a look whether they are the same. */
+const few = 16;
+
+function distinct(lookups: readonly Lookup<string>[]): Lookup<string>[] {
+  return [...new Map(lookups.map((lookup) => [`${lookup.list} ${lookup.name}`, lookup])).values()];
 }
 
 function isStill(
@@ -153,11 +164,6 @@ function isStill(
 function keep(frame: Frame, node: AstNode, kept: Kept) {
   frame.now ??= new Map();
   frame.now.set(node, kept);
-}
-
-/** What a node depends on, that which it is in depends on too. */
-function depend({ lookups }: Frame, on: readonly Lookup<string>[]) {
-  for (const lookup of on) lookups.set(keyOf(lookup.list, lookup.name), lookup);
 }
 
 /** Where a node is in its declaration. */

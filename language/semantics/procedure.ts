@@ -7,7 +7,7 @@ import { partGateId } from '../model/steps.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
-import type { Draft } from './action-of.ts';
+import { type Draft, none } from './action-of.ts';
 import { lowerAllow } from './allows.ts';
 import { type BodyBlock, lowerBody } from './body.ts';
 import type { Context } from './context.ts';
@@ -16,6 +16,7 @@ import { findLike, hasBeginning } from './like-chain.ts';
 import {
   type AddressedHazard,
   addressees,
+  addressesOf,
   addressOf,
   type LoweredStep,
   lowerHazard,
@@ -459,10 +460,27 @@ function placeHazards(
     else same.push(one);
   }
   const order = new Map(addressed.map((one, index) => [one, index]));
-  // The same lists as before where they are: then blocks are the same too.
-  const lists = new Map([...byAddress].map(([address, list]) => [address, memo.sameList(address, list)]));
+  const verbs = new Set(addressed.map(({ verb }) => verb));
   const named = new Set<string>();
-  const blocks = lowered.map((block) => block.withHazards(lists, named, order));
+  const lists = new Map<string, readonly AddressedHazard[]>();
+  const hazardsAt = (step: Step) => {
+    if (!verbs.has(step.verb)) return none;
+    const addresses = addressesOf(step);
+    const key = addresses.join('\n');
+    let list = lists.get(key);
+    if (list === undefined) {
+      for (const address of addresses) if (byAddress.has(address)) named.add(address);
+      const all = addresses.flatMap((address) => byAddress.get(address) ?? []);
+      // The list that there was before, if it is the same: then its steps are the same too.
+      list = memo.sameList(
+        key,
+        all.sort((a, b) => order.get(a)! - order.get(b)!),
+      );
+      lists.set(key, list);
+    }
+    return list;
+  };
+  const blocks = lowered.map((block) => block.withHazards(hazardsAt));
   for (const { verb, object, source } of addressed) {
     if (named.has(addressOf(verb, object))) continue;
     const objects = blocks.flatMap(({ steps }) =>
