@@ -1,7 +1,7 @@
 import type { AstNode } from 'langium';
 import type { Source } from '../model/source.ts';
 import { nearest } from '../syntax/nearest.ts';
-import { rangeBetween, tokensOf } from '../syntax/place.ts';
+import { placeOf, rangeBetween, tokensOf } from '../syntax/place.ts';
 import type { CorrectableCode, ProblemCode } from '../syntax/problem-code.ts';
 import type { Token } from '../syntax/token.ts';
 import { kindOfId } from './declaration-id.ts';
@@ -88,7 +88,9 @@ export class Context {
   private declaration: AstNode | null = null;
   private anchor: Anchor | null = null;
   /** The source that was made last, and what it goes from and to: a name is linked where its object is. */
-  private last: { readonly first: Token; readonly last: Token; readonly source: Source } | null = null;
+  private first: Token | null = null;
+  private last: Token | null = null;
+  private lastSource: Source | null = null;
 
   /** @param anchorOf of a node at the top of a file */
   constructor(anchorOf: (declaration: AstNode) => Anchor) {
@@ -128,13 +130,22 @@ export class Context {
 
   /** Where a node is; the whole node, or the token of one of its properties. */
   source(node: AstNode, property?: string, index?: number): Source {
+    if (property !== undefined) {
+      const tokens = tokensOf(node, property, index);
+      return this.between(node, tokens?.[0] ?? null, tokens?.[1] ?? null);
+    }
+    const place = placeOf(node);
+    return this.between(node, place?.first ?? null, place?.last ?? null);
+  }
+
+  private between(node: AstNode, first: Token | null, last: Token | null): Source {
+    if (this.lastSource !== null && first !== null && first === this.first && last === this.last)
+      return this.lastSource;
     const { id, line } = this.anchorAround(node);
-    const tokens = tokensOf(node, property, index);
-    if (tokens === null) return { file: id, range: rangeBetween(null, line) };
-    const [first, last] = tokens;
-    if (this.last?.first === first && this.last.last === last) return this.last.source;
-    const source = { file: id, range: rangeBetween(tokens, line) };
-    this.last = { first, last, source };
+    const source = { file: id, range: rangeBetween(first, last, line) };
+    this.first = first;
+    this.last = last;
+    this.lastSource = source;
     return source;
   }
 

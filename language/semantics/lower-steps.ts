@@ -388,7 +388,7 @@ export class StepLowering {
 /** Makes one step of its objects and clauses. */
 class SingleStepLowering {
   readonly inlineRepairs: Repair[] = [];
-  private readonly seen = new Set<string>();
+  private readonly seen: string[] = [];
   /** The clause that says the limit. */
   private limitedBy: string | null = null;
 
@@ -495,11 +495,15 @@ class SingleStepLowering {
     written?: Source,
   ): readonly StepObject[] {
     if (subjects.length === 0) return none;
-    return subjects.flatMap((subject) => {
+    const objects: StepObject[] = [];
+    for (const subject of subjects) {
       const bound = subject.path.tail === undefined ? this.place.bindings.get(subject.path.head) : undefined;
-      if (bound !== undefined) return bound.flatMap((inner) => this.object(located(inner, subject), kinds));
-      return this.object(subject, kinds, written);
-    });
+      if (bound !== undefined) for (const inner of bound) objects.push(...this.object(located(inner, subject), kinds));
+      else if (subjects.length === 1) return this.object(subject, kinds, written);
+      else objects.push(...this.object(subject, kinds, written));
+    }
+    // A list that has grown keeps room for more.
+    return objects.slice();
   }
 
   private object(
@@ -522,10 +526,10 @@ class SingleStepLowering {
           ? named.filter(({ position }) => position === Number(subject.position))
           : named;
       if (things.length === 0) continue;
-      return things.map(({ id, source: target, locatedBy }) => {
+      return things.map(({ id, source: target, locatedBy }): StepObject => {
         this.context.link(written, target, text, kind);
-        const isLocated = subject.located ? (subject.how ?? locatedBy ?? '') : null;
-        return { kind, name: id, located: isLocated, marksAligned: false, source };
+        const how = subject.located ? (subject.how ?? locatedBy ?? '') : null;
+        return { kind, name: id, located: how, marksAligned: false, source };
       });
     }
     const candidates = [...this.candidates(kinds), ...this.place.bindings.keys()];
@@ -577,13 +581,13 @@ class SingleStepLowering {
       else this.meansNothing(clause);
       return;
     }
-    if (!repeats(phrase) && this.seen.has(clause.$type))
+    if (!repeats(phrase) && this.seen.includes(clause.$type))
       context.syntax(
         'written-twice',
         `${clauseWords(clause)} appears twice in this step. Delete one.`,
         context.source(clause),
       );
-    this.seen.add(clause.$type);
+    this.seen.push(clause.$type);
     switch (clause.$type) {
       case 'TextClause':
         addText(said, clause.text);

@@ -57,10 +57,14 @@ export class Memo<List extends string = string> {
   private listsBefore: ReadonlyMap<string, readonly unknown[]> = new Map();
   private lists = new Map<string, readonly unknown[]>();
 
+  /** Most procedures are lowered once: what was made of one is kept from the second time on. */
+  private isKeeping: boolean | null = null;
+
   /** A procedure is lowered again. @param inputs what all its nodes are made of */
   begin(inputs: readonly unknown[]) {
     this.root = frameOver(sameItems(inputs, this.inputs) ? (this.root.now ?? nothing) : nothing);
     this.frame = this.root;
+    this.isKeeping = this.isKeeping !== null;
     this.inputs = inputs;
     this.listsBefore = this.lists;
     this.lists = new Map();
@@ -78,6 +82,7 @@ export class Memo<List extends string = string> {
     make: () => T,
     isSame: (lookup: Lookup<List>) => boolean = never,
   ): T {
+    if (this.isKeeping !== true) return make();
     const { frame } = this;
     const layout = layoutOf(node, context.anchorAround(node));
     const isFirst = frame.now?.has(node) !== true;
@@ -113,7 +118,7 @@ export class Memo<List extends string = string> {
 
   /** Notes that what is made now looks a name up. */
   note(list: List, name: string, found: Source | Layout) {
-    this.frame.lookups.push({ list, name, found });
+    if (this.frame !== this.root) this.frame.lookups.push({ list, name, found });
   }
 
   /** What is made now depends on more than can be noted. */

@@ -435,9 +435,17 @@ function withTries(blocks: readonly LoweredBlock[], repairs: readonly Repair[]):
     for (const [repair, tries] of block.tries) counts.set(repair, Math.max(tries, counts.get(repair) ?? tries));
   return repairs.map((repair) => {
     const most = counts.get(repair.name) ?? (byDegrees(repair) ? Number.POSITIVE_INFINITY : 1);
-    return { ...repair, tries: Number.isFinite(most) ? most : null };
+    const tries = Number.isFinite(most) ? most : null;
+    if (repair.tries === tries) return repair;
+    const before = tried.get(repair);
+    const made = before?.tries === tries ? before : { ...repair, tries };
+    tried.set(repair, made);
+    return made;
   });
 }
+
+/** Repairs with their tries, so that one that is the same stays the same object. */
+const tried = new WeakMap<Repair, Repair>();
 
 /** It brings a reading nearer each time, so that one try is not what is meant where no count is written. */
 export function byDegrees(repair: Repair): boolean {

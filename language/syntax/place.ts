@@ -54,16 +54,17 @@ export function tokensOf(node: AstNode, property?: string, index = 0): readonly 
 
 /** The range of a node, or of a property of it: of one of its values where it is a list. */
 export function rangeOf(node: AstNode, property?: string, index = 0): Range {
-  return rangeBetween(tokensOf(node, property, index), 0);
+  const tokens = tokensOf(node, property, index);
+  return rangeBetween(tokens?.[0] ?? null, tokens?.[1] ?? null, 0);
 }
 
 /** From a token to a token, with lines counted from one. */
-export function rangeBetween(tokens: readonly [Token, Token] | null, from: number): Range {
-  if (tokens === null) return { start: { line: -from, character: 0 }, end: { line: -from, character: 0 } };
-  const [{ line, column }, { endLine, endColumn }] = tokens;
+export function rangeBetween(first: Token | null, last: Token | null, from: number): Range {
+  if (first === null || last === null)
+    return { start: { line: -from, character: 0 }, end: { line: -from, character: 0 } };
   return {
-    start: { line: line.number - from, character: column },
-    end: { line: endLine.number - from, character: endColumn },
+    start: { line: first.line.number - from, character: first.column },
+    end: { line: last.endLine.number - from, character: last.endColumn },
   };
 }
 
