@@ -418,15 +418,23 @@ function letters(index: number): string {
 function inlineRepairs(repairs: readonly Repair[], before: number): Repair[] {
   const once = new Map<string, Repair>();
   for (const repair of repairs) if (!once.has(repair.name)) once.set(repair.name, repair);
-  return [...once.values()].map((repair, index) => ({
-    ...repair,
-    steps: repair.steps.map((step, place) => ({
+  return [...once.values()].map((repair, index) => {
+    const prefix = `R${before + index + 1}.`;
+    const known = numberedRepairs.get(repair);
+    if (known?.steps[0]?.number === `${prefix}1`) return known;
+    const steps = repair.steps.map((step, place) => ({
       ...step,
-      number: `R${before + index + 1}.${place + 1}`,
+      number: `${prefix}${place + 1}`,
       key: `${repair.name}/${step.verb}`,
-    })),
-  }));
+    }));
+    const made = { ...repair, steps };
+    numberedRepairs.set(repair, made);
+    return made;
+  });
 }
+
+/** Repairs that are written inside `on fail`, with their numbers: one that is the same stays the same object. */
+const numberedRepairs = new WeakMap<Repair, Repair>();
 
 /** A repair is tried as often as the most generous of its mentions says; null: without limit. */
 function withTries(blocks: readonly LoweredBlock[], repairs: readonly Repair[]): Repair[] {
