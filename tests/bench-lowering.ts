@@ -124,10 +124,10 @@ const shown = (value: number) => value.toFixed(value < 10 ? 2 : 1);
 
 const grown = new Map<Phase, [number, number][]>();
 const lengths = [
-  [0, 150],
-  [1, 100],
-  [10, 20],
-  [95, 5],
+  [0, 60],
+  [1, 60],
+  [10, 10],
+  [95, 3],
 ] as const;
 for (const [times, rounds] of lengths) {
   const text = procedureText(times);

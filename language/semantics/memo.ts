@@ -31,14 +31,15 @@ interface Kept {
   readonly parts: Parts;
 }
 
-type Parts = ReadonlyMap<AstNode, Kept>;
+/** By node; what has parts of its own by its name too. */
+type Parts = ReadonlyMap<AstNode | string, Kept>;
 
 const nothing: Parts = new Map();
 
 /** A node that is being made, and the nodes in it. */
 interface Frame {
   readonly before: Parts;
-  now: Map<AstNode, Kept> | null;
+  now: Map<AstNode | string, Kept> | null;
   readonly lookups: Lookup<string>[];
   /** What may be kept: it, only what it is in, or neither. */
   keeps: 'all' | 'outer' | 'none';
@@ -74,6 +75,7 @@ export class Memo<List extends string = string> {
    * What a node was made into before, or is made into now.
    * @param inputs what it is made of besides its own text
    * @param isSame whether a name that it looked up leads where it did
+   * @param name of what has parts: those of a node that is another now may be the same
    */
   recall<T>(
     context: Context,
@@ -81,6 +83,7 @@ export class Memo<List extends string = string> {
     inputs: readonly unknown[],
     make: () => T,
     isSame: (lookup: Lookup<List>) => boolean = never,
+    name: string | null = null,
   ): T {
     if (this.isKeeping !== true) return make();
     const { frame } = this;
@@ -89,12 +92,13 @@ export class Memo<List extends string = string> {
     const known = isFirst ? frame.before.get(node) : undefined;
     if (known !== undefined && isStill(known, layout, inputs, isSame as (lookup: Lookup<string>) => boolean)) {
       context.repeat(known.references);
-      keep(frame, node, known);
+      keep(frame, node, known, name);
       this.depend(frame, known.lookups!);
       return known.value as T;
     }
     const [problems, references] = [context.problems.length, context.references.length];
-    const own = frameOver(known?.parts ?? nothing);
+    const former = known ?? (name === null ? undefined : frame.before.get(name));
+    const own = frameOver(former?.parts ?? nothing);
     this.frame = own;
     try {
       const value = make();
@@ -102,7 +106,7 @@ export class Memo<List extends string = string> {
       const isKept = own.keeps === 'all';
       const lookups = own.lookups.length > few ? distinct(own.lookups) : own.lookups;
       const made = isKept ? { lookups, value, references: context.references.slice(references) } : unkept;
-      if (isFirst) keep(frame, node, { layout: keptLayout(layout), inputs, parts: own.now ?? nothing, ...made });
+      if (isFirst) keep(frame, node, { layout: keptLayout(layout), inputs, parts: own.now ?? nothing, ...made }, name);
       if (!isFirst || own.keeps === 'none') frame.keeps = 'none';
       else this.depend(frame, lookups);
       return value;
@@ -166,9 +170,10 @@ function isStill(
   );
 }
 
-function keep(frame: Frame, node: AstNode, kept: Kept) {
+function keep(frame: Frame, node: AstNode, kept: Kept, name: string | null) {
   frame.now ??= new Map();
   frame.now.set(node, kept);
+  if (name !== null) frame.now.set(name, kept);
 }
 
 /** Where a node is in its declaration. */

@@ -121,7 +121,8 @@ export function lowerProcedure(
     };
     // Patched lines are in other places than their block.
     if (block.lines !== block.node.lines) return make();
-    return memo.recall(context, block.node, [prefix, block.title, block.station], make, maker.isSame);
+    const name = `${block.kind} ${block.name}`;
+    return memo.recall(context, block.node, [prefix, block.title, block.station], make, maker.isSame, name);
   };
   const stages = stageBlocks.map((block, index) =>
     lowered(block, `${index + 1}.`, (base): Stage => ({ ...base, together: block.together })),
