@@ -206,7 +206,7 @@ export class Context {
     return found;
   }
 
-  /** Takes over what is said of text that is the same as before. */
+  /** Takes over the links of text that is the same as before. */
   repeat(references: readonly Reference[]) {
     for (const one of references) this.references.push(one);
   }

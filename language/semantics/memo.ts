@@ -48,7 +48,7 @@ interface Frame {
 /**
  * What the nodes of a procedure were made into the last time: its stages and repairs, and the statements in them. One that is
  * the same node at the same place, as the parser keeps it through an edit, is not lowered again if all that it looked up is found
- * where it was. One with a problem always is: what is said of it depends on all names that there are.
+ * where it was. One with a problem always is: its message depends on all names that there are.
  */
 export class Memo<List extends string = string> {
   private inputs: readonly unknown[] = [];
