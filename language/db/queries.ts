@@ -235,7 +235,14 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
   function nodeOf(id: string): ast.Declaration | null {
     if (fingerprint(id) === null) return null;
     const uri = uriOfId(id);
-    return trees.nodes(uri, texts.peek(uri) ?? unreadFiles.peek('')?.get(uri)?.text ?? '').get(id)!.node;
+    return trees.nodes(uri, textNow(uri)).get(id)!.node;
+  }
+
+  const memoOf = (id: string) => trees.memoOf(uriOfId(id), textNow(uriOfId(id)), id);
+
+  /** Without recording that it is read: what is made of it is recorded. */
+  function textNow(uri: string): string {
+    return texts.peek(uri) ?? unreadFiles.peek('')?.get(uri)?.text ?? '';
   }
 
   const scope: Scope = {
@@ -310,7 +317,7 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
         });
         if (first('Procedure', node.name) !== id) return null;
         return context.attempt('reading this procedure', node, () =>
-          context.readAs(node, () => lowerProcedure(context, node, scope)),
+          context.readAs(node, () => lowerProcedure(context, node, scope, memoOf(id))),
         );
       case 'Job':
         return context.attempt('reading this job', node, () => lowerJob(context, node, scope));
