@@ -16,7 +16,7 @@ import type { Family } from '../model/family.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
-import type { Allow } from '../model/source.ts';
+import type { Allow, Source } from '../model/source.ts';
 import { allowsWithin } from '../semantics/allows.ts';
 import { Context, type Defect, type Reference, type ResolveProblem } from '../semantics/context.ts';
 import { type Declared, kindOfId, nameOfId, uriOfId } from '../semantics/declaration-id.ts';
@@ -82,13 +82,20 @@ export interface FileFindings {
   readonly unmade: readonly Diagnostic[];
 }
 
+/** A problem that a declaration of a file has, in that file or in another. */
+export interface GatheredProblem {
+  readonly from: string;
+  readonly phase: number;
+  readonly problem: ResolveProblem;
+}
+
 export type Queries = ReturnType<typeof buildQueries>;
 
 /** The order in which declarations are lowered and their problems reported. */
 export const phases: readonly Declared[] = ['Unread', 'Shop', 'Family', 'Sequence', 'Procedure', 'Job'];
 
-/** Ranks of firewalls: what is declared; then what is gathered from all files and asked of for each. */
-const [declared, gathered] = [1, 2];
+/** Rank of the firewalls around what is declared. */
+const declared = 1;
 
 /**
  * The arrows from text to findings. Everything is computed in sources relative to declarations, by id, so that what moves
@@ -138,7 +145,18 @@ export function buildQueries(db: Database, trees: Trees) {
   });
   const none: readonly string[] = [];
   const ids = db.query('ids', (kind) => index('').ids.get(kind) ?? none, { equal, firewall: declared });
-  const named = db.query('named', (key) => index('').named.get(key) ?? none, { equal, firewall: declared });
+  /** Names that were looked up and are declared nowhere, by kind and name. */
+  const missing = new Set<string>();
+  const named = db.query(
+    'named',
+    (key) => {
+      const found = index('').named.get(key);
+      if (found === undefined) missing.add(key);
+      else missing.delete(key);
+      return found ?? none;
+    },
+    { equal, firewall: declared },
+  );
   const isPartNumber = db.query('part number', (name) => index('').partNumbers.has(name), { firewall: declared });
   const isOneTooMany = db.query('one too many', (id) => index('').tooMany.has(id), { firewall: declared });
   const forFamily = db.query('for family', (name) => index('').forFamily.get(name) ?? none, {
@@ -357,31 +375,42 @@ export function buildQueries(db: Database, trees: Trees) {
   /** Problems that come of the declarations of a file, in whatever file they are. Those of a job are in its own. */
   const problemsFrom = db.query(
     'problems from',
-    (uri) =>
+    (uri): readonly GatheredProblem[] =>
       heads(uri).areJobs
         ? []
         : idsIn(uri)
             .filter((id) => kindOfId(id) !== 'Job')
-            .flatMap(reportedBy),
+            .flatMap((id) => reportedBy(id).map((one) => ({ from: uri, ...one }))),
     { equal },
   );
-  const allProblems = db.query(
-    'all problems',
-    () => {
-      const all = uris()
-        .flatMap(problemsFrom)
-        .sort((a, b) => a.phase - b.phase);
-      return byUri(all, ({ problem }) => problem.source.file);
-    },
-    { equal: equalMaps, firewall: gathered },
-  );
-  const problemsIn = db.query('problems in', (uri) => allProblems('').get(uri) ?? [], { equal, firewall: gathered });
+  /** Those of a file that come of other files. */
+  const problemsElsewhere = db.input<readonly GatheredProblem[]>();
   const ofProblems = db.query('of problems', (uri): ProcedureResult => {
+    const here = problemsFrom(uri).filter(({ problem }) => uriOfId(problem.source.file) === uri);
+    const others = problemsElsewhere.get(uri) ?? [];
     const own = idsIn(uri).filter((id) => heads(uri).areJobs || kindOfId(id) === 'Job');
-    const all = [...problemsIn(uri), ...own.flatMap(reportedBy)];
+    const all = [...inOrder(here, others), ...own.flatMap(reportedBy)];
     const problems = all.map(({ problem }) => problem);
     return problemFindings(problems, { concessionsIn: concessions, unread: [] });
   });
+
+  /** As if the files had been read one after the other, phase by phase: of problems at one place the first is kept. */
+  function inOrder(here: readonly GatheredProblem[], others: readonly GatheredProblem[]): GatheredProblem[] {
+    const places = new Map(others.length === 0 ? [] : uris().map((uri, index) => [uri, index]));
+    const place = ({ from }: GatheredProblem) => places.get(from) ?? -1;
+    return [...here, ...others].sort((a, b) => a.phase - b.phase || place(a) - place(b));
+  }
+
+  /** Other files in which names are written that a file's declarations read: in sequences, and in what a procedure is like. */
+  const readsIn = db.query(
+    'reads in',
+    (uri): readonly string[] => {
+      if (heads(uri).areJobs) return [];
+      const written = new Set(idsIn(uri).flatMap((id) => reported(id).links.map(({ use }) => use.file)));
+      return [...new Set([...written].map(uriOfId))].filter((other) => other !== uri).sort();
+    },
+    { equal },
+  );
 
   /** Concessions that silenced something in the procedures of a file, in whatever file they are. */
   const usedFrom = db.query(
@@ -389,29 +418,26 @@ export function buildQueries(db: Database, trees: Trees) {
     (uri) => {
       if (heads(uri).areJobs) return [];
       const procedures = idsIn(uri).filter((id) => kindOfId(id) === 'Procedure');
-      return procedures.flatMap((id) => outcome(id).used.map(placeKey));
+      return procedures.flatMap((id) => outcome(id).used.map(({ source }) => source));
     },
     { equal },
   );
-  const allUsed = db.query('all used', () => new Set(uris().flatMap(usedFrom)), {
-    equal: equalSets,
-    firewall: gathered,
-  });
-  const isUsedAnywhere = db.query('is used', (key) => allUsed('').has(key), { firewall: gathered });
+  /** Those outside of procedures that silenced something anywhere, by `placeKey`. */
+  const usedAnywhere = db.input<readonly string[]>();
   /** One in a procedure is heard in that and in those that are like it; others may be wherever they are used. */
-  function isUsed(allow: Allow): boolean {
-    const key = placeKey(allow);
-    const { file } = allow.source;
+  function isUsed({ source }: Allow): boolean {
+    const key = placeKey(source);
+    const { file } = source;
     return kindOfId(file) === 'Procedure'
-      ? withSteps(file).some((id) => outcome(id).used.some((one) => placeKey(one) === key))
-      : isUsedAnywhere(key);
+      ? withSteps(file).some((id) => outcome(id).used.some((one) => placeKey(one.source) === key))
+      : usedAnywhere.get(uriOfId(file))?.includes(key) === true;
   }
 
   const findingsFrom = db.query('findings from', (uri): FileFindings => {
     const all = idsIn(uri);
     const common = [ofProblems(uri), ...all.map(judged)];
-    const used = new Set(common.flatMap((one) => one.used.map(placeKey)));
-    const allowed = all.flatMap(concessions).filter((allow) => !used.has(placeKey(allow)));
+    const used = new Set(common.flatMap((one) => one.used.map(({ source }) => placeKey(source))));
+    const allowed = all.flatMap(concessions).filter(({ source }) => !used.has(placeKey(source)));
     return {
       common: common.flatMap(({ diagnostics }) => diagnostics),
       own: all.flatMap((id) => (kindOfId(id) === 'Procedure' ? [{ id, diagnostics: outcome(id).diagnostics }] : [])),
@@ -426,34 +452,22 @@ export function buildQueries(db: Database, trees: Trees) {
     texts,
     files,
     parsed,
+    heads,
     idsIn,
     index,
+    missing,
     model,
     reported,
     concessions,
+    problemsFrom,
+    problemsElsewhere,
+    readsIn,
+    usedFrom,
+    usedAnywhere,
     findingsFrom,
   };
 }
 
-function placeKey({ source: { file, range } }: Allow): string {
+export function placeKey({ file, range }: Source): string {
   return `${file}:${range.start.line}:${range.start.character}`;
-}
-
-function byUri<T>(items: readonly T[], idOf: (item: T) => string): Map<string, T[]> {
-  const map = new Map<string, T[]>();
-  for (const item of items) {
-    const uri = uriOfId(idOf(item));
-    const known = map.get(uri);
-    if (known === undefined) map.set(uri, [item]);
-    else known.push(item);
-  }
-  return map;
-}
-
-function equalMaps<T>(one: ReadonlyMap<string, T>, other: ReadonlyMap<string, T>): boolean {
-  return one.size === other.size && [...one].every(([key, value]) => equal(value, other.get(key)));
-}
-
-function equalSets(one: ReadonlySet<string>, other: ReadonlySet<string>): boolean {
-  return one.size === other.size && [...one].every((key) => other.has(key));
 }

@@ -27,9 +27,10 @@ import { outlineOf } from '../../language/ide/outline.ts';
 import { rulePage } from '../../language/ide/problem.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import type { Host } from '../host/host.ts';
+import { canceled } from './canceled.ts';
+import { Checking } from './checking.ts';
 import { codeAction, fixAll, fixAllKind } from './code-actions.ts';
 import { completionItem } from './completion.ts';
-import { debounce } from './debounce.ts';
 import { diagnosticOf } from './diagnostics.ts';
 import { DocumentStore } from './document-store.ts';
 import { resolvePrintLink } from './print-link.ts';
@@ -47,15 +48,34 @@ import {
   sheetParams,
 } from './requests.ts';
 import { documentSymbol } from './symbols.ts';
+import { Typing } from './typing.ts';
 
-/** Pause after a keystroke before all is checked, ms. */
-const debounceDelay = 150;
+/**
+ * Pause after which a word counts as finished though the cursor is still there, ms: longer than between two keystrokes of
+ * somebody who types slowly, shorter than it takes to look up at the list of problems.
+ */
+const settlingTime = 400;
 
 /** Serves one client until it says `exit`. */
 export function serve(connection: Connection, host: Host): void {
-  const store = new DocumentStore(host.files);
-  const documents = new TextDocuments(TextDocument);
-  let scope: 'workspace' | 'open' = 'workspace';
+  const typing = new Typing();
+  const checking = new Checking({
+    work: () => store.work(),
+    publish: (uri) => publisher.publish(uri),
+    isUrgent: (uri) => store.isOpen(uri),
+    done: finished,
+    failed: (error) =>
+      connection.console.error(`The check failed: ${error instanceof Error ? error.stack : String(error)}`),
+  });
+  const store = new DocumentStore(host.files, checking);
+  const documents = new TextDocuments({
+    create: TextDocument.create,
+    update(document, changes, version) {
+      const edited = TextDocument.update(document, changes, version);
+      typing.edited(edited, changes.at(-1));
+      return edited;
+    },
+  });
   let showsHints = true;
   let folders: string[] = [];
   let explain: string | null = null;
@@ -72,20 +92,25 @@ export function serve(connection: Connection, host: Host): void {
   };
   const clientUri = (uri: string) => store.clientUri(uri);
   const toDiagnostic = (diagnostic: Diagnostic) => diagnosticOf(diagnostic, pageOf, clientUri);
-  const publisher = new Publisher(connection, store, toDiagnostic);
+  const publisher = new Publisher(connection, store, typing, toDiagnostic);
 
-  const check = () => {
-    try {
-      const checked = publisher.publish(scope);
-      void connection.sendNotification(checkedMethod, checked);
-      // A hint may follow from another file: the shop's drawer, the procedure's rate.
-      if (refreshesHints) void connection.languages.inlayHint.refresh();
-    } catch (error) {
-      // A defect of the checker must not end the session: what was typed next may check again.
-      connection.console.error(`The check failed: ${error instanceof Error ? error.stack : String(error)}`);
-    }
+  let settling: ReturnType<typeof setTimeout> | undefined;
+  /** The word that was being typed is finished: what is found there is shown. */
+  const finishWord = () => {
+    const { uri } = typing;
+    typing.finish();
+    if (uri !== null) publisher.publish(store.canonical(uri));
+    if (publisher.isHolding) finished();
   };
-  const checking = debounce(check, debounceDelay);
+
+  /** All is checked and published. */
+  function finished() {
+    if (publisher.isHolding && typing.uri !== null) return;
+    publisher.isHolding = false;
+    void connection.sendNotification(checkedMethod, publisher.counts());
+    // A hint may follow from another file: the shop's drawer, the procedure's rate.
+    if (refreshesHints) void connection.languages.inlayHint.refresh();
+  }
 
   connection.onInitialize((params): InitializeResult => {
     const options = initializationOptions.safeParse(params.initializationOptions ?? {});
@@ -118,14 +143,14 @@ export function serve(connection: Connection, host: Host): void {
   });
 
   connection.onInitialized(async () => {
+    const scanned = store.scan(folders);
     if (watches) {
       await connection.client.register(DidChangeWatchedFilesNotification.type, {
         watchers: [{ globPattern: '**/*.rebuild' }, { globPattern: '**/handtight.json' }],
       });
     }
     await readSettings();
-    await store.scan(folders);
-    check();
+    await scanned;
   });
 
   async function readSettings(): Promise<void> {
@@ -133,7 +158,11 @@ export function serve(connection: Connection, host: Host): void {
     try {
       const read = settingsSchema.safeParse(await connection.workspace.getConfiguration('handtight'));
       if (read.success) {
-        scope = read.data.problems.scope;
+        const { scope } = read.data.problems;
+        if (scope !== publisher.scope) {
+          publisher.scope = scope;
+          publisher.publishAll();
+        }
         showsHints = read.data.hints.shims;
       } else connection.console.warn(`A setting of Handtight was not understood: ${read.error.message}`);
     } catch {
@@ -144,91 +173,124 @@ export function serve(connection: Connection, host: Host): void {
   connection.onDidChangeConfiguration(async () => {
     await readSettings();
     if (refreshesHints) void connection.languages.inlayHint.refresh();
-    checking.ask();
+    checking.resume();
   });
 
-  connection.onDidChangeWatchedFiles(async ({ changes }) => {
-    for (const { uri } of changes) await store.refresh(uri);
-    checking.ask();
+  connection.onDidChangeWatchedFiles(({ changes }) => {
+    void Promise.all(changes.map(({ uri }) => store.refresh(uri))).then(() => checking.resume());
   });
 
-  documents.onDidOpen(({ document }) => {
-    store.open(document);
-    checking.ask();
-  });
   documents.onDidChangeContent(({ document }) => {
     store.open(document);
-    checking.ask();
+    clearTimeout(settling);
+    settling = setTimeout(finishWord, settlingTime);
   });
-  documents.onDidClose(async ({ document }) => {
+  documents.onDidClose(({ document }) => {
     store.close(document);
     // It may have been deleted, or changed without a word from the watcher, while it was open.
-    await store.refresh(document.uri);
-    checking.ask();
+    void store.refresh(document.uri);
   });
   documents.listen(connection);
 
-  connection.onDocumentSymbol(({ textDocument: { uri } }) =>
-    outlineOf(store.snapshot(uri), store.canonical(uri)).map(documentSymbol),
+  const answering = canceled(() => checking.notice());
+
+  connection.onDocumentSymbol(
+    answering(({ textDocument: { uri } }) => outlineOf(store.snapshot(uri), store.canonical(uri)).map(documentSymbol)),
   );
 
-  connection.onCompletion(({ textDocument: { uri }, position, context }) => {
-    if (!store.isOpen(uri) || isSettings(uri)) return [];
-    const onlyNames = context?.triggerKind === CompletionTriggerKind.TriggerCharacter;
-    const options = { snippets: completesSnippets, onlyNames };
-    return completionsAt(store.snapshot(uri), store.canonical(uri), position, options).map(completionItem);
-  });
+  connection.onCompletion(
+    answering(({ textDocument: { uri }, position, context }) => {
+      if (!store.isOpen(uri) || isSettings(uri)) return [];
+      const onlyNames = context?.triggerKind === CompletionTriggerKind.TriggerCharacter;
+      const options = { snippets: completesSnippets, onlyNames };
+      return completionsAt(store.snapshot(uri), store.canonical(uri), position, options).map(completionItem);
+    }),
+  );
 
-  connection.onHover(({ textDocument: { uri }, position }) => {
-    const hover = hoverAt(store.snapshot(uri), store.canonical(uri), position);
-    return hover && { range: hover.range, contents: { kind: 'markdown', value: hover.markdown } };
-  });
+  connection.onHover(
+    answering(({ textDocument: { uri }, position }) => {
+      const hover = hoverAt(store.snapshot(uri), store.canonical(uri), position);
+      return hover && { range: hover.range, contents: { kind: 'markdown', value: hover.markdown } };
+    }),
+  );
 
-  connection.onDefinition(({ textDocument: { uri }, position }) =>
-    definitionsAt(store.snapshot(uri), store.canonical(uri), position).map(
-      ({ file, range }): Location => ({ uri: clientUri(file), range }),
+  connection.onDefinition(
+    answering(({ textDocument: { uri }, position }) =>
+      definitionsAt(store.snapshot(uri), store.canonical(uri), position).map(
+        ({ file, range }): Location => ({ uri: clientUri(file), range }),
+      ),
     ),
   );
 
-  connection.languages.inlayHint.on(({ textDocument: { uri }, range }) => {
-    const hints = showsHints ? inlayHintsIn(store.snapshot(uri), store.canonical(uri), range) : [];
-    return hints.map(({ position, text }) => ({ position, label: text, kind: InlayHintKind.Type, paddingLeft: true }));
-  });
-
-  connection.onCodeAction(({ textDocument: { uri }, range, context: { only } }) => {
-    if (!store.isOpen(uri)) return [];
-    const snapshot = store.snapshot(uri);
-    const file = store.canonical(uri);
-    const versionOf = (of: string) => store.document(of)?.version ?? null;
-    const editing = { clientUri, versionOf, snippets, diagnosticOf: toDiagnostic, explain };
-    const wants = (kind: string) =>
-      only === undefined || only.some((one) => kind === one || kind.startsWith(`${one}.`));
-    const actions = wants(CodeActionKind.QuickFix)
-      ? actionsIn(snapshot, file, range).flatMap((action) => codeAction(action, editing))
-      : [];
-    // Only when it is requested by kind: on save, or from the menu of source actions.
-    const all = only !== undefined && wants(fixAllKind) ? fixAll(allSafeChanges(snapshot, file), editing) : null;
-    return all === null ? actions : [...actions, all];
-  });
-
-  // Pages are loaded with the first request, so that an editor that starts does not wait for them.
-  connection.onRequest<SheetResult, void>(sheetMethod, async (params: unknown) => {
-    const { sheetAt } = await import('./pages.ts');
-    return sheetAt(store, host, understood(sheetParams, params));
-  });
-  connection.onRequest<SpecsResult, void>(specsMethod, async (params: unknown) => {
-    const { specsAt } = await import('./pages.ts');
-    return specsAt(store, host, understood(sheetParams, params));
-  });
-  connection.onRequest<PrintResult, void>(printMethod, async (params: unknown) => {
-    const { printAt } = await import('./print.ts');
-    return printAt(store, host, understood(printParams, params));
-  });
-  connection.onRequest<PrintLinkResult, void>(printLinkMethod, (params: unknown) =>
-    resolvePrintLink(store, host, understood(printLinkParams, params)),
+  connection.languages.inlayHint.on(
+    answering(({ textDocument: { uri }, range }) => {
+      const hints = showsHints ? inlayHintsIn(store.snapshot(uri), store.canonical(uri), range) : [];
+      return hints.map(({ position, text }) => ({
+        position,
+        label: text,
+        kind: InlayHintKind.Type,
+        paddingLeft: true,
+      }));
+    }),
   );
 
-  connection.onShutdown(() => checking.cancel());
+  connection.onCodeAction(
+    answering(({ textDocument: { uri }, range, context: { only } }) => {
+      if (!store.isOpen(uri)) return [];
+      // Edits are made in the text as it is now.
+      store.bringUpToDate(uri);
+      const snapshot = store.snapshot(uri);
+      const file = store.canonical(uri);
+      const versionOf = (of: string) => store.document(of)?.version ?? null;
+      const editing = { clientUri, versionOf, snippets, diagnosticOf: toDiagnostic, explain };
+      const wants = (kind: string) =>
+        only === undefined || only.some((one) => kind === one || kind.startsWith(`${one}.`));
+      const actions = wants(CodeActionKind.QuickFix)
+        ? actionsIn(snapshot, file, range).flatMap((action) => codeAction(action, editing))
+        : [];
+      // Only when it is requested by kind: on save, or from the menu of source actions.
+      const all = only !== undefined && wants(fixAllKind) ? fixAll(allSafeChanges(snapshot, file), editing) : null;
+      return all === null ? actions : [...actions, all];
+    }),
+  );
+
+  // Pages are loaded with the first request, so that an editor that starts does not wait for them.
+  connection.onRequest<SheetResult, void>(
+    sheetMethod,
+    answering(async (params: unknown) => {
+      const { sheetAt } = await import('./pages.ts');
+      return sheetAt(store, host, understood(sheetParams, params));
+    }),
+  );
+  connection.onRequest<SpecsResult, void>(
+    specsMethod,
+    answering(async (params: unknown) => {
+      const { specsAt } = await import('./pages.ts');
+      return specsAt(store, host, understood(sheetParams, params));
+    }),
+  );
+  connection.onRequest<PrintResult, void>(
+    printMethod,
+    answering(async (params: unknown) => {
+      const { printAt } = await import('./print.ts');
+      const to = understood(printParams, params);
+      await checking.settled();
+      return printAt(store, host, to);
+    }),
+  );
+  connection.onRequest<PrintLinkResult, void>(
+    printLinkMethod,
+    answering(async (params: unknown) => {
+      const link = understood(printLinkParams, params);
+      await checking.settled();
+      return resolvePrintLink(store, host, link);
+    }),
+  );
+
+  connection.onShutdown(() => {
+    clearTimeout(settling);
+    checking.stop();
+  });
   connection.listen();
 }
 
