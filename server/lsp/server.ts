@@ -8,11 +8,10 @@ import {
   type Connection,
   DidChangeWatchedFilesNotification,
   ErrorCodes,
-  type InitializeResult,
+  type InitializeParams,
   InlayHintKind,
   type Location,
   ResponseError,
-  TextDocumentSyncKind,
   TextDocuments,
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
@@ -27,9 +26,10 @@ import { outlineOf } from '../../language/ide/outline.ts';
 import { rulePage } from '../../language/ide/problem.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import type { Host } from '../host/host.ts';
-import { canceled } from './canceled.ts';
+import { unlessCanceled } from './canceled.ts';
+import { fixAllKind } from './capabilities.ts';
 import { Checking } from './checking.ts';
-import { codeAction, fixAll, fixAllKind } from './code-actions.ts';
+import { codeAction, fixAll } from './code-actions.ts';
 import { completionItem } from './completion.ts';
 import { diagnosticOf } from './diagnostics.ts';
 import { DocumentStore } from './document-store.ts';
@@ -56,8 +56,8 @@ import { Typing } from './typing.ts';
  */
 const settlingTime = 400;
 
-/** Serves one client until it says `exit`. */
-export function serve(connection: Connection, host: Host): void {
+/** Serves one client, which has sent `initialize`, until it says `exit`. What it gives is called before each message. */
+export function serve(connection: Connection, host: Host, params: InitializeParams): () => void {
   const typing = new Typing();
   const checking = new Checking({
     work: () => store.work(),
@@ -77,14 +77,23 @@ export function serve(connection: Connection, host: Host): void {
     },
   });
   let showsHints = true;
-  let folders: string[] = [];
   let explain: string | null = null;
-  let snippets = false;
-  let completesSnippets = false;
-  let watches = false;
-  let configures = false;
-  let refreshesHints = false;
-  let pages: string | null = null;
+  let pages = host.rulePages();
+  const { capabilities, rootUri } = params;
+  const named = (params.workspaceFolders ?? []).map(({ uri }) => uri);
+  const folders = named.length === 0 && rootUri ? [rootUri] : named;
+  const snippets = capabilities.workspace?.workspaceEdit?.snippetEditSupport === true;
+  const completesSnippets = capabilities.textDocument?.completion?.completionItem?.snippetSupport === true;
+  const watches = capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration === true;
+  const refreshesHints = capabilities.workspace?.inlayHint?.refreshSupport === true;
+  const configures = capabilities.workspace?.configuration === true;
+  const options = initializationOptions.safeParse(params.initializationOptions ?? {});
+  if (options.success) {
+    pages = options.data.rulePages ?? pages;
+    explain = options.data.explainCommand ?? null;
+  } else {
+    connection.console.warn(`Initialization options were not understood: ${options.error.message}`);
+  }
 
   const pageOf = (rule: string): string | null => {
     const page = rulePage(rule);
@@ -111,36 +120,6 @@ export function serve(connection: Connection, host: Host): void {
     // A hint may follow from another file: the shop's drawer, the procedure's rate.
     if (refreshesHints) void connection.languages.inlayHint.refresh();
   }
-
-  connection.onInitialize((params): InitializeResult => {
-    const options = initializationOptions.safeParse(params.initializationOptions ?? {});
-    if (options.success) {
-      pages = options.data.rulePages ?? host.rulePages();
-      explain = options.data.explainCommand ?? null;
-    } else {
-      connection.console.warn(`Initialization options were not understood: ${options.error.message}`);
-    }
-    folders = (params.workspaceFolders ?? []).map(({ uri }) => uri);
-    if (folders.length === 0 && params.rootUri) folders = [params.rootUri];
-    snippets = params.capabilities.workspace?.workspaceEdit?.snippetEditSupport === true;
-    completesSnippets = params.capabilities.textDocument?.completion?.completionItem?.snippetSupport === true;
-    watches = params.capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration === true;
-    refreshesHints = params.capabilities.workspace?.inlayHint?.refreshSupport === true;
-    configures = params.capabilities.workspace?.configuration === true;
-    return {
-      serverInfo: { name: 'handtight' },
-      capabilities: {
-        textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental, save: false },
-        completionProvider: { triggerCharacters: [' ', ','] },
-        documentSymbolProvider: { label: 'Handtight' },
-        hoverProvider: true,
-        definitionProvider: true,
-        inlayHintProvider: true,
-        codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, fixAllKind] },
-        workspace: { workspaceFolders: { supported: true } },
-      },
-    };
-  });
 
   connection.onInitialized(async () => {
     const scanned = store.scan(folders);
@@ -192,86 +171,69 @@ export function serve(connection: Connection, host: Host): void {
   });
   documents.listen(connection);
 
-  const answering = canceled(() => checking.notice());
-
-  connection.onDocumentSymbol(
-    answering(({ textDocument: { uri } }) => outlineOf(store.snapshot(uri), store.canonical(uri)).map(documentSymbol)),
+  connection.onDocumentSymbol(({ textDocument: { uri } }) =>
+    outlineOf(store.snapshot(uri), store.canonical(uri)).map(documentSymbol),
   );
 
-  connection.onCompletion(
-    answering(({ textDocument: { uri }, position, context }) => {
-      if (!store.isOpen(uri) || isSettings(uri)) return [];
-      const onlyNames = context?.triggerKind === CompletionTriggerKind.TriggerCharacter;
-      const options = { snippets: completesSnippets, onlyNames };
-      return completionsAt(store.snapshot(uri), store.canonical(uri), position, options).map(completionItem);
-    }),
-  );
+  connection.onCompletion(({ textDocument: { uri }, position, context }) => {
+    if (!store.isOpen(uri) || isSettings(uri)) return [];
+    const onlyNames = context?.triggerKind === CompletionTriggerKind.TriggerCharacter;
+    const options = { snippets: completesSnippets, onlyNames };
+    return completionsAt(store.snapshot(uri), store.canonical(uri), position, options).map(completionItem);
+  });
 
-  connection.onHover(
-    answering(({ textDocument: { uri }, position }) => {
-      const hover = hoverAt(store.snapshot(uri), store.canonical(uri), position);
-      return hover && { range: hover.range, contents: { kind: 'markdown', value: hover.markdown } };
-    }),
-  );
+  connection.onHover(({ textDocument: { uri }, position }) => {
+    const hover = hoverAt(store.snapshot(uri), store.canonical(uri), position);
+    return hover && { range: hover.range, contents: { kind: 'markdown', value: hover.markdown } };
+  });
 
-  connection.onDefinition(
-    answering(({ textDocument: { uri }, position }) =>
-      definitionsAt(store.snapshot(uri), store.canonical(uri), position).map(
-        ({ file, range }): Location => ({ uri: clientUri(file), range }),
-      ),
+  connection.onDefinition(({ textDocument: { uri }, position }) =>
+    definitionsAt(store.snapshot(uri), store.canonical(uri), position).map(
+      ({ file, range }): Location => ({ uri: clientUri(file), range }),
     ),
   );
 
-  connection.languages.inlayHint.on(
-    answering(({ textDocument: { uri }, range }) => {
-      const hints = showsHints ? inlayHintsIn(store.snapshot(uri), store.canonical(uri), range) : [];
-      return hints.map(({ position, text }) => ({
-        position,
-        label: text,
-        kind: InlayHintKind.Type,
-        paddingLeft: true,
-      }));
-    }),
-  );
+  connection.languages.inlayHint.on(({ textDocument: { uri }, range }) => {
+    const hints = showsHints ? inlayHintsIn(store.snapshot(uri), store.canonical(uri), range) : [];
+    return hints.map(({ position, text }) => ({ position, label: text, kind: InlayHintKind.Type, paddingLeft: true }));
+  });
 
-  connection.onCodeAction(
-    answering(({ textDocument: { uri }, range, context: { only } }) => {
-      if (!store.isOpen(uri)) return [];
-      // Edits are made in the text as it is now.
-      store.bringUpToDate(uri);
-      const snapshot = store.snapshot(uri);
-      const file = store.canonical(uri);
-      const versionOf = (of: string) => store.document(of)?.version ?? null;
-      const editing = { clientUri, versionOf, snippets, diagnosticOf: toDiagnostic, explain };
-      const wants = (kind: string) =>
-        only === undefined || only.some((one) => kind === one || kind.startsWith(`${one}.`));
-      const actions = wants(CodeActionKind.QuickFix)
-        ? actionsIn(snapshot, file, range).flatMap((action) => codeAction(action, editing))
-        : [];
-      // Only when it is requested by kind: on save, or from the menu of source actions.
-      const all = only !== undefined && wants(fixAllKind) ? fixAll(allSafeChanges(snapshot, file), editing) : null;
-      return all === null ? actions : [...actions, all];
-    }),
-  );
+  connection.onCodeAction(({ textDocument: { uri }, range, context: { only } }) => {
+    if (!store.isOpen(uri)) return [];
+    // Edits are made in the text as it is now.
+    store.bringUpToDate(uri);
+    const snapshot = store.snapshot(uri);
+    const file = store.canonical(uri);
+    const versionOf = (of: string) => store.document(of)?.version ?? null;
+    const editing = { clientUri, versionOf, snippets, diagnosticOf: toDiagnostic, explain };
+    const wants = (kind: string) =>
+      only === undefined || only.some((one) => kind === one || kind.startsWith(`${one}.`));
+    const actions = wants(CodeActionKind.QuickFix)
+      ? actionsIn(snapshot, file, range).flatMap((action) => codeAction(action, editing))
+      : [];
+    // Only when it is requested by kind: on save, or from the menu of source actions.
+    const all = only !== undefined && wants(fixAllKind) ? fixAll(allSafeChanges(snapshot, file), editing) : null;
+    return all === null ? actions : [...actions, all];
+  });
 
   // Pages are loaded with the first request, so that an editor that starts does not wait for them.
   connection.onRequest<SheetResult, void>(
     sheetMethod,
-    answering(async (params: unknown) => {
+    unlessCanceled(async (params: unknown) => {
       const { sheetAt } = await import('./pages.ts');
       return sheetAt(store, host, understood(sheetParams, params));
     }),
   );
   connection.onRequest<SpecsResult, void>(
     specsMethod,
-    answering(async (params: unknown) => {
+    unlessCanceled(async (params: unknown) => {
       const { specsAt } = await import('./pages.ts');
       return specsAt(store, host, understood(sheetParams, params));
     }),
   );
   connection.onRequest<PrintResult, void>(
     printMethod,
-    answering(async (params: unknown) => {
+    unlessCanceled(async (params: unknown) => {
       const { printAt } = await import('./print.ts');
       const to = understood(printParams, params);
       await checking.settled();
@@ -280,7 +242,7 @@ export function serve(connection: Connection, host: Host): void {
   );
   connection.onRequest<PrintLinkResult, void>(
     printLinkMethod,
-    answering(async (params: unknown) => {
+    unlessCanceled(async (params: unknown) => {
       const link = understood(printLinkParams, params);
       await checking.settled();
       return resolvePrintLink(store, host, link);
@@ -291,7 +253,7 @@ export function serve(connection: Connection, host: Host): void {
     clearTimeout(settling);
     checking.stop();
   });
-  connection.listen();
+  return () => checking.notice();
 }
 
 /** Parameters of a request through their schema; a refusal says what was wrong with them. */
