@@ -95,9 +95,10 @@ export class Checking {
   /** Works and publishes until a time; true when all is done. */
   #proceed(end: number): boolean {
     this.#work ??= this.#parts.work();
+    const work = this.#work;
     let isDone = false;
     while (!isDone && performance.now() < end) {
-      const piece = this.#work.next();
+      const piece = work.next();
       isDone = piece.done === true;
       for (const uri of piece.value ?? []) this.#changed.add(uri);
       if (piece.value?.some(this.#parts.isUrgent) === true) break;
@@ -107,7 +108,7 @@ export class Checking {
       this.#changed.delete(uri);
       this.#parts.publish(uri);
     }
-    return isDone;
+    return isDone && this.#work === work;
   }
 
   #end(): void {

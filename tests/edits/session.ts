@@ -60,10 +60,11 @@ export class EditingSession {
     const names = this.files();
     const name = random.pick(names);
     const document = this.open.get(name);
-    if (random.chance(0.05)) this.rename(name);
-    else if (random.chance(0.05)) this.changeOnDisk(name);
+    const choice = random.below(100);
+    if (choice < 5) this.rename(name);
+    else if (choice < 10) this.changeOnDisk(name);
     else if (document === undefined) this.openFile(name);
-    else if (random.chance(0.06)) this.close(name);
+    else if (choice < 16) this.close(name);
     else this.edit(name, document);
     if (random.chance(0.4)) this.question(random.pick([...this.open.keys(), name]));
   }
