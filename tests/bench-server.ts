@@ -63,11 +63,11 @@ async function measureEdits(what: string, text: string, procedures: number, edit
   const uri = pathToFileURL(join(folder, 'procedures/many/edited.rebuild')).href;
   const checked = driver.next('handtight/checked');
   // A line that cannot be read: there is something to be found from the start.
-  const slip = '    fit nosuch\n';
+  const slip = '    fit nowhere\n';
   const at = text.indexOf('\n', text.lastIndexOf('    torque ')) + 1;
   const line = text.slice(0, at).split('\n').length - 1;
   const isThere = ({ diagnostics }: { readonly diagnostics: readonly { readonly message: string }[] }) =>
-    diagnostics.some(({ message }) => message.includes('nosuch'));
+    diagnostics.some(({ message }) => message.includes('nowhere'));
   const first = driver.findings(uri, isThere);
   driver.open(uri, 'rebuild', text.slice(0, at) + slip + text.slice(at));
   await first;

@@ -20,7 +20,7 @@ interface Known {
 export class LiveFindings {
   private readonly queries: Queries;
   private readonly known = new Map<string, Known>();
-  /** Files that something came of which is in a file. */
+  /** Where what is found in a file comes from, by that file. */
   private readonly sources = new Map<string, Set<string>>();
 
   constructor(queries: Queries) {

@@ -3,7 +3,11 @@ import { Checking } from './checking.ts';
 import { nextTurn } from './turn.ts';
 
 /** A check whose pieces are the given lists of files, over and over; what happened, in order. */
-function checkOf(pieces: readonly (readonly string[])[], during?: (piece: number, checking: Checking) => void) {
+function checkOf(
+  pieces: readonly (readonly string[])[],
+  during?: (piece: number, checking: Checking) => void,
+  isWaiting = () => false,
+) {
   const events: string[] = [];
   const checking = new Checking({
     *work() {
@@ -15,6 +19,7 @@ function checkOf(pieces: readonly (readonly string[])[], during?: (piece: number
     },
     publish: (uri) => events.push(`publish ${uri}`),
     isUrgent: (uri) => uri.startsWith('open'),
+    isWaiting,
     done: () => events.push('done'),
     failed: (error) => events.push(`failed: ${(error as Error).message}`),
   });
@@ -74,6 +79,19 @@ test('a defect ends one check, and not the session', async () => {
   checking.restart();
   await checking.settled();
   expect(events).toEqual(['piece 0', 'failed: broken', 'done', 'piece 0', 'publish open', 'done']);
+});
+
+test('it is not done before all has been read', async () => {
+  let isReading = true;
+  const { checking, events } = checkOf([['open']], undefined, () => isReading);
+  checking.restart();
+  const settled = checking.settled().then(() => events.push('settled'));
+  await turns(10);
+  expect(events).toEqual(['piece 0', 'publish open']);
+  isReading = false;
+  checking.restart();
+  await settled;
+  expect(events.slice(2)).toEqual(['piece 0', 'publish open', 'done', 'settled']);
 });
 
 test('nothing happens once it is stopped', async () => {

@@ -13,6 +13,8 @@ export interface CheckingParts {
   readonly publish: (uri: string) => void;
   /** Findings in this file are shown: they are published before anything else is done. */
   readonly isUrgent: (uri: string) => boolean;
+  /** More is about to come: what is there is checked, and that is not all. */
+  readonly isWaiting: () => boolean;
   /** All is up to date, and published. */
   readonly done: () => void;
   readonly failed: (error: unknown) => void;
@@ -59,7 +61,7 @@ export class Checking {
 
   /** Resolves when all is up to date. */
   settled(): Promise<void> {
-    if (!this.#isRunning) return Promise.resolve();
+    if (!this.#isRunning && !this.#parts.isWaiting()) return Promise.resolve();
     return new Promise((resolve) => this.#waiting.push(resolve));
   }
 
@@ -114,6 +116,7 @@ export class Checking {
   #end(): void {
     this.#work = null;
     this.#isRunning = false;
+    if (this.#parts.isWaiting()) return;
     this.#parts.done();
     this.#release();
   }

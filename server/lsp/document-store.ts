@@ -51,6 +51,11 @@ export class DocumentStore {
     this.#listener = listener;
   }
 
+  /** Files are still being read. */
+  get isLoading(): boolean {
+    return this.#isLoading;
+  }
+
   /** Reads every file below the folders; what was known of the disk before is forgotten. */
   scan(folders: readonly string[]): Promise<void> {
     this.#isLoading = true;

@@ -1,5 +1,5 @@
 /** A file whose name says that others need it. */
-const isShared = /shop|famil|sequence|common|shared|handtight\.json$/iu;
+const isShared = /shop|family|families|sequence|common|shared|handtight\.json$/iu;
 
 /** A folder with more files holds procedures or jobs, numbered or by name. */
 const fewFiles = 40;

@@ -63,6 +63,7 @@ export function serve(connection: Connection, host: Host, params: InitializePara
     work: () => store.work(),
     publish: (uri) => publisher.publish(uri),
     isUrgent: (uri) => store.isOpen(uri),
+    isWaiting: () => store.isLoading,
     done: finished,
     failed: (error) =>
       connection.console.error(`The check failed: ${error instanceof Error ? error.stack : String(error)}`),
