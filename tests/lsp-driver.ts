@@ -20,7 +20,7 @@ export interface Published {
 }
 
 /** What a request was refused with. */
-export class RequestError extends Error {
+class RequestError extends Error {
   readonly code: number;
 
   constructor(code: number, message: string) {
