@@ -32,7 +32,7 @@ const workspaces = [parsed(libraryFiles()), parsed(corpusFiles())];
 function offering(files: readonly Parsed[]) {
   const symbols = new Map(files.map(({ uri, ast }) => [uri, collectSymbols(ast)]));
   const textOf = (uri: string) => files.find((file) => file.uri === uri)?.text ?? null;
-  const snapshot = { result: { symbols } as unknown as CheckResult, textOf };
+  const snapshot = { result: { symbols } as unknown as CheckResult, findingsIn: () => [], textOf };
   return (text: string, offset: number) => completionsIn(snapshot, text, offset, { snippets: false, onlyNames: false });
 }
 

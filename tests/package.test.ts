@@ -54,7 +54,7 @@ describe('the programs', () => {
     const built = bundles.map(({ outfile }) => outfile!).filter((file) => file !== 'out/server-worker.js');
     expect(built.filter((file) => !ignored.includes(`!${file}`))).toEqual([]);
     for (const file of built)
-      for (const [, beside] of read(file).matchAll(/\bimport\("(\.\/[^"]+)"\)/gu))
+      for (const [, beside] of read(file).matchAll(/\b(?:import|require)\("(\.\/[^"]+)"\)/gu))
         expect(built, `${file} loads ${beside}`).toContain(join('out', beside!));
   });
 });
@@ -62,7 +62,16 @@ describe('the programs', () => {
 describe('the language server', () => {
   const metafiles = JSON.parse(read('out/metafiles.json')) as Metafile[];
 
-  it.each(['server/lsp/node-main.ts', 'server/lsp/browser-main.ts'])(
+  it('answers initialize without anything of the language', () => {
+    const { inputs } = metafiles.find(({ outputs }) => outputs['out/language-server.cjs'] !== undefined)!;
+    expect(Object.keys(inputs).sort()).toEqual([
+      'server/lsp/capabilities.ts',
+      'server/lsp/node-main.ts',
+      'server/lsp/start.ts',
+    ]);
+  });
+
+  it.each(['server/lsp/node-server.ts', 'server/lsp/browser-main.ts'])(
     'loads nothing that only pages and prints need before the first one: %s',
     (entry) => {
       const { inputs } = metafiles.find(({ outputs }) =>

@@ -147,3 +147,12 @@ function put(map: Map<string, string[]>, key: string, value: string) {
   if (known === undefined) map.set(key, [value]);
   else known.push(value);
 }
+
+const head = /^[ \t]*(shop|family|sequence|procedure)[ \t]+([^\s{"]+)/gmu;
+
+/** Keys of names that a text seems to declare, without parsing it: every declaration is among them, and other lines may be. */
+export function mayDeclare(text: string): string[] {
+  return [...text.matchAll(head)].map(([, kind, name]) =>
+    nameKey(`${kind![0]!.toUpperCase()}${kind!.slice(1)}`, name!),
+  );
+}

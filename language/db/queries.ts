@@ -110,9 +110,9 @@ export interface FileResult {
   /** Of declarations as such. */
   readonly common: readonly Diagnostic[];
   /** Places of the concessions that silenced something there. */
-  readonly used: readonly string[];
+  readonly used: readonly Source[];
   /** Of each procedure and the paths through it. */
-  readonly own: readonly (ProcedureFindings & { readonly used: readonly string[] })[];
+  readonly own: readonly (ProcedureFindings & { readonly used: readonly Source[] })[];
   readonly allows: readonly Allow[];
 }
 
@@ -126,13 +126,20 @@ export interface FileFindings {
   readonly unmade: readonly Diagnostic[];
 }
 
+/** A problem that a declaration of a file has, in that file or in another. */
+export interface GatheredProblem {
+  readonly from: string;
+  readonly phase: number;
+  readonly problem: ResolveProblem;
+}
+
 export type Queries = ReturnType<typeof buildQueries>;
 
 /** The order in which declarations are lowered and their problems reported. */
 export const phases: readonly Declared[] = ['Unread', 'Shop', 'Family', 'Sequence', 'Procedure', 'Job'];
 
-/** Ranks of firewalls: what is declared; then what is gathered from all files and asked of for each. */
-const [declared, gathered] = [1, 2];
+/** Rank of the firewalls around what is declared. */
+const declared = 1;
 
 /**
  * The arrows from text to findings. Everything is computed in sources relative to declarations, by id, so that what moves
@@ -201,7 +208,18 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     return jobs === undefined ? heads(uri).declarations : jobsNamed(uri, jobs);
   }
   const ids = db.query('ids', (kind) => index('').ids.get(kind) ?? none, { equal, firewall: declared, trace: end });
-  const named = db.query('named', (key) => index('').named.get(key) ?? none, { equal, firewall: declared, trace: end });
+  /** Names that were looked up and are declared nowhere, by kind and name. */
+  const missing = new Set<string>();
+  const named = db.query(
+    'named',
+    (key) => {
+      const found = index('').named.get(key);
+      if (found === undefined) missing.add(key);
+      else missing.delete(key);
+      return found ?? none;
+    },
+    { equal, firewall: declared, trace: end },
+  );
   const isPartNumber = db.query('part number', (name) => index('').partNumbers.has(name), {
     firewall: declared,
     trace: end,
@@ -494,11 +512,11 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
       const common = all.map(judged);
       return {
         common: common.flatMap(({ diagnostics }) => diagnostics),
-        used: common.flatMap((one) => one.used.map(placeKey)),
+        used: common.flatMap((one) => one.used.map(({ source }) => source)),
         own: all.flatMap((id) => {
           if (kindOfId(id) !== 'Procedure') return [];
           const { diagnostics, used } = outcome(id);
-          return [{ id, diagnostics, used: used.map(placeKey) }];
+          return [{ id, diagnostics, used: used.map(({ source }) => source) }];
         }),
         allows: all.flatMap(concessions),
       };
@@ -507,50 +525,70 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
   );
 
   /** Files that declare more than jobs: nothing in a job counts in another file. */
-  const sources = db.query('sources', () => uris().filter((uri) => !unread().has(uri) && !heads(uri).areJobs), {
+  const isSource = (uri: string) => !unread().has(uri) && !heads(uri).areJobs;
+  const sources = db.query('sources', () => uris().filter(isSource), {
     equal,
     firewall: declared,
   });
 
-  /** Problems that come of the declarations of a file, in whatever file they are. */
-  const problemsFrom = db.query('problems from', (uri) => saidIn(uri).problems, { equal });
-  const allProblems = db.query(
-    'all problems',
-    () => {
-      const all = sources('')
-        .flatMap(problemsFrom)
-        .sort((a, b) => a.phase - b.phase);
-      return byUri(all, ({ problem }) => problem.source.file);
-    },
-    { equal: equalMaps, firewall: gathered },
+  /** Problems that come of the declarations of a file, in whatever file they are. Those of a job are in its own. */
+  const problemsFrom = db.query(
+    'problems from',
+    (uri): readonly GatheredProblem[] =>
+      isSource(uri) ? saidIn(uri).problems.map((one) => ({ from: uri, ...one })) : [],
+    { equal },
   );
-  const problemsIn = db.query('problems in', (uri) => allProblems('').get(uri) ?? [], { equal, firewall: gathered });
+  /** Those of a file that come of other files. */
+  const problemsElsewhere = db.input<readonly GatheredProblem[]>();
   const ofProblems = db.query('of problems', (uri): ProcedureResult => {
-    const all = [...problemsIn(uri).map(({ problem }) => problem), ...saidIn(uri).ofJobs];
+    const here = problemsFrom(uri).filter(({ problem }) => uriOfId(problem.source.file) === uri);
+    const others = problemsElsewhere.get(uri) ?? [];
+    const all = [...inOrder(here, others).map(({ problem }) => problem), ...saidIn(uri).ofJobs];
     return problemFindings(all, { concessionsIn: concessions, unread: [] });
   });
 
+  /** As if the files had been read one after the other, phase by phase: of problems at one place the first is kept. */
+  function inOrder(here: readonly GatheredProblem[], others: readonly GatheredProblem[]): GatheredProblem[] {
+    const places = new Map(others.length === 0 ? [] : uris().map((uri, index) => [uri, index]));
+    const place = ({ from }: GatheredProblem) => places.get(from) ?? -1;
+    return [...here, ...others].sort((a, b) => a.phase - b.phase || place(a) - place(b));
+  }
+
+  /** Other files in which names are written that a file's declarations read: in sequences, and in what a procedure is like. */
+  const readsIn = db.query(
+    'reads in',
+    (uri): readonly string[] => {
+      if (!isSource(uri)) return [];
+      const others = new Set(saidIn(uri).reaches.flatMap((one) => one.others.map(uriOfId)));
+      return [...others].filter((other) => other !== uri).sort();
+    },
+    { equal },
+  );
+
   /** Concessions that silenced something in the procedures of a file, in whatever file they are. */
-  const usedFrom = db.query('used from', (uri) => resultIn(uri).own.flatMap(({ used }) => used), { equal });
-  const allUsed = db.query('all used', () => new Set(sources('').flatMap(usedFrom)), {
-    equal: equalSets,
-    firewall: gathered,
-  });
-  const isUsedAnywhere = db.query('is used', (key) => allUsed('').has(key), { firewall: gathered });
+  const usedFrom = db.query(
+    'used from',
+    (uri) => (isSource(uri) ? resultIn(uri).own.flatMap(({ used }) => used) : []),
+    { equal },
+  );
+  /** Those outside of procedures that silenced something anywhere, by `placeKey`. */
+  const usedAnywhere = db.input<readonly string[]>();
   /** One in a procedure is heard in that and in those that are like it; others may be wherever they are used. */
-  function isUsed(allow: Allow): boolean {
-    const key = placeKey(allow);
-    const { file } = allow.source;
+  function isUsed({ source }: Allow): boolean {
+    const key = placeKey(source);
+    const { file } = source;
     return kindOfId(file) === 'Procedure'
-      ? withSteps(file).some((id) => resultIn(uriOfId(id)).own.some((one) => one.id === id && one.used.includes(key)))
-      : isUsedAnywhere(key);
+      ? withSteps(file).some((id) =>
+          resultIn(uriOfId(id)).own.some((one) => one.id === id && one.used.some((other) => placeKey(other) === key)),
+        )
+      : usedAnywhere.get(uriOfId(file))?.includes(key) === true;
   }
 
   const findingsFrom = db.query('findings from', (uri): FileFindings => {
     const { diagnostics, used: heard } = ofProblems(uri);
     const { common, used, own, allows } = resultIn(uri);
-    const usedHere = new Set([...heard.map(placeKey), ...used]);
-    const idle = allows.filter((allow) => !usedHere.has(placeKey(allow)) && !isUsed(allow));
+    const usedHere = new Set([...heard.map(({ source }) => source), ...used].map(placeKey));
+    const idle = allows.filter((allow) => !usedHere.has(placeKey(allow.source)) && !isUsed(allow));
     return { common: [...diagnostics, ...common], own, idle: idleConcessions(idle), unmade: saidIn(uri).unmade };
   });
 
@@ -563,12 +601,19 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     symbols,
     idsIn,
     index,
+    missing,
     model,
     reported,
     concessions,
+    sources,
     saidIn,
     resultIn,
     tests,
+    problemsFrom,
+    problemsElsewhere,
+    readsIn,
+    usedFrom,
+    usedAnywhere,
     findingsFrom,
   };
 }
@@ -615,25 +660,6 @@ function parsedOf(text: string): ParsedFile {
   return { problems, declarations, fingerprints: new Map(fingerprints), lines: new Map(lines) };
 }
 
-function placeKey({ source: { file, range } }: Allow): string {
+export function placeKey({ file, range }: Source): string {
   return `${file}:${range.start.line}:${range.start.character}`;
-}
-
-function byUri<T>(items: readonly T[], idOf: (item: T) => string): Map<string, T[]> {
-  const map = new Map<string, T[]>();
-  for (const item of items) {
-    const uri = uriOfId(idOf(item));
-    const known = map.get(uri);
-    if (known === undefined) map.set(uri, [item]);
-    else known.push(item);
-  }
-  return map;
-}
-
-function equalMaps<T>(one: ReadonlyMap<string, T>, other: ReadonlyMap<string, T>): boolean {
-  return one.size === other.size && [...one].every(([key, value]) => equal(value, other.get(key)));
-}
-
-function equalSets(one: ReadonlySet<string>, other: ReadonlySet<string>): boolean {
-  return one.size === other.size && [...one].every((key) => other.has(key));
 }

@@ -1,3 +1,4 @@
+import type { Family } from '../model/family.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Allow, Source } from '../model/source.ts';
@@ -8,6 +9,7 @@ import type { ResolvedWorkspace } from '../semantics/resolved.ts';
 import { isSomewhere, readableNames } from '../semantics/signature.ts';
 import type { DeclaredSymbol } from '../semantics/symbols.ts';
 import { type Declaration, type Index, nameKey } from './declarations.ts';
+import type { Gathering } from './gathering.ts';
 import { type LineOf, locatedModel } from './located.ts';
 import { type FileFindings, type Model, type ParsedFile, phases, type Queries, type Reported } from './queries.ts';
 
@@ -34,8 +36,14 @@ export class Snapshot {
   private readonly found = new Map<string, FileFindings>();
   private readonly lineOf: LineOf = (id) => this.file(uriOfId(id)).lines.get(id) ?? 0;
 
-  constructor(queries: Queries, uris: readonly string[]) {
+  private readonly gathering: Gathering;
+  private readonly hasGathered: { readings: boolean; checks: boolean };
+
+  /** @param isLive what comes of other files is taken as it was gathered last, so that no answer waits for every file */
+  constructor(queries: Queries, gathering: Gathering, uris: readonly string[], isLive = false) {
     this.queries = queries;
+    this.gathering = gathering;
+    this.hasGathered = { readings: isLive, checks: isLive };
     this.uris = uris;
     this.places = new Map(uris.map((uri, index) => [uri, index]));
   }
@@ -64,9 +72,31 @@ export class Snapshot {
   }
 
   diagnostics(uri: string): FileFindings {
-    const known = this.found.get(uri) ?? this.queries.findingsFrom(uri);
-    this.found.set(uri, known);
-    return known;
+    const known = this.found.get(uri);
+    if (known !== undefined) return known;
+    this.gatherFor(uri);
+    const found = this.queries.findingsFrom(uri);
+    this.found.set(uri, found);
+    return found;
+  }
+
+  /** Has ready what comes of other files and is about this one. */
+  private gatherFor(uri: string) {
+    this.gatherReadings();
+    if (this.hasGathered.checks) return;
+    // What a concession in a procedure silences comes of that procedure.
+    const isHeardElsewhere = (id: string) => kindOfId(id) !== 'Procedure' && this.queries.concessions(id).length > 0;
+    if (!this.idsIn(uri).some(isHeardElsewhere)) return;
+    for (const other of this.queries.sources('')) this.gathering.check(other);
+    this.gathering.settle();
+    this.hasGathered.checks = true;
+  }
+
+  private gatherReadings() {
+    if (this.hasGathered.readings) return;
+    for (const other of this.queries.sources('')) this.gathering.read(other);
+    this.gathering.settle();
+    this.hasGathered.readings = true;
   }
 
   private get index(): Index {
@@ -102,6 +132,12 @@ export class Snapshot {
     return this.state(id).model as Procedure | null;
   }
 
+  /** Null where it cannot be read. */
+  family(id: string): Family | null {
+    const family = this.state(id).model as Family | null;
+    return family === null ? null : this.located(family);
+  }
+
   /** The same object each time. */
   job(id: string): Job | null {
     const known = this.jobs.get(id);
@@ -122,8 +158,11 @@ export class Snapshot {
   /** The links of names that are written in a file. Those of a sequence come of the procedures that call it. */
   linksIn(uri: string): Reference[] {
     if (!this.has(uri)) return [];
+    this.gatherReadings();
     const written = new Set(this.idsIn(uri));
-    const linking = this.uris.flatMap((other) => {
+    const readers = new Set([uri, ...this.gathering.readersOf(uri)]);
+    const files = readers.size === 1 ? [uri] : this.uris.filter((one) => readers.has(one));
+    const linking = files.flatMap((other) => {
       if (other === uri) return [...written];
       const { reaches } = this.queries.saidIn(other);
       return reaches.flatMap(({ id, others }) => (others.some((one) => written.has(one)) ? [id] : []));

@@ -2,14 +2,16 @@ import { analyzeFlow, type FlowAnalysis } from '../analysis/flow-analysis.ts';
 import { noSheetSettings, type Settings, type SettingsFile, type SheetSettings } from '../config/config.ts';
 import { attempt } from '../diagnostics/not-checked.ts';
 import type { Diagnostic } from '../model/diagnostic.ts';
+import type { Family } from '../model/family.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Reference } from '../semantics/context.ts';
-import { kindOfId } from '../semantics/declaration-id.ts';
+import { type Declared, kindOfId } from '../semantics/declaration-id.ts';
 import type { ResolvedWorkspace } from '../semantics/resolved.ts';
 import type { DeclaredSymbol } from '../semantics/symbols.ts';
 import { Database, type Store } from './engine.ts';
 import { Findings } from './findings.ts';
+import { Gathering } from './gathering.ts';
 import { LazyMap, lazily } from './lazily.ts';
 import { buildQueries } from './queries.ts';
 import { Snapshot } from './snapshot.ts';
@@ -61,6 +63,10 @@ export interface CheckResult {
   readonly declared: { readonly jobs: readonly DeclaredName[]; readonly procedures: readonly DeclaredName[] };
   /** What is in one file and comes of what it declares, without a look at files that have no part in that. */
   readonly findingsIn: (uri: string) => readonly Diagnostic[];
+  /** Those that are declared in a file, as far as they can be read. */
+  readonly jobsIn: (uri: string) => readonly Job[];
+  readonly proceduresIn: (uri: string) => readonly CheckedProcedure[];
+  readonly familiesIn: (uri: string) => readonly Family[];
   /** Those of a name, or else in a file; the same. Null where there is none that can be read. */
   readonly jobOf: (nameOrUri: string) => Job | null;
   readonly procedureOf: (nameOrUri: string) => CheckedProcedure | null;
@@ -92,17 +98,19 @@ export class Workspace {
   readonly database: Database;
   private readonly trees = new Trees();
   private readonly queries;
+  private readonly gathering;
   private uris: readonly string[] = [];
 
   /** @param kept what an earlier process worked out, and how it names a text; without it nothing is taken over */
   constructor({ digest, store }: Kept = {}) {
     this.database = new Database(digest, store);
     this.queries = buildQueries(this.database, this.trees, digest);
+    this.gathering = new Gathering(this.queries);
   }
 
   /** The server and the command line call this one function; only presentation differs. */
   check(files: readonly SourceFile[], settings: SettingsFile | null = null): CheckResult {
-    const result = resultOf(this.snapshot(files).complete(), settings);
+    const result = buildResult(this.snapshot(files).complete(), settings);
     this.trees.trim();
     this.database.sweep(() => this.isRead());
     return result;
@@ -113,7 +121,7 @@ export class Workspace {
    * files as long as no others are checked.
    */
   open(files: readonly SourceFile[], settings: SettingsFile | null = null): CheckResult {
-    return resultOf(this.snapshot(files), settings);
+    return buildResult(this.snapshot(files), settings);
   }
 
   /** Takes files over, so that parts of what is found in them can be worked out. */
@@ -156,7 +164,7 @@ export class Workspace {
 
   private snapshot(files: readonly SourceFile[]): Snapshot {
     this.update(files);
-    return new Snapshot(this.queries, this.uris);
+    return new Snapshot(this.queries, this.gathering, this.uris);
   }
 
   /** Takes the files over: what is new, changed or gone. */
@@ -180,13 +188,22 @@ export class Workspace {
   private forget(uri: string) {
     this.queries.texts.delete(uri);
     this.trees.drop(uri);
+    this.gathering.forget(uri);
   }
 }
 
 /** Queries that are read from outside, and whose results are kept while their file is there. */
-const lasting: ReadonlySet<string> = new Set(['parsed', 'index', 'findings from']);
+export const lasting: ReadonlySet<string> = new Set([
+  'parsed',
+  'index',
+  'problems from',
+  'reads in',
+  'used from',
+  'findings from',
+]);
 
-function resultOf(snapshot: Snapshot, settings: SettingsFile | null): CheckResult {
+/** Answers, each worked out when it is read. */
+export function buildResult(snapshot: Snapshot, settings: SettingsFile | null): CheckResult {
   const diagnostics = new Findings(snapshot, settings);
   const procedures = new Map<string, CheckedProcedure>();
   const checked = (id: string): CheckedProcedure | null => {
@@ -203,10 +220,11 @@ function resultOf(snapshot: Snapshot, settings: SettingsFile | null): CheckResul
     procedures.set(id, known);
     return known;
   };
+  const idsIn = (uri: string, kind: Declared) => (snapshot.has(uri) ? snapshot.idsIn(uri, kind) : []);
   /** The first of a name, or else of a file. */
   const first = <T>(kind: 'Job' | 'Procedure', nameOrUri: string, make: (id: string) => T | null): T | null => {
     const named = snapshot.idsOf(kind, nameOrUri);
-    const ids = named.length > 0 || !snapshot.has(nameOrUri) ? named : snapshot.idsIn(nameOrUri, kind);
+    const ids = named.length > 0 ? named : idsIn(nameOrUri, kind);
     for (const id of ids) {
       const made = make(id);
       if (made !== null) return made;
@@ -226,6 +244,9 @@ function resultOf(snapshot: Snapshot, settings: SettingsFile | null): CheckResul
     symbols: () => new LazyMap(snapshot.uris, (uri) => snapshot.symbols(uri)),
     declared: () => ({ jobs: snapshot.declared('Job'), procedures: snapshot.declared('Procedure') }),
     findingsIn: () => (uri) => diagnostics.in(uri),
+    jobsIn: () => (uri) => idsIn(uri, 'Job').flatMap((id) => snapshot.job(id) ?? []),
+    proceduresIn: () => (uri) => idsIn(uri, 'Procedure').flatMap((id) => checked(id) ?? []),
+    familiesIn: () => (uri) => idsIn(uri, 'Family').flatMap((id) => snapshot.family(id) ?? []),
     jobOf: () => (nameOrUri) => first('Job', nameOrUri, (id) => snapshot.job(id)),
     procedureOf: () => (nameOrUri) => first('Procedure', nameOrUri, checked),
   });

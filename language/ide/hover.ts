@@ -22,15 +22,13 @@ const mostShown = 3;
  * Why what is found at a place matters (the list of problems has no room for it), and the name there: its words, and its
  * declaration as it is written, with limits and sources.
  */
-export function hoverAt({ result, textOf }: Snapshot, file: string, position: Position): Hover | null {
+export function hoverAt({ result, findingsIn, textOf }: Snapshot, file: string, position: Position): Hover | null {
   const named = namedAt(result, file, position);
   const shown = (named?.targets ?? []).flatMap(({ declared }) => declared ?? []).slice(0, mostShown);
   const declared = shown.map((one) =>
     [describe(one, textOf), pictureOf(one, result)].filter((part) => part !== null).join('\n\n'),
   );
-  const found = result.diagnostics.filter(
-    ({ why, source }) => why !== undefined && source.file === file && contains(source.range, position),
-  );
+  const found = findingsIn(file).filter(({ why, source }) => why !== undefined && contains(source.range, position));
   const reasons = found.map(({ rule, why }) => `**${markdownText(rule)}**: ${markdownText(why!)}`);
   const range = declared.length > 0 ? named!.range : found[0]?.source.range;
   if (range === undefined) return null;
@@ -58,13 +56,11 @@ const pictureWidth = 420;
 const longestPicture = 90_000;
 
 /** A family taken apart, as on its sheet. Null: it is no family, or the picture is too large for a hover. */
-function pictureOf({ uri, symbol }: Declared, { procedures }: CheckResult): string | null {
+function pictureOf({ uri, symbol }: Declared, { familiesIn }: CheckResult): string | null {
   if (symbol.kind !== 'family') return null;
-  const found = procedures.find(
-    ({ procedure: { family } }) => family.name === symbol.name && family.source.file === uri,
-  );
-  if (found === undefined || found.procedure.family.parts.length === 0) return null;
-  const { svg, alt } = familySvg(found.procedure.family, wordsIn('en'));
+  const family = familiesIn(uri).find(({ name }) => name === symbol.name);
+  if (family === undefined || family.parts.length === 0) return null;
+  const { svg, alt } = familySvg(family, wordsIn('en'));
   // Paper, also where the editor is dark.
   const paper = svg.replace('<path', '<rect width="100%" height="100%" fill="#fff" stroke="none"/><path');
   const data = base64(paper);

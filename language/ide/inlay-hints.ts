@@ -11,8 +11,8 @@ export interface InlayHint {
 /** Hints of a file inside a range: what to fit behind a reading, what a step of the drawer brings behind a `choose`. */
 export function inlayHintsIn({ result }: Snapshot, file: string, range: Range): InlayHint[] {
   const hints = buildHints(
-    result.procedures.map(({ procedure }) => procedure),
-    result.jobs,
+    result.proceduresIn(file).map(({ procedure }) => procedure),
+    result.jobsIn(file),
   );
   return hints.flatMap(({ source, text }) => {
     const { end } = source.range;

@@ -26,7 +26,7 @@ export interface SessionResults {
   /** What a workspace takes over. */
   readonly kept: Kept;
   /** Keeps what was worked out since, and lets go of what it has in memory. */
-  keep(workspace: Workspace): void;
+  keep(workspace: Pick<Workspace, 'database' | 'jobsOf'>): void;
 }
 
 export interface Files {

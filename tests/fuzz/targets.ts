@@ -264,7 +264,11 @@ function aboutEditor(
   fail: Fail,
 ) {
   const texts = new Map(files.map(({ uri, text }) => [uri, text]));
-  const snapshot = { result, textOf: (uri: string) => texts.get(uri) ?? null };
+  const snapshot = {
+    result,
+    findingsIn: (uri: string) => result.diagnostics.filter(({ source }) => source.file === uri),
+    textOf: (uri: string) => texts.get(uri) ?? null,
+  };
   const random = new Random(files.reduce((sum, { text }) => sum + text.length, 1));
   for (const { uri, text } of files) {
     const document = TextDocument.create(uri, 'rebuild', 1, text);
