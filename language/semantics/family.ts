@@ -1,3 +1,4 @@
+import { type DrawnAs, drawnAs } from '../model/drawn-as.ts';
 import type { Adjuster, Face, Family, Joint, Part, Port } from '../model/family.ts';
 import type { NameUse } from '../model/source.ts';
 import { amount, formatQuantity, kindOfUnit, type Quantity } from '../quantities/index.ts';
@@ -118,6 +119,8 @@ function bareParts(context: Context, node: ast.Part, position: number | null): P
     readyToFit: false,
     moves: null,
     bindsOver: null,
+    drawnAs: null,
+    fromBelow: false,
     dangers: [],
     allow: [],
   };
@@ -175,6 +178,12 @@ function withRelations(context: Context, node: ast.Part, bare: Part, parts: read
           kind: 'length',
         });
         break;
+      case 'PartDrawn':
+        part.drawnAs = shapeNamed(context, fact.shape);
+        break;
+      case 'PartEnd':
+        part.fromBelow = true;
+        break;
       case 'PartDanger':
         part.dangers = withDanger(context, part.dangers, fact.danger, context.source(fact));
         break;
@@ -186,6 +195,12 @@ function withRelations(context: Context, node: ast.Part, bare: Part, parts: read
     }
   }
   return part;
+}
+
+function shapeNamed(context: Context, ref: ast.NameRef): DrawnAs | null {
+  const shape = drawnAs.find((one) => one === ref.name);
+  if (shape === undefined) context.unknown(ref.name, 'shape', drawnAs, context.source(ref));
+  return shape ?? null;
 }
 
 type Changing<T> = { -readonly [key in keyof T]: T[key] };

@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { type CheckResult, checkFiles } from '../../language/db/workspace.ts';
+import { drawnAs } from '../../language/model/drawn-as.ts';
 import type { Face, Family, Joint, Part, Port } from '../../language/model/family.ts';
 import { libraryFiles, root } from '../library.ts';
 
@@ -105,6 +106,8 @@ export function randomFamilies(most = 40, sane = false): fc.Arbitrary<Family> {
           suppliedLoose: chance(0.04),
           readyToFit: false,
           moves: null,
+          drawnAs: chance(0.5) ? drawnAs[pick(drawnAs.length)]! : null,
+          fromBelow: chance(0.08),
           bindsOver: chance(0.1) ? ({ number: '1.9', unit: 'mm' } as Part['bindsOver']) : null,
           dangers: [],
           allow: [],
