@@ -2,32 +2,25 @@ import { Relations } from '../../analysis/relations.ts';
 import { printable } from '../../i18n/printable.ts';
 import type { Family } from '../../model/family.ts';
 import { brokenText } from './broken-text.ts';
-import { buildOrder, type Row } from './build-order.ts';
-import {
-  buildColumn,
-  type Column,
-  type Density,
-  densities,
-  type Item,
-  type Measures,
-  nameLines,
-  partOfFace,
-  type Scene,
-} from './column.ts';
+import { buildOrder } from './build-order.ts';
+import { buildColumn, type Column, type Item, type Measures, type Scene, stepWidth } from './column.ts';
+import { type Density, densities } from './density.ts';
 import { type Drawing, lineHeight } from './drawing.ts';
+import { type Entry, entriesOf } from './entries.ts';
 import { explodedAlt } from './exploded-alt.ts';
-import { Facts } from './facts.ts';
+import { Facts, type Told } from './facts.ts';
 import { type DrawingWords, englishWords } from './labels.ts';
+import { nameLines } from './name-lines.ts';
+import { notesOf } from './notes.ts';
 import { onceEach } from './once-each.ts';
 import { headRoom, type JoinedFamily, joinFamily, reserve } from './page.ts';
-import { shares } from './silhouette.ts';
+import { findShapes } from './shape-of.ts';
+import { shares } from './shares.ts';
 import { findStacks, type Stack } from './stacks.ts';
 import { widthOf } from './text-width.ts';
 import { findTies, type Tie } from './ties.ts';
 
-export interface ExplodedOptions {
-  /** What a joint's part is tightened to, as it is to be printed, by the part's name. */
-  readonly torques?: ReadonlyMap<string, string>;
+export interface ExplodedOptions extends Told {
   readonly words?: DrawingWords;
   /** Millimeters. */
   readonly width?: number;
@@ -42,6 +35,8 @@ export interface Exploded extends Drawing {
 
 /** Most parts that are in one column. */
 const mostInOne = 16;
+/** Densities at which one column is still better than two. */
+const mostPressed = 4;
 /** Millimeters between two columns. */
 const gutter = 4;
 
@@ -50,10 +45,10 @@ const gutter = 4;
  * does not go in, however closely it is set, is higher.
  */
 export function buildExploded(family: Family, options: ExplodedOptions = {}): Exploded {
-  const { torques = new Map(), words = englishWords, width = 186, maxHeight = 230 } = options;
+  const { words = englishWords, width = 186, maxHeight = 230 } = options;
   const drawn = onceEach(family);
   const relations = new Relations(drawn.family);
-  const facts = new Facts(drawn, relations, words, torques);
+  const facts = new Facts(drawn, relations, words, options);
   const rows = buildOrder(relations);
   const stacks = findStacks(relations, rows);
   const common = {
@@ -66,16 +61,13 @@ export function buildExploded(family: Family, options: ExplodedOptions = {}): Ex
   const parts = rows.flatMap(({ part, inner }) => [part, ...inner]);
   const names = parts.map(({ name }) => name);
   const carrier = stacks[0]!.rows[0]!.part.name;
-  const base = {
-    facts,
-    carrier,
-    shares: shares(relations, parts, carrier),
-    rank: new Map(rows.flatMap((row, index) => [row.part, ...row.inner].map(({ name }) => [name, index] as const))),
-  };
+  const shapes = findShapes(relations);
+  const entries = entriesOf(relations, stacks, shapes);
+  const base = { facts, carrier, shapes, shares: shares(relations, parts, carrier, shapes), entries };
+  const isOnAxis = ({ stack, isBelow }: Entry) => isBelow || stack === stacks[0];
   const ties = findTies(relations, names);
-  const entries = entriesOf(stacks);
   const plan: Plan = { base, ties, entries, width, maxHeight };
-  const page = setPage(plan, stacks.length === 1 && names.length <= mostInOne);
+  const page = setPage(plan, entries.every(isOnAxis) && names.length <= mostInOne);
   return { ...common, width, ...page };
 }
 
@@ -87,40 +79,12 @@ interface Plan {
   readonly maxHeight: number;
 }
 
-interface Entry {
-  readonly stack: Stack;
-  readonly row: Row;
-  /** First of its stack. */
-  readonly isFirst: boolean;
-  /** Parts drawn straight below, on which it visibly rests. */
-  readonly under: readonly string[];
-  /** Lies in the same bore as the one below it. */
-  readonly isInLine: boolean;
-}
-
 type Page = Pick<Drawing, 'height' | 'marks' | 'labels' | 'shortened'>;
-
-function entriesOf(stacks: readonly Stack[]): Entry[] {
-  return stacks.flatMap((stack) =>
-    stack.rows.map((row, index) => {
-      const before = stack.rows[index - 1];
-      const under =
-        before !== undefined
-          ? [before.part, ...before.inner].map(({ name }) => name)
-          : stack.foot === null
-            ? []
-            : [stack.foot];
-      const lies = ({ part }: Row) => (part.on.length + part.through.length === 0 ? part.in.join(' ') : '');
-      const isInLine = before !== undefined && lies(row) !== '' && lies(row) === lies(before);
-      return { stack, row, isFirst: index === 0, under, isInLine };
-    }),
-  );
-}
 
 /** In one column where it goes in without being pressed, else in two, as loosely as the height allows. */
 function setPage(plan: Plan, mayBeOne: boolean): Page {
   if (mayBeOne) {
-    for (const density of densities.slice(0, 2)) {
+    for (const density of densities.slice(0, mostPressed)) {
       const page = pageOf(plan, density, null);
       if (page.height <= plan.maxHeight) return page;
     }
@@ -179,6 +143,7 @@ function pageOf(plan: Plan, density: Density, breakAt: number | null): Page {
       goesOn: goesOn ? plan.base.facts.words.goesOn : null,
       ties: drawnTies,
       words: plan.base.facts.words,
+      notes: notesOf(plan.base, set),
       width: plan.width,
     };
     const { failed, ...made } = joinFamily(page, most);
@@ -210,11 +175,11 @@ function itemsOf(entries: readonly Entry[]): Item[] {
     const next = entries[index + 1];
     const row: Item = {
       kind: 'row',
-      row: entry.row,
+      entry,
       under: entry.isInLine && index > 0 ? [] : entry.under,
       above: next?.isFirst === true ? between : 0,
     };
-    const foot = entry.isFirst ? entry.stack.foot : index === 0 ? (entry.under[0] ?? null) : null;
+    const foot = entry.isFirst ? entry.stack.foot : index === 0 && !entry.isBelow ? (entry.under[0] ?? null) : null;
     return foot === null ? [row] : [{ kind: 'foot', part: foot, above: 0 }, row];
   });
 }
@@ -249,14 +214,21 @@ interface Widths {
  */
 function widthsOf(plan: Plan, scene: Scene, columns: readonly (readonly Entry[])[], lanes: readonly number[]): Widths {
   const isOne = columns.length === 1;
-  const shapeWidth = isOne ? 40 : 20;
+  const shapeWidth = (isOne ? 40 : 24) * Math.min(1, 0.55 + scene.density.scale * 0.45);
   const needs = columns.map((entries, index) => {
     const sideWidth = sideWidthOf(scene, entries, isOne ? 52 : 22);
     const left = sideWidth > 0 ? sideWidth + reserve.left : 2;
+    const steps = stepsWidth(scene, entries);
     return {
       sideWidth,
       left,
-      fixed: left + shapeWidth + reserve.right + (lanes[index]! > 0 ? reserve.tie + lanes[index]! * reserve.lane : 0),
+      steps,
+      fixed:
+        left +
+        steps +
+        shapeWidth +
+        reserve.right +
+        (lanes[index]! > 0 ? reserve.tie + lanes[index]! * reserve.lane : 0),
       names: Math.max(18, naturalNames(scene, entries)),
     };
   });
@@ -269,7 +241,7 @@ function widthsOf(plan: Plan, scene: Scene, columns: readonly (readonly Entry[])
   const measures: Measures[] = [];
   const offsets: number[] = [];
   let x = over;
-  for (const [index, { sideWidth, left, fixed }] of needs.entries()) {
+  for (const [index, { sideWidth, left, steps, fixed }] of needs.entries()) {
     const middle = left + shapeWidth / 2;
     offsets.push(x);
     measures.push({
@@ -277,6 +249,7 @@ function widthsOf(plan: Plan, scene: Scene, columns: readonly (readonly Entry[])
       middle,
       shapeWidth,
       names: middle + shapeWidth / 2 + reserve.right,
+      stepWidth: steps,
       namesWidth: given[index]!,
     });
     x += fixed + given[index]! + gutter + over;
@@ -297,30 +270,40 @@ function shared(needs: readonly number[], room: number): number[] {
 }
 
 function partNames(entries: readonly Entry[]): string[] {
-  return entries.flatMap(({ row }) => [row.part, ...row.inner].map(({ name }) => name));
+  return entries.flatMap(({ part, worn }) => [part, ...worn].map(({ name }) => name));
 }
 
 /** Width of the texts at the left when none is wider than `most`. */
 function sideWidthOf({ facts, density }: Scene, entries: readonly Entry[], most: number): number {
   const { family } = facts.relations;
-  const texts = partNames(entries).flatMap((part) => [
-    ...facts.relations
-      .faces(part)
-      .filter((face) => face.finish !== null || face.guardedBy !== null)
-      .map((face) => facts.face(face, partOfFace(family.faces, face.meets)).join(', ')),
-    ...facts.relations.ports(part).map((port) => facts.port(port)),
-  ]);
+  const texts = entries
+    .map(({ part }) => part.name)
+    .flatMap((part) => [
+      ...facts.relations
+        .faces(part)
+        .filter((face) => face.finish !== null || face.guardedBy !== null)
+        .flatMap((face) => {
+          const other = family.faces.find(({ id }) => id === face.meets) ?? null;
+          return [facts.face(face, other).join(', '), ...(other === null ? [] : facts.pair(face, other))];
+        }),
+      ...facts.relations.ports(part).map((port) => facts.port(port)),
+    ]);
   const lines = texts.flatMap((text) => brokenText(text, false, most, density.sideLines + 1).lines);
   return Math.max(0, ...lines.map((line) => widthOf(line, false)));
 }
 
 /** Width of the widest name or detail, unbroken. */
 function naturalNames(scene: Scene, entries: readonly Entry[]): number {
-  const lines = entries.flatMap(({ row, under, isInLine, stack }) => [
-    ...[row.part, ...row.inner].flatMap(({ name }) =>
-      nameLines(scene, name, isInLine ? [] : under, Number.POSITIVE_INFINITY, []),
-    ),
+  const lines = entries.flatMap(({ part, worn, under, isInLine, stack }) => [
+    ...nameLines(scene, part.name, isInLine ? [] : under, Number.POSITIVE_INFINITY, []),
+    ...worn.flatMap(({ name }) => nameLines(scene, name, [part.name], Number.POSITIVE_INFINITY, [])),
     ...(stack.foot === null ? [] : [{ text: scene.facts.drawn.title(stack.foot), bold: false }]),
   ]);
   return Math.max(0, ...lines.map(({ text, bold }) => widthOf(text, bold)));
+}
+
+/** Width of the widest step number of a column, with the room behind it; 0: there are none. */
+function stepsWidth({ facts }: Scene, entries: readonly Entry[]): number {
+  const steps = partNames(entries).flatMap((name) => facts.step(name) ?? []);
+  return steps.length === 0 ? 0 : Math.max(...steps.map(stepWidth)) + 1.6;
 }

@@ -32,6 +32,16 @@ export interface DrawingWords {
   readonly matchedTo: (title: string) => string;
   readonly balancedWith: (title: string) => string;
   readonly suppliedLoose: string;
+  /** Always renewed. */
+  readonly renewed: string;
+  readonly oiled: string;
+  readonly faceOf: (face: string, part: string) => string;
+  /** Between the names of two faces that close against each other: `lapped to`. */
+  readonly meetsFace: (finish: string) => string;
+  /** Under the drawing: which end is up, and what its broken line is. */
+  readonly builtUp: (part: string) => string;
+  readonly twoEnds: (upper: string, lower: string) => string;
+  readonly duct: string;
   /** Where a column ends and its stack goes on in the next one. */
   readonly goesOn: string;
   readonly alt: {
@@ -82,6 +92,13 @@ export function drawingWords(words: Words): DrawingWords {
     balancedWith: (part) => said.balancedWith({ part }),
     suppliedLoose: said.suppliedLoose,
     goesOn: said.goesOn,
+    renewed: said.renewed,
+    oiled: said.oiled,
+    faceOf: (face, part) => words.names.face({ face, part }),
+    meetsFace: (finish) => said.meetsFace({ finish }),
+    builtUp: (part) => said.builtUp({ part }),
+    twoEnds: (upper, lower) => said.twoEnds({ upper, lower }),
+    duct: said.duct,
     alt: {
       exploded: (family) => said.taken({ family }),
       strip: (family) => said.stages({ family }),

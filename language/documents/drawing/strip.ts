@@ -47,7 +47,7 @@ export function buildStrip(procedure: Procedure, options: StripOptions = {}): St
 export function stripsOf(procedure: Procedure, options: StripOptions & { readonly maxHeight?: number } = {}): Strip[] {
   const { words = englishWords, width = 186, maxHeight = Number.POSITIVE_INFINITY } = options;
   const drawn = onceEach(procedure.family);
-  const facts = new Facts(drawn, new Relations(drawn.family), words, new Map());
+  const facts = new Facts(drawn, new Relations(drawn.family), words);
   const made = options.flow ?? analyzeFlow(procedure)[0];
   const states = made === undefined ? [] : stripStates(made, drawn);
   const parts = buildOrder(facts.relations).flatMap(({ part, inner }) => [part, ...inner].map(({ name }) => name));
