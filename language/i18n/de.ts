@@ -278,6 +278,8 @@ export const de: Catalogue = {
     balancedWith: 'gewuchtet mit: {part}',
     suppliedLoose: 'wird lose mitgegeben',
     goesOn: 'rechts geht es weiter',
+    torqueAt: '{torque}, Schritt {step}',
+    springLength: 'Länge: {length}',
     renewed: 'neu',
     oiled: 'Gewinde geölt',
     meetsFace: '{finish} gegen',

@@ -279,6 +279,8 @@ export const en = {
     balancedWith: 'balanced with {part}',
     suppliedLoose: 'supplied loose',
     goesOn: 'goes on at the right',
+    torqueAt: '{torque}, step {step}',
+    springLength: 'length {length}',
     renewed: 'new',
     oiled: 'threads oiled',
     meetsFace: '{finish} to',

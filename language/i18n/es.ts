@@ -277,6 +277,8 @@ export const es: Catalogue = {
     balancedWith: 'equilibrada con: {part}',
     suppliedLoose: 'se entrega suelta',
     goesOn: 'sigue a la derecha',
+    torqueAt: '{torque}, paso {step}',
+    springLength: 'longitud: {length}',
     renewed: 'pieza nueva',
     oiled: 'rosca aceitada',
     meetsFace: '{finish} contra',

@@ -11,7 +11,7 @@ const read = (path: string) => ({ uri: path, text: readFileSync(join(root, path)
 
 /** The library with the invented families. */
 export function written(): CheckResult {
-  return checkFiles([...libraryFiles(), read('tests/drawing/invented.rebuild')]);
+  return checkFiles([...libraryFiles(), read('tests/drawing/invented.rebuild'), read('tests/drawing/units.rebuild')]);
 }
 
 /** All of the corpus, one file at a time: names repeat. */

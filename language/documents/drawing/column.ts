@@ -28,7 +28,7 @@ export interface Measures {
 /** What is in a column, from the bottom up. */
 export type Item =
   | { readonly kind: 'foot'; readonly part: string; readonly above: number }
-  | { readonly kind: 'row'; readonly entry: Entry; readonly under: readonly string[]; readonly above: number };
+  | { readonly kind: 'row'; readonly entry: Entry; readonly beside: readonly string[]; readonly above: number };
 
 /** A part where it is drawn; from the column's left upper corner. */
 export interface PlacedItem extends Sketched {
@@ -122,14 +122,14 @@ export function buildColumn(scene: Scene, items: readonly Item[], measures: Meas
     y += height;
   };
 
-  const drawRow = (entry: Entry, under: readonly string[], index: number) => {
+  const drawRow = (entry: Entry, beside: readonly string[], index: number) => {
     const { part, worn } = entry;
-    const own = nameLines(scene, part.name, under, measures.namesWidth, cut);
+    const own = nameLines(scene, part.name, beside, measures.namesWidth, cut);
     const rings = worn.map((ring) => ({
       ring,
       lines: nameLines(scene, ring.name, [part.name], measures.namesWidth, cut),
     }));
-    const ports = stubsHeight(scene, entry, measures);
+    const ports = stubsHeight(scene, entry);
     const sketch = sketchOf(
       scene,
       entry,
@@ -168,7 +168,7 @@ export function buildColumn(scene: Scene, items: readonly Item[], measures: Meas
   for (const [index, item] of fromTop.entries()) {
     if (index > 0) y += density.gap + more + fromTop[index]!.above;
     if (item.kind === 'foot') drawFoot(item.part);
-    else drawRow(item.entry, item.under, index);
+    else drawRow(item.entry, item.beside, index);
   }
   const duct = ductOf(scene, placed, measures);
   const { sides, marks: sideMarks } = sidesOf(scene, placed, measures, cut);

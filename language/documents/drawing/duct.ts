@@ -17,8 +17,8 @@ export function ductOf(scene: Scene, placed: readonly PlacedItem[], measures: Me
   );
   const reach = Math.min(...edges.map((edge) => Math.max(...edge.map(([, right]) => right)) - measures.middle));
   const bore = Math.max(...edges.map((edge) => (edge.length > 1 ? edge[1]![0] - measures.middle : 0)));
-  if (reach - bore < 2) return [];
-  const x = measures.middle - Math.max(bore + 1, reach - 2);
+  if (reach - bore < 1) return [];
+  const x = measures.middle - (bore + reach) / 2;
   const end = endOf(last, isUp, x, measures.middle);
   const feed = feedOf(scene, first, placed);
   const start: Point[] =

@@ -16,6 +16,8 @@ export interface Entry {
   readonly isBelow: boolean;
   /** The part drawn next to it on the side that it rests on; empty: none. */
   readonly under: readonly string[];
+  /** Parts that are drawn next to it, rings included. */
+  readonly beside: readonly string[];
   /** Lies in the same bore as the one that it is drawn on. */
   readonly isInLine: boolean;
 }
@@ -48,6 +50,7 @@ export function entriesOf(
     isFirst,
     isBelow,
     under: before === null ? (stack.foot === null ? [] : [stack.foot]) : [before.name],
+    beside: [],
     isInLine: before !== null && lies(part) !== '' && lies(part) === lies(before),
   });
   const run = (stack: Stack, parts: readonly Part[], first: Part | null, isBelow: boolean): Entry[] =>
@@ -67,7 +70,13 @@ export function entriesOf(
         false,
       ),
     );
-  return [mainRun, ...others].flatMap((some) => some.map((one, index) => ({ ...one, isFirst: index === 0 })));
+  return [mainRun, ...others].flatMap((some) =>
+    some.map((one, index) => ({
+      ...one,
+      isFirst: index === 0,
+      beside: [some[index - 1], some[index + 1]].flatMap((next) => (next === undefined ? [] : [next.part.name])),
+    })),
+  );
 }
 
 const partsOf = ({ rows }: Stack) => rows.flatMap(({ part, inner }) => [part, ...inner].map(({ name }) => name));

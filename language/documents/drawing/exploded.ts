@@ -36,7 +36,7 @@ export interface Exploded extends Drawing {
 /** Most parts that are in one column. */
 const mostInOne = 16;
 /** Densities at which one column is still better than two. */
-const mostPressed = 4;
+const mostPressed = 7;
 /** Millimeters between two columns. */
 const gutter = 4;
 
@@ -81,13 +81,14 @@ interface Plan {
 
 type Page = Pick<Drawing, 'height' | 'marks' | 'labels' | 'shortened'>;
 
-/** In one column where it goes in without being pressed, else in two, as loosely as the height allows. */
+/** In one column where it goes in, else in two that part no stack, else in two however they have to be parted, as loosely as the height allows. */
 function setPage(plan: Plan, mayBeOne: boolean): Page {
-  if (mayBeOne) {
-    for (const density of densities.slice(0, mostPressed)) {
-      const page = pageOf(plan, density, null);
-      if (page.height <= plan.maxHeight) return page;
-    }
+  const whole = mayBeOne ? [null] : plan.entries.flatMap(({ isFirst }, at) => (isFirst && at > 0 ? [at] : []));
+  for (const density of densities.slice(0, mostPressed)) {
+    const pages = whole
+      .map((breakAt) => pageOf(plan, density, breakAt))
+      .filter(({ height }) => height <= plan.maxHeight);
+    if (pages.length > 0) return pages.reduce((best, page) => (page.height < best.height ? page : best));
   }
   let page: Page | null = null;
   for (const density of densities) {
@@ -176,7 +177,7 @@ function itemsOf(entries: readonly Entry[]): Item[] {
     const row: Item = {
       kind: 'row',
       entry,
-      under: entry.isInLine && index > 0 ? [] : entry.under,
+      beside: entry.isInLine && index > 0 ? [] : [...entry.under, ...entry.beside],
       above: next?.isFirst === true ? between : 0,
     };
     const foot = entry.isFirst ? entry.stack.foot : index === 0 && !entry.isBelow ? (entry.under[0] ?? null) : null;
@@ -294,8 +295,8 @@ function sideWidthOf({ facts, density }: Scene, entries: readonly Entry[], most:
 
 /** Width of the widest name or detail, unbroken. */
 function naturalNames(scene: Scene, entries: readonly Entry[]): number {
-  const lines = entries.flatMap(({ part, worn, under, isInLine, stack }) => [
-    ...nameLines(scene, part.name, isInLine ? [] : under, Number.POSITIVE_INFINITY, []),
+  const lines = entries.flatMap(({ part, worn, under, beside, isInLine, stack }) => [
+    ...nameLines(scene, part.name, isInLine ? [] : [...under, ...beside], Number.POSITIVE_INFINITY, []),
     ...worn.flatMap(({ name }) => nameLines(scene, name, [part.name], Number.POSITIVE_INFINITY, [])),
     ...(stack.foot === null ? [] : [{ text: scene.facts.drawn.title(stack.foot), bold: false }]),
   ]);

@@ -76,9 +76,18 @@ export class Facts {
     ];
   }
 
-  /** Whether a part rests on any of these. */
-  restsOnAny(name: string, parts: readonly string[]): boolean {
-    return restsOn(this.relations.part(name)).some((under) => parts.includes(under));
+  /** Whether the picture shows what a part rests on: it is beside it, a bracket joins their faces, or it is screwed to the body. */
+  isShownOn(name: string, beside: readonly string[]): boolean {
+    const hosts = restsOn(this.relations.part(name));
+    const faces = this.relations.family.faces;
+    const meets = this.relations.faces(name).map((face) => faces.find(({ id }) => id === face.meets)?.part);
+    const to = this.relations.joint(name)?.to;
+    return hosts.some(
+      (host) =>
+        beside.includes(host) ||
+        meets.includes(host) ||
+        (to === host && restsOn(this.relations.part(host)).length === 0),
+    );
   }
 
   located(name: string): string[] {
@@ -97,7 +106,7 @@ export class Facts {
 
   torque(name: string): string[] {
     const torque = this.torques.get(name);
-    return torque === undefined ? [] : [unbroken(this.words.torque(printable(torque)))];
+    return torque === undefined ? [] : [this.words.torque(printable(torque))];
   }
 
   leftHand(name: string): string[] {
@@ -115,7 +124,7 @@ export class Facts {
 
   /** What the caller has to say about a part. */
   figures(name: string): string[] {
-    return (this.texts.get(name) ?? []).map((text) => unbroken(printable(text)));
+    return (this.texts.get(name) ?? []).map(printable);
   }
 
   step(name: string): string | null {

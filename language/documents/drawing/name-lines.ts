@@ -7,7 +7,7 @@ import { widthOf } from './text-width.ts';
 export function nameLines(
   scene: Scene,
   part: string,
-  under: readonly string[],
+  beside: readonly string[],
   width: number,
   cut: string[],
 ): TextLine[] {
@@ -29,8 +29,8 @@ export function nameLines(
   };
   const more = density.detailLines;
   const details: (TextLine & { readonly most: number })[] = [
-    // If it is drawn straight on what it rests on, the picture says it.
-    ...(under.length === 0 || facts.restsOnAny(part, under) ? [] : [facts.rests(part).join(', ')]),
+    // If it is drawn straight on what it rests on, or a bracket or its thread leads there, the picture says it.
+    ...(beside.length === 0 || facts.isShownOn(part, beside) ? [] : [facts.rests(part).join(', ')]),
     [...facts.renewed(part), ...facts.located(part)].join(', '),
     facts.thread(part).join(', '),
     ...facts.torque(part),

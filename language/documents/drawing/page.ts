@@ -103,7 +103,7 @@ const noteGap = 1;
 
 /** The notes, as wide as the page. */
 function noteLabel({ notes, width }: JoinedFamily, top: number): Label[] {
-  const lines = notes.flatMap((note) => brokenText(note, false, width - 4, mostNoteLines).lines);
+  const lines = brokenText(notes.join(' '), false, width - 4, mostNoteLines).lines.filter((line) => line !== '');
   if (lines.length === 0) return [];
   return [
     {

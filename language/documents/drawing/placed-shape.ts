@@ -4,7 +4,7 @@ import type { Box, Mark, Point } from './drawing.ts';
 import type { Entry } from './entries.ts';
 import { outline } from './lines.ts';
 import { isFemale, isMale } from './shape-of.ts';
-import { body, bodyHeight, boreDepth, boreShare, type End, type Ends, wallOf } from './shapes/body.ts';
+import { body, bodyHeight, boreDepth, boreShare, type End, type Ends, marginsOf } from './shapes/body.ts';
 import { shapes } from './shapes/index.ts';
 import { circle, type Frame, type Sketch, type Stretch } from './shapes/pen.ts';
 
@@ -48,11 +48,11 @@ export function sketchOf(
   const full = isCarrier ? bodyHeight : shape.height;
   const rings = worn.length * 3.4 * Math.max(0.7, density.scale);
   const ends = isCarrier ? endsOf(scene, worn.length) : null;
-  const [from, to] = ends === null ? [0, 1] : wallOf(ends);
+  const [upperMargin, lowerMargin] = ends === null ? [0, 0] : marginsOf(ends);
   const height = Math.max(
     full * density.scale,
     Math.min(full, 2),
-    least / (to - from),
+    least === 0 ? 0 : upperMargin + least + lowerMargin,
     rings === 0 ? 0 : rings + full * density.scale * 0.5,
   );
   const frame: Frame = {
@@ -93,13 +93,14 @@ const isEdge = ({ spot, upper }: Sketch, { middle, width }: Frame) =>
   upper.length > 0 && spot.x >= middle + width / 2 - 0.01;
 
 function boresOf(frame: Frame, ends: Ends): Sketched['bores'] {
+  const [upperMargin, lowerMargin] = marginsOf(ends);
   const depth = boreDepth(frame, ends.upper.isOpen && ends.lower.isOpen);
   const reach = ({ isOpen }: End) => (isOpen || ends.hasChannel ? depth : null);
   return {
     radius: (frame.width / 2) * boreShare * (ends.hasChannel ? 0.3 : 1),
     upper: reach(ends.upper),
     lower: reach(ends.lower),
-    wall: wallOf(ends),
+    wall: [upperMargin / frame.height, 1 - lowerMargin / frame.height],
   };
 }
 

@@ -4,6 +4,9 @@ import type { ShapeName } from './shapes/index.ts';
 
 const least = 0.3;
 
+/** Shapes that are wide at one end only: what goes on them is as wide as their stem needs. */
+const slim: ReadonlySet<ShapeName> = new Set(['shaft', 'shaft-and-wheel', 'rod', 'valve']);
+
 /** Least and most share of shapes that are known to be wide or narrow. */
 const widths: { readonly [shape in ShapeName]?: { readonly least?: number; readonly most?: number } } = {
   plate: { least: 0.92 },
@@ -55,8 +58,9 @@ export function shares(
                     ? Math.min(under, 0.8)
                     : Math.min(under, 0.8) * 0.85;
     const { least: narrowest = least, most = 1 } = widths[shapes.get(part.name)!] ?? {};
+    const isOnShaft = host !== null && slim.has(shapes.get(host)!);
     const isInside = host !== null && !onCarrier && part.on.includes(host) && covered.has(host);
-    found.set(part.name, Math.min(most, Math.max(narrowest, isInside ? share * 0.6 : share)));
+    found.set(part.name, Math.min(most, Math.max(narrowest, isOnShaft ? 0.42 : isInside ? share * 0.6 : share)));
     for (const other of part.on) covered.add(other);
   }
   return found;

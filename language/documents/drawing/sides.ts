@@ -1,7 +1,7 @@
 import type { Face, Port } from '../../model/family.ts';
 import { brokenText } from './broken-text.ts';
 import type { Measures, PlacedItem, Scene } from './column.ts';
-import { lineHeight, type Mark, type Point, type TextLine, weights } from './drawing.ts';
+import { type Mark, type Point, type TextLine, weights } from './drawing.ts';
 import type { Entry } from './entries.ts';
 import { outline, strokes } from './lines.ts';
 
@@ -24,18 +24,12 @@ interface Found {
 const bracketAt = 3;
 const stubLength = 3.4;
 /** Least height of a port's stub with the room around it. */
-const portPitch = 4;
+const portPitch = 3.8;
 
-/** Height that a shape needs for the ports at its side: if there is room enough, their texts are straight beside them. */
-export function stubsHeight(scene: Scene, { part }: Entry, measures: Measures): number {
-  const { facts, density } = scene;
-  const ports = facts.relations.ports(part.name);
-  if (ports.length === 0) return 0;
-  if (density.scale < 0.8) return ports.length * portPitch + 1;
-  const lines = ports.flatMap(
-    (port) => brokenText(facts.port(port), false, measures.sideWidth, density.sideLines).lines,
-  );
-  return Math.max(ports.length * portPitch + 1, lines.length * lineHeight + (ports.length - 1) * 1.2);
+/** Height that a shape needs for the ports at its side. */
+export function stubsHeight({ facts }: Scene, { part }: Entry): number {
+  const count = facts.relations.ports(part.name).filter(({ under }) => under === null).length;
+  return count === 0 ? 0 : count * portPitch;
 }
 
 /** Lapped and ground faces as thick lines, pairs of them in brackets, ports as stubs, and the texts for all. */
@@ -244,10 +238,10 @@ function stub(port: Port, x: number, y: number): Mark[] {
   if (!isCapped(port)) return [pipe];
   const cap = outline(
     [
-      { x: box.x + 1, y: box.y - 0.7 },
-      { x: box.x - 1.3, y: box.y - 0.7 },
-      { x: box.x - 1.3, y: box.y + box.height + 0.7 },
-      { x: box.x + 1, y: box.y + box.height + 0.7 },
+      { x: box.x + 1, y: box.y - 0.35 },
+      { x: box.x - 1.3, y: box.y - 0.35 },
+      { x: box.x - 1.3, y: box.y + box.height + 0.35 },
+      { x: box.x + 1, y: box.y + box.height + 0.35 },
     ],
     { role: 'cap', fill: 'black', weight: 0 },
   );

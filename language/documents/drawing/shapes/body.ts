@@ -30,10 +30,10 @@ export interface Ends {
   readonly rings: number;
 }
 
-/** Where ports are at its side, in shares of the height: beside threads and rings. */
-export const wallOf = ({ upper, lower, rings }: Ends): readonly [from: number, to: number] => [
-  upper.outside ? 0.38 : 0.12,
-  lower.outside ? 0.62 : rings > 0 ? 0.76 : 0.92,
+/** Millimeters at each end that ports keep clear of: threads, rings, the edge. */
+export const marginsOf = ({ upper, lower, rings }: Ends): readonly [upper: number, lower: number] => [
+  upper.outside ? 9 : 3,
+  lower.outside ? 9 : rings > 0 ? 6.4 : 2.4,
 ];
 
 /** The part that carries the others: cut, with a bore from each end that parts go into, and the threads of its joints. */
@@ -90,6 +90,6 @@ export function body(frame: Frame, ends: Ends, falling: boolean): Sketch {
     spot: at(frame, (outer + bore) / 2, height * (upper.outside ? 0.6 : 0.4)),
     upper: edge(upper),
     lower: edge(lower),
-    belt: { x: outer, y: frame.top + height * (lower.outside || rings === 0 ? 0.5 : 0.88) },
+    belt: { x: outer, y: frame.top + (lower.outside || rings === 0 ? height * 0.5 : height - 3.2) },
   };
 }

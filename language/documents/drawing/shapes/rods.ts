@@ -1,6 +1,19 @@
 import { weights } from '../drawing.ts';
 import { outline, strokes } from '../lines.ts';
-import { across, alongBoth, around, at, backdrop, cut, type Shape, teeth, threadLines, turned, whole } from './pen.ts';
+import {
+  across,
+  alongBoth,
+  around,
+  at,
+  backdrop,
+  circle,
+  cut,
+  type Shape,
+  teeth,
+  threadLines,
+  turned,
+  whole,
+} from './pen.ts';
 
 /** A rod that passes a force on: slim, rounded at its ends. */
 export const rod: Shape = {
@@ -105,7 +118,7 @@ export const barrel: Shape = {
     const { height } = frame;
     const [collar, outer, bore] = [frame.width * 0.5, frame.width * 0.38, frame.width * 0.16];
     const shoulder = height * 0.34;
-    const [from, to] = [height * 0.44, height * 0.44 + Math.min(1.8, height * 0.11)];
+    const hole = Math.min(0.9, bore * 0.6);
     return {
       marks: [
         backdrop(frame, outer, 0, height),
@@ -116,21 +129,12 @@ export const barrel: Shape = {
             [collar, 0],
             [collar, shoulder],
             [outer, shoulder],
-            [outer, from],
-            [bore, from],
-          ],
-          falling,
-        ),
-        ...cut(
-          frame,
-          [
-            [bore, to],
-            [outer, to],
             [outer, height],
             [bore, height],
           ],
           falling,
         ),
+        outline(circle(frame.middle, frame.top + height * 0.52, hole), { weight: weights.thin }),
         across(frame, bore, 0),
         across(frame, bore, height),
       ],
