@@ -6,8 +6,8 @@ import type { Entry } from './entries.ts';
 import type { Facts } from './facts.ts';
 import { gapMarks } from './gaps.ts';
 import { ghost } from './lines.ts';
-import { nameLines } from './name-lines.ts';
-import { ringMarks, type Sketched, sketchOf } from './placed-shape.ts';
+import { type NameLines, nameLines } from './name-lines.ts';
+import { heightOf, ringMarks, type Sketched, sketchOf } from './placed-shape.ts';
 import type { ShapeName } from './shapes/index.ts';
 import { type Side, sidesOf, stubsHeight } from './sides.ts';
 import { spread } from './spread.ts';
@@ -56,6 +56,8 @@ export interface Column {
   readonly sides: readonly Side[];
   /** Texts that were cut. */
   readonly cut: readonly string[];
+  /** Upper edge of each item, from the bottom of the column up. */
+  readonly tops: readonly number[];
   /** The way of the fluid is drawn in it. */
   readonly hasDuct: boolean;
 }
@@ -71,12 +73,25 @@ export interface Scene {
   /** All that is drawn, bottom up over the whole drawing, for faces that meet elsewhere. */
   readonly entries: readonly Entry[];
   readonly density: Density;
+  /** Texts that were set before. */
+  readonly known: Map<string, NameLines>;
 }
 
 /** Between the labels of one row. */
 const labelGap = 0.8;
 /** From the top of a label to the middle of its first line. */
 const leaderAt = midline;
+
+/** Millimeters that a row takes at least. */
+export function leastHeight(scene: Scene, { entry, beside }: Item & { kind: 'row' }, { namesWidth }: Measures): number {
+  const { part, worn } = entry;
+  const labels = [
+    nameLines(scene, part.name, beside, namesWidth),
+    ...worn.map((ring) => nameLines(scene, ring.name, [part.name], namesWidth)),
+  ];
+  const names = labels.reduce((sum, { lines }) => sum + lines.length * lineHeight + labelGap, -labelGap);
+  return Math.max(names, part.name === scene.carrier ? 0 : heightOf(scene, entry, stubsHeight(scene, entry), null));
+}
 
 /** Lays a column out from the top down; then all is measured from its top. */
 export function buildColumn(scene: Scene, items: readonly Item[], measures: Measures, more: number): Column {
@@ -85,12 +100,17 @@ export function buildColumn(scene: Scene, items: readonly Item[], measures: Meas
   const placed: PlacedItem[] = [];
   const names: PlacedName[] = [];
   const marks: Mark[] = [];
+  const tops: number[] = [];
   let y = 0;
+  const taken = (made: NameLines): readonly TextLine[] => {
+    cut.push(...made.cut);
+    return made.lines;
+  };
 
   const name = (
     role: 'part' | 'foot',
     part: string,
-    lines: TextLine[],
+    lines: readonly TextLine[],
     top: number,
     anchor: Point,
     onEdge: boolean,
@@ -124,10 +144,10 @@ export function buildColumn(scene: Scene, items: readonly Item[], measures: Meas
 
   const drawRow = (entry: Entry, beside: readonly string[], index: number) => {
     const { part, worn } = entry;
-    const own = nameLines(scene, part.name, beside, measures.namesWidth, cut);
+    const own = taken(nameLines(scene, part.name, beside, measures.namesWidth));
     const rings = worn.map((ring) => ({
       ring,
-      lines: nameLines(scene, ring.name, [part.name], measures.namesWidth, cut),
+      lines: taken(nameLines(scene, ring.name, [part.name], measures.namesWidth)),
     }));
     const ports = stubsHeight(scene, entry);
     const sketch = sketchOf(
@@ -167,6 +187,7 @@ export function buildColumn(scene: Scene, items: readonly Item[], measures: Meas
   const fromTop = [...items].reverse();
   for (const [index, item] of fromTop.entries()) {
     if (index > 0) y += density.gap + more + fromTop[index]!.above;
+    tops.unshift(y);
     if (item.kind === 'foot') drawFoot(item.part);
     else drawRow(item.entry, item.beside, index);
   }
@@ -179,6 +200,7 @@ export function buildColumn(scene: Scene, items: readonly Item[], measures: Meas
     names,
     sides,
     cut,
+    tops,
     hasDuct: duct.length > 0,
   };
 }

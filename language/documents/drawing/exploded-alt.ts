@@ -16,7 +16,7 @@ function sentence(facts: Facts, name: string): string {
   const joint = relations.joint(name);
   const said = [
     ...facts.rests(name),
-    ...(part.bindsOver === null ? [] : [words.alt.spring]),
+    ...(part.bindsOver === null && part.drawnAs !== 'spring' ? [] : [words.alt.spring]),
     ...facts.renewed(name),
     ...facts.located(name),
     ...(part.bearsOn.length > 0 ? [words.alt.bearsOn(facts.list(part.bearsOn))] : []),

@@ -64,8 +64,18 @@ export interface DrawingWords {
   };
 }
 
-/** The words of drawings, of a language. */
+const made = new WeakMap<Words, DrawingWords>();
+
+/** The words of drawings, of a language; the same object for the same words. */
 export function drawingWords(words: Words): DrawingWords {
+  const before = made.get(words);
+  if (before !== undefined) return before;
+  const drawing = buildWords(words);
+  made.set(words, drawing);
+  return drawing;
+}
+
+function buildWords(words: Words): DrawingWords {
   const { drawing: said } = words;
   return {
     inText: words.inSentence,

@@ -3,14 +3,25 @@ import type { Scene } from './column.ts';
 import type { TextLine } from './drawing.ts';
 import { widthOf } from './text-width.ts';
 
-/** The texts of a part: its title, then the facts about it. */
-export function nameLines(
-  scene: Scene,
-  part: string,
-  beside: readonly string[],
-  width: number,
-  cut: string[],
-): TextLine[] {
+/** The texts of a part, and those of them that were cut. */
+export interface NameLines {
+  readonly lines: readonly TextLine[];
+  readonly cut: readonly string[];
+}
+
+/** The texts of a part: its title, then the facts about it. Each is set once for all ways that a page is tried. */
+export function nameLines(scene: Scene, part: string, beside: readonly string[], width: number): NameLines {
+  const { titleLines, detailLines } = scene.density;
+  const key = JSON.stringify([part, beside, width, titleLines, detailLines, scene.tieWords.get(part) ?? []]);
+  const before = scene.known.get(key);
+  if (before !== undefined) return before;
+  const cut: string[] = [];
+  const made = { lines: linesOf(scene, part, beside, width, cut), cut };
+  scene.known.set(key, made);
+  return made;
+}
+
+function linesOf(scene: Scene, part: string, beside: readonly string[], width: number, cut: string[]): TextLine[] {
   const { facts, density } = scene;
   const take = (text: string, bold: boolean, most: number): TextLine[] => {
     const broken = brokenText(text, bold, width, most);

@@ -33,6 +33,24 @@ interface Movable extends Sketched {
   readonly moved: (down: number) => Sketched;
 }
 
+/** Millimeters that a shape is high; `least`: what is at its side needs so much. */
+export function heightOf(
+  { density, shapes: names }: Scene,
+  { part, worn }: Pick<Entry, 'part' | 'worn'>,
+  least: number,
+  ends: Ends | null,
+): number {
+  const full = ends === null ? shapes[names.get(part.name)!].height : bodyHeight;
+  const rings = worn.length * 3.4 * Math.max(0.7, density.scale);
+  const [upperMargin, lowerMargin] = ends === null ? [0, 0] : marginsOf(ends);
+  return Math.max(
+    full * density.scale,
+    Math.min(full, 2),
+    least === 0 ? 0 : upperMargin + least + lowerMargin,
+    rings === 0 ? 0 : rings + full * density.scale * 0.5,
+  );
+}
+
 /** The shape of a part; `least`: of its height, for what is at its side. */
 export function sketchOf(
   scene: Scene,
@@ -41,20 +59,10 @@ export function sketchOf(
   least: number,
   falling: boolean,
 ): Movable {
-  const { density, shapes: shapeNames } = scene;
   const { relations } = scene.facts;
-  const isCarrier = part.name === scene.carrier;
-  const shape = shapes[shapeNames.get(part.name)!];
-  const full = isCarrier ? bodyHeight : shape.height;
-  const rings = worn.length * 3.4 * Math.max(0.7, density.scale);
-  const ends = isCarrier ? endsOf(scene, worn.length) : null;
-  const [upperMargin, lowerMargin] = ends === null ? [0, 0] : marginsOf(ends);
-  const height = Math.max(
-    full * density.scale,
-    Math.min(full, 2),
-    least === 0 ? 0 : upperMargin + least + lowerMargin,
-    rings === 0 ? 0 : rings + full * density.scale * 0.5,
-  );
+  const shape = shapes[scene.shapes.get(part.name)!];
+  const ends = part.name === scene.carrier ? endsOf(scene, worn.length) : null;
+  const height = heightOf(scene, { part, worn }, least, ends);
   const frame: Frame = {
     middle: place.middle,
     top: place.top,
