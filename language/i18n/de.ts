@@ -298,6 +298,7 @@ export const de: Catalogue = {
     cellGuard: 'als Schutz dran',
     cellDiscarded: 'weggeworfen',
     cellSome: 'teils dran, teils ab',
+    span: '{first} bis {last}',
     received: 'Wie gekommen',
   },
   set: {

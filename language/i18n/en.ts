@@ -299,6 +299,7 @@ export const en = {
     cellGuard: 'on as a guard',
     cellDiscarded: 'discarded',
     cellSome: 'some on, some off',
+    span: '{first} to {last}',
     received: 'As received',
   },
   set: {

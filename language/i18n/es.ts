@@ -297,6 +297,7 @@ export const es: Catalogue = {
     cellGuard: 'puesta de protección',
     cellDiscarded: 'desechada',
     cellSome: 'unas sí, otras no',
+    span: '{first} a {last}',
     received: 'Como llegó',
   },
   set: {

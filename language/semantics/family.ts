@@ -3,6 +3,7 @@ import type { Adjuster, Face, Family, Joint, Part, Port } from '../model/family.
 import type { NameUse } from '../model/source.ts';
 import { amount, formatQuantity, kindOfUnit, type Quantity } from '../quantities/index.ts';
 import type * as ast from '../syntax/generated/ast.ts';
+import { nearest } from '../syntax/nearest.ts';
 import { allowsWithin, lowerAllow } from './allows.ts';
 import type { Context } from './context.ts';
 import { withDanger } from './dangers.ts';
@@ -199,8 +200,18 @@ function withRelations(context: Context, node: ast.Part, bare: Part, parts: read
 
 function shapeNamed(context: Context, ref: ast.NameRef): DrawnAs | null {
   const shape = drawnAs.find((one) => one === ref.name);
-  if (shape === undefined) context.unknown(ref.name, 'shape', drawnAs, context.source(ref));
-  return shape ?? null;
+  if (shape !== undefined) return shape;
+  const near = nearest(ref.name, drawnAs);
+  context.syntax(
+    'unknown-word',
+    near.length > 0
+      ? `Nothing can be drawn as ${ref.name}. Did you mean ${near.join(' or ')}?`
+      : `Nothing can be drawn as ${ref.name}. Write one of ${drawnAs.join(', ')}, or delete it: the drawing then has a plain turned piece.`,
+    context.source(ref),
+    near.length === 1 ? near[0] : undefined,
+    ref.name,
+  );
+  return null;
 }
 
 type Changing<T> = { -readonly [key in keyof T]: T[key] };

@@ -61,6 +61,8 @@ export interface DrawingWords {
     readonly discarded: string;
     readonly some: string;
     readonly received: string;
+    /** Stages from one to another, between which nothing changes. */
+    readonly span: (first: string, last: string) => string;
   };
 }
 
@@ -125,6 +127,7 @@ function buildWords(words: Words): DrawingWords {
       discarded: said.cellDiscarded,
       some: said.cellSome,
       received: said.received,
+      span: (first, last) => said.span({ first, last }),
     },
   };
 }
