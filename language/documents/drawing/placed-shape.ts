@@ -125,16 +125,23 @@ function endsOf({ facts: { relations }, carrier, entries, shapes }: Scene, rings
   const [above, below] = [partsAt(false), partsAt(true)];
   const end = (parts: readonly Part[]): End => {
     const screwed = parts.filter(isScrewed);
-    const inside = screwed.some(({ name }) => isMale(shapes.get(name)!));
+    // Screws that go through a part have holes of their own.
+    const inside = screwed.some(({ name, through }) => isMale(shapes.get(name)!) && through.length === 0);
     return {
-      isOpen: inside || parts.some((part) => [...part.in, ...part.through].includes(carrier)),
+      isOpen: inside || parts.some((part) => part.in.includes(carrier)),
       inside,
       outside: screwed.some(({ name }) => isFemale(shapes.get(name)!)),
     };
   };
   const presses = (some: readonly Part[], others: readonly Part[]) =>
     some.some(({ bearsOn }) => others.some(({ name }) => bearsOn.includes(name)));
-  return { upper: end(above), lower: end(below), hasChannel: presses(above, below) || presses(below, above), rings };
+  const goesThrough = [...above, ...below].some(({ through }) => through.includes(carrier));
+  return {
+    upper: end(above),
+    lower: end(below),
+    hasChannel: goesThrough || presses(above, below) || presses(below, above),
+    rings,
+  };
 }
 
 /** Two pins that stick out of the lower face. */
