@@ -162,7 +162,7 @@ function joined(maps: readonly ReadonlyMap<string, readonly string[]>[]): Map<st
 }
 
 /** A limit as a figure with what it may be off to both sides: `45..55 N·m` is `50 N·m ±5`. What has no middle stays. */
-export function centered(limit: Limit): Limit {
+function centered(limit: Limit): Limit {
   if (limit.form === 'then') return { ...limit, first: absolute(limit.first), angle: absolute(limit.angle) };
   if (limit.form === 'nominal') return absolute(limit);
   if (limit.form !== 'range' || limit.low.unit !== limit.high.unit) return limit;

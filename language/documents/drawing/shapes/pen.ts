@@ -68,7 +68,7 @@ export function cut(frame: Frame, profile: Profile, falling: boolean, every = 1.
 }
 
 /** A cut face: hatched within its outline. */
-export function cutFace(points: readonly Point[], falling: boolean, every = 1.5): Mark[] {
+function cutFace(points: readonly Point[], falling: boolean, every = 1.5): Mark[] {
   return [outline(points), hatchWithin(points, every, falling)];
 }
 
