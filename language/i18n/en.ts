@@ -286,7 +286,7 @@ export const en = {
     meetsFace: '{finish} to',
     builtUp: 'Built with the {part} up.',
     twoEnds: 'From above: {upper}. From below: {lower}.',
-    duct: 'Broken line: way of the fluid.',
+    duct: 'Broken line: path of the fluid.',
     taken: '{family}, exploded view, from the bottom up in the order of assembly.',
     stages: '{family}: which parts are off the unit after each stage.',
     bearsOn: 'bears on {parts}',

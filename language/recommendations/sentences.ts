@@ -37,7 +37,7 @@ function stackWords({ advice, quantity }: Words, { shims }: ShimChoice): string 
 }
 
 /** The basis of an advice. */
-interface Told {
+interface Annotations {
   readonly now: Quantity;
   /** How precisely figures are written. */
   readonly like: Quantity;
@@ -47,7 +47,7 @@ interface Told {
 }
 
 /** What to fit, or why nothing fits and what to do. */
-export function adviceSentence(words: Words, told: ShimAdvice, { now, like, settling, most }: Told): string {
+export function adviceSentence(words: Words, told: ShimAdvice, { now, like, settling, most }: Annotations): string {
   const { advice, quantity } = words;
   if ('choice' in told) {
     const fit = choiceSentence(words, told.choice, now, like);

@@ -58,7 +58,7 @@ export interface Column {
   readonly cut: readonly string[];
   /** Upper edge of each item, from the bottom of the column up. */
   readonly tops: readonly number[];
-  /** The way of the fluid is drawn in it. */
+  /** The path of the fluid is drawn in it. */
   readonly hasDuct: boolean;
 }
 

@@ -3,7 +3,7 @@ import { type Mark, type Point, weights } from './drawing.ts';
 import { strokes } from './lines.ts';
 import { portPlaces } from './sides.ts';
 
-/** The way of the fluid through lapped faces, from the part that carries all to the one at the end that has the openings. */
+/** The path of the fluid through lapped faces, from the part that carries all to the one at the end that has the openings. */
 export function ductOf(scene: Scene, placed: readonly PlacedItem[], measures: Measures): Mark[] {
   const chain = chainOf(scene, placed);
   const [first, second] = chain;

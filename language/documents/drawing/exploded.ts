@@ -5,7 +5,7 @@ import { buildOrder } from './build-order.ts';
 import { type Drawing, lineHeight } from './drawing.ts';
 import { type Entry, entriesOf } from './entries.ts';
 import { explodedAlt } from './exploded-alt.ts';
-import { Facts, type Told } from './facts.ts';
+import { type Annotations, Facts } from './facts.ts';
 import { type DrawingWords, englishWords } from './labels.ts';
 import { onceEach } from './once-each.ts';
 import { type Plan, setPage } from './paging.ts';
@@ -14,7 +14,7 @@ import { shares } from './shares.ts';
 import { findStacks, type Stack } from './stacks.ts';
 import { findTies } from './ties.ts';
 
-export interface ExplodedOptions extends Told {
+export interface ExplodedOptions extends Annotations {
   readonly words?: DrawingWords;
   /** Millimeters. */
   readonly width?: number;

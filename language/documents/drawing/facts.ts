@@ -5,7 +5,7 @@ import type { DrawingWords } from './labels.ts';
 import type { DrawnFamily } from './once-each.ts';
 
 /** What a procedure tells about the parts of its family, as it is to be printed. By the names of parts. */
-export interface Told {
+export interface Annotations {
   /** What a joint's part is tightened to. */
   readonly torques?: ReadonlyMap<string, string>;
   /** The number of the step that it is fitted at. */
@@ -32,18 +32,18 @@ export class Facts {
   private readonly steps: ReadonlyMap<string, string>;
   private readonly texts: ReadonlyMap<string, readonly string[]>;
 
-  constructor(drawn: DrawnFamily, relations: Relations, words: DrawingWords, told: Told = {}) {
+  constructor(drawn: DrawnFamily, relations: Relations, words: DrawingWords, notes: Annotations = {}) {
     this.drawn = drawn;
     this.relations = relations;
     this.words = words;
     const byDrawn = <T>(map: ReadonlyMap<string, T> = new Map()) =>
       // The first of all copies speaks for them.
       new Map([...map].reverse().map(([part, one]) => [drawn.standsFor(part), one] as const));
-    this.torques = byDrawn(told.torques);
-    this.steps = byDrawn(told.steps);
-    this.texts = byDrawn(told.figures);
-    this.gaps = new Set([...(told.gaps ?? [])].map(drawn.standsFor));
-    this.feeds = told.feeds ?? new Set();
+    this.torques = byDrawn(notes.torques);
+    this.steps = byDrawn(notes.steps);
+    this.texts = byDrawn(notes.figures);
+    this.gaps = new Set([...(notes.gaps ?? [])].map(drawn.standsFor));
+    this.feeds = notes.feeds ?? new Set();
   }
 
   /** `Valve holder × 6`. */

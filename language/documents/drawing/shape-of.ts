@@ -27,7 +27,7 @@ function known(relations: Relations, part: Part): ShapeName {
   return 'block';
 }
 
-/** A needle in its nozzle: the two are matched, and the force of a spring comes to the inner one from outside. */
+/** A needle in its nozzle: the two are matched, and the force of a spring acts on the inner one from outside. */
 function pairOf(relations: Relations, part: Part): ShapeName | null {
   const isLoaded = (name: string) => relations.family.parts.some(({ bearsOn }) => bearsOn.includes(name));
   const isPair = (outer: string, inner: Part) =>

@@ -5,17 +5,17 @@ import { Relations } from '../../analysis/relations.ts';
 import { checkFiles } from '../../db/workspace.ts';
 import { deriveFigures } from '../figures/step-figures.ts';
 import { buildPrintContext } from '../print-context.ts';
+import { annotate } from './annotations.ts';
 import type { Drawing, Mark } from './drawing.ts';
 import { buildExploded, type ExplodedOptions } from './exploded.ts';
 import { findShapes } from './shape-of.ts';
-import { toldBy } from './told.ts';
 
 const { resolved, procedures } = written();
 const familyOf = (name: string) => resolved.families.find((family) => family.name === name)!;
 const procedureOf = (name: string) => procedures.find(({ procedure }) => procedure.name === name)!.procedure;
 const drawnOf = (name: string, options?: ExplodedOptions) => buildExploded(familyOf(name), options);
 const shapesOf = (name: string) => Object.fromEntries(findShapes(new Relations(familyOf(name))));
-const toldOf = (name: string) => {
+const annotationsOf = (name: string) => {
   const procedure = procedureOf(name);
   const setting = buildPrintContext(procedure, {
     job: null,
@@ -25,7 +25,7 @@ const toldOf = (name: string) => {
     diagnostics: [],
     hash: '',
   });
-  return toldBy(setting, deriveFigures(setting));
+  return annotate(setting, deriveFigures(setting));
 };
 
 /** Names of the parts from the top of the page down. */
@@ -71,7 +71,7 @@ describe('an injector that is built nozzle up', () => {
   });
   it('says which end is up, and what the broken line is', () => {
     expect(drawing.labels.find(({ role }) => role === 'note')!.lines.map(({ text }) => text)).toEqual([
-      'Built with the nozzle up. Broken line: way of the fluid.',
+      'Built with the nozzle up. Broken line: path of the fluid.',
     ]);
   });
   it('leads the fluid through each lapped pair, broken, from the holder into the nozzle', () => {
@@ -107,7 +107,7 @@ describe('an injector with two ends', () => {
       'washer',
     ]);
     expect(drawing.labels.find(({ role }) => role === 'note')!.lines.map(({ text }) => text)).toEqual([
-      'From above: spindle. From below: pintle nozzle. Broken line: way of the fluid.',
+      'From above: spindle. From below: pintle nozzle. Broken line: path of the fluid.',
     ]);
   });
   it('has its lapped face, and the bore under the nozzle, at the end where the nozzle is', () => {
@@ -186,7 +186,7 @@ describe('a part is drawn as', () => {
 
 describe('the figures of a procedure', () => {
   it('are in one style: tolerance to both sides, and the step', () => {
-    const { torques } = toldOf('rebuild-pintle');
+    const { torques } = annotationsOf('rebuild-pintle');
     expect([...torques!.values()].map((text) => text.replaceAll('\u00a0', ' '))).toEqual([
       '70 N·m ±5, step 8.10',
       '20 N·m ±2, step 9.5',
@@ -194,14 +194,14 @@ describe('the figures of a procedure', () => {
     ]);
   });
   it('are at the parts: steps, lengths of springs, shims of the drawer', () => {
-    const drawing = drawnOf('one-spring', toldOf('rebuild-one-spring'));
+    const drawing = drawnOf('one-spring', annotationsOf('rebuild-one-spring'));
     expect(textOf(drawing, 'nut', 'step')).toBe('8.8');
     expect(textOf(drawing, 'spring')).toMatch(/^Pressure spring \| length A-250, A-235: 31\.50 mm ±0\.30;/u);
     expect(textOf(drawing, 'shim')).toBe('Setting shim | 1.00 to 1.98 mm');
     expect(drawing.alt.replaceAll('\u00a0', ' ')).toContain('1.00 to 1.98 mm');
   });
   it('show where the gaps of two springs are set', () => {
-    const told = toldOf('rebuild-two-spring');
+    const told = annotationsOf('rebuild-two-spring');
     expect([...told.gaps!]).toEqual(['lift-shim', 'needle']);
     const drawing = drawnOf('two-spring', { ...told, maxHeight: 208 });
     expect(textOf(drawing, 'lift-shim')).toContain('pre-lift two-175: 0.050 to 0.070 mm');

@@ -1,7 +1,7 @@
 import type { Words } from '../../i18n/index.ts';
 import type { Family } from '../../model/family.ts';
 import type { Step } from '../../model/procedure.ts';
-import { buildExploded, type Drawing as Drawn, drawingWords, renderSvg, stripsOf, toldBy } from '../drawing/index.ts';
+import { annotate, buildExploded, type Drawing as Drawn, drawingWords, renderSvg, stripsOf } from '../drawing/index.ts';
 import type { StepFigures } from '../figures/step-figures.ts';
 import type { DrawingBlock, Paper, TextBlock } from '../model.ts';
 import type { PrintContext } from '../print-context.ts';
@@ -19,7 +19,7 @@ export function buildDrawings(
   const said = drawingWords(words);
   const exploded = buildExploded(procedure.family, {
     words: said,
-    ...toldBy(setting, figures),
+    ...annotate(setting, figures),
     maxHeight: room[setting.options.paper],
   });
   const pictures = [blockOf(words.drawing.title, exploded), ...cut(words, exploded)];

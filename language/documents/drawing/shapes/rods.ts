@@ -215,7 +215,7 @@ export const filter: Shape = {
   },
 };
 
-/** A part of which nothing else is known: a turned piece, its edges broken. */
+/** A part about which nothing else is known: a turned piece, its edges broken. */
 export const block: Shape = {
   height: 7,
   draw(frame) {

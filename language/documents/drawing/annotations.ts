@@ -6,12 +6,12 @@ import { type Difference, type Limit, type NominalLimit, toleranceOf, unitOfLimi
 import { byNumber, withNumbers } from '../figures/by-number.ts';
 import type { StepFigures } from '../figures/step-figures.ts';
 import { type PrintContext, stageSteps } from '../print-context.ts';
-import type { Told } from './facts.ts';
+import type { Annotations } from './facts.ts';
 import { findShapes } from './shape-of.ts';
 import type { ShapeName } from './shapes/index.ts';
 
-/** What the drawing of a family says of a procedure: where each part is fitted, and its figures. */
-export function toldBy(setting: PrintContext, figures: ReadonlyMap<Step, StepFigures>): Told {
+/** What the drawing of a family shows of a procedure: where each part is fitted, and its figures. */
+export function annotate(setting: PrintContext, figures: ReadonlyMap<Step, StepFigures>): Annotations {
   const shapes = findShapes(new Relations(setting.procedure.family));
   const steps = stageSteps(setting).map(({ step }) => step);
   const gaps = gapsOf(setting, figures, shapes);
