@@ -12,12 +12,12 @@ export interface Density {
 }
 
 export const densities: readonly Density[] = [
-  { gap: 5, scale: 1, titleLines: 2, detailLines: 2, sideLines: 4 },
-  { gap: 3.4, scale: 0.9, titleLines: 2, detailLines: 2, sideLines: 4 },
-  { gap: 2.4, scale: 0.75, titleLines: 2, detailLines: 2, sideLines: 4 },
-  { gap: 1.7, scale: 0.6, titleLines: 2, detailLines: 2, sideLines: 3 },
-  { gap: 1.3, scale: 0.5, titleLines: 2, detailLines: 2, sideLines: 3 },
-  { gap: 0.9, scale: 0.42, titleLines: 2, detailLines: 2, sideLines: 3 },
+  { gap: 5, scale: 1, titleLines: 2, detailLines: 3, sideLines: 5 },
+  { gap: 3.4, scale: 0.9, titleLines: 2, detailLines: 3, sideLines: 5 },
+  { gap: 2.4, scale: 0.75, titleLines: 2, detailLines: 3, sideLines: 5 },
+  { gap: 1.7, scale: 0.6, titleLines: 2, detailLines: 3, sideLines: 3 },
+  { gap: 1.3, scale: 0.5, titleLines: 2, detailLines: 3, sideLines: 3 },
+  { gap: 0.9, scale: 0.42, titleLines: 2, detailLines: 3, sideLines: 3 },
   { gap: 1.3, scale: 0.5, titleLines: 2, detailLines: 2, sideLines: 2 },
   { gap: 1.3, scale: 0.5, titleLines: 2, detailLines: 1, sideLines: 2 },
   { gap: 1.3, scale: 0.5, titleLines: 1, detailLines: 1, sideLines: 2 },

@@ -7,6 +7,8 @@ import { widthOf } from './text-width.ts';
 
 /** Millimeters between two columns. */
 const gutter = 4;
+/** Of the widest shape, in millimeters at full size. */
+const widest = 40;
 
 /** Widths of columns side by side, and their left edges. */
 interface Widths {
@@ -25,29 +27,34 @@ export function widthsOf(
   lanes: readonly number[],
 ): Widths {
   const isOne = columns.length === 1;
-  const shapeWidth = (isOne ? 40 : 24) * Math.min(1, 0.55 + scene.density.scale * 0.45);
-  const needs = columns.map((entries, index) => {
-    const sideWidth = sideWidthOf(scene, entries, isOne ? 52 : 22);
-    const left = sideWidth > 0 ? sideWidth + reserve.left : 2;
-    const steps = stepsWidth(scene, entries);
-    return {
-      sideWidth,
-      left,
-      steps,
-      fixed:
-        left +
-        steps +
-        shapeWidth +
-        reserve.right +
-        (lanes[index]! > 0 ? reserve.tie + lanes[index]! * reserve.lane : 0),
-      names: Math.max(18, naturalNames(scene, entries)),
-    };
-  });
-  const room = pageWidth - gutter * (columns.length - 1) - needs.reduce((sum, { fixed }) => sum + fixed, 0);
-  const given = shared(
-    needs.map(({ names }) => names),
-    room,
-  );
+  const scaled = Math.min(1, 0.55 + scene.density.scale * 0.45);
+  const names = columns.map((entries) => Math.max(18, naturalNames(scene, entries)));
+  const steps = columns.map((entries) => stepsWidth(scene, entries));
+  const least = (isOne ? widest : 21) * scaled;
+  const needsFor = (mostSide: number) =>
+    columns.map((entries, index) => {
+      const sideWidth = sideWidthOf(scene, entries, mostSide);
+      const left = sideWidth > 0 ? sideWidth + reserve.left : 2;
+      const ties = lanes[index]! > 0 ? reserve.tie + lanes[index]! * reserve.lane : 0;
+      return {
+        sideWidth,
+        left,
+        steps: steps[index]!,
+        names: names[index]!,
+        besides: left + steps[index]! + reserve.right + ties,
+      };
+    });
+  const roomFor = (made: ReturnType<typeof needsFor>) =>
+    pageWidth - gutter * (columns.length - 1) - made.reduce((sum, { besides }) => sum + besides + least, 0);
+  const total = names.reduce((sum, one) => sum + one, 0);
+  // Texts at the left take what the names leave, and then the shapes.
+  const tried = (isOne ? [52] : [40, 30, 22, 20]).map(needsFor);
+  const wanted = tried.find((made) => roomFor(made) >= total) ?? tried.at(-1)!;
+  const more = Math.max(0, Math.min(widest * scaled - least, (roomFor(wanted) - total) / columns.length));
+  const shapeWidth = least + more;
+  const needs = wanted.map((one) => ({ ...one, fixed: one.besides + shapeWidth }));
+  const room = roomFor(wanted) - more * columns.length;
+  const given = shared(names, room);
   const over = (room - given.reduce((sum, one) => sum + one, 0)) / (columns.length + 1);
   const measures: Measures[] = [];
   const offsets: number[] = [];
