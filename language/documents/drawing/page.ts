@@ -3,7 +3,7 @@ import { type Column, type Item, type Measures, type PlacedName, stepWidth } fro
 import { type Drawing, type Label, lineHeight, type Mark, midline, type Point, weights } from './drawing.ts';
 import type { DrawingWords } from './labels.ts';
 import { outline, strokes } from './lines.ts';
-import { circle } from './shapes/pen.ts';
+import { dot } from './shapes/pen.ts';
 import type { Side } from './sides.ts';
 import { spread } from './spread.ts';
 import { widthOf } from './text-width.ts';
@@ -179,7 +179,7 @@ function leaderEnd({ x, y }: Point, onEdge: boolean, way: 1 | -1): Mark {
     { x: x + way * 2, y: y - 0.55 },
     { x: x + way * 2, y: y + 0.55 },
   ];
-  return outline(onEdge ? arrow : circle(x, y, 0.6), { role: 'dot', fill: 'black', weight: 0 });
+  return outline(onEdge ? arrow : dot(x, y, 0.6), { role: 'dot', fill: 'black', weight: 0 });
 }
 
 /** The number of a step in a frame with round ends, before the name of the part that is fitted at it. */

@@ -6,7 +6,7 @@ import { outline } from './lines.ts';
 import { isFemale, isMale } from './shape-of.ts';
 import { body, bodyHeight, boreDepth, boreShare, type End, type Ends, marginsOf } from './shapes/body.ts';
 import { shapes } from './shapes/index.ts';
-import { circle, type Frame, type Sketch, type Stretch } from './shapes/pen.ts';
+import { dot, type Frame, type Sketch, type Stretch } from './shapes/pen.ts';
 
 /** A shape in its place, the way up that it is drawn. */
 export interface Sketched {
@@ -174,7 +174,7 @@ export function ringMarks({ box, belt }: Sketched, count: number): { readonly ma
     );
     return {
       marks: [1, -1].map((side) =>
-        outline(circle(middle + side * (belt.x + radius * 0.5), y, radius), { fill: 'black', weight: 0 }),
+        outline(dot(middle + side * (belt.x + radius * 0.5), y, radius), { fill: 'black', weight: 0 }),
       ),
       spot: { x: middle + belt.x + radius * 1.5, y },
     };

@@ -96,13 +96,15 @@ export function hatchWithin(points: readonly Point[], every: number, falling: bo
 }
 
 /** A circle in short lines. */
-export function circle(x: number, y: number, radius: number, squash = 1): Point[] {
-  const sides = 28;
+export function circle(x: number, y: number, radius: number, sides = 28): Point[] {
   return Array.from({ length: sides }, (_, index) => {
-    const angle = (index / sides) * 2 * Math.PI;
-    return { x: x + radius * Math.cos(angle), y: y + radius * squash * Math.sin(angle) };
+    const angle = ((index + 0.5) / sides) * 2 * Math.PI;
+    return { x: x + radius * Math.cos(angle), y: y + radius * Math.sin(angle) };
   });
 }
+
+/** A circle that is so small, and black, that few sides are round. */
+export const dot = (x: number, y: number, radius: number) => circle(x, y, radius, radius < 1 ? 8 : 12);
 
 /**
  * The edge of a thread from one height to another, as part of a profile: teeth that go in from the radius by their depth.
