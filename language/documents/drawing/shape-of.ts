@@ -39,14 +39,16 @@ function pairOf(relations: Relations, part: Part): ShapeName | null {
   return relations.onIt(part.name).some((inner) => isPair(part.name, inner)) ? 'nozzle' : null;
 }
 
-/** A part that is always renewed and is pressed between two: something that is turned or held lies on it. */
+/**
+ * A part that is always renewed and is pressed between two: something that is turned or held lies on it, or it lies on what is
+ * turned, for whatever the unit is put into.
+ */
 function isSealed(relations: Relations, part: Part): boolean {
-  return relations
-    .onIt(part.name)
-    .some(
-      ({ name, holds }) =>
-        relations.joint(name) !== undefined || holds.length > 0 || relations.holders(name).length > 0,
-    );
+  const over = relations.onIt(part.name);
+  if (over.length === 0) return relations.joint(part.on[0]!) !== undefined;
+  return over.some(
+    ({ name, holds }) => relations.joint(name) !== undefined || holds.length > 0 || relations.holders(name).length > 0,
+  );
 }
 
 function turnedShape(relations: Relations, part: Part, joint: Joint): ShapeName {

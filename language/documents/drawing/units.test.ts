@@ -179,6 +179,16 @@ describe('a part is drawn as', () => {
     const renamed = { ...family, parts: family.parts.map((part) => ({ ...part, title: 'Ball', baseTitle: 'Ball' })) };
     expect(findShapes(new Relations(renamed))).toEqual(findShapes(new Relations(family)));
   });
+  it('a washer where it is renewed and pressed between two parts, or between the unit and what it is put into', () => {
+    const family = familyOf('one-spring');
+    const untold = { ...family, parts: family.parts.map((part) => ({ ...part, drawnAs: null })) };
+    expect(Object.fromEntries(findShapes(new Relations(untold)))).toMatchObject({
+      washer: 'washer',
+      spring: 'block',
+      'dust-seal': 'block',
+    });
+    expect(shapesOf('pintle')['cap-washer']).toBe('washer');
+  });
   it('a screw where it goes through what it holds, and a nut where it is on a shaft', () => {
     expect(shapesOf('cartridge')).toMatchObject({ screws: 'screw', nut: 'nut' });
   });
@@ -237,4 +247,14 @@ it('an end that is said is kept, and a word that is no shape is reported', () =>
   expect(diagnostics.filter(({ rule }) => rule === 'unknown-word').map(({ message }) => message)).toEqual([
     expect.stringMatching(/^Nothing can be drawn as cupp\. (?:Did you mean|Write one of)/u),
   ]);
+});
+
+it('a drawing is kept for its family, and made anew for other figures', () => {
+  const family = familyOf('one-spring');
+  const torques = () => new Map([['nut', '60 N·m ±5']]);
+  expect(buildExploded(family, { torques: torques() })).toBe(buildExploded(family, { torques: torques() }));
+  expect(buildExploded(family, { torques: torques(), maxHeight: 190 })).not.toBe(
+    buildExploded(family, { torques: torques() }),
+  );
+  expect(buildExploded(structuredClone(family))).toEqual(buildExploded(family));
 });
