@@ -249,7 +249,7 @@ it('an end that is said is kept, and a word that is no shape is reported', () =>
   ]);
 });
 
-it('a drawing is kept for its family, and made anew for other figures', () => {
+it('a drawing is kept for its family, and made again for other figures', () => {
   const family = familyOf('one-spring');
   const torques = () => new Map([['nut', '60 N·m ±5']]);
   expect(buildExploded(family, { torques: torques() })).toBe(buildExploded(family, { torques: torques() }));
