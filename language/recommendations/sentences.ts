@@ -37,7 +37,7 @@ function stackWords({ advice, quantity }: Words, { shims }: ShimChoice): string 
 }
 
 /** The basis of an advice. */
-interface Annotations {
+interface Told {
   readonly now: Quantity;
   /** How precisely figures are written. */
   readonly like: Quantity;
@@ -47,7 +47,7 @@ interface Annotations {
 }
 
 /** What to fit, or why nothing fits and what to do. */
-export function adviceSentence(words: Words, told: ShimAdvice, { now, like, settling, most }: Annotations): string {
+export function adviceSentence(words: Words, told: ShimAdvice, { now, like, settling, most }: Told): string {
   const { advice, quantity } = words;
   if ('choice' in told) {
     const fit = choiceSentence(words, told.choice, now, like);

@@ -15,13 +15,13 @@ const called: Readonly<Record<string, string>> = {
   '}': '}',
 };
 
-interface Annotations {
+interface Told {
   readonly code: ProblemCode;
   readonly message: string;
 }
 
 /** What the parser's error says, in the words of the trade, and what kind of slip it is. */
-export function syntaxMessage(error: ParserError, next: Token | undefined): Annotations {
+export function syntaxMessage(error: ParserError, next: Token | undefined): Told {
   const token = error.token;
   const before = error.previous;
   const after = before === undefined || before.image === '' ? '' : ` after ${shown(before)}`;
@@ -71,7 +71,7 @@ export function syntaxMessage(error: ParserError, next: Token | undefined): Anno
 }
 
 /** What is often written so by those who are new to the language; null: nothing of these. */
-function beginnersSlip({ token, previous: before }: ParserError): Annotations | null {
+function beginnersSlip({ token, previous: before }: ParserError): Told | null {
   const kind = token.name;
   if (token.image === 'and')
     return { code: 'out-of-place', message: 'A list has commas, and no “and”: write a comma here.' };

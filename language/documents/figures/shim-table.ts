@@ -244,7 +244,7 @@ function runsFor(
     const most = Math.ceil(span.div(width.mul(stride)).valueOf()) + 1;
     if (most > mostRuns && stride !== strides.at(-1)) continue;
     const drawer = changesOf(width, stride, Math.min(most, mostRuns));
-    const adviceOf = (marks: number): Annotations => {
+    const adviceOf = (marks: number): Told => {
       const advice = shimAdvice({ ...asked, reading: reading(marks), drawer });
       if ('choice' in advice)
         return { key: advice.choice.shims[0]!.number, change: Number(advice.choice.shims[0]!.number) };
@@ -268,7 +268,7 @@ function runsFor(
 }
 
 /** The advice, and a key that is the same for readings with the same advice. */
-interface Annotations {
+interface Told {
   readonly key: string;
   readonly change: number | null;
 }
@@ -279,14 +279,14 @@ function without(runs: readonly Run[]): number {
 }
 
 /** Consecutive readings with the same advice; a lower reading never needs a smaller change, so equal ends decide. */
-function runsBetween(of: (marks: number) => Annotations, first: number, last: number): Run[] {
+function runsBetween(of: (marks: number) => Told, first: number, last: number): Run[] {
   const runs: Run[] = [];
   const add = ({ from, to, change }: Run) => {
     const before = runs.at(-1);
     if (before?.change === change) runs[runs.length - 1] = { ...before, to };
     else runs.push({ from, to, change });
   };
-  const split = (from: number, to: number, low: Annotations, high: Annotations) => {
+  const split = (from: number, to: number, low: Told, high: Told) => {
     if (low.key === high.key) add({ from, to, change: low.change });
     else if (to - from === 1) {
       add({ from, to: from, change: low.change });
