@@ -199,6 +199,25 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     firewall: declared,
     trace: end,
   });
+  /** Blanks that are left in a declaration: what follows from one is not reported beside it. */
+  const blanks = db.query(
+    'blanks',
+    (id): readonly Source[] => {
+      const { problems, lines } = parsed(uriOfId(id));
+      const start = lines.get(id) ?? 0;
+      const next = Math.min(...[...lines.values()].filter((line) => line > start), Number.POSITIVE_INFINITY);
+      return problems
+        .filter(({ code, range }) => code === 'blank-left' && range.start.line >= start && range.start.line < next)
+        .map(({ range }) => ({
+          file: id,
+          range: {
+            start: { ...range.start, line: range.start.line - start },
+            end: { ...range.end, line: range.end.line - start },
+          },
+        }));
+    },
+    { equal, firewall: declared, trace: end },
+  );
   const index = db.query('index', () => buildIndex(uris().flatMap(declaredIn)), {
     firewall: declared,
   });
@@ -417,7 +436,10 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
   );
   const unreadIn = db.query(
     'unread',
-    (id) => unreadPlaces([...lowered(id).problems, ...(kindOfId(id) === 'Family' ? uses(id).problems : [])]),
+    (id) => [
+      ...unreadPlaces([...lowered(id).problems, ...(kindOfId(id) === 'Family' ? uses(id).problems : [])]),
+      ...blanks(id),
+    ],
     { equal, trace: { ...asJson<Source[]>(), of: isBase } },
   );
 

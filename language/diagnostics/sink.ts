@@ -101,7 +101,7 @@ export class DiagnosticSink {
     return this.surroundings.unread.some((at) =>
       step === null
         ? at.file === source.file && at.range.start.line === source.range.start.line
-        : within(at, step.source),
+        : within(at, step.source) || isBehind(at, step.source),
     );
   }
 
@@ -155,4 +155,10 @@ export class DiagnosticSink {
 
 function isStep(at: Step | Source): at is Step {
   return 'verb' in at;
+}
+
+/** On the line where something ends, behind it: a blank that was left out at the end of a step. */
+function isBehind(at: Source, { file, range }: Source): boolean {
+  const { line, character } = at.range.start;
+  return at.file === file && line === range.end.line && character >= range.end.character;
 }
