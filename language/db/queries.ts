@@ -609,7 +609,9 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
   const findingsFrom = db.query('findings from', (uri): FileFindings => {
     const { diagnostics, used: heard } = ofProblems(uri);
     const { common, used, own, allows } = resultIn(uri);
-    const usedHere = new Set([...heard.map(({ source }) => source), ...used].map(placeKey));
+    const usedHere = new Set(
+      [...heard.map(({ source }) => source), ...used, ...own.flatMap((one) => one.used)].map(placeKey),
+    );
     const idle = allows.filter((allow) => !usedHere.has(placeKey(allow.source)) && !isUsed(allow));
     return { common: [...diagnostics, ...common], own, idle: idleConcessions(idle), unmade: saidIn(uri).unmade };
   });
