@@ -8,11 +8,14 @@ import {
   type ServerOptions,
   TransportKind,
 } from 'vscode-languageclient/node';
+import { registerAssistant } from './assistant.ts';
+import { registerNewProcedure } from './new-procedure.ts';
 import { registerPreview } from './preview.ts';
 import { registerPrint } from './print.ts';
 import { registerPrintLinks } from './print-link.ts';
 import { type CheckedNotification, checkedMethod } from './requests.ts';
 import { registerRulePages, rulePageUri } from './rule-pages.ts';
+import { registerSamples } from './samples.ts';
 import { registerStatus } from './status.ts';
 
 let client: LanguageClient | undefined;
@@ -67,6 +70,9 @@ export async function activate(context: ExtensionContext): Promise<Handtight> {
     registerPreview(context, running, checked.event),
     registerPrint(running),
     registerPrintLinks(running),
+    registerAssistant(context),
+    registerNewProcedure(running, context.extensionUri),
+    registerSamples(context.extensionUri),
     commands.registerCommand('handtight.tour', () =>
       commands.executeCommand('workbench.action.openWalkthrough', `${context.extension.id}#start`, false),
     ),

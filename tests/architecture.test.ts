@@ -44,10 +44,14 @@ describe('server/', () => {
 
   it('gives the language server its host at its two entries, so that it runs in a browser too', () => {
     const lsp = filesIn('server/lsp');
-    expect(importing(ofNode, lsp).sort()).toEqual(['server/lsp/main.ts', 'server/lsp/node-main.ts']);
+    expect(importing(ofNode, lsp).sort()).toEqual([
+      'server/lsp/main.ts',
+      'server/lsp/node-main.ts',
+      'server/lsp/protocol.ts',
+    ]);
     expect(importing(/\/host\/(?:print\/|node\.ts|browser\.ts)/u, lsp).sort()).toEqual([
       'server/lsp/browser-main.ts',
-      'server/lsp/node-main.ts',
+      'server/lsp/node-server.ts',
     ]);
     expect(importing(ofNode, filesIn('server/host')).sort()).toEqual(['server/host/node.ts']);
     expect(filesIn('server/lsp').filter(({ text }) => /\b(?:Buffer|process|NodeJS)\./u.test(text))).toEqual([]);
@@ -102,6 +106,7 @@ const layers: Readonly<Record<string, readonly string[]>> = {
   ],
   calculator: ['engineering', 'model', 'quantities', 'syntax'],
   recommendations: ['analysis', 'engineering', 'i18n', 'model', 'quantities'],
+  drafting: ['analysis', 'model', 'quantities'],
   // What all documents share: the sheet as plain data, for what it is printed, and what things are called.
   documents: ['i18n', 'model', 'quantities'],
   'documents/figures': ['analysis', 'analysis/cautions', 'documents', 'engineering', 'i18n', 'model', 'quantities'],
@@ -132,6 +137,7 @@ const layers: Readonly<Record<string, readonly string[]>> = {
     'documents/renderers',
     'documents/specs',
     'documents/traveler',
+    'drafting',
     'engineering',
     'i18n',
     'model',

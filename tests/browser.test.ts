@@ -83,7 +83,7 @@ function bareWorker(code: string): Worker {
   const realm: Record<string, unknown> = {
     postMessage: (data: Message) => listener(structuredClone(data)),
     addEventListener: () => {},
-    ...{ TextEncoder, TextDecoder, URL, btoa, crypto, performance, queueMicrotask, Uint8Array },
+    ...{ TextEncoder, TextDecoder, URL, btoa, crypto, performance, queueMicrotask, Uint8Array, MessageChannel },
     ...{ setTimeout, clearTimeout, setInterval, clearInterval },
     console: { log: () => {}, info: () => {}, warn: () => {}, error: () => {} },
   };

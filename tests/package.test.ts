@@ -6,6 +6,7 @@ import type { Metafile } from 'esbuild';
 import { describe, expect, it, test } from 'vitest';
 import { bundles } from '../server/build/bundles.ts';
 import { beside, bundled, noticesOf, packageIn } from '../server/build/notices.ts';
+import { targets } from '../server/build/package.ts';
 import { packagedReadme } from '../server/build/package-readme.ts';
 import { root } from './library.ts';
 
@@ -53,7 +54,7 @@ describe('the programs', () => {
     const built = bundles.map(({ outfile }) => outfile!).filter((file) => file !== 'out/server-worker.js');
     expect(built.filter((file) => !ignored.includes(`!${file}`))).toEqual([]);
     for (const file of built)
-      for (const [, beside] of read(file).matchAll(/\bimport\("(\.\/[^"]+)"\)/gu))
+      for (const [, beside] of read(file).matchAll(/\b(?:import|require)\("(\.\/[^"]+)"\)/gu))
         expect(built, `${file} loads ${beside}`).toContain(join('out', beside!));
   });
 });
@@ -61,7 +62,16 @@ describe('the programs', () => {
 describe('the language server', () => {
   const metafiles = JSON.parse(read('out/metafiles.json')) as Metafile[];
 
-  it.each(['server/lsp/node-main.ts', 'server/lsp/browser-main.ts'])(
+  it('answers initialize without anything of the language', () => {
+    const { inputs } = metafiles.find(({ outputs }) => outputs['out/language-server.cjs'] !== undefined)!;
+    expect(Object.keys(inputs).sort()).toEqual([
+      'server/lsp/capabilities.ts',
+      'server/lsp/node-main.ts',
+      'server/lsp/start.ts',
+    ]);
+  });
+
+  it.each(['server/lsp/node-server.ts', 'server/lsp/browser-main.ts'])(
     'loads nothing that only pages and prints need before the first one: %s',
     (entry) => {
       const { inputs } = metafiles.find(({ outputs }) =>
@@ -76,6 +86,18 @@ describe('the language server', () => {
       expect(Object.keys(inputs).filter((file) => late.test(file)).length).toBeGreaterThan(5);
     },
   );
+});
+
+describe('the platforms', () => {
+  it('are those that the typesetter is built for, but phones', () => {
+    const { optionalDependencies } = JSON.parse(
+      read('node_modules/@myriaddreamin/typst-ts-node-compiler/package.json'),
+    ) as { optionalDependencies: Record<string, string> };
+    const built = Object.keys(optionalDependencies)
+      .map((name) => name.replace('@myriaddreamin/typst-ts-node-compiler-', ''))
+      .filter((name) => !name.startsWith('android'));
+    expect(Object.values(targets).sort()).toEqual(built.sort());
+  });
 });
 
 describe('the page of the extension', () => {

@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import {
+  CancellationTokenSource,
   type CodeAction,
   type CompletionItem,
   createProtocolConnection,
@@ -192,6 +193,34 @@ test('tells of a mistake as it is typed, with the page of its rule, and takes it
   expect(found.codeDescription?.href).toBe(session.uri('pages/language/unknown-name.md'));
   await session.type('procedure.rebuild', 'nozzel', 'nozzle');
   expect(session.rules('procedure.rebuild')).not.toContain('unknown-name');
+});
+
+test('what is found elsewhere appears at once, and what is at the word being typed after a pause', async () => {
+  const session = await begun();
+  await session.open('procedure.rebuild', procedureText);
+  const atWord = () => session.rules('procedure.rebuild').includes('unknown-name');
+  const { checks } = session;
+  await session.edit('procedure.rebuild', 'remove cap, nut, nozzle', 'remove cap, nut, nozz');
+  await expect.poll(() => session.pushed.get(session.uri('procedure.rebuild'))?.length ?? 0).toBeGreaterThan(0);
+  expect(atWord()).toBe(false);
+  await session.checked(checks);
+  expect(atWord()).toBe(true);
+});
+
+test('a request that is canceled before its turn is refused as such', async () => {
+  const session = await begun();
+  const document = await session.open('procedure.rebuild', procedureText);
+  const textDocument = { uri: document.uri };
+  const source = new CancellationTokenSource();
+  const answers = [1, 2, 3].map(() =>
+    session.connection
+      .sendRequest('textDocument/documentSymbol', { textDocument }, source.token)
+      .then(() => 'answered')
+      .catch(({ code }: { code: number }) => code),
+  );
+  source.cancel();
+  expect(await Promise.all(answers)).toContain(-32800);
+  expect(await session.ask('textDocument/hover', document, 'slacken nu')).not.toBeNull();
 });
 
 test('a change of one file shows in another that is closed', async () => {

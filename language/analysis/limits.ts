@@ -3,7 +3,9 @@ import type { DecisionRule, Shop, StandingTolerance } from '../model/shop.ts';
 import type { Source } from '../model/source.ts';
 import { isTestOf, own } from '../model/steps.ts';
 import { kindAdmits, kindOfUnit, quantitiesOf } from '../quantities/index.ts';
+import { oncePer } from '../quantities/memo.ts';
 import type { Kind, Limit, NominalLimit } from '../quantities/types.ts';
+import { allSteps } from './locations.ts';
 
 /** One limit as it is written somewhere, with the words for it. */
 export interface WrittenLimit {
@@ -17,7 +19,7 @@ export interface WrittenLimit {
 }
 
 /** Every limit of a procedure that is written in a spec or a part number. */
-export function specLimits(procedure: Procedure): WrittenLimit[] {
+export const specLimits = oncePer((procedure: Procedure): readonly WrittenLimit[] => {
   const of = (
     spec: Spec,
     value: Pick<Spec, 'rebuilt' | 'inService' | 'whenNew'>,
@@ -53,14 +55,12 @@ export function specLimits(procedure: Procedure): WrittenLimit[] {
       }),
     ),
   ];
-}
+});
 
 /** Every limit that is written in a step, with the kinds that its unit may have. */
-export function stepLimits(procedure: Procedure): WrittenLimit[] {
-  return [...procedure.stages, ...procedure.repairs].flatMap((block) =>
-    block.steps.flatMap((step) => limitsOfStep(step, procedure)),
-  );
-}
+export const stepLimits = oncePer((procedure: Procedure): readonly WrittenLimit[] =>
+  allSteps(procedure).flatMap((step) => limitsOfStep(step, procedure)),
+);
 
 function limitsOfStep(step: Step, procedure: Procedure): WrittenLimit[] {
   const made = (limit: Limit | null | undefined, words: string, kinds: readonly Kind[] | null): WrittenLimit[] =>
@@ -114,9 +114,11 @@ export function limitsOfUse(procedure: Procedure, use: LimitUse): { limit: Limit
 
 /** The kind that the test of a name reads, by its spec or by what it reads; null if none is stated. */
 function kindsOfTest(procedure: Procedure, name: string): readonly Kind[] | null {
-  const steps = [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps);
-  const reads = steps.flatMap((step) => (isTestOf(step, name) ? (step.test.reads ?? []) : []));
-  const kind = reads[0] ?? procedure.specs.find((spec) => spec.name === name)?.kind ?? null;
+  const reads = allSteps(procedure).find((step) => isTestOf(step, name) && step.test.reads !== null);
+  const kind =
+    (reads === undefined ? null : own(reads, 'test')?.reads) ??
+    procedure.specs.find((spec) => spec.name === name)?.kind ??
+    null;
   return kind === null ? null : [kind];
 }
 

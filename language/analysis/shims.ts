@@ -16,6 +16,7 @@ import {
   unitOf,
   window,
 } from '../quantities/index.ts';
+import { oncePer } from '../quantities/memo.ts';
 import type { Difference, Kind, Limit, Quantity } from '../quantities/types.ts';
 import { renewedIn } from './held.ts';
 import { type JudgedLimit, judgedLimits, type Which } from './limits.ts';
@@ -59,23 +60,15 @@ export function caseFor({ cases }: ShimChoice, number: string | null): ChoiceCas
   return cases.find((one) => one.number === number) ?? cases.find((one) => one.number === null);
 }
 
-/** A procedure never changes, and rules, sheet and advice all need its choices. */
-const known = new WeakMap<Procedure, readonly ShimChoice[]>();
-
-/** Every choice of a part that is `chosen from` a stock of the shop. */
-export function shimChoices(procedure: Procedure): readonly ShimChoice[] {
-  const made = known.get(procedure) ?? choicesOf(procedure);
-  known.set(procedure, made);
-  return made;
-}
-
-function choicesOf(procedure: Procedure): ShimChoice[] {
-  return drawersOf(procedure).flatMap(({ step, parts, stocks }) => {
+/** Every choice of a part that is `chosen from` a stock of the shop. Rules, sheet and advice all need them. */
+export const shimChoices = oncePer((procedure: Procedure): readonly ShimChoice[] =>
+  drawersOf(procedure).flatMap(({ step, parts, stocks }) => {
     const { choose, neverAbove } = step;
     if (choose === null) return [];
     const most = thicknessLimit(procedure.family, parts, neverAbove);
     const end = most === null ? null : amount(most);
-    const sizes = stackedSizes(stocks);
+    const [stock] = stocks;
+    const sizes = stocks.length === 1 ? sizesIn(stock!) : stackedSizes(stocks);
     return [
       {
         step,
@@ -88,8 +81,10 @@ function choicesOf(procedure: Procedure): ShimChoice[] {
         cases: casesOf(procedure, step, choose),
       },
     ];
-  });
-}
+  }),
+);
+
+const sizesIn = oncePer((stock: Stock) => stackedSizes([stock]));
 
 /** Every step that chooses parts out of stocks of the shop, by a reading or as its own words say. */
 export function drawersOf({

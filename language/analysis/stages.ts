@@ -1,5 +1,6 @@
 import type { Procedure, Repair, Stage, Step } from '../model/procedure.ts';
 import { failEntries } from '../model/steps.ts';
+import { oncePer } from '../quantities/memo.ts';
 import type { ControlFlowGraph } from './control-flow-graph.ts';
 
 /** One step of a stage, and its point. */
@@ -10,19 +11,17 @@ export interface StageStep {
 }
 
 /** The first way through the stages: the steps of the part numbers that a program is for, in order, no repair. */
-export function stageSteps({ procedure, nodes: points }: ControlFlowGraph): StageStep[] {
-  return points.flatMap((point, at) => {
-    if (point.kind !== 'step') return [];
-    const stage = procedure.stages.find((other) => other === point.block);
-    return stage === undefined ? [] : [{ step: point.step, stage, at }];
-  });
-}
+export const stageSteps = oncePer(({ nodes }: ControlFlowGraph): readonly StageStep[] =>
+  nodes.flatMap((node, at) =>
+    node.kind === 'step' && !('tries' in node.block) ? [{ step: node.step, stage: node.block, at }] : [],
+  ),
+);
 
 /**
  * Where each stage and repair may be done. A stage that names no station is done where the one before it was; a repair
  * that names none is done wherever the unit comes from.
  */
-export function stationsOf(procedure: Procedure): ReadonlyMap<Stage | Repair, ReadonlySet<string | null>> {
+export const stationsOf = oncePer((procedure: Procedure): ReadonlyMap<Stage | Repair, ReadonlySet<string | null>> => {
   const stations = new Map<Stage | Repair, Set<string | null>>();
   let last: string | null = null;
   for (const stage of procedure.stages) {
@@ -45,4 +44,4 @@ export function stationsOf(procedure: Procedure): ReadonlyMap<Stage | Repair, Re
   };
   for (const block of [...stations.keys()]) sendFrom(block);
   return stations;
-}
+});

@@ -1,6 +1,7 @@
 import type { Procedure, Step, StepOf, TestFigures } from '../model/procedure.ts';
 import { own } from '../model/steps.ts';
 import { kindOfLimit, window } from '../quantities/index.ts';
+import { oncePer } from '../quantities/memo.ts';
 import type { Kind, Limit } from '../quantities/types.ts';
 import { type JudgedLimit, judgedLimits, type Which } from './limits.ts';
 import { stationsOf } from './stages.ts';
@@ -23,7 +24,7 @@ export interface ToolWork {
 const byTool: ReadonlySet<Kind> = new Set<Kind>(['pressure', 'torque', 'length', 'force', 'resistance']);
 
 /** Everything in a procedure that is set or read with a tool. */
-export function toolWork(procedure: Procedure): ToolWork[] {
+export const toolWork = oncePer((procedure: Procedure): readonly ToolWork[] => {
   const work: ToolWork[] = [];
   for (const [block, stations] of stationsOf(procedure))
     for (const step of block.steps)
@@ -31,7 +32,7 @@ export function toolWork(procedure: Procedure): ToolWork[] {
         if (each.kind === null || byTool.has(each.kind))
           for (const station of stations) work.push({ ...each, step, station });
   return work;
-}
+});
 
 /** A figure at which a step is done, which some tool must be able to show. */
 export interface ConditionWork extends ToolWork {

@@ -255,14 +255,10 @@ export function readable({ graduated, digital }: Asset): Fraction | null {
   return graduated === null ? null : decimalValue(graduated.number).div(digital ? 1 : 2);
 }
 
-const known = new WeakMap<Procedure, readonly ToolWork[]>();
-
 /** The tool that a test is read on, as the procedure and the shop say it. Null: none is known, or its words name it. */
 export function findGauge(procedure: Procedure, test: string, limit: Limit): Asset | null {
   const kind = kindOfLimit(limit);
-  const all = known.get(procedure) ?? toolWork(procedure);
-  known.set(procedure, all);
-  for (const work of all) {
+  for (const work of toolWork(procedure)) {
     const { step } = work;
     if (work.does !== 'read' || work.kind !== kind || readingOf(step) !== test) continue;
     const [tool] = toolsFor(procedure, work, { limit, number: null, acceptance: 'simple' });

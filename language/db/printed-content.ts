@@ -29,11 +29,11 @@ export interface CheckedFiles {
  * do not: they can be chosen for each print, and the sheet says the same.
  */
 export function printedContent(printed: Printed, { files, result }: CheckedFiles): string {
-  const texts = new Map(files.map(({ uri, text }) => [uri, text]));
+  const textOf = (file: string) => files.find(({ uri }) => uri === file)?.text ?? '';
   const declarations = [...linesOf([printed.procedure, printed.job])].flatMap(([file, lines]) =>
     (result.symbols.get(file) ?? [])
       .filter(({ range }) => [...lines].some((line) => range.start.line <= line && line <= range.end.line))
-      .map(({ kind, name, range }) => [kind, name, canonical(cut(texts.get(file) ?? '', range))]),
+      .map(({ kind, name, range }) => [kind, name, canonical(cut(textOf(file), range))]),
   );
   const settings = [result.sheet.word, ...[...result.severities].map((one) => one.join(' ')).sort()];
   return JSON.stringify([declarations.map((one) => JSON.stringify(one)).sort(), settings]);

@@ -7,11 +7,12 @@ import type { Family } from '../model/family.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Reference } from '../semantics/context.ts';
-import type { Declared } from '../semantics/declaration-id.ts';
+import { type Declared, kindOfId } from '../semantics/declaration-id.ts';
 import type { ResolvedWorkspace } from '../semantics/resolved.ts';
 import type { DeclaredSymbol } from '../semantics/symbols.ts';
-import { Database } from './engine.ts';
+import { Database, type Store } from './engine.ts';
 import { Findings } from './findings.ts';
+import { Gathering } from './gathering.ts';
 import { LazyMap, lazily } from './lazily.ts';
 import { buildQueries } from './queries.ts';
 import { Snapshot } from './snapshot.ts';
@@ -21,7 +22,10 @@ import { Trees } from './trees.ts';
 export interface SourceFile {
   /** Its URI or path; findings carry it back. */
   readonly uri: string;
+  /** Where `jobs` are known it may be read when it is needed. */
   readonly text: string;
+  /** Names of the jobs that it declares, where it is known to declare nothing else. */
+  readonly jobs?: readonly string[] | undefined;
 }
 
 export interface CheckedProcedure {
@@ -78,16 +82,40 @@ export function checkFiles(files: readonly SourceFile[], settings: SettingsFile 
   return new Workspace().check(files, settings);
 }
 
+/** What is worked out file by file: what each declares, then what is found in it as far as that is. */
+export type Part = 'parsed' | 'checked';
+
+const partQueries: { readonly [part in Part]: readonly string[] } = {
+  parsed: ['parsed'],
+  checked: ['said in', 'result in'],
+};
+
+/** What a workspace takes over from others. */
+export interface Kept {
+  /** Names a text: another name for another text. */
+  readonly digest?: ((text: string) => string) | undefined;
+  /** Results that were named with it. */
+  readonly store?: Store | undefined;
+}
+
 /** Keeps what was computed between checks: one for each editor or watch. An edit costs what depends on it. */
 export class Workspace {
-  readonly database = new Database();
+  readonly database: Database;
   private readonly trees = new Trees();
-  private readonly queries = buildQueries(this.database, this.trees);
+  private readonly queries;
+  private readonly gathering;
   private uris: readonly string[] = [];
+
+  /** @param kept what an earlier process worked out, and how it names a text; without it nothing is taken over */
+  constructor({ digest, store }: Kept = {}) {
+    this.database = new Database(digest, store);
+    this.queries = buildQueries(this.database, this.trees, digest);
+    this.gathering = new Gathering(this.queries);
+  }
 
   /** The server and the command line call this one function; only presentation differs. */
   check(files: readonly SourceFile[], settings: SettingsFile | null = null): CheckResult {
-    const result = resultOf(this.snapshot(files).complete(), settings);
+    const result = buildResult(this.snapshot(files).complete(), settings);
     this.trees.trim();
     this.database.sweep(() => this.isRead());
     return result;
@@ -98,7 +126,39 @@ export class Workspace {
    * files as long as no others are checked.
    */
   open(files: readonly SourceFile[], settings: SettingsFile | null = null): CheckResult {
-    return resultOf(this.snapshot(files), settings);
+    return buildResult(this.snapshot(files), settings);
+  }
+
+  /** Takes files over, so that parts of what is found in them can be worked out. */
+  take(files: readonly SourceFile[]) {
+    this.update(files);
+  }
+
+  /** The jobs that a file declares; null where it declares something else. */
+  jobsOf(uri: string): readonly string[] | null {
+    const { unreadFiles, heads } = this.queries;
+    const known = unreadFiles.peek('')?.get(uri)?.jobs;
+    if (known !== undefined) return known;
+    const { areJobs, declarations } = heads(uri);
+    return areJobs ? declarations.map(({ name }) => name) : null;
+  }
+
+  /** Those of the files whose part is neither known nor in the store. */
+  missing(part: Part): string[] {
+    return this.uris.filter((uri) => partQueries[part].some((query) => !this.database.isReady(query, uri)));
+  }
+
+  /** Works out a part of what is found in some of the files: with the parts of all of them, the rest is quick. */
+  workOut(part: Part, uris: readonly string[]) {
+    const { parsed, saidIn, resultIn, idsIn, tests } = this.queries;
+    for (const uri of uris) {
+      parsed(uri);
+      if (part === 'parsed') continue;
+      saidIn(uri);
+      resultIn(uri);
+      for (const id of idsIn(uri)) if (kindOfId(id) === 'Procedure') tests(id);
+    }
+    this.trees.trim();
   }
 
   /** What each check reads of the files that are there. */
@@ -109,14 +169,20 @@ export class Workspace {
 
   private snapshot(files: readonly SourceFile[]): Snapshot {
     this.update(files);
-    return new Snapshot(this.queries, this.uris);
+    return new Snapshot(this.queries, this.gathering, this.uris);
   }
 
   /** Takes the files over: what is new, changed or gone. */
   private update(files: readonly SourceFile[]) {
-    const { texts, files: order } = this.queries;
+    const { texts, unreadFiles, files: order } = this.queries;
     const uris = files.map(({ uri }) => uri);
-    for (const { uri, text } of files) texts.set(uri, text);
+    const unread = new Map<string, SourceFile>();
+    for (const file of files) {
+      const { uri, jobs } = file;
+      if (jobs === undefined) texts.set(uri, file.text);
+      else unread.set(uri, file);
+    }
+    if (unread.size > 0 || unreadFiles.peek('') !== undefined) unreadFiles.set('', unread);
     if (uris.length === this.uris.length && uris.every((uri, index) => uri === this.uris[index])) return;
     const now = new Set(uris);
     for (const uri of this.uris) if (!now.has(uri)) this.forget(uri);
@@ -127,21 +193,23 @@ export class Workspace {
   private forget(uri: string) {
     this.queries.texts.delete(uri);
     this.trees.drop(uri);
+    this.gathering.forget(uri);
   }
 }
 
 /** Queries that are read from outside, and whose results are kept while their file is there. */
-const lasting: ReadonlySet<string> = new Set([
+export const lasting: ReadonlySet<string> = new Set([
   'parsed',
   'index',
-  'model',
-  'reported',
-  'concessions',
+  'problems from',
+  'reads in',
+  'used from',
   'step states',
   'findings from',
 ]);
 
-function resultOf(snapshot: Snapshot, settings: SettingsFile | null): CheckResult {
+/** Answers, each worked out when it is read. */
+export function buildResult(snapshot: Snapshot, settings: SettingsFile | null): CheckResult {
   const diagnostics = new Findings(snapshot, settings);
   const procedures = new Map<string, CheckedProcedure>();
   const checked = (id: string): CheckedProcedure | null => {
@@ -181,7 +249,7 @@ function resultOf(snapshot: Snapshot, settings: SettingsFile | null): CheckResul
     sheet: () => diagnostics.settings?.sheet ?? noSheetSettings,
     severities: () => diagnostics.settings?.severities ?? new Map(),
     restated: () => diagnostics.restated(),
-    symbols: () => new LazyMap(snapshot.uris, (uri) => snapshot.file(uri).symbols),
+    symbols: () => new LazyMap(snapshot.uris, (uri) => snapshot.symbols(uri)),
     declared: () => ({ jobs: snapshot.declared('Job'), procedures: snapshot.declared('Procedure') }),
     findingsIn: () => (uri) => diagnostics.in(uri),
     jobsIn: () => (uri) => idsIn(uri, 'Job').flatMap((id) => snapshot.job(id) ?? []),

@@ -36,7 +36,8 @@ export function fitted(text: string, edit: Edit): Edit {
     return { source, text: before.trim() === '' ? `${put.slice(0, -1)}${ending}${before}` : `${put.slice(0, -1)}   ` };
   if (put.startsWith('\n')) {
     const line = lines[end.line] ?? '';
-    const isLast = /^\s*(?:\/\/.*)?$/u.test(after);
+    // What a blank is left in is not read, and still belongs to the step before: nothing is put between them.
+    const isLast = /^\s*(?:\/\/.*)?$/u.test(after) || after.replace(/"[^"]*"/gu, '').includes(blank);
     const place = { line: end.line, character: isLast ? line.trimEnd().length : end.character };
     const indentation = /^\s*/u.exec(line)![0];
     const text = isLast ? `${ending}${indentation}${put.slice(1)}` : `   ${put.slice(1)}`;

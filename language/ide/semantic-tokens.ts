@@ -6,9 +6,6 @@ import { rangeOfToken, scannedFile, tokensIn } from './words.ts';
 
 export type Color = 'function' | 'parameter' | 'variable';
 
-/** All colors, in the order in which the protocol numbers them. */
-export const colors: readonly Color[] = ['function', 'parameter', 'variable'];
-
 export interface Colored {
   readonly range: Range;
   readonly color: Color;

@@ -18,7 +18,7 @@ export interface BodyBlock {
   readonly together: boolean;
   readonly lines: readonly ast.StepLine[];
   readonly allows: readonly ast.Allow[];
-  readonly node: AstNode;
+  readonly node: ast.Stage | ast.Repair;
 }
 
 /** The stages and repairs of a procedure, with those of the one that it is `like` patched in. */

@@ -177,6 +177,26 @@ describe('what cannot be read', () => {
   });
 });
 
+describe('a blank', () => {
+  it.each([
+    ['torque nut to nut-fit with …', 'ObjectStep: torque nut to nut-fit'],
+    ['torque nut to … with TW-80', 'ObjectStep: torque nut to … with TW-80'],
+    ['measure shim within … with MIC-1', 'ObjectStep: measure shim within … with MIC-1'],
+    ['test opening   on fail reshim (… times) note "x"', 'TestStep: test opening on fail reshim (… times) note "x"'],
+    ['do "…"', 'BareStep: do "…"'],
+  ])('costs no more than what says nothing without it: %s', (line, statement) => {
+    expect(read(stage(line)).slice(1)).toEqual([statement]);
+    const place = `3:${line.indexOf('…') + (line.includes('"…"') ? 0 : 1)}`;
+    expect(problems(stage(line))).toEqual([
+      `${place} This blank is still to be filled in: write the figure, the name or the words in the place of “…”.`,
+    ]);
+  });
+
+  it('is an ordinary sign among other words in quotes', () => {
+    expect(problems(stage('do "Slowly … and stop"'))).toEqual([]);
+  });
+});
+
 describe('bad input', () => {
   it('of nothing, a byte order mark, or blanks is an empty file', () => {
     for (const text of ['', '\uFEFF', '  \n\n\t', '// only a comment']) expect(problems(text)).toEqual([]);

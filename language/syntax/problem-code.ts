@@ -3,6 +3,7 @@
  * diagnostics/areas/language.
  */
 export const problemCodes = [
+  'blank-left',
   'call-mismatch',
   'clause-without-meaning',
   'endless-steps',

@@ -207,13 +207,46 @@ function scanLine(piece: string, start: number, end: number, place: Pick<Line, '
   return finished(line);
 }
 
-/** Names and texts are cut to what is read, and a position is no length in inches. */
+const blankMessage =
+  'This blank is still to be filled in: write the figure, the name or the words in the place of “…”.';
+
+/** Words that say nothing without what is to be filled in behind them. */
+const leading = new Set(
+  'with within to in from by on at for or of least most above below ± +/- accept reject if source spread hold because class graduated'.split(
+    ' ',
+  ),
+);
+
+/**
+ * Leaves a blank out, with what says nothing without it, so that the rest of its line is read: `torque nut with …` is a
+ * torque, `reshim (… times)` a repair.
+ */
+function readBlank(line: Line, slip: Slip): Slip {
+  const { tokens } = line;
+  const at = tokens.findIndex(({ column }) => column > slip.column);
+  const behind = at < 0 ? tokens.length : at;
+  let from = behind;
+  if (tokens[behind - 1]?.name === '(') {
+    const close = tokens.findIndex(({ name }, index) => index >= behind && name === ')');
+    tokens.splice(behind - 1, close < 0 ? 1 : close - behind + 2);
+  } else {
+    while (from > 1 && leading.has(tokens[from - 1]!.name)) from--;
+    tokens.splice(from, behind - from);
+  }
+  return { ...slip, code: 'blank-left', message: blankMessage };
+}
+
+/** Names and texts are cut to what is read, a position is no length in inches, and blanks are left out. */
 export function finished(line: Line): Line {
+  const isBlankLeft = ({ column }: Slip) => line.source.text.charCodeAt(line.offset + column) === 0x2026;
+  if (line.slips.some(isBlankLeft))
+    line.slips = line.slips.map((slip) => (isBlankLeft(slip) ? readBlank(line, slip) : slip));
   const { tokens } = line;
   const cuts: Slip[] = [];
   let hasPosition = false;
   tokens.forEach((token, index) => {
     const read = cut(token, (message) => cuts.push(slipOf(token, 'too-much-to-read', message)));
+    if (token.image === '"…"') cuts.push({ ...slipOf(token, 'blank-left', ''), message: blankMessage });
     tokens[index] = read;
     if (read.isOpen) line.isFlawed = true;
     hasPosition ||= isPosition(tokens[index - 1], token, tokens[index + 1]);

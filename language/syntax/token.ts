@@ -28,7 +28,7 @@ export interface Line {
   /** It has a slip or a cut, or a text without its closing quote. */
   isFlawed: boolean;
   slips: readonly Slip[];
-  /** What is longer than what is read. */
+  /** What is longer than what is read, and texts that are still to be written. */
   cuts: readonly Slip[];
   /** The row that begins here, once it is known. */
   row: Row | null;

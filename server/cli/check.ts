@@ -34,7 +34,7 @@ export interface Checked {
 
 /** Checks and writes the report, or what fixes would change. Exit code: 0 nothing at error, 1 findings in the files as they are. */
 export async function checkCommand(paths: readonly string[], options: CheckOptions): Promise<number> {
-  const workspace = await openWorkspace(paths, options.workspace);
+  const workspace = await openWorkspace(paths, options.workspace, true);
   const { settings, asked, notRead } = workspace;
   const fixes = options.fix === false ? null : fixWorkspace(workspace);
   const isWritten = fixes !== null && options.fix !== 'dry-run';

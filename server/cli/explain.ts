@@ -14,6 +14,18 @@ export function explainCommand(code: string | undefined): number {
     for (const rule of rules) say(`${rule.code.padEnd(width)}  ${rule.severity.padEnd(7)}  ${rule.title}\n`);
     return 0;
   }
+  const { markdown, since, references } = rulePage(code);
+  say(markdown.replace(/^#+ (.*)$/gmu, (_, heading) => pc.bold(heading)).replace(/^```.*\n/gmu, ''));
+  say(`\nIn Handtight since ${since}.${references.length === 0 ? '' : ` References: ${references.join(', ')}.`}\n`);
+  return 0;
+}
+
+/** The page of a rule as it is written. Throws a UsageError with the nearest names. */
+export function rulePage(code: string): {
+  readonly markdown: string;
+  readonly since: string;
+  readonly references: readonly string[];
+} {
   const area = areaOf(code);
   const rule = rules.find((one) => one.code === code);
   if (area === null || rule === undefined) {
@@ -28,12 +40,5 @@ export function explainCommand(code: string | undefined): number {
   const page = join(packageRoot(), 'language/diagnostics/areas', area, `${code}.md`);
   if (!existsSync(page))
     throw new UsageError(`The page of ${code} is missing from this installation (${page}). Install it again.`);
-  say(
-    readFileSync(page, 'utf8')
-      .replace(/^#+ (.*)$/gmu, (_, heading) => pc.bold(heading))
-      .replace(/^```.*\n/gmu, ''),
-  );
-  const { since, references = [] } = rule;
-  say(`\nIn Handtight since ${since}.${references.length === 0 ? '' : ` References: ${references.join(', ')}.`}\n`);
-  return 0;
+  return { markdown: readFileSync(page, 'utf8'), since: rule.since, references: rule.references ?? [] };
 }

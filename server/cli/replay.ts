@@ -11,7 +11,7 @@ import { visibleJson } from './visible.ts';
 /** A state as it is written: what may be true, by thing and property. */
 type Written = Readonly<Record<string, readonly string[]>>;
 
-interface ReplayedStep {
+export interface ReplayedStep {
   readonly number: string;
   readonly key: string;
   /** Verb and all objects. */

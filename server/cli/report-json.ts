@@ -4,7 +4,14 @@ import { visibleJson } from './visible.ts';
 
 /** For programs. The schema is check-schema.ts. */
 export function jsonReport(checked: Checked): string {
-  const report: CheckReport = {
+  return `${visibleJson(buildReport(checked))}\n`;
+}
+
+/** The same as data. */
+export function buildReport(
+  checked: Pick<Checked, 'files' | 'diagnostics' | 'errors' | 'warnings' | 'fixed'>,
+): CheckReport {
+  return checkReport.parse({
     files: [...checked.files],
     errors: checked.errors,
     warnings: checked.warnings,
@@ -20,6 +27,5 @@ export function jsonReport(checked: Checked): string {
       range: source.range,
       ...(step === undefined ? {} : { step }),
     })),
-  };
-  return `${visibleJson(checkReport.parse(report))}\n`;
+  } satisfies CheckReport);
 }

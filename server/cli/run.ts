@@ -2,6 +2,7 @@ import { Command, CommanderError, InvalidArgumentError, Option } from 'commander
 import pc from 'picocolors';
 import * as z from 'zod';
 import { languages } from '../../language/i18n/index.ts';
+import { reserved } from '../../language/syntax/keywords.ts';
 import manifest from '../../package.json' with { type: 'json' };
 import type { CheckFormat } from './check.ts';
 import { defect } from './defect.ts';
@@ -176,6 +177,64 @@ export async function run(argv: readonly string[]): Promise<number> {
       code = explainCommand(rule);
     });
 
+  const begin = program
+    .command('new')
+    .description('begin a procedure or a family, or copy the samples; alone, list what there is to begin from')
+    .argument('[what]')
+    .allowExcessArguments()
+    .action(async (what: string | undefined) => {
+      const { newCommand } = await import('./new.ts');
+      code = newCommand(what);
+    });
+  begin
+    .command('procedure')
+    .description('write a first procedure for a family, with blanks for what only you know')
+    .argument('<family>')
+    .option('--name <name>', 'of the procedure (else rebuild- and the family)', nameText)
+    .option('--title <title>', 'of the procedure', 'Rebuild and test')
+    .option('--reads <tests>', 'tests that give a figure, such as opening=pressure,leak=time', commaList, [])
+    .option('--to <file>', 'where it goes (else a file of its name)')
+    .option('--workspace <folder>', 'the folder with your shop and families', '.')
+    .action(async (family: string, options) => {
+      const { newProcedureCommand } = await import('./new.ts');
+      code = await newProcedureCommand(family, { name: undefined, to: undefined, ...options });
+    });
+  begin
+    .command('family')
+    .description('write a first family from the names of its parts')
+    .argument('<name>', '', nameText)
+    .requiredOption('--parts <names>', 'in the order in which they are built, such as body,spring,plug', commaNames)
+    .option('--tests <names>', 'what every unit must pass', commaNames, [])
+    .option('--title <title>', 'of the family', 'Unit')
+    .option('--to <file>', 'where it goes (else a file of its name)')
+    .action(async (name: string, options) => {
+      const { newFamilyCommand } = await import('./new.ts');
+      code = newFamilyCommand(name, { to: undefined, ...options });
+    });
+  begin
+    .command('samples')
+    .description('copy the library that comes with the program into a new folder')
+    .argument('<folder>')
+    .action(async (folder: string) => {
+      const { newSamplesCommand } = await import('./new.ts');
+      code = newSamplesCommand(folder);
+    });
+
+  program
+    .command('mcp')
+    .description('serve an assistant: check, explain, replay, calculate and look up, by the Model Context Protocol')
+    .option('--workspace <folder>', 'the folder that it may read', '.')
+    .action(async ({ workspace }: { workspace: string }) => {
+      const { serve } = await import('../mcp/serve.ts');
+      await serve(workspace);
+    });
+  for (const command of program.commands)
+    if (command.options.some(({ long }) => long === '--workspace'))
+      command
+        .option('--no-cache', 'work everything out again, and keep nothing for the next run')
+        .hook('preAction', async () => (await import('./workspace.ts')).useCache(command.opts().cache))
+        .hook('postAction', async () => (await import('./workspace.ts')).keepResults());
+
   try {
     sensible(argv.slice(2));
     await program.parseAsync([...argv]);
@@ -247,6 +306,26 @@ function today(): string {
 function dateText(text: string): string {
   if (!z.iso.date().safeParse(text).success)
     throw new InvalidArgumentError(`${text} is not in the calendar. Write the date as year-month-day.`);
+  return text;
+}
+
+function commaList(text: string): string[] {
+  return text
+    .split(',')
+    .map((part) => part.trim())
+    .filter((part) => part !== '');
+}
+
+function commaNames(text: string): string[] {
+  return commaList(text).map(nameText);
+}
+
+/** A name that the language reads. */
+function nameText(text: string): string {
+  if (!/^[A-Za-zÀ-ÖØ-öø-ʯ][A-Za-zÀ-ÖØ-öø-ʯ0-9_]*(?:-[A-Za-zÀ-ÖØ-öø-ʯ0-9_]+)*$/u.test(text) || reserved.includes(text))
+    throw new InvalidArgumentError(
+      `“${text}” is no name. A name begins with a letter and has letters, digits and single hyphens, and is not a word such as ${reserved.slice(0, 3).join(', ')}: spring-seat.`,
+    );
   return text;
 }
 

@@ -31,6 +31,7 @@ export function browserHost(client: Client): Host {
       { weight: 700, dataUrl: bold },
     ],
     printer: null,
+    results: () => null,
     rulePages: () => null,
   };
 }

@@ -2,6 +2,8 @@
 import { dirname, join } from 'node:path';
 import { readSettings } from '../../language/config/config.ts';
 import type { Sheet } from '../../language/documents/traveler/index.ts';
+import { digest } from './cache/digest.ts';
+import { cachePlace, ResultCache } from './cache/result-cache.ts';
 import { sha256 } from './files/content-hash.ts';
 import { excludedBy, FileFinder, settingsAt } from './files/find-files.ts';
 import { packageRoot } from './files/package-root.ts';
@@ -23,6 +25,18 @@ export const nodeHost: Host = {
   // What only pages and prints need is loaded with the first one: an editor that starts waits for none of it.
   fonts: async () => (await import('./print/fonts.ts')).htmlFonts(),
   printer: { print },
+  results(folder) {
+    const place = cachePlace();
+    if (place === null) return null;
+    const store = new ResultCache(place, folder);
+    return {
+      kept: { digest, store },
+      keep(workspace) {
+        store.keep(workspace.database, (uri) => workspace.jobsOf(uri) !== null);
+        store.release();
+      },
+    };
+  },
   rulePages: () => uriOfPath(join(packageRoot(), 'language/diagnostics/areas')),
 };
 

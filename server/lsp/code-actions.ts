@@ -11,6 +11,7 @@ import {
 import type { Action, TextChange } from '../../language/ide/code-actions.ts';
 import type { Refactoring } from '../../language/ide/refactorings.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
+import { fixAllKind } from './capabilities.ts';
 
 /** Where edits go, and what the client makes of them. */
 export interface Editing {
@@ -23,9 +24,6 @@ export interface Editing {
   /** Command of the client that opens the page of a rule; null: it has none. */
   readonly explain: string | null;
 }
-
-/** The kind of what fixes all that can be fixed without a question. */
-export const fixAllKind = `${CodeActionKind.SourceFixAll}.handtight`;
 
 /** An action; none where the client cannot do it. */
 export function codeAction(action: Action, editing: Editing): CodeAction[] {

@@ -1,11 +1,5 @@
 /** What a feature of the editor needs of the server: each is in a file of its own, and `features.ts` lists them. */
-import type {
-  ClientCapabilities,
-  Connection,
-  Location,
-  Diagnostic as LspDiagnostic,
-  ServerCapabilities,
-} from 'vscode-languageserver';
+import type { Connection, Location, Diagnostic as LspDiagnostic } from 'vscode-languageserver';
 import type { Snapshot } from '../../language/ide/snapshot.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import type { Source } from '../../language/model/source.ts';
@@ -18,17 +12,14 @@ export interface Session {
   readonly store: DocumentStore;
   /** As they are now. */
   readonly settings: () => Settings;
-  readonly options: () => InitializationOptions;
+  readonly options: InitializationOptions;
   /** URI of the page of a rule; null where it has none. */
   readonly pageOf: (rule: string) => string | null;
   readonly diagnosticOf: (diagnostic: Diagnostic) => LspDiagnostic;
-  /** What the client has said that it can do. */
-  readonly client: () => ClientCapabilities;
 }
 
+/** What it can do is announced in `capabilities.ts`, before it is loaded. */
 export interface Feature {
-  /** What the server announces when a client begins; nothing where the client could make nothing of it. */
-  capabilities(client: ClientCapabilities): Partial<ServerCapabilities>;
   register(session: Session): void;
 }
 

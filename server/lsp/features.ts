@@ -1,5 +1,4 @@
 /** All features that are in files of their own. */
-import type { ClientCapabilities, ServerCapabilities } from 'vscode-languageserver';
 import type { Feature, Session } from './feature.ts';
 import { format } from './format.ts';
 import { hierarchy } from './hierarchy.ts';
@@ -12,10 +11,6 @@ import { structure } from './structure.ts';
 import { tokens } from './tokens.ts';
 
 const features: readonly Feature[] = [navigation, signature, format, hints, structure, tokens, lenses, hierarchy, pull];
-
-export function featureCapabilities(client: ClientCapabilities): ServerCapabilities {
-  return Object.assign({}, ...features.map((feature) => feature.capabilities(client)));
-}
 
 export function registerFeatures(session: Session): void {
   for (const feature of features) feature.register(session);

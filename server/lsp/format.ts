@@ -5,11 +5,6 @@ import type { Edit } from '../../language/model/diagnostic.ts';
 import { asked, type Feature } from './feature.ts';
 
 export const format: Feature = {
-  capabilities: () => ({
-    documentFormattingProvider: true,
-    documentRangeFormattingProvider: true,
-    documentOnTypeFormattingProvider: { firstTriggerCharacter: '}', moreTriggerCharacter: ['\n'] },
-  }),
   register(session) {
     const textOf = (uri: string) => {
       const { snapshot, file } = asked(session, uri);

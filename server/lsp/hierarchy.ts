@@ -4,7 +4,6 @@ import { type Callable, callablesAt, callersOf, callsFrom } from '../../language
 import { asked, type Feature, type Session } from './feature.ts';
 
 export const hierarchy: Feature = {
-  capabilities: () => ({ callHierarchyProvider: true }),
   register(session) {
     const { callHierarchy } = session.connection.languages;
     callHierarchy.onPrepare(({ textDocument: { uri }, position }) => {

@@ -4,7 +4,6 @@ import { inlayHintsIn } from '../../language/ide/inlay-hints.ts';
 import { asked, type Feature } from './feature.ts';
 
 export const hints: Feature = {
-  capabilities: () => ({ inlayHintProvider: true }),
   register(session) {
     session.connection.languages.inlayHint.on(({ textDocument: { uri }, range }) => {
       const { snapshot, file } = asked(session, uri);

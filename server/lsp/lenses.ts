@@ -9,15 +9,11 @@ import { asked, type Feature, locationOf } from './feature.ts';
 const lensData = z.strictObject({ uri: z.string().max(4096) });
 
 export const lenses: Feature = {
-  capabilities: () => ({
-    codeLensProvider: { resolveProvider: true },
-    documentLinkProvider: { resolveProvider: false },
-  }),
   register(session) {
     const { connection, options } = session;
     connection.onCodeLens(({ textDocument: { uri } }) => {
       const { snapshot, file } = asked(session, uri);
-      const { printCommand, usesCommand } = options();
+      const { printCommand, usesCommand } = options;
       return codeLensesOf(snapshot, file).flatMap(({ kind, range }): CodeLens[] => {
         if (kind === 'uses') return usesCommand === undefined ? [] : [{ range, data: { uri } }];
         if (printCommand === undefined) return [];
@@ -27,7 +23,7 @@ export const lenses: Feature = {
     });
     connection.onCodeLensResolve((lens) => {
       const read = lensData.safeParse(lens.data);
-      const command = options().usesCommand;
+      const command = options.usesCommand;
       if (!read.success || command === undefined) return lens;
       const { uri } = read.data;
       const { snapshot, file } = asked(session, uri);

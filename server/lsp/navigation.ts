@@ -11,12 +11,6 @@ import { asked, type Feature, locationOf } from './feature.ts';
 const name = z.string().max(1000);
 
 export const navigation: Feature = {
-  capabilities: ({ textDocument }) => ({
-    referencesProvider: true,
-    documentHighlightProvider: true,
-    typeDefinitionProvider: true,
-    renameProvider: textDocument?.rename?.prepareSupport === true ? { prepareProvider: true } : true,
-  }),
   register(session) {
     const { connection, store } = session;
     connection.onReferences(({ textDocument: { uri }, position, context }) => {

@@ -1,10 +1,10 @@
 /** The request `handtight/print`: the sheet of what is at a place, as a PDF in a folder. */
 import type * as z from 'zod';
-import { printedContent } from '../../language/db/printed-content.ts';
 import { countOf, sheetFor } from '../../language/ide/pages.ts';
 import { printTargetAt, titleOf } from '../../language/ide/print-target.ts';
 import type { Host } from '../host/host.ts';
 import type { DocumentStore } from './document-store.ts';
+import { hashedTarget } from './hashed.ts';
 import type { PrintResult, printParams } from './requests.ts';
 
 const noPrinter =
@@ -17,14 +17,11 @@ export async function printAt(
   { uri, position, folder, paper, draft }: z.output<typeof printParams>,
 ): Promise<PrintResult> {
   if (host.printer === null) return { kind: 'none', reason: noPrinter };
-  const checked = store.checked(uri);
-  const { result } = checked;
-  const found = printTargetAt(result, store.canonical(uri), position);
+  const found = await hashedTarget(store, host, uri, (state) => printTargetAt(state, store.canonical(uri), position));
   if (found.kind === 'none') return found;
-  const { target } = found;
+  const { target, result, hash } = found;
   const errors = countOf(target, 'error');
   if (errors > 0 && !draft) return { kind: 'errors', title: titleOf(target), errors };
-  const hash = await host.hash(printedContent(target, checked));
   try {
     const sheet = sheetFor(target, result, { hash, draft, paper });
     const file = await host.printer.print(sheet, { folder, printed: target, result, draft });

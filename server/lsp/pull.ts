@@ -5,14 +5,11 @@
 import type { Feature } from './feature.ts';
 
 export const pull: Feature = {
-  capabilities: ({ textDocument }) =>
-    textDocument?.diagnostic !== undefined && textDocument.publishDiagnostics === undefined
-      ? { diagnosticProvider: { interFileDependencies: true, workspaceDiagnostics: false } }
-      : {},
   register(session) {
     session.connection.languages.diagnostics.on(({ textDocument: { uri } }) => {
       const { store } = session;
-      const items = store.snapshot(uri).findingsIn(store.canonical(uri));
+      store.bringUpToDate(uri);
+      const items = store.findingsIn(store.canonical(uri));
       return { kind: 'full', items: items.map(session.diagnosticOf) };
     });
   },

@@ -10,5 +10,11 @@ export const printMethod = 'handtight/print';
 /** Finds what a printed sheet was made from, by the link on it: {@link PrintLinkParams} to {@link PrintLinkResult}. */
 export const printLinkMethod = 'handtight/printLink';
 
+/** Lists what a procedure can begin from: {@link FamilyChoicesParams} to {@link FamilyChoicesResult}. */
+export const familyChoicesMethod = 'handtight/familyChoices';
+
+/** Writes a first procedure: {@link FirstProcedureParams} to {@link FirstProcedureResult}. */
+export const firstProcedureMethod = 'handtight/firstProcedure';
+
 /** Sent by the server after each check: {@link CheckedNotification}. */
 export const checkedMethod = 'handtight/checked';

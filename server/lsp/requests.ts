@@ -3,6 +3,7 @@
  * what goes out is typed here, for the client to share.
  */
 import * as z from 'zod';
+import type { FamilyChoice } from '../../language/ide/first-procedure.ts';
 import type { SheetPage, SpecsPage } from '../../language/ide/pages.ts';
 
 const position = z.strictObject({ line: z.int().min(0), character: z.int().min(0) });
@@ -31,6 +32,34 @@ const name = z.string().max(400);
 /** What the code on a sheet says: the procedure's name, the job's or nothing, the first digits of the hash. */
 export const printLinkParams = z.strictObject({ procedure: name, job: name, hash: z.string().max(64) });
 export type PrintLinkParams = z.infer<typeof printLinkParams>;
+
+/** Files of the library that comes with the extension, which the client can read. */
+const samples = z.array(z.strictObject({ uri: name, text: z.string().max(1_000_000) })).max(200);
+
+/** Parameters for the families that a procedure can begin from, in the workspace of `uri`. */
+export const familyChoicesParams = z.strictObject({ uri: documentUri, samples });
+export type FamilyChoicesParams = z.infer<typeof familyChoicesParams>;
+
+/** Parameters for a first procedure; `reads` has the kind of each test that gives a figure. */
+export const firstProcedureParams = familyChoicesParams.extend({
+  family: name,
+  name,
+  title: z.string().max(1000),
+  reads: z.record(name, name),
+  /** A family of its own, instead of one that there is. */
+  own: z.strictObject({ title: name, parts: z.array(name).min(2).max(200), tests: z.array(name).max(100) }).optional(),
+});
+export type FirstProcedureParams = z.infer<typeof firstProcedureParams>;
+
+/** Families, those of the workspace first. */
+export interface FamilyChoicesResult {
+  readonly families: readonly FamilyChoice[];
+}
+
+/** The text, with `…` for each blank; null: there is no family of that name. */
+export interface FirstProcedureResult {
+  readonly text: string | null;
+}
 
 /**
  * Options of `initialize`. `rulePages` is the URI of the folder that holds the pages of the rules, `explainCommand` a command

@@ -3,16 +3,14 @@
  * nothing about the language.
  */
 import {
-  type ClientCapabilities,
   CodeActionKind,
   CompletionTriggerKind,
   type Connection,
   DidChangeWatchedFilesNotification,
   ErrorCodes,
-  type InitializeResult,
+  type InitializeParams,
   type Location,
   ResponseError,
-  TextDocumentSyncKind,
   TextDocuments,
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
@@ -27,17 +25,30 @@ import { rulePage } from '../../language/ide/problem.ts';
 import { refactoringsIn } from '../../language/ide/refactorings.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import type { Host } from '../host/host.ts';
-import { codeAction, fixAll, fixAllKind, refactoringAction } from './code-actions.ts';
+import { unlessCanceled } from './canceled.ts';
+import { fixAllKind } from './capabilities.ts';
+import { Checking } from './checking.ts';
+import { codeAction, fixAll, refactoringAction } from './code-actions.ts';
 import { completionItem, resolvedItem } from './completion.ts';
-import { debounce } from './debounce.ts';
 import { diagnosticOf } from './diagnostics.ts';
 import { DocumentStore } from './document-store.ts';
-import { featureCapabilities, registerFeatures } from './features.ts';
+import { registerFeatures } from './features.ts';
 import { resolvePrintLink } from './print-link.ts';
 import { Publisher } from './publish.ts';
-import { checkedMethod, printLinkMethod, printMethod, sheetMethod, specsMethod } from './request-names.ts';
 import {
-  type InitializationOptions,
+  checkedMethod,
+  familyChoicesMethod,
+  firstProcedureMethod,
+  printLinkMethod,
+  printMethod,
+  sheetMethod,
+  specsMethod,
+} from './request-names.ts';
+import {
+  type FamilyChoicesResult,
+  type FirstProcedureResult,
+  familyChoicesParams,
+  firstProcedureParams,
   initializationOptions,
   type PrintLinkResult,
   type PrintResult,
@@ -49,25 +60,51 @@ import {
   sheetParams,
 } from './requests.ts';
 import { documentSymbol } from './symbols.ts';
+import { Typing } from './typing.ts';
 
-/** Pause after a keystroke before all is checked, ms. */
-const debounceDelay = 150;
+/**
+ * Pause after which a word counts as finished though the cursor is still there, ms: longer than between two keystrokes of
+ * somebody who types slowly, shorter than it takes to look up at the list of problems.
+ */
+const settlingTime = 400;
 
-/** Serves one client until it says `exit`. */
-export function serve(connection: Connection, host: Host): void {
-  const store = new DocumentStore(host.files);
-  const documents = new TextDocuments(TextDocument);
-  let folders: string[] = [];
-  let explain: string | null = null;
-  let snippets = false;
-  let completesSnippets = false;
-  let watches = false;
-  let configures = false;
-  let refreshesHints = false;
-  let pages: string | null = null;
-  let client: ClientCapabilities = {};
-  let options: InitializationOptions = {};
+/** Serves one client, which has sent `initialize`, until it says `exit`. What it gives is called before each message. */
+export function serve(connection: Connection, host: Host, params: InitializeParams): () => void {
+  const typing = new Typing();
+  const checking = new Checking({
+    work: () => store.work(),
+    publish: (uri) => publisher.publish(uri),
+    isUrgent: (uri) => store.isOpen(uri),
+    isWaiting: () => store.isLoading,
+    done: finished,
+    failed: (error) =>
+      connection.console.error(`The check failed: ${error instanceof Error ? error.stack : String(error)}`),
+  });
+  const store = new DocumentStore(host.files, checking, (folder) => host.results(folder));
+  const documents = new TextDocuments({
+    create: TextDocument.create,
+    update(document, changes, version) {
+      const edited = TextDocument.update(document, changes, version);
+      typing.edited(edited, changes.at(-1));
+      return edited;
+    },
+  });
   let settings = settingsSchema.parse({});
+  /** What the first check has found is there for the next session, however this one ends. */
+  let isKept = false;
+  const { capabilities: client, rootUri } = params;
+  const named = (params.workspaceFolders ?? []).map(({ uri }) => uri);
+  const folders = named.length === 0 && rootUri ? [rootUri] : named;
+  const snippets = client.workspace?.workspaceEdit?.snippetEditSupport === true;
+  const completesSnippets = client.textDocument?.completion?.completionItem?.snippetSupport === true;
+  const watches = client.workspace?.didChangeWatchedFiles?.dynamicRegistration === true;
+  const refreshesHints = client.workspace?.inlayHint?.refreshSupport === true;
+  const configures = client.workspace?.configuration === true;
+  const read = initializationOptions.safeParse(params.initializationOptions ?? {});
+  if (!read.success) connection.console.warn(`Initialization options were not understood: ${read.error.message}`);
+  const options = read.success ? read.data : {};
+  const pages = options.rulePages ?? host.rulePages();
+  const explain = options.explainCommand ?? null;
 
   const pageOf = (rule: string): string | null => {
     const page = rulePage(rule);
@@ -79,74 +116,43 @@ export function serve(connection: Connection, host: Host): void {
     connection,
     store,
     settings: () => settings,
-    options: () => options,
+    options,
     pageOf,
     diagnosticOf: toDiagnostic,
-    client: () => client,
   });
-  const publisher = new Publisher(connection, store, toDiagnostic);
+  const publisher = new Publisher(connection, store, typing, toDiagnostic);
 
-  const check = () => {
-    try {
-      const checked = publisher.publish(settings.problems.scope);
-      void connection.sendNotification(checkedMethod, checked);
-      // A hint may follow from another file: the shop's drawer, the procedure's rate.
-      if (refreshesHints) void connection.languages.inlayHint.refresh();
-    } catch (error) {
-      // A defect of the checker must not end the session: what was typed next may check again.
-      connection.console.error(`The check failed: ${error instanceof Error ? error.stack : String(error)}`);
-    }
+  let settling: ReturnType<typeof setTimeout> | undefined;
+  /** The word that was being typed is finished: what is found there is shown. */
+  const finishWord = () => {
+    const { uri } = typing;
+    typing.finish();
+    if (uri !== null) publisher.publish(store.canonical(uri));
+    if (publisher.isHolding) finished();
   };
-  const checking = debounce(check, debounceDelay);
 
-  connection.onInitialize((params): InitializeResult => {
-    const read = initializationOptions.safeParse(params.initializationOptions ?? {});
-    if (read.success) {
-      options = read.data;
-      pages = options.rulePages ?? host.rulePages();
-      explain = options.explainCommand ?? null;
-    } else {
-      connection.console.warn(`Initialization options were not understood: ${read.error.message}`);
+  /** All is checked and published. */
+  function finished() {
+    if (publisher.isHolding && typing.uri !== null) return;
+    publisher.isHolding = false;
+    if (!isKept && !store.isLoading) {
+      isKept = true;
+      store.keep();
     }
-    client = params.capabilities;
-    folders = (params.workspaceFolders ?? []).map(({ uri }) => uri);
-    if (folders.length === 0 && params.rootUri) folders = [params.rootUri];
-    snippets = params.capabilities.workspace?.workspaceEdit?.snippetEditSupport === true;
-    completesSnippets = params.capabilities.textDocument?.completion?.completionItem?.snippetSupport === true;
-    watches = params.capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration === true;
-    refreshesHints = params.capabilities.workspace?.inlayHint?.refreshSupport === true;
-    configures = params.capabilities.workspace?.configuration === true;
-    return {
-      serverInfo: { name: 'handtight' },
-      capabilities: {
-        textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental, save: false },
-        completionProvider: { triggerCharacters: [' ', ','], resolveProvider: true },
-        documentSymbolProvider: { label: 'Handtight' },
-        hoverProvider: true,
-        definitionProvider: true,
-        codeActionProvider: {
-          codeActionKinds: [
-            CodeActionKind.QuickFix,
-            CodeActionKind.RefactorExtract,
-            CodeActionKind.RefactorRewrite,
-            fixAllKind,
-          ],
-        },
-        workspace: { workspaceFolders: { supported: true } },
-        ...featureCapabilities(client),
-      },
-    };
-  });
+    void connection.sendNotification(checkedMethod, publisher.counts());
+    // A hint may follow from another file: the shop's drawer, the procedure's rate.
+    if (refreshesHints) void connection.languages.inlayHint.refresh();
+  }
 
   connection.onInitialized(async () => {
+    const scanned = store.scan(folders);
     if (watches) {
       await connection.client.register(DidChangeWatchedFilesNotification.type, {
         watchers: [{ globPattern: '**/*.rebuild' }, { globPattern: '**/handtight.json' }],
       });
     }
     await readSettings();
-    await store.scan(folders);
-    check();
+    await scanned;
   });
 
   async function readSettings(): Promise<void> {
@@ -155,6 +161,11 @@ export function serve(connection: Connection, host: Host): void {
       const read = settingsSchema.safeParse(await connection.workspace.getConfiguration('handtight'));
       if (read.success) {
         settings = read.data;
+        const { scope } = settings.problems;
+        if (scope !== publisher.scope) {
+          publisher.scope = scope;
+          publisher.publishAll();
+        }
       } else connection.console.warn(`A setting of Handtight was not understood: ${read.error.message}`);
     } catch {
       // A client may say that it has settings and then not answer: the defaults hold.
@@ -164,27 +175,22 @@ export function serve(connection: Connection, host: Host): void {
   connection.onDidChangeConfiguration(async () => {
     await readSettings();
     if (refreshesHints) void connection.languages.inlayHint.refresh();
-    checking.ask();
+    checking.resume();
   });
 
-  connection.onDidChangeWatchedFiles(async ({ changes }) => {
-    for (const { uri } of changes) await store.refresh(uri);
-    checking.ask();
+  connection.onDidChangeWatchedFiles(({ changes }) => {
+    void Promise.all(changes.map(({ uri }) => store.refresh(uri))).then(() => checking.resume());
   });
 
-  documents.onDidOpen(({ document }) => {
-    store.open(document);
-    checking.ask();
-  });
   documents.onDidChangeContent(({ document }) => {
     store.open(document);
-    checking.ask();
+    clearTimeout(settling);
+    settling = setTimeout(finishWord, settlingTime);
   });
-  documents.onDidClose(async ({ document }) => {
+  documents.onDidClose(({ document }) => {
     store.close(document);
     // It may have been deleted, or changed without a word from the watcher, while it was open.
-    await store.refresh(document.uri);
-    checking.ask();
+    void store.refresh(document.uri);
   });
   documents.listen(connection);
 
@@ -216,6 +222,8 @@ export function serve(connection: Connection, host: Host): void {
 
   connection.onCodeAction(({ textDocument: { uri }, range, context: { only } }) => {
     if (!store.isOpen(uri)) return [];
+    // Edits are made in the text as it is now.
+    store.bringUpToDate(uri);
     const snapshot = store.snapshot(uri);
     const file = store.canonical(uri);
     const versionOf = (of: string) => store.document(of)?.version ?? null;
@@ -237,24 +245,59 @@ export function serve(connection: Connection, host: Host): void {
   });
 
   // Pages are loaded with the first request, so that an editor that starts does not wait for them.
-  connection.onRequest<SheetResult, void>(sheetMethod, async (params: unknown) => {
-    const { sheetAt } = await import('./pages.ts');
-    return sheetAt(store, host, understood(sheetParams, params));
-  });
-  connection.onRequest<SpecsResult, void>(specsMethod, async (params: unknown) => {
-    const { specsAt } = await import('./pages.ts');
-    return specsAt(store, host, understood(sheetParams, params));
-  });
-  connection.onRequest<PrintResult, void>(printMethod, async (params: unknown) => {
-    const { printAt } = await import('./print.ts');
-    return printAt(store, host, understood(printParams, params));
-  });
-  connection.onRequest<PrintLinkResult, void>(printLinkMethod, (params: unknown) =>
-    resolvePrintLink(store, host, understood(printLinkParams, params)),
+  connection.onRequest<SheetResult, void>(
+    sheetMethod,
+    unlessCanceled(async (params: unknown) => {
+      const { sheetAt } = await import('./pages.ts');
+      return sheetAt(store, host, understood(sheetParams, params));
+    }),
+  );
+  connection.onRequest<SpecsResult, void>(
+    specsMethod,
+    unlessCanceled(async (params: unknown) => {
+      const { specsAt } = await import('./pages.ts');
+      return specsAt(store, host, understood(sheetParams, params));
+    }),
+  );
+  connection.onRequest<PrintResult, void>(
+    printMethod,
+    unlessCanceled(async (params: unknown) => {
+      const { printAt } = await import('./print.ts');
+      const to = understood(printParams, params);
+      await checking.settled();
+      return printAt(store, host, to);
+    }),
+  );
+  connection.onRequest<PrintLinkResult, void>(
+    printLinkMethod,
+    unlessCanceled(async (params: unknown) => {
+      const link = understood(printLinkParams, params);
+      await checking.settled();
+      return resolvePrintLink(store, host, link);
+    }),
   );
 
-  connection.onShutdown(() => checking.cancel());
-  connection.listen();
+  connection.onRequest<FamilyChoicesResult, void>(
+    familyChoicesMethod,
+    unlessCanceled(async (params: unknown) => {
+      const { choicesFor } = await import('./first-procedure.ts');
+      return choicesFor(store, understood(familyChoicesParams, params));
+    }),
+  );
+  connection.onRequest<FirstProcedureResult, void>(
+    firstProcedureMethod,
+    unlessCanceled(async (params: unknown) => {
+      const { firstProcedureFor } = await import('./first-procedure.ts');
+      return firstProcedureFor(store, understood(firstProcedureParams, params));
+    }),
+  );
+
+  connection.onShutdown(() => {
+    clearTimeout(settling);
+    checking.stop();
+    store.keep();
+  });
+  return () => checking.notice();
 }
 
 /** Parameters of a request through their schema; a refusal says what was wrong with them. */

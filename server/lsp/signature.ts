@@ -3,7 +3,6 @@ import { signatureAt } from '../../language/ide/signature.ts';
 import { asked, type Feature } from './feature.ts';
 
 export const signature: Feature = {
-  capabilities: () => ({ signatureHelpProvider: { triggerCharacters: [' '], retriggerCharacters: [','] } }),
   register(session) {
     session.connection.onSignatureHelp(({ textDocument: { uri }, position }) => {
       const { snapshot, file } = asked(session, uri);

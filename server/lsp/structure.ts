@@ -7,12 +7,6 @@ import { asked, type Feature, locationOf } from './feature.ts';
 import { symbolKind } from './symbols.ts';
 
 export const structure: Feature = {
-  capabilities: () => ({
-    workspaceSymbolProvider: true,
-    foldingRangeProvider: true,
-    selectionRangeProvider: true,
-    linkedEditingRangeProvider: true,
-  }),
   register(session) {
     const { connection, store } = session;
     connection.onWorkspaceSymbol(({ query }) =>

@@ -1,12 +1,10 @@
 /** Semantic tokens: colors of names that the text alone does not show. */
 import { SemanticTokensBuilder } from 'vscode-languageserver';
-import { coloredNames, colors } from '../../language/ide/semantic-tokens.ts';
+import { coloredNames } from '../../language/ide/semantic-tokens.ts';
+import { colors } from './capabilities.ts';
 import { asked, type Feature } from './feature.ts';
 
 export const tokens: Feature = {
-  capabilities: () => ({
-    semanticTokensProvider: { legend: { tokenTypes: [...colors], tokenModifiers: [] }, full: true, range: false },
-  }),
   register(session) {
     session.connection.languages.semanticTokens.on(({ textDocument: { uri } }) => {
       const { snapshot, file } = asked(session, uri);

@@ -24,6 +24,7 @@ const structural: ReadonlySet<string> = new Set([
     'under',
     'sets',
     'chosenFrom',
+    'drawnAs',
     'whenNewPart',
     'baseTitle',
     'spec',

@@ -67,10 +67,12 @@ export const undisturbed = {
  * The workspace is not trusted: the tests hold for the editor's restricted mode.
  * @param settings machine settings that hold for the run
  * @param more further options of the server
+ * @param packed a packed extension that is installed first, as a person would
  */
 export async function startHost(
   settings: Readonly<Record<string, unknown>> = {},
   more: readonly string[] = [],
+  packed: string | null = null,
 ): Promise<Host> {
   installHost();
   const port = await freePort();
@@ -94,6 +96,7 @@ export async function startHost(
     ...more,
   ];
   await writeSettings(join(data, 'server'), settings);
+  if (packed !== null) installExtension(node, data, packed);
   // A group of its own: its extension hosts and language servers end with it.
   const child = spawn(node, arguments_, { env: environment(), stdio: ['ignore', 'pipe', 'pipe'], detached: true });
   const stop = async () => {
@@ -107,6 +110,26 @@ export async function startHost(
     throw error;
   }
   return { port, origin: `http://127.0.0.1:${port}`, stop };
+}
+
+/** Installs a packed extension with the command that the editor has for it. Throws with what it said. */
+function installExtension(node: string, data: string, packed: string): void {
+  const { status, stdout, stderr } = spawnSync(
+    node,
+    [
+      serverMain,
+      '--accept-server-license-terms',
+      '--install-extension',
+      packed,
+      '--server-data-dir',
+      join(data, 'server'),
+      '--extensions-dir',
+      join(data, 'extensions'),
+    ],
+    { env: environment(), encoding: 'utf8' },
+  );
+  if (status !== 0 || !/successfully installed/u.test(stdout))
+    throw new Error(`${packed} could not be installed.\n${stdout}${stderr}`);
 }
 
 async function writeSettings(serverData: string, settings: Readonly<Record<string, unknown>>): Promise<void> {

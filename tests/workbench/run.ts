@@ -1,10 +1,12 @@
 /**
  * Runs the editor tests in the real VS Code workbench: `node tests/workbench/run.ts`.
- * Ends with the suite's own code; everything that it started is ended too. With `--install` it only installs the host.
+ * Ends with the suite's own code; everything that it started is ended too. With `--install` it only installs the host; with
+ * `--packed` it packs the extension, installs that, and runs with it those tests that show that nothing is missing in it.
  */
-import { cpSync, existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { packFor } from '../../server/build/package.ts';
 import { exposeHooks, openWorkbench, startBrowser, workbenchAddress } from './browser.ts';
 import { bundleSuite } from './bundle.ts';
 import { installHost, root, startHost, undisturbed } from './host.ts';
@@ -19,15 +21,32 @@ const suiteLine = /^(?:ok {3}|FAIL )/;
 /** The suite's count: said again at the very end, behind whatever the host still prints. */
 let count = '';
 
+const isPacked = process.argv.includes('--packed');
+
+/** What shows that a packed extension is whole: the server runs, pages are found, fonts and typesetter are there, samples too. */
+const ofPackage =
+  'the command prints a PDF|the samples are copied|a new procedure opens|leads to the page of its rule|preview';
+
+/** An extension that does nothing: the editor runs tests for one in development only. */
+function emptyExtension(folder: string): string {
+  const path = join(folder, 'empty-extension');
+  mkdirSync(path, { recursive: true });
+  const manifest = { name: 'empty', publisher: 'handtight-tests', version: '1.0.0', engines: { vscode: '*' } };
+  writeFileSync(join(path, 'package.json'), JSON.stringify(manifest));
+  return path;
+}
+
 async function main(): Promise<number> {
   for (const needed of ['out/extension.cjs', 'out/server.cjs']) {
     if (!existsSync(join(root, needed)))
       throw new Error(`${needed} is not there: build the extension first (npm run build).`);
   }
-  const tests = await bundleSuite();
+  const tests = await bundleSuite(process.env.ONLY ?? (isPacked ? ofPackage : ''));
   const workspace = mkdtempSync(join(tmpdir(), 'handtight-workspace-'));
   cpSync(join(root, 'tests/workbench/workspace'), workspace, { recursive: true });
-  const host = await startHost(undisturbed);
+  const packed = isPacked ? await packFor(`${process.platform}-${process.arch}`) : null;
+  const extension = isPacked ? emptyExtension(mkdtempSync(join(tmpdir(), 'handtight-empty-'))) : root;
+  const host = await startHost(undisturbed, [], packed);
   const browser = await startBrowser();
   try {
     const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
@@ -50,7 +69,7 @@ async function main(): Promise<number> {
           resolve(code);
         },
       })
-        .then(() => page.goto(workbenchAddress(host, { workspace, extension: root, tests })))
+        .then(() => page.goto(workbenchAddress(host, { workspace, extension, tests })))
         .catch((error) => {
           console.error(error);
           resolve(1);
@@ -59,6 +78,7 @@ async function main(): Promise<number> {
     const code = await ended;
     if (code !== 0 && process.env.PICTURE) await page.screenshot({ path: process.env.PICTURE });
     await page.close();
+    if (isPacked) return code;
     const open = () => openWorkbench(browser, host, { workspace, extension: root });
     const byKeys = await runKeyboardTests(open, workspace);
     const [passed = 0, failed = 1] = (count.match(/\d+/gu) ?? []).map(Number);

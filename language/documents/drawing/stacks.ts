@@ -1,6 +1,6 @@
+import type { Row } from '../../analysis/build-order.ts';
 import { type Relations, restsOn } from '../../analysis/relations.ts';
 import type { Part } from '../../model/family.ts';
-import type { Row } from './build-order.ts';
 
 /** Rows along one axis, from the bottom up. `foot` is the part drawn elsewhere that they rest on; null if there is none. */
 export interface Stack {

@@ -1,8 +1,7 @@
 import type { Words } from '../../i18n/index.ts';
 import type { Family } from '../../model/family.ts';
 import type { Step } from '../../model/procedure.ts';
-import { buildExploded, type Drawing as Drawn, drawingWords, renderSvg, stripsOf } from '../drawing/index.ts';
-import { byNumber } from '../figures/by-number.ts';
+import { annotate, buildExploded, type Drawing as Drawn, drawingWords, renderSvg, stripsOf } from '../drawing/index.ts';
 import type { StepFigures } from '../figures/step-figures.ts';
 import type { DrawingBlock, Paper, TextBlock } from '../model.ts';
 import type { PrintContext } from '../print-context.ts';
@@ -20,7 +19,7 @@ export function buildDrawings(
   const said = drawingWords(words);
   const exploded = buildExploded(procedure.family, {
     words: said,
-    torques: torquesOf(setting, figures),
+    ...annotate(setting, figures),
     maxHeight: room[setting.options.paper],
   });
   const pictures = [blockOf(words.drawing.title, exploded), ...cut(words, exploded)];
@@ -48,21 +47,4 @@ export function familySvg(family: Family, words: Words): { readonly svg: string;
 
 function blockOf(title: string, drawn: Drawn): DrawingBlock {
   return { kind: 'drawing', title, svg: renderSvg(drawn), alt: drawn.alt, width: drawn.width, height: drawn.height };
-}
-
-/** What each joint is tightened to, by part number where they differ. */
-function torquesOf(setting: PrintContext, figures: ReadonlyMap<Step, StepFigures>): Map<string, string> {
-  const { words } = setting;
-  const torques = new Map<string, string>();
-  for (const { step, held } of figures.values()) {
-    if ((step.verb !== 'torque' && step.verb !== 'lock') || step.limit === null) continue;
-    const rebuilt = held.filter(({ which }) => which === 'rebuilt');
-    const texts = byNumber(setting, (number) => {
-      const own = rebuilt.find((one) => one.number === number || one.number === null)?.figure ?? null;
-      return own === null ? null : words.limit(own.limit);
-    });
-    const told = texts.map(({ told: text, whose }) => (texts.length === 1 ? text : `${whose} ${text}`)).join('; ');
-    for (const { name } of step.objects) if (!torques.has(name) && told !== '') torques.set(name, told);
-  }
-  return torques;
 }

@@ -1,5 +1,6 @@
 /** What the editor tests run: every test of the suite in turn, in one window, and a line with the count at the end. */
 import { writeFileSync } from 'node:fs';
+import { beginTests } from './begin.ts';
 import { diagnosticsTests } from './diagnostics.ts';
 import { languageTests } from './language.ts';
 import { previewTests } from './preview.ts';
@@ -11,7 +12,7 @@ const timeLimit = 30_000;
 
 /** Called by the extension host; throws when a test failed. */
 export async function run(): Promise<void> {
-  const tests: readonly Test[] = [...diagnosticsTests, ...languageTests, ...previewTests, ...printTests];
+  const tests: readonly Test[] = [...beginTests, ...diagnosticsTests, ...languageTests, ...previewTests, ...printTests];
   const wanted = process.env.ONLY;
   let failed = 0;
   let passed = 0;

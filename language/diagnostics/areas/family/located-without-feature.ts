@@ -12,8 +12,9 @@ export const locatedWithoutFeature: Rule = {
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
       for (const object of namedIn(step)) {
+        if (object.located !== '') continue;
         const part = procedure.family.parts.find((other) => other.name === object.name);
-        if (part === undefined || object.located !== '') continue;
+        if (part === undefined) continue;
         report({
           at: step,
           source: object.source,

@@ -11,12 +11,12 @@ export const noMarksToLineUp: Rule = {
   title: 'Marks have to be lined up, but nothing says which.',
   procedure(procedure, report) {
     for (const step of allSteps(procedure)) {
+      if (step.text !== null || !step.objects.some((object) => object.marksAligned)) continue;
       const parts = namedIn(step).flatMap((object) =>
         procedure.family.parts.filter((part) => part.name === object.name),
       );
       const [first] = parts;
-      if (first === undefined || !step.objects.some((object) => object.marksAligned)) continue;
-      if (step.text !== null || parts.some((part) => part.marks !== null)) continue;
+      if (first === undefined || parts.some((part) => part.marks !== null)) continue;
       report({
         at: step,
         rootCause: `no-marks:${first.base}`,

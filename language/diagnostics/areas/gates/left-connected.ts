@@ -5,7 +5,7 @@ import type { AbstractState } from '../../../analysis/state.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 import { fixStep, missingAfter, type StepFix } from '../../step-fixes.ts';
 
 /** The tester's line is still on when the unit leaves the station, is capped or opened, or is done. */
@@ -30,7 +30,7 @@ export const leftConnected: Rule<StepFix> = {
       const on = names.filter((name) => state.may(layout.ports.get(name)!, port.connected));
       const [first] = on;
       if (first === undefined) return;
-      const since = state.provenance[layout.ports.get(first)!]!;
+      const since = state.since(layout.ports.get(first)!);
       const slip = `${path.id}:${first}:${since}`;
       if (told.has(slip)) return;
       told.add(slip);
@@ -50,7 +50,8 @@ export const leftConnected: Rule<StepFix> = {
     };
     const all = procedure.family.ports.map(({ name }) => name);
     return {
-      step({ step, before, path }) {
+      looksAround: true,
+      step: on(['cap', 'remove', 'discard', 'renew'], ({ step, before, path }) => {
         if (step.verb === 'cap')
           tell(
             step,
@@ -59,7 +60,7 @@ export const leftConnected: Rule<StepFix> = {
             step.objects.map(({ name }) => name),
             'it is capped',
           );
-        const opens = ['remove', 'discard', 'renew'].includes(step.verb);
+        const opens = step.verb !== 'cap';
         const loaded =
           opens &&
           step.objects.some(
@@ -68,7 +69,7 @@ export const leftConnected: Rule<StepFix> = {
               before.may(before.part(name).place, place.in),
           );
         if (loaded) tell(step, before, path, all, 'the unit is opened');
-      },
+      }),
       leave({ last, block, state, path }) {
         tell(last ?? block.source, state, path, all, `the unit leaves ${stationWords(procedure, block.station)}`, true);
       },

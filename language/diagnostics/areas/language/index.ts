@@ -1,6 +1,7 @@
 import type { AnyRule } from '../../rule.ts';
 import { allowWithoutEffect } from './allow-without-effect.ts';
 import { allowWithoutReason } from './allow-without-reason.ts';
+import { blankLeft } from './blank-left.ts';
 import { callMismatch } from './call-mismatch.ts';
 import { clauseWithoutMeaning } from './clause-without-meaning.ts';
 import { duplicateName } from './duplicate-name.ts';
@@ -36,6 +37,7 @@ import { wrongUseOfName } from './wrong-use-of-name.ts';
 export const language: readonly AnyRule[] = [
   allowWithoutEffect,
   allowWithoutReason,
+  blankLeft,
   callMismatch,
   clauseWithoutMeaning,
   duplicateName,

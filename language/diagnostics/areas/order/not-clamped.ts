@@ -2,7 +2,7 @@ import { flag, port } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import type { Block, Step, StepOf } from '../../../model/procedure.ts';
 import { blank } from '../../edits.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 import { fixSteps, missingBefore, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** Broken loose or torqued with nothing holding the unit: no clamp, fixture or wrench. */
@@ -13,13 +13,12 @@ export const notClamped: Rule<readonly StepFix[]> = {
   unsafe: true,
   title: 'A joint is broken loose or torqued with nothing holding the unit.',
   flow: ({ graph, layout }, report) => ({
-    step({ step, block, before, path }) {
-      if (!needsHold(step)) return;
+    step: on(['slacken', 'torque', 'lock'], ({ step, block, before, path }) => {
       if (step.holder !== null) return;
       if (!before.may(layout.unit.clamped, flag.no)) return;
       // On the tester the unit is held by its line and holder.
       if (graph.procedure.family.ports.some((one) => before.must(layout.ports.get(one.name)!, port.connected))) return;
-      const since = before.provenance[layout.unit.clamped];
+      const since = before.since(layout.unit.clamped);
       report({
         at: step,
         path,
@@ -33,7 +32,7 @@ export const notClamped: Rule<readonly StepFix[]> = {
         help: 'Clamp it first, or write “held by "…"” in this step.',
         data: fixOf(step, block),
       });
-    },
+    }),
   }),
   fix: (steps) => fixSteps(steps),
 };

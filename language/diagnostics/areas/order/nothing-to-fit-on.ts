@@ -2,7 +2,7 @@ import { builtUpsideDown } from '../../../analysis/assembly.ts';
 import { missingFor } from '../../../analysis/order.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** Fitted before the part that it rests on. Within one step parts go together in an order that works. */
 export const nothingToFitOn: Rule = {
@@ -11,7 +11,7 @@ export const nothingToFitOn: Rule = {
   since: '0.1.0',
   title: 'A part is fitted before the part that it rests on.',
   flow: ({ graph, relations }, report) => ({
-    step({ step, block, before, path }) {
+    step: on(['fit', 'run-down'], ({ step, block, before, path }) => {
       if (!closesUp(step)) return;
       if (builtUpsideDown(block, step, relations)) return;
       const objects = namedIn(step);
@@ -24,13 +24,13 @@ export const nothingToFitOn: Rule = {
           at: step,
           source: object.source,
           path,
-          rootCause: `missing:${missing[0]}:${before.provenance[before.part(missing[0]!).place]}`,
-          since: before.provenance[before.part(missing[0]!).place],
+          rootCause: `missing:${missing[0]}:${before.since(before.part(missing[0]!).place)}`,
+          since: before.since(before.part(missing[0]!).place),
           message: `The ${partWords(graph.procedure, object.name)} goes on the ${partsWords(graph.procedure, missing)}, which ${missing.length > 1 ? 'are' : 'is'} not in place yet.`,
           why: 'there is nothing to fit it on, and the bench hand stops or guesses what is missing.',
           help: `Fit ${missing.length > 1 ? 'those' : 'that'} first, or in the same step.`,
         });
       }
-    },
+    }),
   }),
 };

@@ -3,7 +3,7 @@ import { place } from '../../../analysis/locations.ts';
 import { blockersOf } from '../../../analysis/order.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
 import { namedIn } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** Taken off while something that lies on it or holds it is in place. A list in one step comes apart in any order. */
 export const partStillHeld: Rule = {
@@ -12,8 +12,7 @@ export const partStillHeld: Rule = {
   since: '0.1.0',
   title: 'A part is taken off while another still lies on it or holds it.',
   flow: ({ graph, relations }, report) => ({
-    step({ step, before, path }) {
-      if (!['remove', 'discard', 'renew'].includes(step.verb)) return;
+    step: on(['remove', 'discard', 'renew'], ({ step, before, path }) => {
       const together = namedIn(step).flatMap(({ kind, name }) => (kind === 'part' ? name : []));
       for (const object of step.objects) {
         const name = object.name;
@@ -26,12 +25,12 @@ export const partStillHeld: Rule = {
           source: object.source,
           path,
           rootCause: inPlaceCause(relations, before, blockers[0]!),
-          since: before.provenance[before.part(blockers[0]!).place],
+          since: before.since(before.part(blockers[0]!).place),
           message: `The ${partWords(procedure, name)} cannot come off yet.`,
           why: `the ${partsWords(procedure, blockers)} ${blockers.length > 1 ? 'are' : 'is'} still in place over it.`,
           help: `Take ${blockers.length > 1 ? 'those' : 'that'} off first, or in the same step.`,
         });
       }
-    },
+    }),
   }),
 };

@@ -3,7 +3,7 @@ import { partsWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Source } from '../../../model/source.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 import { fixStep, missingBefore, onlyTestOil, type StepFix } from '../../step-fixes.ts';
 
 /** Solvent, detergent or water is still on a part, or on the part under it, when it is fitted. */
@@ -13,7 +13,7 @@ export const fittedWet: Rule<StepFix> = {
   since: '0.1.0',
   title: 'A part is fitted with solvent, detergent or water still on it.',
   flow: ({ graph, relations }, report) => ({
-    step({ step, before, path }) {
+    step: on(['fit', 'run-down'], ({ step, before, path }) => {
       if (!closesUp(step)) return;
       const oil = onlyTestOil(graph.procedure.shop);
       /** Wet parts by the step that made them wet: one cause, one finding. */
@@ -24,7 +24,7 @@ export const fittedWet: Rule<StepFix> = {
         for (const name of [object.name, ...onto]) {
           const cells = before.part(name);
           if (before.must(cells.place, place.gone) || !before.may(cells.wet, wet.solvent | wet.water)) continue;
-          const since = before.provenance[cells.wet]!;
+          const since = before.since(cells.wet);
           const known = bySince.get(since);
           if (known === undefined)
             bySince.set(since, { names: [name], source: object.source, water: before.may(cells.wet, wet.water) });
@@ -35,7 +35,7 @@ export const fittedWet: Rule<StepFix> = {
       const allWet = (since: number) =>
         graph.procedure.family.parts.flatMap(({ name }) => {
           const { wet: cell, place: where } = before.part(name);
-          const isWet = before.provenance[cell] === since && before.may(cell, wet.solvent | wet.water);
+          const isWet = before.since(cell) === since && before.may(cell, wet.solvent | wet.water);
           return isWet && !before.must(where, place.gone) ? [name] : [];
         });
       for (const [since, { names, source, water }] of bySince) {
@@ -52,7 +52,7 @@ export const fittedWet: Rule<StepFix> = {
           data: oil === null ? undefined : missingBefore(step, `rinse ${allWet(since).join(', ')} in ${oil}`),
         });
       }
-    },
+    }),
   }),
   fix: fixStep,
 };

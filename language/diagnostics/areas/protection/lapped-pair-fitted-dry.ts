@@ -1,7 +1,7 @@
 import { place, wet } from '../../../analysis/locations.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import { namedIn } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 import { fixStep, missingBefore, onlyTestOil, type StepFix } from '../../step-fixes.ts';
 
 /** A matched pair goes together dry: it must be wet with clean test oil. */
@@ -11,8 +11,7 @@ export const lappedPairFittedDry: Rule<StepFix> = {
   since: '0.1.0',
   title: 'A lapped pair goes together dry instead of wet with clean test oil.',
   flow: ({ graph, relations }, report) => ({
-    step({ step, before, path }) {
-      if (step.verb !== 'fit') return;
+    step: on(['fit'], ({ step, before, path }) => {
       const oil = onlyTestOil(graph.procedure.shop);
       const objects = namedIn(step);
       const names = objects.map((object) => object.name);
@@ -28,7 +27,7 @@ export const lappedPairFittedDry: Rule<StepFix> = {
             continue;
           const dry = [object.name, other].filter((name) => before.may(before.part(name).wet, wet.dry | wet.bare));
           if (dry.length === 0) continue;
-          const since = before.provenance[before.part(dry[0]!).wet];
+          const since = before.since(before.part(dry[0]!).wet);
           report({
             at: step,
             source: object.source,
@@ -45,7 +44,7 @@ export const lappedPairFittedDry: Rule<StepFix> = {
           });
         }
       }
-    },
+    }),
   }),
   fix: fixStep,
 };

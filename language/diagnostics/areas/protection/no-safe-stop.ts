@@ -2,7 +2,7 @@ import { looseParts } from '../../../analysis/loose.ts';
 import { bareFaces, isDraining, openPorts } from '../../../analysis/openings.ts';
 import { capital, faceWords, listed, partsWords } from '../../../analysis/prose.ts';
 import { blank } from '../../edits.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** The unit waits for somebody, or is sent out, with ports open, lapped faces bare or parts loose. */
@@ -12,8 +12,7 @@ export const noSafeStop: Rule<StepFix> = {
   since: '0.2.0',
   title: 'The unit waits for somebody or is sent out with ports open, lapped faces bare or parts loose.',
   flow: (flow, report) => ({
-    step({ step, before, path }) {
-      if (step.verb !== 'hold-for' && step.verb !== 'send-out') return;
+    step: on(['hold-for', 'send-out'], ({ step, before, path }) => {
       const { procedure } = flow.graph;
       const when = step.verb === 'hold-for' ? 'while the unit waits' : 'when the unit is sent out';
       const why = 'nobody knows for how long, or who handles it';
@@ -55,7 +54,7 @@ export const noSafeStop: Rule<StepFix> = {
         help: `Write “keep ${[...new Set(loose.parts.map((part) => part.base))].join(', ')}” before this step.`,
         data: missingBefore(step, `keep ${[...new Set(loose.parts.map((part) => part.base))].join(', ')} ${blank}`),
       });
-    },
+    }),
   }),
   fix: fixStep,
 };

@@ -5,7 +5,7 @@ import { listed } from '../../../analysis/prose.ts';
 import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** A port is open at an abrasive step, while the unit waits, or when it leaves the shop. */
@@ -34,11 +34,11 @@ export const openPortInDirt: Rule<StepFix> = {
       });
     };
     return {
-      step({ step, before, path }) {
-        if (step.verb === 'buff' || step.verb === 'blast')
-          tell(step, before, path, `while the unit is ${step.verb === 'buff' ? 'buffed' : 'blasted'}`, false);
-        if (step.verb === 'wait' && !isDraining(flow, before)) tell(step, before, path, 'while the unit waits', false);
-      },
+      step: on(['buff', 'blast', 'wait'], ({ step, before, path }) => {
+        if (step.verb === 'wait' && isDraining(flow, before)) return;
+        const when = { wait: 'waits', buff: 'is buffed', blast: 'is blasted' }[step.verb];
+        tell(step, before, path, `while the unit ${when}`, false);
+      }),
       end({ state, path, last, block }) {
         tell(last ?? block.source, state, path, 'when the unit is shipped', true);
       },

@@ -5,7 +5,7 @@ import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
 import { blank } from '../../edits.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 import { fixStep, missingAfter, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** Parts are off, and not put down anywhere, when the unit leaves the station or waits. */
@@ -37,9 +37,9 @@ export const partsLeftLoose: Rule<StepFix> = {
       });
     };
     return {
-      step({ step, before, path }) {
-        if (step.verb === 'wait') tell(step, before, path, 'while the unit waits');
-      },
+      step: on(['wait'], ({ step, before, path }) => {
+        tell(step, before, path, 'while the unit waits');
+      }),
       leave({ last, block, state, path }) {
         tell(last ?? block.source, state, path, `when the unit leaves ${stationWords(procedure, block.station)}`);
       },

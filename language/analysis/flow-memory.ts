@@ -1,0 +1,57 @@
+import equal from 'fast-deep-equal';
+import type { Procedure } from '../model/procedure.ts';
+import type { ControlFlowGraph } from './control-flow-graph.ts';
+import { Effects, gatesOf } from './effects.ts';
+import { LocationLayout } from './locations.ts';
+import { StatePool } from './state.ts';
+import { Transfers } from './transfers.ts';
+
+/** All that what a step does depends on, besides the step and the state. */
+type Facts = Pick<Procedure, 'family' | 'shop' | 'specs' | 'numbers'> & { readonly gates: string };
+
+/**
+ * What a flow analysis can use again after an edit: the layout of its states, and what steps did to them. It belongs to the
+ * procedure that was analyzed last; another one, or one with other parts, specs or gates, starts afresh.
+ */
+export class FlowMemory {
+  states: StatePool | null = null;
+  /** The same object as long as what is kept is good. */
+  facts: Facts | null = null;
+  /** By the parts that are absent: nothing else in which variants differ changes what a step does. */
+  private readonly transfers = new Map<string, Transfers>();
+
+  /** Drops what is not good for a procedure that is about to be analyzed. */
+  begin(procedure: Procedure) {
+    const { family, shop, specs, numbers } = procedure;
+    const layout = new LocationLayout(procedure);
+    const facts = { family, shop, specs, numbers, gates: JSON.stringify(gatesOf(procedure), withoutPlaces) };
+    const { facts: before } = this;
+    if (
+      before !== null &&
+      before.family === family &&
+      before.shop === shop &&
+      before.gates === facts.gates &&
+      layout.isLike(this.states!.layout) &&
+      equal(before.specs, specs) &&
+      equal(before.numbers, numbers)
+    )
+      return;
+    this.facts = facts;
+    this.states = new StatePool(layout);
+    this.transfers.clear();
+  }
+
+  transfersOf({ procedure, absent }: ControlFlowGraph): Transfers {
+    const key = [...absent].sort().join();
+    const known = this.transfers.get(key);
+    if (known !== undefined) return known;
+    const transfers = new Transfers(new Effects(procedure, absent), this.states!.layout.locations.length);
+    this.transfers.set(key, transfers);
+    return transfers;
+  }
+}
+
+/** Where a gate is written and where it sends the unit is no matter of what steps do. */
+function withoutPlaces(key: string, value: unknown): unknown {
+  return key === 'source' || key === 'onFail' ? undefined : value;
+}

@@ -1,0 +1,244 @@
+import type { Row } from '../analysis/build-order.ts';
+import { type Relations, restsOn } from '../analysis/relations.ts';
+import type { Family, Part } from '../model/family.ts';
+import { blank, list } from './blank.ts';
+import type { Workplaces } from './workplaces.ts';
+
+interface Drafted {
+  readonly family: Family;
+  readonly relations: Relations;
+  readonly rows: readonly Row[];
+  readonly at: Workplaces;
+  readonly reads: ReadonlyMap<string, string>;
+}
+
+interface DraftedSequence {
+  readonly name: string;
+  readonly steps: readonly string[];
+}
+
+interface DraftedRepair {
+  readonly name: string;
+  readonly title: string;
+  readonly steps: readonly string[];
+}
+
+/** The steps by which a unit of a family comes apart, goes together, gets onto the tester and off it. */
+export class DraftedSteps {
+  /** The part that all others rest on, unless the family has none. */
+  readonly body: string | undefined;
+  /** From the bench onto the tester, and off it. */
+  readonly onto: readonly string[];
+  readonly off: readonly string[];
+  readonly primed: readonly string[];
+  /** Covers of ground faces, and the parts that are put on for it. */
+  readonly guard: readonly string[];
+  readonly guards: readonly string[];
+  /** What is set on the tester, is locked there, and shuts it in. Empty where shims set the unit, or nothing does. */
+  private readonly setting: readonly string[];
+  private readonly of: Drafted;
+  /** Parts that go on once the unit is set. */
+  private readonly late: ReadonlySet<string>;
+
+  constructor(of: Drafted) {
+    this.of = of;
+    const { family, relations, rows, at } = of;
+    this.body = family.parts.find((part) => restsOn(part).length === 0)?.name;
+    const inlet = family.ports.find(({ under }) => under === null)?.name;
+    this.onto = inlet === undefined ? [] : [`connect ${inlet}`];
+    this.off = inlet === undefined ? [] : ['relieve', `disconnect ${inlet}`];
+    this.primed = inlet === undefined || at.oil === null ? [] : ['prime 6 strokes with gauge shut'];
+    const guarded = family.faces.filter(({ guardedBy }) => guardedBy !== null);
+    this.guard = guarded.map(({ id, guardedBy }) => `guard ${id} with ${guardedBy}`);
+    this.guards = [...new Set(guarded.map(({ guardedBy }) => guardedBy!))];
+    const locks = new Set(family.adjusters.flatMap(({ lockedBy }) => (lockedBy === null ? [] : [lockedBy])));
+    this.late = new Set(
+      rows.flatMap(({ part }) =>
+        [...locks].some((lock) => part.name !== lock && isOver(relations, part, lock)) ? [part.name] : [],
+      ),
+    );
+    this.setting = family.adjusters.flatMap(({ part, sets, lockedBy }) =>
+      of.reads.has(sets)
+        ? [
+            `set ${sets} within ${sets} by ${part}`,
+            'relieve',
+            ...(lockedBy === null ? [] : [`lock ${lockedBy} to ${lockedBy}-fit with ${blank}`]),
+            ...this.fitted(rows.filter((row) => this.late.has(row.part.name))),
+          ]
+        : [],
+    );
+  }
+
+  /** Around work on a unit that is held. */
+  clamped(steps: readonly string[]): string[] {
+    const held = this.of.family.parts.find(({ heldIn }) => heldIn !== null)?.name;
+    return held === undefined ? [...steps] : [`clamp ${held}`, ...steps, `unclamp ${held}`];
+  }
+
+  /** What several stages and repairs do, written once. */
+  sequences(): DraftedSequence[] {
+    return [
+      { name: 'take-apart', steps: this.opened(true) },
+      { name: 'put-together', steps: this.putTogether() },
+      ...(this.setting.length === 0 ? [] : [{ name: 'set-and-close', steps: this.setting }]),
+    ];
+  }
+
+  /** With what is measured as it comes out. */
+  takenApart(): string[] {
+    const { family, at } = this.of;
+    const chosen = family.parts.filter(({ chosenFrom }) => chosenFrom !== null).map(({ name }) => name);
+    return ['take-apart', ...(chosen.length === 0 ? [] : [`measure ${list(chosen)} with ${at.measure ?? blank}`])];
+  }
+
+  /**
+   * Down to what sets the unit, or all of it: from outside in; springs are let off before what is under their load comes
+   * loose.
+   */
+  private opened(whole: boolean): string[] {
+    const { family, relations, rows } = this.of;
+    const steps = new Run();
+    const loosened = new Set<string>();
+    const loosen = (part: string) => {
+      if (relations.joint(part) === undefined || loosened.has(part)) return;
+      loosened.add(part);
+      steps.add(`slacken ${part}`);
+    };
+    const takeOff = (row: Row) => {
+      if (row.part.renewed) steps.take('discard', row.part.name);
+      else {
+        loosen(row.part.name);
+        steps.take('remove', ...[row.part, ...row.inner].map(({ name }) => name));
+      }
+    };
+    const off = [...rows].reverse().filter(({ part }) => part.name !== this.body);
+    for (const row of off.filter(({ part }) => this.late.has(part.name))) takeOff(row);
+    for (const { part, lockedBy } of family.adjusters) {
+      if (lockedBy !== null) loosen(lockedBy);
+      if (whole) steps.add(`back-off ${part}`);
+    }
+    if (whole) for (const row of off.filter(({ part }) => !this.late.has(part.name))) takeOff(row);
+    return steps.done();
+  }
+
+  /** From inside out, as far as it goes before the unit is set. */
+  private putTogether(): string[] {
+    const isSet = this.setting.length > 0;
+    return this.fitted(
+      this.of.rows.filter(({ part }) => part.name !== this.body && !(isSet && this.late.has(part.name))),
+    );
+  }
+
+  /** Parts that wait at the tester until the unit is set. */
+  waiting(): string[] {
+    const { rows } = this.of;
+    const isWaiting = ({ part }: Row) => this.late.has(part.name) && !part.renewed && this.setting.length > 0;
+    return rows.filter(isWaiting).map(({ part }) => part.name);
+  }
+
+  /** It is set on the tester. */
+  get isSet(): boolean {
+    return this.setting.length > 0;
+  }
+
+  /** The repair that a failed test sends a unit to. Of several shims nobody can tell from the family which one sets what. */
+  repairOf(test: string): string {
+    const { family, reads } = this.of;
+    if (family.adjusters.some(({ sets }) => sets === test && reads.has(sets))) return 'reset';
+    const [first] = reads.keys();
+    return test === first && this.shims().length === 1 ? 'reshim' : 'rework';
+  }
+
+  repairs(): DraftedRepair[] {
+    const { family, at, reads } = this.of;
+    const tests = [...family.provenBy, ...family.provenAcrossSet].map(({ name }) => this.repairOf(name));
+    const again = this.setting.length > 0 ? [...this.onto, ...this.primed, 'set-and-close'] : this.onto;
+    const around = (work: readonly string[]) => [
+      ...this.off,
+      ...this.clamped(['take-apart', ...work, 'put-together']),
+      ...again,
+      ...this.primed,
+    ];
+    const [first] = reads.keys();
+    const shims = list(this.shims());
+    const rinse = (parts: string) => (at.oil === null ? [] : [`rinse ${parts} in ${at.oil}`]);
+    const known: readonly DraftedRepair[] = [
+      {
+        name: 'reshim',
+        title: 'Change the shim',
+        steps: around([`choose ${shims} to bring ${first} to ${first} by shim-rate`, ...rinse(shims)]),
+      },
+      {
+        name: 'reset',
+        title: 'Set it again',
+        steps: [...this.off, ...this.clamped(this.opened(false)), ...again, ...this.primed],
+      },
+      { name: 'rework', title: 'Open it again', steps: around([`do "${blank}"`, ...rinse('all')]) },
+    ];
+    return known.filter(({ name }) => tests.includes(name));
+  }
+
+  private shims(): string[] {
+    return this.of.family.parts.filter(({ chosenFrom }) => chosenFrom !== null).map(({ name }) => name);
+  }
+
+  private fitted(rows: readonly Row[]): string[] {
+    const { relations, at } = this.of;
+    const steps = new Run();
+    for (const { part, inner } of rows) {
+      const joint = relations.joint(part.name);
+      if (joint !== undefined) {
+        if (joint.oiled) steps.add(`oil ${part.name} with ${at.oil ?? blank}`);
+        steps.add(`run-down ${part.name}`);
+        if (!joint.handTightIsFinal && !this.isSetBy(part.name))
+          steps.add(`torque ${part.name} to ${part.name}-fit with ${blank}`);
+        continue;
+      }
+      const located = `${part.name}${part.locatedBy === null ? '' : ' located'}`;
+      const aids = [...inner.map(({ name }) => name), ...(part.marks === null ? [] : ['marks aligned'])];
+      if (aids.length === 0) steps.take('fit', located);
+      else steps.add(`fit ${located} with ${list(aids)}`);
+    }
+    return steps.done();
+  }
+
+  /** A lock that is tightened once the unit is set. */
+  private isSetBy(lock: string): boolean {
+    return this.of.family.adjusters.some(({ lockedBy, sets }) => lockedBy === lock && this.of.reads.has(sets));
+  }
+}
+
+/** Steps in which objects of one verb that follow each other share a line. */
+class Run {
+  private readonly steps: string[] = [];
+  private verb = '';
+  private objects: string[] = [];
+
+  take(verb: string, ...objects: readonly string[]) {
+    if (verb !== this.verb) this.done();
+    this.verb = verb;
+    this.objects.push(...objects);
+  }
+
+  add(step: string) {
+    this.done();
+    this.steps.push(step);
+  }
+
+  done(): string[] {
+    if (this.objects.length > 0) this.steps.push(`${this.verb} ${list(this.objects)}`);
+    this.objects = [];
+    return this.steps;
+  }
+}
+
+/** Whether a part rests on another, directly or by way of others. */
+function isOver(relations: Relations, part: Part, under: string, seen = new Set<string>()): boolean {
+  return restsOn(part).some((name) => {
+    if (name === under) return true;
+    if (seen.has(name)) return false;
+    seen.add(name);
+    const next = relations.family.parts.find((other) => other.name === name);
+    return next !== undefined && isOver(relations, next, under, seen);
+  });
+}

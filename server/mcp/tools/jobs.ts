@@ -1,0 +1,81 @@
+import * as z from 'zod';
+import type { Job, Result, Unit } from '../../../language/model/job.ts';
+import { formatQuantity } from '../../../language/quantities/index.ts';
+import { shimLines } from '../../../language/recommendations/report.ts';
+import { named } from '../../cli/named.ts';
+import { UsageError } from '../../cli/usage-error.ts';
+import { type AddTool, answered, readOnly, text } from '../tool.ts';
+
+/** What to fit or to turn in the units of a job. */
+export const addShims: AddTool = (server, folder) => {
+  server.registerTool(
+    'shims',
+    {
+      title: 'Advise on a job',
+      description:
+        'Returns what to fit or to turn in each unit of a job, from its last reading; nothing for a unit that passes.',
+      inputSchema: { job: z.string().min(1).describe('Number of the job') },
+      annotations: readOnly,
+    },
+    ({ job: number }) =>
+      answered(async () => {
+        const { result } = await folder.open();
+        const job = result.jobOf(number) ?? named('job', number, result.jobs, (one) => one);
+        return text(shimLines(job).join('\n'));
+      }),
+  );
+};
+
+/** What was done to a unit before. */
+export const addHistory: AddTool = (server, folder) => {
+  server.registerTool(
+    'history',
+    {
+      title: 'Find the history of a unit',
+      description:
+        'Returns each job in which a serial number occurs, oldest first: what was found, fitted, read and done.',
+      inputSchema: { serial: z.string().min(1).describe('Serial number, as it is marked on the unit') },
+      annotations: readOnly,
+    },
+    ({ serial }) =>
+      answered(async () => {
+        const { result } = await folder.open();
+        const found = result.jobs
+          .flatMap((job) => job.units.filter((unit) => unit.serial === serial).map((unit) => ({ job, unit })))
+          .sort((a, b) => ((a.job.received ?? '') < (b.job.received ?? '') ? -1 : 1));
+        if (found.length === 0) throw new UsageError(`No job of this folder has a unit with the serial ${serial}.`);
+        return text(found.map(({ job, unit }) => [head(job, unit), ...unit.results.map(line)].join('\n')).join('\n\n'));
+      }),
+  );
+};
+
+function head({ name, procedure, revision, received }: Job, { place, numberText, onHold }: Unit): string {
+  const parts = [
+    `Job ${name}`,
+    received === null ? null : `received ${received}`,
+    `${procedure.name}${revision === null ? '' : ` revision ${revision}`}`,
+    `unit ${place}, ${numberText}`,
+    onHold === null ? null : `on hold: ${onHold}`,
+  ];
+  return parts.filter((part) => part !== null).join(', ');
+}
+
+function line(result: Result): string {
+  const found = 'asFound' in result && result.asFound ? 'as found ' : '';
+  switch (result.form) {
+    case 'reading':
+      return `  ${found}${result.name} ${formatQuantity(result.value)}${result.tool === null ? '' : ` on ${result.tool}`}`;
+    case 'verdict':
+      return `  ${found}${result.name} ${result.passed ? 'pass' : 'fail'}`;
+    case 'shim':
+      return `  ${result.part} ${result.fitted ? 'in' : 'out'} ${formatQuantity(result.size)}`;
+    case 'torque':
+      return `  torque ${result.part} ${formatQuantity(result.value)}${result.tool === null ? '' : ` with ${result.tool}`}`;
+    case 'renewed':
+      return `  renewed ${result.part}`;
+    case 'remark':
+      return `  ${found}“${result.text}”`;
+    case 'done':
+      return `  done by ${result.by}${result.on === null ? '' : ` on ${result.on}`}`;
+  }
+}
