@@ -29,11 +29,7 @@ export class FlowMemory {
     const isLike = this.states !== null && layout.isLike(this.states.layout);
     if (!isLike) this.states = new StatePool(layout);
     const doTheSame =
-      isLike &&
-      before !== null &&
-      before.family === family &&
-      before.shop === shop &&
-      before.gates === facts.gates;
+      isLike && before !== null && before.family === family && before.shop === shop && before.gates === facts.gates;
     if (!doTheSame) this.transfers.clear();
     else if (equal(before.specs, specs) && equal(before.numbers, numbers)) return;
     this.facts = facts;
