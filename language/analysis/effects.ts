@@ -24,6 +24,10 @@ export class Effects {
     this.absent = absent;
   }
 
+  of(procedure: Procedure): Effects {
+    return new Effects(procedure, this.absent);
+  }
+
   /** All of a step that `apply` looks at: steps with the same key do the same to the same state. */
   keyOf(step: Step): string {
     const names = (objects: readonly StepObject[]) => objects.map(({ kind, name }) => `${kind} ${name}`).join();

@@ -10,8 +10,8 @@ import { Transfers } from './transfers.ts';
 type Facts = Pick<Procedure, 'family' | 'shop' | 'specs' | 'numbers'> & { readonly gates: string };
 
 /**
- * What a flow analysis can use again after an edit: the layout of its states, and what steps did to them. It belongs to the
- * procedure that was analyzed last; another one, or one with other parts, specs or gates, starts afresh.
+ * What a flow analysis can use again after an edit, or for another procedure: its states where they have the same layout, and
+ * what steps did to them where family, shop and gates are the same too.
  */
 export class FlowMemory {
   states: StatePool | null = null;
@@ -26,19 +26,15 @@ export class FlowMemory {
     const layout = new LocationLayout(procedure);
     const facts = { family, shop, specs, numbers, gates: JSON.stringify(gatesOf(procedure), withoutPlaces) };
     const { facts: before } = this;
-    if (
-      before !== null &&
-      before.family === family &&
-      before.shop === shop &&
-      before.gates === facts.gates &&
-      layout.isLike(this.states!.layout) &&
-      equal(before.specs, specs) &&
-      equal(before.numbers, numbers)
-    )
-      return;
+    const isLike = this.states !== null && layout.isLike(this.states.layout);
+    if (!isLike) this.states = new StatePool(layout);
+    const doTheSame =
+      isLike && before !== null && before.family === family && before.shop === shop && before.gates === facts.gates;
+    if (!doTheSame) this.transfers.clear();
+    else if (equal(before.specs, specs) && equal(before.numbers, numbers)) return;
     this.facts = facts;
-    this.states = new StatePool(layout);
-    this.transfers.clear();
+    // What a step does may depend on its spec: that is in its key, which is looked up again.
+    for (const [key, known] of this.transfers) this.transfers.set(key, known.of(procedure));
   }
 
   transfersOf({ procedure, absent }: ControlFlowGraph): Transfers {

@@ -1,4 +1,4 @@
-import type { Procedure, Repair, Stage, Step } from '../model/procedure.ts';
+import type { Procedure, Repair, Stage, Step, StepFacts } from '../model/procedure.ts';
 import { failEntries } from '../model/steps.ts';
 import { oncePer } from '../quantities/memo.ts';
 import type { ControlFlowGraph } from './control-flow-graph.ts';
@@ -16,6 +16,14 @@ export const stageSteps = oncePer(({ nodes }: ControlFlowGraph): readonly StageS
     node.kind === 'step' && !('tries' in node.block) ? [{ step: node.step, stage: node.block, at }] : [],
   ),
 );
+
+/** What a step may be judged by without a look at other steps. */
+export interface StepSetting extends StepFacts {
+  /** As its block says. */
+  readonly station: string | null;
+  /** Where it may be done. */
+  readonly stations: ReadonlySet<string | null>;
+}
 
 /**
  * Where each stage and repair may be done. A stage that names no station is done where the one before it was; a repair
@@ -44,4 +52,18 @@ export const stationsOf = oncePer((procedure: Procedure): ReadonlyMap<Stage | Re
   };
   for (const block of [...stations.keys()]) sendFrom(block);
   return stations;
+});
+
+/** The steps of a block, with what they may be judged by. */
+export interface BlockSetting extends StepSetting {
+  readonly steps: readonly Step[];
+}
+
+/** Blocks in order, stages first. */
+export const settingsIn = oncePer((procedure: Procedure): readonly BlockSetting[] => {
+  const { family, shop, specs, numbers } = procedure;
+  return [...stationsOf(procedure)].map(([{ station, steps }, stations]) => ({
+    ...{ family, shop, specs, numbers },
+    ...{ station, stations, steps },
+  }));
 });

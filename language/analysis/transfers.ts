@@ -1,4 +1,4 @@
-import type { Step } from '../model/procedure.ts';
+import type { Procedure, Step } from '../model/procedure.ts';
 import type { Effects } from './effects.ts';
 import { type Footprint, Recorder } from './footprint.ts';
 import type { AbstractState } from './state.ts';
@@ -28,13 +28,21 @@ const mostKinds = 5_000;
 export class Transfers {
   private readonly effects: Effects;
   private readonly recorder: Recorder;
-  private readonly kinds = new Map<string, Kind>();
+  private readonly kinds: Map<string, Kind>;
+  private readonly size: number;
   private readonly kindsOfSteps = new WeakMap<Step, Kind>();
 
   /** @param size of the states: how many cells they have */
-  constructor(effects: Effects, size: number) {
+  constructor(effects: Effects, size: number, kinds = new Map<string, Kind>()) {
     this.effects = effects;
+    this.size = size;
+    this.kinds = kinds;
     this.recorder = new Recorder(size);
+  }
+
+  /** The same for another procedure, with the same family, shop and gates. */
+  of(procedure: Procedure): Transfers {
+    return new Transfers(this.effects.of(procedure), this.size, this.kinds);
   }
 
   /** Applies a step in place. */

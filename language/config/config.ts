@@ -15,9 +15,6 @@ import type { Position, Source } from '../model/source.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textProblem } from '../syntax/text-problem.ts';
 
-/** Name of the settings file: at the top of a workspace. */
-export const settingsName = 'handtight.json';
-
 const level = z.enum(['error', 'warning', 'hint', 'off']);
 
 /**
@@ -91,10 +88,6 @@ export interface Settings {
   /** Rules whose severity differs from the one that is built in. */
   readonly severities: ReadonlyMap<string, Severity | 'off'>;
   readonly problems: readonly Diagnostic[];
-}
-
-export function isSettings(uri: string): boolean {
-  return uri === settingsName || uri.endsWith(`/${settingsName}`);
 }
 
 /** The settings file in force, as it was read; `unreadable` says why it could not be, and what to do. */

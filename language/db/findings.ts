@@ -1,4 +1,5 @@
-import { isSettings, readSettings, type Settings, type SettingsFile, withSeverities } from '../config/config.ts';
+import { readSettings, type Settings, type SettingsFile, withSeverities } from '../config/config.ts';
+import { isSettings } from '../config/settings-name.ts';
 import { touches } from '../diagnostics/engine.ts';
 import type { Diagnostic } from '../model/diagnostic.ts';
 import type { Procedure } from '../model/procedure.ts';

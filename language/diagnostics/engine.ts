@@ -15,6 +15,7 @@ import { attempt, internalError, tooManyWays } from './not-checked.ts';
 import { PathPass, ShownBefore } from './path-pass.ts';
 import type { AnyRule, Report } from './rule.ts';
 import { DiagnosticSink, type Surroundings } from './sink.ts';
+import { StepPass } from './step-pass.ts';
 
 /** What rules report of something, and the concessions that silenced something there. */
 export interface ProcedureResult {
@@ -122,13 +123,21 @@ export function procedureFindings(
   const defects: Diagnostic[] = [];
   const diagnostics = () =>
     [...collector.diagnostics(defects), ...defects].map((diagnostic) => moved(diagnostic, procedure));
-  const flows = attempt('the check of its steps', source, defects, () => analyzeFlow(procedure, memory.flow)) ?? [];
+  const analyzed = attempt('the check of its steps', source, defects, () => analyzeFlow(procedure, memory.flow));
+  const flows = analyzed ?? [];
+  const before = analyzed === null ? new ShownBefore() : memory.shownBefore();
+  const steps = new StepPass(procedure, before.cleanSteps);
   for (const rule of rules)
-    attempt(ruleWords(rule), source, defects, () => rule.procedure?.(procedure, collector.reporter(rule)));
+    attempt(ruleWords(rule), source, defects, () => {
+      const report = collector.reporter(rule);
+      rule.procedure?.(procedure, report);
+      steps.show(rule, report);
+    });
+  // What a rule that has thrown would have reported is not known.
+  if (defects.length === 0) steps.end();
   const cutOff = flows.find(({ isComplete: isWhole }) => !isWhole);
   if (cutOff !== undefined) defects.push(tooManyWays(procedure.name, source, mostTransfers(cutOff.graph)));
   else {
-    const before = memory.shownBefore();
     for (const one of flows) {
       const pass = new PathPass(one, before);
       for (const rule of rules) {

@@ -4,6 +4,7 @@ import type { AbstractState } from '../analysis/state.ts';
 import type { Block, Step } from '../model/procedure.ts';
 import type { Verb } from '../model/verbs.ts';
 import type { PathChecks, Report } from './rule.ts';
+import type { CleanSteps } from './step-pass.ts';
 
 type Hook = 'step' | 'leave' | 'end';
 
@@ -25,10 +26,11 @@ interface Shown {
 /** What was shown, by the step, or by the block where there is no step. */
 type ShownAt = WeakMap<Step | Block, Shown[]>;
 
-/** What was shown in earlier passes over a procedure, by the parts that are absent. */
+/** What was shown in earlier passes over a procedure: on its paths by the parts that are absent, and its steps by themselves. */
 export class ShownBefore {
   private readonly byAbsent = new Map<string, ShownAt>();
   private passes = 0;
+  readonly cleanSteps: CleanSteps = new WeakMap();
 
   in({ graph }: FlowAnalysis): ShownAt {
     const key = [...graph.absent].sort().join();

@@ -1,4 +1,5 @@
 import type { Departure, FlowAnalysis, PathContext, Visit, Visitor } from '../analysis/flow-analysis.ts';
+import type { StepSetting } from '../analysis/stages.ts';
 import type { Fix, Severity, Statement } from '../model/diagnostic.ts';
 import type { Family } from '../model/family.ts';
 import type { Job } from '../model/job.ts';
@@ -72,6 +73,11 @@ export interface Rule<Data = never> {
   /** Its procedure has no places of steps, and none of their notes, hazards and concessions: a job is judged by figures. */
   job?(job: Job, report: Sink<Data>): void;
   procedure?(procedure: Procedure, report: Sink<Data>): void;
+  /**
+   * Each step by itself, after `procedure`. What it reports depends on what it is given and on nothing else: a step at which
+   * no rule reports anything is not shown to any of them again until one of these is another.
+   */
+  eachStep?(step: Step, setting: StepSetting, report: Sink<Data>): void;
   /** Checks every path through a procedure: what it listens to in the flow analysis. */
   flow?(flow: FlowAnalysis, report: Sink<Data>): PathChecks;
   fix?(data: Data): Fix | null;

@@ -53,6 +53,11 @@ export function sheetPage(
   };
 }
 
+/** A sheet as a document of its own, for a browser to print. */
+export function printedPage(sheet: Sheet, fonts: readonly FontFace[]): string {
+  return renderHtml(sheet, { fonts });
+}
+
 /** The specifications of a procedure; a job has those of its procedure. */
 export function specsPage(target: PrintTarget, fonts: readonly FontFace[]): SpecsPage {
   const specs = buildSpecs(target.procedure);

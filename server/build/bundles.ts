@@ -110,5 +110,14 @@ export const bundles: readonly BuildOptions[] = [
     banner: { js: 'const handtightUrl = require("node:url").pathToFileURL(__filename).href;' },
   },
   browserWorker,
-  { ...node, entryPoints: ['extension/client.ts'], outfile: 'out/extension.cjs', format: 'cjs' },
+  { ...node, entryPoints: ['extension/node-main.ts'], outfile: 'out/extension.cjs', format: 'cjs' },
+  {
+    ...common,
+    platform: 'browser',
+    target: 'es2022',
+    entryPoints: ['extension/browser-main.ts'],
+    outfile: 'out/extension-browser.js',
+    format: 'cjs',
+    external: ['vscode'],
+  },
 ];

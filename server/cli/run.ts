@@ -4,7 +4,7 @@ import * as z from 'zod';
 import { languages } from '../../language/i18n/index.ts';
 import { reserved } from '../../language/syntax/keywords.ts';
 import manifest from '../../package.json' with { type: 'json' };
-import type { CheckFormat } from './check.ts';
+import type { CheckFormat, CheckOptions } from './check.ts';
 import { defect } from './defect.ts';
 import { say, tell } from './say.ts';
 import type { SpecsFormat } from './specs.ts';
@@ -22,6 +22,7 @@ interface CheckArguments {
   readonly workspace?: string;
   readonly fix: boolean;
   readonly dryRun: boolean;
+  readonly watch: boolean;
 }
 
 /**
@@ -53,14 +54,20 @@ export async function run(argv: readonly string[]): Promise<number> {
         .implies({ fix: true })
         .conflicts('format'),
     )
+    .addOption(
+      new Option('--watch', 'check again after each change, until Ctrl-C')
+        .default(false)
+        .conflicts(['format', 'fix', 'dryRun', 'maxWarnings']),
+    )
     .action(async (paths: string[], options: CheckArguments) => {
-      const { checkCommand } = await import('./check.ts');
-      code = await checkCommand(paths, {
+      const checked: CheckOptions = {
         format: options.format,
         maxWarnings: options.maxWarnings ?? null,
         workspace: options.workspace,
         fix: options.dryRun ? 'dry-run' : options.fix,
-      });
+      };
+      if (options.watch) await (await import('./watch.ts')).watchCommand(paths, checked);
+      code = await (await import('./check.ts')).checkCommand(paths, checked);
     });
 
   program

@@ -1,5 +1,6 @@
 import { dirname, resolve } from 'node:path';
-import { isSettings, readSettings, type SettingsFile } from '../../language/config/config.ts';
+import { readSettings, type SettingsFile } from '../../language/config/config.ts';
+import { isSettings } from '../../language/config/settings-name.ts';
 import { jobHeads } from '../../language/db/job-heads.ts';
 import { type CheckResult, type SourceFile, Workspace } from '../../language/db/workspace.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
@@ -27,17 +28,24 @@ export interface CliWorkspace {
   readonly notRead: readonly Diagnostic[];
 }
 
+/** With what was worked out, for another look at the same files. */
+interface OpenedWorkspace extends CliWorkspace {
+  readonly kept: Workspace;
+}
+
 /**
  * Reads and checks. Names are looked up in the paths given and, where `around` is given or a single file is asked
  * about, in the folder around. Throws a UsageError where a path that was named cannot be read; what is found in a folder
  * and cannot be read costs itself.
  * @param isWhole all that is found will be reported
+ * @param known what was worked out in an earlier look of the same run
  */
 export async function openWorkspace(
   paths: readonly string[],
   around: string | undefined,
   isWhole = false,
-): Promise<CliWorkspace> {
+  known: Workspace | null = null,
+): Promise<OpenedWorkspace> {
   const finder = new FileFinder();
   const settings = await settingsInForce();
   const isExcluded = excludes(settings);
@@ -77,12 +85,13 @@ export async function openWorkspace(
   }
   const idle = found.filter((path) => isSettings(path) && path !== settings?.uri);
   const cache = new ResultCache(place, process.cwd(), isWhole ? ['sources', 'jobs'] : ['sources']);
-  const workspace = new Workspace({ digest, store: cache });
-  if (isWhole) await workOutInThreads(workspace, files, (pack) => cache.add(pack));
-  opened.push(() => {
-    cache.keep(workspace.database, (uri) => workspace.jobsOf(uri) !== null);
-    jobs?.keep((path) => workspace.jobsOf(path));
-  });
+  const workspace = known ?? new Workspace({ digest, store: cache });
+  if (isWhole && known === null) await workOutInThreads(workspace, files, (pack) => cache.add(pack));
+  if (known === null)
+    opened.push(() => {
+      cache.keep(workspace.database, (uri) => workspace.jobsOf(uri) !== null);
+      jobs?.keep((path) => workspace.jobsOf(path));
+    });
   return {
     files,
     asked: new Set([
@@ -91,7 +100,8 @@ export async function openWorkspace(
       ...(settings === null ? [] : [settings.uri]),
     ]),
     settings,
-    result: workspace.open(files, settings),
+    result: known === null ? workspace.open(files, settings) : workspace.check(files, settings),
+    kept: workspace,
     notRead: [
       ...[...notRead].sort().map(([path, message]) => unreadFinding(path, message)),
       ...idle.map((path) => idleSettings(path, settings?.uri ?? null)),

@@ -13,8 +13,8 @@ export interface Host {
   hash(text: string): Promise<string>;
   /** Fonts that an HTML page carries in itself. */
   fonts(): Promise<readonly FontFace[]>;
-  /** Null where there is no typesetter: pages can be shown, and not printed. */
-  readonly printer: Printer | null;
+  /** What prints into a folder; null where there is no typesetter or no disk: pages can be shown, and not printed. */
+  printer(folder: string): Printer | null;
   /** What an earlier session has found in the files of a folder; null: nothing is kept here. */
   results(folder: string): SessionResults | null;
   /** URI of the folder of the rules' pages, by area, that comes with the server; null: none does. */

@@ -4,7 +4,8 @@
  * itself.
  */
 import type { TextDocument } from 'vscode-languageserver-textdocument';
-import { isSettings, type SettingsFile, settingsName } from '../../language/config/config.ts';
+import type { SettingsFile } from '../../language/config/config.ts';
+import { isSettings, settingsName } from '../../language/config/settings-name.ts';
 import { LiveWorkspace } from '../../language/db/live-workspace.ts';
 import type { CheckedFiles } from '../../language/db/printed-content.ts';
 import type { CheckResult, SourceFile } from '../../language/db/workspace.ts';

@@ -3,4 +3,4 @@ import { serve as serveFrom } from './server.ts';
 import type { Serve } from './start.ts';
 
 /** The server with a machine around it. Bundled it is a file of its own, which is loaded once `initialize` is answered. */
-export const serve: Serve = (connection, params) => serveFrom(connection, nodeHost, params);
+export const serve: Serve = (connection, params) => serveFrom(connection, nodeHost(connection), params);

@@ -16,7 +16,7 @@ export type SheetParams = z.infer<typeof sheetParams>;
 /** Paper that sheets are laid out for. */
 const paperSizes = ['a4', 'letter'] as const;
 
-/** Parameters for a print; `folder` is a file URI. A `draft` prints in spite of errors, with a watermark. */
+/** Parameters for a print; `folder` is where a PDF goes. A `draft` prints in spite of errors, with a watermark. */
 export const printParams = z.strictObject({
   uri: documentUri,
   position: position.optional(),
@@ -106,9 +106,13 @@ export type SpecsResult =
   | (SpecsPage & OfDocument & { readonly kind: 'specs' })
   | { readonly kind: 'none'; readonly reason: string };
 
-/** The file that was printed, or why it was not. */
+/**
+ * The file that was printed, or why it was not. Where no PDF can be made there, it is the same sheet as an HTML document that is
+ * whole in itself, with a name for its file.
+ */
 export type PrintResult =
   | { readonly kind: 'printed'; readonly file: string; readonly draft: boolean; readonly notes: readonly string[] }
+  | { readonly kind: 'page'; readonly name: string; readonly html: string }
   | { readonly kind: 'errors'; readonly title: string; readonly errors: number }
   | { readonly kind: 'none'; readonly reason: string };
 

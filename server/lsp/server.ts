@@ -15,7 +15,7 @@ import {
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import type * as z from 'zod';
-import { isSettings } from '../../language/config/config.ts';
+import { isSettings } from '../../language/config/settings-name.ts';
 import { actionsIn, allSafeChanges, changesOf } from '../../language/ide/code-actions.ts';
 import { completionsAt } from '../../language/ide/completion/completions.ts';
 import { definitionsAt } from '../../language/ide/definition.ts';

@@ -1,7 +1,7 @@
 import { lstatSync } from 'node:fs';
 import { readdir, readlink, realpath, stat } from 'node:fs/promises';
 import { dirname, join, relative, resolve } from 'node:path';
-import { settingsName } from '../../../language/config/config.ts';
+import { settingsName } from '../../../language/config/settings-name.ts';
 import { whyUnread } from './read-text.ts';
 import { isNamePassedOver, isRead, leftOutBy, mostFiles, tooManyFiles } from './which-files.ts';
 

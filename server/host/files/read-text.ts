@@ -1,7 +1,7 @@
 /** Reads a file of the disk. What is not text is reported by the check, the same in the editor and on the command line. */
 import { readFileSync, type Stats, statSync } from 'node:fs';
 import { readFile, stat } from 'node:fs/promises';
-import { settingsName } from '../../../language/config/config.ts';
+import { settingsName } from '../../../language/config/settings-name.ts';
 import type { ReadText } from '../host.ts';
 
 const megabyte = 1024 * 1024;

@@ -1,6 +1,6 @@
 /** Which files of a workspace are read: the same in the command, in the editor, and wherever the editor runs. */
 import ignore from 'ignore';
-import { settingsName } from '../../../language/config/config.ts';
+import { settingsName } from '../../../language/config/settings-name.ts';
 
 /** Folders that hold no author's text, however many there are. */
 const skipped = new Set(['node_modules', 'out', 'dist']);

@@ -2,6 +2,7 @@ import { analyzeFlow } from '../../../language/analysis/flow-analysis.ts';
 import { resolve } from '../../../language/db/resolve.ts';
 import { ProcedureMemory, procedureFindings } from '../../../language/diagnostics/engine.ts';
 import { rules } from '../../../language/diagnostics/index.ts';
+import { StepPass } from '../../../language/diagnostics/step-pass.ts';
 import type { Procedure } from '../../../language/model/procedure.ts';
 import { parse } from '../../../language/syntax/parse.ts';
 import { libraryFiles } from '../../library.ts';
@@ -94,7 +95,11 @@ function phaseTimes(rounds: number, runs: number): { readonly steps: number; rea
     const work = [
       () => void analyzeFlow(fresh),
       () => {
-        for (const rule of rules) rule.procedure?.(fresh, () => {});
+        const steps = new StepPass(fresh, new WeakMap());
+        for (const rule of rules) {
+          rule.procedure?.(fresh, () => {});
+          steps.show(rule, () => {});
+        }
       },
       () => void procedureFindings({ ...fresh }, around),
       () => void procedureFindings(next, around, rules, memory),

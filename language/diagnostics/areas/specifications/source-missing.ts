@@ -1,4 +1,3 @@
-import { allSteps } from '../../../analysis/locations.ts';
 import { listed } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { SpecValue, Step } from '../../../model/procedure.ts';
@@ -53,17 +52,17 @@ export const sourceMissing: Rule<StepFix> = {
         });
       }
     }
-    for (const step of allSteps(procedure)) {
-      if (step.sourceText !== null || figuresOf(step).length === 0) continue;
-      report({
-        at: step,
-        rootCause: `source:${writtenAt(step)}`,
-        message: 'The figure in this step has no source.',
-        why: 'nobody can look it up when in doubt.',
-        help: 'Write “source "…"”, or make it a spec.',
-        data: missingClause(step, `source ${blank}`),
-      });
-    }
+  },
+  eachStep(step, _, report) {
+    if (step.sourceText !== null || figuresOf(step).length === 0) return;
+    report({
+      at: step,
+      rootCause: `source:${writtenAt(step)}`,
+      message: 'The figure in this step has no source.',
+      why: 'nobody can look it up when in doubt.',
+      help: 'Write “source "…"”, or make it a spec.',
+      data: missingClause(step, `source ${blank}`),
+    });
   },
   fix: fixStep,
 };

@@ -1,6 +1,6 @@
 import { either } from '../../../analysis/prose.ts';
 import { doWords, toolCalled, toolWords } from '../../../analysis/tool-words.ts';
-import { toolWork } from '../../../analysis/tool-work.ts';
+import { workAt } from '../../../analysis/tool-work.ts';
 import { atHand } from '../../../analysis/tools.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import { own } from '../../../model/steps.ts';
@@ -15,8 +15,8 @@ export const toolNotNamed: Rule<StepFix> = {
   since: '0.2.0',
   ofAbsence: true,
   title: 'Something is set or measured, but the step names none of the tools that the shop has for it.',
-  procedure(procedure, report) {
-    for (const work of toolWork(procedure)) {
+  eachStep(step, setting, report) {
+    for (const work of workAt(setting, step)) {
       const { step, station, kind, does } = work;
       // A plain reading is recorded with its tool; what is set or judged is held to a limit.
       if (
@@ -26,7 +26,7 @@ export const toolNotNamed: Rule<StepFix> = {
         (own(step, 'conditions') ?? []).length > 0
       )
         continue;
-      const tools = atHand(procedure, work);
+      const tools = atHand(setting, work);
       if (tools.length === 0 || tools.some((asset) => asset.at !== null && asset.at === station)) continue;
       report({
         at: step,

@@ -1,4 +1,3 @@
-import { allSteps } from '../../../analysis/locations.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
@@ -11,18 +10,16 @@ export const signerMissing: Rule<StepFix> = {
   since: '0.2.0',
   ofAbsence: true,
   title: 'A signature is required, but nothing says whose.',
-  procedure(procedure, report) {
-    for (const step of allSteps(procedure)) {
-      if ((step.verb !== 'sign-off' && step.verb !== 'hold-for') || step.text !== null) continue;
-      report({
-        at: step,
-        rootCause: `signer:${writtenAt(step)}`,
-        message: 'Nothing says who signs here.',
-        why: 'anybody may, and nobody answers for it.',
-        help: `Write “${step.verb === 'sign-off' ? 'sign-off by "…"' : 'hold-for "…"'}” with the job title, such as the bench lead.`,
-        data: missingClause(step, step.verb === 'sign-off' ? `by ${blank}` : blank),
-      });
-    }
+  eachStep(step, _, report) {
+    if ((step.verb !== 'sign-off' && step.verb !== 'hold-for') || step.text !== null) return;
+    report({
+      at: step,
+      rootCause: `signer:${writtenAt(step)}`,
+      message: 'Nothing says who signs here.',
+      why: 'anybody may, and nobody answers for it.',
+      help: `Write “${step.verb === 'sign-off' ? 'sign-off by "…"' : 'hold-for "…"'}” with the job title, such as the bench lead.`,
+      data: missingClause(step, step.verb === 'sign-off' ? `by ${blank}` : blank),
+    });
   },
   fix: fixStep,
 };
