@@ -109,6 +109,12 @@ test('lays out a document, a range, and what is typed; refuses in words what can
   );
 });
 
+test('leaves the layout of the settings to the editor', async () => {
+  session = await EditorSession.begin({ ...texts, 'handtight.json': '{ "language":"en" }\n' });
+  const options = { tabSize: 2, insertSpaces: true };
+  expect(await session.ask<TextEdit[]>('textDocument/formatting', 'handtight.json', null, { options })).toEqual([]);
+});
+
 test('symbols of the workspace, folding, selections, linked editing, colors, hints, links, lenses, hierarchy', async () => {
   const options = { rulePages: 'file:///pages', printCommand: 'print', usesCommand: 'uses' };
   const called = procedureText

@@ -1,31 +1,37 @@
 /** The layout of a document, of a range, and of what is typed. */
 import { ErrorCodes, ResponseError, type TextEdit } from 'vscode-languageserver';
+import { isSettings } from '../../language/config/settings-name.ts';
 import { formatEdits, formatTyped, unreadable } from '../../language/ide/format/format.ts';
 import type { Edit } from '../../language/model/diagnostic.ts';
 import { asked, type Feature } from './feature.ts';
 
 export const format: Feature = {
   register(session) {
-    const textOf = (uri: string) => {
+    /** None for the settings: the editor knows how their text is laid out. */
+    const answer = (uri: string, edits: (text: string, file: string) => readonly Edit[]): TextEdit[] => {
+      if (isSettings(uri)) return [];
       const { snapshot, file } = asked(session, uri);
-      return { text: snapshot.textOf(file) ?? '', file };
+      return edits(snapshot.textOf(file) ?? '', file).map(textEdit);
     };
-    session.connection.onDocumentFormatting(({ textDocument: { uri } }) => {
-      const { text, file } = textOf(uri);
-      refuseUnreadable(text);
-      return formatEdits(text, file).map(textEdit);
-    });
-    session.connection.onDocumentRangeFormatting(({ textDocument: { uri }, range }) => {
-      const { text, file } = textOf(uri);
-      refuseUnreadable(text);
-      return formatEdits(text, file, range).map(textEdit);
-    });
-    session.connection.onDocumentOnTypeFormatting(({ textDocument: { uri }, position, ch }) => {
-      const { text, file } = textOf(uri);
-      // What is being typed cannot be read yet: what is around it is left alone then.
-      if (unreadable(text) !== null) return [];
-      return formatTyped(text, file, ch === '\n' ? Math.max(0, position.line - 1) : position.line).map(textEdit);
-    });
+    session.connection.onDocumentFormatting(({ textDocument: { uri } }) =>
+      answer(uri, (text, file) => {
+        refuseUnreadable(text);
+        return formatEdits(text, file);
+      }),
+    );
+    session.connection.onDocumentRangeFormatting(({ textDocument: { uri }, range }) =>
+      answer(uri, (text, file) => {
+        refuseUnreadable(text);
+        return formatEdits(text, file, range);
+      }),
+    );
+    session.connection.onDocumentOnTypeFormatting(({ textDocument: { uri }, position, ch }) =>
+      answer(uri, (text, file) => {
+        // What is being typed cannot be read yet: what is around it is left alone then.
+        if (unreadable(text) !== null) return [];
+        return formatTyped(text, file, ch === '\n' ? Math.max(0, position.line - 1) : position.line);
+      }),
+    );
   },
 };
 
