@@ -1,6 +1,6 @@
-import { type Point, weights } from '../drawing.ts';
+import { type Mark, type Point, weights } from '../drawing.ts';
 import { outline, strokes } from '../lines.ts';
-import { across, alongBoth, around, at, backdrop, circle, cut, type Shape, turned, whole } from './pen.ts';
+import { across, alongBoth, around, at, backdrop, circle, cut, type Frame, type Shape, turned, whole } from './pen.ts';
 
 /** A thin ring, cut: so thin that the cut is black. */
 export const washer: Shape = {
@@ -81,21 +81,7 @@ export const disc: Shape = {
     const { height } = frame;
     const [outer, bore] = [frame.width * 0.5, frame.width * 0.13];
     return {
-      marks: [
-        backdrop(frame, bore, 0, height),
-        across(frame, bore, 0),
-        across(frame, bore, height),
-        ...cut(
-          frame,
-          [
-            [bore, 0],
-            [outer, 0],
-            [outer, height],
-            [bore, height],
-          ],
-          falling,
-        ),
-      ],
+      marks: [...pierced(frame, bore, outer, falling)],
       spot: at(frame, outer * 0.75, height / 2),
       upper: around(frame, outer, bore),
       lower: around(frame, outer, bore),
@@ -150,21 +136,7 @@ export const sleeve: Shape = {
     const outer = frame.width * 0.5;
     const bore = outer - Math.max(1.4, frame.width * 0.13);
     return {
-      marks: [
-        backdrop(frame, bore, 0, height),
-        across(frame, bore, 0),
-        across(frame, bore, height),
-        ...cut(
-          frame,
-          [
-            [bore, 0],
-            [outer, 0],
-            [outer, height],
-            [bore, height],
-          ],
-          falling,
-        ),
-      ],
+      marks: [...pierced(frame, bore, outer, falling)],
       spot: at(frame, (outer + bore) / 2, height / 2),
       upper: around(frame, outer, bore),
       lower: around(frame, outer, bore),
@@ -330,3 +302,23 @@ export const coil: Shape = {
     };
   },
 };
+
+/** A round of even height with a bore through it, cut. */
+function pierced(frame: Frame, bore: number, outer: number, falling: boolean): Mark[] {
+  const { height } = frame;
+  return [
+    backdrop(frame, bore, 0, height),
+    across(frame, bore, 0),
+    across(frame, bore, height),
+    ...cut(
+      frame,
+      [
+        [bore, 0],
+        [outer, 0],
+        [outer, height],
+        [bore, height],
+      ],
+      falling,
+    ),
+  ];
+}
