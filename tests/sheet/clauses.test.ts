@@ -5,7 +5,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../../language/db/workspace.ts';
 import type { StepBlock } from '../../language/documents/model.ts';
-import { blockTexts } from '../../language/documents/renderers/text.ts';
+import { blockTexts } from '../../language/documents/texts.ts';
 import { buildSheet } from '../../language/documents/traveler/index.ts';
 import { verbs } from '../../language/model/verbs.ts';
 import type { Clause, TestClause } from '../../language/syntax/generated/ast.ts';

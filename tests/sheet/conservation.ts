@@ -2,7 +2,7 @@
 
 import type { Sheet } from '../../language/documents/model.ts';
 import { renderHtml } from '../../language/documents/renderers/html.ts';
-import { headTexts, renderText } from '../../language/documents/renderers/text.ts';
+import { headTexts, renderText } from '../../language/documents/texts.ts';
 import { pdfOf } from '../../server/host/print/pdf.ts';
 import { claimsOf } from './claims.ts';
 import { lost } from './conserved.ts';

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../../language/db/workspace.ts';
 import type { Block, Sheet, StepBlock } from '../../language/documents/model.ts';
-import { blockTexts, spanText } from '../../language/documents/renderers/text.ts';
+import { blockTexts, spanText } from '../../language/documents/texts.ts';
 import { buildSheet } from '../../language/documents/traveler/index.ts';
 import { instead, procedureWith } from '../fixtures/sound-procedure.ts';
 import { libraryPrints } from './prints.ts';

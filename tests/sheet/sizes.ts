@@ -1,7 +1,7 @@
 /** Whether what a hand needs can be read at arm's length, and what it fills in has room. */
 
 import type { Sheet, StepBlock } from '../../language/documents/model.ts';
-import { spanText } from '../../language/documents/renderers/text.ts';
+import { spanText } from '../../language/documents/texts.ts';
 import { boxesOf } from './boxes.ts';
 import { millimetre, upright } from './layout.ts';
 import type { Painted, Run } from './paint.ts';

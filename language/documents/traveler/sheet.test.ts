@@ -8,7 +8,7 @@ import { holdLookup } from '../figures/lookups.ts';
 import { deriveFigures } from '../figures/step-figures.ts';
 import type { Block, StepBlock } from '../model.ts';
 import { buildPrintContext, type SheetOptions } from '../print-context.ts';
-import { renderText, spanText } from '../renderers/text.ts';
+import { renderText, spanText } from '../texts.ts';
 import { conditionsOf } from '../tools.ts';
 import { attemptGrids, unitGrids } from './boxes.ts';
 import { failPath } from './fail-path.ts';

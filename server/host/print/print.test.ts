@@ -18,7 +18,7 @@ import { afterAll, describe, expect, test } from 'vitest';
 import type { Sheet } from '../../../language/documents/model.ts';
 import type { SheetOptions } from '../../../language/documents/print-context.ts';
 import { renderHtml } from '../../../language/documents/renderers/html.ts';
-import { renderText } from '../../../language/documents/renderers/text.ts';
+import { renderText } from '../../../language/documents/texts.ts';
 import { buildSheet } from '../../../language/documents/traveler/sheet.ts';
 import { wordsIn } from '../../../language/i18n/index.ts';
 import { printable } from '../../../language/i18n/printable.ts';
