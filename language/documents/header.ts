@@ -20,10 +20,10 @@ export function buildHeader(setting: PrintContext): SheetHeader {
     subtitle: sheetWord(setting),
     alarm: procedure.approvedBy === null ? words.notApproved : null,
     facts: [
-      { label: label.procedure, text: brief(procedure.name) },
+      // The number of the order stands behind the word for the sheet; without a job it is written in by hand.
+      ...(isForWall(setting) ? [] : [{ label: job === null ? label.order : '', text: brief(job?.name ?? '') }]),
+      { label: '', text: brief(procedure.name) },
       { label: label.revision, text: brief(procedure.revision ?? label.noRevision) },
-      // Without a job the order is written in by hand; an instruction is for all of them.
-      ...(isForWall(setting) ? [] : [{ label: label.order, text: brief(job?.name ?? '') }]),
     ],
     qr: buildQr(code, words.code({ code })),
   };

@@ -1,14 +1,12 @@
 import type { Language, Span } from '../i18n/index.ts';
 import type { Paper } from '../model/paper.ts';
 import type { SignalWord } from '../model/procedure.ts';
+import type { SheetForm } from '../model/sheet-form.ts';
 import type { Verb } from '../model/verbs.ts';
 
 export type { Span } from '../i18n/index.ts';
 export type { Paper } from '../model/paper.ts';
-
-/** What is printed of a procedure: all of it, what is written down for a job, what is done and why, or one part alone. */
-export const sheetForms = ['card', 'record', 'instruction'] as const;
-export type SheetForm = (typeof sheetForms)[number];
+export type { SheetForm } from '../model/sheet-form.ts';
 
 /** A sheet, ready to be set: every word that is printed, in order. HTML and PDF are made from it and add none. */
 export interface Sheet {

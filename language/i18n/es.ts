@@ -266,7 +266,7 @@ export const es: Catalogue = {
     because: '– motivo:',
   },
   lookup: {
-    title: 'Qué mantener, según la lectura de {name}',
+    title: 'Presión a mantener según {name}',
     from: 'Lectura',
     to: 'Mantener',
     shim: 'Lectura de {reading}, {unit}, y debajo el cambio, {change}: {part} (+ más gruesa, − más fina). Objetivo: {aim}. Fuera de la tabla: preguntar al encargado.',

@@ -14,11 +14,12 @@ function titled(group: ForNumbers<unknown>, title: string): string {
 
 /** The pressure to hold for each reading, in words. */
 export function holdLookup({ procedure, words }: PrintContext, tables: readonly ForNumbers<HoldTable>[]): Lookup[] {
-  return tables.map((group): Lookup => {
+  return tables.map((group, index): Lookup => {
     const { spec, unit, pairs } = group.made;
     const { title, from, to } = words.lookup;
     return {
-      title: titled(group, title({ name: words.inSentence(specTitle(procedure, spec)) })),
+      // What is the same is said over the first.
+      title: index > 0 ? whoseWords(group) : titled(group, title({ name: words.inSentence(specTitle(procedure, spec)) })),
       from: `${from}, ${words.wording.unit(unit, false)}`,
       to: `${to}, ${words.wording.unit(unit, false)}`,
       pairs: pairs.map(({ read, hold }) => ({ from: words.number(read.number), to: words.number(hold.number) })),
@@ -26,8 +27,13 @@ export function holdLookup({ procedure, words }: PrintContext, tables: readonly 
   });
 }
 
-/** The change of a shim for each reading, in words. What the table does not cover its title says. */
-export function shimLookup(setting: PrintContext, { objects }: Step, group: ForNumbers<ShimTable>): Lookup {
+/** The change of a shim for each reading, in words; over a further one the part numbers and the aim. */
+export function shimLookup(
+  setting: PrintContext,
+  { objects }: Step,
+  group: ForNumbers<ShimTable>,
+  isFurther = false,
+): Lookup {
   const { procedure, words } = setting;
   const { test, unit, aim, drawerUnit, stairs } = group.made;
   const { lookup, number, quantity } = words;
@@ -39,7 +45,7 @@ export function shimLookup(setting: PrintContext, { objects }: Step, group: ForN
     aim: quantity(aim),
   });
   return {
-    title: titled(group, title),
+    title: isFurther ? `${whoseWords(group)}: ${words.facts.target} ${quantity(aim)}` : titled(group, title),
     // Said in the title: the table fills the page.
     from: '',
     to: '',

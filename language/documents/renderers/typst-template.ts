@@ -10,7 +10,7 @@ export const template = `
 #let heavy = 2pt + black
 // Steps and warnings: smaller only where that saves a page.
 #let step-size = 10.5pt
-#let least-size = 9.5pt
+#let least-size = 9.25pt
 #let small = 9pt
 
 #set document(title: title, date: none)
@@ -49,8 +49,7 @@ export const template = `
 // A line to write on is as long as a name; all else takes the room that it needs, and is broken only where it fills a line.
 #let head-fact(f) = box({
   set text(size: 9.5pt)
-  f.label
-  h(1.5mm)
+  if f.label != "" { f.label; h(1.5mm) }
   if f.text == "" { box(width: 34mm, height: 8.5pt, stroke: (bottom: hair)) } else { strong(f.text) }
 })
 
@@ -166,22 +165,21 @@ export const template = `
 
 // ---- tables ----------------------------------------------------------------------------------------------
 
-#let cell-text(c, name) = if c.text == "" { if c.at("fill", default: false) { figure(alt: name, box(width: 100%, height: 5.6mm)) } } else if c.at("strong", default: false) { strong(fitted(c.text)) } else { fitted(c.text) }
+#let cell-text(c, name) = if c.text == "" { if c.at("fill", default: false) { figure(alt: name, box(width: 100%, height: 1.5em)) } } else if c.at("strong", default: false) { strong(fitted(c.text)) } else { fitted(c.text) }
 
 #let listing(b) = {
-  block(above: 2.6mm, below: 0.9mm, sticky: true, heading(level: 1, b.title))
-  set text(size: 9.5pt)
-  table(
+  block(above: 0.7em, below: 0.24em, sticky: true, heading(level: 1, b.title))
+  context { set text(size: calc.max(small, 0.905 * text.size)); table(
     columns: b.columns.map(c => c.share * 1fr),
     stroke: (x, y) => (top: if y == 0 { rule } else { hair }, bottom: hair),
-    inset: (x: 1.2mm, y: 0.7mm),
+    inset: (x: 1.2mm, y: 0.2em),
     align: left + horizon,
     table.header(..b.columns.map(c => text(size: small, c.head))),
     ..b.rows.map(r => r.enumerate().map(((at, c)) => {
       let said = cell-text(c, b.columns.at(at).head + ", " + r.first().text)
       if c.at("fill", default: false) { table.cell(stroke: hair, said) } else { table.cell(said) }
     })).flatten(),
-  )
+  ) }
 }
 
 // ---- at the beginning --------------------------------------------------------------------------------------
@@ -495,15 +493,17 @@ export const template = `
 }
 
 // What is left of a page where a step that stays whole does not go in.
-#let waste = 18mm
+#let waste = 12mm
 // A part that runs over by a little is set so much smaller that it saves the page, where that is small enough a change.
 #let fitting-size(content, area) = {
-  let height = measure(width: area.width, content).height
-  if height <= area.height { return step-size }
-  let fits = calc.floor(height / (area.height - waste))
+  let height(size) = measure(width: area.width, { set text(size: size); content }).height
+  let usual = height(step-size)
+  if usual <= area.height { return step-size }
+  let fits = calc.floor(usual / (area.height - waste))
   let room = if fits == 1 { area.height } else { fits * (area.height - waste) }
-  let size = calc.floor(step-size / 1pt * room / height * 4) / 4 * 1pt
-  if size >= least-size { size } else { step-size }
+  let size = calc.floor(step-size / 1pt * room / usual * 4) / 4 * 1pt
+  // Not all of it becomes smaller.
+  if size < least-size { step-size } else if height(size) <= room { size } else if height(least-size) <= room { least-size } else { step-size }
 }
 
 // ---- page ------------------------------------------------------------------------------------------------

@@ -104,7 +104,7 @@ export function saysSource(step: Step): boolean {
 function lineOf(words: Words, head: string, figure: LimitFigure, source: string | null): LimitLine {
   const { value, standing } = figure;
   // In the unit of the tool, its ends say all that the author wrote.
-  const also = isWindow(figure) ? '' : figure.also;
+  const also = isWindow(words, figure) ? '' : figure.also;
   const rule =
     standing === null
       ? null
@@ -116,7 +116,7 @@ function sourcesOf(...texts: readonly (string | null)[]): string[] {
   return texts.filter((text) => text !== null);
 }
 
-function isWindow({ limit, whole, value, scale }: LimitFigure): boolean {
+function isWindow({ number: written }: Words, { limit, whole, value, scale }: LimitFigure): boolean {
   const own = unitOfLimit(limit);
   const unit = unitOfScale(scale);
   const { low, high } = window(whole);
@@ -125,6 +125,6 @@ function isWindow({ limit, whole, value, scale }: LimitFigure): boolean {
     (unit === null || unit === own) &&
     low !== null &&
     high !== null &&
-    [low, high].every(({ number }) => value.includes(number))
+    [low, high].every(({ number }) => value.includes(written(number)))
   );
 }

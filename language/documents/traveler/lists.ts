@@ -17,7 +17,7 @@ export function unitsTable(context: SheetContext): TableBlock {
   const { words, recorded } = context;
   const { place, number, serial, found, state, note } = words.units;
   const columns = [
-    { head: place, share: 1.1 },
+    { head: place, share: 1.5 },
     { head: number, share: 3 },
     { head: serial, share: 1.7 },
     { head: found, share: 4.2 },

@@ -55,7 +55,7 @@ export function stepBlock(context: SheetContext, step: Step): StepBlock {
     limits: stepLimits(context, figures),
     lookups: [
       ...holdLookup(context, holdTables(context, step, figures.place)),
-      ...shimTables(context, step).flatMap((group) => inRows(shimLookup(context, step, group))),
+      ...shimTables(context, step).flatMap((group, index) => inRows(shimLookup(context, step, group, index > 0))),
     ],
     facts: facts(context, figures),
     notes: notes(context, step),
