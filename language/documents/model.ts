@@ -377,10 +377,13 @@ export interface LogBlock {
   readonly pressure: boolean;
 }
 
-export interface LogUnit extends UnitHead {
-  readonly serial: string;
-  /** What the first figure is judged by: `250 to 258 bar`. */
-  readonly limits: readonly string[];
-  /** Of each line what is known, column by column; empty: to be filled. */
-  readonly lines: readonly (readonly string[])[];
+export interface LogUnit extends Pick<UnitHead, 'place' | 'odd'> {
+  readonly lines: readonly LogLine[];
+}
+
+export interface LogLine {
+  /** What is said of the unit, over its lines: place, part number, serial, and what its first figure is judged by. */
+  readonly head: readonly string[];
+  /** What is known, column by column; empty: to be filled. */
+  readonly cells: readonly string[];
 }

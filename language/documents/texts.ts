@@ -51,8 +51,8 @@ export function blockTexts(block: Block): string[] {
         block.lead,
         block.read,
         block.firstAid ?? '',
-        ...(block.rows.length === 0 ? [] : [block.precedence, block.where]),
-        ...block.rows.flatMap(({ label, text, steps }) => [label, text, steps]),
+        ...(block.rows.length === 0 ? [] : [block.precedence]),
+        ...block.rows.flatMap(({ label, text, steps }) => [label, text, block.where, steps]),
         ...block.rules.flatMap(({ label, text }) => [label, text]),
       ];
     case 'place':
@@ -76,13 +76,7 @@ export function blockTexts(block: Block): string[] {
         block.lead,
         block.unit,
         ...block.columns.flatMap(({ step, name, unit }) => [step, name, unit]),
-        ...block.units.flatMap(({ place, detail, serial, limits, lines }) => [
-          place,
-          detail,
-          serial,
-          ...limits,
-          ...lines.flat(),
-        ]),
+        ...block.units.flatMap(({ lines }) => lines.flatMap(({ head, cells }) => [...head, ...cells])),
         ...block.advice.flatMap(factTexts),
         ...block.fails.flatMap(factTexts),
         block.foot,

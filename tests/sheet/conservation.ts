@@ -27,9 +27,7 @@ export function lostOf(
 
 /** Each drawing appears once, in its order, with everything that is written in it. */
 function lostDrawings({ blocks }: Sheet, { drawings }: Words): string[] {
-  const own = blocks.flatMap((block) =>
-    block.kind === 'drawing' ? [block] : block.kind === 'step' ? block.drawings : [],
-  );
+  const own = blocks.flatMap((block) => (block.kind === 'drawing' ? [block] : []));
   if (own.length !== drawings.length) return [`the sheet's ${own.length} drawings are ${drawings.length}`];
   return own.flatMap(({ svg }, at) => {
     const printed = lowBones(drawings[at]!);

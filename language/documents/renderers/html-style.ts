@@ -11,7 +11,8 @@ export function renderStyle(sheet: Pick<Sheet, 'paper' | 'pageWords'>, fonts: re
     )
     .join('\n');
   return `${faces}
-@page{size:${sheet.paper === 'a4' ? 'A4' : 'letter'};margin:10mm 10mm 14mm 14mm;@bottom-right{content:${cssText(sheet.pageWords.page)} " " counter(page) " " ${cssText(sheet.pageWords.of)} " " counter(pages);font:bold 10pt sans-serif}}
+@page{size:${sheet.paper === 'a4' ? 'A4' : 'letter'};margin:8mm 10mm 9mm 15mm;@bottom-right{content:${cssText(sheet.pageWords.page)} " " counter(page) " " ${cssText(sheet.pageWords.of)} " " counter(pages);font:bold 10pt sans-serif}}
+:root{--print:${sheet.paper === 'a4' ? '9.75pt' : '9.25pt'}}
 ${rules}`;
 }
 
@@ -29,6 +30,7 @@ ol{list-style:none}
 table{border-collapse:collapse}
 a{color:inherit}
 .pages{width:100%;table-layout:fixed}
+.certificate{font-size:11pt}
 .pages>*>tr>td{padding:0 1pt 0 0}
 .pages+.pages,.pages+.watermark+.pages{break-before:page}
 header{display:flex;gap:4mm;border-bottom:1pt solid;padding-bottom:1mm;margin-bottom:2mm}
@@ -81,7 +83,7 @@ tr{break-inside:avoid}
 .safety dt{font-weight:bold}
 .at{font-size:9.5pt;margin-left:.6em}
 .place{border-top:2pt solid;margin-top:2.6mm;padding-top:1mm}
-.place>summary{list-style:none;display:flex;flex-wrap:wrap;gap:0 4mm;align-items:baseline;cursor:pointer}
+.place>summary{break-after:avoid;list-style:none;display:flex;flex-wrap:wrap;gap:0 4mm;align-items:baseline;cursor:pointer}
 .place>summary::-webkit-details-marker{display:none}
 .place h2{font-size:13.5pt}
 .place h2 .number,.repair .number{margin-right:.3em}
@@ -133,7 +135,9 @@ p.danger{border:3pt solid;padding:1mm 2mm;margin:1mm 0}
 .sign label{border:1pt solid;margin-left:-1pt;padding:.6mm 1mm;font-size:9pt}
 .sign .box{height:11mm}
 .lookups{display:flex;flex-wrap:wrap;gap:1mm 4mm;margin:1mm 0}
+.lookup{width:min-content}
 .lookup caption{text-align:left;font-size:9.5pt}
+.lookup td,.lookup th{white-space:nowrap}
 .lookup th{font-weight:normal;font-size:9pt;text-align:left}
 .lookup th,.lookup td{border:.5pt solid;padding:.4mm .5mm;text-align:center;font-size:9pt}
 .lookup td b{font-size:10.5pt}
@@ -149,6 +153,7 @@ p.danger{border:3pt solid;padding:1mm 2mm;margin:1mm 0}
 .log th{border:.7pt solid;font-size:9pt;font-weight:normal;padding:.3mm;line-height:1.1}
 .log td{border:.7pt solid;text-align:center;font-size:10pt;padding:0;height:8.4mm}
 .log tbody{border-top:1.6pt solid;break-inside:avoid}
+.log tbody th{border-width:0 .7pt}
 .log .place{display:block;font-size:16pt;border:0;margin:0;padding:0}
 .log tbody th>*{display:block}
 footer{font-size:9pt;padding-top:2mm}
@@ -156,12 +161,38 @@ footer{font-size:9pt;padding-top:2mm}
 @media print{
 html,body{background:none}
 body{max-width:none;padding:0}
+.pages:not(.certificate){font-size:var(--print);line-height:1.12}
+main .units{display:none}
+thead .units{height:3.6mm}
+main>p{margin:.6mm 0}
+.front{margin:.8mm 0 1mm}
+.for div{padding:.3mm 0}
+.step{padding:.45mm 0}
+.place{margin-top:1.8mm;padding-top:.7mm}
+.aid.small{font-size:10pt;padding:.4mm 2mm;margin:.6mm 0}
+.listing{margin-top:1.4mm}
+.listing td,.listing th{padding:.2mm 1.2mm}
+.listing .box{height:5.6mm}
+.cell{min-height:8.1mm}
+.row .label{font-size:9pt}
+.columns{font-size:9pt;line-height:1.08}
+.columns li{margin-top:.5mm}
+p.danger{padding:.5mm 2mm;margin:.5mm 0}
+.lookup th,.lookup td{padding:.2mm .45mm}
+.lookups{line-height:1.05}
+.lookups{margin:.4mm 0;gap:.6mm 4mm}
+.log td{height:7.9mm}
+.warnings,.say{margin:.3mm 0}
+footer{padding-top:1mm}
+.what{display:flex;gap:4mm;align-items:baseline}
+.pages:not(.certificate) header{margin-bottom:1mm}
 .new-page{break-before:page}
 .new-page.left{break-before:left}
 details::details-content{content-visibility:visible;block-size:auto}
 .box{border-color:#000}
 }
 @media screen{
+thead .units{display:none}
 .place{padding-bottom:2mm}
 .place>summary::before{content:"▾";align-self:center}
 .place:not([open])>summary::before{content:"▸"}
@@ -176,8 +207,8 @@ details::details-content{content-visibility:visible;block-size:auto}
 .units{display:none}
 .row{display:block;margin-top:1mm}
 .row .label{width:auto;text-align:left}
-.cells{display:flex;flex-wrap:wrap;gap:1mm;width:auto}
-.cell{margin:0;width:14mm;min-height:11mm;flex-direction:column}
+.cells{grid-template-columns:repeat(auto-fill,minmax(12.5mm,1fr));gap:1mm;width:auto}
+.cell{margin:0;min-height:11mm;flex-direction:column}
 .cell[data-unit]::before{content:attr(data-unit);font-size:9pt;line-height:1}
 .columns,.for,.safety dl div{display:block}
 .columns>div{margin:0 0 -.5pt}
@@ -191,7 +222,10 @@ details::details-content{content-visibility:visible;block-size:auto}
 .log table{width:max-content;min-width:100%;table-layout:auto}
 .log td .box{min-width:13mm}
 .listing,.listing tbody,.listing tr,.listing td{display:block}
+.listing caption{display:block}
 .listing thead,.listing colgroup{display:none}
+.drawing{overflow-x:auto}
+.picture{width:170mm!important;max-width:none}
 .listing tr{border-bottom:1pt solid;padding:1mm 0}
 .listing td{border:0;padding:.3mm 0}
 .listing td[data-head]:not([data-head=""])::before{content:attr(data-head) ": ";font-size:9pt}

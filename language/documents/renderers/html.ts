@@ -95,7 +95,7 @@ interface Context {
 function pagesOf(sheet: Sheet, prefix: string): Markup {
   const context = { sheet, prefix };
   return html`${sheet.watermark === null ? '' : html`<div class="watermark" aria-hidden="true">${sheet.watermark}</div>\n`}<table class="pages ${sheet.form}" role="presentation">
-<thead><tr><td>${head(sheet)}</td></tr></thead>
+<thead><tr><td>${head(sheet)}${unitHeads(sheet.columns)}</td></tr></thead>
 <tfoot><tr><td><footer><p>${sheet.foot}</p></footer></td></tr></tfoot>
 <tbody><tr><td><main>
 ${joined(
@@ -206,7 +206,7 @@ function table({ title, columns, rows: lines }: TableBlock): Markup {
   const shares = columns.reduce((sum, { share }) => sum + share, 0);
   const cell = ({ text, fill, strong }: Cell, at: number, first: string) =>
     fill === true && text === ''
-      ? html`<td class="fill">${box(`${columns[at]?.head ?? ''}, ${first}`)}</td>`
+      ? html`<td class="fill" data-head="${columns[at]?.head ?? ''}">${box(`${columns[at]?.head ?? ''}, ${first}`)}</td>`
       : html`<td data-head="${columns[at]?.head ?? ''}">${strong === true ? html`<b>${text}</b>` : text}</td>`;
   return html`<table class="listing"><caption>${title}</caption>
 <colgroup>${columns.map(({ share }) => html`<col style="width:${((100 * share) / shares).toFixed(2)}%">`)}</colgroup>
@@ -466,12 +466,12 @@ function log({ title, lead, unit, columns, units, advice, fails, foot }: LogBloc
 <table><thead><tr><th scope="col">${unit}</th> ${joined(heads, ' ')}</tr></thead>
 ${joined(
   units.map(
-    ({ place, detail, serial, odd, limits: of, lines }) =>
+    ({ place, odd, lines }) =>
       html`<tbody>${joined(
         lines.map(
-          (line, at) =>
-            html`<tr>${at > 0 ? '' : html`<th scope="rowgroup" rowspan="${lines.length}"${odd ? html` class="odd"` : ''}><b class="place">${place}</b> <span>${detail}</span> <span>${serial}</span>${of.map((text) => html` <b>${text}</b>`)}</th> `}${joined(
-              line.map((value, column) => cell(value, place, at, column)),
+          ({ head: said, cells }, at) =>
+            html`<tr><th scope="row"${odd ? html` class="odd"` : ''}>${said.map((text, nth) => (at === 0 && nth === 0 ? html`<b class="place">${text}</b>` : html` <span>${text}</span>`))}</th> ${joined(
+              cells.map((value, column) => cell(value, place, at, column)),
               ' ',
             )}</tr>`,
         ),

@@ -341,6 +341,13 @@ export const template = `
 #let set-width = 15mm
 #let set-boxes(b) = box-rows(b.rows, b.heads.map(h => (place: h, detail: "")), set-width, heads: true)
 
+// About how many letters would fill the room that a step takes, on the high side: measuring each step is slow.
+#let bulk(s) = {
+  let written(list, more) = list.map(f => f.text.len() + more).sum(default: 0)
+  let path = if s.fail == none { 0 } else { s.fail.ways.map(w => 200 + w.when.len() + w.stops.map(t => 100 + t.title.len() + t.steps.map(o => written(o.sentence, 0) + written(o.facts, 20) + written(o.notes, 20)).sum(default: 0)).sum(default: 0)).sum(default: 0) }
+  written(s.cautions, 100) + written(s.sentence, 0) + written(s.facts, 30) + path + written(s.notes, 40) + 200 * s.limits.len() + 400 * s.lookups.len() + s.rows.map(r => 200 + r.label.len()).sum(default: 0) * calc.max(1, calc.ceil(sheets.first().columns.len() / line-of))
+}
+
 #let step-body(s, sheet, breaks) = {
   let n = sheet.columns.len()
   let rows = s.rows
@@ -379,13 +386,6 @@ export const template = `
   if s.gate { box(fill: black, inset: (x: 0.9mm, y: 0mm), outset: (y: 0.9mm), text(fill: white, weight: "bold", s.number)) } else { strong(s.number) }
 })
 
-// About how many letters would fill the room that a step takes, on the high side: measuring each step is slow.
-#let bulk(s) = {
-  let written(list, more) = list.map(f => f.text.len() + more).sum(default: 0)
-  let path = if s.fail == none { 0 } else { s.fail.ways.map(w => 200 + w.when.len() + w.stops.map(t => 100 + t.title.len() + t.steps.map(o => written(o.sentence, 0) + written(o.facts, 20) + written(o.notes, 20)).sum(default: 0)).sum(default: 0)).sum(default: 0) }
-  written(s.cautions, 100) + written(s.sentence, 0) + written(s.facts, 30) + path + written(s.notes, 40) + 200 * s.limits.len() + 400 * s.lookups.len() + s.rows.map(r => 200 + r.label.len()).sum(default: 0) * calc.max(1, calc.ceil(sheets.first().columns.len() / line-of))
-}
-
 // Steps are a list: a reader program says how many there are, and which one it is at.
 #let step-list(list, sheet) = enum(
   numbering: n => step-number(list.at(n - 1)),
@@ -422,7 +422,7 @@ export const template = `
   context {
     set text(size: calc.max(small, 0.9 * text.size))
     set par(leading: 0.42em)
-    grid(columns: b.columns.map(c => c.share * 1fr), stroke: hair, inset: (x: 1.4mm, y: 0.9mm), align: left + top, ..b.columns.map(c => c.parts.map(part).join()))
+    grid(columns: b.columns.map(c => c.share * 1fr), stroke: hair, inset: (x: 1.4mm, y: 0.9mm), align: left + top, ..b.columns.map(c => grid.cell(breakable: c.parts.map(p => p.steps.map(s => bulk(s.step)).sum(default: 0)).sum(default: 0) > 2500, c.parts.map(part).join({ v(1mm, weak: true); line(length: 100%, stroke: hair) }))))
   }
   lookups(b.lookups)
   for f in b.advice { block(above: 1mm, below: 0.6mm, note(f)) }
@@ -437,26 +437,27 @@ export const template = `
   // Lines as high as a hand likes them, where the page has room.
   let line = calc.max(7mm, calc.min(9mm, (sheet.area.height - 52mm) / units.map(u => u.lines.len()).sum() - 1mm))
   table(
-    columns: (if units.first().place == "" { 13mm } else { 21mm }, 1.35fr) + (1fr,) * (b.columns.len() - 1),
+    columns: (if units.first().place == "" { 13mm } else { 22mm }, 1.35fr) + (1fr,) * (b.columns.len() - 1),
     stroke: (x, y) => 0.7pt + black,
     inset: (x: 0.5mm, y: 0.5mm), align: center + horizon,
     table.header(
       text(size: small, b.unit),
       ..b.columns.map(c => { set text(size: small); set par(leading: 0.35em); if c.step != "" { strong(c.step); linebreak() }; fitted(c.name, most: 9); if c.unit != "" { linebreak(); strong(fitted(c.unit, most: 9)) } }),
     ),
-    ..units.map(u => {
-      let head = table.cell(rowspan: u.lines.len(), fill: if u.odd { black } else { none }, breakable: false, {
-        set text(fill: if u.odd { white } else { black })
-        set par(leading: 0.4em)
-        if u.place != "" { block(above: 0mm, below: 1mm, text(size: 16pt, weight: "bold", u.place)) }
-        text(size: small, (u.detail, u.serial).filter(t => t != "").map(t => fitted(t, most: 9)).join(linebreak()))
-        for l in u.limits { block(above: 1mm, below: 0mm, text(size: 9.5pt, weight: "bold", l)) }
-      })
-      (table.hline(stroke: 1.6pt + black), head, ..u.lines.enumerate().map(((nth, cells)) => cells.enumerate().map(((at, v)) => {
-        let c = b.columns.at(at)
-        if v == "" { figure(alt: (b.unit + " " + u.place, str(nth + 1), c.step, c.name, c.unit).filter(t => t != "").join(", "), box(width: 100%, height: line)) } else { box(height: line, align(center + horizon, text(size: if at == 0 { small } else { 10pt }, fitted(v, most: 9)))) }
-      })).flatten())
-    }).flatten(),
+    ..units.map(u => (table.hline(stroke: 1.6pt + black), ..u.lines.enumerate().map(((nth, l)) => {
+      let last = nth + 1 == u.lines.len()
+      (
+        table.cell(fill: if u.odd { black } else { none }, stroke: (left: 0.7pt + black, right: 0.7pt + black, top: if nth == 0 { 1.6pt + black } else { none }, bottom: if last { 0.7pt + black } else { none }), {
+          set text(fill: if u.odd { white } else { black })
+          set par(leading: 0.35em)
+          l.head.enumerate().map(((at, t)) => if nth == 0 and at == 0 { text(size: 14pt, weight: "bold", t) } else { text(size: small, weight: if t.contains(":") { "bold" } else { "regular" }, fitted(t, most: 9)) }).join(linebreak())
+        }),
+        ..l.cells.enumerate().map(((at, v)) => {
+          let c = b.columns.at(at)
+          if v == "" { figure(alt: (b.unit + " " + u.place, str(nth + 1), c.step, c.name, c.unit).filter(t => t != "").join(", "), box(width: 100%, height: line)) } else { box(height: line, align(center + horizon, text(size: if at == 0 { small } else { 10pt }, fitted(v, most: 9)))) }
+        }),
+      )
+    }).flatten())).flatten(),
   )
   for f in b.advice { block(above: 0.9mm, below: 0mm, note(f)) }
   for f in b.fails { block(above: 0.9mm, below: 0mm)[#strong(f.label) #f.text] }

@@ -4,7 +4,7 @@ import { own } from '../../model/steps.ts';
 import { capital, partWords } from '../../model/titles.ts';
 import { byNumber } from '../figures/by-number.ts';
 import { lineOf } from '../figures/limit-figure.ts';
-import type { Fact, LogBlock, LogUnit } from '../model.ts';
+import type { Fact, LogBlock, LogLine, LogUnit } from '../model.ts';
 import { objectWords, specTitle } from '../names.ts';
 import { setSize, shownSteps } from '../print-context.ts';
 import type { LogGroup } from './arrangement.ts';
@@ -43,17 +43,16 @@ export function logBlock(context: SheetContext, group: LogGroup): LogBlock {
   const units = context.columns.map((column, index): LogUnit => {
     const unit = context.units[index];
     const known = unit === undefined ? [] : knownLines(context, columns, unit);
-    const all = Array.from({ length: Math.max(lines, known.length) }, (_, line) => {
-      const cells = known[line];
-      const first = line === 0 ? words.log.asBuilt : '';
-      return cells === undefined ? [first, ...columns.map(() => ''), ''] : [...cells, ''];
-    });
+    const limits = limitsOf(context, columns, common, unit);
+    const said = [unit?.numberText ?? column.detail, unit?.serial ?? '', ...limits].filter((text) => text !== '');
+    const count = Math.max(lines, known.length);
     return {
-      ...column,
-      detail: unit?.numberText ?? column.detail,
-      serial: unit?.serial ?? '',
-      limits: limitsOf(context, columns, common, unit),
-      lines: all,
+      place: column.place,
+      odd: column.odd,
+      lines: Array.from({ length: count }, (_, line): LogLine => {
+        const cells = known[line] ?? [line === 0 ? words.log.asBuilt : '', ...columns.map(() => '')];
+        return { head: headOf(column.place, said, line, count), cells: [...cells, ''] };
+      }),
     };
   });
   const steps =
@@ -109,6 +108,15 @@ function failFacts(context: SheetContext, { stages }: LogGroup): Fact[] {
     });
 }
 
+/** What stands over a line: the place over the first, the rest over the others, together where there are few lines. */
+function headOf(place: string, said: readonly string[], line: number, count: number): string[] {
+  const others = count - 1;
+  if (others === 0) return [place, ...said];
+  if (line === 0) return [place];
+  const each = Math.ceil(said.length / others);
+  return said.slice((line - 1) * each, line * each);
+}
+
 /** Blank lines for units that take more than the log has. */
 export function moreLines(log: LogBlock, { words }: SheetContext, count: number): LogBlock {
   return {
@@ -120,11 +128,8 @@ export function moreLines(log: LogBlock, { words }: SheetContext, count: number)
     units: [
       {
         place: '',
-        detail: '',
         odd: false,
-        serial: '',
-        limits: [],
-        lines: Array.from({ length: count }, () => log.columns.map(() => '')),
+        lines: Array.from({ length: count }, () => ({ head: [], cells: log.columns.map(() => '') })),
       },
     ],
     foot: '',

@@ -161,7 +161,9 @@ function labeled(rows: readonly Shared[], repairs: readonly string[]) {
     const lettered = letters.size === 1 && !letters.has(undefined);
     const stems = lettered ? split.map((one) => one![1]!) : [];
     const rests = new Set(numbers.map((number, at) => number.slice(repairs[at]!.length + 1)));
-    const label = lettered ? split[0]![2]! : rests.size === 1 ? [...rests][0]! : numbers.join(' ');
+    // Under the numbers of the repairs what follows them is enough.
+    const isFirst = parts.every(({ key: other }) => other === '');
+    const label = lettered ? split[0]![2]! : isFirst && rests.size === 1 ? [...rests][0]! : numbers.join(' ');
     const key = stems.join(' ');
     const last = parts.at(-1);
     if (last?.key === key) last.steps.push({ label, step: block });
