@@ -92,7 +92,11 @@ describe('limits of a step', () => {
   const at = (made: Procedure, options: Partial<SheetOptions>, step: Step = opening, station = 'tester') =>
     flat(
       limitsAt(buildPrintContext(made, { ...blank, ...options }), step, station).map(
-        ({ head, label, value, source }) => [[head, label].filter((word) => word !== '').join(', '), value, source],
+        ({ head, label, value, sources = [] }) => [
+          [head, label].filter((word) => word !== '').join(', '),
+          value,
+          sources.join('; '),
+        ],
       ),
     );
 
@@ -150,7 +154,7 @@ describe('limits of a step', () => {
         ],
       },
     ];
-    expect(at({ ...procedure, numbers }, {})[1]).toEqual(['A-220', 'not required', 'Source: Maker']);
+    expect(at({ ...procedure, numbers }, {})[1]).toEqual(['A-220', 'not required', 'Maker']);
   });
   test('a spec with no value says so, and invents none', () => {
     const made = {

@@ -115,6 +115,11 @@ function pdfText(sheet: Sheet): string {
   });
 }
 
+/** What stands at the foot of a page with work under pressure. */
+function pressedText({ pressed }: Sheet): string {
+  return pressed === null ? '' : `⚠ ${pressed.alert.label} ${pressed.alert.text} ${pressed.firstAid}`;
+}
+
 /** The text without the head of every page but the first, and without the feet. */
 function flow(sheet: Sheet, text: string): string {
   const pages = text.split('\f').filter((page) => page.trim() !== '');
@@ -122,7 +127,7 @@ function flow(sheet: Sheet, text: string): string {
     .map((page, index) => {
       const whole = bones(page)
         .replace(bones(sheet.foot), '')
-        .replace(bones(sheet.firstAid ?? ''), '');
+        .replace(bones(pressedText(sheet)), '');
       const number = `Page${index + 1}of${pages.length}`;
       return index === 0 ? whole : whole.slice(whole.indexOf(number) + number.length);
     })
@@ -175,7 +180,7 @@ describe.each(sheets)('every word, in order: %s', (_, sheet) => {
     const text = pdfText(sheet);
     expect(firstLost(renderText(sheet), flow(sheet, text))).toBeNull();
     expect(bones(text)).toContain(bones(sheet.foot));
-    if (sheet.firstAid !== null) expect(bones(text)).toContain(bones(sheet.firstAid));
+    if (sheet.pressed !== null) expect(bones(text)).toContain(bones(sheet.pressed.firstAid));
   });
 });
 
@@ -299,7 +304,7 @@ describe.skipIf(!hasText)('the pages', () => {
     const blocks = sheet.blocks.filter((block) => block.kind === 'step');
     for (const { number, fail } of blocks.filter((block) => block.gate && block.fail !== null)) {
       const page = pages.find((one) => one.split('\n').some((line) => line.startsWith(`${number} `)));
-      expect(bones(page ?? ''), number).toContain(bones(fail!.lead));
+      expect(bones(page ?? ''), number).toContain(bones(fail!.ways[0]!.end));
     }
   });
 
