@@ -499,26 +499,26 @@ export const en = {
     },
     'let-down': {
       text: 'A joint opened under pressure throws fluid and parts. Release the pressure and check that the gauge reads zero before you slacken or remove anything.',
-      short: 'Release pressure, gauge at zero, before you open anything.',
+      short: 'Gauge at zero before you open anything.',
     },
     mist: {
-      text: 'Sprayed fluid is a mist that can ignite far below its flash point and harms lungs. Run the extraction, keep flames, sparks and hot surfaces away, and do not breathe it.',
-      short: 'Mist can ignite below the flash point: extraction on, no flame or spark.',
+      text: 'Sprayed fluid is a mist that can ignite far below its flash point and harms lungs. Run the extraction, keep flames, sparks and hot surfaces away, do not breathe it.',
+      short: 'Mist can ignite: extraction on, no flame.',
     },
     caustic: {
       text: 'Caustic fluid burns eyes and skin and attacks aluminum and zinc. Wear face shield, gloves and apron, put parts in slowly, and know where the eye wash is.',
       short: 'Caustic burns eyes and skin: face shield, gloves and apron.',
     },
     flammable: {
-      text: 'Flammable fluid: its vapor ignites from a spark and travels along the floor. Use it in the tank with the lid at hand and the extraction on, away from flames, sparks and hot parts.',
-      short: 'Flammable: extraction on, no flame, spark or hot part.',
+      text: 'Flammable fluid: its vapor ignites from a spark and travels along the floor. Use it in the tank, lid at hand, extraction on, away from flames, sparks and hot parts.',
+      short: 'Flammable: extraction on, no flame or spark.',
     },
     rotating: {
       text: 'Anything that turns can pull in sleeves, hair and rags, and a rotor that bursts throws its pieces. Keep guards shut and people out of line with the rotor, stay under the speed in the step, never spin a rotor with the air line, and wait until it has stopped.',
       short: 'Turning parts: guards shut, nothing loose, wait until they have stopped.',
     },
     wheel: {
-      text: 'The wheel can grab and throw parts and pull in sleeves, gloves and hair. Wear eye and face protection, no gloves or loose clothing at the wheel, work below the center line, and keep guards on.',
+      text: 'The wheel can grab and throw parts and pull in sleeves, gloves and hair. Wear eye and face protection, no gloves or loose clothing, work below the center line, keep guards on.',
       short: 'Wheels throw parts: face protection, guards on, nothing loose.',
     },
     blasting: {
@@ -526,16 +526,16 @@ export const en = {
       short: 'Grit and dust: closed cabinet, extraction on.',
     },
     spring: {
-      text: 'Springs, clips and rings under load fly. Wear eye protection, keep the face out of line, and release the load slowly with the right tool.',
-      short: 'Spring-loaded: eye protection, face clear, release slowly.',
+      text: 'Springs, clips and rings under load fly. Wear eye protection, face out of line, release the load slowly with the right tool.',
+      short: 'Spring-loaded: face clear, release slowly.',
     },
     press: {
       text: "A part in the press can burst or spring out. Use square supports and the guard, stand aside, keep hands clear of the ram, and stay within the press's rating.",
       short: 'Parts burst out of a press: guard shut, hands clear.',
     },
     air: {
-      text: 'Compressed air drives debris into eyes and air into the blood. Never point it at skin or clothing; wear eye protection, blow away from people, and keep to the air pressure in the step and in local codes.',
-      short: 'Never point air at skin or clothing; eye protection.',
+      text: 'Compressed air drives debris into eyes and air into the blood. Never point it at skin or clothing; wear eye protection, blow away from people, keep to the pressure in the step and in local codes.',
+      short: 'Air: never at skin; eye protection.',
     },
     'dust-fumes': {
       text: 'Old linings, gaskets and paint may hold asbestos, lead or chromium; heated or worked dry they give off dust or fumes that harm for life. Do not blow, brush, sand or burn them. Follow local codes and the manufacturer’s data before touching them.',
@@ -555,7 +555,7 @@ export const en = {
     },
     solvent: {
       text: 'Solvent harms skin, lungs and eyes. Wear solvent-resistant gloves and eye protection, run the extraction, and do not wash hands in it.',
-      short: 'Solvent: gloves, eye protection, extraction.',
+      short: 'Solvent: gloves, extraction.',
     },
     noise: {
       text: 'Air jets, blasting and wheels are loud enough to harm hearing. Wear hearing protection as local codes say.',
@@ -563,7 +563,7 @@ export const en = {
     },
     rags: {
       text: 'Oily or solvent-soaked rags can self-ignite. Put them in the lidded metal bin, and empty it as local codes require.',
-      short: 'Rags into the lidded bin.',
+      short: 'Rags: lidded bin.',
     },
     alone: {
       text: 'Do not work alone: someone must be within earshot while there is test pressure, caustic fluid or a running wheel.',

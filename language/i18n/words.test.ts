@@ -229,7 +229,7 @@ describe.each(all)('%s cautions', (language, { cautions, firstAid, first, safety
     es: {
       codes: /normas locales/iu,
       maker: /datos del fabricante/iu,
-      sheet: /ficha de datos de seguridad/iu,
+      sheet: /fichas? de datos de seguridad/iu,
       hospital: /hospital de inmediato.*No esperar a que duela.*inyección a alta presión.*nombre del fluido/iu,
     },
     de: {

@@ -130,11 +130,13 @@ function anchorsOf({ places }: SheetClaims, body: readonly Piece[]): Anchors {
   const edges = new Set<number>(indexes);
   for (const { number, within, steps: own } of places) {
     if (within !== null) continue;
-    const from = heads.get(number);
-    if (from === undefined) continue;
-    // Repairs beside each other have their heads first.
     const isRepair = number.startsWith('R');
-    const to = indexes.find((at) => at > from && !(isRepair && body[at]!.text.trimStart().startsWith('R'))) ?? body.length;
+    const head = heads.get(number);
+    // A record has no heads of stages, and its steps in their order.
+    if (head === undefined && isRepair) continue;
+    const from = head ?? -1;
+    // Repairs beside each other have their heads first.
+    const to = head === undefined ? body.length : indexes.find((at) => at > from && !(isRepair && body[at]!.text.trimStart().startsWith('R'))) ?? body.length;
     let at = from + 1;
     for (const step of own) {
       const index = isRepair ? sharedIndex(body, from, to, step.number) : exactIndex(body, at, to, step.number);

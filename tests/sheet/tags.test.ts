@@ -88,8 +88,9 @@ describe.each(prints)('$name', (print) => {
     const { tags } = await reading;
     const numbers = tags.filter(({ role }) => role === 'Lbl').map(({ text }) => bones(text));
     const steps = print.sheet.blocks.flatMap((block) => (block.kind === 'step' ? [bones(block.number)] : []));
-    expect(numbers).toEqual(steps);
-    expect(tags.filter(({ role }) => role === 'LI')).toHaveLength(steps.length);
+    // A step that goes on overleaf is there again, without its number.
+    expect(numbers.filter((number) => number !== '')).toEqual(steps);
+    expect(tags.filter(({ role }) => role === 'LI').length).toBeGreaterThanOrEqual(steps.length);
   });
 
   it('says first aid aloud: it is no artifact', async () => {

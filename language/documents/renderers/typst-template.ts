@@ -42,6 +42,10 @@ export const template = `
 
 #let triangle(name) = if name != "" { text(weight: "bold", size: 1.05em, "⚠") + sym.space.nobreak }
 
+// A reader program says the name of a box only if there is something in it: a picture of nothing.
+#let nothing = bytes("<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 1 1'/>")
+#let blank(name, width: 100%, height) = box(width: width, height: height, image(nothing, format: "svg", alt: name, width: 1mm, height: 1mm))
+
 // ---- head and foot of each page --------------------------------------------------------------------------
 
 #let qr(sheet, size) = image(bytes(sheet.code), format: "svg", width: size, alt: sheet.header.qr.alt)
@@ -104,7 +108,7 @@ export const template = `
 #let number-col = 13mm
 
 // A box to write in says its name to those who cannot see it; one that is filled says what is in it.
-#let cell(value, name) = if value == "" { figure(alt: name, box(width: 100%, height: box-height - 1mm)) } else { box(height: box-height - 1mm, align(center + horizon, text(size: 10pt, fitted(value, most: 6)))) }
+#let cell(value, name) = if value == "" { blank(name, box-height - 1mm) } else { box(height: box-height - 1mm, align(center + horizon, text(size: 10pt, fitted(value, most: 6)))) }
 
 // As wide as a figure needs to be written; of many units all that the page has.
 #let box-width(n, width) = if n <= 1 { 30mm } else if n == 2 { 24mm } else if n == 3 { 20mm } else if n == 4 { 17mm } else if n <= 6 { 14mm } else if n <= 8 { 11mm } else { calc.min(14mm, (width - number-col - label-width) / calc.min(n, 12)) }
@@ -165,7 +169,7 @@ export const template = `
 
 // ---- tables ----------------------------------------------------------------------------------------------
 
-#let cell-text(c, name) = if c.text == "" { if c.at("fill", default: false) { figure(alt: name, box(width: 100%, height: 1.5em)) } } else if c.at("strong", default: false) { strong(fitted(c.text)) } else { fitted(c.text) }
+#let cell-text(c, name) = if c.text == "" { if c.at("fill", default: false) { blank(name, 1.5em) } } else if c.at("strong", default: false) { strong(fitted(c.text)) } else { fitted(c.text) }
 
 #let listing(b) = {
   block(above: 0.7em, below: 0.24em, sticky: true, heading(level: 1, b.title))
@@ -225,7 +229,7 @@ export const template = `
   block(above: 0mm, below: 1.5mm, sticky: true, grid(columns: (1fr, auto, 26mm), align: (left + horizon, right + horizon, left), column-gutter: 2mm,
     [#box(heading(level: 1, text(size: 14pt, b.title)))#h(4mm)⚠ #b.lead],
     text(size: small, b.read),
-    if b.read != "" { box(stroke: rule, figure(alt: b.read, box(width: 26mm, height: box-height))) },
+    if b.read != "" { box(stroke: rule, blank(b.read, width: 26mm, box-height)) },
   ))
   if b.firstAid != none { first-aid(b.firstAid) }
   if b.rows.len() > 0 {
@@ -334,7 +338,7 @@ export const template = `
   table(
     columns: s.boxes.map(b => b.share * 1fr), stroke: rule, inset: 1mm, align: left + top,
     table.header(..s.boxes.map(b => text(size: small, b.label))),
-    ..s.boxes.map(b => figure(alt: b.label, box(width: 100%, height: 12mm))),
+    ..s.boxes.map(b => blank(b.label, 12mm)),
   )
 }
 
@@ -399,7 +403,7 @@ export const template = `
 #let place-head(b, sheet) = block(width: 100%, above: 3mm, below: 0.4mm, sticky: true, breakable: false, stroke: (top: heavy), inset: (top: 1.3mm, bottom: 0.3mm), {
   set par(leading: 0.44em)
   pressed(b.pressure, b.number)
-  par[#box[#heading(level: 1, text(size: 13.5pt)[#b.number#h(0.45em)#b.title])#label(sheet.prefix + b.id)]#if b.facts.len() > 0 [#h(4mm, weak: true)#sym.zws#facts(b.facts)]]
+  par[#box[#heading(level: 1, text(size: 13.5pt)[#b.number #h(0.2em)#b.title])#label(sheet.prefix + b.id)]#if b.facts.len() > 0 [#h(4mm, weak: true)#sym.zws#facts(b.facts)]]
   if b.danger != none { block(width: 100%, stroke: word-strokes.DANGER, inset: (x: 2mm, y: 1.3mm), above: 1.3mm, below: 1mm)[#strong[⚠~#b.danger.label] #b.danger.text] }
   if b.warnings.len() > 0 { block(above: 1.2mm, below: 0.9mm, warnings(b.warnings)) }
   for t in b.texts { block(above: 0.9mm, below: 0.9mm, t) }
@@ -454,7 +458,7 @@ export const template = `
         }),
         ..l.cells.enumerate().map(((at, v)) => {
           let c = b.columns.at(at)
-          if v == "" { figure(alt: (b.unit + " " + u.place, str(nth + 1), c.step, c.name, c.unit).filter(t => t != "").join(", "), box(width: 100%, height: line)) } else { box(height: line, align(center + horizon, text(size: if at == 0 { small } else { 10pt }, fitted(v, most: 9)))) }
+          if v == "" { blank((b.unit + " " + u.place, str(nth + 1), c.step, c.name, c.unit).filter(t => t != "").join(", "), line) } else { box(height: line, align(center + horizon, text(size: if at == 0 { small } else { 10pt }, fitted(v, most: 9)))) }
         }),
       )
     }).flatten())).flatten(),
@@ -543,7 +547,6 @@ export const template = `
   // the bookmark. It takes no room, and lies between head and body, so that no words get mixed where text is copied.
   if several { place(dy: -4mm, heading(level: 1, text(size: 9pt, fill: rgb(0, 0, 0, 0), sheet.title))) }
   set heading(offset: if several { 1 } else { 0 })
-  show figure: it => it.body
   // What begins on a page of its own, up to the next: one part.
   let parts = ((),)
   for b in sheet.blocks { if b.kind == "page" and parts.last().len() > 0 { parts.push((b,)) } else { parts.last().push(b) } }

@@ -102,8 +102,8 @@ describe('limits of a step', () => {
 
   test('all numbers side by side without a job', () => {
     expect(at(procedure, {})).toEqual([
-      ['A-250', '250 to 258 bar', "Source: Maker's test sheet, page 4"],
-      ['A-220', '220 to 228 bar', "Source: Maker's test sheet, page 4"],
+      ['A-250', '250 to 258 bar', "Maker's test sheet, page 4"],
+      ['A-220', '220 to 228 bar', "Maker's test sheet, page 4"],
     ]);
   });
   test('one number, with no label', () => {
@@ -135,7 +135,7 @@ describe('limits of a step', () => {
     expect(line).toMatchObject({
       value: '60 N·m',
       also: '54 to 66 N·m',
-      source: "Source: Maker's test sheet, page 2; Tolerance ±10 %: Shop standard",
+      sources: ["Maker's test sheet, page 2", 'Tolerance ±10 %: Shop standard'],
     });
   });
   test('a spec that a number does not need says so', () => {

@@ -64,7 +64,7 @@ function blockOf(context: SheetContext, group: readonly Made[], at: Stage): Repa
     kind: 'repairs',
     repairs: back === '' ? heads : heads.map((head) => ({ ...head, back: '' })),
     back: capital(back),
-    facts: stationFacts(context, group, at),
+    facts: stationFacts(context, group),
     warnings: sectionMessages(
       context,
       group.map(({ repair }) => repair),
@@ -85,13 +85,16 @@ function blockOf(context: SheetContext, group: readonly Made[], at: Stage): Repa
     return [...new Map(list.map((one) => [JSON.stringify(one), one])).values()];
   }
 
-  function stationFacts({ procedure }: SheetContext, of: readonly Made[], stage: Stage): Fact[] {
-    const stations = [...new Set(of.flatMap(({ repair }) => repair.station ?? []))].filter(
-      (station) => station !== stage.station,
-    );
-    return stations.length === 0
-      ? []
-      : [{ label: words.place.station, text: stations.map((one) => stationTitle(procedure, one)).join(' / ') }];
+  /** Where it is done, if it says so; else where the unit came from. */
+  function stationFacts({ procedure }: SheetContext, of: readonly Made[]): Fact[] {
+    const own = [...new Set(of.flatMap(({ repair }) => repair.station ?? []))];
+    const wear = procedure.shop.stations.filter(({ name }) => own.includes(name)).flatMap((station) => station.wear ?? []);
+    return [
+      ...(own.length === 0
+        ? []
+        : [{ label: words.place.station, text: own.map((one) => stationTitle(procedure, one)).join(' / ') }]),
+      ...(wear.length === 0 ? [] : [{ label: words.place.wear, text: [...new Set(wear)].join(' / ') }]),
+    ];
   }
 }
 
