@@ -141,7 +141,7 @@ function anchorsOf({ places }: SheetClaims, body: readonly Piece[]): Anchors {
     for (const step of own) {
       const index = isRepair ? sharedIndex(body, from, to, step.number) : exactIndex(body, at, to, step.number);
       if (index === null) continue;
-      if (!isRepair) at = index + 1;
+      if (!isRepair && head !== undefined) at = index + 1;
       steps.set(step.number, starts[index]!);
       edges.add(index);
     }
