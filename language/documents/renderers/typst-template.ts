@@ -171,12 +171,13 @@ export const template = `
 
 #let cell-text(c, name) = if c.text == "" { if c.at("fill", default: false) { blank(name, 1.5em) } } else if c.at("strong", default: false) { strong(fitted(c.text)) } else { fitted(c.text) }
 
-#let listing(b) = {
-  block(above: 0.7em, below: 0.24em, sticky: true, heading(level: 1, b.title))
+// A page that holds nothing else has room between the lines.
+#let listing(b, roomy: false) = {
+  block(above: if roomy { 5mm } else { 0.7em }, below: if roomy { 1.5mm } else { 0.24em }, sticky: true, heading(level: 1, b.title))
   context { set text(size: calc.max(small, 0.905 * text.size)); table(
     columns: b.columns.map(c => c.share * 1fr),
     stroke: (x, y) => (top: if y == 0 { rule } else { hair }, bottom: hair),
-    inset: (x: 1.2mm, y: 0.2em),
+    inset: (x: 1.4mm, y: if roomy { 1.4mm } else { 0.2em }),
     align: left + horizon,
     table.header(..b.columns.map(c => text(size: small, c.head))),
     ..b.rows.map(r => r.enumerate().map(((at, c)) => {
@@ -470,13 +471,16 @@ export const template = `
 
 // ---- blocks ----------------------------------------------------------------------------------------------
 
+#let roomy(sheet) = sheet.form == "certificate" or sheet.form == "part"
+
 #let show-block(b, sheet) = if b.kind == "heading" {
   block(above: 6mm, below: 0mm, sticky: true, heading(level: 1, text(size: 16pt, b.text)))
 } else if b.kind == "text" {
-  block(above: 1.2mm, below: 1.2mm, if b.strong { strong(b.text) } else { b.text })
+  let gap = if roomy(sheet) { 2mm } else { 1.2mm }
+  block(above: gap, below: gap, if b.strong { strong(b.text) } else { b.text })
 } else if b.kind == "facts" { facts-block(b, sheet)
 } else if b.kind == "drawing" { drawing(b)
-} else if b.kind == "table" { listing(b)
+} else if b.kind == "table" { listing(b, roomy: roomy(sheet))
 } else if b.kind == "tables" { grid(columns: (1fr,) * b.tables.len(), column-gutter: 6mm, ..b.tables.map(listing))
 } else if b.kind == "safety" { safety(b)
 } else if b.kind == "place" { place-head(b, sheet)
@@ -523,7 +527,7 @@ export const template = `
   let head-height = measure(block(width: width, page-head(sheet))).height
   let over = sheet.columns.len() > 0 and sheet.columns.len() <= line-of
   let heads-height = if over { measure(block(width: width, unit-heads((..sheet, area: (width: width, height: 0mm))))).height + 1mm } else { 0mm }
-  let above = head-height + heads-height + 10.5mm
+  let above = head-height + heads-height + if roomy(sheet) { 14mm } else { 10.5mm }
   let area = (width: width, height: page-height - margins.bottom - above)
   let sheet = (..sheet, area: area)
   set page(
@@ -536,13 +540,13 @@ export const template = `
       })
       if over { block(width: 100%, height: heads-height, above: 0mm, below: 0mm, context { let page = here().page(); if query(<boxes>).any(m => m.location().page() == page) { unit-heads(sheet) } }) }
     },
-    header-ascent: 1mm,
+    header-ascent: if roomy(sheet) { 4mm } else { 1mm },
     footer: page-foot(sheet),
     footer-descent: 2mm,
     background: if sheet.watermark != none { rotate(-50deg, text(size: 150pt, weight: "bold", fill: luma(222), sheet.watermark)) },
   )
   counter(page).update(1)
-  set text(lang: sheet.language)
+  set text(lang: sheet.language, size: if roomy(sheet) { 11pt } else { step-size })
   // Who sees a page reads in its head which sheet it is. A reader program leaves the head out: this heading is for it and for
   // the bookmark. It takes no room, and lies between head and body, so that no words get mixed where text is copied.
   if several { place(dy: -4mm, heading(level: 1, text(size: 9pt, fill: rgb(0, 0, 0, 0), sheet.title))) }
@@ -555,7 +559,7 @@ export const template = `
     let content = flow(part.filter(b => b.kind != "page"), sheet)
     for b in breaks { show-block(b, sheet) }
     // A log fills its page by itself.
-    set text(size: if part.any(b => b.kind == "log") { step-size } else { fitting-size(content, area) })
+    set text(size: if roomy(sheet) { 11pt } else if part.any(b => b.kind == "log") { step-size } else { fitting-size(content, area) })
     content
   }
   [#metadata(none)#sheet.end]
