@@ -1,7 +1,7 @@
 import pc from 'picocolors';
 import { printedAs } from '../../language/config/config.ts';
-import { buildSheet, type Paper, type Sheet } from '../../language/documents/traveler/index.ts';
 import type { SheetPart } from '../../language/documents/print-context.ts';
+import { buildSheet, type Paper, type Sheet } from '../../language/documents/traveler/index.ts';
 import type { Language } from '../../language/i18n/index.ts';
 import type { SheetForm } from '../../language/model/sheet-form.ts';
 import { contentHash } from '../host/files/content-hash.ts';
@@ -132,7 +132,9 @@ function refuseUnknown({ procedure, job }: Ready, { unit, part, station, form }:
   if (unit !== null && job === null)
     throw new UsageError('--unit prints one unit of a job: name the job by its number.');
   if (unit !== null && !job!.units.some(({ place }) => place === unit))
-    throw new UsageError(`Job ${job!.name} has no unit ${unit}. Its units: ${job!.units.map(({ place }) => place).join(', ')}.`);
+    throw new UsageError(
+      `Job ${job!.name} has no unit ${unit}. Its units: ${job!.units.map(({ place }) => place).join(', ')}.`,
+    );
   const repairs = procedure.repairs.map((_, index) => `R${index + 1}`);
   if (part !== null && part !== 'specs' && part !== 'drawing' && !repairs.includes(part))
     throw new UsageError(

@@ -70,7 +70,12 @@ export interface SheetClaims {
   /** Stages, then repairs. */
   readonly places: readonly PlaceClaims[];
   /** What can hurt: once, in full. */
-  readonly hazards: readonly { readonly topic: string; readonly word: string; readonly text: string; readonly rule: boolean }[];
+  readonly hazards: readonly {
+    readonly topic: string;
+    readonly word: string;
+    readonly text: string;
+    readonly rule: boolean;
+  }[];
 }
 
 const claim = (kind: string, ...texts: readonly (string | null | undefined)[]): Claim[] =>
@@ -247,12 +252,7 @@ function standsIn(
   return askers.every(({ verb }) => verb === 'check' || verb === 'measure') ? first.number : null;
 }
 
-function stepClaims(
-  procedure: Procedure,
-  options: SheetOptions,
-  step: Step,
-  hazards: readonly Called[],
-): StepClaims {
+function stepClaims(procedure: Procedure, options: SheetOptions, step: Step, hazards: readonly Called[]): StepClaims {
   const { family, shop, specs } = procedure;
   const numbers = numbersOf(procedure, options);
   const spec = (name: string) => titleOf(specs.find((one) => one.name === name) ?? { name, title: name });

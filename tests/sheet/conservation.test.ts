@@ -54,7 +54,9 @@ describe('record and instruction', () => {
       );
     expect(names(record.sheet)).toEqual(names(card));
     const sent = ({ blocks }: Sheet) =>
-      blocks.flatMap((block) => (block.kind === 'step' && block.rows.length > 0 && block.fail !== null ? [block.number] : []));
+      blocks.flatMap((block) =>
+        block.kind === 'step' && block.rows.length > 0 && block.fail !== null ? [block.number] : [],
+      );
     expect(sent(record.sheet)).toEqual(sent(card));
   });
 });

@@ -20,10 +20,9 @@ export function lost(claims: SheetClaims, print: Words): string[] {
     const at = found.places.get(place.number);
     const own = at === undefined ? '' : text.slice(at, found.after(at, true));
     const where = `place ${place.number}`;
-    const missing = [
-      ...(place.title === '' ? [] : [{ kind: 'title', text: place.title }]),
-      ...place.head,
-    ].filter((one) => !lowBones(own).includes(lowBones(one.text)));
+    const missing = [...(place.title === '' ? [] : [{ kind: 'title', text: place.title }]), ...place.head].filter(
+      (one) => !lowBones(own).includes(lowBones(one.text)),
+    );
     complaints.push(...missing.map((one) => `${where}: ${named(one)}`));
     // A repair is printed with tests whose head may have the line.
     const around = place.number.startsWith('R') ? whole : lowBones(own);
@@ -66,7 +65,10 @@ function lostHazards({ hazards, places }: SheetClaims, text: string): string[] {
     const listed = list.exec(text.slice(at))?.[1] ?? '';
     const covered = numbersIn(listed, order, places);
     const missing = places.flatMap(({ number, steps }) =>
-      steps.filter(({ alerts, number: step }) => alerts.some((one) => one.topic === topic) && !covered.has(step) && !covered.has(number)),
+      steps.filter(
+        ({ alerts, number: step }) =>
+          alerts.some((one) => one.topic === topic) && !covered.has(step) && !covered.has(number),
+      ),
     );
     return [
       ...(before.endsWith(word.toLowerCase()) ? [] : [`signal word “${word}” of ${topic}`]),
@@ -80,8 +82,12 @@ function numbersIn(list: string, order: readonly string[], places: readonly Plac
   const all = [...order, ...places.map(({ number }) => number)];
   return new Set(
     list.split(',').flatMap((token) => {
-      const [from, to = from] = token.trim().split('–').map((word) => word.trim());
-      const scale = all.indexOf(from!) < order.length && all.includes(from!) ? order : places.map(({ number }) => number);
+      const [from, to = from] = token
+        .trim()
+        .split('–')
+        .map((word) => word.trim());
+      const scale =
+        all.indexOf(from!) < order.length && all.includes(from!) ? order : places.map(({ number }) => number);
       const [first, last] = [scale.indexOf(from!), scale.indexOf(to!)];
       return first < 0 || last < first ? [] : scale.slice(first, last + 1);
     }),
@@ -136,7 +142,10 @@ function anchorsOf({ places }: SheetClaims, body: readonly Piece[]): Anchors {
     if (head === undefined && isRepair) continue;
     const from = head ?? -1;
     // Repairs beside each other have their heads first.
-    const to = head === undefined ? body.length : indexes.find((at) => at > from && !(isRepair && body[at]!.text.trimStart().startsWith('R'))) ?? body.length;
+    const to =
+      head === undefined
+        ? body.length
+        : (indexes.find((at) => at > from && !(isRepair && body[at]!.text.trimStart().startsWith('R'))) ?? body.length);
     let at = from + 1;
     for (const step of own) {
       const index = isRepair ? sharedIndex(body, from, to, step.number) : exactIndex(body, at, to, step.number);
@@ -179,7 +188,9 @@ function sharedIndex(body: readonly Piece[], from: number, to: number, number: s
     at >= from && at < to && /^(?:\w+: )?(?:R[\d.]+ ?)+$/u.test(text.trim()) && text.trim() !== number ? [at] : [],
   );
   for (const [nth, title] of titles.entries()) {
-    const stems = body[title]!.text.replace(/^\w+: /u, '').trim().split(' ');
+    const stems = body[title]!.text.replace(/^\w+: /u, '')
+      .trim()
+      .split(' ');
     const stem = stems.find((one) => number.startsWith(one) && number !== one);
     const rest = stem === undefined ? null : number.slice(stem.length).replace(/^\./u, '');
     const found = rest === null ? null : exactIndex(body, title + 1, titles[nth + 1] ?? to, rest);

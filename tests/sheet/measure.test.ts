@@ -6,20 +6,26 @@ import { libraryPrints, papers } from './prints.ts';
 
 const named = (name: string) => papers.map((paper) => libraryPrints(paper).find((print) => print.name.includes(name))!);
 
-it.each(named('job 2207'))('a job of six is a card of eight pages, on which a repair turns none: $name', async ({ sheet }) => {
-  const { pages, cautions, turns, smallest } = await measuresOf(sheet);
-  expect(pages).toBeLessThanOrEqual(8);
-  expect(cautions).toBeLessThanOrEqual(20);
-  expect(turns).toBe(0);
-  expect(smallest).toBeGreaterThanOrEqual(9);
-});
+it.each(named('job 2207'))(
+  'a job of six is a card of eight pages, on which a repair turns none: $name',
+  async ({ sheet }) => {
+    const { pages, cautions, turns, smallest } = await measuresOf(sheet);
+    expect(pages).toBeLessThanOrEqual(8);
+    expect(cautions).toBeLessThanOrEqual(20);
+    expect(turns).toBe(0);
+    expect(smallest).toBeGreaterThanOrEqual(9);
+  },
+);
 
-it.each(named('job 2207'))('its record has four pages, its instruction six at most: $name', async ({ procedure, options }) => {
-  const pagesOf = async (form: 'record' | 'instruction') =>
-    (await measuresOf(buildSheet(procedure, { ...options, form }))).pages;
-  expect(await pagesOf('record')).toBeLessThanOrEqual(4);
-  expect(await pagesOf('instruction')).toBeLessThanOrEqual(6);
-});
+it.each(named('job 2207'))(
+  'its record has four pages, its instruction six at most: $name',
+  async ({ procedure, options }) => {
+    const pagesOf = async (form: 'record' | 'instruction') =>
+      (await measuresOf(buildSheet(procedure, { ...options, form }))).pages;
+    expect(await pagesOf('record')).toBeLessThanOrEqual(4);
+    expect(await pagesOf('instruction')).toBeLessThanOrEqual(6);
+  },
+);
 
 it('one unit that is added later has five', async () => {
   const [{ procedure, options }] = named('job 2207') as [ReturnType<typeof libraryPrints>[number]];

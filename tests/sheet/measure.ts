@@ -23,7 +23,11 @@ export interface Measures {
 /** Measures of a sheet as it is printed. */
 export async function measuresOf(sheet: Sheet): Promise<Measures> {
   const pages = await paintedPages(pdfOf([sheet]).bytes);
-  const words = (texts: readonly string[]) => texts.join(' ').split(/\s+/u).filter((word) => word !== '').length;
+  const words = (texts: readonly string[]) =>
+    texts
+      .join(' ')
+      .split(/\s+/u)
+      .filter((word) => word !== '').length;
   const all = words(sheet.blocks.flatMap(blockTexts));
   const warning = words(sheet.blocks.flatMap(cautionTexts));
   const { boxes, cells } = promisedBoxes(sheet);
@@ -75,7 +79,9 @@ function filled({ blocks }: Sheet): number {
   return blocks.reduce((sum, block) => {
     if (block.kind === 'step') return sum + block.rows.reduce((all, { boxes }) => all + full(boxes), 0);
     if (block.kind !== 'log') return sum;
-    return sum + block.units.reduce((all, { lines }) => all + lines.reduce((line, { cells }) => line + full(cells), 0), 0);
+    return (
+      sum + block.units.reduce((all, { lines }) => all + lines.reduce((line, { cells }) => line + full(cells), 0), 0)
+    );
   }, 0);
 }
 

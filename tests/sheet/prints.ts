@@ -34,9 +34,13 @@ export function printOf(
 ): Print {
   const diagnostics = procedures.find((one) => one.procedure.name === procedure.name)?.diagnostics ?? [];
   const options: SheetOptions = { job, number, paper, form, draft: false, diagnostics, hash };
-  const name = [procedure.name, job === null ? '' : `job ${job.name}`, number ?? '', form === 'card' ? '' : form, paper].filter(
-    (word) => word !== '',
-  );
+  const name = [
+    procedure.name,
+    job === null ? '' : `job ${job.name}`,
+    number ?? '',
+    form === 'card' ? '' : form,
+    paper,
+  ].filter((word) => word !== '');
   return { name: name.join(', '), procedure, options, sheet: buildSheet(procedure, options) };
 }
 

@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../../language/db/workspace.ts';
 import type { PlaceBlock, Sheet, StepBlock } from '../../language/documents/model.ts';
 import { blockTexts } from '../../language/documents/texts.ts';
-import { spanText } from '../../language/i18n/message.ts';
 import { buildSheet } from '../../language/documents/traveler/index.ts';
+import { spanText } from '../../language/i18n/message.ts';
 import { instead, procedureWith } from '../fixtures/sound-procedure.ts';
 import { libraryPrints } from './prints.ts';
 

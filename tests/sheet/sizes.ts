@@ -58,9 +58,15 @@ function smallSteps(sheet: Sheet, runs: readonly Run[]): string[] {
     index.next(step.number);
     held(step, 'sentence', spanText(step.sentence), ({ size }) => size >= least.step - rounding);
     for (const { label, value, also } of step.limits) {
-      held(step, 'label', label, ({ size }) => size >= least.step - rounding);
       const large = [...value].length > sentence ? least.sentence : least.value;
-      held(step, 'value', value, ({ size, bold }) => bold && size >= large - rounding);
+      // With its label, which may be over the boxes too; the figure is the largest of it.
+      const found = index.next(label + value);
+      const figure =
+        found?.filter(({ text }) => bones(value).includes(bones(text)) && bones(text) !== bones(label)) ?? [];
+      const readable = found?.every(({ size }) => size >= least.step - rounding) === true;
+      if (found === null) complaints.push(`step ${step.number}: the value “${value}” is not found`);
+      else if (!readable || !figure.every(({ size, bold }) => bold && size >= large - rounding))
+        complaints.push(`step ${step.number}: the value “${value}” is too small, or not bold`);
       held(step, 'limit', also, ({ size }) => size >= least.step - rounding);
     }
   }
@@ -138,13 +144,17 @@ export function promisedBoxes({ blocks }: Sheet): { readonly boxes: number; read
 function smallBoxes(sheet: Sheet, pages: readonly Painted[]): string[] {
   // What is signed has its label in it.
   const labels = new Set(
-    sheet.blocks.flatMap((block) => (block.kind === 'step' ? (block.sign?.boxes ?? []) : [])).map(({ label }) => bones(label)),
+    sheet.blocks
+      .flatMap((block) => (block.kind === 'step' ? (block.sign?.boxes ?? []) : []))
+      .map(({ label }) => bones(label)),
   );
   const found = pages.flatMap(boxesOf).filter(({ text }) => text.trim() === '' || labels.has(bones(text)));
   const high = (most: number) => found.filter(({ top, bottom }) => bottom - top >= most * millimetre - rounding).length;
   const { boxes, cells } = promisedBoxes(sheet);
   return [
-    ...(high(least.box) < boxes ? [`${high(least.box)} boxes are ${least.box} mm high, of ${boxes} to be written in`] : []),
+    ...(high(least.box) < boxes
+      ? [`${high(least.box)} boxes are ${least.box} mm high, of ${boxes} to be written in`]
+      : []),
     ...(high(least.cell) < boxes + cells
       ? [`${high(least.cell)} boxes are ${least.cell} mm high, of ${boxes + cells} to be written in`]
       : []),

@@ -54,7 +54,9 @@ export function spoiledSheets(sheet: Sheet): Spoiled[] {
               rows: block.rows.with(at, { ...row, steps: row.steps.replace(/^[^,–]+/u, '') }),
             }),
           ),
-          ...block.rules.map(({ text }, at) => without('rule', text, { ...block, rules: block.rules.toSpliced(at, 1) })),
+          ...block.rules.map(({ text }, at) =>
+            without('rule', text, { ...block, rules: block.rules.toSpliced(at, 1) }),
+          ),
         ];
       case 'repairs':
         return [
@@ -111,7 +113,9 @@ function stepParts(step: StepBlock): { kind: string; step: StepBlock }[] {
     ...dropped('caution', 'cautions'),
     ...dropped('note', 'notes'),
     ...figures,
-    ...(step.limits.some(({ sources = [] }) => sources.length > 0) ? [{ kind: 'sources', step: { ...step, limits: bare } }] : []),
+    ...(step.limits.some(({ sources = [] }) => sources.length > 0)
+      ? [{ kind: 'sources', step: { ...step, limits: bare } }]
+      : []),
     ...step.facts.map((fact, at) => ({
       kind: `fact ${fact.label}`,
       step: { ...step, facts: step.facts.toSpliced(at, 1) },

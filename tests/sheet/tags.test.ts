@@ -17,7 +17,9 @@ const prints = papers.flatMap((paper) =>
 
 /** Heads of stages and repairs, as they are read. */
 function headsOf({ sheet }: Print): { readonly number: string; readonly title: string }[] {
-  return sheet.blocks.flatMap((block): { readonly number: string; readonly title: string }[] => block.kind === 'place' ? [block] : block.kind === 'repairs' ? [...block.repairs] : []);
+  return sheet.blocks.flatMap((block): { readonly number: string; readonly title: string }[] =>
+    block.kind === 'place' ? [block] : block.kind === 'repairs' ? [...block.repairs] : [],
+  );
 }
 
 /** Everything that these tests ask of a PDF, read once. */
@@ -106,7 +108,9 @@ describe.each(prints)('$name', (print) => {
     expect(tables.filter((table) => !allTags(table).some(({ role }) => role === 'TH'))).toEqual([]);
     const heads = new Set(tags.filter(({ role }) => role === 'TH').map(({ text }) => bones(text)));
     const wanted = print.sheet.blocks.flatMap((block) =>
-      (block.kind === 'table' ? [block] : block.kind === 'tables' ? block.tables : []).flatMap(({ columns }) => columns.map(({ head }) => head)),
+      (block.kind === 'table' ? [block] : block.kind === 'tables' ? block.tables : []).flatMap(({ columns }) =>
+        columns.map(({ head }) => head),
+      ),
     );
     expect(wanted.filter((head) => !heads.has(bones(head)))).toEqual([]);
     const logs = print.sheet.blocks.flatMap((block) => (block.kind === 'log' ? block.columns : []));

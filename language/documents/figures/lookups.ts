@@ -19,7 +19,8 @@ export function holdLookup({ procedure, words }: PrintContext, tables: readonly 
     const { title, from, to } = words.lookup;
     return {
       // What is the same is said over the first.
-      title: index > 0 ? whoseWords(group) : titled(group, title({ name: words.inSentence(specTitle(procedure, spec)) })),
+      title:
+        index > 0 ? whoseWords(group) : titled(group, title({ name: words.inSentence(specTitle(procedure, spec)) })),
       from: `${from}, ${words.wording.unit(unit, false)}`,
       to: `${to}, ${words.wording.unit(unit, false)}`,
       pairs: pairs.map(({ read, hold }) => ({ from: words.number(read.number), to: words.number(hold.number) })),

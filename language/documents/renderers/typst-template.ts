@@ -121,7 +121,7 @@ export const template = `
 // Rows of boxes, each with its label at the left; with heads where the page has none for them.
 #let box-rows(rows, columns, w, heads: false) = grid(
   columns: (label-width,) + (w,) * calc.max(..rows.map(r => r.boxes.len())),
-  inset: (x, y) => if x == 0 { (right: 1.6mm, y: 0.4mm) } else { 0.4mm },
+  inset: (x, y) => if x == 0 { (right: 1.6mm, y: 0.4mm) } else if heads and y == 0 { (x: 0.4mm, top: 0.4mm, bottom: 1mm) } else { 0.4mm },
   align: (x, y) => if x == 0 { right + horizon } else { center + horizon },
   ..if heads { (grid.header(repeat: false, [], ..columns.map(c => text(size: small)[#strong(c.place) #fitted(c.detail, most: 5)])),) } else { () },
   ..rows.map(r => (
@@ -135,21 +135,19 @@ export const template = `
 #let unit-rows(sheet, rows) = {
   let n = sheet.columns.len()
   let w = box-width(n, sheet.area.width)
-  if n <= line-of or rows.all(r => r.boxes.len() == 1) {
-    // What is for the set is beside what is for each unit.
-    let of-units = rows.filter(r => r.boxes.len() == n)
-    let of-set = rows.filter(r => r.boxes.len() != n)
+  // What is for the set is under what is for each unit.
+  let of-units = rows.filter(r => r.boxes.len() == n)
+  let of-set = rows.filter(r => r.boxes.len() != n)
+  if n <= line-of {
     if of-units.len() > 0 [#metadata(none)<boxes>#box-rows(of-units, sheet.columns, w)]
-    if of-set.len() > 0 { box-rows(of-set, (), w) }
   } else {
-    let lines = calc.ceil(n / line-of)
-    let each = calc.ceil(n / lines)
-    for line in range(lines) {
-      let from = line * each
+    let each = calc.ceil(n / calc.ceil(n / line-of))
+    for from in range(0, n, step: each) {
       let to = calc.min(n, from + each)
-      block(above: 0.6mm, below: 0.6mm, breakable: rows.len() > 12, box-rows(rows.map(r => (..r, boxes: r.boxes.slice(from, to))), sheet.columns.slice(from, to), w, heads: true))
+      if of-units.len() > 0 { block(above: 0.6mm, below: 0.6mm, breakable: of-units.len() > 12, box-rows(of-units.map(r => (..r, boxes: r.boxes.slice(from, to))), sheet.columns.slice(from, to), w, heads: true)) }
     }
   }
+  if of-set.len() > 0 { box-rows(of-set, (), w) }
 }
 
 #let rows-width(sheet) = label-width + box-width(sheet.columns.len(), sheet.area.width) * calc.max(1, sheet.columns.len())
@@ -173,11 +171,11 @@ export const template = `
 
 // A page that holds nothing else has room between the lines.
 #let listing(b, roomy: false) = {
-  block(above: if roomy { 5mm } else { 0.7em }, below: if roomy { 1.5mm } else { 0.24em }, sticky: true, heading(level: 1, b.title))
+  block(above: if roomy { 5mm } else { 0.7em }, below: if roomy { 1.5mm } else { 1.3mm }, sticky: true, heading(level: 1, b.title))
   context { set text(size: calc.max(small, 0.905 * text.size)); table(
     columns: b.columns.map(c => c.share * 1fr),
     stroke: (x, y) => (top: if y == 0 { rule } else { hair }, bottom: hair),
-    inset: (x: 1.4mm, y: if roomy { 1.4mm } else { 0.2em }),
+    inset: (x: 1.4mm, top: if roomy { 1.4mm } else { 0.2em }, bottom: if roomy { 1.4mm } else { 0.3em }),
     align: left + horizon,
     table.header(..b.columns.map(c => text(size: small, c.head))),
     ..b.rows.map(r => r.enumerate().map(((at, c)) => {
@@ -205,7 +203,7 @@ export const template = `
     grid(
       columns: (auto, 1fr, auto, 1fr),
       stroke: (x, y) => (bottom: hair),
-      inset: (x, y) => (left: if x == 2 { 4mm } else { 0mm }, right: 2mm, y: 0.9mm),
+      inset: (x, y) => (left: if x == 2 { 4mm } else { 0mm }, right: 2mm, top: 0.7mm, bottom: 1mm),
       align: left + horizon,
       ..cells.flatten(),
     ),
@@ -234,9 +232,9 @@ export const template = `
   ))
   if b.firstAid != none { first-aid(b.firstAid) }
   if b.rows.len() > 0 {
-    block(above: 1.4mm, below: 1mm, sticky: true, b.precedence)
+    block(above: 1.4mm, below: 1.8mm, sticky: true, b.precedence)
     grid(
-      columns: (auto, 1fr), stroke: (x, y) => (top: hair, bottom: hair), inset: (x: 1.2mm, y: 0.2em), align: left + horizon,
+      columns: (auto, 1fr), stroke: (x, y) => (top: hair, bottom: hair), inset: (x: 1.2mm, top: 0.2em, bottom: 0.3em), align: left + horizon,
       ..b.rows.map(r => (
         grid.cell(stroke: (left: word-strokes.at(r.word), top: hair, bottom: hair), breakable: r.text.len() > 1500, strong(r.label)),
         grid.cell(breakable: r.text.len() > 1500)[#r.text#h(1em, weak: true)#sym.zws#text(size: 9.5pt)[#b.where #strong(r.steps)]],
@@ -280,7 +278,7 @@ export const template = `
   if l.title != "" { block(above: 0mm, below: 0.7mm, text(size: 9.5pt, l.title)) }
   table(
     columns: l.pairs.len() + if l.from == "" { 0 } else { 1 },
-    stroke: hair, inset: (x: 0.45mm, y: 0.6mm), align: center + horizon,
+    stroke: hair, inset: (x: 0.45mm, top: 0.5mm, bottom: 0.8mm), align: center + horizon,
     table.header(..if l.from == "" { () } else { (text(size: small, l.from),) }, ..l.pairs.map(p => text(size: small, p.from))),
     ..if l.to == "" { () } else { (text(size: small, l.to),) }, ..l.pairs.map(p => text(size: 10.5pt, weight: "bold", p.to)),
   )
@@ -358,14 +356,15 @@ export const template = `
   let rows = s.rows
   let close = if s.close == none { () } else { (s.close,) }
   let boxed = rows.len() + close.len() > 0
-  let side = boxed and n <= beside
+  // What goes on overleaf is set in one column, so that it is read in its order.
+  let side = boxed and n <= beside and not breaks
   let set-beside = s.set != none and s.set.heads.len() * set-width + label-width <= rows-width(sheet)
   // Limits of several kinds, and tables, need more room than there is beside the boxes.
   let wide = s.limits.filter(l => l.head != "").len() > 1
   let words = {
     pressed(s.pressure, s.number)
     words-of(s)
-    if not wide and s.limits.any(l => l.head != "") { block(above: 1.2mm, below: 0.5mm, limits(s.limits)) }
+    if not wide and s.limits.any(l => l.head != "") { block(above: 1.2mm, below: 1.2mm, limits(s.limits)) }
   }
   let path = if s.fail != none { fail-path(s.fail, sheet.prefix) }
   let body = if s.logged and s.fail != none {
@@ -379,12 +378,12 @@ export const template = `
     if boxed { align(right, block(above: 1.2mm, below: 0mm, unit-rows(sheet, rows + close))) }
   }
   let more = {
-    if wide { block(above: 1mm, below: 0.6mm, limits(s.limits)) }
+    if wide { block(above: 1mm, below: 1.3mm, limits(s.limits)) }
     lookups(s.lookups)
     if s.set != none and not (side and set-beside) { align(right, block(above: 1.2mm, below: 0mm, set-boxes(s.set))) }
     if s.sign != none { sign-boxes(s.sign) }
   }
-  block(width: 100%, breakable: breaks, above: 0mm, below: 0mm, stroke: (bottom: if s.gate { rule } else { hair }), inset: (y: if boxed { 0.16em } else { 0.24em }), body + more)
+  block(width: 100%, breakable: breaks, above: 0mm, below: 0mm, stroke: (bottom: if s.gate { rule } else { hair }), inset: (top: if boxed { 0.16em } else { 0.24em }, bottom: 0.36em), body + more)
 }
 
 #let step-number(s) = box(width: number-col, inset: (top: 0.24em), {
@@ -417,7 +416,7 @@ export const template = `
   block(width: 100%, above: 2.6mm, below: 1mm, sticky: true, breakable: false, stroke: (top: heavy), inset: (top: 1.3mm), {
     set par(leading: 0.44em)
     par(b.repairs.map(r => box[#box[#heading(level: 1, text(size: 11.5pt)[#r.number~#r.title])#label(sheet.prefix + r.id)], #r.tries#if r.back != "" [, #r.back]]).join([#h(3mm, weak: true)#sym.zws]) + if b.back != "" [#h(3mm, weak: true)#sym.zws#strong(b.back)])
-    for r in b.repairs { for t in r.texts { block(above: 0.6mm, below: 0.6mm)[#r.number: #t] } }
+    for r in b.repairs { for t in r.texts { block(above: 1.6mm, below: 0.8mm)[#r.number: #t] } }
 
     if b.facts.len() > 0 { block(above: 0.8mm, below: 0.8mm, facts(b.facts)) }
     if b.warnings.len() > 0 { block(above: 0.8mm, below: 0.8mm, warnings(b.warnings)) }
@@ -427,7 +426,7 @@ export const template = `
   context {
     set text(size: calc.max(small, 0.9 * text.size))
     set par(leading: 0.42em)
-    grid(columns: b.columns.map(c => c.share * 1fr), stroke: hair, inset: (x: 1.4mm, y: 0.9mm), align: left + top, ..b.columns.map(c => grid.cell(breakable: c.parts.map(p => p.steps.map(s => bulk(s.step)).sum(default: 0)).sum(default: 0) > 2500, c.parts.map(part).join({ v(1mm, weak: true); line(length: 100%, stroke: hair) }))))
+    grid(columns: b.columns.map(c => c.share * 1fr), stroke: hair, inset: (x: 1.4mm, top: 0.8mm, bottom: 1.2mm), align: left + top, ..b.columns.map(c => grid.cell(breakable: c.parts.map(p => p.steps.map(s => bulk(s.step)).sum(default: 0)).sum(default: 0) > 2500, c.parts.map(part).join({ v(1mm, weak: true); line(length: 100%, stroke: hair) }))))
   }
   lookups(b.lookups)
   for f in b.advice { block(above: 1mm, below: 0.6mm, note(f)) }
@@ -437,14 +436,14 @@ export const template = `
 
 #let log(b, sheet) = {
   pressed(b.pressure, b.title)
-  block(above: 0mm, below: 1.2mm, sticky: true)[#box(heading(level: 1, text(size: 13pt, b.title)))#h(3mm)#text(size: 9.5pt, b.lead)]
+  block(above: 4mm, below: 1.6mm, sticky: true)[#box(heading(level: 1, text(size: 13pt, b.title)))#h(3mm)#text(size: 9.5pt, b.lead)]
   let units = b.units
   // Lines as high as a hand likes them, where the page has room.
   let line = calc.max(7mm, calc.min(9mm, (sheet.area.height - 52mm) / units.map(u => u.lines.len()).sum() - 1mm))
   table(
     columns: (if units.first().place == "" { 13mm } else { 22mm }, 1.35fr) + (1fr,) * (b.columns.len() - 1),
     stroke: (x, y) => 0.7pt + black,
-    inset: (x: 0.5mm, y: 0.5mm), align: center + horizon,
+    inset: (x: 0.5mm, top: 0.4mm, bottom: 0.8mm), align: center + horizon,
     table.header(
       text(size: small, b.unit),
       ..b.columns.map(c => { set text(size: small); set par(leading: 0.35em); if c.step != "" { strong(c.step); linebreak() }; fitted(c.name, most: 9); if c.unit != "" { linebreak(); strong(fitted(c.unit, most: 9)) } }),
@@ -459,7 +458,7 @@ export const template = `
         }),
         ..l.cells.enumerate().map(((at, v)) => {
           let c = b.columns.at(at)
-          if v == "" { blank((b.unit + " " + u.place, str(nth + 1), c.step, c.name, c.unit).filter(t => t != "").join(", "), line) } else { box(height: line, align(center + horizon, text(size: if at == 0 { small } else { 10pt }, fitted(v, most: 9)))) }
+          if v == "" { blank((b.unit + " " + u.place, str(nth + 1), c.step, c.name, c.unit).filter(t => t != "").join(", "), line) } else { text(size: if at == 0 { small } else { 10pt }, fitted(v, most: 9)) }
         }),
       )
     }).flatten())).flatten(),

@@ -88,7 +88,9 @@ function blockOf(context: SheetContext, group: readonly Made[], at: Stage): Repa
   /** Where it is done, if it says so; else where the unit came from. */
   function stationFacts({ procedure }: SheetContext, of: readonly Made[]): Fact[] {
     const own = [...new Set(of.flatMap(({ repair }) => repair.station ?? []))];
-    const wear = procedure.shop.stations.filter(({ name }) => own.includes(name)).flatMap((station) => station.wear ?? []);
+    const wear = procedure.shop.stations
+      .filter(({ name }) => own.includes(name))
+      .flatMap((station) => station.wear ?? []);
     return [
       ...(own.length === 0
         ? []

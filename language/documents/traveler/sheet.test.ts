@@ -97,7 +97,10 @@ describe('fail paths', () => {
     expect(path('8.1')).toEqual(['✗ → R1 Reshim (on the unit furthest from the others, 3 attempts max.) → HOLD']);
   });
   test('verdicts have each their own, with what is done; one that is never used up leads nowhere', () => {
-    expect(path('6.3')).toEqual(['L lap: stained → R5 Lap end face of holder (no limit)', 'R reject: scored or pitted → HOLD']);
+    expect(path('6.3')).toEqual([
+      'L lap: stained → R5 Lap end face of holder (no limit)',
+      'R reject: scored or pitted → HOLD',
+    ]);
   });
   test('a repair of one step stands where it is asked for', () => {
     expect(path('6.2')).toEqual(['✗ → R4 Renew nozzle and needle (1 attempt) → HOLD']);
@@ -365,15 +368,7 @@ describe('the sheet', () => {
       ],
     };
     const text = flat(renderText(buildSheet(made, blank)).join(' | '));
-    for (const wanted of [
-      '50 %, 100 %',
-      'pin spanner',
-      '10 min',
-      'Oil the threads',
-      'Slowly',
-      'M20x1.5',
-      'TW-80',
-    ])
+    for (const wanted of ['50 %, 100 %', 'pin spanner', '10 min', 'Oil the threads', 'Slowly', 'M20x1.5', 'TW-80'])
       expect(text).toContain(wanted);
   });
 });

@@ -24,7 +24,9 @@ function tables(change: Parameters<typeof procedureWith>[0] = {}) {
     hash: '',
   });
   const plain = (text: string) => text.replaceAll('\u00a0', ' ').replaceAll('−', '-');
-  const lookups = shimTables(setting, step).flatMap((group, index) => inRows(shimLookup(setting, step, group, index > 0)));
+  const lookups = shimTables(setting, step).flatMap((group, index) =>
+    inRows(shimLookup(setting, step, group, index > 0)),
+  );
   return lookups.map(({ title, from, to, pairs }) => ({
     title: plain(title),
     heads: [plain(from), plain(to)],
@@ -103,9 +105,7 @@ describe('the rate of a shim, on the sheet', () => {
   });
 
   it('is given by part number where one has its own', () => {
-    expect(rate(worked, 'shim-rate 96 bar per mm')).toBe(
-      `A-250: ${printed}; A-220: 96 bar per mm`,
-    );
+    expect(rate(worked, 'shim-rate 96 bar per mm')).toBe(`A-250: ${printed}; A-220: 96 bar per mm`);
   });
 
   it('is reckoned with like one that is written', () => {

@@ -36,7 +36,12 @@ export function sheetNames({ declared: { jobs, procedures } }: Pick<CheckResult,
 }
 
 /** What of a sheet is in the file, where it is not the whole card: `record`, `unit-5`, `R3`. */
-export function pieceOf({ form, unit, part, station }: Pick<SheetOptions, 'form' | 'unit' | 'part' | 'station'>): string {
+export function pieceOf({
+  form,
+  unit,
+  part,
+  station,
+}: Pick<SheetOptions, 'form' | 'unit' | 'part' | 'station'>): string {
   const words = [
     part ?? (form === undefined || form === 'card' ? null : form),
     unit == null ? null : `unit-${unit}`,
