@@ -20,7 +20,7 @@ export function buildHeader(setting: PrintContext): SheetHeader {
     subtitle: sheetWord(setting),
     alarm: procedure.approvedBy === null ? words.notApproved : null,
     facts: [
-      // The number of the order stands behind the word for the sheet; without a job it is written in by hand.
+      // The number of the order is behind the word for the sheet; without a job it is written in by hand.
       ...(isForWall(setting) ? [] : [{ label: job === null ? label.order : '', text: brief(job?.name ?? '') }]),
       { label: '', text: brief(procedure.name) },
       { label: label.revision, text: brief(procedure.revision ?? label.noRevision) },
@@ -29,7 +29,7 @@ export function buildHeader(setting: PrintContext): SheetHeader {
   };
 }
 
-/** It says nothing of a job. */
+/** It says nothing about a job. */
 function isForWall({ options: { form, part, job } }: PrintContext): boolean {
   return form === 'instruction' || (part != null && job === null);
 }

@@ -245,7 +245,7 @@ export interface CloseBlock {
   readonly row: BoxRow;
 }
 
-/** A row of boxes: what is already known stands in them, and an empty one is to be filled. */
+/** A row of boxes: what is already known is in them, and an empty one is to be filled. */
 export interface BoxRow {
   readonly label: string;
   readonly unit: string;
@@ -295,7 +295,7 @@ export interface FailStop {
   readonly title: string;
   /** `3 attempts max.`. */
   readonly tries: string;
-  /** Where it stands in the step that asks for it: what is done. */
+  /** Where it is in the step that asks for it: what is done. */
   readonly steps: readonly StepBlock[];
   /** `then retest from 6.1`; empty where it is said with the repair. */
   readonly back: string;
@@ -382,7 +382,7 @@ export interface LogUnit extends Pick<UnitHead, 'place' | 'odd'> {
 }
 
 export interface LogLine {
-  /** What is said of the unit, over its lines: place, part number, serial, and what its first figure is judged by. */
+  /** What is said about the unit, over its lines: place, part number, serial, and what its first figure is judged by. */
   readonly head: readonly string[];
   /** What is known, column by column; empty: to be filled. */
   readonly cells: readonly string[];

@@ -84,7 +84,7 @@ async function printEach(run: Run): Promise<void> {
   for (const [index, target] of ready.entries()) {
     if (ready.length > 1) progress.say(`${index + 1} of ${ready.length}: ${calledIn(target)}`);
     const asked = askedOf(run);
-    // An instruction is that of the procedure, whatever job it is asked for.
+    // An instruction is that of the procedure, whatever job it is called for.
     const printed = asked.form === 'instruction' && asked.part === null ? { ...target, job: null } : target;
     const name = nameOf(printed, options.draft, pieceOf(asked));
     // Jobs of one procedure share its instruction.

@@ -45,7 +45,7 @@ export interface StepClaims {
   readonly limits: readonly Limit[];
   /** After the sentence, in any order. */
   readonly others: readonly Claim[];
-  /** Listed under a letter, which stands at the step. */
+  /** Listed under a letter, which is at the step. */
   readonly sources: readonly Claim[];
 }
 
@@ -54,7 +54,7 @@ export interface PlaceClaims {
   readonly number: string;
   /** It is part of the check that asks for it: `6.1`; null: it has a head of its own. */
   readonly within: string | null;
-  /** Hazards of the safety page of which its head, or that of the tests it is printed with, has a line. */
+  /** Hazards of the safety page: its head, or that of the tests it is printed with, has a line for each. */
   readonly lines: readonly Claim[];
   readonly title: string;
   readonly head: readonly Claim[];

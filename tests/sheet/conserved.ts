@@ -42,7 +42,7 @@ export function lost(claims: SheetClaims, print: Words): string[] {
 
 const named = ({ kind, text }: Claim) => `${kind} “${text}”`;
 
-/** The worst stands in full at the head of its stage, and needs no line there. */
+/** The worst is in full at the head of its stage, and needs no line there. */
 function inFull({ hazards }: SheetClaims, line: string, around: string): boolean {
   return hazards.some(
     ({ word, text }) => word === 'DANGER' && around.includes(lowBones(text)) && sameStart(text, line),
@@ -228,7 +228,7 @@ function lostOfStep(step: StepClaims, place: PlaceClaims, text: string, whole: s
   return complaints;
 }
 
-/** The letter under which a source is listed stands at the step. */
+/** The letter under which a source is listed is at the step. */
 function refersTo(text: string, whole: string, source: string): boolean {
   const list = lowBones(whole);
   for (let at = list.indexOf(lowBones(source)); at >= 0; at = list.indexOf(lowBones(source), at + 1)) {

@@ -73,7 +73,7 @@ function cautionTexts(block: Sheet['blocks'][number]): string[] {
   }
 }
 
-/** Boxes in which something known stands. */
+/** Boxes in which something known is. */
 function filled({ blocks }: Sheet): number {
   const full = (texts: readonly string[]) => texts.filter((text) => text !== '').length;
   return blocks.reduce((sum, block) => {

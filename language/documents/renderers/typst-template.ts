@@ -62,7 +62,7 @@ export const template = `
 
 #let alarm(sheet) = if sheet.header.alarm != none { box(stroke: heavy, inset: (x: 2mm, y: 1mm), text(size: 12pt, weight: "bold", sheet.header.alarm)) }
 
-// A certificate is known by its head; the pages of a sheet say in a line of which they are.
+// A certificate is known by its head; the pages of a sheet say so in a line.
 #let page-head(sheet) = if sheet.form == "certificate" {
   grid(
     columns: (1fr, auto, number-width, code-width), column-gutter: 4mm, align: (left + horizon, right + horizon, right, right + horizon),

@@ -10,7 +10,7 @@ export interface LogGroup {
   readonly repairs: readonly Repair[];
 }
 
-/** Where repairs and results stand. */
+/** Where repairs and results are. */
 export interface Arrangement {
   readonly groups: readonly LogGroup[];
   /** Repairs of a step or two, in the check that asks for them first. */
@@ -19,7 +19,7 @@ export interface Arrangement {
   readonly after: ReadonlyMap<Stage, readonly Repair[]>;
 }
 
-/** Most steps of a repair that stands in the row of a check. */
+/** Most steps of a repair that is in the row of a check. */
 const mostEmbedded = 2;
 
 export function arrange(setting: PrintContext): Arrangement {

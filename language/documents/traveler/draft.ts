@@ -1,6 +1,6 @@
 import type { PrintContext } from '../print-context.ts';
 
-/** Asked for as a draft, or made one by its errors. */
+/** Requested as a draft, or made one by its errors. */
 export function isDraft({ options }: Pick<PrintContext, 'options'>): boolean {
   return options.draft || options.diagnostics.some(({ severity }) => severity === 'error');
 }

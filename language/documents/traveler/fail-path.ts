@@ -12,7 +12,7 @@ import { buildSentence } from './sentences.ts';
 
 /**
  * What happens on a fail, to be followed with a finger. Null: the step is no gate.
- * @param build makes the steps of a repair that stands here
+ * @param build makes the steps of a repair that is here
  */
 export function failPath(context: SheetContext, step: Step, build: (step: Step) => StepBlock): FailPath | null {
   if (!isGate(step)) return null;

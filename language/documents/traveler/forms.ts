@@ -7,7 +7,7 @@ import { concessionsTable } from '../concessions.ts';
 import { factsOf, shortHash } from '../header.ts';
 import type { Block, Fact, FailPath, FailStop, LogBlock, PageBlock, StepBlock } from '../model.ts';
 import { repairNumber } from '../names.ts';
-import { type SheetPart, shownSteps } from '../print-context.ts';
+import type { SheetPart } from '../print-context.ts';
 import type { LogGroup } from './arrangement.ts';
 import type { SheetContext } from './context.ts';
 import { isDraft } from './draft.ts';
@@ -238,8 +238,4 @@ function wordsOnly(block: Block): Block {
   if (block.kind !== 'step') return block;
   const step: StepBlock = { ...block, rows: [], set: null, sign: null, close: null, logged: false };
   return step;
-}
-
-export function isShownPlace(context: SheetContext, place: Stage | Repair): boolean {
-  return place.steps.length === 0 || shownSteps(context, place).length > 0;
 }

@@ -30,7 +30,7 @@ const room = { a4: 27, letter: 25 } as const;
 
 /**
  * The log: units down, all that is set, tightened and tested across, and a line for each time; what the job has written down
- * stands in it.
+ * is in it.
  */
 export function logBlock(context: SheetContext, group: LogGroup): LogBlock {
   const { words, procedure } = context;
@@ -108,7 +108,7 @@ function failFacts(context: SheetContext, { stages }: LogGroup): Fact[] {
     });
 }
 
-/** What stands over a line: the place over the first, the rest over the others, together where there are few lines. */
+/** What is over a line: the place over the first, the rest over the others, together where there are few lines. */
 function headOf(place: string, said: readonly string[], line: number, count: number): string[] {
   const others = count - 1;
   if (others === 0) return [place, ...said];
@@ -186,7 +186,7 @@ function unitOf({ words }: SheetContext, step: Step, label: string, unit: string
   return unit === '' ? (step.verb === 'torque' || step.verb === 'lock' ? label : '') : unit;
 }
 
-/** A limit that is the same for all units stands in the head of its column. */
+/** A limit that is the same for all units is in the head of its column. */
 function limitsInHead(context: SheetContext, columns: readonly Column[]): ReadonlyMap<string, string> {
   return new Map(
     columns.flatMap((column) => {
@@ -196,7 +196,7 @@ function limitsInHead(context: SheetContext, columns: readonly Column[]): Readon
   );
 }
 
-/** The others stand beside the unit. */
+/** The others are beside the unit. */
 function limitsOf(
   context: SheetContext,
   columns: readonly Column[],

@@ -19,7 +19,7 @@ export class Recorded {
     });
   }
 
-  /** A result that stands in a box of the log. */
+  /** A result that is in a box of the log. */
   take(result: Result): void {
     this.#printed.add(result);
   }

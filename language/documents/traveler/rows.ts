@@ -1,7 +1,7 @@
 import type { Words } from '../../i18n/index.ts';
 import type { Result } from '../../model/job.ts';
 import type { Step, StepOf } from '../../model/procedure.ts';
-import { failEntries, own, readingOf } from '../../model/steps.ts';
+import { failEntries, own } from '../../model/steps.ts';
 import { capital } from '../../model/titles.ts';
 import type { StepFigures } from '../figures/step-figures.ts';
 import type { BoxRow, SetBoxes } from '../model.ts';
@@ -190,7 +190,7 @@ export function comparedRow(context: SheetContext, figures: StepFigures): BoxRow
   return [rowOf(capital(specTitle(procedure, name)), unitWords(words, figures), step.number, boxes)];
 }
 
-/** What stands in a box: the figure without its unit, which is before the box, or a mark. */
+/** What is in a box: the figure without its unit, which is before the box, or a mark. */
 export function resultWords(words: Words, result: Result): string {
   switch (result.form) {
     case 'reading':
@@ -205,18 +205,12 @@ export function resultWords(words: Words, result: Result): string {
   }
 }
 
-/** The test or reading that a step writes down. */
-export function nameOfReading(procedure: PrintContext['procedure'], step: Step): string {
-  const name = readingOf(step);
-  return name === null ? '' : capital(specTitle(procedure, name));
-}
-
 /** Tries that get boxes where there is a very large limit, or none. */
 const mostTries = 6;
 const triesWithoutLimit = 3;
 
 /** How many tries of a repair get boxes, by the count written at a gate or else by that of the repair. */
-export function findTries({ procedure }: PrintContext, name: string, written: number | null): number {
+function findTries({ procedure }: PrintContext, name: string, written: number | null): number {
   const tries = written ?? procedure.repairs.find((repair) => repair.name === name)?.tries ?? 1;
   return Number.isFinite(tries) ? Math.min(Math.max(tries, 1), mostTries) : triesWithoutLimit;
 }

@@ -22,7 +22,7 @@ function fullCaution({ cautions, signals }: Words, { topic, word }: Caution): Ca
   return { word, label: signals[word], text: cautions[topic].text };
 }
 
-/** What is said of spray through the skin at the foot of each page where it can happen; null: nothing is under pressure. */
+/** What is said about spray through the skin at the foot of each page where it can happen; null: nothing is under pressure. */
 export function pressedWords({ words, cautions }: SheetContext) {
   if (!cautions.pressure) return null;
   const alert: CautionBlock = {
@@ -38,7 +38,7 @@ function shortOf({ cautions }: Words, topic: Topic): string {
   return said.short ?? said.text;
 }
 
-/** Cautions of a place that its head says: those of its own, and of the repairs that stand in its checks. */
+/** Cautions of a place that its head says: those of its own, and of the repairs that are in its checks. */
 function headOf(context: SheetContext, place: Stage | Repair): Caution[] {
   const { cautions, arrangement } = context;
   const own = [...(cautions.stages.get(place.name) ?? []), ...(cautions.repairs.get(place.name) ?? [])].filter(
@@ -88,7 +88,7 @@ export function safetyBlock(context: SheetContext): SafetyBlock {
     kind: 'safety',
     title: safety.title,
     lead: safety.lead,
-    // Nobody signs what hangs on the wall.
+    // Nobody signs what is for the wall.
     read: context.options.form === 'instruction' ? '' : safety.read,
     firstAid: cautions.pressure ? words.firstAid : null,
     precedence: safety.precedence,

@@ -102,7 +102,7 @@ describe('fail paths', () => {
       'R reject: scored or pitted → HOLD',
     ]);
   });
-  test('a repair of one step stands where it is asked for', () => {
+  test('a repair of one step is where it is called for', () => {
     expect(path('6.2')).toEqual(['✗ → R4 Renew nozzle and needle (1 attempt) → HOLD']);
   });
 });

@@ -15,7 +15,7 @@ import { withTargets } from './targets.ts';
  */
 export function buildSheet(procedure: Procedure, options: SheetOptions): Sheet {
   const form = options.part == null ? (options.form ?? 'card') : 'part';
-  // An instruction hangs on the wall for every job.
+  // An instruction is for the wall for every job.
   const context = buildSheetContext(
     procedure,
     form === 'instruction' ? { ...options, job: null, unit: null } : options,

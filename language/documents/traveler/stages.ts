@@ -28,7 +28,7 @@ export function stageBlocks(context: SheetContext, stage: Stage): Block[] {
       number,
       title,
       facts: stageFacts(context, stage),
-      // The worst stands in full where the family is tested, once.
+      // The worst is in full where the family is tested, once.
       ...sectionMessages(context, [stage], logged && isFirstLogged(context, stage)),
       texts: [...severalFail(context, steps, logged), ...allowedHere(words, stage.allow)],
       pressure: blocks.some(({ pressure }) => pressure),
@@ -48,7 +48,7 @@ function closeRow(context: SheetContext, stage: Stage, number: string): BoxRow {
   return rowOf(label, '', '', emptyBoxes(stage.together ? 1 : setSize(context)));
 }
 
-/** The initials stand in the row of the last step. */
+/** The initials are in the row of the last step. */
 function closed(steps: readonly StepBlock[], close: BoxRow | null): Block[] {
   const last = steps.at(-1);
   if (close === null) return [...steps];

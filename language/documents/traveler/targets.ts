@@ -13,7 +13,7 @@ export function withTargets(blocks: readonly Block[]): Block[] {
   });
 }
 
-/** Ids of the repairs that stand in a check. */
+/** Ids of the repairs that are in a check. */
 function standing(block: Block): string[] {
   const ways = block.kind === 'step' ? (block.fail?.ways ?? []) : [];
   return ways.flatMap(({ stops }) => stops.flatMap(({ target, steps }) => (steps.length > 0 ? [target] : [])));

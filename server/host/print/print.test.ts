@@ -115,7 +115,7 @@ function pdfText(sheet: Sheet): string {
   });
 }
 
-/** What stands at the foot of a page with work under pressure. */
+/** What is at the foot of a page with work under pressure. */
 function pressedText({ pressed }: Sheet): string {
   return pressed === null ? '' : `⚠ ${pressed.alert.label} ${pressed.alert.text} ${pressed.firstAid}`;
 }
