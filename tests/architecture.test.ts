@@ -105,7 +105,7 @@ const layers: Readonly<Record<string, readonly string[]>> = {
   // What all documents share: the sheet as plain data, for what it is printed, and what things are called.
   documents: ['i18n', 'model', 'quantities'],
   'documents/figures': ['analysis', 'analysis/cautions', 'documents', 'engineering', 'i18n', 'model', 'quantities'],
-  'documents/drawing': ['analysis', 'documents', 'documents/figures', 'i18n', 'model', 'quantities'],
+  'documents/drawing': ['analysis', 'i18n', 'model'],
   'documents/traveler': [
     'analysis',
     'analysis/cautions',

@@ -11,7 +11,7 @@ export function renderStyle(sheet: Pick<Sheet, 'paper' | 'pageWords'>, fonts: re
     )
     .join('\n');
   return `${faces}
-@page{size:${sheet.paper === 'a4' ? 'A4' : 'letter'};margin:8mm 10mm 9mm 15mm;@bottom-right{content:${cssText(sheet.pageWords.page)} " " counter(page) " " ${cssText(sheet.pageWords.of)} " " counter(pages);font:bold 10pt sans-serif}}
+@page{size:${sheet.paper === 'a4' ? 'A4' : 'letter'};margin:8mm 10mm 12mm 14mm;@bottom-right{content:${cssText(sheet.pageWords.page)} " " counter(page) " " ${cssText(sheet.pageWords.of)} " " counter(pages);font:bold 10pt sans-serif}}
 :root{--print:${sheet.paper === 'a4' ? '9.75pt' : '9.25pt'}}
 ${rules}`;
 }
@@ -28,7 +28,7 @@ body{margin:0 auto;max-width:200mm;padding:0 4mm;background:#fff;color:#000;font
 p,h2,h3,dl,dd,ul,ol,caption{margin:0;padding:0}
 ol{list-style:none}
 table{border-collapse:collapse}
-a{color:inherit}
+a{color:inherit;text-decoration:none}
 .pages{width:100%;table-layout:fixed}
 .certificate{font-size:11pt}
 .pages>*>tr>td{padding:0 1pt 0 0}

@@ -517,7 +517,7 @@ export const template = `
 // ---- page ------------------------------------------------------------------------------------------------
 
 // Mirrored: the holes of a sheet printed on both sides are beside the inner margin.
-#let margins = (inside: 15mm, outside: 10mm, bottom: 20mm)
+#let margins = (inside: 14mm, outside: 10mm, bottom: 20mm)
 // Headings of the second level where several sheets are one document: each has its own above them.
 #let traveler(sheet, several) = context {
   let page-width = if sheet.paper == "a4" { 210mm } else { 215.9mm }

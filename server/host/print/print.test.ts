@@ -271,7 +271,8 @@ describe('the PDF', () => {
     );
     const left = Math.min(...[...boxes.matchAll(/xMin="([\d.]+)"/gu)].map(([, x]) => Number(x)));
     expect(right).toBeLessThanOrEqual(595.28 - 26);
-    expect(left).toBeGreaterThanOrEqual(36);
+    // The inner margin has the holes, and is at the right of an even page.
+    expect(left).toBeGreaterThanOrEqual(28);
   });
 });
 
@@ -295,7 +296,7 @@ describe.skipIf(!hasText)('the pages', () => {
 
   test('each has the whole head, with its own number', () => {
     pages.forEach((page, index) => {
-      for (const wanted of ['Rebuild and set', 'Revision B', 'Work order 2207', `Page ${index + 1} of ${pages.length}`])
+      for (const wanted of ['Rebuild and set', 'Revision B', 'Traveler 2207', `Page ${index + 1} of ${pages.length}`])
         expect(page).toContain(wanted);
     });
   });
@@ -326,7 +327,9 @@ describe.skipIf(!hasText)('the pages', () => {
       word: word!,
     }));
     const sizesOf = (word: string) => found.filter((one) => one.word === word).map(({ size }) => size);
-    expect(Math.min(...found.map(({ size }) => size))).toBeGreaterThanOrEqual(8.4);
+    expect(
+      Math.min(...found.filter(({ word }) => /^[a-z]+$/iu.test(word)).map(({ size }) => size)),
+    ).toBeGreaterThanOrEqual(8.4);
     for (const word of ['Torque', 'Slacken', 'Fit']) expect(Math.min(...sizesOf(word))).toBeGreaterThanOrEqual(10);
     expect(Math.max(...sizesOf('258'))).toBeGreaterThanOrEqual(12);
     expect(Math.max(...sizesOf('60'))).toBeGreaterThanOrEqual(12);
