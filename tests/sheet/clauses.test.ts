@@ -117,7 +117,7 @@ const written: Readonly<Record<ClauseType, readonly (readonly [text: string, ...
   ExceptClause: [],
   // Its caution is before the step or at the head of the stage: tests/cautions.test.ts.
   DangerClause: [],
-  ReadClause: [['read pressure', 'bar']],
+  ReadClause: [['read pressure']],
   HoldClause: [
     ['hold 17 bar below opening', '17 bar below'],
     ['hold 217 bar', '217 bar'],
