@@ -180,7 +180,7 @@ export const template = `
     table.header(..b.columns.map(c => text(size: small, c.head))),
     ..b.rows.map(r => r.enumerate().map(((at, c)) => {
       let said = cell-text(c, b.columns.at(at).head + ", " + r.first().text)
-      if c.at("fill", default: false) { table.cell(stroke: hair, said) } else { table.cell(said) }
+      if c.at("fill", default: false) { table.cell(stroke: hair, said) } else { table.cell(breakable: c.text.len() > 1500, said) }
     })).flatten(),
   ) }
 }
