@@ -2,6 +2,7 @@ import { Command, CommanderError, InvalidArgumentError, Option } from 'commander
 import pc from 'picocolors';
 import * as z from 'zod';
 import { languages } from '../../language/i18n/index.ts';
+import { sheetForms } from '../../language/model/sheet-form.ts';
 import { reserved } from '../../language/syntax/keywords.ts';
 import manifest from '../../package.json' with { type: 'json' };
 import type { CheckFormat, CheckOptions } from './check.ts';
@@ -83,9 +84,18 @@ export async function run(argv: readonly string[]): Promise<number> {
   printed(
     program
       .command('print')
-      .description('print travelers for a job (by number), a procedure (by name), or all jobs in a file or folder')
+      .description('print the card of a job (by number), of a procedure (by name), or of all jobs in a file or folder')
       .argument('<names...>'),
   )
+    .addOption(
+      new Option(
+        '--form <form>',
+        'card: all of it; record: what is written down; instruction: what is done, for the wall (else as in handtight.json, else card)',
+      ).choices([...sheetForms]),
+    )
+    .option('--unit <place>', 'one unit of the job, which was added later')
+    .option('--station <name>', 'of an instruction: the stages at one station')
+    .option('--part <part>', 'specs, drawing, or a repair by its number (R3), alone', sheetPart)
     .option(
       '--one-file <name>',
       'put all sheets into one document of this name, each with its own page numbers',
@@ -270,6 +280,10 @@ function sensible(args: readonly string[]): void {
 }
 
 const printOptions = z.object({
+  form: z.enum(sheetForms).optional(),
+  unit: z.string().min(1).optional(),
+  station: z.string().min(1).optional(),
+  part: z.union([z.enum(['specs', 'drawing']), z.templateLiteral(['R', z.int()])]).optional(),
   formats: z.array(z.enum(sheetFormats)).min(1),
   paper: z.enum(paperFormats).optional(),
   language: z.enum(languages).optional(),
@@ -296,6 +310,12 @@ function printed(command: Command): Command {
       ]),
     )
     .option('--to <folder>', 'where the files go', 'traveler');
+}
+
+function sheetPart(text: string): string {
+  if (text !== 'specs' && text !== 'drawing' && !/^R\d+$/u.test(text))
+    throw new InvalidArgumentError('Parts are specs, drawing, or a repair by its number, such as R3.');
+  return text;
 }
 
 function sheetFileName(text: string): string {
